@@ -1,0 +1,43 @@
+/** A maker's tasks in a real browser, against the built app served on a free port of this machine. */
+import { createServer } from 'node:net'
+import { defineConfig } from '@playwright/test'
+import { findBrowser } from './.tools/browser.ts'
+
+// The runner reads this file again in each worker: what is found once is handed on by the environment.
+process.env.NESTWRIGHT_PORT ??= String(await freePort())
+process.env.NESTWRIGHT_BROWSER ??= await browserPath()
+const url = `http://127.0.0.1:${process.env.NESTWRIGHT_PORT}`
+
+export default defineConfig({
+  testDir: 'e2e',
+  outputDir: 'test-results',
+  workers: 1,
+  retries: 0,
+  timeout: 60_000,
+  forbidOnly: true,
+  reporter: 'list',
+  use: { baseURL: url, launchOptions: { executablePath: process.env.NESTWRIGHT_BROWSER || undefined }, permissions: ['clipboard-read', 'clipboard-write'] },
+  webServer: {
+    command: `npm run --silent build && npx vite preview --host 127.0.0.1 --strictPort --port ${process.env.NESTWRIGHT_PORT}`,
+    url,
+    timeout: 120_000,
+    reuseExistingServer: false,
+  },
+})
+
+async function browserPath(): Promise<string> {
+  const browser = await findBrowser()
+  if (!browser.found) throw new Error(browser.advice)
+  return browser.path ?? ''
+}
+
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const server = createServer()
+    server.once('error', reject)
+    server.listen(0, '127.0.0.1', () => {
+      const address = server.address()
+      server.close(() => (typeof address === 'object' && address !== null ? resolve(address.port) : reject(new Error('no free port'))))
+    })
+  })
+}
