@@ -16,7 +16,11 @@ export default defineConfig({
   timeout: 60_000,
   forbidOnly: true,
   reporter: 'list',
-  use: { baseURL: url, launchOptions: { executablePath: process.env.NESTWRIGHT_BROWSER || undefined }, permissions: ['clipboard-read', 'clipboard-write'] },
+  use: {
+    baseURL: url,
+    launchOptions: { executablePath: process.env.NESTWRIGHT_BROWSER || undefined },
+    permissions: ['clipboard-read', 'clipboard-write'],
+  },
   webServer: {
     command: `npm run --silent build && npx vite preview --host 127.0.0.1 --strictPort --port ${process.env.NESTWRIGHT_PORT}`,
     url,

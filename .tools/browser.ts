@@ -13,7 +13,8 @@ export type Browser = { readonly found: true; readonly path: string | undefined 
 
 /** Debian's headless shell starts two to three times faster than the whole browser, so it comes first. */
 const NAMES = ['chromium-headless-shell', 'chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable']
-const ADVICE = 'No browser to test with: install Chromium (Debian: `apt-get install chromium-headless-shell fonts-dejavu-core`; else `npx playwright install chromium`).'
+const ADVICE =
+  'No browser to test with: install Chromium (Debian: `apt-get install chromium-headless-shell fonts-dejavu-core`; else `npx playwright install chromium`).'
 
 export async function findBrowser(): Promise<Browser> {
   return (await present()) ?? (await fetched()) ?? { found: false, advice: ADVICE }

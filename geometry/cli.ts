@@ -1,0 +1,213 @@
+#!/usr/bin/env node
+/**
+ * The command line: a block file in, its report, cut list, steps or a size chart out.
+ *
+ * In      the arguments after `nestwright`.
+ * Out     0 done; 1 the layout has an error among its problems (still printed); 2 the file or the arguments could not be used: one line
+ *         on standard error that names the place, nothing on standard output.
+ * The only file of geometry that knows Node.
+ */
+import { readFileSync } from 'node:fs'
+import {
+  type Block,
+  CHART_KINDS,
+  type ChartKind,
+  chartCsv,
+  chartText,
+  cutListCsv,
+  cutListText,
+  ERRORS,
+  parseRational,
+  type Rational,
+  type Report,
+  readBlock,
+  report,
+  sizeChart,
+  stepsOf,
+  stepsText,
+} from './index.ts'
+
+const USAGE = `Usage: nestwright COMMAND
+
+  report FILE                 the report of a block file, as JSON
+  cutlist FILE [--csv]        what to cut, for people or as CSV
+  steps FILE                  the numbered making steps
+  chart [options]             a size chart
+    --kind geese|hst|hourglass|diamond   (geese, four at a time)
+    --unit in|cm  --seam 1/4  --from 1 --to 12 --step 1/2  --csv
+  booklet FILE OUT.pdf        not available yet
+
+Exit status: 0 done; 1 the layout has an error among its problems; 2 the file or the arguments could not be used.
+`
+
+/** What cannot be used, and why: becomes the one line on standard error. */
+class Refusal extends Error {}
+
+const refuse = (place: string, message: string): never => {
+  throw new Refusal(place === '' ? message : `${place}: ${message}`)
+}
+
+interface Answer {
+  readonly status: 0 | 1 | 2
+  readonly out: string
+  readonly err: string
+}
+
+const done = (out: string): Answer => ({ status: 0, out, err: '' })
+
+function answer(args: readonly string[]): Answer {
+  const [command, ...rest] = args
+  if (command === undefined) return { status: 2, out: '', err: USAGE }
+  if (command === '--help' || command === '-h' || command === 'help') return done(USAGE)
+  if (rest.includes('--help')) return done(USAGE)
+  switch (command) {
+    case 'report':
+      return aboutBlock(command, rest, [], (said) => `${JSON.stringify(said, null, 2)}\n`, false)
+    case 'cutlist':
+      return aboutBlock(
+        command,
+        rest,
+        ['--csv'],
+        (said, block, flags) => (flags.has('--csv') ? cutListCsv(said, block) : cutListText(said, block)),
+        true,
+      )
+    case 'steps':
+      return aboutBlock(command, rest, [], (said, block) => stepsText(stepsOf(said, block)), true)
+    case 'chart':
+      return done(chart(rest))
+    case 'booklet':
+      return refuse('booklet', 'the printable booklet is not available yet')
+    default:
+      return refuse(shown(command), 'no such command; there are report, cutlist, steps, chart and booklet')
+  }
+}
+
+type Printed = (said: Report, block: Block, flags: ReadonlySet<string>) => string
+
+function aboutBlock(command: string, args: readonly string[], known: readonly string[], printed: Printed, nameProblems: boolean): Answer {
+  const flags = new Set<string>()
+  const files: string[] = []
+  for (const arg of args) {
+    if (known.includes(arg)) flags.add(arg)
+    else if (arg.startsWith('-') && arg !== '-') refuse(shown(arg), `${command} has no such option`)
+    else files.push(arg)
+  }
+  const [file, another] = files
+  if (file === undefined) return refuse(command, 'give the block file to read')
+  if (another !== undefined) return refuse(shown(another), `${command} reads one file`)
+  const block = blockIn(file)
+  const said = report(block)
+  const errors = said.problems.filter(({ code }) => ERRORS.has(code))
+  const named = errors.map(({ code, at, message }) => `${code} at ${at.join(', ')}: ${oneLine(message)}\n`).join('')
+  return { status: errors.length > 0 ? 1 : 0, out: printed(said, block, flags), err: nameProblems ? named : '' }
+}
+
+function blockIn(file: string): Block {
+  const read = readBlock(textIn(file))
+  return read.ok ? read.value : refuse(read.place === '' ? shown(file) : read.place, read.message)
+}
+
+function textIn(file: string): string {
+  const bytes = bytesIn(file)
+  if (bytes.length === 0) return refuse(shown(file), 'the file is empty')
+  if (bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf)
+    return refuse(shown(file), 'begins with a byte order mark; save it as UTF-8 without one')
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
+  } catch {
+    return refuse(shown(file), 'is not text in UTF-8')
+  }
+}
+
+function bytesIn(file: string): Uint8Array {
+  try {
+    return readFileSync(file === '-' ? 0 : file)
+  } catch (error) {
+    return refuse(shown(file), CANNOT_READ[(error as NodeJS.ErrnoException).code ?? ''] ?? 'cannot be read')
+  }
+}
+
+const CANNOT_READ: Readonly<Record<string, string>> = {
+  ENOENT: 'no such file',
+  EISDIR: 'is a folder; give a block file',
+  EACCES: 'may not be read by this user',
+  ERR_FS_FILE_TOO_LARGE: 'is too large to be a block file',
+}
+
+const CHART_OPTIONS = ['--kind', '--unit', '--seam', '--from', '--to', '--step'] as const
+type ChartOption = (typeof CHART_OPTIONS)[number]
+
+/** What a ruler and a maker would ask for first, in each measure. */
+const CHART_DEFAULTS = {
+  in: { '--seam': '1/4', '--from': '1', '--to': '12', '--step': '1/2' },
+  cm: { '--seam': '0.75', '--from': '2', '--to': '30', '--step': '1' },
+} as const
+const MOST_ROWS = 2000
+
+function chart(args: readonly string[]): string {
+  const { options, csv } = chartOptions(args)
+  const unit = choice('--unit', options.get('--unit') ?? 'in', ['in', 'cm'] as const)
+  const kind = choice<ChartKind>('--kind', options.get('--kind') ?? 'geese', CHART_KINDS)
+  const length = (name: keyof (typeof CHART_DEFAULTS)['in']): Rational => positive(name, options.get(name) ?? CHART_DEFAULTS[unit][name])
+  const [seam, from, to, step] = [length('--seam'), length('--from'), length('--to'), length('--step')]
+  if (to.n * from.d < from.n * to.d) refuse('--to', 'must not be less than --from')
+  const rows = ((to.n * from.d - from.n * to.d) * step.d) / (to.d * from.d * step.n) + 1n
+  if (rows > BigInt(MOST_ROWS)) refuse('--step', `would make ${rows} rows; the most is ${MOST_ROWS}`)
+  const sizes = sizeChart({ kind, unit, seam, from, to, step })
+  return csv ? chartCsv(sizes) : chartText(sizes)
+}
+
+function chartOptions(args: readonly string[]): { options: ReadonlyMap<ChartOption, string>; csv: boolean } {
+  const options = new Map<ChartOption, string>()
+  let csv = false
+  // `--seam 1/4` and `--seam=1/4` are the same.
+  const words = args.flatMap((arg) => (/^--[a-z]+=/.test(arg) ? [arg.slice(0, arg.indexOf('=')), arg.slice(arg.indexOf('=') + 1)] : [arg]))
+  for (let index = 0; index < words.length; index += 1) {
+    const word = words[index] as string
+    const option = CHART_OPTIONS.find((known) => known === word)
+    if (word === '--csv') csv = true
+    else if (option === undefined) refuse(shown(word), 'chart has no such option')
+    else {
+      index += 1
+      if (options.has(option)) refuse(option, 'is given twice')
+      options.set(option, words[index] ?? refuse(option, 'needs a value'))
+    }
+  }
+  return { options, csv }
+}
+
+function choice<T extends string>(place: string, given: string, known: readonly T[]): T {
+  return known.find((name) => name === given) ?? refuse(place, `${shown(given)} is unknown; choose ${known.join(', ')}`)
+}
+
+function positive(place: string, given: string): Rational {
+  const length = parseRational(given)
+  if (length === null) return refuse(place, `${shown(given)} is not a length; write 2.5 or "2 1/2"`)
+  if (length.n <= 0n) return refuse(place, 'must be more than nothing')
+  return length
+}
+
+/** What somebody typed, safe to show on one line. */
+const shown = (typed: string): string => oneLine(typed).slice(0, 200) || '(nothing)'
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what must not reach the terminal.
+const oneLine = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ')
+
+function safely(args: readonly string[]): Answer {
+  try {
+    return answer(args)
+  } catch (error) {
+    if (error instanceof Refusal) return { status: 2, out: '', err: `${oneLine(error.message)}\n` }
+    throw error
+  }
+}
+
+// A reader that stops early (`nestwright report FILE | head`) is no mistake.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error
+})
+const { status, out, err } = safely(process.argv.slice(2))
+if (err !== '') process.stderr.write(err)
+if (out !== '') process.stdout.write(out)
+// Not exit(): a long report must reach its reader whole.
+process.exitCode = status

@@ -1,0 +1,114 @@
+/** The command as a maker's program runs it: bundled, one process each, judged by exit status and both outputs. */
+import { spawnSync } from 'node:child_process'
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { build } from 'esbuild'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { STAR, withGap } from '../writing/star.ts'
+
+let folder = ''
+let command = ''
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'nestwright-cli-'))
+  command = join(folder, 'nestwright.mjs')
+  await build({ entryPoints: ['geometry/cli.ts'], outfile: command, bundle: true, platform: 'node', format: 'esm', target: 'node20' })
+  mkdirSync(join(folder, 'folder.json'))
+  file('star.json', JSON.stringify(STAR))
+  file('gap.json', JSON.stringify(withGap(STAR)))
+  file('bom.json', `\uFEFF${JSON.stringify(STAR)}`)
+  file('empty.json', '')
+  file('binary.json', new Uint8Array([0x7b, 0xff, 0xfe, 0x00]))
+  file('text.json', 'not a block\nat all')
+  file('turn.json', JSON.stringify({ ...STAR, units: [{ ...STAR.units[0], turn: 7 }] }))
+})
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+function file(name: string, content: string | Uint8Array): void {
+  writeFileSync(join(folder, name), content)
+}
+
+function nestwright(...args: string[]): { status: number | null; out: string; err: string } {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [command, ...args], { cwd: folder, encoding: 'utf8', maxBuffer: 1 << 28 })
+  return { status, out: stdout, err: stderr }
+}
+
+describe('what can be read', () => {
+  it('prints the report of a star', () => {
+    const { status, out, err } = nestwright('report', 'star.json')
+    expect([status, err]).toEqual([0, ''])
+    expect(JSON.parse(out)).toMatchObject({ format: 'nestwright.report', version: 1, block: { finished: [12, 12], unfinished: [12.5, 12.5] } })
+  })
+
+  it('prints the report of a layout with a gap, and says so by its status', () => {
+    const { status, out } = nestwright('report', 'gap.json')
+    expect(status).toBe(1)
+    expect(JSON.parse(out).problems.map(({ code }: { code: string }) => code)).toContain('gap')
+  })
+
+  it.each([['cutlist'], ['steps']])('%s names the problems of a layout on standard error', (name) => {
+    const { status, out, err } = nestwright(name, 'gap.json')
+    expect(status).toBe(1)
+    expect(out).not.toBe('')
+    expect(err).toMatch(/^gap at /)
+  })
+
+  it('prints the cut list as text and as a table', () => {
+    expect(nestwright('cutlist', 'star.json').out).toContain('7 1/4 × 7 1/4 in')
+    expect(nestwright('cutlist', 'star.json', '--csv').out).toMatch(/^fabric,name,shape,width,height,/)
+  })
+
+  it('prints size charts', () => {
+    const chart = nestwright('chart', '--from', '6', '--to=6')
+    expect([chart.status, chart.err]).toEqual([0, ''])
+    // Geese four at a time, finished 6 by 3, from 7 1/4 and 3 7/8: common practice, no source.
+    expect(chart.out).toMatch(/7 1\/4/)
+    expect(chart.out).toMatch(/3 7\/8/)
+  })
+
+  it('prints how it is used when asked', () => {
+    const { status, out, err } = nestwright('--help')
+    expect([status, err]).toEqual([0, ''])
+    expect(out).toContain('cutlist FILE')
+  })
+})
+
+describe('what cannot be used', () => {
+  it.each([
+    [['report', 'turn.json'], 'units[0].turn'],
+    [['report', 'text.json'], 'text.json'],
+    [['report', 'none.json'], 'none.json'],
+    [['report', 'folder.json'], 'folder.json'],
+    [['report', 'binary.json'], 'binary.json'],
+    [['report', 'bom.json'], 'bom.json'],
+    [['report', 'empty.json'], 'empty.json'],
+    [['cutlist', 'none.json'], 'none.json'],
+    [['steps', 'none.json'], 'none.json'],
+    [['report'], 'report'],
+    [['report', 'star.json', 'gap.json'], 'gap.json'],
+    [['report', 'star.json', '--csv'], '--csv'],
+    [['booklet', 'star.json', 'out.pdf'], 'booklet'],
+    [['sew'], 'sew'],
+    [['__proto__'], '__proto__'],
+    [[], 'Usage'],
+    [['chart', '--kind', 'swans'], '--kind'],
+    [['chart', '--kind', 'constructor'], '--kind'],
+    [['chart', '--unit', 'ell'], '--unit'],
+    [['chart', '--seam', '0'], '--seam'],
+    [['chart', '--seam', 'wide'], '--seam'],
+    [['chart', '--from', '-1'], '--from'],
+    [['chart', '--from', '3', '--to', '2'], '--to'],
+    [['chart', '--step', '1/1000000'], '--step'],
+    [['chart', '--step'], '--step'],
+    [['chart', '--step', '1', '--step', '2'], '--step'],
+    [['chart', 'star.json'], 'star.json'],
+    [['line\nbreak'], 'line break'],
+  ])('%j names %s', (args, place) => {
+    const { status, out, err } = nestwright(...args)
+    expect([status, out]).toEqual([2, ''])
+    expect(err).toMatch(/^[^\n]+\n$/)
+    expect(err).toContain(place)
+  })
+})

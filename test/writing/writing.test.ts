@@ -1,0 +1,101 @@
+/** What the written pages say of a star: sizes and directions that a maker would check with a ruler and an eye. */
+import { describe, expect, it } from 'vitest'
+import { type Block, report } from '../../geometry/index.ts'
+import { csv } from '../../geometry/writing/csv.ts'
+import { batchSentence, cutListCsv, cutListText } from '../../geometry/writing/cutList.ts'
+import { saySize } from '../../geometry/writing/say.ts'
+import { stepsOf, stepsText } from '../../geometry/writing/steps.ts'
+import { STAR, withGap } from './star.ts'
+
+const said = report(STAR)
+const pages = { text: cutListText(said, STAR), table: cutListCsv(said, STAR), steps: stepsText(stepsOf(said, STAR)) }
+
+describe('cut list', () => {
+  it.each([
+    ['1 square 7 1/4 × 7 1/4 in', 'large square of geese that finish 6 by 3: common practice, no source'],
+    ['2 squares 3 7/8 × 3 7/8 in', 'small squares of one batch, two of each wing fabric: common practice, no source'],
+    ['4 squares 3 1/2 × 3 1/2 in', 'corners that finish 3: common practice, no source'],
+    ['1 square 6 1/2 × 6 1/2 in', 'middle that finishes 6: common practice, no source'],
+    ['The block measures 12 1/2 × 12 1/2 in unfinished.', 'a 12 inch star: common practice, no source'],
+    ['One batch makes these geese.', 'half its points in each fabric: two geese alike and two mirrored, one batch: common practice, no source'],
+  ])('says "%s"', (words, why) => {
+    expect(pages.text, why).toContain(words)
+  })
+
+  it('counts two batches and what is left over when all geese are alike in two fabrics', () => {
+    const geese = STAR.units.map((unit) =>
+      unit.kind === 'goose' ? { ...unit, fabrics: { goose: 'linen', leftWing: 'moss', rightWing: 'plum' } } : unit,
+    )
+    const row = report({ ...STAR, units: geese }).units.find(({ kind }) => kind === 'goose')
+    if (row === undefined) throw new Error('no geese in the report')
+    // Corners in two fabrics give at most two geese of one hand: common practice, no source.
+    expect(batchSentence(row)).toBe('Two batches make these geese; four geese left over.')
+  })
+
+  it('says the nearest sixteenth, the size itself and a cell that would be on the ruler', () => {
+    const thirds: Block = { ...STAR, grid: { ...STAR.grid, cell: '10/3' } }
+    const text = cutListText(report(thirds), thirds)
+    expect(text).toContain('about 3 13/16 × 3 13/16 in (exactly 3.833 × 3.833)')
+    expect(text).toContain('A cell of 3 5/16 in would put every piece of the block on the ruler.')
+  })
+
+  it('is said for a layout with a gap too', () => {
+    const gap = withGap(STAR)
+    expect(cutListText(report(gap), gap)).toContain('3 squares 3 1/2 × 3 1/2 in')
+  })
+})
+
+describe('cut list as a table', () => {
+  it('has one line for each piece and keeps a name from being carried out as a formula', () => {
+    const lines = pages.table.trimEnd().split('\r\n')
+    expect(lines).toHaveLength(said.cut.length + 1)
+    expect(lines.some((line) => line.startsWith(`plum,"'=Plum, ""dark""",square,3.875,3.875,in,2,none,geese-4,`))).toBe(true)
+  })
+
+  // Quoting as in RFC 4180, section 2; formulas: common practice, no source.
+  it.each([
+    ['a,b', '"a,b"'],
+    ['say "so"', '"say ""so"""'],
+    ['two\nlines', '"two\nlines"'],
+    ['=1+1', "'=1+1"],
+    ['  @cmd', "'  @cmd"],
+    ['-moss', "'-moss"],
+    ['plain moss', 'plain moss'],
+  ])('writes %j as %j', (word, written) => {
+    expect(csv([[word]])).toBe(`${written}\r\n`)
+  })
+})
+
+describe('steps', () => {
+  it('goes from the cutter to the quilting line', () => {
+    const titles = stepsOf(said, STAR).map(({ title }) => title)
+    expect(titles[0]).toBe('Before you begin')
+    expect(titles[1]).toBe('Cut')
+    expect(titles.filter((title) => title.startsWith('Make'))).toHaveLength(said.units.length)
+    expect(titles.at(-1)).toBe('Quilt along the seams')
+  })
+
+  it('tells every join after the units, each with its way to press and its size', () => {
+    for (const join of said.joins.filter(({ stage }) => stage !== 'unit')) {
+      const line = pages.steps.split('\n').find((text) => text.trimStart().startsWith(`${join.id} `))
+      expect(line, join.id).toMatch(/press (up|down|left|right|open)/)
+      if (join.unfinished !== null) expect(line, join.id).toContain(`it measures ${saySize(join.unfinished, 'in')}`)
+    }
+  })
+
+  it('counts the nested seams to match', () => {
+    const nested = said.meetings.filter(({ verdict }) => verdict === 'nests').length
+    const told = [...pages.steps.matchAll(/match (\d+) nested seam/g)].reduce((sum, [, number]) => sum + Number(number), 0)
+    expect(told).toBe(nested)
+    expect(told).toBeGreaterThan(0)
+  })
+
+  it('presses geese toward their wings', () => {
+    // Handbook, section 5: to the wings is what most say.
+    expect(pages.steps).toContain('goose | left wing: toward left wing')
+  })
+
+  it("defers to the tool's own instructions and a teacher", () => {
+    expect(pages.steps).toMatch(/own instructions or your teacher/)
+  })
+})
