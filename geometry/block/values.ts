@@ -1,0 +1,85 @@
+/**
+ * The values of a block file: what a maker's document holds, exactly as it is written.
+ *
+ * The document in memory is the file's own JSON, read and found good: unknown fields stay where they are, and writing it back is
+ * `JSON.stringify`. Positions are in cells, lengths in the measure's unit. Everything else is derived.
+ */
+
+/** Cells; a JSON number, or text such as `"1/3"`. */
+export type Position = number | string
+/** x, y in cells: origin top left, x to the right, y down. */
+export type FilePoint = readonly [Position, Position]
+/** A length in the measure's unit; a number, or text such as `"2 1/2"`. */
+export type Length = number | string
+
+export const KINDS = ['square', 'hst', 'hourglass', 'goose', 'diamond', 'cornered', 'strips', 'half-rectangle', 'polygon'] as const
+export type Kind = (typeof KINDS)[number]
+export const METHODS = ['plain', 'hst-2', 'hst-4', 'hst-8', 'qst-2', 'geese-4', 'corner-flip', 'strip-set'] as const
+export type Method = (typeof METHODS)[number]
+export const ORDERS = ['auto', 'rows', 'columns', 'sections'] as const
+export type Order = (typeof ORDERS)[number]
+/** Quarter turns clockwise. */
+export type Turn = 0 | 1 | 2 | 3
+
+export interface Fabric {
+  readonly id: string
+  readonly name: string
+  /** `#rrggbb` */
+  readonly colour: string
+}
+
+interface UnitBase {
+  readonly id: string
+  /** Patch name → fabric id. */
+  readonly fabrics: Readonly<Record<string, string>>
+  readonly method?: Method
+  /** The maker lifts the method's pressing rule. */
+  readonly pressFree?: boolean
+  /** The unit's own seams are pressed open. */
+  readonly open?: boolean
+}
+
+/** A unit that stands in a box of cells. `at` and `size` are after turning; `mirror` (left for right) comes before the turn. */
+export interface BoxUnit extends UnitBase {
+  readonly kind: Exclude<Kind, 'polygon'>
+  readonly at: FilePoint
+  readonly size: FilePoint
+  readonly turn?: Turn
+  readonly mirror?: boolean
+  /** `cornered` only: the leg of the clipped corners, in cells. */
+  readonly corner?: Position
+}
+
+export interface PolygonUnit extends UnitBase {
+  readonly kind: 'polygon'
+  readonly corners: readonly FilePoint[]
+}
+
+export type Unit = BoxUnit | PolygonUnit
+
+export interface Border {
+  readonly finishedWidth: Length
+  readonly fabric: string
+}
+
+export interface PressAsked {
+  readonly at: FilePoint
+  readonly toward: FilePoint | 'open'
+}
+
+export interface Block {
+  readonly format: 'nestwright.block'
+  readonly version: 1
+  readonly name: string
+  readonly measure: { readonly unit: 'in' | 'cm'; readonly seam?: Length; readonly round?: Length }
+  readonly grid: { readonly columns: number; readonly rows: number; readonly cell: Length }
+  readonly fabrics: readonly Fabric[]
+  readonly units: readonly Unit[]
+  readonly order?: Order
+  readonly borders?: readonly Border[]
+  readonly press?: readonly PressAsked[]
+  readonly cloth?: { readonly usableWidth?: Length }
+}
+
+/** A value, or the place in the file and the one sentence that says what to do there. */
+export type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly place: string; readonly message: string }

@@ -1,0 +1,12 @@
+/** The public face of the geometry: what screens and commands may use. */
+export type { Edit, Mutable } from './block/edits.ts'
+export * from './block/edits.ts'
+export { readBlock, checkBlock, writeBlock } from './block/read.ts'
+export * from './block/values.ts'
+export { cellOf, lengthOf, roundOf, seamOf, usableWidthOf } from './block/measure.ts'
+export { sizeChart } from './cutting/chart.ts'
+export { parseRational, toFile, toNumber } from './exact/rational.ts'
+export * from './exact/lengths.ts'
+export { report } from './report.ts'
+export { KIND_FACTS, methodOf, shapeAtRest, shapeOf, stripNames } from './units/kinds.ts'
+export * from './values.ts'

@@ -1,0 +1,205 @@
+/**
+ * Divide a piece into halves along straight full-length cuts, again and again, until only parts are left.
+ *
+ * In      the plane and a set of parts that touch each other.
+ * Out     a tree of joins: straight ones wherever some straight seam runs through; else as few set-in, then partial joins as can be found
+ *         (the least for pieces of up to twelve parts, see `fewest`).
+ * How     touching stretches on one line, end to end, are a run. A run whose two ends lie on the piece's own outline parts it in two.
+ *         `middle` cuts halves and quarters, `outside` peels strips as for a log cabin.
+ */
+import type { Laid } from '../block/lay.ts'
+import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
+import { contactOf } from './contact.ts'
+import { type Item, fewest, grow } from './fewest.ts'
+import { boxOf } from './rows.ts'
+import type { Tree } from './values.ts'
+
+export type Habit = 'middle' | 'outside'
+
+/** Beyond this many parts the fewest set-in and partial joins are sought, not proved. */
+export const PROVED_PARTS = 12
+
+export class Divider {
+  private readonly laid: Laid
+  private readonly plane: Plane
+  private readonly habit: Habit
+  /** Which piece each part is in, while pieces are divided. */
+  private readonly pieceOf: number[]
+  private readonly partOf: number[]
+  private readonly edgesOf: number[][]
+  private pieces = 0
+  /** Whether every piece without a straight cut was small enough for a proof. */
+  proved = true
+
+  constructor(laid: Laid, plane: Plane, habit: Habit) {
+    this.laid = laid
+    this.plane = plane
+    this.habit = habit
+    this.partOf = laid.patches.map(() => -1)
+    laid.parts.forEach(({ patches }, part) => {
+      for (const patch of patches) this.partOf[patch] = part
+    })
+    this.pieceOf = laid.parts.map(() => -1)
+    this.edgesOf = laid.parts.map(() => [])
+    plane.edges.forEach((edge, number) => {
+      const [a, b] = [this.part(edge.plus), this.part(edge.minus)]
+      if (a === b) return
+      if (a >= 0) this.edgesOf[a]?.push(number)
+      if (b >= 0) this.edgesOf[b]?.push(number)
+    })
+  }
+
+  private part(patch: number): number {
+    return patch === OUTSIDE ? -1 : (this.partOf[patch] as number)
+  }
+
+  divide(parts: readonly number[]): Tree {
+    const done = new Map<readonly number[], Tree>()
+    const halves = new Map<readonly number[], readonly [readonly number[], readonly number[]]>()
+    const waiting: (readonly number[])[] = [parts]
+    while (waiting.length > 0) {
+      const piece = waiting.pop() as readonly number[]
+      const split = halves.get(piece)
+      if (split !== undefined) {
+        done.set(piece, { sides: [done.get(split[0]) as Tree, done.get(split[1]) as Tree], stage: 'section' })
+        continue
+      }
+      if (piece.length === 1) {
+        done.set(piece, piece[0] as number)
+        continue
+      }
+      const cut = this.cut(piece)
+      if (cut === null) {
+        done.set(piece, this.crooked(piece))
+        continue
+      }
+      halves.set(piece, cut)
+      waiting.push(piece, cut[0], cut[1])
+    }
+    return done.get(parts) as Tree
+  }
+
+  private crooked(parts: readonly number[]): Tree {
+    const items: Item[] = parts.map((part) => ({ tree: part, patches: [...(this.laid.parts[part]?.patches ?? [])] }))
+    if (items.length <= PROVED_PARTS) return fewest(this.plane, items)
+    this.proved = false
+    return fewest(this.plane, grow(this.plane, items, PROVED_PARTS))
+  }
+
+  /** The two halves of a piece along a straight full-length seam; null where there is none. */
+  private cut(parts: readonly number[]): readonly [number[], number[]] | null {
+    const piece = ++this.pieces
+    for (const part of parts) this.pieceOf[part] = piece
+    const inner = new Set<number>()
+    const outline = new Set<number>()
+    for (const part of parts)
+      for (const edge of this.edgesOf[part] as number[]) {
+        const { a, b, plus, minus } = this.plane.edges[edge] as PlaneEdge
+        if (this.within(plus, piece) && this.within(minus, piece)) inner.add(edge)
+        else {
+          outline.add(a)
+          outline.add(b)
+        }
+      }
+    for (const run of this.ordered(this.runs(inner, outline), parts)) {
+      const found = this.halves(parts, run, inner, piece)
+      if (found !== null) return found
+    }
+    return null
+  }
+
+  private within(patch: number, piece: number): boolean {
+    const part = this.part(patch)
+    return part >= 0 && this.pieceOf[part] === piece
+  }
+
+  /** Straight runs of inner edges from outline to outline. */
+  private runs(inner: ReadonlySet<number>, outline: ReadonlySet<number>): number[][] {
+    const lines = new Map<number, number[]>()
+    for (const edge of inner) {
+      const { line } = this.plane.edges[edge] as PlaneEdge
+      const there = lines.get(line)
+      if (there === undefined) lines.set(line, [edge])
+      else there.push(edge)
+    }
+    const runs: number[][] = []
+    for (const edges of lines.values()) {
+      const place = (edge: number): number => {
+        const { a } = this.plane.edges[edge] as PlaneEdge
+        const [x, y] = this.plane.dots[a] as readonly [number, number]
+        return this.upright(edge) ? y : x
+      }
+      edges.sort((a, b) => place(a) - place(b))
+      let run: number[] = []
+      let whole = false
+      const close = (end: number): void => {
+        if (whole && run.length > 0 && outline.has(end)) runs.push(run)
+      }
+      edges.forEach((edge, index) => {
+        const { a } = this.plane.edges[edge] as PlaneEdge
+        const before = index > 0 ? (this.plane.edges[edges[index - 1] as number] as PlaneEdge).b : -1
+        if (before !== a || outline.has(a)) {
+          if (before >= 0) close(before)
+          run = []
+          whole = outline.has(a)
+        }
+        run.push(edge)
+      })
+      close((this.plane.edges[edges.at(-1) as number] as PlaneEdge).b)
+    }
+    return runs
+  }
+
+  private upright(edge: number): boolean {
+    const { a, b } = this.plane.edges[edge] as PlaneEdge
+    return this.plane.dots[a]?.[0] === this.plane.dots[b]?.[0]
+  }
+
+  /** By how near the middle of each run lies to the middle of the piece; long ones first where two are alike. */
+  private ordered(runs: readonly number[][], parts: readonly number[]): number[][] {
+    const boxes = parts.map((part) => boxOf(this.laid, part))
+    const middle = ([0, 1] as const).map((axis) => {
+      let low = Number.POSITIVE_INFINITY
+      let high = Number.NEGATIVE_INFINITY
+      for (const box of boxes) {
+        low = Math.min(low, box.low[axis])
+        high = Math.max(high, box.high[axis])
+      }
+      return (low + high) / 2
+    })
+    const measured = runs.map((run, index) => {
+      const [x0, y0] = this.plane.dots[(this.plane.edges[run[0] as number] as PlaneEdge).a] as readonly [number, number]
+      const [x1, y1] = this.plane.dots[(this.plane.edges[run.at(-1) as number] as PlaneEdge).b] as readonly [number, number]
+      const length = Math.hypot(x1 - x0, y1 - y0)
+      const away = Math.abs((x1 - x0) * ((middle[1] as number) - y0) - (y1 - y0) * ((middle[0] as number) - x0)) / length
+      return { run, index, length, away: this.habit === 'middle' ? away : -away }
+    })
+    measured.sort((a, b) => a.away - b.away || b.length - a.length || a.index - b.index)
+    return measured.map(({ run }) => run)
+  }
+
+  private halves(parts: readonly number[], run: readonly number[], inner: ReadonlySet<number>, piece: number): [number[], number[]] | null {
+    const closed = new Set(run)
+    const first = this.part((this.plane.edges[run[0] as number] as PlaneEdge).plus)
+    const other = this.part((this.plane.edges[run[0] as number] as PlaneEdge).minus)
+    const reached = new Set([first])
+    const waiting = [first]
+    while (waiting.length > 0) {
+      for (const edge of this.edgesOf[waiting.pop() as number] as number[]) {
+        if (closed.has(edge) || !inner.has(edge)) continue
+        const { plus, minus } = this.plane.edges[edge] as PlaneEdge
+        for (const next of [this.part(plus), this.part(minus)]) {
+          if (next === other) return null
+          if (reached.has(next)) continue
+          reached.add(next)
+          waiting.push(next)
+        }
+      }
+    }
+    const side = (patch: number): -1 | 0 | 1 => (!this.within(patch, piece) ? -1 : reached.has(this.part(patch)) ? 0 : 1)
+    if (!contactOf(this.plane, run, side).straight) return null
+    const near = parts.filter((part) => reached.has(part))
+    const far = parts.filter((part) => !reached.has(part))
+    return [near, far]
+  }
+}

@@ -1,0 +1,222 @@
+/**
+ * The joining order with the fewest set-in seams, then the fewest partial ones.
+ *
+ * In      the plane and up to twelve items (pieces already sewn) that touch.
+ * Out     a tree of joins over them.
+ * How     every set of items that hangs together has a least cost: the best over all its divisions into two such sets. A division whose seam
+ *         bends at one dot may instead close a straight seam that was left open there; so each set also has a least cost "with the
+ *         seam on this line open at this dot". Sets are tried from the whole down and every answer is kept, so it ends, and nothing is left out.
+ */
+import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
+import { type Contact, contactOf, keepsItsSide, type Run } from './contact.ts'
+import type { Tree } from './values.ts'
+
+export interface Item {
+  readonly tree: Tree
+  readonly patches: readonly number[]
+}
+
+interface Best {
+  readonly setIn: number
+  readonly partial: number
+  readonly tree: Tree | null
+}
+
+const NEVER: Best = { setIn: Number.POSITIVE_INFINITY, partial: Number.POSITIVE_INFINITY, tree: null }
+const better = (a: Best, b: Best): boolean => a.setIn < b.setIn || (a.setIn === b.setIn && a.partial < b.partial)
+
+interface Touch {
+  readonly a: number
+  readonly b: number
+  readonly edge: number
+}
+
+export function fewest(plane: Plane, items: readonly Item[]): Tree {
+  const itemOf = itemsByPatch(items)
+  const touches = touching(plane, itemOf)
+  const beside = items.map((_, item) => touches.reduce((mask, { a, b }) => (a === item ? mask | (1 << b) : b === item ? mask | (1 << a) : mask), 0))
+  const hangsTogether = connected(beside)
+  const known = new Map<number, Best>()
+  const knownOpen = new Map<string, Best>()
+  const contacts = new Map<number, Contact>()
+  const whole = 2 ** items.length - 1
+
+  const contact = (near: number, far: number): Contact => {
+    const key = near * 4096 + far
+    const seen = contacts.get(key)
+    if (seen !== undefined) return seen
+    const edges = touches.filter(({ a, b }) => ((near >> a) & 1 && (far >> b) & 1) || ((near >> b) & 1 && (far >> a) & 1)).map(({ edge }) => edge)
+    const made = contactOf(plane, edges, sideIn(itemOf, near, far))
+    contacts.set(key, made)
+    return made
+  }
+
+  /** Every division of a set into two that hang together. */
+  const divisions = (set: number, each: (near: number, far: number) => boolean): void => {
+    const lowest = set & -set
+    const rest = set ^ lowest
+    for (let some = (rest - 1) & rest; ; some = (some - 1) & rest) {
+      const near = some | lowest
+      const far = set ^ near
+      if (far !== 0 && hangsTogether(near) && hangsTogether(far) && each(near, far)) return
+      if (some === 0) return
+    }
+  }
+
+  const best = (set: number): Best => {
+    const seen = known.get(set)
+    if (seen !== undefined) return seen
+    if ((set & (set - 1)) === 0) return { setIn: 0, partial: 0, tree: (items[31 - Math.clz32(set)] as Item).tree }
+    let found = NEVER
+    const offer = (one: Best, other: Best, near: boolean, setIn: number, partial: number): void => {
+      const sum = { setIn: one.setIn + other.setIn + setIn, partial: one.partial + other.partial + partial, tree: null }
+      if (better(sum, found)) found = { ...sum, tree: { sides: near ? [one.tree as Tree, other.tree as Tree] : [other.tree as Tree, one.tree as Tree], stage: 'section' } }
+    }
+    divisions(set, (near, far) => {
+      const seam = contact(near, far)
+      if (seam.runs.length === 0) return false
+      offer(best(near), best(far), true, seam.straight ? 0 : 1, 0)
+      if (!seam.straight) {
+        for (const { run, dot } of closable(plane, seam, sideIn(itemOf, near, far))) {
+          offer(open(near, dot, run.line), best(far), true, 0, 1)
+          offer(open(far, dot, run.line), best(near), false, 0, 1)
+        }
+      }
+      return found.setIn === 0 && found.partial === 0
+    })
+    known.set(set, found)
+    return found
+  }
+
+  /** The best tree for a set in which some straight seam on `line` ends at `dot`, and is left open there. */
+  const open = (set: number, dot: number, line: number): Best => {
+    if ((set & (set - 1)) === 0) return NEVER
+    const key = `${set},${dot},${line}`
+    const seen = knownOpen.get(key)
+    if (seen !== undefined) return seen
+    let found = NEVER
+    divisions(set, (near, far) => {
+      const seam = contact(near, far)
+      if (seam.runs.length === 0) return false
+      const cost = seam.straight ? 0 : 1
+      const run = seam.runs[0] as Run
+      const opens = seam.straight && run.line === line && (run.dots[0] === dot || run.dots.at(-1) === dot)
+      const choices = opens
+        ? [[best(near), best(far)] as const]
+        : [[open(near, dot, line), best(far)] as const, [best(near), open(far, dot, line)] as const]
+      for (const [one, other] of choices) {
+        const sum = { setIn: one.setIn + other.setIn + cost, partial: one.partial + other.partial, tree: null }
+        if (better(sum, found)) found = { ...sum, tree: { sides: [one.tree as Tree, other.tree as Tree], stage: 'section' } }
+      }
+      return found.setIn === 0 && found.partial === 0
+    })
+    knownOpen.set(key, found)
+    return found
+  }
+
+  const found = best(whole)
+  if (found.tree === null) throw new Error('impossible: a piece that hangs together and cannot be joined')
+  return found.tree
+}
+
+/** Ends of a bent contact that may be the rest of a seam left open: the run, and the dot where it turns. */
+function closable(plane: Plane, { runs }: Contact, side: (patch: number) => -1 | 0 | 1): { run: Run; dot: number }[] {
+  if (runs.length !== 2) return []
+  const [first, second] = runs as readonly [Run, Run]
+  const found: { run: Run; dot: number }[] = []
+  const dot = second.dots[0] as number
+  if (keepsItsSide(plane, first, 0, side)) found.push({ run: second, dot })
+  if (keepsItsSide(plane, second, second.dots.length - 1, side)) found.push({ run: first, dot })
+  return found
+}
+
+function sideIn(itemOf: ReadonlyMap<number, number>, near: number, far: number): (patch: number) => -1 | 0 | 1 {
+  return (patch) => {
+    const item = patch === OUTSIDE ? undefined : itemOf.get(patch)
+    return item === undefined ? -1 : (near >> item) & 1 ? 0 : (far >> item) & 1 ? 1 : -1
+  }
+}
+
+function itemsByPatch(items: readonly Item[]): Map<number, number> {
+  return new Map(items.flatMap(({ patches }, item) => patches.map((patch) => [patch, item] as const)))
+}
+
+function touching(plane: Plane, itemOf: ReadonlyMap<number, number>): Touch[] {
+  return plane.edges.flatMap(({ plus, minus }, edge) => {
+    const a = itemOf.get(plus)
+    const b = itemOf.get(minus)
+    return a === undefined || b === undefined || a === b ? [] : [{ a, b, edge }]
+  })
+}
+
+function connected(beside: readonly number[]): (set: number) => boolean {
+  const known = new Map<number, boolean>()
+  return (set) => {
+    const seen = known.get(set)
+    if (seen !== undefined) return seen
+    let reached = set & -set
+    for (let grown = -1; grown !== reached; ) {
+      grown = reached
+      beside.forEach((mask, item) => {
+        if ((reached >> item) & 1) reached |= mask & set
+      })
+    }
+    known.set(set, reached === set)
+    return reached === set
+  }
+}
+
+/** Join items that share a whole straight side, small ones first, until few enough are left. */
+export function grow(plane: Plane, items: readonly Item[], most: number): Item[] {
+  let left = [...items]
+  while (left.length > most) {
+    const itemOf = itemsByPatch(left)
+    const pairs = new Map<number, number[]>()
+    for (const { a, b, edge } of touching(plane, itemOf)) {
+      const key = Math.min(a, b) * left.length + Math.max(a, b)
+      const there = pairs.get(key)
+      if (there === undefined) pairs.set(key, [edge])
+      else there.push(edge)
+    }
+    const joined = bestPair(plane, left, itemOf, pairs)
+    if (joined === null) throw new Error('impossible: a piece that hangs together and cannot be joined')
+    const [a, b] = joined
+    const [one, other] = [left[a] as Item, left[b] as Item]
+    const made: Item = { tree: { sides: [one.tree, other.tree], stage: 'section' }, patches: [...one.patches, ...other.patches] }
+    left = [...left.filter((_, item) => item !== a && item !== b), made]
+  }
+  return left
+}
+
+function bestPair(plane: Plane, items: readonly Item[], itemOf: ReadonlyMap<number, number>, pairs: ReadonlyMap<number, readonly number[]>): [number, number] | null {
+  let found: [number, number] | null = null
+  let least = Number.POSITIVE_INFINITY
+  for (const [key, edges] of pairs) {
+    const a = Math.floor(key / items.length)
+    const b = key % items.length
+    const side = (patch: number): -1 | 0 | 1 => (itemOf.get(patch) === a ? 0 : itemOf.get(patch) === b ? 1 : -1)
+    const contact = contactOf(plane, edges, side)
+    if (contact.runs.length === 0) continue
+    const size = (items[a] as Item).patches.length + (items[b] as Item).patches.length
+    const loose = contact.straight ? looseEnds(plane, contact.runs[0] as Run, side) : 3
+    const cost = loose * 1e9 + size
+    if (cost < least) {
+      least = cost
+      found = [a, b]
+    }
+  }
+  return found
+}
+
+/** How many ends of a straight seam would leave an inner corner in the piece that it makes. */
+function looseEnds(plane: Plane, run: Run, side: (patch: number) => -1 | 0 | 1): number {
+  return [0, run.dots.length - 1].filter((place) => {
+    const end = run.dots[place] as number
+    const carriesOn = (plane.around[end] ?? []).filter((edge) => (plane.edges[edge] as PlaneEdge).line === run.line)
+    return carriesOn.some((edge) => {
+      const { plus, minus } = plane.edges[edge] as PlaneEdge
+      const [p, m] = [side(plus), side(minus)]
+      return (p === -1) !== (m === -1)
+    })
+  }).length
+}

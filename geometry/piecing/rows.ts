@@ -1,0 +1,55 @@
+/**
+ * Rows and columns: the plan that most makers sew by.
+ *
+ * In      the laid block, and a way to join what is left between straight cuts.
+ * Out     a tree: items of a slab joined left to right, slabs joined top to bottom (columns: the same, turned).
+ * How     a full-width cut crosses no unit: the slabs are the merged stretches of the units' heights. Inside a slab, the same across.
+ */
+import type { Laid } from '../block/lay.ts'
+import type { Stage, Tree } from './values.ts'
+
+interface Box {
+  readonly part: number
+  readonly low: readonly [number, number]
+  readonly high: readonly [number, number]
+}
+
+export function inRows(laid: Laid, name: 'rows' | 'columns', section: (parts: readonly number[]) => Tree): Tree {
+  const across = name === 'rows' ? 1 : 0
+  const stage: Stage = name === 'rows' ? 'row' : 'column'
+  const boxes = laid.block.units.map((_, part) => boxOf(laid, part))
+  const slabs = slabsOf(boxes, across).map((slab) => {
+    const items = slabsOf(slab, across === 1 ? 0 : 1).map((item) => section(item.map(({ part }) => part)))
+    return chain(items, stage)
+  })
+  return chain(slabs, 'block')
+}
+
+export function boxOf(laid: Laid, part: number): Box {
+  const low: [number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+  const high: [number, number] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  for (const patch of laid.parts[part]?.patches ?? [])
+    for (const [x, y] of laid.patches[patch]?.corners ?? []) {
+      low[0] = Math.min(low[0], x)
+      low[1] = Math.min(low[1], y)
+      high[0] = Math.max(high[0], x)
+      high[1] = Math.max(high[1], y)
+    }
+  return { part, low, high }
+}
+
+/** Boxes between the cuts that cross none of them, along one axis. */
+function slabsOf(boxes: readonly Box[], axis: 0 | 1): Box[][] {
+  const slabs: Box[][] = []
+  let reach = Number.NEGATIVE_INFINITY
+  for (const box of [...boxes].sort((a, b) => a.low[axis] - b.low[axis] || a.low[axis === 0 ? 1 : 0] - b.low[axis === 0 ? 1 : 0])) {
+    if (box.low[axis] >= reach) slabs.push([box])
+    else slabs.at(-1)?.push(box)
+    reach = Math.max(reach, box.high[axis])
+  }
+  return slabs
+}
+
+export function chain(items: readonly Tree[], stage: Stage): Tree {
+  return items.reduce((made, item) => ({ sides: [made, item], stage }))
+}

@@ -1,0 +1,208 @@
+/**
+ * Sew a plan: every join as a line on the plane.
+ *
+ * In      the laid patches, their plane, and a tree of parts.
+ * Out     seams in sewing order, units first, rows before the block, borders last; each with its path, its bends and its kind.
+ * How     every piece keeps the list of the stretches on its outline; joining walks the shorter list, so the whole is near-linear.
+ * Partial a bent contact whose end run only carries on an earlier straight seam is no bend: that seam was left open there and is finished now
+ *         (handbook section 6).
+ */
+import type { Laid, SewnPatches } from '../block/lay.ts'
+import type { Dot } from '../plane/dots.ts'
+import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
+import { type Contact, contactOf, keepsItsSide, type Run } from './contact.ts'
+import type { Seam, Stage, Tree } from './values.ts'
+
+type Draft = { -readonly [key in keyof Seam]: Seam[key] }
+
+interface Step {
+  readonly sides: readonly [number, number]
+  readonly stage: Stage
+  readonly unit: number
+}
+
+export function sew(laid: Laid, plane: Plane, tree: Tree): Seam[] {
+  const steps = listed(laid, tree)
+  const pieces = new Pieces(laid, plane)
+  const seams: Draft[] = []
+  const endsAt = new Map<number, number[]>()
+  for (const step of steps) {
+    const [one, other] = step.sides
+    const edges = pieces.between(one, other)
+    const side = (patch: number): -1 | 0 | 1 => (patch === OUTSIDE ? -1 : pieces.holds(one, patch) ? 0 : pieces.holds(other, patch) ? 1 : -1)
+    const contact = contactOf(plane, edges, side)
+    const seam = seamOf(step, contact, plane, side, seams, endsAt, pieces)
+    const dots = [seam.path[0] as number, seam.path.at(-1) as number]
+    for (const dot of dots) endsAt.set(dot, [...(endsAt.get(dot) ?? []), seams.length])
+    seams.push(seam)
+    pieces.join(one, other)
+  }
+  return seams
+}
+
+const RANK: Readonly<Record<Stage, number>> = { unit: 0, row: 1, column: 1, section: 1, block: 2, border: 3 }
+
+function listed(laid: Laid, tree: Tree): Step[] {
+  const steps: Step[] = []
+  const made: number[] = []
+  const patches = laid.patches.length
+  const inside = (sewn: SewnPatches, unit: number): number => {
+    if (typeof sewn === 'number') return sewn
+    const sides = [inside(sewn[0], unit), inside(sewn[1], unit)] as const
+    steps.push({ sides, stage: 'unit', unit })
+    return patches + steps.length - 1
+  }
+  laid.parts.forEach((part, unit) => {
+    made.push(inside(part.sewn, unit))
+  })
+  const branches = postOrder(tree)
+  const order = branches.map((branch, index) => ({ branch, index })).sort((a, b) => RANK[a.branch.stage] - RANK[b.branch.stage] || a.index - b.index)
+  const pieceOf = new Map<Tree, number>()
+  const piece = (node: Tree): number => (typeof node === 'number' ? (made[node] as number) : (pieceOf.get(node) as number))
+  for (const { branch } of order) {
+    pieceOf.set(branch, patches + steps.length)
+    steps.push({ sides: [piece(branch.sides[0]), piece(branch.sides[1])], stage: branch.stage, unit: -1 })
+  }
+  return steps
+}
+
+function postOrder(tree: Tree): Exclude<Tree, number>[] {
+  const found: Exclude<Tree, number>[] = []
+  const waiting: Tree[] = [tree]
+  while (waiting.length > 0) {
+    const node = waiting.pop() as Tree
+    if (typeof node === 'number') continue
+    found.push(node)
+    waiting.push(node.sides[0], node.sides[1])
+  }
+  return found.reverse()
+}
+
+function seamOf(
+  step: Step,
+  contact: Contact,
+  plane: Plane,
+  side: (patch: number) => -1 | 0 | 1,
+  seams: Draft[],
+  endsAt: ReadonlyMap<number, readonly number[]>,
+  pieces: Pieces,
+): Draft {
+  const plain = { ...step, finishedAfter: null }
+  const { runs } = contact
+  if (runs.length === 0) throw new Error('impossible: two pieces that do not meet along one line')
+  if (contact.straight) return { ...plain, kind: 'straight', path: (runs[0] as Run).dots, bends: [] }
+  const left = [...runs]
+  const finished: { seam: number; run: Run }[] = []
+  const finish = (run: Run | undefined, dot: number | undefined): boolean => {
+    if (run === undefined || dot === undefined || left.length < 2) return false
+    const seam = endsAt.get(dot)?.find((index) => carriesOn(seams[index] as Draft, dot, run, plane, pieces, step.sides))
+    if (seam === undefined) return false
+    finished.push({ seam, run })
+    return true
+  }
+  if (finish(left.at(-1), left.at(-1)?.dots[0])) left.pop()
+  if (finish(left[0], left[0]?.dots.at(-1))) left.shift()
+  const only = left[0] as Run
+  const bentAt = new Set(finished.map(({ run }) => (run.dots[0] === only.dots.at(-1) ? (run.dots[0] as number) : (run.dots.at(-1) as number))))
+  const holds = (place: number): boolean => bentAt.has(only.dots[place] as number) || keepsItsSide(plane, only, place, side)
+  if (left.length === 1 && finished.length > 0 && holds(0) && holds(only.dots.length - 1)) {
+    for (const { seam, run } of finished) leaveOpen(seams[seam] as Draft, run, seams.length)
+    return { ...plain, kind: 'straight', path: only.dots, bends: [] }
+  }
+  return { ...plain, kind: 'set-in', ...bent(runs) }
+}
+
+/** Whether an earlier seam, sewn up to `dot`, would carry straight on along `run`. */
+function carriesOn(seam: Draft, dot: number, run: Run, plane: Plane, pieces: Pieces, sides: readonly [number, number]): boolean {
+  if (seam.kind !== 'straight' || seam.unit >= 0) return false
+  const [first, last] = [seam.path[0] as number, seam.path.at(-1) as number]
+  if (dot !== first && dot !== last) return false
+  const next = dot === first ? (seam.path[1] as number) : (seam.path.at(-2) as number)
+  const shared = plane.around[dot]?.find((edge) => {
+    const { a, b } = plane.edges[edge] as PlaneEdge
+    return (a === dot ? b : a) === next
+  })
+  if (shared === undefined || (plane.edges[shared] as PlaneEdge).line !== run.line) return false
+  const { plus } = plane.edges[shared] as PlaneEdge
+  return sides.some((piece) => pieces.holds(piece, plus))
+}
+
+function leaveOpen(seam: Draft, run: Run, after: number): void {
+  seam.kind = 'partial'
+  seam.finishedAfter = after
+  const forward = seam.path.at(-1) === run.dots[0] || seam.path[0] === run.dots[0] ? run.dots : [...run.dots].reverse()
+  seam.path = seam.path.at(-1) === forward[0] ? [...seam.path, ...forward.slice(1)] : [...[...forward].reverse(), ...seam.path.slice(1)]
+}
+
+function bent(runs: readonly Run[]): { path: number[]; bends: number[] } {
+  const path = [...(runs[0] as Run).dots]
+  const bends: number[] = []
+  for (const run of runs.slice(1)) {
+    bends.push(path.length - 1)
+    path.push(...run.dots.slice(1))
+  }
+  return { path, bends }
+}
+
+/** Pieces while they are being sewn: who holds which patch, and the stretches on each outline. */
+class Pieces {
+  private readonly leader: number[]
+  private readonly outlines: number[][]
+  private readonly named: number[]
+  private readonly plane: Plane
+
+  constructor(laid: Laid, plane: Plane) {
+    this.plane = plane
+    this.leader = laid.patches.map((_, patch) => patch)
+    this.named = laid.patches.map((_, patch) => patch)
+    this.outlines = laid.patches.map(() => [])
+    plane.edges.forEach(({ plus, minus }, edge) => {
+      if (plus !== OUTSIDE) this.outlines[plus]?.push(edge)
+      if (minus !== OUTSIDE) this.outlines[minus]?.push(edge)
+    })
+  }
+
+  private lead(patch: number): number {
+    let top = patch
+    while (this.leader[top] !== top) {
+      this.leader[top] = this.leader[this.leader[top] as number] as number
+      top = this.leader[top] as number
+    }
+    return top
+  }
+
+  private leadOf(piece: number): number {
+    return this.lead(this.named[piece] as number)
+  }
+
+  holds(piece: number, patch: number): boolean {
+    return patch !== OUTSIDE && this.lead(patch) === this.leadOf(piece)
+  }
+
+  between(one: number, other: number): number[] {
+    const [a, b] = [this.leadOf(one), this.leadOf(other)]
+    const [small, large] = (this.outlines[a] as number[]).length <= (this.outlines[b] as number[]).length ? [a, b] : [b, a]
+    return (this.outlines[small] as number[]).filter((edge) => {
+      const { plus, minus } = this.plane.edges[edge] as PlaneEdge
+      if (plus === OUTSIDE || minus === OUTSIDE) return false
+      const far = this.lead(plus) === small ? minus : plus
+      return this.lead(far) === large
+    })
+  }
+
+  join(one: number, other: number): void {
+    const [a, b] = [this.leadOf(one), this.leadOf(other)]
+    const [small, large] = (this.outlines[a] as number[]).length <= (this.outlines[b] as number[]).length ? [a, b] : [b, a]
+    this.leader[small] = large
+    const kept = this.outlines[large] as number[]
+    for (const edge of this.outlines[small] as number[]) {
+      const { plus, minus } = this.plane.edges[edge] as PlaneEdge
+      if (plus === OUTSIDE || minus === OUTSIDE || this.lead(plus) !== this.lead(minus)) kept.push(edge)
+    }
+    this.outlines[small] = []
+    this.named.push(large)
+  }
+}
+
+/** The dot's place, for whoever only has seams. */
+export const dotsOf = (plane: Plane, seam: Seam): Dot[] => seam.path.map((dot) => plane.dots[dot] as Dot)

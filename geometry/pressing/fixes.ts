@@ -1,0 +1,118 @@
+/**
+ * What to do about a clash: each fix, applied, takes that clash away and makes no other.
+ *
+ * In      the pressed plan, the other orders pressed as well, and the crossings that clash.
+ * Out     for each clashing crossing its fixes, at least one.
+ * How     a fix is tried, not guessed: wishes are changed as the fix would change them and everything tied to those seams is pressed anew.
+ */
+import type { Laid } from '../block/lay.ts'
+import type { Plane } from '../plane/subdivide.ts'
+import type { Fix } from '../values.ts'
+import { judged, pressAll, tied } from './chains.ts'
+import type { PressedPlan } from './plans.ts'
+import type { Crossing, Pressed, Wish } from './values.ts'
+import { wishesOf } from './wishes.ts'
+
+export function fixesOf(laid: Laid, plane: Plane, plan: PressedPlan, others: readonly PressedPlan[], joinId: (seam: number) => string): ReadonlyMap<number, readonly Fix[]> {
+  const { met, wishes, pressed } = plan
+  const groups = groupsOf(met.crossings, wishes)
+  const found = new Map<number, readonly Fix[]>()
+  for (const clash of pressed.clashing) {
+    const crossing = met.crossings[clash] as Crossing
+    const seams = crossing.seams
+    const fixes = [
+      ...seams.flatMap((seam) => pressAnew(laid, plane, plan, groups, clash, seam)),
+      ...seams.flatMap((seam) => otherWay(plan, clash, seam, joinId)),
+      ...orders(plane, plan, others, clash),
+      ...seams.flatMap((seam) => opened(plan, groups, clash, seam, joinId)),
+    ]
+    found.set(clash, fixes)
+  }
+  return found
+}
+
+/** Seams that are tied to each other, directly or through others, by the number of their group. */
+function groupsOf(crossings: readonly Crossing[], wishes: readonly Wish[]): { of: readonly number[]; members: readonly (readonly number[])[] } {
+  const ties = tied(crossings, wishes)
+  const of: number[] = wishes.map(() => -1)
+  const members: number[][] = []
+  wishes.forEach((_, first) => {
+    if (of[first] !== -1) return
+    const group: number[] = [first]
+    of[first] = members.length
+    for (const seam of group)
+      for (const { other } of ties[seam] ?? []) {
+        if (of[other] !== -1) continue
+        of[other] = members.length
+        group.push(other)
+      }
+    members.push(group)
+  })
+  return { of, members }
+}
+
+/** Press again with some wishes changed; only what is tied to them can change. */
+function again(plan: PressedPlan, groups: ReturnType<typeof groupsOf>, changed: ReadonlyMap<number, Wish>): { crossings: readonly number[]; pressed: Pressed } {
+  const seams = [...new Set([...changed.keys()].flatMap((seam) => groups.members[groups.of[seam] as number] as number[]))]
+  const place = new Map(seams.map((seam, index) => [seam, index]))
+  const crossings = plan.met.crossings.flatMap((crossing, index) => (crossing.sort === 'pair' && crossing.seams.every((seam) => place.has(seam)) ? [index] : []))
+  const local = crossings.map((index) => {
+    const crossing = plan.met.crossings[index] as Crossing
+    return { ...crossing, seams: crossing.seams.map((seam) => place.get(seam) as number) }
+  })
+  const wishes = seams.map((seam) => changed.get(seam) ?? (plan.wishes[seam] as Wish))
+  return { crossings, pressed: pressAll(local, wishes) }
+}
+
+function helps(plan: PressedPlan, clash: number, { crossings, pressed }: ReturnType<typeof again>): boolean {
+  const before = new Set(plan.pressed.clashing)
+  return pressed.clashing.every((index) => crossings[index] !== clash && before.has(crossings[index] as number))
+}
+
+function pressAnew(laid: Laid, plane: Plane, plan: PressedPlan, groups: ReturnType<typeof groupsOf>, clash: number, seam: number): Fix[] {
+  if (plan.wishes[seam]?.rule !== 'method') return []
+  const unit = (plan.seams[seam] as PressedPlan['seams'][number]).unit
+  const id = laid.block.units[unit]?.id as string
+  const freed = freedWishes(laid, plane, plan, unit)
+  if (!helps(plan, clash, again(plan, groups, freed))) return []
+  return [{ do: 'press', what: id, message: `Press the seams of ${id} the other way where it helps: lift the rule of its method.` }]
+}
+
+function freedWishes(laid: Laid, plane: Plane, plan: PressedPlan, unit: number): Map<number, Wish> {
+  const own = plan.seams.flatMap((seam, index) => (seam.unit === unit ? [index] : []))
+  const block = { ...laid.block, press: [], units: laid.block.units.map((one, index) => (index === unit ? { ...one, pressFree: true } : one)) }
+  const seams = own.map((seam) => plan.seams[seam] as PressedPlan['seams'][number])
+  const sideOf = (seam: number, patch: number): -1 | 0 | 1 => plan.sideOf(own[seam] as number, patch)
+  const { wishes } = wishesOf({ ...laid, block }, plane, seams, own.map((seam) => plan.met.ends[seam] as readonly [number, number]), sideOf)
+  return new Map(own.flatMap((seam, index) => (plan.wishes[seam]?.rule === 'asked' ? [] : [[seam, wishes[index] as Wish] as const])))
+}
+
+/** Only where both seams are the maker's own word: a free seam that could be turned would have been. */
+function otherWay(plan: PressedPlan, clash: number, seam: number, joinId: (seam: number) => string): Fix[] {
+  const crossing = plan.met.crossings[clash] as Crossing
+  if (plan.wishes[seam]?.rule !== 'asked') return []
+  const toward = plan.pressed.toward.map((way, index) => (index === seam && way !== 'open' ? (way === 0 ? 1 : 0) : way))
+  const turned = judged(plan.met.crossings, plan.wishes, toward)
+  const before = new Set(plan.pressed.clashing)
+  if (turned.clashing.includes(clash) || !turned.clashing.every((index) => before.has(index)) || crossing.seams.length !== 2) return []
+  return [{ do: 'press', what: joinId(seam), message: 'Press this seam the other way.' }]
+}
+
+function orders(plane: Plane, plan: PressedPlan, others: readonly PressedPlan[], clash: number): Fix[] {
+  const places = (pressed: PressedPlan): string[] => pressed.pressed.clashing.map((index) => String(plane.dots[(pressed.met.crossings[index] as Crossing).dot]))
+  const before = new Set(places(plan))
+  const here = String(plane.dots[(plan.met.crossings[clash] as Crossing).dot])
+  return others.flatMap((other): Fix[] => {
+    const there = places(other)
+    if (there.includes(here) || there.some((place) => !before.has(place)) || there.length >= plan.pressed.clashes) return []
+    return [{ do: 'order', what: other.name, message: other.pressed.clashes === 0 ? `Join by ${other.name}: then every meeting nests.` : `Join by ${other.name}: then this meeting does not clash.` }]
+  })
+}
+
+function opened(plan: PressedPlan, groups: ReturnType<typeof groupsOf>, clash: number, seam: number, joinId: (seam: number) => string): Fix[] {
+  const wish = plan.wishes[seam] as Wish
+  const crossing = plan.met.crossings[clash] as Crossing
+  if (wish.rule === 'asked' && crossing.seams.some((other) => plan.wishes[other]?.rule !== 'asked')) return []
+  if (!helps(plan, clash, again(plan, groups, new Map([[seam, { ...wish, fixed: 'open' as const }]])))) return []
+  return [{ do: 'open', what: joinId(seam), message: 'Press this seam open.' }]
+}

@@ -1,0 +1,149 @@
+/**
+ * What happens at every point where earlier seams run into a join.
+ *
+ * In      seams in sewing order on the plane of the block.
+ * Out     the crossings (pairs that will lie on each other, points to pin, tips not to cut off), the seam ends inside each join side by side,
+ *         and the ends that are left on the outline of the block.
+ * Exact   directions are whole numbers, so "mirror image" is an equality, never a tolerance.
+ * Source  common practice, no source.
+ */
+import { difference } from '../piecing/contact.ts'
+import type { Seam } from '../piecing/values.ts'
+import { crossSign, greatestCommon } from '../plane/dots.ts'
+import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
+import type { Crossing, SeamEnd } from './values.ts'
+
+export interface Met {
+  readonly crossings: readonly Crossing[]
+  /** Per seam: seam ends strictly inside it, on its sides 0 and 1. */
+  readonly ends: readonly (readonly [number, number])[]
+  /** Per seam: which of its sides lies clockwise of its path. */
+  readonly clockwise: readonly (0 | 1)[]
+  /** Dots with the seam ends still loose there once everything is sewn. */
+  readonly loose: ReadonlyMap<number, readonly SeamEnd[]>
+}
+
+/** Tells on which side of a seam a patch lies; −1 where it is in neither piece. */
+export type SideOf = (seam: number, patch: number) => -1 | 0 | 1
+
+export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf): Met {
+  const clockwise = seams.map((seam, index) => clockwiseSide(plane, seam, index, sideOf))
+  const ends: [number, number][] = seams.map(() => [0, 0])
+  const crossings: Crossing[] = []
+  const loose = new Map<number, SeamEnd[]>()
+  const finishing = new Map<number, number[]>()
+  seams.forEach(({ finishedAfter }, index) => {
+    if (finishedAfter !== null) finishing.set(finishedAfter, [...(finishing.get(finishedAfter) ?? []), index])
+  })
+
+  const cross = (index: number): void => {
+    const seam = seams[index] as Seam
+    for (let place = 1; place + 1 < seam.path.length; place++) {
+      const dot = seam.path[place] as number
+      const there = loose.get(dot)
+      if (there === undefined) continue
+      loose.delete(dot)
+      const sides = there.map((end) => sideAt(plane, seam, index, place, end, clockwise[index] as 0 | 1, sideOf))
+      for (const side of sides) (ends[index] as [number, number])[side]++
+      crossings.push(...crossingsAt(plane, seam, index, place, there, sides))
+    }
+  }
+
+  seams.forEach((seam, index) => {
+    if (seam.finishedAfter === null) cross(index)
+    for (const end of endsOf(plane, seam, index, clockwise[index] as 0 | 1)) loose.set(end.dot, [...(loose.get(end.dot) ?? []), end])
+    for (const open of finishing.get(index) ?? []) cross(open)
+  })
+  return { crossings, ends, clockwise, loose }
+}
+
+function clockwiseSide(plane: Plane, seam: Seam, index: number, sideOf: SideOf): 0 | 1 {
+  for (let place = 0; place + 1 < seam.path.length; place++) {
+    const from = seam.path[place] as number
+    const edge = plane.edges[edgeBetween(plane, from, seam.path[place + 1] as number)] as PlaneEdge
+    const patch = edge.a === from ? edge.plus : edge.minus
+    const side = sideOf(index, patch)
+    const other = sideOf(index, edge.a === from ? edge.minus : edge.plus)
+    if (side !== -1 && other !== -1) return side
+  }
+  throw new Error('impossible: a seam that touches neither of its pieces')
+}
+
+export function edgeBetween(plane: Plane, from: number, to: number): number {
+  const found = plane.around[from]?.find((edge) => {
+    const { a, b } = plane.edges[edge] as PlaneEdge
+    return a === to || b === to
+  })
+  if (found === undefined) throw new Error('impossible: a seam that leaves the outlines of its patches')
+  return found
+}
+
+/** The two ends of a seam; `clockwise` says on which side of the leaving direction side 1 lies. */
+function endsOf(plane: Plane, seam: Seam, index: number, clockwise: 0 | 1): (SeamEnd & { dot: number })[] {
+  const { path } = seam
+  const first = path[0] as number
+  const last = path.at(-1) as number
+  if (first === last) return []
+  const start = lowest(...difference(plane, first, path[1] as number))
+  const end = lowest(...difference(plane, last, path.at(-2) as number))
+  return [
+    { seam: index, dot: first, dx: start[0], dy: start[1], clockwise },
+    { seam: index, dot: last, dx: end[0], dy: end[1], clockwise: clockwise === 0 ? 1 : 0 },
+  ]
+}
+
+function lowest(dx: number, dy: number): [number, number] {
+  const common = greatestCommon(dx, dy)
+  return [dx / common, dy / common]
+}
+
+function sideAt(plane: Plane, seam: Seam, index: number, place: number, end: SeamEnd, clockwise: 0 | 1, sideOf: SideOf): 0 | 1 {
+  if (!seam.bends.includes(place)) {
+    const [ex, ey] = difference(plane, seam.path[place - 1] as number, seam.path[place] as number)
+    return crossSign(ex, ey, end.dx, end.dy) > 0 ? clockwise : clockwise === 0 ? 1 : 0
+  }
+  const dot = seam.path[place] as number
+  for (const edge of plane.around[dot] ?? []) {
+    const { a, b, plus, minus } = plane.edges[edge] as PlaneEdge
+    const [dx, dy] = lowest(...difference(plane, dot, a === dot ? b : a))
+    if (dx !== end.dx || dy !== end.dy) continue
+    const side = sideOf(index, plus === OUTSIDE ? minus : plus)
+    if (side !== -1) return side
+  }
+  throw new Error('impossible: a seam end that lies in neither piece')
+}
+
+function crossingsAt(plane: Plane, seam: Seam, join: number, place: number, ends: readonly SeamEnd[], sides: readonly (0 | 1)[]): Crossing[] {
+  const dot = seam.path[place] as number
+  const near = ends.filter((_, index) => sides[index] === 0)
+  const far = ends.filter((_, index) => sides[index] === 1)
+  if (!seam.bends.includes(place)) {
+    const along = lowest(...difference(plane, seam.path[place - 1] as number, dot))
+    const pairs = near.flatMap((a) => far.filter((b) => mirrored(along, a, b)).map((b): Crossing => ({ dot, join, seams: [a.seam, b.seam], sort: 'pair', leans: [leanToSide0(along, a), leanToSide0(along, b)] })))
+    if (pairs.length > 0) return pairs
+  }
+  const seams = [...near, ...far].map((end) => end.seam)
+  if (near.length > 0 && far.length > 0) return [{ dot, join, seams, sort: 'pin', leans: null }]
+  return ends.length > 1 ? [{ dot, join, seams, sort: 'tip', leans: null }] : []
+}
+
+/** Right sides together, the far piece is folded over the join: two seams coincide when one is the mirror image of the other in it. */
+function mirrored([ex, ey]: readonly [number, number], a: SeamEnd, b: SeamEnd): boolean {
+  const parts = (end: SeamEnd): [bigint, bigint] => {
+    const [x, y, u, v] = [BigInt(end.dx), BigInt(end.dy), BigInt(ex), BigInt(ey)]
+    return [u * x + v * y, u * y - v * x]
+  }
+  const square = ex * a.dx + ey * a.dy
+  if (square === 0 && Number.isSafeInteger(square)) return ex * b.dx + ey * b.dy === 0
+  const [alongA, awayA] = parts(a)
+  const [alongB, awayB] = parts(b)
+  return alongA * awayB === -alongB * awayA
+}
+
+/** The way the allowances of a seam lean along a join when they are pressed toward its side 0. */
+export function leanToSide0([ex, ey]: readonly [number, number], end: SeamEnd): -1 | 1 {
+  const beside = crossSign(ex, ey, end.dx, end.dy)
+  // `clockwise` is the side that lies clockwise of the leaving direction.
+  const toClockwise = end.clockwise === 0
+  return (toClockwise ? -beside : beside) > 0 ? 1 : -1
+}

@@ -1,0 +1,50 @@
+/** What the pressing room shares. */
+import type { Verdict } from '../values.ts'
+
+/** The side both allowances lie on, or open. */
+export type Toward = 0 | 1 | 'open'
+
+/** One end of a seam where it runs into a later one. */
+export interface SeamEnd {
+  readonly seam: number
+  /** The seam's direction as it leaves the dot, in lowest whole numbers. */
+  readonly dx: number
+  readonly dy: number
+  /** Whether side 1 of the seam lies clockwise of that direction. */
+  readonly clockwise: 0 | 1
+}
+
+/** Where seams meet across a join. */
+export interface Crossing {
+  readonly dot: number
+  /** The seam across which they meet. */
+  readonly join: number
+  readonly seams: readonly number[]
+  /** `pair`: two seams that will lie on each other, nesting or not as they are pressed. */
+  readonly sort: 'pair' | 'pin' | 'tip'
+  /** Pairs: how the two allowances lean along the join when each is pressed toward its side 0. */
+  readonly leans: readonly [-1 | 1, -1 | 1] | null
+}
+
+export interface Bulk {
+  /** Seam ends strictly inside the join, on its two sides. */
+  readonly ends: readonly [number, number]
+}
+
+/** What is asked of one seam before anything is chosen. */
+export interface Wish {
+  readonly fixed: Toward | null
+  readonly rule: 'asked' | 'method' | null
+  readonly preference: 0 | 1 | null
+  readonly why: string
+}
+
+export interface Pressed {
+  readonly toward: readonly Toward[]
+  readonly clashes: number
+  readonly against: number
+  /** Numbers of the crossings that clash. */
+  readonly clashing: readonly number[]
+}
+
+export type { Verdict }

@@ -1,0 +1,151 @@
+/**
+ * What is asked of each seam before anything is chosen: the maker's own word, a method's rule, a preference.
+ *
+ * In      the laid block, its seams, and the seam ends inside each join.
+ * Out     one wish for each seam, and an information for each press entry of the block that found no seam.
+ * Source  geese toward their wings, flipped corners toward the corner: handbook section 5; away from bulk, else toward the darker fabric:
+ *         handbook section 5 (to the darker fabric unless bulk matters more). Lightness is CIE L*, sRGB under D65.
+ */
+import { type Laid, realDot, stepsOf } from '../block/lay.ts'
+import type { PressAsked, Unit } from '../block/values.ts'
+import { compare, multiply, type Rational, rational, subtract } from '../exact/rational.ts'
+import type { Seam } from '../piecing/values.ts'
+import { type Dot, insidePolygon } from '../plane/dots.ts'
+import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
+import { type ExactPoint, exactPoint, methodOf } from '../units/kinds.ts'
+import { edgeBetween, type SideOf } from './meet.ts'
+import type { Toward, Wish } from './values.ts'
+
+export interface Wishes {
+  readonly wishes: readonly Wish[]
+  /** Places in the block's `press` list that are passed over, each with the reason. */
+  readonly passedOver: readonly { readonly entry: number; readonly reason: string }[]
+}
+
+export function wishesOf(laid: Laid, plane: Plane, seams: readonly Seam[], ends: readonly (readonly [number, number])[], sideOf: SideOf): Wishes {
+  const asked = new Map<number, Toward>()
+  const passedOver: { entry: number; reason: string }[] = []
+  ;(laid.block.press ?? []).forEach((word, entry) => {
+    const found = seamAsked(laid, plane, seams, sideOf, word)
+    if (typeof found === 'string') passedOver.push({ entry, reason: found })
+    else asked.set(found.seam, found.toward)
+  })
+  const lightness = new Map(laid.block.fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]))
+  const wishes = seams.map((seam, index): Wish => {
+    const said = asked.get(index)
+    if (said !== undefined) return { fixed: said, rule: 'asked', preference: null, why: 'You asked for this.' }
+    const unit = laid.block.units[seam.unit]
+    if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: 'You asked for this unit’s seams to be pressed open.' }
+    const ruled = unit === undefined || unit.pressFree === true ? null : methodRule(laid, unit, seam)
+    if (ruled !== null) return { fixed: ruled, rule: 'method', preference: null, why: ruleWords(unit as Unit) }
+    return { fixed: null, rule: null, ...preferenceOf(laid, plane, seam, index, ends[index] as readonly [number, number], sideOf, lightness) }
+  })
+  return { wishes, passedOver }
+}
+
+function ruleWords(unit: Unit): string {
+  return methodOf(unit) === 'geese-4' ? 'Geese made four at a time are pressed toward their wings.' : 'A flipped corner is pressed toward the corner.'
+}
+
+/** The side that a method's rule presses to: wings, or flipped corners, are always a patch by themselves. */
+function methodRule(laid: Laid, unit: Unit, { sides }: Seam): 0 | 1 | null {
+  const method = methodOf(unit)
+  if (method !== 'geese-4' && method !== 'corner-flip') return null
+  const corner = sides.findIndex((piece) => {
+    const name = laid.patches[piece]?.name
+    return name !== undefined && name !== 'goose' && name !== 'centre'
+  })
+  return corner === 0 || corner === 1 ? corner : null
+}
+
+function seamAsked(laid: Laid, plane: Plane, seams: readonly Seam[], sideOf: SideOf, word: PressAsked): { seam: number; toward: Toward } | string {
+  const at = stepsOf(laid, exactPoint(word.at))
+  const on = at === null ? [] : seams.flatMap((seam, index) => (passes(plane, seam, at) ? [index] : []))
+  if (on.length !== 1) return on.length === 0 ? 'no seam of this plan runs there' : 'several seams meet there; give a point on one of them'
+  const seam = on[0] as number
+  if (!within(plane, seams[seam] as Seam, at as ExactPoint)) return 'that is the end of a seam; give a point between its ends'
+  if (word.toward === 'open') return { seam, toward: 'open' }
+  const toward = stepsOf(laid, exactPoint(word.toward))
+  const held = new Set(toward === null ? [] : laid.patches.flatMap((patch, index) => (holds(patch.corners, toward) ? [sideOf(seam, index)] : [])))
+  held.delete(-1)
+  return held.size === 1 ? { seam, toward: [...held][0] as 0 | 1 } : 'the point to press toward lies on neither side of the seam'
+}
+
+function passes(plane: Plane, seam: Seam, at: ExactPoint): boolean {
+  return seam.path.slice(1).some((dot, place) => onStretch(plane.dots[seam.path[place] as number] as Dot, plane.dots[dot] as Dot, at))
+}
+
+function within(plane: Plane, { path }: Seam, at: ExactPoint): boolean {
+  return ![path[0] as number, path.at(-1) as number].some((dot) => {
+    const [x, y] = plane.dots[dot] as Dot
+    return compare(rational(x), at[0]) === 0 && compare(rational(y), at[1]) === 0
+  })
+}
+
+function onStretch(a: Dot, b: Dot, [x, y]: ExactPoint): boolean {
+  const between = (p: number, q: number, v: Rational): boolean => compare(v, rational(Math.min(p, q))) >= 0 && compare(v, rational(Math.max(p, q))) <= 0
+  if (!between(a[0], b[0], x) || !between(a[1], b[1], y)) return false
+  const area = subtract(multiply(rational(b[0] - a[0]), subtract(y, rational(a[1]))), multiply(rational(b[1] - a[1]), subtract(x, rational(a[0]))))
+  return area.n === 0n
+}
+
+function holds(corners: readonly Dot[], [x, y]: ExactPoint): boolean {
+  const scale = Number(x.d * y.d)
+  const point: Dot = [Number(x.n * y.d), Number(y.n * x.d)]
+  return insidePolygon(corners.map(([px, py]): Dot => [px * scale, py * scale]), point) >= 0
+}
+
+function preferenceOf(
+  laid: Laid,
+  plane: Plane,
+  seam: Seam,
+  index: number,
+  ends: readonly [number, number],
+  sideOf: SideOf,
+  lightness: ReadonlyMap<string, number>,
+): { preference: 0 | 1 | null; why: string } {
+  if (ends[0] !== ends[1]) return { preference: ends[0] < ends[1] ? 0 : 1, why: 'Away from the side with more seams, so that less cloth piles up.' }
+  const total = [0, 0]
+  const weight = [0, 0]
+  const flip = turnsOver(plane, seam, index, sideOf)
+  for (let place = 0; place + 1 < seam.path.length; place++) {
+    const from = seam.path[place] as number
+    const to = seam.path[place + 1] as number
+    const { a, plus, minus } = plane.edges[edgeBetween(plane, from, to)] as PlaneEdge
+    const [x0, y0] = realDot(laid, plane.dots[from] as Dot)
+    const [x1, y1] = realDot(laid, plane.dots[to] as Dot)
+    const length = Math.hypot(x1 - x0, y1 - y0)
+    const [clockwise, other] = a === from ? [plus, minus] : [minus, plus]
+    for (const [patch, side] of [
+      [clockwise, flip ? 1 : 0],
+      [other, flip ? 0 : 1],
+    ] as const) {
+      total[side] = (total[side] as number) + length * (lightness.get(laid.patches[patch]?.fabric ?? '') ?? 0)
+      weight[side] = (weight[side] as number) + length
+    }
+  }
+  const [near, far] = [(total[0] as number) / (weight[0] as number), (total[1] as number) / (weight[1] as number)]
+  if (Math.abs(near - far) < 1e-9) return { preference: null, why: 'Either way: both sides are alike.' }
+  return { preference: near < far ? 0 : 1, why: 'Toward the darker fabric.' }
+}
+
+/** Whether side 1, not side 0, lies clockwise of the seam's path. */
+function turnsOver(plane: Plane, seam: Seam, index: number, sideOf: SideOf): boolean {
+  for (let place = 0; place + 1 < seam.path.length; place++) {
+    const from = seam.path[place] as number
+    const { a, plus, minus } = plane.edges[edgeBetween(plane, from, seam.path[place + 1] as number)] as PlaneEdge
+    const [side, other] = [sideOf(index, a === from ? plus : minus), sideOf(index, a === from ? minus : plus)]
+    if (side !== -1 && other !== -1) return side === 1
+  }
+  return false
+}
+
+/** CIE L* of an sRGB colour under D65: IEC 61966-2-1 and CIE 15. */
+export function lightnessOf(colour: string): number {
+  const channel = (at: number): number => {
+    const value = Number.parseInt(colour.slice(at, at + 2), 16) / 255
+    return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4
+  }
+  const luminance = 0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5)
+  return luminance > 216 / 24389 ? 116 * Math.cbrt(luminance) - 16 : (luminance * 24389) / 27
+}

@@ -1,0 +1,223 @@
+/**
+ * The pipeline from end to end: a block in, one report out.
+ *
+ * lay → subdivide → plan → sew → press → meet; beside it cutting, edges and the ditch route. A layout that leaves a gap, overlaps or runs
+ * beyond the grid cannot be sewn as it stands: then the parts that need sewn joins are empty and everything else is still said.
+ */
+import { cellOf, seamOf } from './block/measure.ts'
+import { type Laid, lay, realX, realY } from './block/lay.ts'
+import type { Block } from './block/values.ts'
+import { cutting } from './cutting/cutting.ts'
+import { add, multiply, type Rational, rational, toFile, toNumber } from './exact/rational.ts'
+import { edgesOf } from './neighbours/edges.ts'
+import { proofOf } from './pressing/proof.ts'
+import { fixesOf } from './pressing/fixes.ts'
+import { type PressedPlan, plansOf } from './pressing/plans.ts'
+import { verdictOf } from './pressing/chains.ts'
+import type { Crossing, Toward, Wish } from './pressing/values.ts'
+import type { Seam } from './piecing/values.ts'
+import { type Dot, doubleArea } from './plane/dots.ts'
+import { regions } from './plane/regions.ts'
+import { type Plane, subdivide } from './plane/subdivide.ts'
+import { ditch } from './quilting/ditch.ts'
+import type { Ditch, Edges, Join, Meeting, Patch, Problem, Report, ReportPoint } from './values.ts'
+
+const NO_EDGES: Edges = { top: [], right: [], bottom: [], left: [] }
+const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0 }
+
+export function report(block: Block): Report {
+  const laid = lay(block)
+  const plane = planeOf(laid)
+  const faults = faultsOf(laid)
+  const sewn = faults.length === 0 ? plansOf(laid, plane, block.order ?? 'auto') : null
+  const cut = cutting(block)
+  const problems = [...faults, ...(sewn === null ? [] : sewingProblems(laid, plane, sewn.taken)), ...cut.problems]
+  return {
+    format: 'nestwright.report',
+    version: 1,
+    measure: { unit: block.measure.unit, seam: toNumber(seamOf(block)) },
+    block: { name: block.name, ...sizesOf(laid) },
+    order: sewn?.taken.name ?? (block.order === 'columns' || block.order === 'sections' ? block.order : 'rows'),
+    problems,
+    patches: patchesOf(laid),
+    ...(sewn === null ? { joins: [], pressing: { clashes: 0, against: 0, proof: 'Nothing is sewn while the layout has gaps or overlaps.' }, meetings: [], edges: NO_EDGES } : sewnParts(laid, plane, sewn.taken, sewn.others)),
+    units: cut.units,
+    cut: cut.cut,
+    fabric: cut.fabric,
+    cloth: cut.cloth,
+    ditch: sewn === null ? NO_DITCH : ditchOf(laid, plane),
+  }
+}
+
+function planeOf(laid: Laid): Plane {
+  const out = laid.borders * laid.den
+  return subdivide(laid.patches.map(({ corners }) => corners), box(-out, -out, laid.width + out, laid.height + out))
+}
+
+const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [[x0, y0], [x1, y0], [x1, y1], [x0, y1]]
+
+const WORDS = {
+  gap: 'There is no cloth here; fill the gap.',
+  overlap: 'Units lie over each other here; move one of them.',
+  outside: 'Cloth lies beyond the grid here; move it in or make the grid larger.',
+}
+
+function faultsOf(laid: Laid): Problem[] {
+  const own = laid.patches.filter(({ unit }) => unit >= 0)
+  const corners = own.map((patch) => patch.corners)
+  const { faults } = subdivide(corners, box(0, 0, laid.width, laid.height))
+  if (faults.length === 0) return []
+  return regions(faults, corners, laid.width, laid.height).map(({ kind, at, area, patches }) => ({
+    code: kind,
+    at: [toFile(multiply(at[0], rational(1, laid.den))), toFile(multiply(at[1], rational(1, laid.den)))],
+    units: unitsOf(laid, patches.map((patch) => (own[patch] as Laid['patches'][number]).unit)),
+    message: WORDS[kind],
+    area: toNumber(multiply(area, rational(1n, BigInt(laid.den) * BigInt(laid.den)))),
+  }))
+}
+
+const unitsOf = (laid: Laid, units: readonly number[]): string[] => [...new Set(units)].flatMap((unit) => laid.block.units[unit]?.id ?? [])
+
+function sewingProblems(laid: Laid, plane: Plane, plan: PressedPlan): Problem[] {
+  const crooked = plan.seams.flatMap((seam): Problem[] => {
+    if (seam.kind === 'straight') return []
+    const message =
+      seam.kind === 'partial'
+        ? 'This seam is sewn only part of the way at first, and finished once its neighbours are on.'
+        : 'This seam bends: it is set in, stopping at the bend with the needle down.'
+    return [{ code: 'not-straight', at: placeOf(laid, plane, seam.path[seam.bends[0] ?? 0] as number), units: besideSeam(laid, plane, seam), message }]
+  })
+  const passed = plan.passedOver.map(({ entry, reason }): Problem => {
+    const word = laid.block.press?.[entry]
+    return { code: 'press', at: (word?.at ?? [0, 0]) as ReportPoint, units: [], message: `Your word on pressing here was passed over: ${reason}.` }
+  })
+  return [...crooked, ...passed]
+}
+
+function besideSeam(laid: Laid, plane: Plane, seam: Seam): string[] {
+  const path = new Set(seam.path)
+  const patches = plane.edges.flatMap(({ a, b, plus, minus }) => (path.has(a) && path.has(b) ? [plus, minus] : []))
+  return unitsOf(laid, patches.map((patch) => laid.patches[patch]?.unit ?? -1))
+}
+
+const placeOf = (laid: Laid, plane: Plane, dot: number): ReportPoint => pointOf(laid, plane.dots[dot] as Dot)
+const pointOf = (laid: Laid, [x, y]: Dot): ReportPoint => [toFile(realX(laid, x)), toFile(realY(laid, y))]
+
+function sizesOf(laid: Laid): { finished: [number, number]; unfinished: [number, number]; withBorders: [number, number] } {
+  const { block } = laid
+  const cell = cellOf(block)
+  const seams = multiply(seamOf(block), rational(2))
+  const around = multiply(multiply(laid.depths.at(-1) as Rational, cell), rational(2))
+  const finished = [multiply(rational(block.grid.columns), cell), multiply(rational(block.grid.rows), cell)] as const
+  const both = (change: (length: Rational) => Rational): [number, number] => [toNumber(change(finished[0])), toNumber(change(finished[1]))]
+  return { finished: both((length) => length), unfinished: both((length) => add(length, seams)), withBorders: both((length) => add(add(length, seams), around)) }
+}
+
+function patchesOf(laid: Laid): Patch[] {
+  const cell = toNumber(cellOf(laid.block))
+  return laid.patches.map(({ id, unit, name, fabric, corners }): Patch => {
+    const true_ = corners.map((corner) => pointOf(laid, corner))
+    const area = unit >= 0 ? Number(doubleArea(corners)) / (2 * laid.den * laid.den) : stripArea(laid, corners)
+    return { id, unit: laid.block.units[unit]?.id ?? null, name, fabric, corners: true_, area: area * cell * cell }
+  })
+}
+
+function stripArea(laid: Laid, corners: readonly Dot[]): number {
+  const [from, , to] = corners as readonly [Dot, Dot, Dot]
+  const wide = toNumber(realX(laid, to[0])) - toNumber(realX(laid, from[0]))
+  return wide * (toNumber(realY(laid, to[1])) - toNumber(realY(laid, from[1])))
+}
+
+function sewnParts(laid: Laid, plane: Plane, plan: PressedPlan, others: readonly PressedPlan[]): Pick<Report, 'joins' | 'pressing' | 'meetings' | 'edges'> {
+  const joinId = (seam: number): string => `j:${seam + 1}`
+  const fixes = fixesOf(laid, plane, plan, others, joinId)
+  const { met, pressed } = plan
+  const meetings = met.crossings.map((crossing, index): Meeting => ({
+    at: placeOf(laid, plane, crossing.dot),
+    join: joinId(crossing.join),
+    seams: crossing.seams.map(joinId),
+    verdict: verdictOf(crossing, pressed.toward),
+    fix: fixes.get(index) ?? [],
+  }))
+  return {
+    joins: joinsOf(laid, plane, plan, joinId),
+    pressing: { clashes: pressed.clashes, against: pressed.against, proof: proofOf(plan, joinId) },
+    meetings,
+    edges: edgesOf(laid, plane, met.loose, pressed.toward),
+  }
+}
+
+function joinsOf(laid: Laid, plane: Plane, plan: PressedPlan, joinId: (seam: number) => string): Join[] {
+  const sizes = sizesOfPieces(laid, plan.seams)
+  const costly = costlyTurns(plan)
+  const pieceId = (piece: number): string => (piece < laid.patches.length ? (laid.patches[piece]?.id as string) : joinId(piece - laid.patches.length))
+  return plan.seams.map((seam, index): Join => ({
+    id: joinId(index),
+    stage: seam.stage,
+    kind: seam.kind,
+    from: placeOf(laid, plane, seam.path[0] as number),
+    to: placeOf(laid, plane, seam.path.at(-1) as number),
+    via: seam.bends.map((place) => placeOf(laid, plane, seam.path[place] as number)),
+    sides: [pieceId(seam.sides[0]), pieceId(seam.sides[1])],
+    unfinished: sizes[index] as [number, number] | null,
+    press: pressOf(plan.pressed.toward[index] as Toward, plan.wishes[index] as Wish, costly.has(index)),
+    ...(seam.finishedAfter === null ? {} : { finishedAfter: joinId(seam.finishedAfter) }),
+  }))
+}
+
+/** Seams whose turning alone would cost a clash. */
+function costlyTurns({ met, pressed }: PressedPlan): Set<number> {
+  const cost = new Map<number, number>()
+  for (const crossing of met.crossings) {
+    const verdict = verdictOf(crossing, pressed.toward)
+    if (verdict !== 'nests' && verdict !== 'clashes') continue
+    for (const seam of crossing.seams) cost.set(seam, (cost.get(seam) ?? 0) + (verdict === 'nests' ? 1 : -1))
+  }
+  return new Set([...cost].filter(([, more]) => more > 0).map(([seam]) => seam))
+}
+
+function pressOf(toward: Toward, wish: Wish, costly: boolean): Join['press'] {
+  if (wish.rule !== null) return { toward, rule: wish.rule, why: wish.why }
+  if (costly) return { toward, rule: 'meeting', why: 'So that it nests where it meets other seams.' }
+  if (wish.preference !== null && wish.preference === toward) return { toward, rule: 'preference', why: wish.why }
+  return { toward, rule: 'none', why: 'Either way will do.' }
+}
+
+/** The unfinished size of each piece a seam makes, where it is a rectangle square to the grid. */
+function sizesOfPieces(laid: Laid, seams: readonly Seam[]): ([number, number] | null)[] {
+  const cell = cellOf(laid.block)
+  const allowances = multiply(seamOf(laid.block), rational(2))
+  const extents = laid.patches.map(({ corners }) => extentOf(corners))
+  return seams.map(({ sides }) => {
+    const [a, b] = [extents[sides[0]] as Extent, extents[sides[1]] as Extent]
+    const whole: Extent = { x0: Math.min(a.x0, b.x0), y0: Math.min(a.y0, b.y0), x1: Math.max(a.x1, b.x1), y1: Math.max(a.y1, b.y1), area: a.area + b.area }
+    extents.push(whole)
+    if (BigInt(whole.x1 - whole.x0) * BigInt(whole.y1 - whole.y0) * 2n !== whole.area) return null
+    const length = (from: Rational, to: Rational): number => toNumber(add(multiply(add(to, { n: -from.n, d: from.d }), cell), allowances))
+    return [length(realX(laid, whole.x0), realX(laid, whole.x1)), length(realY(laid, whole.y0), realY(laid, whole.y1))]
+  })
+}
+
+interface Extent {
+  readonly x0: number
+  readonly y0: number
+  readonly x1: number
+  readonly y1: number
+  /** Twice the area, in square steps. */
+  readonly area: bigint
+}
+
+function extentOf(corners: readonly Dot[]): Extent {
+  const xs = corners.map(([x]) => x)
+  const ys = corners.map(([, y]) => y)
+  return { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys), area: doubleArea(corners) }
+}
+
+/** Every seam of the block, and the seam between the block and its first border. */
+function ditchOf(laid: Laid, plane: Plane): Ditch {
+  const inBlock = (patch: number): boolean => (laid.patches[patch]?.unit ?? -1) >= 0
+  const stitched = plane.edges.filter(({ plus, minus }) => plus >= 0 && minus >= 0 && (inBlock(plus) || inBlock(minus)))
+  const { routes, retraced, length } = ditch(stitched.map(({ a, b }) => [plane.dots[a] as Dot, plane.dots[b] as Dot]))
+  const scale = toNumber(cellOf(laid.block)) / laid.den
+  return { routes: routes.map(({ points, closed }) => ({ points: points.map((dot) => pointOf(laid, dot)), closed })), retraced: retraced * scale, length: length * scale }
+}

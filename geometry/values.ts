@@ -1,0 +1,157 @@
+/**
+ * The report: what the pipeline says about a block. Positions in cells as files write them; lengths in the measure's unit.
+ * Shared by every room, so it stands above them and imports only the block's own values.
+ */
+import type { Method, Position, Turn } from './block/values.ts'
+
+export type ReportPoint = readonly [Position, Position]
+
+export type ProblemCode = 'gap' | 'overlap' | 'outside' | 'method' | 'cloth' | 'not-straight' | 'bias-edge' | 'press' | 'hand'
+/** Codes that make the exit status 1. */
+export const ERRORS: ReadonlySet<ProblemCode> = new Set(['gap', 'overlap', 'outside', 'method', 'cloth'])
+
+/** What the maker can put right, and where on the canvas to show it. */
+export interface Problem {
+  readonly code: ProblemCode
+  readonly at: ReportPoint
+  readonly units: readonly string[]
+  readonly message: string
+  /** Square cells; `gap`, `overlap` and `outside` only. */
+  readonly area?: number
+}
+
+export interface Patch {
+  readonly id: string
+  /** null for a border strip. */
+  readonly unit: string | null
+  readonly name: string
+  readonly fabric: string
+  readonly corners: readonly ReportPoint[]
+  /** Square finished units of measure. */
+  readonly area: number
+}
+
+export type Stage = 'unit' | 'row' | 'column' | 'section' | 'block' | 'border'
+export type PressRule = 'method' | 'meeting' | 'preference' | 'none' | 'asked'
+
+export interface Join {
+  readonly id: string
+  readonly stage: Stage
+  readonly kind: 'straight' | 'partial' | 'set-in'
+  readonly from: ReportPoint
+  readonly to: ReportPoint
+  readonly via: readonly ReportPoint[]
+  /** Ids of patches, or of earlier joins for the pieces they made. */
+  readonly sides: readonly [string, string]
+  /** The piece's unfinished width and height where it is a rectangle square to the grid. */
+  readonly unfinished: readonly [number, number] | null
+  readonly press: { readonly toward: 0 | 1 | 'open'; readonly rule: PressRule; readonly why: string }
+  /** Partial seams: the join after which the open part is sewn shut. */
+  readonly finishedAfter?: string
+}
+
+export type Verdict = 'nests' | 'clashes' | 'open' | 'pin' | 'tip'
+
+export interface Fix {
+  readonly do: 'press' | 'open' | 'turn' | 'order'
+  /** A join, a unit, or (for `order`) the name of an order. */
+  readonly what: string
+  readonly message: string
+  readonly turn?: Turn
+  readonly mirror?: boolean
+}
+
+export interface Meeting {
+  readonly at: ReportPoint
+  readonly join: string
+  readonly seams: readonly string[]
+  readonly verdict: Verdict
+  readonly fix: readonly Fix[]
+}
+
+export interface EdgeEnd {
+  /** Cells from the edge's start, going clockwise. */
+  readonly at: Position
+  readonly lean: -1 | 0 | 1
+  /** Degrees from the clockwise direction. */
+  readonly angle: number
+}
+
+export interface Edges {
+  readonly top: readonly EdgeEnd[]
+  readonly right: readonly EdgeEnd[]
+  readonly bottom: readonly EdgeEnd[]
+  readonly left: readonly EdgeEnd[]
+}
+
+export interface Batch {
+  readonly goose: string
+  readonly corners: readonly [string, string, string, string]
+  /** Four [left, right] wings. */
+  readonly makes: readonly (readonly [string, string])[]
+}
+
+export interface UnitRow {
+  readonly kind: string
+  readonly finished: readonly [number, number]
+  readonly unfinished: readonly [number, number]
+  readonly method: Method
+  readonly fabrics: Readonly<Record<string, string>>
+  readonly hand: 'left' | 'right' | null
+  readonly count: number
+  readonly for: readonly string[]
+  readonly batches: readonly Batch[]
+  readonly batchesProved?: true
+  readonly batchesAtLeast?: number
+  readonly spare: number
+  readonly bias: boolean
+}
+
+export interface CutRow {
+  readonly fabric: string
+  readonly shape: 'square' | 'rectangle' | 'triangle' | 'polygon'
+  readonly size: readonly [number, number]
+  readonly count: number
+  readonly then: 'none' | 'halve' | 'quarter'
+  readonly method: Method
+  readonly for: readonly string[]
+}
+
+export interface Strip {
+  readonly height: number
+  readonly pieces: readonly { readonly size: readonly [number, number]; readonly count: number }[]
+}
+
+export interface FabricRow {
+  readonly fabric: string
+  readonly length: number
+  /** Yards or metres. */
+  readonly buy: number
+  readonly proved: boolean
+  readonly strips: readonly Strip[]
+}
+
+export interface Ditch {
+  readonly routes: readonly { readonly points: readonly ReportPoint[]; readonly closed: boolean }[]
+  readonly retraced: number
+  readonly length: number
+}
+
+export interface Report {
+  readonly format: 'nestwright.report'
+  readonly version: 1
+  readonly measure: { readonly unit: 'in' | 'cm'; readonly seam: number }
+  readonly block: { readonly name: string; readonly finished: readonly [number, number]; readonly unfinished: readonly [number, number]; readonly withBorders: readonly [number, number] }
+  readonly order: 'rows' | 'columns' | 'sections'
+  readonly problems: readonly Problem[]
+  readonly patches: readonly Patch[]
+  readonly joins: readonly Join[]
+  readonly pressing: { readonly clashes: number; readonly against: number; readonly proof: string }
+  readonly meetings: readonly Meeting[]
+  readonly edges: Edges
+  readonly units: readonly UnitRow[]
+  readonly cut: readonly CutRow[]
+  readonly fabric: readonly FabricRow[]
+  readonly cloth: { readonly usableWidth: number }
+  readonly ditch: Ditch
+}
