@@ -57,7 +57,7 @@ const done = (out: string): Answer => ({ status: 0, out, err: '' })
 
 function answer(args: readonly string[]): Answer {
   const [command, ...rest] = args
-  if (command === undefined) return { status: 2, out: '', err: USAGE }
+  if (command === undefined) return refuse('', 'Usage: nestwright report|cutlist|steps|chart|booklet …; nestwright --help says more')
   if (command === '--help' || command === '-h' || command === 'help') return done(USAGE)
   if (rest.includes('--help')) return done(USAGE)
   switch (command) {
@@ -198,7 +198,8 @@ function safely(args: readonly string[]): Answer {
     return answer(args)
   } catch (error) {
     if (error instanceof Refusal) return { status: 2, out: '', err: `${oneLine(error.message)}\n` }
-    throw error
+    // Status 1 would say that the layout is at fault: a mistake of ours must not.
+    return { status: 2, out: '', err: `nestwright itself failed: ${oneLine(String(error))}\n` }
   }
 }
 
