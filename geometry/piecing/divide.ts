@@ -11,7 +11,7 @@ import type { Laid } from '../block/lay.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { contactOf } from './contact.ts'
 import { type Item, fewest, grow } from './fewest.ts'
-import { boxOf } from './rows.ts'
+import { type Box, boxOf } from './rows.ts'
 import type { Tree } from './values.ts'
 
 export type Habit = 'middle' | 'outside'
@@ -27,7 +27,15 @@ export class Divider {
   private readonly pieceOf: number[]
   private readonly partOf: number[]
   private readonly edgesOf: number[][]
+  private readonly boxes: readonly Box[]
+  /** The piece in which an edge was last seen inside, a dot last seen on the outline: cheaper than a new set for every piece. */
+  private readonly inner: number[]
+  private readonly outline: number[]
+  /** The search in which an edge was last closed, a part last reached. */
+  private readonly closed: number[]
+  private readonly reached: number[]
   private pieces = 0
+  private marks = 0
   /** Whether every piece without a straight cut was small enough for a proof. */
   proved = true
 
@@ -40,6 +48,11 @@ export class Divider {
       for (const patch of patches) this.partOf[patch] = part
     })
     this.pieceOf = laid.parts.map(() => -1)
+    this.reached = laid.parts.map(() => -1)
+    this.boxes = laid.parts.map((_, part) => boxOf(laid, part))
+    this.inner = plane.edges.map(() => -1)
+    this.closed = plane.edges.map(() => -1)
+    this.outline = plane.dots.map(() => -1)
     this.edgesOf = laid.parts.map(() => [])
     plane.edges.forEach((edge, number) => {
       const [a, b] = [this.part(edge.plus), this.part(edge.minus)]
@@ -90,19 +103,20 @@ export class Divider {
   private cut(parts: readonly number[]): readonly [number[], number[]] | null {
     const piece = ++this.pieces
     for (const part of parts) this.pieceOf[part] = piece
-    const inner = new Set<number>()
-    const outline = new Set<number>()
+    const inner: number[] = []
     for (const part of parts)
       for (const edge of this.edgesOf[part] as number[]) {
         const { a, b, plus, minus } = this.plane.edges[edge] as PlaneEdge
-        if (this.within(plus, piece) && this.within(minus, piece)) inner.add(edge)
-        else {
-          outline.add(a)
-          outline.add(b)
+        if (!this.within(plus, piece) || !this.within(minus, piece)) {
+          this.outline[a] = piece
+          this.outline[b] = piece
+        } else if (this.inner[edge] !== piece) {
+          this.inner[edge] = piece
+          inner.push(edge)
         }
       }
-    for (const run of this.ordered(this.runs(inner, outline), parts)) {
-      const found = this.halves(parts, run, inner, piece)
+    for (const run of this.ordered(this.runs(inner, piece), parts)) {
+      const found = this.halves(parts, run, piece)
       if (found !== null) return found
     }
     return null
@@ -114,7 +128,7 @@ export class Divider {
   }
 
   /** Straight runs of inner edges from outline to outline. */
-  private runs(inner: ReadonlySet<number>, outline: ReadonlySet<number>): number[][] {
+  private runs(inner: readonly number[], piece: number): number[][] {
     const lines = new Map<number, number[]>()
     for (const edge of inner) {
       const { line } = this.plane.edges[edge] as PlaneEdge
@@ -133,15 +147,15 @@ export class Divider {
       let run: number[] = []
       let whole = false
       const close = (end: number): void => {
-        if (whole && run.length > 0 && outline.has(end)) runs.push(run)
+        if (whole && run.length > 0 && this.outline[end] === piece) runs.push(run)
       }
       edges.forEach((edge, index) => {
         const { a } = this.plane.edges[edge] as PlaneEdge
         const before = index > 0 ? (this.plane.edges[edges[index - 1] as number] as PlaneEdge).b : -1
-        if (before !== a || outline.has(a)) {
+        if (before !== a || this.outline[a] === piece) {
           if (before >= 0) close(before)
           run = []
-          whole = outline.has(a)
+          whole = this.outline[a] === piece
         }
         run.push(edge)
       })
@@ -157,13 +171,13 @@ export class Divider {
 
   /** By how near the middle of each run lies to the middle of the piece; long ones first where two are alike. */
   private ordered(runs: readonly number[][], parts: readonly number[]): number[][] {
-    const boxes = parts.map((part) => boxOf(this.laid, part))
     const middle = ([0, 1] as const).map((axis) => {
       let low = Number.POSITIVE_INFINITY
       let high = Number.NEGATIVE_INFINITY
-      for (const box of boxes) {
-        low = Math.min(low, box.low[axis])
-        high = Math.max(high, box.high[axis])
+      for (const part of parts) {
+        const box = this.boxes[part] as Box
+        if (box.low[axis] < low) low = box.low[axis]
+        if (box.high[axis] > high) high = box.high[axis]
       }
       return (low + high) / 2
     })
@@ -178,28 +192,30 @@ export class Divider {
     return measured.map(({ run }) => run)
   }
 
-  private halves(parts: readonly number[], run: readonly number[], inner: ReadonlySet<number>, piece: number): [number[], number[]] | null {
-    const closed = new Set(run)
+  private halves(parts: readonly number[], run: readonly number[], piece: number): [number[], number[]] | null {
+    const mark = ++this.marks
+    for (const edge of run) this.closed[edge] = mark
     const first = this.part((this.plane.edges[run[0] as number] as PlaneEdge).plus)
     const other = this.part((this.plane.edges[run[0] as number] as PlaneEdge).minus)
-    const reached = new Set([first])
+    this.reached[first] = mark
     const waiting = [first]
     while (waiting.length > 0) {
       for (const edge of this.edgesOf[waiting.pop() as number] as number[]) {
-        if (closed.has(edge) || !inner.has(edge)) continue
+        if (this.closed[edge] === mark || this.inner[edge] !== piece) continue
         const { plus, minus } = this.plane.edges[edge] as PlaneEdge
         for (const next of [this.part(plus), this.part(minus)]) {
           if (next === other) return null
-          if (reached.has(next)) continue
-          reached.add(next)
+          if (this.reached[next] === mark) continue
+          this.reached[next] = mark
           waiting.push(next)
         }
       }
     }
-    const side = (patch: number): -1 | 0 | 1 => (!this.within(patch, piece) ? -1 : reached.has(this.part(patch)) ? 0 : 1)
+    const side = (patch: number): -1 | 0 | 1 => (!this.within(patch, piece) ? -1 : this.reached[this.part(patch)] === mark ? 0 : 1)
     if (!contactOf(this.plane, run, side).straight) return null
-    const near = parts.filter((part) => reached.has(part))
-    const far = parts.filter((part) => !reached.has(part))
+    const near: number[] = []
+    const far: number[] = []
+    for (const part of parts) (this.reached[part] === mark ? near : far).push(part)
     return [near, far]
   }
 }

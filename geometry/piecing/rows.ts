@@ -8,7 +8,7 @@
 import type { Laid } from '../block/lay.ts'
 import type { Stage, Tree } from './values.ts'
 
-interface Box {
+export interface Box {
   readonly part: number
   readonly low: readonly [number, number]
   readonly high: readonly [number, number]

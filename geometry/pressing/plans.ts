@@ -32,12 +32,19 @@ export interface PressedPlan extends Wishes {
 
 const ORDERS = ['rows', 'columns', 'sections'] as const
 
+/** Peeling strip by strip takes as many rounds as there are strips: beyond this many units only halves are tried. */
+const PEELED_UNITS = 2_000
+
 export function plansOf(laid: Laid, plane: Plane, order: NonNullable<Block['order']>): { taken: PressedPlan; others: readonly PressedPlan[] } {
-  const made = new Map<Plan['name'], PressedPlan>()
-  for (const name of ORDERS) made.set(name, pressedPlan(laid, plane, name))
-  const all = ORDERS.map((name) => made.get(name) as PressedPlan)
-  const taken = order === 'auto' ? all.reduce((best, plan) => (better(laid, plan, best) ? plan : best)) : (made.get(order) as PressedPlan)
-  return { taken, others: all.filter((plan) => plan !== taken) }
+  if (order === 'auto') {
+    const all = ORDERS.map((name) => pressedPlan(laid, plane, name))
+    const taken = all.reduce((best, plan) => (better(laid, plan, best) ? plan : best))
+    return { taken, others: all.filter((plan) => plan !== taken) }
+  }
+  const taken = pressedPlan(laid, plane, order)
+  // Another order is only of use where this one clashes.
+  const others = taken.pressed.clashes === 0 ? [] : ORDERS.filter((name) => name !== order).map((name) => pressedPlan(laid, plane, name))
+  return { taken, others }
 }
 
 function better(laid: Laid, plan: PressedPlan, best: PressedPlan): boolean {
@@ -53,7 +60,7 @@ function crooked({ seams }: PressedPlan): number {
 }
 
 function pressedPlan(laid: Laid, plane: Plane, name: Plan['name']): PressedPlan {
-  if (name !== 'sections') return press(laid, plane, name, 'middle')
+  if (name !== 'sections' || laid.block.units.length > PEELED_UNITS) return press(laid, plane, name, 'middle')
   const [middle, outside] = [press(laid, plane, name, 'middle'), press(laid, plane, name, 'outside')]
   return better(laid, outside, middle) ? outside : middle
 }
