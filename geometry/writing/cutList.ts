@@ -6,10 +6,11 @@
  * Source  common practice, no source: cut by fabric, largest first.
  */
 import type { Block } from '../block/values.ts'
+import { isOnRuler } from '../exact/lengths.ts'
 import type { CutRow, FabricRow, Report, UnitRow } from '../values.ts'
 import { csv } from './csv.ts'
 import { friendlyCell } from './friendlyCell.ts'
-import { capital, count, decimal, inWords, kindWords, METHOD_WORDS, type MeasureUnit, onRuler, sayOne, saySize } from './say.ts'
+import { capital, count, decimal, inWords, kindWords, METHOD_WORDS, type MeasureUnit, sayOne, saySize } from './say.ts'
 
 export function cutListText(report: Report, block: Block): string {
   const unit = report.measure.unit
@@ -131,7 +132,7 @@ function batchLines(row: UnitRow, unit: MeasureUnit, named: Named): string[] {
 
 function rulerNote(report: Report, block: Block): string {
   const unit = report.measure.unit
-  const off = report.cut.some(({ size }) => size.some((length) => !onRuler(length, unit)))
+  const off = report.cut.some(({ size }) => size.some((length) => !isOnRuler(length, unit)))
   if (!off) return ''
   const cell = friendlyCell(report, block)
   const better = cell === null ? '' : ` A cell of ${sayOne(cell, unit)} would put every piece of the block on the ruler.`

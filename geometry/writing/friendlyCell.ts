@@ -8,22 +8,24 @@
  */
 import type { Block } from '../block/values.ts'
 import { lcm, parseRational, toNumber } from '../exact/rational.ts'
+import { isOnRuler } from '../exact/lengths.ts'
 import type { CutRow, Report } from '../values.ts'
-import { marks, onRuler } from './say.ts'
 
+/** Parts of a unit of measure that a maker can read off. */
+const MARKS = { in: 16, cm: 10 } as const
 /** Finer parts of a cell than this are not a piece on the grid but one on the slant. */
 const FINEST = 512
 
 export function friendlyCell(report: Report, block: Block): number | null {
   const { unit, seam } = report.measure
   const cell = toNumber(parseRational(block.grid.cell) ?? { n: 0n, d: 1n })
-  if (cell <= 0 || !onRuler(2 * seam, unit)) return null
+  if (cell <= 0 || !isOnRuler(2 * seam, unit)) return null
   const lengths = report.cut.filter(sewnAsCut).flatMap(({ method, size }) => (method === 'strip-set' ? [Math.min(...size)] : size))
   const parts = lengths.map((length) => fraction((length - 2 * seam) / cell))
   if (parts.length === 0 || parts.includes(null)) return null
   const over = parts.reduce((sum, part) => lcm(sum, part?.q ?? 1n), 1n)
   // The cell itself, one cell over, must be on the ruler too: so the whole numbers p share nothing.
-  const step = Number(over) / marks(unit)
+  const step = Number(over) / MARKS[unit]
   const nearest = Math.max(1, Math.round(cell / step)) * step
   return Math.abs(nearest - cell) < 1e-9 ? null : nearest
 }

@@ -5,33 +5,20 @@
  * Out     plain words. A size that is not on the ruler is said as the nearest that is, with the size itself beside it.
  */
 import type { Method } from '../block/values.ts'
-import { sayLength } from '../exact/lengths.ts'
+import { isOnRuler, sayLength } from '../exact/lengths.ts'
 
 export type MeasureUnit = 'in' | 'cm'
 export type Size = readonly [number, number]
 
-/** Parts of one unit of measure that a maker can read off: sixteenths of an inch, tenths of a centimetre. */
-const MARKS: Readonly<Record<MeasureUnit, number>> = { in: 16, cm: 10 }
-/** Sizes arrive as doubles of exact values, so anything nearer than this is the mark itself. */
-const HAIR = 1e-7
-
-export const marks = (unit: MeasureUnit): number => MARKS[unit]
-
-export function onRuler(length: number, unit: MeasureUnit): boolean {
-  return Math.abs(length * MARKS[unit] - Math.round(length * MARKS[unit])) < HAIR * MARKS[unit]
-}
-
 export function sayOne(length: number, unit: MeasureUnit): string {
-  return `${bare(length, unit)} ${unit}`
+  return `${sayLength(length, unit)} ${unit}`
 }
 
 /** `6 1/2 × 3 1/2 in`, or `about 3 5/16 × 3 5/16 in (exactly 3.333 × 3.333)`. */
 export function saySize([width, height]: Size, unit: MeasureUnit): string {
-  const said = `${bare(width, unit)} × ${bare(height, unit)} ${unit}`
-  return onRuler(width, unit) && onRuler(height, unit) ? said : `about ${said} (exactly ${decimal(width)} × ${decimal(height)})`
+  const said = `${sayLength(width, unit)} × ${sayLength(height, unit)} ${unit}`
+  return isOnRuler(width, unit) && isOnRuler(height, unit) ? said : `about ${said} (exactly ${decimal(width)} × ${decimal(height)})`
 }
-
-const bare = (length: number, unit: MeasureUnit): string => sayLength(Math.round(length * MARKS[unit]) / MARKS[unit], unit)
 
 export const decimal = (length: number): string => String(Math.round(length * 1000) / 1000)
 

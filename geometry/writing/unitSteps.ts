@@ -29,7 +29,7 @@ const TRIMMED = new Set(['geese-4', 'hst-2', 'hst-4', 'hst-8', 'qst-2'])
 
 function plain(row: UnitRow, bench: Bench): string[] {
   const names = Object.keys(row.fabrics)
-  if (names.length < 2) return [`Nothing to sew: the patch is used as cut, ${count(row.count, 'time')}.`]
+  if (names.length < 2) return [`Nothing to sew: the patch is used as cut.`]
   return [`Sew ${used(row, bench)}, in the order in which the plan numbers the seams.`]
 }
 
