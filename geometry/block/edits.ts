@@ -1,0 +1,354 @@
+/**
+ * Every edit a maker can make, as a named pure change of the block.
+ *
+ * In      ids, places in cells, fabrics.
+ * Out     a name for the history and a change to apply to a draft of the block. A change that does not fit leaves the draft as it is.
+ * Exact   places are added and turned as fractions, so four turns and a way there and back change nothing.
+ */
+import { add, compare, parseRational, type Rational, rational, subtract, toFile } from '../exact/rational.ts'
+import { exactPoint, type ExactPoint } from '../units/kinds.ts'
+import type { Block, Border, Fabric, FilePoint, Length, Method, Order, Position, PressAsked, Turn, Unit } from './values.ts'
+
+export type Mutable<T> = T extends readonly (infer Item)[] ? (T extends readonly [unknown, unknown] ? { -readonly [K in keyof T]: Mutable<T[K]> } : Mutable<Item>[]) : T extends object ? { -readonly [K in keyof T]: Mutable<T[K]> } : T
+
+export type Draft = Mutable<Block>
+
+export interface Edit {
+  readonly name: string
+  readonly change: (draft: Draft) => void
+}
+
+type DraftUnit = Draft['units'][number]
+
+const exact = (value: Position): Rational => parseRational(value) ?? rational(0)
+const file = ([x, y]: ExactPoint): [Position, Position] => [toFile(x), toFile(y)]
+const unitsOf = (draft: Draft, ids: readonly string[]): DraftUnit[] => {
+  const wanted = new Set(ids)
+  return draft.units.filter(({ id }) => wanted.has(id))
+}
+
+/** An id that no unit or fabric of the block has: `goose`, `goose-2`, … */
+export function freshId(block: Block, stem: string, alsoTaken: ReadonlySet<string> = new Set()): string {
+  const taken = new Set([...block.units.map(({ id }) => id), ...block.fabrics.map(({ id }) => id), ...alsoTaken])
+  const clean = stem.replace(/[^A-Za-z0-9._-]/g, '').slice(0, 50) || 'unit'
+  if (!taken.has(clean)) return clean
+  let number = 2
+  while (taken.has(`${clean}-${number}`)) number++
+  return `${clean}-${number}`
+}
+
+export const placeUnit = (unit: Unit): Edit => ({
+  name: 'place a unit',
+  change: (draft) => {
+    if (!draft.units.some(({ id }) => id === unit.id)) draft.units.push(JSON.parse(JSON.stringify(unit)) as DraftUnit)
+  },
+})
+
+function shift(unit: DraftUnit, dx: Position, dy: Position): void {
+  const by: ExactPoint = [exact(dx), exact(dy)]
+  const moved = (point: FilePoint): [Position, Position] => {
+    const [x, y] = exactPoint(point)
+    return file([add(x, by[0]), add(y, by[1])])
+  }
+  if (unit.kind === 'polygon') unit.corners = unit.corners.map(moved)
+  else unit.at = moved(unit.at)
+}
+
+/** `dx`, `dy` in cells. */
+export const moveUnits = (ids: readonly string[], dx: Position, dy: Position): Edit => ({
+  name: ids.length === 1 ? 'move a unit' : 'move units',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, ids)) shift(unit, dx, dy)
+  },
+})
+
+/** Copies lie `dx`, `dy` cells off, under the new ids, in the order of `ids`. */
+export const copyUnits = (ids: readonly string[], dx: Position, dy: Position, newIds: readonly string[]): Edit => ({
+  name: ids.length === 1 ? 'copy a unit' : 'copy units',
+  change: (draft) => {
+    ids.forEach((id, index) => {
+      const unit = draft.units.find((one) => one.id === id)
+      const newId = newIds[index]
+      if (unit === undefined || newId === undefined || draft.units.some((one) => one.id === newId)) return
+      const copy = JSON.parse(JSON.stringify(unit)) as DraftUnit
+      copy.id = newId
+      shift(copy, dx, dy)
+      draft.units.push(copy)
+    })
+  },
+})
+
+export const removeUnits = (ids: readonly string[]): Edit => ({
+  name: ids.length === 1 ? 'remove a unit' : 'remove units',
+  change: (draft) => {
+    const gone = new Set(ids)
+    draft.units = draft.units.filter(({ id }) => !gone.has(id))
+  },
+})
+
+interface Box {
+  readonly low: ExactPoint
+  readonly high: ExactPoint
+}
+
+/** The box of a unit, in cells. */
+export function boxOfUnit(unit: Unit): { readonly at: readonly [number, number]; readonly size: readonly [number, number] } {
+  const { low, high } = boxOf(unit as DraftUnit)
+  const number = (value: Rational): number => Number(value.n) / Number(value.d)
+  return { at: [number(low[0]), number(low[1])], size: [number(subtract(high[0], low[0])), number(subtract(high[1], low[1]))] }
+}
+
+function boxOf(unit: DraftUnit): Box {
+  if (unit.kind !== 'polygon') {
+    const at = exactPoint(unit.at)
+    const size = exactPoint(unit.size)
+    return { low: at, high: [add(at[0], size[0]), add(at[1], size[1])] }
+  }
+  const corners = unit.corners.map((corner) => exactPoint(corner))
+  const least = (axis: 0 | 1, sign: 1 | -1): Rational => corners.map((corner) => corner[axis]).reduce((a, b) => (compare(a, b) * sign <= 0 ? a : b))
+  return { low: [least(0, 1), least(1, 1)], high: [least(0, -1), least(1, -1)] }
+}
+
+function around(units: readonly DraftUnit[]): Box | null {
+  return units.map(boxOf).reduce<Box | null>((all, box) => {
+    if (all === null) return box
+    const low = ([0, 1] as const).map((axis) => (compare(all.low[axis], box.low[axis]) <= 0 ? all.low[axis] : box.low[axis]))
+    const high = ([0, 1] as const).map((axis) => (compare(all.high[axis], box.high[axis]) >= 0 ? all.high[axis] : box.high[axis]))
+    return { low: low as unknown as ExactPoint, high: high as unknown as ExactPoint }
+  }, null)
+}
+
+const quarter = (turn: number): Turn => ((((turn % 4) + 4) % 4) as Turn)
+
+/** A quarter turn clockwise inside a box; the box's top left corner stays. */
+function turnIn(unit: DraftUnit, { low, high }: Box): void {
+  const height = subtract(high[1], low[1])
+  const turned = ([x, y]: ExactPoint): ExactPoint => [add(low[0], subtract(height, subtract(y, low[1]))), add(low[1], subtract(x, low[0]))]
+  if (unit.kind === 'polygon') {
+    unit.corners = unit.corners.map((corner) => file(turned(exactPoint(corner))))
+    return
+  }
+  const own = boxOf(unit)
+  const corner = turned([own.low[0], own.high[1]])
+  unit.at = file(corner)
+  unit.size = [unit.size[1], unit.size[0]]
+  unit.turn = quarter((unit.turn ?? 0) + 1)
+}
+
+function mirrorIn(unit: DraftUnit, { low, high }: Box): void {
+  const mirrored = (x: Rational): Rational => subtract(add(low[0], high[0]), x)
+  if (unit.kind === 'polygon') {
+    unit.corners = unit.corners
+      .map((corner) => exactPoint(corner))
+      .map(([x, y]) => file([mirrored(x), y]))
+      .reverse()
+    return
+  }
+  unit.at = [toFile(mirrored(boxOf(unit).high[0])), unit.at[1]]
+  // A mirror after a turn is the mirror before the turn the other way.
+  unit.mirror = unit.mirror !== true
+  unit.turn = quarter(-(unit.turn ?? 0))
+}
+
+/** A quarter turn clockwise, as one piece. */
+export const turnUnits = (ids: readonly string[]): Edit => ({
+  name: ids.length === 1 ? 'turn a unit' : 'turn units',
+  change: (draft) => {
+    const units = unitsOf(draft, ids)
+    const box = around(units)
+    if (box !== null) for (const unit of units) turnIn(unit, box)
+  },
+})
+
+export const turnUnit = (id: string): Edit => turnUnits([id])
+
+/** Left for right, as one piece. */
+export const mirrorUnits = (ids: readonly string[]): Edit => ({
+  name: ids.length === 1 ? 'mirror a unit' : 'mirror units',
+  change: (draft) => {
+    const units = unitsOf(draft, ids)
+    const box = around(units)
+    if (box !== null) for (const unit of units) mirrorIn(unit, box)
+  },
+})
+
+/** The whole block a quarter turn clockwise, with the maker's words on pressing. */
+export const turnBlock = (): Edit => ({
+  name: 'turn the block',
+  change: (draft) => {
+    const { columns, rows } = draft.grid
+    const box: Box = { low: [rational(0), rational(0)], high: [rational(columns), rational(rows)] }
+    for (const unit of draft.units) turnIn(unit, box)
+    draft.grid.columns = rows
+    draft.grid.rows = columns
+    const turned = (point: FilePoint): [Position, Position] => {
+      const [x, y] = exactPoint(point)
+      return file([subtract(rational(rows), y), x])
+    }
+    for (const word of draft.press ?? []) {
+      word.at = turned(word.at)
+      if (word.toward !== 'open') word.toward = turned(word.toward)
+    }
+  },
+})
+
+/** A unit's own turn and mirror, the box staying where it is. */
+export const setTurn = (id: string, turn: Turn, mirror: boolean): Edit => ({
+  name: 'turn a unit',
+  change: (draft) => {
+    const unit = draft.units.find((one) => one.id === id)
+    if (unit === undefined || unit.kind === 'polygon') return
+    if (((unit.turn ?? 0) + turn) % 2 === 1) unit.size = [unit.size[1], unit.size[0]]
+    unit.turn = turn
+    unit.mirror = mirror
+  },
+})
+
+const hasFabric = (draft: Draft, id: string): boolean => draft.fabrics.some((fabric) => fabric.id === id)
+
+export const recolourPatch = (unitId: string, patchName: string, fabricId: string): Edit => ({
+  name: 'recolour a patch',
+  change: (draft) => {
+    const unit = draft.units.find(({ id }) => id === unitId)
+    if (unit !== undefined && hasFabric(draft, fabricId) && Object.hasOwn(unit.fabrics, patchName)) unit.fabrics[patchName] = fabricId
+  },
+})
+
+export const recolourUnits = (ids: readonly string[], fabricId: string): Edit => ({
+  name: 'recolour units',
+  change: (draft) => {
+    if (!hasFabric(draft, fabricId)) return
+    for (const unit of unitsOf(draft, ids)) for (const name of Object.keys(unit.fabrics)) unit.fabrics[name] = fabricId
+  },
+})
+
+/** Every patch and border of one fabric becomes another. */
+export const recolourAll = (from: string, to: string): Edit => ({
+  name: 'recolour every patch of a fabric',
+  change: (draft) => {
+    if (!hasFabric(draft, to)) return
+    for (const unit of draft.units) for (const name of Object.keys(unit.fabrics)) if (unit.fabrics[name] === from) unit.fabrics[name] = to
+    for (const border of draft.borders ?? []) if (border.fabric === from) border.fabric = to
+  },
+})
+
+export const addFabric = (fabric: Fabric): Edit => ({
+  name: 'add a fabric',
+  change: (draft) => {
+    if (!hasFabric(draft, fabric.id)) draft.fabrics.push({ ...fabric })
+  },
+})
+
+export const changeFabric = (id: string, change: { readonly name?: string; readonly colour?: string }): Edit => ({
+  name: 'change a fabric',
+  change: (draft) => {
+    const fabric = draft.fabrics.find((one) => one.id === id)
+    if (fabric !== undefined) Object.assign(fabric, change)
+  },
+})
+
+/** A fabric that some patch or border is cut from stays. */
+export const removeFabric = (id: string): Edit => ({
+  name: 'remove a fabric',
+  change: (draft) => {
+    const used = draft.units.some(({ fabrics }) => Object.values(fabrics).includes(id)) || (draft.borders ?? []).some(({ fabric }) => fabric === id)
+    if (!used) draft.fabrics = draft.fabrics.filter((fabric) => fabric.id !== id)
+  },
+})
+
+export const setMethod = (ids: readonly string[], method: Method): Edit => ({
+  name: 'choose a method',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, ids)) unit.method = method
+  },
+})
+
+export const setOrder = (order: Order): Edit => ({
+  name: 'choose the order of joining',
+  change: (draft) => {
+    draft.order = order
+  },
+})
+
+export const setName = (name: string): Edit => ({
+  name: 'name the block',
+  change: (draft) => {
+    draft.name = name
+  },
+})
+
+export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?: Length }): Edit => ({
+  name: 'change the measure',
+  change: (draft) => {
+    // A seam in inches means nothing in centimetres: the new measure's usual one is taken.
+    if (change.unit !== undefined && change.unit !== draft.measure.unit) draft.measure.seam = undefined
+    if (change.unit !== undefined) draft.measure.unit = change.unit
+    if (change.seam !== undefined) draft.measure.seam = change.seam
+    if (draft.measure.seam === undefined) delete draft.measure.seam
+  },
+})
+
+export const setGrid = (change: { readonly columns?: number; readonly rows?: number; readonly cell?: Length }): Edit => ({
+  name: 'change the grid',
+  change: (draft) => {
+    Object.assign(draft.grid, change)
+  },
+})
+
+export const setBorders = (borders: readonly Border[]): Edit => ({
+  name: 'change the borders',
+  change: (draft) => {
+    if (borders.length === 0) delete draft.borders
+    else draft.borders = borders.map((border) => ({ ...border }))
+  },
+})
+
+export const setCloth = (usableWidth: Length): Edit => ({
+  name: 'change the width of the cloth',
+  change: (draft) => {
+    draft.cloth = { ...draft.cloth, usableWidth }
+  },
+})
+
+const samePlace = (a: FilePoint, b: FilePoint): boolean => {
+  const [p, q] = [exactPoint(a), exactPoint(b)]
+  return compare(p[0], q[0]) === 0 && compare(p[1], q[1]) === 0
+}
+
+/** The maker's word on the seam through a point; it takes the place of an earlier word at that point. */
+export const setPress = (word: PressAsked): Edit => ({
+  name: word.toward === 'open' ? 'press a seam open' : 'press a seam to one side',
+  change: (draft) => {
+    const kept = (draft.press ?? []).filter(({ at }) => !samePlace(at as FilePoint, word.at))
+    draft.press = [...kept, JSON.parse(JSON.stringify(word)) as (typeof kept)[number]]
+  },
+})
+
+export const liftPress = (at: FilePoint): Edit => ({
+  name: 'take back a word on pressing',
+  change: (draft) => {
+    draft.press = (draft.press ?? []).filter((word) => !samePlace(word.at as FilePoint, at))
+    if (draft.press.length === 0) delete draft.press
+  },
+})
+
+export const setPressFree = (ids: readonly string[], free: boolean): Edit => ({
+  name: free ? 'lift a method’s pressing rule' : 'keep a method’s pressing rule',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, ids)) {
+      if (free) unit.pressFree = true
+      else delete unit.pressFree
+    }
+  },
+})
+
+export const setOpen = (ids: readonly string[], open: boolean): Edit => ({
+  name: open ? 'press a unit’s seams open' : 'press a unit’s seams to one side',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, ids)) {
+      if (open) unit.open = true
+      else delete unit.open
+    }
+  },
+})
+

@@ -1,0 +1,40 @@
+/**
+ * Lengths as makers write and cut them.
+ *
+ * In      lengths in inches or centimetres as doubles, or as a file writes them.
+ * Out     rounded up to what a ruler shows, and text: `3 7/8` (nearest sixteenth) or `9.8` (nearest millimetre).
+ */
+import { parseRational, type Rational } from './rational.ts'
+
+/** A length as a file writes it (a number, or text such as `"2 1/2"`); null where it is no length. */
+export const parseLength = (value: unknown): Rational | null => parseRational(value)
+
+/** Far below what any ruler shows, far above what doubles lose. */
+const HAIR = 1e-9
+
+/** Up to the next multiple of `step`; a length that is one already (to a hair) stays. */
+export function roundUp(length: number, step: number): number {
+  return Math.ceil(length / step - HAIR) * step
+}
+
+/** Parts of a unit that text shows: sixteenths of an inch, millimetres. */
+const SHOWN = { in: 16, cm: 10 } as const
+
+/** Whether text shows the length itself and not its nearest neighbour. */
+export function isOnRuler(length: number, unit: 'in' | 'cm'): boolean {
+  const parts = length * SHOWN[unit]
+  return Math.abs(parts - Math.round(parts)) < HAIR * SHOWN[unit]
+}
+
+/** `3 7/8`, `1/4`, `12`; or `9.8`, `10`: without the unit. */
+export function sayLength(length: number, unit: 'in' | 'cm'): string {
+  const parts = Math.round(Math.abs(length) * SHOWN[unit])
+  const sign = length < 0 && parts > 0 ? '-' : ''
+  if (unit === 'cm') return `${sign}${parts / 10}`
+  const whole = Math.floor(parts / 16)
+  let top = parts % 16
+  let bottom = 16
+  while (top > 0 && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2]
+  const fraction = top === 0 ? '' : `${top}/${bottom}`
+  return `${sign}${[whole > 0 || fraction === '' ? String(whole) : '', fraction].filter(Boolean).join(' ')}`
+}
