@@ -1,0 +1,177 @@
+/**
+ * From units to scissors: unit rows, cut pieces, cloth, and what a method cannot make.
+ *
+ * In      a block that has been read; its layout may still have gaps.
+ * Out     `units`, `cut`, `fabric`, `cloth` of the report and problems (`method`, `cloth`, `bias-edge`, `hand`).
+ */
+import { cellOf, lengthOf, roundOf, seamOf, usableWidthOf } from '../block/measure.ts'
+import type { Block, Method, Unit } from '../block/values.ts'
+import { compare, rational, toNumber } from '../exact/rational.ts'
+import { exactPoint } from '../units/kinds.ts'
+import type { CutRow, FabricRow, Problem, ReportPoint, UnitRow } from '../values.ts'
+import { leastBatches } from './batches.ts'
+import { type Piece, piecesOf } from './pieces.ts'
+import { type Rule, unfinished } from './size.ts'
+import { clothOf } from './strips.ts'
+import { type Alike, alikeUnits, twoByTwo } from './units.ts'
+
+export interface Cutting {
+  readonly units: readonly UnitRow[]
+  readonly cut: readonly CutRow[]
+  readonly fabric: readonly FabricRow[]
+  readonly cloth: { readonly usableWidth: number }
+  readonly problems: readonly Problem[]
+}
+
+export function cutting(block: Block): Cutting {
+  const rule: Rule = { seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)) }
+  const width = toNumber(usableWidthOf(block))
+  const problems: Problem[] = []
+  const rows: UnitRow[] = []
+  const pieces: Piece[] = []
+  for (const alike of alikeUnits(block)) {
+    const cannot = whyNot(alike, rule, width)
+    if (cannot !== null) {
+      problems.push({ code: 'method', at: placeOf(alike.first), units: alike.units.map(({ id }) => id), message: cannot })
+      continue
+    }
+    const row = rowOf(alike, rule, width)
+    rows.push(row)
+    pieces.push(...piecesOf(alike, row, rule, width))
+    if (alike.method === 'qst-2') problems.push(...handProblem(alike))
+  }
+  pieces.push(...borderPieces(block, rule))
+  const cut = gathered(pieces)
+  const { rows: fabric, tooLarge } = clothOf(block, cut, width)
+  problems.push(...biasEdge(block), ...tooLarge.map((piece) => clothProblem(block, piece)))
+  return { units: rows, cut, fabric, cloth: { usableWidth: width }, problems }
+}
+
+function placeOf(unit: Unit): ReportPoint {
+  return (unit.kind === 'polygon' ? unit.corners[0] : unit.at) as ReportPoint
+}
+
+function whyNot({ first, method, finished }: Alike, rule: Rule, width: number): string | null {
+  if (method === 'qst-2' && !twoByTwo(first)) return 'Two-at-a-time hourglasses need the same pair of fabrics on both sides of the long seam; cut plain triangles, or recolour it.'
+  if (method === 'strip-set' && unfinished(finished[1], rule) > width + 1e-9) return 'These strips are longer than the cloth is wide; cut them one by one (plain).'
+  return null
+}
+
+/** How many come out of the squares of one go. */
+const AT_A_TIME: Partial<Record<Method, number>> = { 'hst-2': 2, 'hst-4': 4, 'hst-8': 8, 'qst-2': 2 }
+
+function rowOf(alike: Alike, rule: Rule, width: number): UnitRow {
+  const { first, units, finished, method } = alike
+  const count = units.length
+  const base = {
+    kind: first.kind,
+    finished,
+    unfinished: [unfinished(finished[0], rule), unfinished(finished[1], rule)] as const,
+    method,
+    fabrics: method === 'geese-4' ? { goose: first.fabrics.goose as string } : { ...first.fabrics },
+    hand: handOf(alike),
+    count,
+    for: units.map(({ id }) => id),
+    bias: method === 'hst-4',
+  }
+  if (method === 'geese-4') {
+    const { batches, proved, atLeast } = leastBatches(first.fabrics.goose as string, units.map(wings))
+    return { ...base, batches, ...(proved ? { batchesProved: true as const } : { batchesAtLeast: atLeast }), spare: 4 * batches.length - count }
+  }
+  const each = method === 'strip-set' ? Math.min(crossCuts(finished[1], rule, width)) : (AT_A_TIME[method] ?? 1)
+  return { ...base, batches: [], spare: Math.ceil(count / each) * each - count }
+}
+
+/** Cross-cuts of a strip set that the usable width holds. */
+export const crossCuts = (height: number, rule: Rule, width: number): number => Math.floor(width / unfinished(height, rule) + 1e-9)
+
+/** Left and right wing as seen with the tip up. */
+function wings(unit: Unit): readonly [string, string] {
+  const [left, right] = [unit.fabrics.leftWing as string, unit.fabrics.rightWing as string]
+  return unit.kind === 'goose' && unit.mirror === true ? [right, left] : [left, right]
+}
+
+/** `right` where, clockwise from the right angle, the longer leg comes first. */
+function handOf({ first, finished: [w, h] }: Alike): 'left' | 'right' | null {
+  if (first.kind !== 'half-rectangle' || w === h) return null
+  return w > h === (first.mirror !== true) ? 'right' : 'left'
+}
+
+/** Two squares make one hourglass of either hand: which of the two a drawn one is shows in its long seam and its picture together. */
+function handProblem({ units, first }: Alike): Problem[] {
+  const { top, right, bottom, left } = first.fabrics
+  // Where the picture is its own mirror image over the long seam's ends, turning makes one hand the other.
+  if (top !== bottom || right !== left || top === right) return []
+  const ofHand = (unit: Unit): boolean => {
+    if (unit.kind !== 'hourglass') return false
+    const { mirror, turn = 0, fabrics } = unit
+    const leansBack = (mirror === true) !== (turn % 2 === 1)
+    const upright = (turn % 2 === 0 ? fabrics.top : fabrics.right) === top
+    return leansBack === upright
+  }
+  const one = units.filter(ofHand)
+  const other = units.filter((unit) => !ofHand(unit))
+  const most = one.length > other.length ? one : other
+  if (most.length <= Math.ceil(units.length / 2)) return []
+  const message = `Two squares make one hourglass of each hand; ${most.length} of ${units.length} are drawn with the same hand. Turn or mirror some of them, or expect their long seams to run the other way.`
+  return [{ code: 'hand', at: placeOf(most[0] as Unit), units: most.map(({ id }) => id), message }]
+}
+
+function biasEdge(block: Block): Problem[] {
+  if ((block.borders ?? []).length > 0) return []
+  const edge = block.units.filter((unit) => unit.method === 'hst-4' && unit.kind !== 'polygon' && atEdge(block, unit))
+  if (edge.length === 0) return []
+  return [{ code: 'bias-edge', at: placeOf(edge[0] as Unit), units: edge.map(({ id }) => id), message: 'The outside edges of these triangles are on the bias and lie at the edge of the block: handle them gently, or add a border.' }]
+}
+
+function atEdge({ grid }: Block, unit: Exclude<Unit, { kind: 'polygon' }>): boolean {
+  const [x, y] = exactPoint(unit.at)
+  const [w, h] = exactPoint(unit.size)
+  const reaches = (low: typeof x, size: typeof w, count: number): boolean => low.n <= 0n || compare({ n: low.n * size.d + size.n * low.d, d: low.d * size.d }, rational(count)) >= 0
+  return reaches(x, w, grid.columns) || reaches(y, h, grid.rows)
+}
+
+function borderPieces(block: Block, rule: Rule): Piece[] {
+  const cell = toNumber(cellOf(block))
+  let [wide, high] = [block.grid.columns * cell, block.grid.rows * cell]
+  return (block.borders ?? []).flatMap(({ finishedWidth, fabric }): Piece[] => {
+    const strip = toNumber(lengthOf(finishedWidth))
+    const across = unfinished(strip, rule)
+    const common = { fabric, shape: 'rectangle' as const, then: 'none' as const, method: 'plain' as const, for: [], share: 2 }
+    const sides: Piece = { ...common, size: [across, unfinished(high, rule)] }
+    wide += 2 * strip
+    high += 2 * strip
+    return [sides, { ...common, size: [unfinished(wide, rule), across] }]
+  })
+}
+
+const tidy = (length: number): number => Math.round(length * 1e9) / 1e9
+
+/** One row for each different piece; squares that several units share are rounded up once. */
+function gathered(pieces: readonly Piece[]): CutRow[] {
+  const rows = new Map<string, { piece: Piece; share: number; units: Set<string> }>()
+  for (const piece of pieces) {
+    const [long, short] = [Math.max(...piece.size), Math.min(...piece.size)]
+    const ordered = piece.then === 'none' && piece.shape !== 'polygon' ? [long, short] : piece.size
+    const key = [piece.fabric, piece.shape, ...ordered.map((length) => tidy(length as number)), piece.then, piece.method, piece.hand ?? ''].join('|')
+    const row = rows.get(key) ?? { piece, share: 0, units: new Set<string>() }
+    row.share += piece.share
+    for (const id of piece.for) row.units.add(id)
+    rows.set(key, row)
+  }
+  return [...rows.values()].map(({ piece, share, units }) => ({
+    fabric: piece.fabric,
+    shape: piece.shape,
+    size: [tidy(piece.size[0]), tidy(piece.size[1])],
+    count: Math.ceil(share - 1e-9),
+    then: piece.then,
+    method: piece.method,
+    for: [...units],
+  }))
+}
+
+function clothProblem(block: Block, { size, fabric, for: units }: CutRow): Problem {
+  const name = block.fabrics.find(({ id }) => id === fabric)?.name ?? fabric
+  const first = block.units.find(({ id }) => id === units[0])
+  return { code: 'cloth', at: first === undefined ? [0, 0] : placeOf(first), units, message: `A piece of ${name}, ${size[0]} by ${size[1]}, is wider and longer than the cloth; divide it, or use wider cloth.` }
+}
