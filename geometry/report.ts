@@ -161,6 +161,7 @@ function joinsOf(laid: Laid, plane: Plane, plan: PressedPlan, joinId: (seam: num
     sides: [pieceId(seam.sides[0]), pieceId(seam.sides[1])],
     unfinished: sizes[index] as [number, number] | null,
     press: pressOf(plan.pressed.toward[index] as Toward, plan.wishes[index] as Wish, costly.has(index)),
+    clockwise: plan.met.clockwise[index] as 0 | 1,
     ...(seam.finishedAfter === null ? {} : { finishedAfter: joinId(seam.finishedAfter) }),
   }))
 }

@@ -46,6 +46,8 @@ export interface Join {
   /** The piece's unfinished width and height where it is a rectangle square to the grid. */
   readonly unfinished: readonly [number, number] | null
   readonly press: { readonly toward: 0 | 1 | 'open'; readonly rule: PressRule; readonly why: string }
+  /** Which side lies clockwise of the way from `from` to `to` (below a seam that runs right). */
+  readonly clockwise: 0 | 1
   /** Partial seams: the join after which the open part is sewn shut. */
   readonly finishedAfter?: string
 }

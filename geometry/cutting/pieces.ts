@@ -29,7 +29,7 @@ function make(alike: Alike, fabric: string | undefined, shape: Piece['shape'], s
 }
 
 const square = (alike: Alike, fabric: string | undefined, side: number, share: number): Piece => make(alike, fabric, 'square', [side, side], share)
-const triangle = (alike: Alike, fabric: string | undefined, side: number, share: number, then: 'halve' | 'quarter'): Piece => make(alike, fabric, 'triangle', [side, side], share, then)
+const triangle = (alike: Alike, fabric: string | undefined, side: number, share: number, then: 'halve' | 'quarter'): Piece => make(alike, fabric, 'square', [side, side], share, then)
 
 function rectangle(alike: Alike, fabric: string | undefined, w: number, h: number, share: number): Piece {
   return make(alike, fabric, Math.abs(w - h) < 1e-9 ? 'square' : 'rectangle', [w, h], share)
@@ -117,7 +117,7 @@ const halfRectangleUnit: Cutter = (alike, row, rule) => {
   const [w, h] = row.finished
   const size = halfRectangle(w, h, rule)
   const across = w === h ? ([size[0], size[0]] as const) : size
-  return [upper, lower].map((fabric) => make(alike, fabric, 'triangle', across, row.count / 2, 'halve', row.hand ?? undefined))
+  return [upper, lower].map((fabric) => make(alike, fabric, across[0] === across[1] ? 'square' : 'rectangle', across, row.count / 2, 'halve', row.hand ?? undefined))
 }
 
 const polygon: Cutter = (alike, row, rule) => [make(alike, alike.first.fabrics.patch, 'polygon', [unfinished(row.finished[0], rule), unfinished(row.finished[1], rule)], row.count)]

@@ -1,0 +1,196 @@
+/** The cloth: one shape that fills a path for each colour, with the grid under it and the seams on it. It listens to nothing. */
+import { memo } from 'react'
+import { Layer, Shape } from 'react-konva'
+import { type Block, lightnessOf, type Report } from '../../geometry/index.ts'
+import type { Frame } from './place.ts'
+import { bordersAround, type Line, number, type Piece, type Spot } from './shapes.ts'
+import type { Look } from '../state/store.ts'
+
+interface Props {
+  readonly block: Block
+  readonly report: Report | null
+  readonly pieces: readonly Piece[]
+  readonly lines: readonly Line[]
+  readonly frame: Frame
+  readonly look: Look
+  readonly marks: boolean
+  readonly ink: string
+  readonly paper: string
+}
+
+type Pen = Pick<CanvasRenderingContext2D, 'moveTo' | 'lineTo' | 'closePath'>
+
+export function trace(pen: Pen, corners: readonly Spot[], frame: Frame): void {
+  corners.forEach(([x, y], index) => {
+    const [px, py] = frame.toPixels(x, y)
+    if (index === 0) pen.moveTo(px, py)
+    else pen.lineTo(px, py)
+  })
+  pen.closePath()
+}
+
+export const Cloth = memo(function Cloth(props: Props) {
+  return (
+    <Layer listening={false}>
+      <Shape
+        perfectDrawEnabled={false}
+        sceneFunc={({ _context: pen }) => {
+          drawGrid(pen, props)
+          drawPieces(pen, props)
+          if (props.look === 'wrong') drawAllowances(pen, props)
+          drawSeams(pen, props)
+          if (props.marks) drawNumbers(pen, props)
+        }}
+      />
+    </Layer>
+  )
+})
+
+function drawGrid(pen: CanvasRenderingContext2D, { block, frame, ink }: Props): void {
+  const { columns, rows } = block.grid
+  pen.save()
+  pen.strokeStyle = ink
+  pen.globalAlpha = 0.22
+  pen.lineWidth = 1
+  pen.beginPath()
+  for (let x = 0; x <= columns; x++) line(pen, frame, [x, 0], [x, rows])
+  for (let y = 0; y <= rows; y++) line(pen, frame, [0, y], [columns, y])
+  pen.stroke()
+  pen.restore()
+}
+
+function line(pen: CanvasRenderingContext2D, frame: Frame, a: Spot, b: Spot): void {
+  pen.moveTo(...frame.toPixels(...a))
+  pen.lineTo(...frame.toPixels(...b))
+}
+
+function drawPieces(pen: CanvasRenderingContext2D, { block, pieces, frame, look }: Props): void {
+  const colours = new Map(block.fabrics.map(({ id, colour }) => [id, seen(colour, look)]))
+  const paths = new Map<string, Path2D>()
+  for (const { fabric, corners } of pieces) {
+    const path = paths.get(fabric) ?? new Path2D()
+    trace(path, corners, frame)
+    paths.set(fabric, path)
+  }
+  for (const [fabric, path] of paths) {
+    pen.fillStyle = colours.get(fabric) ?? '#888888'
+    pen.fill(path)
+    // A hair of the same colour closes the seams between fills.
+    pen.strokeStyle = pen.fillStyle
+    pen.lineWidth = 0.6
+    pen.stroke(path)
+  }
+}
+
+/** As it is; in greys of the same lightness; or paler, as the back of a print. */
+function seen(colour: string, look: Look): string {
+  if (look === 'cloth') return colour
+  if (look === 'value') return `hsl(0 0% ${Math.round(lightnessOf(colour))}%)`
+  const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(colour.slice(at, at + 2), 16) * 0.55 + 255 * 0.45))
+  return `rgb(${channels.join(' ')})`
+}
+
+/** Every allowance to scale, folded the way it is pressed: in order of sewing, so later folds lie on earlier ones. */
+function drawAllowances(pen: CanvasRenderingContext2D, { block, report, lines, frame }: Props): void {
+  if (report === null) return
+  const width = report.measure.seam / number(block.grid.cell)
+  pen.save()
+  for (const { points, lies } of lines) {
+    for (let place = 0; place + 1 < points.length; place++) {
+      const [a, b] = [points[place] as Spot, points[place + 1] as Spot]
+      const along = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1
+      const normal: Spot = [-(b[1] - a[1]) / along, (b[0] - a[0]) / along]
+      const first = points as readonly [Spot, Spot]
+      const same = lies === null ? 0 : lies[0] * normalOf(first)[0] + lies[1] * normalOf(first)[1] > 0 ? 1 : -1
+      for (const sign of same === 0 ? [1, -1] : [same]) {
+        const out: Spot = [normal[0] * width * sign, normal[1] * width * sign]
+        const clip = Math.min(width, along / 2) / along
+        const [dx, dy] = [(b[0] - a[0]) * clip, (b[1] - a[1]) * clip]
+        pen.beginPath()
+        trace(pen, [a, b, [b[0] + out[0] - dx, b[1] + out[1] - dy], [a[0] + out[0] + dx, a[1] + out[1] + dy]], frame)
+        pen.fillStyle = same === 0 ? 'rgb(255 255 255 / 0.42)' : 'rgb(255 255 255 / 0.6)'
+        pen.fill()
+        pen.strokeStyle = 'rgb(40 30 20 / 0.55)'
+        pen.lineWidth = 0.8
+        pen.setLineDash([3, 2])
+        pen.stroke()
+        pen.setLineDash([])
+      }
+    }
+  }
+  pen.restore()
+}
+
+function normalOf([a, b]: readonly [Spot, Spot]): Spot {
+  return [-(b[1] - a[1]), b[0] - a[0]]
+}
+
+function drawSeams(pen: CanvasRenderingContext2D, { block, pieces, frame, ink }: Props): void {
+  pen.save()
+  pen.strokeStyle = ink
+  pen.lineWidth = 1
+  pen.globalAlpha = 0.55
+  const path = new Path2D()
+  for (const { corners } of pieces) trace(path, corners, frame)
+  pen.stroke(path)
+  pen.globalAlpha = 0.9
+  pen.lineWidth = 1.5
+  const around = bordersAround(block)
+  const [x0, y0] = frame.toPixels(-around, -around)
+  const [x1, y1] = frame.toPixels(block.grid.columns + around, block.grid.rows + around)
+  pen.strokeRect(Math.min(x0, x1), y0, Math.abs(x1 - x0), y1 - y0)
+  pen.restore()
+}
+
+/** The number of each seam in sewing order, with a wedge on the side where its allowances lie (two bars where they lie open). */
+function drawNumbers(pen: CanvasRenderingContext2D, { lines, frame, ink, paper }: Props): void {
+  const size = Math.max(9, Math.min(13, frame.scale * 0.17))
+  if (frame.scale < 26) return
+  pen.save()
+  pen.font = `600 ${size}px Inter, sans-serif`
+  pen.textAlign = 'center'
+  pen.textBaseline = 'middle'
+  for (const { middle, lies, number: order, points } of lines) {
+    const [x, y] = frame.toPixels(...middle)
+    const [ox, oy] = frame.toPixels(0, 0)
+    const [a, b] = points as readonly [Spot, Spot]
+    const [sx, sy] = frame.toPixels(b[0] - a[0], b[1] - a[1])
+    const length = Math.hypot(sx - ox, sy - oy) || 1
+    const [ux, uy] = [(sx - ox) / length, (sy - oy) / length]
+    const reach = size * 1.55
+    pen.fillStyle = ink
+    pen.strokeStyle = paper
+    pen.lineWidth = 2.5
+    if (lies === null) {
+      for (const sign of [1, -1]) {
+        pen.beginPath()
+        pen.moveTo(x - ux * 5 - uy * sign * reach, y - uy * 5 + ux * sign * reach)
+        pen.lineTo(x + ux * 5 - uy * sign * reach, y + uy * 5 + ux * sign * reach)
+        pen.strokeStyle = ink
+        pen.lineWidth = 2
+        pen.stroke()
+      }
+    } else {
+      const [tx, ty] = frame.toPixels(...lies)
+      const far = Math.hypot(tx - ox, ty - oy) || 1
+      const [nx, ny] = [(tx - ox) / far, (ty - oy) / far]
+      pen.beginPath()
+      pen.moveTo(x + nx * reach, y + ny * reach)
+      pen.lineTo(x + nx * size * 0.8 + ux * size * 0.55, y + ny * size * 0.8 + uy * size * 0.55)
+      pen.lineTo(x + nx * size * 0.8 - ux * size * 0.55, y + ny * size * 0.8 - uy * size * 0.55)
+      pen.closePath()
+      pen.stroke()
+      pen.fill()
+    }
+    pen.beginPath()
+    pen.arc(x, y, size * 0.82, 0, Math.PI * 2)
+    pen.fillStyle = paper
+    pen.fill()
+    pen.strokeStyle = ink
+    pen.lineWidth = 1
+    pen.stroke()
+    pen.fillStyle = ink
+    pen.fillText(String(order), x, y + 0.5)
+  }
+  pen.restore()
+}

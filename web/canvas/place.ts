@@ -1,0 +1,39 @@
+/**
+ * Cells to pixels and back: the only file that knows both.
+ *
+ * In      the grid with its borders (cells), the board's size (pixels), zoom and pan, and whether the wrong side is up.
+ * Out     a frame with both ways; the wrong side is mirrored left for right, as the block lies on the ironing board.
+ */
+export interface Frame {
+  /** Pixels to a cell. */
+  readonly scale: number
+  readonly toPixels: (x: number, y: number) => [number, number]
+  readonly toCells: (x: number, y: number) => [number, number]
+}
+
+export interface Extent {
+  readonly columns: number
+  readonly rows: number
+  /** Borders in cells, all round. */
+  readonly around: number
+}
+
+/** Room left round the block, in pixels. */
+const MARGIN = 44
+
+export function frameOf(extent: Extent, width: number, height: number, zoom: number, [panX, panY]: readonly [number, number], mirrored: boolean): Frame {
+  const [wide, high] = [extent.columns + 2 * extent.around, extent.rows + 2 * extent.around]
+  const fit = Math.max(4, Math.min((width - 2 * MARGIN) / wide, (height - 2 * MARGIN) / high))
+  const scale = fit * zoom
+  const left = width / 2 + panX - (extent.columns * scale) / 2
+  const top = height / 2 + panY - (extent.rows * scale) / 2
+  const across = (x: number): number => (mirrored ? extent.columns - x : x)
+  return {
+    scale,
+    toPixels: (x, y) => [left + across(x) * scale, top + y * scale],
+    toCells: (x, y) => [across((x - left) / scale), (y - top) / scale],
+  }
+}
+
+/** To whole cells, or to halves. */
+export const snap = (cells: number, half: boolean): number => (half ? Math.round(cells * 2) / 2 : Math.round(cells))

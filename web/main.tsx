@@ -1,0 +1,14 @@
+import '@fontsource/inter/latin-400.css'
+import '@fontsource/inter/latin-600.css'
+import { StrictMode } from 'react'
+import { createRoot } from 'react-dom/client'
+import { App } from './App.tsx'
+import { begin } from './state/save.ts'
+import './style.css'
+
+await begin()
+createRoot(document.getElementById('root') as HTMLElement).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+)

@@ -1,0 +1,118 @@
+/**
+ * What the screen shows: the document with its history, and the maker's view of it.
+ *
+ * The document changes only through `edit`, `undo`, `redo` and `replace`. The view (what is chosen, where the cursor stands, how the cloth is looked
+ * at) is no part of the document: it is never undone.
+ */
+import { useSyncExternalStore } from 'react'
+import { type Block, type Edit, type Kind, type Report, report } from '../../geometry/index.ts'
+import { eveningStar } from '../starters/eveningStar.ts'
+import { apply, type History, redone, replaced, undone } from './history.ts'
+
+export type Look = 'cloth' | 'value' | 'wrong'
+
+export interface View {
+  /** Ids of the chosen units. */
+  readonly chosen: readonly string[]
+  readonly patch: { readonly unit: string; readonly name: string } | null
+  /** The fabric in hand. */
+  readonly brush: string | null
+  /** The kind in hand, to be laid down at the cursor. */
+  readonly taking: Kind | null
+  readonly look: Look
+  /** Numbers, pressing and marks on the cloth. */
+  readonly marks: boolean
+  /** Which meeting or problem is pointed at. */
+  readonly finding: string | null
+  readonly cursor: readonly [number, number]
+  /** Zoom 1 fits the block to the board; pan in pixels. */
+  readonly zoom: number
+  readonly pan: readonly [number, number]
+  readonly notice: string
+}
+
+export interface State {
+  readonly history: History
+  readonly view: View
+  readonly saved: 'saved' | 'saving' | 'failed'
+}
+
+const START: View = { chosen: [], patch: null, brush: null, taking: null, look: 'cloth', marks: true, finding: null, cursor: [0, 0], zoom: 1, pan: [0, 0], notice: '' }
+
+let state: State = { history: { block: eveningStar, past: [], future: [] }, view: START, saved: 'saved' }
+const listeners = new Set<() => void>()
+let keep: (history: History) => void = () => {}
+
+function set(next: State): void {
+  state = next
+  for (const listener of listeners) listener()
+}
+
+function setHistory(history: History): void {
+  if (history === state.history) return
+  const ids = new Set(history.block.units.map(({ id }) => id))
+  const chosen = state.view.chosen.filter((id) => ids.has(id))
+  const patch = state.view.patch !== null && ids.has(state.view.patch.unit) ? state.view.patch : null
+  set({ ...state, history, view: { ...state.view, chosen, patch, finding: null } })
+  keep(history)
+}
+
+export const now = (): State => state
+export const edit = (change: Edit): void => setHistory(apply(state.history, change))
+export const replace = (block: Block, name: string): void => {
+  setHistory(replaced(state.history, block, name))
+  look({ chosen: [], patch: null, zoom: 1, pan: [0, 0] })
+}
+
+export function undo(): void {
+  const step = state.history.past.at(-1)
+  setHistory(undone(state.history))
+  look({ notice: step === undefined ? 'There is nothing to undo.' : `Undone: ${step.name}.` })
+}
+
+export function redo(): void {
+  const step = state.history.future[0]
+  setHistory(redone(state.history))
+  look({ notice: step === undefined ? 'There is nothing to do again.' : `Done again: ${step.name}.` })
+}
+
+export function look(change: Partial<View>): void {
+  set({ ...state, view: { ...state.view, ...change } })
+}
+
+export const setSaved = (saved: State['saved']): void => set({ ...state, saved })
+
+/** Where every change of the document goes to be kept, and what was kept before. */
+export function keepWith(keeper: (history: History) => void, kept: History | null): void {
+  keep = keeper
+  if (kept !== null) set({ ...state, history: kept })
+}
+
+function subscribe(listener: () => void): () => void {
+  listeners.add(listener)
+  return () => listeners.delete(listener)
+}
+
+/** A selector must give the same object for the same state. */
+export function useStore<T>(select: (state: State) => T): T {
+  return useSyncExternalStore(subscribe, () => select(state))
+}
+
+export type Told = { readonly report: Report; readonly trouble: null } | { readonly report: null; readonly trouble: string }
+
+let told: { block: Block; told: Told } | null = null
+
+/** The report of the present block; trouble in making it never blanks the screen. */
+export function reportOf(block: Block): Told {
+  if (told?.block === block) return told.told
+  let made: Told
+  try {
+    made = { report: report(block), trouble: null }
+  } catch (error) {
+    made = { report: null, trouble: `This layout could not be worked out (${error instanceof Error ? error.message : 'no reason given'}); undo the last change.` }
+  }
+  told = { block, told: made }
+  return made
+}
+
+export const useTold = (): Told => useStore(({ history }) => reportOf(history.block))
