@@ -92,7 +92,7 @@ function aboutBlock(command: string, args: readonly string[], known: readonly st
 
 function blockIn(file: string): Block {
   const read = readBlock(textIn(file))
-  return read.ok ? read.value : refuse(read.place === '' ? shown(file) : read.place, read.message)
+  return read.ok ? read.value : refuse(read.place === 'file' ? shown(file) : read.place, read.message)
 }
 
 function textIn(file: string): string {
