@@ -1,0 +1,333 @@
+/**
+ * The board: the block under the maker's hand.
+ *
+ * Pointer   press and drag a unit to move it (Alt: half cells); drag over empty cells to choose; two fingers or the wheel to zoom; Space or the middle
+ *           button to pan. A press on a patch recolours it while a fabric is in hand, else chooses it.
+ * Keys      listed in `KEYS`; everything that a pointer does, keys do.
+ */
+import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from 'react'
+import { Stage } from 'react-konva'
+import { moveUnits, type Report } from '../../geometry/index.ts'
+import { edit, look, now, redo, undo, useStore, useTold } from '../state/store.ts'
+import { copyChosen, halfTurnChosen, mirrorChosen, moveChosen, placeAt, pourAt, removeChosen, turnChosen } from './actions.ts'
+import { Cloth } from './Cloth.tsx'
+import { CARRY, dropWith, type Held as HeldThing, useHeld } from './gestures.ts'
+import { Held, handlesOf, REACH } from './Held.tsx'
+import { newUnit, type TrayKind } from './newUnit.ts'
+import { frameOf, snap } from './place.ts'
+import { around, bordersAround, fits, linesOf, number, pieceAt, piecesOf, piecesOfUnit, type Rect, rectOf, type Spot, spot } from './shapes.ts'
+import { useInk } from './useInk.ts'
+
+export const KEYS: readonly (readonly [string, string])[] = [
+  ['Arrows', 'walk over the cells'],
+  ['Enter', 'choose the unit at the cursor (Shift adds)'],
+  ['Alt + arrows', 'move what is chosen'],
+  ['T, Shift + T', 'turn a quarter, half round'],
+  ['M', 'mirror'],
+  ['D, Delete', 'copy, remove'],
+  ['P', 'place the unit in hand at the cursor'],
+  ['F', 'recolour the patch at the cursor with the fabric in hand'],
+  ['+ − 0', 'zoom in, out, fit'],
+  ['Shift + arrows', 'pan'],
+  ['Ctrl + Z, Ctrl + Shift + Z', 'undo, do again'],
+  ['Escape', 'let go of everything'],
+]
+
+type Gesture =
+  | { readonly sort: 'press'; readonly from: Spot; readonly unit: string | null; readonly name: string | null; readonly add: boolean }
+  | { readonly sort: 'move'; readonly from: Spot; readonly by: Spot; readonly ids: readonly string[] }
+  | { readonly sort: 'box'; readonly from: Spot; readonly to: Spot; readonly add: boolean }
+  | { readonly sort: 'pan'; readonly from: Spot; readonly pan: Spot }
+  | { readonly sort: 'pinch'; readonly apart: number; readonly middle: Spot; readonly zoom: number; readonly pan: Spot }
+
+const NONE: Report['meetings'] = []
+
+export function Board() {
+  const place = useRef<HTMLDivElement>(null)
+  const [size, setSize] = useState<Spot>([640, 560])
+  const [gesture, setGesture] = useState<Gesture | null>(null)
+  const [focused, setFocused] = useState(false)
+  const pointers = useRef(new Map<number, Spot>())
+  const space = useRef(false)
+  const block = useStore(({ history }) => history.block)
+  const view = useStore(({ view }) => view)
+  const { report } = useTold()
+  const held = useHeld()
+  const { ink, paper } = useInk()
+  const borders = bordersAround(block)
+  const extent = useMemo(() => ({ columns: block.grid.columns, rows: block.grid.rows, around: borders }), [block.grid.columns, block.grid.rows, borders])
+  const frame = useMemo(() => frameOf(extent, size[0], size[1], view.zoom, view.pan, view.look === 'wrong'), [extent, size, view.zoom, view.pan, view.look])
+  const pieces = useMemo(() => (report === null ? block.units.flatMap((unit) => piecesOfUnit(unit)) : piecesOf(report.patches)), [block, report])
+  const lines = useMemo(() => (report === null ? [] : linesOf(report)), [report])
+  const chosen = block.units.filter(({ id }) => view.chosen.includes(id))
+  const rects = chosen.map(rectOf)
+  const handles = gesture === null ? handlesOf(frame, around(rects)) : null
+  const meetings = view.marks && report !== null ? report.meetings : NONE
+
+  useEffect(() => {
+    const element = place.current
+    if (element === null) return
+    const watch = new ResizeObserver(([entry]) => {
+      if (entry !== undefined) setSize([Math.max(200, entry.contentRect.width), Math.max(200, entry.contentRect.height)])
+    })
+    watch.observe(element)
+    const wheel = (event: WheelEvent): void => {
+      event.preventDefault()
+      zoomAt(at(event), Math.exp(-event.deltaY * (event.ctrlKey ? 0.01 : 0.0016)))
+    }
+    element.addEventListener('wheel', wheel, { passive: false })
+    return () => {
+      watch.disconnect()
+      element.removeEventListener('wheel', wheel)
+    }
+  })
+
+  function at({ clientX, clientY }: { readonly clientX: number; readonly clientY: number }): Spot {
+    const box = place.current?.getBoundingClientRect()
+    return [clientX - (box?.left ?? 0), clientY - (box?.top ?? 0)]
+  }
+
+  function zoomAt([x, y]: Spot, by: number): void {
+    const { zoom, pan } = now().view
+    const next = Math.min(24, Math.max(0.3, zoom * by))
+    const [dx, dy] = [x - size[0] / 2 - pan[0], y - size[1] / 2 - pan[1]]
+    const grown = next / zoom
+    look({ zoom: next, pan: [pan[0] + dx - dx * grown, pan[1] + dy - dy * grown] })
+  }
+
+  function landing(thing: HeldThing): Spot {
+    const [x, y] = frame.toCells(...at({ clientX: thing.x, clientY: thing.y }))
+    if (thing.sort === 'fabric') return [x, y]
+    const { size: [w, h] } = rectOf(newUnit(block, thing.kind, [0, 0]))
+    return [snap(x - w / 2, false), snap(y - h / 2, false)]
+  }
+
+  useEffect(() => {
+    dropWith((thing) => {
+      const box = place.current?.getBoundingClientRect()
+      if (box === undefined || thing.x < box.left || thing.x > box.right || thing.y < box.top || thing.y > box.bottom) return false
+      if (thing.sort === 'unit') placeAt(thing.kind, landing(thing))
+      else pourAt(thing.fabric, landing(thing))
+      return true
+    })
+  })
+
+  function press(event: PointerEvent<HTMLDivElement>): void {
+    const from = at(event)
+    pointers.current.set(event.pointerId, from)
+    place.current?.setPointerCapture(event.pointerId)
+    if (pointers.current.size === 2) {
+      const [one, other] = [...pointers.current.values()] as [Spot, Spot]
+      setGesture({ sort: 'pinch', apart: Math.hypot(one[0] - other[0], one[1] - other[1]), middle: [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2], zoom: view.zoom, pan: view.pan })
+      return
+    }
+    if (event.button === 1 || space.current) {
+      setGesture({ sort: 'pan', from, pan: view.pan })
+      return
+    }
+    if (event.button !== 0) return
+    const near = (spotAt: Spot): boolean => Math.hypot(spotAt[0] - from[0], spotAt[1] - from[1]) <= REACH
+    if (handles !== null && near(handles.turn)) return turnChosen()
+    if (handles !== null && near(handles.mirror)) return mirrorChosen()
+    const meeting = meetings.findIndex((one) => Math.hypot(frame.toPixels(...spot(one.at))[0] - from[0], frame.toPixels(...spot(one.at))[1] - from[1]) <= 9)
+    if (meeting >= 0 && view.brush === null) return look({ finding: `meeting ${meeting}`, notice: 'The meeting is shown among the findings.' })
+    const piece = pieceAt(pieces, frame.toCells(...from))
+    setGesture({ sort: 'press', from, unit: piece?.unit ?? null, name: piece?.name ?? null, add: event.shiftKey || event.ctrlKey || event.metaKey })
+  }
+
+  function move(event: PointerEvent<HTMLDivElement>): void {
+    const to = at(event)
+    if (pointers.current.has(event.pointerId)) pointers.current.set(event.pointerId, to)
+    if (gesture === null) return
+    if (gesture.sort === 'pinch' && pointers.current.size === 2) {
+      const [one, other] = [...pointers.current.values()] as [Spot, Spot]
+      const middle: Spot = [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2]
+      const zoom = Math.min(24, Math.max(0.3, gesture.zoom * (Math.hypot(one[0] - other[0], one[1] - other[1]) / Math.max(1, gesture.apart))))
+      const grown = zoom / gesture.zoom
+      const kept = (axis: 0 | 1): number => middle[axis] - size[axis] / 2 - (gesture.middle[axis] - size[axis] / 2 - gesture.pan[axis]) * grown
+      look({ zoom, pan: [kept(0), kept(1)] })
+    } else if (gesture.sort === 'pan') look({ pan: [gesture.pan[0] + to[0] - gesture.from[0], gesture.pan[1] + to[1] - gesture.from[1]] })
+    else if (gesture.sort === 'press' && Math.hypot(to[0] - gesture.from[0], to[1] - gesture.from[1]) > CARRY) begin(gesture, to, event.pointerType)
+    else if (gesture.sort === 'move') {
+      const [a, b] = [frame.toCells(...gesture.from), frame.toCells(...to)]
+      setGesture({ ...gesture, by: [snap(b[0] - a[0], event.altKey), snap(b[1] - a[1], event.altKey)] })
+    } else if (gesture.sort === 'box') setGesture({ ...gesture, to })
+  }
+
+  function begin({ from, unit, add }: Extract<Gesture, { sort: 'press' }>, to: Spot, pointer: string): void {
+    if (unit !== null) {
+      const ids = view.chosen.includes(unit) ? view.chosen : add ? [...view.chosen, unit] : [unit]
+      look({ chosen: ids, patch: null })
+      setGesture({ sort: 'move', from, by: [0, 0], ids })
+    } else if (pointer === 'touch') setGesture({ sort: 'pan', from, pan: view.pan })
+    else setGesture({ sort: 'box', from, to, add })
+  }
+
+  function release(event: PointerEvent<HTMLDivElement>): void {
+    pointers.current.delete(event.pointerId)
+    const done = gesture
+    setGesture(null)
+    if (done === null || event.type === 'pointercancel') return
+    if (done.sort === 'press') tap(done)
+    else if (done.sort === 'move' && (done.by[0] !== 0 || done.by[1] !== 0)) {
+      if (fits(block, moved(done).rects, new Set(done.ids))) edit(moveUnits(done.ids, done.by[0], done.by[1]))
+      else look({ notice: 'It does not fit there: the cells are taken, or lie beyond the grid.' })
+    } else if (done.sort === 'box') chooseBox(done)
+  }
+
+  function tap({ unit, name, add }: Extract<Gesture, { sort: 'press' }>): void {
+    if (unit === null || name === null) return look({ chosen: add ? view.chosen : [], patch: null })
+    if (view.brush !== null && !add) return pourAt(view.brush, frame.toCells(...(gesture as { from: Spot }).from))
+    const ids = add ? (view.chosen.includes(unit) ? view.chosen.filter((id) => id !== unit) : [...view.chosen, unit]) : [unit]
+    look({ chosen: ids, patch: add ? null : { unit, name }, notice: `${unit}, ${name}: chosen.` })
+  }
+
+  function chooseBox({ from, to, add }: Extract<Gesture, { sort: 'box' }>): void {
+    const [a, b] = [frame.toCells(...from), frame.toCells(...to)]
+    const box: Rect = { at: [Math.min(a[0], b[0]), Math.min(a[1], b[1])], size: [Math.abs(a[0] - b[0]), Math.abs(a[1] - b[1])] }
+    const inBox = block.units.filter((unit) => {
+      const { at: [x, y], size: [w, h] } = rectOf(unit)
+      return x < box.at[0] + box.size[0] && x + w > box.at[0] && y < box.at[1] + box.size[1] && y + h > box.at[1]
+    })
+    const ids = [...new Set([...(add ? view.chosen : []), ...inBox.map(({ id }) => id)])]
+    look({ chosen: ids, patch: null, notice: `${ids.length} chosen.` })
+  }
+
+  function moved({ ids, by }: Extract<Gesture, { sort: 'move' }>): { rects: Rect[]; pieces: ReturnType<typeof piecesOfUnit> } {
+    const units = block.units.filter(({ id }) => ids.includes(id))
+    return {
+      rects: units.map((unit) => {
+        const { at: [x, y], size: own } = rectOf(unit)
+        return { at: [x + by[0], y + by[1]], size: own }
+      }),
+      pieces: units.flatMap((unit) => piecesOfUnit(unit, by[0], by[1])),
+    }
+  }
+
+  function ghost(): { pieces: ReturnType<typeof piecesOfUnit>; fits: boolean } | null {
+    if (gesture?.sort === 'move' && (gesture.by[0] !== 0 || gesture.by[1] !== 0)) {
+      const next = moved(gesture)
+      return { pieces: next.pieces, fits: fits(block, next.rects, new Set(gesture.ids)) }
+    }
+    if (held?.sort !== 'unit') return null
+    const unit = newUnit(block, held.kind, landing(held))
+    return { pieces: piecesOfUnit(unit), fits: fits(block, [rectOf(unit)], new Set()) }
+  }
+
+  function key(event: KeyboardEvent<HTMLDivElement>): void {
+    if (event.key === ' ') {
+      space.current = true
+      event.preventDefault()
+      return
+    }
+    const arrow = ARROWS[event.key]
+    const act = arrow === undefined ? actionOf(event) : () => walk(arrow, event)
+    if (act === undefined) return
+    event.preventDefault()
+    act()
+  }
+
+  function walk([dx, dy]: Spot, event: KeyboardEvent): void {
+    const across = view.look === 'wrong' ? -dx : dx
+    if (event.altKey) return moveChosen(across, dy)
+    if (event.shiftKey) return look({ pan: [view.pan[0] - dx * 40, view.pan[1] - dy * 40] })
+    const [x, y] = view.cursor
+    const cursor: Spot = [Math.min(block.grid.columns - 1, Math.max(0, x + across)), Math.min(block.grid.rows - 1, Math.max(0, y + dy))]
+    const piece = pieceAt(pieces, middle(cursor))
+    look({ cursor, notice: `Column ${cursor[0] + 1}, row ${cursor[1] + 1}: ${piece?.unit == null ? 'empty' : `${piece.unit}, ${piece.name}, ${fabricName(piece.fabric)}`}.` })
+  }
+
+  const fabricName = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
+  /** Just off the middle, where no diagonal runs. */
+  const middle = ([x, y]: Spot): Spot => [x + 0.47, y + 0.41]
+
+  function actionOf(event: KeyboardEvent): (() => void) | undefined {
+    const name = event.key.toLowerCase()
+    if (event.ctrlKey || event.metaKey) {
+      if (name === 'z') return event.shiftKey ? redo : undo
+      if (name === 'y') return redo
+      if (name === 'a') return () => look({ chosen: block.units.map(({ id }) => id), patch: null, notice: 'All units are chosen.' })
+      return undefined
+    }
+    const piece = pieceAt(pieces, middle(view.cursor))
+    const actions: Record<string, () => void> = {
+      enter: () => {
+        if (piece?.unit == null) return look({ chosen: [], patch: null, notice: 'There is no unit at the cursor.' })
+        const ids = event.shiftKey ? [...new Set([...view.chosen, piece.unit])] : [piece.unit]
+        look({ chosen: ids, patch: { unit: piece.unit, name: piece.name }, notice: `${piece.unit}, ${piece.name}: chosen.` })
+      },
+      t: event.shiftKey ? halfTurnChosen : turnChosen,
+      m: mirrorChosen,
+      d: copyChosen,
+      delete: removeChosen,
+      backspace: removeChosen,
+      p: () => (view.taking === null ? look({ notice: 'Take a unit from the tray first.' }) : placeAt(view.taking as TrayKind, view.cursor)),
+      f: () => (view.brush === null ? look({ notice: 'Take a fabric in hand first.' }) : pourAt(view.brush, middle(view.cursor))),
+      '+': () => zoomAt([size[0] / 2, size[1] / 2], 1.2),
+      '=': () => zoomAt([size[0] / 2, size[1] / 2], 1.2),
+      '-': () => zoomAt([size[0] / 2, size[1] / 2], 1 / 1.2),
+      '0': () => look({ zoom: 1, pan: [0, 0] }),
+      escape: () => {
+        setGesture(null)
+        look({ chosen: [], patch: null, brush: null, taking: null, finding: null, notice: 'Nothing is held or chosen.' })
+      },
+    }
+    return actions[name]
+  }
+
+  const pointed = pointedAt(view.finding, report)
+  const patch = view.patch === null ? null : (pieces.find(({ unit, name }) => unit === view.patch?.unit && name === view.patch?.name)?.corners ?? null)
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed beside it
+    <div
+      ref={place}
+      className="board"
+      role="application"
+      aria-label={`Board: ${block.name}, ${block.grid.columns} by ${block.grid.rows} cells`}
+      aria-describedby="keys"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
+      tabIndex={0}
+      onPointerDown={press}
+      onPointerMove={move}
+      onPointerUp={release}
+      onPointerCancel={release}
+      onKeyDown={key}
+      onKeyUp={(event) => {
+        if (event.key === ' ') space.current = false
+      }}
+      onFocus={() => setFocused(true)}
+      onBlur={() => setFocused(false)}
+      data-scale={frame.scale}
+      data-origin={frame.toPixels(0, 0).join(',')}
+    >
+      <Stage width={size[0]} height={size[1]} listening={false}>
+        <Cloth block={block} report={report} pieces={pieces} lines={lines} frame={frame} look={view.look} marks={view.marks} ink={ink} paper={paper} />
+        <Held
+          block={block}
+          frame={frame}
+          chosen={gesture?.sort === 'move' ? [] : rects}
+          handles={handles}
+          ghost={ghost()}
+          drawn={gesture?.sort === 'box' ? { from: gesture.from, to: gesture.to } : null}
+          cursor={focused ? view.cursor : null}
+          patch={patch}
+          meetings={meetings}
+          finding={pointed}
+          ink={ink}
+          paper={paper}
+        />
+      </Stage>
+    </div>
+  )
+}
+
+const ARROWS: Readonly<Record<string, Spot>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
+
+function pointedAt(finding: string | null, report: Report | null): Spot | null {
+  if (finding === null || report === null) return null
+  const [sort, index] = finding.split(' ')
+  const found = sort === 'meeting' ? report.meetings[Number(index)]?.at : sort === 'problem' ? report.problems[Number(index)]?.at : undefined
+  if (found !== undefined) return spot(found)
+  const join = sort === 'join' ? report.joins[Number(index)] : undefined
+  return join === undefined ? null : [(number(join.from[0]) + number(join.to[0])) / 2, (number(join.from[1]) + number(join.to[1])) / 2]
+}

@@ -1,0 +1,55 @@
+/** What is chosen: turn, mirror, copy, remove; how it is made; the fabric of each patch. */
+import { KIND_FACTS, type Method, methodOf, recolourPatch, setMethod, setOpen, setPressFree } from '../../geometry/index.ts'
+import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../canvas/actions.ts'
+import { edit, useStore } from '../state/store.ts'
+import { KIND_NAMES, METHOD_NAMES, PATCH_NAMES } from './words.ts'
+
+export function Chosen() {
+  const block = useStore(({ history }) => history.block)
+  const ids = useStore(({ view }) => view.chosen)
+  const units = block.units.filter(({ id }) => ids.includes(id))
+  const [first] = units
+  if (first === undefined) return <p className="hint">Press a patch on the board to choose its unit.</p>
+  const alike = units.every(({ kind }) => kind === first.kind)
+  return (
+    <section aria-labelledby="chosen-title" className="chosen">
+      <h2 id="chosen-title">{units.length === 1 ? `${KIND_NAMES[first.kind]} (${first.id})` : `${units.length} units`}</h2>
+      <div className="buttons">
+        <button type="button" onClick={turnChosen}>Turn</button>
+        <button type="button" onClick={halfTurnChosen}>Turn half round</button>
+        <button type="button" onClick={mirrorChosen}>Mirror</button>
+        <button type="button" onClick={copyChosen}>Copy</button>
+        <button type="button" onClick={removeChosen}>Remove</button>
+      </div>
+      {alike && KIND_FACTS[first.kind].methods.length > 1 && (
+        <label>
+          Made by
+          <select value={methodOf(first)} onChange={(event) => edit(setMethod(ids, event.target.value as Method))}>
+            {KIND_FACTS[first.kind].methods.map((method) => (
+              <option key={method} value={method}>{METHOD_NAMES[method]}</option>
+            ))}
+          </select>
+        </label>
+      )}
+      {units.length === 1 &&
+        Object.entries(first.fabrics).map(([name, fabric]) => (
+          <label key={name}>
+            {PATCH_NAMES[name] ?? name.replace('strip', 'Strip ')}
+            <select value={fabric} onChange={(event) => edit(recolourPatch(first.id, name, event.target.value))}>
+              {block.fabrics.map((one) => (
+                <option key={one.id} value={one.id}>{one.name}</option>
+              ))}
+            </select>
+          </label>
+        ))}
+      <label className="tick">
+        <input type="checkbox" checked={units.every(({ pressFree }) => pressFree === true)} onChange={(event) => edit(setPressFree(ids, event.target.checked))} />
+        Lift the method’s pressing rule
+      </label>
+      <label className="tick">
+        <input type="checkbox" checked={units.every(({ open }) => open === true)} onChange={(event) => edit(setOpen(ids, event.target.checked))} />
+        Press its own seams open
+      </label>
+    </section>
+  )
+}

@@ -1,0 +1,57 @@
+/** The tray: units to lay on the board, drawn in the block's own fabrics. */
+import { useStore } from '../state/store.ts'
+import { startPlacing } from '../canvas/gestures.ts'
+import { newUnit, TRAY, type TrayKind } from '../canvas/newUnit.ts'
+import { piecesOfUnit, rectOf } from '../canvas/shapes.ts'
+import type { Block } from '../../geometry/index.ts'
+
+const NAMES: Readonly<Record<TrayKind, string>> = {
+  square: 'Square',
+  hst: 'Half-square triangle',
+  hourglass: 'Hourglass',
+  goose: 'Flying goose',
+  diamond: 'Square in a square',
+  cornered: 'Clipped corners',
+  strips: 'Strips',
+  'half-rectangle': 'Half rectangle',
+}
+
+export function Tray() {
+  const block = useStore(({ history }) => history.block)
+  const taking = useStore(({ view }) => view.taking)
+  return (
+    <section aria-labelledby="tray-title">
+      <h2 id="tray-title">Units</h2>
+      <ul className="tray">
+        {TRAY.map((kind) => (
+          <li key={kind}>
+            <button type="button" aria-pressed={taking === kind} onPointerDown={(event) => take(kind, event)} onClick={() => take(kind, { clientX: 0, clientY: 0, pointerId: -1 })}>
+              <Picture block={block} kind={kind} />
+              <span>{NAMES[kind]}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      <p className="hint">Drag one onto the board, or take it and press P at the cursor.</p>
+    </section>
+  )
+}
+
+function take(kind: TrayKind, press: { clientX: number; clientY: number; pointerId: number; currentTarget?: EventTarget & HTMLElement }): void {
+  press.currentTarget?.releasePointerCapture?.(press.pointerId)
+  startPlacing(kind, press)
+}
+
+export function Picture({ block, kind }: { readonly block: Block; readonly kind: TrayKind }) {
+  if (block.fabrics.length === 0) return null
+  const unit = newUnit(block, kind, [0, 0])
+  const [w, h] = rectOf(unit).size
+  const colours = new Map(block.fabrics.map(({ id, colour }) => [id, colour]))
+  return (
+    <svg viewBox={`-0.05 -0.05 ${w + 0.1} ${h + 0.1}`} aria-hidden="true">
+      {piecesOfUnit(unit).map(({ name, fabric, corners }) => (
+        <polygon key={name} points={corners.map((corner) => corner.join()).join(' ')} fill={colours.get(fabric)} stroke="currentColor" strokeWidth={0.035} strokeLinejoin="round" />
+      ))}
+    </svg>
+  )
+}
