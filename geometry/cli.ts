@@ -8,12 +8,24 @@
  * The only file of geometry that knows Node.
  */
 import { readFileSync } from 'node:fs'
-import { CHART_KINDS, type ChartKind } from './cutting/chart.ts'
-import type { Rational } from './exact/rational.ts'
-import { type Block, ERRORS, parseRational, type Report, readBlock, report, sizeChart } from './index.ts'
-import { chartCsv, chartText } from './writing/chart.ts'
-import { cutListCsv, cutListText } from './writing/cutList.ts'
-import { stepsOf, stepsText } from './writing/steps.ts'
+import {
+  type Block,
+  CHART_KINDS,
+  type ChartKind,
+  chartCsv,
+  chartText,
+  cutListCsv,
+  cutListText,
+  ERRORS,
+  parseRational,
+  type Rational,
+  type Report,
+  readBlock,
+  report,
+  sizeChart,
+  stepsOf,
+  stepsText,
+} from './index.ts'
 
 const USAGE = `Usage: nestwright COMMAND
 
