@@ -14,7 +14,7 @@ import { proofOf } from './pressing/proof.ts'
 import { fixesOf } from './pressing/fixes.ts'
 import { type PressedPlan, plansOf } from './pressing/plans.ts'
 import { verdictOf } from './pressing/chains.ts'
-import type { Crossing, Toward, Wish } from './pressing/values.ts'
+import type { Toward, Wish } from './pressing/values.ts'
 import type { Seam } from './piecing/values.ts'
 import { type Dot, doubleArea } from './plane/dots.ts'
 import { regions } from './plane/regions.ts'
@@ -40,7 +40,14 @@ export function report(block: Block): Report {
     order: sewn?.taken.name ?? (block.order === 'columns' || block.order === 'sections' ? block.order : 'rows'),
     problems,
     patches: patchesOf(laid),
-    ...(sewn === null ? { joins: [], pressing: { clashes: 0, against: 0, proof: 'Nothing is sewn while the layout has gaps or overlaps.' }, meetings: [], edges: NO_EDGES } : sewnParts(laid, plane, sewn.taken, sewn.others)),
+    ...(sewn === null
+      ? {
+          joins: [],
+          pressing: { clashes: 0, against: 0, proof: 'Nothing is sewn while the layout has gaps or overlaps.' },
+          meetings: [],
+          edges: NO_EDGES,
+        }
+      : sewnParts(laid, plane, sewn.taken, sewn.others)),
     units: cut.units,
     cut: cut.cut,
     fabric: cut.fabric,
@@ -51,10 +58,18 @@ export function report(block: Block): Report {
 
 function planeOf(laid: Laid): Plane {
   const out = laid.borders * laid.den
-  return subdivide(laid.patches.map(({ corners }) => corners), box(-out, -out, laid.width + out, laid.height + out))
+  return subdivide(
+    laid.patches.map(({ corners }) => corners),
+    box(-out, -out, laid.width + out, laid.height + out),
+  )
 }
 
-const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [[x0, y0], [x1, y0], [x1, y1], [x0, y1]]
+const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [
+  [x0, y0],
+  [x1, y0],
+  [x1, y1],
+  [x0, y1],
+]
 
 const WORDS = {
   gap: 'There is no cloth here; fill the gap.',
@@ -70,7 +85,10 @@ function faultsOf(laid: Laid): Problem[] {
   return regions(faults, corners, laid.width, laid.height).map(({ kind, at, area, patches }) => ({
     code: kind,
     at: [toFile(multiply(at[0], rational(1, laid.den))), toFile(multiply(at[1], rational(1, laid.den)))],
-    units: unitsOf(laid, patches.map((patch) => (own[patch] as Laid['patches'][number]).unit)),
+    units: unitsOf(
+      laid,
+      patches.map((patch) => (own[patch] as Laid['patches'][number]).unit),
+    ),
     message: WORDS[kind],
     area: toNumber(multiply(area, rational(1n, BigInt(laid.den) * BigInt(laid.den)))),
   }))
@@ -85,7 +103,9 @@ function sewingProblems(laid: Laid, plane: Plane, plan: PressedPlan): Problem[] 
       seam.kind === 'partial'
         ? 'This seam is sewn only part of the way at first, and finished once its neighbours are on.'
         : 'This seam bends: it is set in, stopping at the bend with the needle down.'
-    return [{ code: 'not-straight', at: placeOf(laid, plane, seam.path[seam.bends[0] ?? 0] as number), units: besideSeam(laid, plane, seam), message }]
+    return [
+      { code: 'not-straight', at: placeOf(laid, plane, seam.path[seam.bends[0] ?? 0] as number), units: besideSeam(laid, plane, seam), message },
+    ]
   })
   const passed = plan.passedOver.map(({ entry, reason }): Problem => {
     const word = laid.block.press?.[entry]
@@ -97,7 +117,10 @@ function sewingProblems(laid: Laid, plane: Plane, plan: PressedPlan): Problem[] 
 function besideSeam(laid: Laid, plane: Plane, seam: Seam): string[] {
   const path = new Set(seam.path)
   const patches = plane.edges.flatMap(({ a, b, plus, minus }) => (path.has(a) && path.has(b) ? [plus, minus] : []))
-  return unitsOf(laid, patches.map((patch) => laid.patches[patch]?.unit ?? -1))
+  return unitsOf(
+    laid,
+    patches.map((patch) => laid.patches[patch]?.unit ?? -1),
+  )
 }
 
 const placeOf = (laid: Laid, plane: Plane, dot: number): ReportPoint => pointOf(laid, plane.dots[dot] as Dot)
@@ -110,7 +133,11 @@ function sizesOf(laid: Laid): { finished: [number, number]; unfinished: [number,
   const around = multiply(multiply(laid.depths.at(-1) as Rational, cell), rational(2))
   const finished = [multiply(rational(block.grid.columns), cell), multiply(rational(block.grid.rows), cell)] as const
   const both = (change: (length: Rational) => Rational): [number, number] => [toNumber(change(finished[0])), toNumber(change(finished[1]))]
-  return { finished: both((length) => length), unfinished: both((length) => add(length, seams)), withBorders: both((length) => add(add(length, seams), around)) }
+  return {
+    finished: both((length) => length),
+    unfinished: both((length) => add(length, seams)),
+    withBorders: both((length) => add(add(length, seams), around)),
+  }
 }
 
 function patchesOf(laid: Laid): Patch[] {
@@ -128,17 +155,24 @@ function stripArea(laid: Laid, corners: readonly Dot[]): number {
   return wide * (toNumber(realY(laid, to[1])) - toNumber(realY(laid, from[1])))
 }
 
-function sewnParts(laid: Laid, plane: Plane, plan: PressedPlan, others: readonly PressedPlan[]): Pick<Report, 'joins' | 'pressing' | 'meetings' | 'edges'> {
+function sewnParts(
+  laid: Laid,
+  plane: Plane,
+  plan: PressedPlan,
+  others: readonly PressedPlan[],
+): Pick<Report, 'joins' | 'pressing' | 'meetings' | 'edges'> {
   const joinId = (seam: number): string => `j:${seam + 1}`
   const fixes = fixesOf(laid, plane, plan, others, joinId)
   const { met, pressed } = plan
-  const meetings = met.crossings.map((crossing, index): Meeting => ({
-    at: placeOf(laid, plane, crossing.dot),
-    join: joinId(crossing.join),
-    seams: crossing.seams.map(joinId),
-    verdict: verdictOf(crossing, pressed.toward),
-    fix: fixes.get(index) ?? [],
-  }))
+  const meetings = met.crossings.map(
+    (crossing, index): Meeting => ({
+      at: placeOf(laid, plane, crossing.dot),
+      join: joinId(crossing.join),
+      seams: crossing.seams.map(joinId),
+      verdict: verdictOf(crossing, pressed.toward),
+      fix: fixes.get(index) ?? [],
+    }),
+  )
   return {
     joins: joinsOf(laid, plane, plan, joinId),
     pressing: { clashes: pressed.clashes, against: pressed.against, proof: proofOf(plan, joinId) },
@@ -151,19 +185,21 @@ function joinsOf(laid: Laid, plane: Plane, plan: PressedPlan, joinId: (seam: num
   const sizes = sizesOfPieces(laid, plan.seams)
   const costly = costlyTurns(plan)
   const pieceId = (piece: number): string => (piece < laid.patches.length ? (laid.patches[piece]?.id as string) : joinId(piece - laid.patches.length))
-  return plan.seams.map((seam, index): Join => ({
-    id: joinId(index),
-    stage: seam.stage,
-    kind: seam.kind,
-    from: placeOf(laid, plane, seam.path[0] as number),
-    to: placeOf(laid, plane, seam.path.at(-1) as number),
-    via: seam.bends.map((place) => placeOf(laid, plane, seam.path[place] as number)),
-    sides: [pieceId(seam.sides[0]), pieceId(seam.sides[1])],
-    unfinished: sizes[index] as [number, number] | null,
-    press: pressOf(plan.pressed.toward[index] as Toward, plan.wishes[index] as Wish, costly.has(index)),
-    clockwise: plan.met.clockwise[index] as 0 | 1,
-    ...(seam.finishedAfter === null ? {} : { finishedAfter: joinId(seam.finishedAfter) }),
-  }))
+  return plan.seams.map(
+    (seam, index): Join => ({
+      id: joinId(index),
+      stage: seam.stage,
+      kind: seam.kind,
+      from: placeOf(laid, plane, seam.path[0] as number),
+      to: placeOf(laid, plane, seam.path.at(-1) as number),
+      via: seam.bends.map((place) => placeOf(laid, plane, seam.path[place] as number)),
+      sides: [pieceId(seam.sides[0]), pieceId(seam.sides[1])],
+      unfinished: sizes[index] as [number, number] | null,
+      press: pressOf(plan.pressed.toward[index] as Toward, plan.wishes[index] as Wish, costly.has(index)),
+      clockwise: plan.met.clockwise[index] as 0 | 1,
+      ...(seam.finishedAfter === null ? {} : { finishedAfter: joinId(seam.finishedAfter) }),
+    }),
+  )
 }
 
 /** Seams whose turning alone would cost a clash. */
@@ -191,7 +227,13 @@ function sizesOfPieces(laid: Laid, seams: readonly Seam[]): ([number, number] | 
   const extents = laid.patches.map(({ corners }) => extentOf(corners))
   return seams.map(({ sides }) => {
     const [a, b] = [extents[sides[0]] as Extent, extents[sides[1]] as Extent]
-    const whole: Extent = { x0: Math.min(a.x0, b.x0), y0: Math.min(a.y0, b.y0), x1: Math.max(a.x1, b.x1), y1: Math.max(a.y1, b.y1), area: a.area + b.area }
+    const whole: Extent = {
+      x0: Math.min(a.x0, b.x0),
+      y0: Math.min(a.y0, b.y0),
+      x1: Math.max(a.x1, b.x1),
+      y1: Math.max(a.y1, b.y1),
+      area: a.area + b.area,
+    }
     extents.push(whole)
     if (BigInt(whole.x1 - whole.x0) * BigInt(whole.y1 - whole.y0) * 2n !== whole.area) return null
     const length = (from: Rational, to: Rational): number => toNumber(add(multiply(add(to, { n: -from.n, d: from.d }), cell), allowances))
@@ -220,5 +262,9 @@ function ditchOf(laid: Laid, plane: Plane): Ditch {
   const stitched = plane.edges.filter(({ plus, minus }) => plus >= 0 && minus >= 0 && (inBlock(plus) || inBlock(minus)))
   const { routes, retraced, length } = ditch(stitched.map(({ a, b }) => [plane.dots[a] as Dot, plane.dots[b] as Dot]))
   const scale = toNumber(cellOf(laid.block)) / laid.den
-  return { routes: routes.map(({ points, closed }) => ({ points: points.map((dot) => pointOf(laid, dot)), closed })), retraced: retraced * scale, length: length * scale }
+  return {
+    routes: routes.map(({ points, closed }) => ({ points: points.map((dot) => pointOf(laid, dot)), closed })),
+    retraced: retraced * scale,
+    length: length * scale,
+  }
 }

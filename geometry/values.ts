@@ -143,7 +143,12 @@ export interface Report {
   readonly format: 'nestwright.report'
   readonly version: 1
   readonly measure: { readonly unit: 'in' | 'cm'; readonly seam: number }
-  readonly block: { readonly name: string; readonly finished: readonly [number, number]; readonly unfinished: readonly [number, number]; readonly withBorders: readonly [number, number] }
+  readonly block: {
+    readonly name: string
+    readonly finished: readonly [number, number]
+    readonly unfinished: readonly [number, number]
+    readonly withBorders: readonly [number, number]
+  }
   readonly order: 'rows' | 'columns' | 'sections'
   readonly problems: readonly Problem[]
   readonly patches: readonly Patch[]

@@ -89,13 +89,23 @@ function Header() {
         </select>
       </label>
       <div className="buttons">
-        <button type="button" onClick={() => file.current?.click()}>Open a file</button>
+        <button type="button" onClick={() => file.current?.click()}>
+          Open a file
+        </button>
         <input ref={file} type="file" accept=".json,application/json" hidden aria-label="Block file" onChange={open} />
-        <button type="button" onClick={() => saveFile(block)}>Save a file</button>
-        <button type="button" disabled={past === 0} onClick={undo}>Undo</button>
-        <button type="button" disabled={future === 0} onClick={redo}>Do again</button>
+        <button type="button" onClick={() => saveFile(block)}>
+          Save a file
+        </button>
+        <button type="button" disabled={past === 0} onClick={undo}>
+          Undo
+        </button>
+        <button type="button" disabled={future === 0} onClick={redo}>
+          Do again
+        </button>
       </div>
-      <span className="saved" role="status">{saved === 'failed' ? 'Not kept in this browser' : saved === 'saving' ? 'Keeping…' : 'Kept in this browser'}</span>
+      <span className="saved" role="status">
+        {saved === 'failed' ? 'Not kept in this browser' : saved === 'saving' ? 'Keeping…' : 'Kept in this browser'}
+      </span>
     </header>
   )
 }
@@ -104,7 +114,8 @@ function Looks() {
   const now = useStore(({ view }) => view.look)
   const marks = useStore(({ view }) => view.marks)
   return (
-    <div className="looks" role="group" aria-label="How to look at it">
+    <fieldset className="looks">
+      <legend className="unseen">How to look at it</legend>
       {LOOKS.map(([one, name]) => (
         <button key={one} type="button" aria-pressed={now === one} onClick={() => look({ look: one })}>
           {name}
@@ -113,8 +124,10 @@ function Looks() {
       <button type="button" aria-pressed={marks} onClick={() => look({ marks: !marks })}>
         Numbers and marks
       </button>
-      <button type="button" onClick={() => look({ zoom: 1, pan: [0, 0] })}>Fit</button>
-    </div>
+      <button type="button" onClick={() => look({ zoom: 1, pan: [0, 0] })}>
+        Fit
+      </button>
+    </fieldset>
   )
 }
 

@@ -9,7 +9,13 @@ import { add, compare, parseRational, type Rational, rational, subtract, toFile 
 import { exactPoint, type ExactPoint } from '../units/kinds.ts'
 import type { Block, Border, Fabric, FilePoint, Length, Method, Order, Position, PressAsked, Turn, Unit } from './values.ts'
 
-export type Mutable<T> = T extends readonly (infer Item)[] ? (T extends readonly [unknown, unknown] ? { -readonly [K in keyof T]: Mutable<T[K]> } : Mutable<Item>[]) : T extends object ? { -readonly [K in keyof T]: Mutable<T[K]> } : T
+export type Mutable<T> = T extends readonly (infer Item)[]
+  ? T extends readonly [unknown, unknown]
+    ? { -readonly [K in keyof T]: Mutable<T[K]> }
+    : Mutable<Item>[]
+  : T extends object
+    ? { -readonly [K in keyof T]: Mutable<T[K]> }
+    : T
 
 export type Draft = Mutable<Block>
 
@@ -118,7 +124,7 @@ function around(units: readonly DraftUnit[]): Box | null {
   }, null)
 }
 
-const quarter = (turn: number): Turn => ((((turn % 4) + 4) % 4) as Turn)
+const quarter = (turn: number): Turn => (((turn % 4) + 4) % 4) as Turn
 
 /** A quarter turn clockwise inside a box; the box's top left corner stays. */
 function turnIn(unit: DraftUnit, { low, high }: Box): void {
@@ -351,4 +357,3 @@ export const setOpen = (ids: readonly string[], open: boolean): Edit => ({
     }
   },
 })
-

@@ -72,7 +72,8 @@ export function lay(block: Block): Laid {
       patches.push({ id: `p:${patches.length + 1}`, unit: -1, name, fabric: border.fabric, corners })
     }
   })
-  const depths = borders.reduce<Rational[]>((sums, border) => [...sums, add(sums.at(-1) as Rational, divide(lengthOf(border.finishedWidth), cellOf(block)))], [ZERO])
+  const depths: Rational[] = [ZERO]
+  for (const border of borders) depths.push(add(depths.at(-1) as Rational, divide(lengthOf(border.finishedWidth), cellOf(block))))
   return { block, den, width, height, patches, parts, borders: borders.length, depths }
 }
 
@@ -110,7 +111,12 @@ function numbered(sewn: Sewn, numbers: ReadonlyMap<string, number>): SewnPatches
 function strips(width: number, height: number, depth: number, den: number): [string, Dot[]][] {
   const inner = depth * den
   const outer = inner + den
-  const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [[x0, y0], [x1, y0], [x1, y1], [x0, y1]]
+  const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ]
   return [
     ['left', box(-outer, -inner, -inner, height + inner)],
     ['right', box(width + inner, -inner, width + outer, height + inner)],

@@ -13,10 +13,13 @@ export function lengthOf(length: Length): Rational {
 export const cellOf = (block: Block): Rational => lengthOf(block.grid.cell)
 
 /** The seam allowance: 1/4 in (handbook section 4) or 0.75 cm (handbook section 4, metric). */
-export const seamOf = ({ measure }: Block): Rational => (measure.seam === undefined ? (measure.unit === 'in' ? rational(1, 4) : rational(3, 4)) : lengthOf(measure.seam))
+export const seamOf = ({ measure }: Block): Rational =>
+  measure.seam === undefined ? (measure.unit === 'in' ? rational(1, 4) : rational(3, 4)) : lengthOf(measure.seam)
 
 /** What cut sizes are rounded up to: 1/8 in or 0.5 cm (common practice, no source). */
-export const roundOf = ({ measure }: Block): Rational => (measure.round === undefined ? (measure.unit === 'in' ? rational(1, 8) : rational(1, 2)) : lengthOf(measure.round))
+export const roundOf = ({ measure }: Block): Rational =>
+  measure.round === undefined ? (measure.unit === 'in' ? rational(1, 8) : rational(1, 2)) : lengthOf(measure.round)
 
 /** The cloth's usable width: 42 in (handbook section 7) or 106 cm. */
-export const usableWidthOf = ({ measure, cloth }: Block): Rational => (cloth?.usableWidth === undefined ? rational(measure.unit === 'in' ? 42 : 106) : lengthOf(cloth.usableWidth))
+export const usableWidthOf = ({ measure, cloth }: Block): Rational =>
+  cloth?.usableWidth === undefined ? rational(measure.unit === 'in' ? 42 : 106) : lengthOf(cloth.usableWidth)

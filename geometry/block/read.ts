@@ -51,7 +51,12 @@ type Fields = Readonly<Record<string, unknown>>
 type Exact = readonly [Rational, Rational]
 
 const shown = (value: unknown): string => {
-  if (typeof value === 'object' && value !== null) return Array.isArray(value) && value.length <= 4 && value.every((item) => typeof item !== 'object') ? JSON.stringify(value) : Array.isArray(value) ? 'a list' : 'an object'
+  if (typeof value === 'object' && value !== null)
+    return Array.isArray(value) && value.length <= 4 && value.every((item) => typeof item !== 'object')
+      ? JSON.stringify(value)
+      : Array.isArray(value)
+        ? 'a list'
+        : 'an object'
   const text = value === undefined ? 'missing' : JSON.stringify(value)
   return text.length > 40 ? `${text.slice(0, 37)}…` : text
 }
@@ -64,9 +69,11 @@ class Reader {
 
   block(value: unknown): void {
     const block = this.fields(value, 'file')
-    if (own(block, 'format') !== 'nestwright.block') throw new Bad('format', `is ${shown(own(block, 'format'))}; a block file says "nestwright.block"`)
+    if (own(block, 'format') !== 'nestwright.block')
+      throw new Bad('format', `is ${shown(own(block, 'format'))}; a block file says "nestwright.block"`)
     const version = own(block, 'version')
-    if (typeof version === 'number' && Number.isInteger(version) && version > 1) throw new Bad('version', `is ${version}, newer than this Nestwright reads; open it with a newer one`)
+    if (typeof version === 'number' && Number.isInteger(version) && version > 1)
+      throw new Bad('version', `is ${version}, newer than this Nestwright reads; open it with a newer one`)
     if (version !== 1) throw new Bad('version', `is ${shown(version)}; give 1`)
     if (typeof own(block, 'name') !== 'string') throw new Bad('name', `is ${shown(own(block, 'name'))}; give the block a name in quotes`)
     this.measure(block)
@@ -101,7 +108,8 @@ class Reader {
     const length = typeof value === 'number' || typeof value === 'string' ? parseRational(value) : null
     if (length === null) throw new Bad(place, `is ${shown(value)}; give a length such as 3 or "2 1/2"`)
     if (length.n <= 0n) throw new Bad(place, `is ${shown(value)}; give a length above zero`)
-    if (compare(length, rational(1_000_000)) > 0 || length.d > 10n ** 15n) throw new Bad(place, `is ${shown(value)}, which no ruler shows; give a length such as 3 or "2 1/2"`)
+    if (compare(length, rational(1_000_000)) > 0 || length.d > 10n ** 15n)
+      throw new Bad(place, `is ${shown(value)}, which no ruler shows; give a length such as 3 or "2 1/2"`)
   }
 
   private optionalLength(value: unknown, place: string): void {
@@ -127,7 +135,8 @@ class Reader {
   }
 
   private id(value: unknown, place: string, known: Set<string>): void {
-    if (typeof value !== 'string' || !/^[A-Za-z0-9._-]{1,64}$/.test(value)) throw new Bad(place, `is ${shown(value)}; give 1 to 64 letters, digits, ".", "_" or "-"`)
+    if (typeof value !== 'string' || !/^[A-Za-z0-9._-]{1,64}$/.test(value))
+      throw new Bad(place, `is ${shown(value)}; give 1 to 64 letters, digits, ".", "_" or "-"`)
     if (known.has(value)) throw new Bad(place, `is ${shown(value)}, which another one has already; give it an id of its own`)
     known.add(value)
   }
@@ -139,12 +148,14 @@ class Reader {
       this.id(own(fabric, 'id'), `${place}.id`, this.fabrics)
       if (typeof own(fabric, 'name') !== 'string') throw new Bad(`${place}.name`, `is ${shown(own(fabric, 'name'))}; give a name in quotes`)
       const colour = own(fabric, 'colour')
-      if (typeof colour !== 'string' || !/^#[0-9a-fA-F]{6}$/.test(colour)) throw new Bad(`${place}.colour`, `is ${shown(colour)}; give a colour as "#rrggbb"`)
+      if (typeof colour !== 'string' || !/^#[0-9a-fA-F]{6}$/.test(colour))
+        throw new Bad(`${place}.colour`, `is ${shown(colour)}; give a colour as "#rrggbb"`)
     })
   }
 
   private fabric(value: unknown, place: string): void {
-    if (typeof value !== 'string' || !this.fabrics.has(value)) throw new Bad(place, `names the fabric ${shown(value)}, which is not among the fabrics; add it or name another`)
+    if (typeof value !== 'string' || !this.fabrics.has(value))
+      throw new Bad(place, `names the fabric ${shown(value)}, which is not among the fabrics; add it or name another`)
   }
 
   private borders(value: unknown): void {
@@ -164,10 +175,12 @@ class Reader {
   private position(value: unknown, place: string): Rational {
     const position = typeof value === 'number' || typeof value === 'string' ? parseRational(value) : null
     if (position === null) throw new Bad(place, `is ${shown(value)}; give cells as a number or as a fraction such as "1/3"`)
-    if (compare(position, rational(FARTHEST)) > 0 || compare(position, rational(-FARTHEST)) < 0) throw new Bad(place, `is ${shown(value)}; stay within ${FARTHEST} cells`)
+    if (compare(position, rational(FARTHEST)) > 0 || compare(position, rational(-FARTHEST)) < 0)
+      throw new Bad(place, `is ${shown(value)}; stay within ${FARTHEST} cells`)
     if (this.parts % position.d !== 0n) {
       this.parts = lcm(this.parts, position.d)
-      if (this.parts > MOST_PARTS) throw new Bad(place, `is ${shown(value)}, which cannot be held exactly beside the other positions; use simpler fractions of a cell`)
+      if (this.parts > MOST_PARTS)
+        throw new Bad(place, `is ${shown(value)}, which cannot be held exactly beside the other positions; use simpler fractions of a cell`)
     }
     return position
   }
@@ -212,7 +225,12 @@ class Reader {
   private method(value: unknown, { methods }: KindFacts, kind: Kind, place: string): void {
     if (value === undefined || methods.includes(value as never)) return
     const known = METHODS.includes(value as never)
-    throw new Bad(`${place}.method`, known ? `is ${shown(value)}, which does not make a ${kind}; give one of ${methods.join(', ')}` : `is ${shown(value)}; give one of ${methods.join(', ')}`)
+    throw new Bad(
+      `${place}.method`,
+      known
+        ? `is ${shown(value)}, which does not make a ${kind}; give one of ${methods.join(', ')}`
+        : `is ${shown(value)}; give one of ${methods.join(', ')}`,
+    )
   }
 
   private patchFabrics(value: unknown, { names }: KindFacts, kind: Kind, place: string): readonly string[] {
@@ -221,7 +239,12 @@ class Reader {
     const wanted = kind === 'strips' ? given.map((_, index) => `strip${index + 1}`) : names
     const unknown = given.find((name) => !wanted.includes(name))
     if (unknown !== undefined)
-      throw new Bad(place, kind === 'strips' ? `names ${shown(unknown)}; number the strips from strip1 without a hole` : `names ${shown(unknown)}, which a ${kind} does not have; it has ${names.join(', ')}`)
+      throw new Bad(
+        place,
+        kind === 'strips'
+          ? `names ${shown(unknown)}; number the strips from strip1 without a hole`
+          : `names ${shown(unknown)}, which a ${kind} does not have; it has ${names.join(', ')}`,
+      )
     const missing = (kind === 'cornered' ? ['centre'] : wanted).find((name) => !given.includes(name))
     if (missing !== undefined || given.length === 0) throw new Bad(place, `does not say which fabric ${missing ?? 'strip1'} is of; name one`)
     if (given.length > 1000) throw new Bad(place, `names ${given.length} strips; a unit has at most 1000`)
@@ -234,10 +257,12 @@ class Reader {
     const size = this.pair(own(unit, 'size'), `${place}.size`)
     if (size.some(({ n }) => n <= 0n)) throw new Bad(`${place}.size`, `is ${shown(own(unit, 'size'))}; give a width and a height above zero`)
     const turn = own(unit, 'turn')
-    if (turn !== undefined && turn !== 0 && turn !== 1 && turn !== 2 && turn !== 3) throw new Bad(`${place}.turn`, `is ${shown(turn)}; give quarter turns clockwise: 0, 1, 2 or 3`)
+    if (turn !== undefined && turn !== 0 && turn !== 1 && turn !== 2 && turn !== 3)
+      throw new Bad(`${place}.turn`, `is ${shown(turn)}; give quarter turns clockwise: 0, 1, 2 or 3`)
     this.flag(own(unit, 'mirror'), `${place}.mirror`)
     const [w, h]: Exact = turn === 1 || turn === 3 ? [size[1], size[0]] : size
-    if (proportion === 'square' && compare(w, h) !== 0) throw new Bad(`${place}.size`, `is ${shown(own(unit, 'size'))}; a ${kind} is square, give the same width and height`)
+    if (proportion === 'square' && compare(w, h) !== 0)
+      throw new Bad(`${place}.size`, `is ${shown(own(unit, 'size'))}; a ${kind} is square, give the same width and height`)
     if (proportion === 'twice as wide as high' && compare(w, multiply(h, rational(2))) !== 0)
       throw new Bad(`${place}.size`, `is ${shown(own(unit, 'size'))}; a goose is twice as wide as high before it is turned`)
     if (kind === 'cornered') this.clips(own(unit, 'corner'), w, h, named, `${place}.corner`)

@@ -33,13 +33,26 @@ export function leastBatches(goose: string, wanted: readonly (readonly [string, 
   }
   const search = new Search(size, demand)
   const { walks, proved, atLeast } = search.run()
-  return { proved, atLeast, batches: walks.map((walk) => batchOf(goose, walk.map((one) => fabrics[one] as string) as unknown as [string, string, string, string])) }
+  return {
+    proved,
+    atLeast,
+    batches: walks.map((walk) => batchOf(goose, walk.map((one) => fabrics[one] as string) as unknown as [string, string, string, string])),
+  }
 }
 
 /** What a batch with these corners, clockwise, makes: [left, right] wings. */
 export function batchOf(goose: string, corners: readonly [string, string, string, string]): Batch {
   const [a, b, c, d] = corners
-  return { goose, corners, makes: [[b, a], [c, b], [d, c], [a, d]] }
+  return {
+    goose,
+    corners,
+    makes: [
+      [b, a],
+      [c, b],
+      [d, c],
+      [a, d],
+    ],
+  }
 }
 
 class Search {

@@ -11,7 +11,7 @@ import { exactPoint } from '../units/kinds.ts'
 import type { CutRow, FabricRow, Problem, ReportPoint, UnitRow } from '../values.ts'
 import { leastBatches } from './batches.ts'
 import { type Piece, piecesOf } from './pieces.ts'
-import { type Rule, unfinished } from './size.ts'
+import { crossCuts, type Rule, unfinished } from './size.ts'
 import { clothOf } from './strips.ts'
 import { type Alike, alikeUnits, twoByTwo } from './units.ts'
 
@@ -52,8 +52,10 @@ function placeOf(unit: Unit): ReportPoint {
 }
 
 function whyNot({ first, method, finished }: Alike, rule: Rule, width: number): string | null {
-  if (method === 'qst-2' && !twoByTwo(first)) return 'Two-at-a-time hourglasses need the same pair of fabrics on both sides of the long seam; cut plain triangles, or recolour it.'
-  if (method === 'strip-set' && unfinished(finished[1], rule) > width + 1e-9) return 'These strips are longer than the cloth is wide; cut them one by one (plain).'
+  if (method === 'qst-2' && !twoByTwo(first))
+    return 'Two-at-a-time hourglasses need the same pair of fabrics on both sides of the long seam; cut plain triangles, or recolour it.'
+  if (method === 'strip-set' && unfinished(finished[1], rule) > width + 1e-9)
+    return 'These strips are longer than the cloth is wide; cut them one by one (plain).'
   return null
 }
 
@@ -78,12 +80,9 @@ function rowOf(alike: Alike, rule: Rule, width: number): UnitRow {
     const { batches, proved, atLeast } = leastBatches(first.fabrics.goose as string, units.map(wings))
     return { ...base, batches, ...(proved ? { batchesProved: true as const } : { batchesAtLeast: atLeast }), spare: 4 * batches.length - count }
   }
-  const each = method === 'strip-set' ? Math.min(crossCuts(finished[1], rule, width)) : (AT_A_TIME[method] ?? 1)
+  const each = method === 'strip-set' ? crossCuts(finished[1], rule, width) : (AT_A_TIME[method] ?? 1)
   return { ...base, batches: [], spare: Math.ceil(count / each) * each - count }
 }
-
-/** Cross-cuts of a strip set that the usable width holds. */
-export const crossCuts = (height: number, rule: Rule, width: number): number => Math.floor(width / unfinished(height, rule) + 1e-9)
 
 /** Left and right wing as seen with the tip up. */
 function wings(unit: Unit): readonly [string, string] {
@@ -121,13 +120,21 @@ function biasEdge(block: Block): Problem[] {
   if ((block.borders ?? []).length > 0) return []
   const edge = block.units.filter((unit) => unit.method === 'hst-4' && unit.kind !== 'polygon' && atEdge(block, unit))
   if (edge.length === 0) return []
-  return [{ code: 'bias-edge', at: placeOf(edge[0] as Unit), units: edge.map(({ id }) => id), message: 'The outside edges of these triangles are on the bias and lie at the edge of the block: handle them gently, or add a border.' }]
+  return [
+    {
+      code: 'bias-edge',
+      at: placeOf(edge[0] as Unit),
+      units: edge.map(({ id }) => id),
+      message: 'The outside edges of these triangles are on the bias and lie at the edge of the block: handle them gently, or add a border.',
+    },
+  ]
 }
 
 function atEdge({ grid }: Block, unit: Exclude<Unit, { kind: 'polygon' }>): boolean {
   const [x, y] = exactPoint(unit.at)
   const [w, h] = exactPoint(unit.size)
-  const reaches = (low: typeof x, size: typeof w, count: number): boolean => low.n <= 0n || compare({ n: low.n * size.d + size.n * low.d, d: low.d * size.d }, rational(count)) >= 0
+  const reaches = (low: typeof x, size: typeof w, count: number): boolean =>
+    low.n <= 0n || compare({ n: low.n * size.d + size.n * low.d, d: low.d * size.d }, rational(count)) >= 0
   return reaches(x, w, grid.columns) || reaches(y, h, grid.rows)
 }
 
@@ -173,5 +180,10 @@ function gathered(pieces: readonly Piece[]): CutRow[] {
 function clothProblem(block: Block, { size, fabric, for: units }: CutRow): Problem {
   const name = block.fabrics.find(({ id }) => id === fabric)?.name ?? fabric
   const first = block.units.find(({ id }) => id === units[0])
-  return { code: 'cloth', at: first === undefined ? [0, 0] : placeOf(first), units, message: `A piece of ${name}, ${size[0]} by ${size[1]}, is wider and longer than the cloth; divide it, or use wider cloth.` }
+  return {
+    code: 'cloth',
+    at: first === undefined ? [0, 0] : placeOf(first),
+    units,
+    message: `A piece of ${name}, ${size[0]} by ${size[1]}, is wider and longer than the cloth; divide it, or use wider cloth.`,
+  }
 }

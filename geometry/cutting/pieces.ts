@@ -8,8 +8,7 @@
 import type { Method, Unit } from '../block/values.ts'
 import { parseRational, toNumber } from '../exact/rational.ts'
 import type { CutRow, UnitRow } from '../values.ts'
-import { crossCuts } from './cutting.ts'
-import { eightAtATime, fourAtATime, geese, halfRectangle, halved, onPoint, quartered, type Rule, unfinished } from './size.ts'
+import { crossCuts, eightAtATime, fourAtATime, geese, halfRectangle, halved, onPoint, quartered, type Rule, unfinished } from './size.ts'
 import type { Alike } from './units.ts'
 
 export interface Piece extends Omit<CutRow, 'count'> {
@@ -23,13 +22,22 @@ type Cutter = (alike: Alike, row: UnitRow, rule: Rule, width: number) => Piece[]
 
 export const piecesOf: Cutter = (alike, row, rule, width) => (CUTTERS[alike.first.kind] as Cutter)(alike, row, rule, width)
 
-function make(alike: Alike, fabric: string | undefined, shape: Piece['shape'], size: readonly [number, number], share: number, then: Piece['then'] = 'none', hand?: string): Piece {
+function make(
+  alike: Alike,
+  fabric: string | undefined,
+  shape: Piece['shape'],
+  size: readonly [number, number],
+  share: number,
+  then: Piece['then'] = 'none',
+  hand?: string,
+): Piece {
   const units = alike.units.map(({ id }) => id)
   return { fabric: fabric as string, shape, size, share, then, method: alike.method, for: units, ...(hand === undefined ? {} : { hand }) }
 }
 
 const square = (alike: Alike, fabric: string | undefined, side: number, share: number): Piece => make(alike, fabric, 'square', [side, side], share)
-const triangle = (alike: Alike, fabric: string | undefined, side: number, share: number, then: 'halve' | 'quarter'): Piece => make(alike, fabric, 'square', [side, side], share, then)
+const triangle = (alike: Alike, fabric: string | undefined, side: number, share: number, then: 'halve' | 'quarter'): Piece =>
+  make(alike, fabric, 'square', [side, side], share, then)
 
 function rectangle(alike: Alike, fabric: string | undefined, w: number, h: number, share: number): Piece {
   return make(alike, fabric, Math.abs(w - h) < 1e-9 ? 'square' : 'rectangle', [w, h], share)
@@ -37,7 +45,9 @@ function rectangle(alike: Alike, fabric: string | undefined, w: number, h: numbe
 
 const CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const
 
-const squareUnit: Cutter = (alike, row, rule) => [rectangle(alike, alike.first.fabrics.patch, unfinished(row.finished[0], rule), unfinished(row.finished[1], rule), row.count)]
+const squareUnit: Cutter = (alike, row, rule) => [
+  rectangle(alike, alike.first.fabrics.patch, unfinished(row.finished[0], rule), unfinished(row.finished[1], rule), row.count),
+]
 
 const SQUARES: Partial<Record<Method, readonly [number, (finished: number, rule: Rule) => number]>> = {
   'hst-2': [2, halved],
@@ -69,16 +79,28 @@ const goose: Cutter = (alike, row, rule) => {
     return [square(alike, body, large, row.batches.length), ...corners.map((fabric) => square(alike, fabric, small, 1))]
   }
   if (alike.method === 'corner-flip')
-    return [rectangle(alike, body, unfinished(w, rule), unfinished(h, rule), row.count), ...[leftWing, rightWing].map((fabric) => square(alike, fabric, unfinished(h, rule), row.count))]
-  return [triangle(alike, body, quartered(w, rule), row.count / 4, 'quarter'), ...[leftWing, rightWing].map((fabric) => triangle(alike, fabric, halved(h, rule), row.count / 2, 'halve'))]
+    return [
+      rectangle(alike, body, unfinished(w, rule), unfinished(h, rule), row.count),
+      ...[leftWing, rightWing].map((fabric) => square(alike, fabric, unfinished(h, rule), row.count)),
+    ]
+  return [
+    triangle(alike, body, quartered(w, rule), row.count / 4, 'quarter'),
+    ...[leftWing, rightWing].map((fabric) => triangle(alike, fabric, halved(h, rule), row.count / 2, 'halve')),
+  ]
 }
 
 const diamond: Cutter = (alike, row, rule) => {
   const [side] = row.finished
   const { fabrics } = alike.first
   if (alike.method === 'corner-flip')
-    return [square(alike, fabrics.centre, unfinished(side, rule), row.count), ...CORNERS.map((corner) => square(alike, fabrics[corner], unfinished(side / 2, rule), row.count))]
-  return [square(alike, fabrics.centre, onPoint(side, rule), row.count), ...CORNERS.map((corner) => triangle(alike, fabrics[corner], halved(side / 2, rule), row.count / 2, 'halve'))]
+    return [
+      square(alike, fabrics.centre, unfinished(side, rule), row.count),
+      ...CORNERS.map((corner) => square(alike, fabrics[corner], unfinished(side / 2, rule), row.count)),
+    ]
+  return [
+    square(alike, fabrics.centre, onPoint(side, rule), row.count),
+    ...CORNERS.map((corner) => triangle(alike, fabrics[corner], halved(side / 2, rule), row.count / 2, 'halve')),
+  ]
 }
 
 const cornered: Cutter = (alike, row, rule) => {
@@ -87,8 +109,13 @@ const cornered: Cutter = (alike, row, rule) => {
   const leg = legOf(alike.first, row)
   const corners = CORNERS.filter((corner) => Object.hasOwn(fabrics, corner))
   const [wide, high] = [unfinished(w, rule), unfinished(h, rule)]
-  if (alike.method === 'corner-flip') return [rectangle(alike, fabrics.centre, wide, high, row.count), ...corners.map((corner) => square(alike, fabrics[corner], unfinished(leg, rule), row.count))]
-  const centre = corners.length === 0 ? rectangle(alike, fabrics.centre, wide, high, row.count) : make(alike, fabrics.centre, 'polygon', [wide, high], row.count)
+  if (alike.method === 'corner-flip')
+    return [
+      rectangle(alike, fabrics.centre, wide, high, row.count),
+      ...corners.map((corner) => square(alike, fabrics[corner], unfinished(leg, rule), row.count)),
+    ]
+  const centre =
+    corners.length === 0 ? rectangle(alike, fabrics.centre, wide, high, row.count) : make(alike, fabrics.centre, 'polygon', [wide, high], row.count)
   return [centre, ...corners.map((corner) => triangle(alike, fabrics[corner], halved(leg, rule), row.count / 2, 'halve'))]
 }
 
@@ -117,10 +144,14 @@ const halfRectangleUnit: Cutter = (alike, row, rule) => {
   const [w, h] = row.finished
   const size = halfRectangle(w, h, rule)
   const across = w === h ? ([size[0], size[0]] as const) : size
-  return [upper, lower].map((fabric) => make(alike, fabric, across[0] === across[1] ? 'square' : 'rectangle', across, row.count / 2, 'halve', row.hand ?? undefined))
+  return [upper, lower].map((fabric) =>
+    make(alike, fabric, across[0] === across[1] ? 'square' : 'rectangle', across, row.count / 2, 'halve', row.hand ?? undefined),
+  )
 }
 
-const polygon: Cutter = (alike, row, rule) => [make(alike, alike.first.fabrics.patch, 'polygon', [unfinished(row.finished[0], rule), unfinished(row.finished[1], rule)], row.count)]
+const polygon: Cutter = (alike, row, rule) => [
+  make(alike, alike.first.fabrics.patch, 'polygon', [unfinished(row.finished[0], rule), unfinished(row.finished[1], rule)], row.count),
+]
 
 const CUTTERS: Readonly<Record<Unit['kind'], Cutter>> = {
   square: squareUnit,

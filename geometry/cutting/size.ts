@@ -46,3 +46,6 @@ export function halfRectangle(width: number, height: number, { seam, round }: Ru
   const round3 = width + height + Math.hypot(width, height)
   return [roundUp(width + (seam * round3) / height, round), roundUp(height + (seam * round3) / width, round)]
 }
+
+/** Cross-cuts of a strip set, `height` finished, that the usable width holds. */
+export const crossCuts = (height: number, rule: Rule, width: number): number => Math.floor(width / unfinished(height, rule) + 1e-9)

@@ -88,7 +88,12 @@ const heightOf = (rows: readonly Row[]): number => rows.reduce((sum, { height })
 /** `upright[kind]`: the long side runs along the length of the cloth. High pieces first, each where the least is left beside it. */
 function laid(kinds: readonly Kind[], upright: readonly boolean[], width: number): Row[] {
   const order = kinds
-    .map((kind, index) => ({ index, count: kind.count, high: upright[index] ? kind.long : kind.short, wide: upright[index] ? kind.short : kind.long }))
+    .map((kind, index) => ({
+      index,
+      count: kind.count,
+      high: upright[index] ? kind.long : kind.short,
+      wide: upright[index] ? kind.short : kind.long,
+    }))
     .sort((a, b) => b.high - a.high || b.wide - a.wide)
   const rows: Row[] = []
   for (const { index, count, high, wide } of order) {
@@ -119,7 +124,7 @@ function tightest(rows: readonly Row[], high: number, wide: number): Row | null 
   let best: Row | null = null
   for (const row of rows) {
     if (row.height < high - HAIR || row.left < wide - HAIR) continue
-    if (best === null || row.left % wide < best.left % wide - HAIR) best = row
+    if (best === null || row.left % wide < (best.left % wide) - HAIR) best = row
   }
   return best
 }

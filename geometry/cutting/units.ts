@@ -82,7 +82,10 @@ export function pictureOf(unit: Unit): string {
 
 function mirroredAtRest(unit: BoxUnit): { name: string; corners: readonly ExactPoint[] }[] {
   const size = sizeAtRest(unit)
-  return shapeAtRest(unit).patches.map(({ name, corners }) => ({ name, corners: place(corners, size, unit.mirror === true, 0, [rational(0), rational(0)]) }))
+  return shapeAtRest(unit).patches.map(({ name, corners }) => ({
+    name,
+    corners: place(corners, size, unit.mirror === true, 0, [rational(0), rational(0)]),
+  }))
 }
 
 function boxOf(corners: readonly ExactPoint[]): { low: ExactPoint; high: ExactPoint } {

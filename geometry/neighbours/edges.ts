@@ -28,7 +28,12 @@ export function edgesOf(laid: Laid, plane: Plane, loose: ReadonlyMap<number, rea
   const sides: Side[] = [
     { name: 'top', along: [1, 0], holds: (d) => d[1] === top && open(d, false), distance: (d) => subtract(realX(laid, d[0]), realX(laid, left)) },
     { name: 'right', along: [0, 1], holds: (d) => d[0] === right && open(d, true), distance: (d) => subtract(realY(laid, d[1]), realY(laid, top)) },
-    { name: 'bottom', along: [-1, 0], holds: (d) => d[1] === bottom && open(d, false), distance: (d) => subtract(realX(laid, right), realX(laid, d[0])) },
+    {
+      name: 'bottom',
+      along: [-1, 0],
+      holds: (d) => d[1] === bottom && open(d, false),
+      distance: (d) => subtract(realX(laid, right), realX(laid, d[0])),
+    },
     { name: 'left', along: [0, -1], holds: (d) => d[0] === left && open(d, true), distance: (d) => subtract(realY(laid, bottom), realY(laid, d[1])) },
   ]
   const edges: Record<keyof Edges, (EdgeEnd & { place: number })[]> = { top: [], right: [], bottom: [], left: [] }
@@ -39,7 +44,8 @@ export function edgesOf(laid: Laid, plane: Plane, loose: ReadonlyMap<number, rea
     const at = side.distance(place)
     for (const end of ends) edges[side.name].push({ at: toFile(at), lean: leanOf(side, end, toward), angle: angleOf(side, end), place: toNumber(at) })
   }
-  const sorted = (name: keyof Edges): EdgeEnd[] => edges[name].sort((a, b) => a.place - b.place || a.angle - b.angle).map(({ at, lean, angle }) => ({ at, lean, angle }))
+  const sorted = (name: keyof Edges): EdgeEnd[] =>
+    edges[name].sort((a, b) => a.place - b.place || a.angle - b.angle).map(({ at, lean, angle }) => ({ at, lean, angle }))
   return { top: sorted('top'), right: sorted('right'), bottom: sorted('bottom'), left: sorted('left') }
 }
 

@@ -44,7 +44,12 @@ function printOf(laid: Laid, patches: readonly number[], fabric: ReadonlyMap<str
       x1 = Math.max(x1, x)
       y1 = Math.max(y1, y)
     }
-  const turned: ((dot: Dot) => Dot)[] = [([x, y]) => [x - x0, y - y0], ([x, y]) => [y1 - y, x - x0], ([x, y]) => [x1 - x, y1 - y], ([x, y]) => [y - y0, x1 - x]]
+  const turned: ((dot: Dot) => Dot)[] = [
+    ([x, y]) => [x - x0, y - y0],
+    ([x, y]) => [y1 - y, x - x0],
+    ([x, y]) => [x1 - x, y1 - y],
+    ([x, y]) => [y - y0, x1 - x],
+  ]
   const prints = turned.map((turn) => {
     let low = 0
     let high = 0

@@ -70,7 +70,8 @@ export function fewest(plane: Plane, items: readonly Item[]): Tree {
     let found = NEVER
     const offer = (one: Best, other: Best, near: boolean, setIn: number, partial: number): void => {
       const sum = { setIn: one.setIn + other.setIn + setIn, partial: one.partial + other.partial + partial, tree: null }
-      if (better(sum, found)) found = { ...sum, tree: { sides: near ? [one.tree as Tree, other.tree as Tree] : [other.tree as Tree, one.tree as Tree], stage: 'section' } }
+      if (better(sum, found))
+        found = { ...sum, tree: { sides: near ? [one.tree as Tree, other.tree as Tree] : [other.tree as Tree, one.tree as Tree], stage: 'section' } }
     }
     divisions(set, (near, far) => {
       const seam = contact(near, far)
@@ -188,7 +189,12 @@ export function grow(plane: Plane, items: readonly Item[], most: number): Item[]
   return left
 }
 
-function bestPair(plane: Plane, items: readonly Item[], itemOf: ReadonlyMap<number, number>, pairs: ReadonlyMap<number, readonly number[]>): [number, number] | null {
+function bestPair(
+  plane: Plane,
+  items: readonly Item[],
+  itemOf: ReadonlyMap<number, number>,
+  pairs: ReadonlyMap<number, readonly number[]>,
+): [number, number] | null {
   let found: [number, number] | null = null
   let least = Number.POSITIVE_INFINITY
   for (const [key, edges] of pairs) {

@@ -144,7 +144,13 @@ function regionOf(members: readonly Trapezoid[], places: readonly Rational[], pa
     const scale = lcmOf(middle.d, y.d)
     const centre: Dot = [Number(middle.n * (scale / middle.d)), Number(y.n * (scale / y.d))]
     patches.forEach((corners, patch) => {
-      if (insidePolygon(corners.map(([px, py]): Dot => [px * Number(scale), py * Number(scale)]), centre) === 1) touched.add(patch)
+      if (
+        insidePolygon(
+          corners.map(([px, py]): Dot => [px * Number(scale), py * Number(scale)]),
+          centre,
+        ) === 1
+      )
+        touched.add(patch)
     })
   }
   const first = members[0] as Trapezoid

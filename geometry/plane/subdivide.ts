@@ -75,7 +75,13 @@ export function subdivide(patches: readonly (readonly Dot[])[], outline: readonl
   for (const line of lines.values()) {
     sweep(line, (start, end, plus, minus) => {
       if (plus.length === 1 && minus.length === 1) {
-        edges.push({ a: numberOf(...along(line, start)), b: numberOf(...along(line, end)), plus: plus[0] as number, minus: minus[0] as number, line: number })
+        edges.push({
+          a: numberOf(...along(line, start)),
+          b: numberOf(...along(line, end)),
+          plus: plus[0] as number,
+          minus: minus[0] as number,
+          line: number,
+        })
         return
       }
       if (plus.length !== minus.length) faults.push({ from: along(line, start), to: along(line, end), jump: plus.length - minus.length })
@@ -151,4 +157,5 @@ export function leaving(plane: Plane, edge: number, dot: number): Dot {
   return [to[0] - from[0], to[1] - from[1]]
 }
 
-export const sameDirection = (u: Dot, v: Dot): boolean => crossSign(u[0], u[1], v[0], v[1]) === 0 && (Math.sign(u[0]) === Math.sign(v[0]) && Math.sign(u[1]) === Math.sign(v[1]))
+export const sameDirection = (u: Dot, v: Dot): boolean =>
+  crossSign(u[0], u[1], v[0], v[1]) === 0 && Math.sign(u[0]) === Math.sign(v[0]) && Math.sign(u[1]) === Math.sign(v[1])

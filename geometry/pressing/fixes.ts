@@ -13,7 +13,13 @@ import type { PressedPlan } from './plans.ts'
 import type { Crossing, Pressed, Wish } from './values.ts'
 import { wishesOf } from './wishes.ts'
 
-export function fixesOf(laid: Laid, plane: Plane, plan: PressedPlan, others: readonly PressedPlan[], joinId: (seam: number) => string): ReadonlyMap<number, readonly Fix[]> {
+export function fixesOf(
+  laid: Laid,
+  plane: Plane,
+  plan: PressedPlan,
+  others: readonly PressedPlan[],
+  joinId: (seam: number) => string,
+): ReadonlyMap<number, readonly Fix[]> {
   const { met, wishes, pressed } = plan
   const groups = groupsOf(met.crossings, wishes)
   const found = new Map<number, readonly Fix[]>()
@@ -52,10 +58,16 @@ function groupsOf(crossings: readonly Crossing[], wishes: readonly Wish[]): { of
 }
 
 /** Press again with some wishes changed; only what is tied to them can change. */
-function again(plan: PressedPlan, groups: ReturnType<typeof groupsOf>, changed: ReadonlyMap<number, Wish>): { crossings: readonly number[]; pressed: Pressed } {
+function again(
+  plan: PressedPlan,
+  groups: ReturnType<typeof groupsOf>,
+  changed: ReadonlyMap<number, Wish>,
+): { crossings: readonly number[]; pressed: Pressed } {
   const seams = [...new Set([...changed.keys()].flatMap((seam) => groups.members[groups.of[seam] as number] as number[]))]
   const place = new Map(seams.map((seam, index) => [seam, index]))
-  const crossings = plan.met.crossings.flatMap((crossing, index) => (crossing.sort === 'pair' && crossing.seams.every((seam) => place.has(seam)) ? [index] : []))
+  const crossings = plan.met.crossings.flatMap((crossing, index) =>
+    crossing.sort === 'pair' && crossing.seams.every((seam) => place.has(seam)) ? [index] : [],
+  )
   const local = crossings.map((index) => {
     const crossing = plan.met.crossings[index] as Crossing
     return { ...crossing, seams: crossing.seams.map((seam) => place.get(seam) as number) }
@@ -83,7 +95,13 @@ function freedWishes(laid: Laid, plane: Plane, plan: PressedPlan, unit: number):
   const block = { ...laid.block, press: [], units: laid.block.units.map((one, index) => (index === unit ? { ...one, pressFree: true } : one)) }
   const seams = own.map((seam) => plan.seams[seam] as PressedPlan['seams'][number])
   const sideOf = (seam: number, patch: number): -1 | 0 | 1 => plan.sideOf(own[seam] as number, patch)
-  const { wishes } = wishesOf({ ...laid, block }, plane, seams, own.map((seam) => plan.met.ends[seam] as readonly [number, number]), sideOf)
+  const { wishes } = wishesOf(
+    { ...laid, block },
+    plane,
+    seams,
+    own.map((seam) => plan.met.ends[seam] as readonly [number, number]),
+    sideOf,
+  )
   return new Map(own.flatMap((seam, index) => (plan.wishes[seam]?.rule === 'asked' ? [] : [[seam, wishes[index] as Wish] as const])))
 }
 
@@ -99,13 +117,23 @@ function otherWay(plan: PressedPlan, clash: number, seam: number, joinId: (seam:
 }
 
 function orders(plane: Plane, plan: PressedPlan, others: readonly PressedPlan[], clash: number): Fix[] {
-  const places = (pressed: PressedPlan): string[] => pressed.pressed.clashing.map((index) => String(plane.dots[(pressed.met.crossings[index] as Crossing).dot]))
+  const places = (pressed: PressedPlan): string[] =>
+    pressed.pressed.clashing.map((index) => String(plane.dots[(pressed.met.crossings[index] as Crossing).dot]))
   const before = new Set(places(plan))
   const here = String(plane.dots[(plan.met.crossings[clash] as Crossing).dot])
   return others.flatMap((other): Fix[] => {
     const there = places(other)
     if (there.includes(here) || there.some((place) => !before.has(place)) || there.length >= plan.pressed.clashes) return []
-    return [{ do: 'order', what: other.name, message: other.pressed.clashes === 0 ? `Join by ${other.name}: then every meeting nests.` : `Join by ${other.name}: then this meeting does not clash.` }]
+    return [
+      {
+        do: 'order',
+        what: other.name,
+        message:
+          other.pressed.clashes === 0
+            ? `Join by ${other.name}: then every meeting nests.`
+            : `Join by ${other.name}: then this meeting does not clash.`,
+      },
+    ]
   })
 }
 

@@ -119,7 +119,11 @@ function crossingsAt(plane: Plane, seam: Seam, join: number, place: number, ends
   const far = ends.filter((_, index) => sides[index] === 1)
   if (!seam.bends.includes(place)) {
     const along = lowest(...difference(plane, seam.path[place - 1] as number, dot))
-    const pairs = near.flatMap((a) => far.filter((b) => mirrored(along, a, b)).map((b): Crossing => ({ dot, join, seams: [a.seam, b.seam], sort: 'pair', leans: [leanToSide0(along, a), leanToSide0(along, b)] })))
+    const pairs = near.flatMap((a) =>
+      far
+        .filter((b) => mirrored(along, a, b))
+        .map((b): Crossing => ({ dot, join, seams: [a.seam, b.seam], sort: 'pair', leans: [leanToSide0(along, a), leanToSide0(along, b)] })),
+    )
     if (pairs.length > 0) return pairs
   }
   const seams = [...near, ...far].map((end) => end.seam)

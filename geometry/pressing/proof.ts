@@ -32,7 +32,8 @@ export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): st
     const fixed = group.filter((seam) => wishes[seam]?.fixed !== null).length
     const named = group.length <= TOLD ? group.map(joinId).join(', ') : `${group.length} seams from ${joinId(first)} on`
     const times = inside === 1 ? 'one clash' : `${inside} clashes`
-    const cause = fixed > 0 ? `the ways of ${fixed} of them are settled by their method or by you` : 'going once round, the turns do not come out even'
+    const cause =
+      fixed > 0 ? `the ways of ${fixed} of them are settled by their method or by you` : 'going once round, the turns do not come out even'
     reasons.push(`${named} each decide the next: ${cause}, so at least ${times} must stay`)
   }
   return `${reasons.join('. ')}. All other seams are free of these, so no pressing of these joins has fewer.`

@@ -83,7 +83,8 @@ function within(plane: Plane, { path }: Seam, at: ExactPoint): boolean {
 }
 
 function onStretch(a: Dot, b: Dot, [x, y]: ExactPoint): boolean {
-  const between = (p: number, q: number, v: Rational): boolean => compare(v, rational(Math.min(p, q))) >= 0 && compare(v, rational(Math.max(p, q))) <= 0
+  const between = (p: number, q: number, v: Rational): boolean =>
+    compare(v, rational(Math.min(p, q))) >= 0 && compare(v, rational(Math.max(p, q))) <= 0
   if (!between(a[0], b[0], x) || !between(a[1], b[1], y)) return false
   const area = subtract(multiply(rational(b[0] - a[0]), subtract(y, rational(a[1]))), multiply(rational(b[1] - a[1]), subtract(x, rational(a[0]))))
   return area.n === 0n
@@ -92,7 +93,12 @@ function onStretch(a: Dot, b: Dot, [x, y]: ExactPoint): boolean {
 function holds(corners: readonly Dot[], [x, y]: ExactPoint): boolean {
   const scale = Number(x.d * y.d)
   const point: Dot = [Number(x.n * y.d), Number(y.n * x.d)]
-  return insidePolygon(corners.map(([px, py]): Dot => [px * scale, py * scale]), point) >= 0
+  return (
+    insidePolygon(
+      corners.map(([px, py]): Dot => [px * scale, py * scale]),
+      point,
+    ) >= 0
+  )
 }
 
 function preferenceOf(

@@ -44,7 +44,12 @@ export function ditch(segments: readonly (readonly [Dot, Dot])[]): Routes {
     routes.push({ points: walk(web, dots, twice).map((dot) => web.dots[dot] as Dot), closed: odd.length === 0 })
   }
   const once = web.lengths.reduce((sum, length) => sum + length, 0)
-  return { routes: routes.map((route) => (route.closed ? { ...route, points: route.points.slice(0, -1) } : route)), retraced, length: once + retraced, proved }
+  return {
+    routes: routes.map((route) => (route.closed ? { ...route, points: route.points.slice(0, -1) } : route)),
+    retraced,
+    length: once + retraced,
+    proved,
+  }
 }
 
 function webOf(segments: readonly (readonly [Dot, Dot])[]): Web {

@@ -84,7 +84,8 @@ export function shapeOf(unit: BoxUnit): UnitShape {
 export function place(corners: readonly ExactPoint[], [w, h]: ExactPoint, mirror: boolean, turn: Turn, at: ExactPoint): ExactPoint[] {
   const flipped = mirror ? corners.map(([x, y]): ExactPoint => [subtract(w, x), y]).reverse() : corners
   return flipped.map(([x, y]) => {
-    const [tx, ty]: ExactPoint = turn === 0 ? [x, y] : turn === 1 ? [subtract(h, y), x] : turn === 2 ? [subtract(w, x), subtract(h, y)] : [y, subtract(w, x)]
+    const [tx, ty]: ExactPoint =
+      turn === 0 ? [x, y] : turn === 1 ? [subtract(h, y), x] : turn === 2 ? [subtract(w, x), subtract(h, y)] : [y, subtract(w, x)]
     return [add(tx, at[0]), add(ty, at[1])]
   })
 }
@@ -96,10 +97,7 @@ const patch = (name: string, ...corners: ExactPoint[]): UnitPatch => ({ name, co
 type Shape = (unit: BoxUnit, w: Rational, h: Rational) => UnitShape
 
 const twoHalves: Shape = (_, w, h) => ({
-  patches: [
-    patch('upper', point(ZERO, ZERO), point(w, ZERO), point(ZERO, h)),
-    patch('lower', point(w, ZERO), point(w, h), point(ZERO, h)),
-  ],
+  patches: [patch('upper', point(ZERO, ZERO), point(w, ZERO), point(ZERO, h)), patch('lower', point(w, ZERO), point(w, h), point(ZERO, h))],
   sewn: ['upper', 'lower'],
 })
 
@@ -171,7 +169,11 @@ function clippedCorners(unit: BoxUnit, w: Rational, h: Rational): UnitShape {
   const farX = subtract(w, leg)
   const farY = subtract(h, leg)
   const clips: Record<(typeof CORNERS)[number], { triangle: ExactPoint[]; centre: ExactPoint[]; whole: ExactPoint }> = {
-    topLeft: { triangle: [point(ZERO, ZERO), point(leg, ZERO), point(ZERO, leg)], centre: [point(ZERO, leg), point(leg, ZERO)], whole: point(ZERO, ZERO) },
+    topLeft: {
+      triangle: [point(ZERO, ZERO), point(leg, ZERO), point(ZERO, leg)],
+      centre: [point(ZERO, leg), point(leg, ZERO)],
+      whole: point(ZERO, ZERO),
+    },
     topRight: { triangle: [point(farX, ZERO), point(w, ZERO), point(w, leg)], centre: [point(farX, ZERO), point(w, leg)], whole: point(w, ZERO) },
     bottomRight: { triangle: [point(w, farY), point(w, h), point(farX, h)], centre: [point(w, farY), point(farX, h)], whole: point(w, h) },
     bottomLeft: { triangle: [point(ZERO, farY), point(leg, h), point(ZERO, h)], centre: [point(leg, h), point(ZERO, farY)], whole: point(ZERO, h) },

@@ -55,8 +55,14 @@ export function Board() {
   const held = useHeld()
   const { ink, paper } = useInk()
   const borders = bordersAround(block)
-  const extent = useMemo(() => ({ columns: block.grid.columns, rows: block.grid.rows, around: borders }), [block.grid.columns, block.grid.rows, borders])
-  const frame = useMemo(() => frameOf(extent, size[0], size[1], view.zoom, view.pan, view.look === 'wrong'), [extent, size, view.zoom, view.pan, view.look])
+  const extent = useMemo(
+    () => ({ columns: block.grid.columns, rows: block.grid.rows, around: borders }),
+    [block.grid.columns, block.grid.rows, borders],
+  )
+  const frame = useMemo(
+    () => frameOf(extent, size[0], size[1], view.zoom, view.pan, view.look === 'wrong'),
+    [extent, size, view.zoom, view.pan, view.look],
+  )
   const pieces = useMemo(() => (report === null ? block.units.flatMap((unit) => piecesOfUnit(unit)) : piecesOf(report.patches)), [block, report])
   const lines = useMemo(() => (report === null ? [] : linesOf(report)), [report])
   const chosen = block.units.filter(({ id }) => view.chosen.includes(id))
@@ -98,7 +104,9 @@ export function Board() {
   function landing(thing: HeldThing): Spot {
     const [x, y] = frame.toCells(...at({ clientX: thing.x, clientY: thing.y }))
     if (thing.sort === 'fabric') return [x, y]
-    const { size: [w, h] } = rectOf(newUnit(block, thing.kind, [0, 0]))
+    const {
+      size: [w, h],
+    } = rectOf(newUnit(block, thing.kind, [0, 0]))
     return [snap(x - w / 2, false), snap(y - h / 2, false)]
   }
 
@@ -118,7 +126,13 @@ export function Board() {
     place.current?.setPointerCapture(event.pointerId)
     if (pointers.current.size === 2) {
       const [one, other] = [...pointers.current.values()] as [Spot, Spot]
-      setGesture({ sort: 'pinch', apart: Math.hypot(one[0] - other[0], one[1] - other[1]), middle: [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2], zoom: view.zoom, pan: view.pan })
+      setGesture({
+        sort: 'pinch',
+        apart: Math.hypot(one[0] - other[0], one[1] - other[1]),
+        middle: [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2],
+        zoom: view.zoom,
+        pan: view.pan,
+      })
       return
     }
     if (event.button === 1 || space.current) {
@@ -129,7 +143,9 @@ export function Board() {
     const near = (spotAt: Spot): boolean => Math.hypot(spotAt[0] - from[0], spotAt[1] - from[1]) <= REACH
     if (handles !== null && near(handles.turn)) return turnChosen()
     if (handles !== null && near(handles.mirror)) return mirrorChosen()
-    const meeting = meetings.findIndex((one) => Math.hypot(frame.toPixels(...spot(one.at))[0] - from[0], frame.toPixels(...spot(one.at))[1] - from[1]) <= 9)
+    const meeting = meetings.findIndex(
+      (one) => Math.hypot(frame.toPixels(...spot(one.at))[0] - from[0], frame.toPixels(...spot(one.at))[1] - from[1]) <= 9,
+    )
     if (meeting >= 0 && view.brush === null) return look({ finding: `meeting ${meeting}`, notice: 'The meeting is shown among the findings.' })
     const piece = pieceAt(pieces, frame.toCells(...from))
     setGesture({ sort: 'press', from, unit: piece?.unit ?? null, name: piece?.name ?? null, add: event.shiftKey || event.ctrlKey || event.metaKey })
@@ -186,7 +202,10 @@ export function Board() {
     const [a, b] = [frame.toCells(...from), frame.toCells(...to)]
     const box: Rect = { at: [Math.min(a[0], b[0]), Math.min(a[1], b[1])], size: [Math.abs(a[0] - b[0]), Math.abs(a[1] - b[1])] }
     const inBox = block.units.filter((unit) => {
-      const { at: [x, y], size: [w, h] } = rectOf(unit)
+      const {
+        at: [x, y],
+        size: [w, h],
+      } = rectOf(unit)
       return x < box.at[0] + box.size[0] && x + w > box.at[0] && y < box.at[1] + box.size[1] && y + h > box.at[1]
     })
     const ids = [...new Set([...(add ? view.chosen : []), ...inBox.map(({ id }) => id)])]
@@ -197,7 +216,10 @@ export function Board() {
     const units = block.units.filter(({ id }) => ids.includes(id))
     return {
       rects: units.map((unit) => {
-        const { at: [x, y], size: own } = rectOf(unit)
+        const {
+          at: [x, y],
+          size: own,
+        } = rectOf(unit)
         return { at: [x + by[0], y + by[1]], size: own }
       }),
       pieces: units.flatMap((unit) => piecesOfUnit(unit, by[0], by[1])),
@@ -234,7 +256,10 @@ export function Board() {
     const [x, y] = view.cursor
     const cursor: Spot = [Math.min(block.grid.columns - 1, Math.max(0, x + across)), Math.min(block.grid.rows - 1, Math.max(0, y + dy))]
     const piece = pieceAt(pieces, middle(cursor))
-    look({ cursor, notice: `Column ${cursor[0] + 1}, row ${cursor[1] + 1}: ${piece?.unit == null ? 'empty' : `${piece.unit}, ${piece.name}, ${fabricName(piece.fabric)}`}.` })
+    look({
+      cursor,
+      notice: `Column ${cursor[0] + 1}, row ${cursor[1] + 1}: ${piece?.unit == null ? 'empty' : `${piece.unit}, ${piece.name}, ${fabricName(piece.fabric)}`}.`,
+    })
   }
 
   const fabricName = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
@@ -276,16 +301,16 @@ export function Board() {
   }
 
   const pointed = pointedAt(view.finding, report)
-  const patch = view.patch === null ? null : (pieces.find(({ unit, name }) => unit === view.patch?.unit && name === view.patch?.name)?.corners ?? null)
+  const patch =
+    view.patch === null ? null : (pieces.find(({ unit, name }) => unit === view.patch?.unit && name === view.patch?.name)?.corners ?? null)
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed beside it
     <div
       ref={place}
       className="board"
       role="application"
       aria-label={`Board: ${block.name}, ${block.grid.columns} by ${block.grid.rows} cells`}
       aria-describedby="keys"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed below it
       tabIndex={0}
       onPointerDown={press}
       onPointerMove={move}
@@ -301,7 +326,17 @@ export function Board() {
       data-origin={frame.toPixels(0, 0).join(',')}
     >
       <Stage width={size[0]} height={size[1]} listening={false}>
-        <Cloth block={block} report={report} pieces={pieces} lines={lines} frame={frame} look={view.look} marks={view.marks} ink={ink} paper={paper} />
+        <Cloth
+          block={block}
+          report={report}
+          pieces={pieces}
+          lines={lines}
+          frame={frame}
+          look={view.look}
+          marks={view.marks}
+          ink={ink}
+          paper={paper}
+        />
         <Held
           block={block}
           frame={frame}

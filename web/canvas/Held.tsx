@@ -46,7 +46,18 @@ export function Held({ block, frame, chosen, handles, ghost, drawn, cursor, patc
     <Layer listening={false}>
       {meetings.map(({ at, verdict, join, seams }) => {
         const [x, y] = frame.toPixels(...spot(at))
-        return <Path key={`${join} ${seams.join()} ${at.join()}`} x={x} y={y} data={MARKS[verdict].path} fill={MARKS[verdict].fill} stroke={paper} strokeWidth={2} fillAfterStrokeEnabled />
+        return (
+          <Path
+            key={`${join} ${seams.join()} ${at.join()}`}
+            x={x}
+            y={y}
+            data={MARKS[verdict].path}
+            fill={MARKS[verdict].fill}
+            stroke={paper}
+            strokeWidth={2}
+            fillAfterStrokeEnabled
+          />
+        )
       })}
       {chosen.map((one) => (
         <KonvaLine key={one.at.join()} points={rect(one)} closed stroke={paper} strokeWidth={5} />
@@ -56,13 +67,30 @@ export function Held({ block, frame, chosen, handles, ghost, drawn, cursor, patc
       ))}
       {patch && <KonvaLine points={flat(patch)} closed stroke={ink} strokeWidth={2.5} />}
       {ghost?.pieces.map(({ name, fabric, corners }) => (
-        <KonvaLine key={`${name} ${corners.join()}`} points={flat(corners)} closed fill={colours.get(fabric) ?? '#888888'} opacity={0.72} stroke={ghost.fits ? '#2f7d6b' : '#c22f3d'} strokeWidth={3} dash={ghost.fits ? [] : [7, 5]} />
+        <KonvaLine
+          key={`${name} ${corners.join()}`}
+          points={flat(corners)}
+          closed
+          fill={colours.get(fabric) ?? '#888888'}
+          opacity={0.72}
+          stroke={ghost.fits ? '#2f7d6b' : '#c22f3d'}
+          strokeWidth={3}
+          dash={ghost.fits ? [] : [7, 5]}
+        />
       ))}
-      {drawn && <KonvaRect x={drawn.from[0]} y={drawn.from[1]} width={drawn.to[0] - drawn.from[0]} height={drawn.to[1] - drawn.from[1]} stroke={ink} dash={[4, 4]} strokeWidth={1.5} />}
-      {cursor && <KonvaLine points={rect({ at: cursor, size: [1, 1] })} closed stroke={ink} strokeWidth={3} dash={[2, 5]} lineCap="round" />}
-      {finding && (
-        <Circle x={frame.toPixels(...finding)[0]} y={frame.toPixels(...finding)[1]} radius={20} stroke={ink} strokeWidth={3} />
+      {drawn && (
+        <KonvaRect
+          x={drawn.from[0]}
+          y={drawn.from[1]}
+          width={drawn.to[0] - drawn.from[0]}
+          height={drawn.to[1] - drawn.from[1]}
+          stroke={ink}
+          dash={[4, 4]}
+          strokeWidth={1.5}
+        />
       )}
+      {cursor && <KonvaLine points={rect({ at: cursor, size: [1, 1] })} closed stroke={ink} strokeWidth={3} dash={[2, 5]} lineCap="round" />}
+      {finding && <Circle x={frame.toPixels(...finding)[0]} y={frame.toPixels(...finding)[1]} radius={20} stroke={ink} strokeWidth={3} />}
       {handles && (
         <>
           <Group x={handles.turn[0]} y={handles.turn[1]}>

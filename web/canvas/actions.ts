@@ -1,5 +1,16 @@
 /** What keys, buttons and handles do alike: each acts on what is chosen and says what it did. */
-import { copyUnits, freshId, mirrorUnits, moveUnits, placeUnit, recolourPatch, removeUnits, setTurn, turnUnits, type Turn } from '../../geometry/index.ts'
+import {
+  copyUnits,
+  freshId,
+  mirrorUnits,
+  moveUnits,
+  placeUnit,
+  recolourPatch,
+  removeUnits,
+  setTurn,
+  turnUnits,
+  type Turn,
+} from '../../geometry/index.ts'
 import { edit, look, now } from '../state/store.ts'
 import { newUnit, type TrayKind } from './newUnit.ts'
 import { around, fits, pieceAt, piecesOfUnit, rectOf, type Spot } from './shapes.ts'
@@ -23,7 +34,8 @@ export const halfTurnChosen = (): void =>
   some((ids) => {
     const [only] = ids
     const unit = block().units.find(({ id }) => id === only)
-    if (ids.length === 1 && unit !== undefined && unit.kind !== 'polygon') edit(setTurn(unit.id, (((unit.turn ?? 0) + 2) % 4) as Turn, unit.mirror === true))
+    if (ids.length === 1 && unit !== undefined && unit.kind !== 'polygon')
+      edit(setTurn(unit.id, (((unit.turn ?? 0) + 2) % 4) as Turn, unit.mirror === true))
     else {
       edit({
         name: 'turn units half round',
@@ -50,7 +62,9 @@ export const removeChosen = (): void =>
 
 export const moveChosen = (dx: number, dy: number): void =>
   some((ids) => {
-    const rects = block().units.filter(({ id }) => ids.includes(id)).map((unit) => shifted(rectOf(unit), dx, dy))
+    const rects = block()
+      .units.filter(({ id }) => ids.includes(id))
+      .map((unit) => shifted(rectOf(unit), dx, dy))
     if (!fits(block(), rects, new Set(ids))) look({ notice: 'There is no room there: the cells are taken, or lie beyond the grid.' })
     else {
       edit(moveUnits(ids, dx, dy))
@@ -63,7 +77,9 @@ const shifted = <R extends { at: Spot; size: Spot }>({ at, size }: R, dx: number
 /** Copies go to the nearest room that is free. */
 export const copyChosen = (): void =>
   some((ids) => {
-    const rects = block().units.filter(({ id }) => ids.includes(id)).map(rectOf)
+    const rects = block()
+      .units.filter(({ id }) => ids.includes(id))
+      .map(rectOf)
     const place = freePlace(rects)
     if (place === null) {
       look({ notice: 'There is no free room for a copy; make the grid larger or remove a unit.' })
@@ -86,7 +102,15 @@ function freePlace(rects: readonly { at: Spot; size: Spot }[]): Spot | null {
   const places: Spot[] = []
   for (let y = 0; y + all.size[1] <= rows; y++) for (let x = 0; x + all.size[0] <= columns; x++) places.push([x - all.at[0], y - all.at[1]])
   places.sort((a, b) => Math.hypot(...a) - Math.hypot(...b))
-  return places.find(([dx, dy]) => fits(block(), rects.map((rect) => shifted(rect, dx, dy)), new Set())) ?? null
+  return (
+    places.find(([dx, dy]) =>
+      fits(
+        block(),
+        rects.map((rect) => shifted(rect, dx, dy)),
+        new Set(),
+      ),
+    ) ?? null
+  )
 }
 
 export function placeAt(kind: TrayKind, at: Spot): void {
@@ -100,7 +124,10 @@ export function placeAt(kind: TrayKind, at: Spot): void {
 }
 
 export function pourAt(fabric: string, at: Spot): void {
-  const piece = pieceAt(block().units.flatMap((unit) => piecesOfUnit(unit)), at)
+  const piece = pieceAt(
+    block().units.flatMap((unit) => piecesOfUnit(unit)),
+    at,
+  )
   if (piece?.unit == null) {
     look({ notice: 'There is no patch there to recolour.' })
     return

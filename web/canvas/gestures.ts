@@ -5,7 +5,9 @@ import { useSyncExternalStore } from 'react'
 import { look } from '../state/store.ts'
 import type { TrayKind } from './newUnit.ts'
 
-export type Held = { readonly sort: 'unit'; readonly kind: TrayKind; readonly x: number; readonly y: number } | { readonly sort: 'fabric'; readonly fabric: string; readonly x: number; readonly y: number }
+export type Held =
+  | { readonly sort: 'unit'; readonly kind: TrayKind; readonly x: number; readonly y: number }
+  | { readonly sort: 'fabric'; readonly fabric: string; readonly x: number; readonly y: number }
 type Dropper = (held: Held) => boolean
 
 let held: Held | null = null
@@ -53,7 +55,7 @@ function carry(press: Press, what: (x: number, y: number) => Held): void {
     finish()
     if (carried && event.type === 'pointerup') drop(what(event.clientX, event.clientY))
   }
-  const escape = (event: KeyboardEvent): void => {
+  const letGo = (event: KeyboardEvent): void => {
     if (event.key === 'Escape') finish()
   }
   const finish = (): void => {
@@ -61,12 +63,12 @@ function carry(press: Press, what: (x: number, y: number) => Held): void {
     window.removeEventListener('pointermove', move)
     window.removeEventListener('pointerup', end)
     window.removeEventListener('pointercancel', end)
-    window.removeEventListener('keydown', escape)
+    window.removeEventListener('keydown', letGo)
   }
   window.addEventListener('pointermove', move)
   window.addEventListener('pointerup', end)
   window.addEventListener('pointercancel', end)
-  window.addEventListener('keydown', escape)
+  window.addEventListener('keydown', letGo)
 }
 
 export function startPlacing(kind: TrayKind, press: Press): void {

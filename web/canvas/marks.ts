@@ -21,14 +21,24 @@ export const MARKS: Readonly<Record<Verdict, Mark>> = {
     label: 'clashes',
     sentence: 'Both allowances lie the same way, so they pile up and push the seams apart.',
   },
-  open: { path: 'M-6 -6H6V6H-6ZM-3 -3V3H3V-3Z', fill: '#3f6fb0', label: 'open', sentence: 'One of the seams is pressed open: match the stitching lines with a pin.' },
+  open: {
+    path: 'M-6 -6H6V6H-6ZM-3 -3V3H3V-3Z',
+    fill: '#3f6fb0',
+    label: 'open',
+    sentence: 'One of the seams is pressed open: match the stitching lines with a pin.',
+  },
   pin: {
     path: 'M0 -8A4 4 0 1 1 -0.01 -8ZM-1 0H1L0.6 8H-0.6Z',
     fill: '#a66a12',
     label: 'pin',
     sentence: 'Seams meet here that are not mirror images of each other: push a pin through both points.',
   },
-  tip: { path: 'M0 -7L8 6H-8ZM0 -2L-3 4H3Z', fill: '#7a4a8c', label: 'tip', sentence: 'A point ends here: stitch exactly through it, so that it is not cut off.' },
+  tip: {
+    path: 'M0 -7L8 6H-8ZM0 -2L-3 4H3Z',
+    fill: '#7a4a8c',
+    label: 'tip',
+    sentence: 'A point ends here: stitch exactly through it, so that it is not cut off.',
+  },
 }
 
 export const VERDICTS = ['clashes', 'nests', 'pin', 'tip', 'open'] as const

@@ -21,7 +21,14 @@ export interface Extent {
 /** Room left round the block, in pixels. */
 const MARGIN = 44
 
-export function frameOf(extent: Extent, width: number, height: number, zoom: number, [panX, panY]: readonly [number, number], mirrored: boolean): Frame {
+export function frameOf(
+  extent: Extent,
+  width: number,
+  height: number,
+  zoom: number,
+  [panX, panY]: readonly [number, number],
+  mirrored: boolean,
+): Frame {
   const [wide, high] = [extent.columns + 2 * extent.around, extent.rows + 2 * extent.around]
   const fit = Math.max(4, Math.min((width - 2 * MARGIN) / wide, (height - 2 * MARGIN) / high))
   const scale = fit * zoom

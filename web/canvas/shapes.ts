@@ -1,5 +1,17 @@
 /** What lies on the board, in plain numbers for drawing and pointing: derived from the document and its report, never stored. */
-import { type Block, boxOfUnit, cellOf, type Join, type Patch, type Report, parseRational, type ReportPoint, shapeOf, toNumber, type Unit } from '../../geometry/index.ts'
+import {
+  type Block,
+  boxOfUnit,
+  cellOf,
+  type Join,
+  type Patch,
+  type Report,
+  parseRational,
+  type ReportPoint,
+  shapeOf,
+  toNumber,
+  type Unit,
+} from '../../geometry/index.ts'
 
 export type Spot = readonly [number, number]
 
@@ -13,12 +25,21 @@ export interface Piece {
 export const number = (value: number | string): number => toNumber(parseRational(value) ?? { n: 0n, d: 1n })
 export const spot = ([x, y]: ReportPoint): Spot => [number(x), number(y)]
 
-export const piecesOf = (patches: readonly Patch[]): Piece[] => patches.map(({ unit, name, fabric, corners }) => ({ unit, name, fabric, corners: corners.map(spot) }))
+export const piecesOf = (patches: readonly Patch[]): Piece[] =>
+  patches.map(({ unit, name, fabric, corners }) => ({ unit, name, fabric, corners: corners.map(spot) }))
 
 /** One unit's patches where they lie, moved by some cells. */
 export function piecesOfUnit(unit: Unit, dx = 0, dy = 0): Piece[] {
-  const shapes = unit.kind === 'polygon' ? [{ name: 'patch', corners: unit.corners.map(spot) }] : shapeOf(unit).patches.map(({ name, corners }) => ({ name, corners: corners.map(([x, y]): Spot => [toNumber(x), toNumber(y)]) }))
-  return shapes.map(({ name, corners }) => ({ unit: unit.id, name, fabric: unit.fabrics[name] as string, corners: corners.map(([x, y]): Spot => [x + dx, y + dy]) }))
+  const shapes =
+    unit.kind === 'polygon'
+      ? [{ name: 'patch', corners: unit.corners.map(spot) }]
+      : shapeOf(unit).patches.map(({ name, corners }) => ({ name, corners: corners.map(([x, y]): Spot => [toNumber(x), toNumber(y)]) }))
+  return shapes.map(({ name, corners }) => ({
+    unit: unit.id,
+    name,
+    fabric: unit.fabrics[name] as string,
+    corners: corners.map(([x, y]): Spot => [x + dx, y + dy]),
+  }))
 }
 
 export function inside(corners: readonly Spot[], [x, y]: Spot): boolean {
@@ -43,6 +64,7 @@ export interface Line {
 }
 
 export function linesOf(report: Report): Line[] {
+  const busy = new Set(report.meetings.map(({ at }) => spot(at).join()))
   return report.joins.map((join, index) => {
     const points = [join.from, ...join.via, join.to].map(spot)
     const [[ax, ay], [bx, by]] = points as [Spot, Spot]
@@ -50,7 +72,9 @@ export function linesOf(report: Report): Line[] {
     const clockwise: Spot = [-(by - ay) / length, (bx - ax) / length]
     const { toward } = join.press
     const lies: Spot | null = toward === 'open' ? null : toward === join.clockwise ? clockwise : [-clockwise[0], -clockwise[1]]
-    return { join, number: index + 1, points, middle: [(ax + bx) / 2, (ay + by) / 2], lies }
+    // A quarter along where something meets in the middle, so that the number hides no mark.
+    const part = busy.has(`${(ax + bx) / 2},${(ay + by) / 2}`) ? 0.25 : 0.5
+    return { join, number: index + 1, points, middle: [ax + (bx - ax) * part, ay + (by - ay) * part], lies }
   })
 }
 
@@ -76,7 +100,9 @@ export function fits(block: Block, rects: readonly Rect[], besides: ReadonlySet<
   return !rects.some((rect) => others.some((other) => over(rect, other)))
 }
 
-const over = (a: Rect, b: Rect): boolean => ([0, 1] as const).every((axis) => a.at[axis] < b.at[axis] + b.size[axis] && b.at[axis] < a.at[axis] + a.size[axis])
+const over = (a: Rect, b: Rect): boolean =>
+  ([0, 1] as const).every((axis) => a.at[axis] < b.at[axis] + b.size[axis] && b.at[axis] < a.at[axis] + a.size[axis])
 
 /** Border width all round, in cells. */
-export const bordersAround = (block: Block): number => (block.borders ?? []).reduce((sum, { finishedWidth }) => sum + number(finishedWidth), 0) / toNumber(cellOf(block))
+export const bordersAround = (block: Block): number =>
+  (block.borders ?? []).reduce((sum, { finishedWidth }) => sum + number(finishedWidth), 0) / toNumber(cellOf(block))

@@ -15,18 +15,30 @@ export function Chosen() {
     <section aria-labelledby="chosen-title" className="chosen">
       <h2 id="chosen-title">{units.length === 1 ? `${KIND_NAMES[first.kind]} (${first.id})` : `${units.length} units`}</h2>
       <div className="buttons">
-        <button type="button" onClick={turnChosen}>Turn</button>
-        <button type="button" onClick={halfTurnChosen}>Turn half round</button>
-        <button type="button" onClick={mirrorChosen}>Mirror</button>
-        <button type="button" onClick={copyChosen}>Copy</button>
-        <button type="button" onClick={removeChosen}>Remove</button>
+        <button type="button" onClick={turnChosen}>
+          Turn
+        </button>
+        <button type="button" onClick={halfTurnChosen}>
+          Turn half round
+        </button>
+        <button type="button" onClick={mirrorChosen}>
+          Mirror
+        </button>
+        <button type="button" onClick={copyChosen}>
+          Copy
+        </button>
+        <button type="button" onClick={removeChosen}>
+          Remove
+        </button>
       </div>
       {alike && KIND_FACTS[first.kind].methods.length > 1 && (
         <label>
           Made by
           <select value={methodOf(first)} onChange={(event) => edit(setMethod(ids, event.target.value as Method))}>
             {KIND_FACTS[first.kind].methods.map((method) => (
-              <option key={method} value={method}>{METHOD_NAMES[method]}</option>
+              <option key={method} value={method}>
+                {METHOD_NAMES[method]}
+              </option>
             ))}
           </select>
         </label>
@@ -37,13 +49,19 @@ export function Chosen() {
             {PATCH_NAMES[name] ?? name.replace('strip', 'Strip ')}
             <select value={fabric} onChange={(event) => edit(recolourPatch(first.id, name, event.target.value))}>
               {block.fabrics.map((one) => (
-                <option key={one.id} value={one.id}>{one.name}</option>
+                <option key={one.id} value={one.id}>
+                  {one.name}
+                </option>
               ))}
             </select>
           </label>
         ))}
       <label className="tick">
-        <input type="checkbox" checked={units.every(({ pressFree }) => pressFree === true)} onChange={(event) => edit(setPressFree(ids, event.target.checked))} />
+        <input
+          type="checkbox"
+          checked={units.every(({ pressFree }) => pressFree === true)}
+          onChange={(event) => edit(setPressFree(ids, event.target.checked))}
+        />
         Lift the method’s pressing rule
       </label>
       <label className="tick">

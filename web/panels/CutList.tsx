@@ -14,12 +14,14 @@ export function CutList() {
       {report.cut.length === 0 ? <p className="hint">Lay a unit on the board to see what to cut.</p> : <Cut report={report} block={block} />}
       {report.units.some(({ batches }) => batches.length > 0) && (
         <ul className="batches">
-          {report.units.filter(({ batches }) => batches.length > 0).map((row) => (
-            <li key={row.for.join()}>
-              <p>{batchSentence(row)}</p>
-              <Batches row={row} block={block} />
-            </li>
-          ))}
+          {report.units
+            .filter(({ batches }) => batches.length > 0)
+            .map((row) => (
+              <li key={row.for.join()}>
+                <p>{batchSentence(row)}</p>
+                <Batches row={row} block={block} />
+              </li>
+            ))}
         </ul>
       )}
       <h3>Trim units to</h3>
@@ -32,12 +34,16 @@ export function CutList() {
         ))}
       </ul>
       <div className="buttons">
-        <button type="button" onClick={() => copy(report, block)}>Copy as CSV</button>
-        <button type="button" onClick={() => download(`${fileName(block.name)}-cut-list.csv`, cutListCsv(report, block), 'text/csv')}>Save as CSV</button>
+        <button type="button" onClick={() => copy(report, block)}>
+          Copy as CSV
+        </button>
+        <button type="button" onClick={() => download(`${fileName(block.name)}-cut-list.csv`, cutListCsv(report, block), 'text/csv')}>
+          Save as CSV
+        </button>
       </div>
       <p className="caution">
-        Take care: close the rotary cutter after every cut, cut away from yourself and keep your fingers behind the ruler’s edge; mind the hot iron and its steam; keep fingers beside
-        the presser foot. The tools’ own instructions, and your teacher, come first.
+        Take care: close the rotary cutter after every cut, cut away from yourself and keep your fingers behind the ruler’s edge; mind the hot iron
+        and its steam; keep fingers beside the presser foot. The tools’ own instructions, and your teacher, come first.
       </p>
     </section>
   )
@@ -55,7 +61,7 @@ function Cut({ report, block }: { readonly report: Report; readonly block: Block
         <h3>
           <span className="dot" style={{ background: colour }} aria-hidden="true" />
           {name}
-          {cloth && <small> buy {cloth.buy} {report.measure.unit === 'in' ? 'yd' : 'm'}</small>}
+          {cloth && <small> buy {report.measure.unit === 'in' ? `${sayLength(cloth.buy, 'in')} yd` : `${cloth.buy} m`}</small>}
         </h3>
         <ul>
           {rows.map((row) => (

@@ -11,7 +11,8 @@ function take(id: string): void {
   if (patch !== null) {
     edit(recolourPatch(patch.unit, patch.name, id))
     look({ notice: 'The chosen patch is recoloured.' })
-  } else look({ brush: brush === id ? null : id, notice: brush === id ? 'The fabric is put back.' : 'Fabric in hand: press patches to recolour them.' })
+  } else
+    look({ brush: brush === id ? null : id, notice: brush === id ? 'The fabric is put back.' : 'Fabric in hand: press patches to recolour them.' })
 }
 
 function add(): void {
@@ -41,8 +42,18 @@ export function Fabrics() {
               }}
               onClick={() => take(id)}
             />
-            <input aria-label={`Name of ${name}`} value={name} maxLength={80} onChange={(event) => edit(changeFabric(id, { name: event.target.value }))} />
-            <input type="color" aria-label={`Colour of ${name}`} value={colour} onChange={(event) => edit(changeFabric(id, { colour: event.target.value }))} />
+            <input
+              aria-label={`Name of ${name}`}
+              value={name}
+              maxLength={80}
+              onChange={(event) => edit(changeFabric(id, { name: event.target.value }))}
+            />
+            <input
+              type="color"
+              aria-label={`Colour of ${name}`}
+              value={colour}
+              onChange={(event) => edit(changeFabric(id, { colour: event.target.value }))}
+            />
             <details className="more">
               <summary aria-label={`More for ${name}`}>…</summary>
               <div>
@@ -50,7 +61,13 @@ export function Fabrics() {
                   Use instead everywhere
                   <select value="" onChange={(event) => edit(recolourAll(id, event.target.value))}>
                     <option value="">choose a fabric</option>
-                    {fabrics.filter((other) => other.id !== id).map((other) => <option key={other.id} value={other.id}>{other.name}</option>)}
+                    {fabrics
+                      .filter((other) => other.id !== id)
+                      .map((other) => (
+                        <option key={other.id} value={other.id}>
+                          {other.name}
+                        </option>
+                      ))}
                   </select>
                 </label>
                 <button type="button" onClick={() => drop(id)}>

@@ -19,12 +19,20 @@ export function Findings() {
     <section aria-labelledby="findings-title">
       <h2 id="findings-title">Findings</h2>
       <Size report={report} />
-      <p className="sum" data-testid="sum">{summary(report)}</p>
+      <p className="sum" data-testid="sum">
+        {summary(report)}
+      </p>
       {report.problems.length > 0 && (
         <ul className="problems">
           {report.problems.map(({ code, message, at }, index) => (
             <li key={`${code} ${at.join()} ${message}`}>
-              <button type="button" className="plain" onClick={() => look({ finding: `problem ${index}` })} onPointerEnter={() => look({ finding: `problem ${index}` })} onFocus={() => look({ finding: `problem ${index}` })}>
+              <button
+                type="button"
+                className="plain"
+                onClick={() => look({ finding: `problem ${index}` })}
+                onPointerEnter={() => look({ finding: `problem ${index}` })}
+                onFocus={() => look({ finding: `problem ${index}` })}
+              >
                 {message}
               </button>
             </li>
@@ -65,7 +73,8 @@ export function summary({ meetings, joins, problems }: Report): string {
   const count = (verdict: Verdict): number => meetings.filter((meeting) => meeting.verdict === verdict).length
   const clashes = count('clashes')
   const nests = count('nests')
-  if (clashes === 0) return nests === 0 ? 'No seams have to nest.' : nests === 1 ? 'The one meeting of seams nests.' : `All ${nests} meetings of seams nest.`
+  if (clashes === 0)
+    return nests === 0 ? 'No seams have to nest.' : nests === 1 ? 'The one meeting of seams nests.' : `All ${nests} meetings of seams nest.`
   return `${clashes} of ${clashes + nests} meetings ${clashes === 1 ? 'clashes' : 'clash'}.`
 }
 
@@ -86,7 +95,13 @@ function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly rep
       <p>{sentence}</p>
       <ol>
         {own.map(({ meeting, index }) => (
-          <One key={`${meeting.join} ${meeting.seams.join()}`} meeting={meeting} report={report} place={`meeting ${index}`} pointed={pointed === `meeting ${index}`} />
+          <One
+            key={`${meeting.join} ${meeting.seams.join()}`}
+            meeting={meeting}
+            report={report}
+            place={`meeting ${index}`}
+            pointed={pointed === `meeting ${index}`}
+          />
         ))}
       </ol>
     </details>
@@ -95,11 +110,27 @@ function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly rep
 
 const numberOf = (report: Report, id: string): number => report.joins.findIndex((join) => join.id === id) + 1
 
-function One({ meeting, report, place, pointed }: { readonly meeting: Meeting; readonly report: Report; readonly place: string; readonly pointed: boolean }) {
+function One({
+  meeting,
+  report,
+  place,
+  pointed,
+}: {
+  readonly meeting: Meeting
+  readonly report: Report
+  readonly place: string
+  readonly pointed: boolean
+}) {
   const seams = meeting.seams.map((id) => numberOf(report, id))
   return (
     <li className={pointed ? 'pointed' : ''}>
-      <button type="button" className="plain" onClick={() => look({ finding: place })} onPointerEnter={() => look({ finding: place })} onFocus={() => look({ finding: place })}>
+      <button
+        type="button"
+        className="plain"
+        onClick={() => look({ finding: place })}
+        onPointerEnter={() => look({ finding: place })}
+        onFocus={() => look({ finding: place })}
+      >
         Seams {seams.slice(0, -1).join(', ')} and {seams.at(-1)}, across seam {numberOf(report, meeting.join)}
       </button>
       {meeting.fix.length > 0 && (
@@ -136,7 +167,13 @@ function Order({ report }: { readonly report: Report }) {
       <ol>
         {report.joins.map((join, index) => (
           <li key={join.id}>
-            <button type="button" className="plain" onClick={() => look({ finding: `join ${index}` })} onFocus={() => look({ finding: `join ${index}` })} onPointerEnter={() => look({ finding: `join ${index}` })}>
+            <button
+              type="button"
+              className="plain"
+              onClick={() => look({ finding: `join ${index}` })}
+              onFocus={() => look({ finding: `join ${index}` })}
+              onPointerEnter={() => look({ finding: `join ${index}` })}
+            >
               {inWords(join, report)}
             </button>
           </li>
@@ -149,6 +186,7 @@ function Order({ report }: { readonly report: Report }) {
 function inWords({ stage, kind, press, unfinished }: Join, { measure }: Report): string {
   const how = kind === 'straight' ? '' : kind === 'partial' ? ', partial seam' : ', set in'
   const way = press.toward === 'open' ? 'press open' : 'press as the wedge shows'
-  const size = unfinished === null ? '' : `; then ${sayLength(unfinished[0], measure.unit)} × ${sayLength(unfinished[1], measure.unit)} ${measure.unit}`
+  const size =
+    unfinished === null ? '' : `; then ${sayLength(unfinished[0], measure.unit)} × ${sayLength(unfinished[1], measure.unit)} ${measure.unit}`
   return `${STAGE_NAMES[stage]}${how}: ${way}${size}. ${press.why}`
 }

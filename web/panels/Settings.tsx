@@ -1,5 +1,19 @@
 /** The block's measures: grid, cell, seam allowance, order of joining, borders, cloth. */
-import { type Edit, ORDERS, type Order, parseRational, setBorders, setCloth, setGrid, setMeasure, setOrder, seamOf, sayLength, toNumber, usableWidthOf } from '../../geometry/index.ts'
+import {
+  type Edit,
+  ORDERS,
+  type Order,
+  parseRational,
+  setBorders,
+  setCloth,
+  setGrid,
+  setMeasure,
+  setOrder,
+  seamOf,
+  sayLength,
+  toNumber,
+  usableWidthOf,
+} from '../../geometry/index.ts'
 import { edit, useStore } from '../state/store.ts'
 import { Entry } from './Entry.tsx'
 
@@ -9,7 +23,8 @@ const notLength = (text: string): string | null => {
   const length = parseRational(text)
   return length === null || length.n <= 0n || toNumber(length) > 10_000 ? 'Give a length above zero, such as 3 or 2 1/2.' : null
 }
-const notCount = (text: string): string | null => (/^\d{1,3}$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= 100 ? null : 'Give a whole number of cells from 1 to 100.')
+const notCount = (text: string): string | null =>
+  /^\d{1,3}$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= 100 ? null : 'Give a whole number of cells from 1 to 100.'
 
 export function Settings() {
   const block = useStore(({ history }) => history.block)
@@ -22,8 +37,18 @@ export function Settings() {
       <div className="pairs">
         <Entry label="Columns" value={String(block.grid.columns)} wrong={notCount} take={(text) => edit(setGrid({ columns: Number(text) }))} />
         <Entry label="Rows" value={String(block.grid.rows)} wrong={notCount} take={(text) => edit(setGrid({ rows: Number(text) }))} />
-        <Entry label={`Cell, finished (${unit})`} value={length(block.grid.cell)} wrong={notLength} take={(text) => edit(setGrid({ cell: text.trim() }))} />
-        <Entry label={`Seam allowance (${unit})`} value={length(block.measure.seam ?? toNumber(seamOf(block)))} wrong={notLength} take={(text) => edit(setMeasure({ seam: text.trim() }))} />
+        <Entry
+          label={`Cell, finished (${unit})`}
+          value={length(block.grid.cell)}
+          wrong={notLength}
+          take={(text) => edit(setGrid({ cell: text.trim() }))}
+        />
+        <Entry
+          label={`Seam allowance (${unit})`}
+          value={length(block.measure.seam ?? toNumber(seamOf(block)))}
+          wrong={notLength}
+          take={(text) => edit(setMeasure({ seam: text.trim() }))}
+        />
         <label>
           Measure
           <select value={unit} onChange={(event) => edit(setMeasure({ unit: event.target.value as 'in' | 'cm' }))}>
@@ -31,12 +56,19 @@ export function Settings() {
             <option value="cm">centimetres</option>
           </select>
         </label>
-        <Entry label={`Usable cloth width (${unit})`} value={length(block.cloth?.usableWidth ?? toNumber(usableWidthOf(block)))} wrong={notLength} take={(text) => edit(setCloth(text.trim()))} />
+        <Entry
+          label={`Usable cloth width (${unit})`}
+          value={length(block.cloth?.usableWidth ?? toNumber(usableWidthOf(block)))}
+          wrong={notLength}
+          take={(text) => edit(setCloth(text.trim()))}
+        />
         <label>
           Join by
           <select value={block.order ?? 'auto'} onChange={(event) => edit(setOrder(event.target.value as Order))}>
             {ORDERS.map((order) => (
-              <option key={order} value={order}>{ORDER_NAMES[order]}</option>
+              <option key={order} value={order}>
+                {ORDER_NAMES[order]}
+              </option>
             ))}
           </select>
         </label>
@@ -44,19 +76,30 @@ export function Settings() {
       {borders.map((border, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a border is its place, counted from the block outward
         <div className="pairs" key={index}>
-          <Entry label={`Border ${index + 1}, finished (${unit})`} value={length(border.finishedWidth)} wrong={notLength} take={(text) => edit(changed(borders, index, { finishedWidth: text.trim() }))} />
+          <Entry
+            label={`Border ${index + 1}, finished (${unit})`}
+            value={length(border.finishedWidth)}
+            wrong={notLength}
+            take={(text) => edit(changed(borders, index, { finishedWidth: text.trim() }))}
+          />
           <label>
             Its fabric
             <select value={border.fabric} onChange={(event) => edit(changed(borders, index, { fabric: event.target.value }))}>
               {block.fabrics.map(({ id, name }) => (
-                <option key={id} value={id}>{name}</option>
+                <option key={id} value={id}>
+                  {name}
+                </option>
               ))}
             </select>
           </label>
         </div>
       ))}
       <div className="buttons">
-        <button type="button" disabled={block.fabrics.length === 0} onClick={() => edit(setBorders([...borders, { finishedWidth: 1, fabric: block.fabrics[0]?.id as string }]))}>
+        <button
+          type="button"
+          disabled={block.fabrics.length === 0}
+          onClick={() => edit(setBorders([...borders, { finishedWidth: 1, fabric: block.fabrics[0]?.id as string }]))}
+        >
           Add a border
         </button>
         {borders.length > 0 && (
@@ -71,4 +114,5 @@ export function Settings() {
 
 type Borders = Parameters<typeof setBorders>[0]
 
-const changed = (borders: Borders, place: number, change: Partial<Borders[number]>): Edit => setBorders(borders.map((border, index) => (index === place ? { ...border, ...change } : border)))
+const changed = (borders: Borders, place: number, change: Partial<Borders[number]>): Edit =>
+  setBorders(borders.map((border, index) => (index === place ? { ...border, ...change } : border)))

@@ -25,7 +25,12 @@ export function Tray() {
       <ul className="tray">
         {TRAY.map((kind) => (
           <li key={kind}>
-            <button type="button" aria-pressed={taking === kind} onPointerDown={(event) => take(kind, event)} onClick={() => take(kind, { clientX: 0, clientY: 0, pointerId: -1 })}>
+            <button
+              type="button"
+              aria-pressed={taking === kind}
+              onPointerDown={(event) => take(kind, event)}
+              onClick={() => take(kind, { clientX: 0, clientY: 0, pointerId: -1 })}
+            >
               <Picture block={block} kind={kind} />
               <span>{NAMES[kind]}</span>
             </button>
@@ -50,7 +55,14 @@ export function Picture({ block, kind }: { readonly block: Block; readonly kind:
   return (
     <svg viewBox={`-0.05 -0.05 ${w + 0.1} ${h + 0.1}`} aria-hidden="true">
       {piecesOfUnit(unit).map(({ name, fabric, corners }) => (
-        <polygon key={name} points={corners.map((corner) => corner.join()).join(' ')} fill={colours.get(fabric)} stroke="currentColor" strokeWidth={0.035} strokeLinejoin="round" />
+        <polygon
+          key={name}
+          points={corners.map((corner) => corner.join()).join(' ')}
+          fill={colours.get(fabric)}
+          stroke="currentColor"
+          strokeWidth={0.035}
+          strokeLinejoin="round"
+        />
       ))}
     </svg>
   )

@@ -5,7 +5,7 @@
  * Out     a named edit; applied, the report's clash is gone.
  */
 import { type Edit, type Fix, type Join, type Order, type Report, setOrder, setPress, setPressFree, setOpen, setTurn } from '../../geometry/index.ts'
-import { linesOf, type Spot } from '../canvas/shapes.ts'
+import { type Line, linesOf, type Spot } from '../canvas/shapes.ts'
 
 export function editOf(fix: Fix, report: Report): Edit {
   if (fix.do === 'order') return setOrder(fix.what as Order)
@@ -20,7 +20,7 @@ export function editOf(fix: Fix, report: Report): Edit {
 /** A point of the seam that lies on no other: between its start and the first place where another seam ends on it. */
 function pointOn(report: Report, index: number): Spot {
   const lines = linesOf(report)
-  const [a, b] = lines[index]?.points as [Spot, Spot]
+  const [a, b] = (lines[index] as Line).points as [Spot, Spot]
   const ends = lines.flatMap(({ points }, other) => (other === index ? [] : [points[0] as Spot, points.at(-1) as Spot, ...points.slice(1, -1)]))
   const along = ends.flatMap(([x, y]) => {
     const [dx, dy] = [b[0] - a[0], b[1] - a[1]]
@@ -38,5 +38,5 @@ function beyond(report: Report, index: number, [x, y]: Spot): Spot {
   const { lies } = linesOf(report)[index] as { lies: Spot | null; join: Join }
   const [dx, dy] = lies ?? [0, 1]
   const step = 1 / 64
-  return [x - Math.round(dx * 1024) / 1024 * step, y - Math.round(dy * 1024) / 1024 * step]
+  return [x - (Math.round(dx * 1024) / 1024) * step, y - (Math.round(dy * 1024) / 1024) * step]
 }

@@ -42,4 +42,11 @@ export const PATCH_NAMES: Readonly<Record<string, string>> = {
   bottomLeft: 'Bottom left',
 }
 
-export const STAGE_NAMES: Readonly<Record<Stage, string>> = { unit: 'unit', row: 'row', column: 'column', section: 'section', block: 'block', border: 'border' }
+export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
+  unit: 'unit',
+  row: 'row',
+  column: 'column',
+  section: 'section',
+  block: 'block',
+  border: 'border',
+}

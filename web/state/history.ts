@@ -30,7 +30,11 @@ export function apply(history: History, { name, change }: Edit): History {
 
 /** Another block in place of this one: a step like any other, so that the one before can be had back. */
 export function replaced(history: History, block: Block, name: string): History {
-  return stepped(history, block, { name, redo: [{ op: 'replace', path: [], value: block }], undo: [{ op: 'replace', path: [], value: history.block }] })
+  return stepped(history, block, {
+    name,
+    redo: [{ op: 'replace', path: [], value: block }],
+    undo: [{ op: 'replace', path: [], value: history.block }],
+  })
 }
 
 function stepped(history: History, block: Block, step: Step): History {

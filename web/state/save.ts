@@ -103,7 +103,12 @@ export function saveFile(block: Block): void {
   download(`${fileName(block.name)}.json`, writeBlock(block), 'application/json')
 }
 
-export const fileName = (name: string): string => name.trim().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '').toLowerCase() || 'block'
+export const fileName = (name: string): string =>
+  name
+    .trim()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '')
+    .toLowerCase() || 'block'
 
 export function download(name: string, text: string, type: string): void {
   const address = URL.createObjectURL(new Blob([text], { type }))

@@ -37,7 +37,19 @@ export interface State {
   readonly saved: 'saved' | 'saving' | 'failed'
 }
 
-const START: View = { chosen: [], patch: null, brush: null, taking: null, look: 'cloth', marks: true, finding: null, cursor: [0, 0], zoom: 1, pan: [0, 0], notice: '' }
+const START: View = {
+  chosen: [],
+  patch: null,
+  brush: null,
+  taking: null,
+  look: 'cloth',
+  marks: true,
+  finding: null,
+  cursor: [0, 0],
+  zoom: 1,
+  pan: [0, 0],
+  notice: '',
+}
 
 let state: State = { history: { block: eveningStar, past: [], future: [] }, view: START, saved: 'saved' }
 const listeners = new Set<() => void>()
@@ -109,7 +121,10 @@ export function reportOf(block: Block): Told {
   try {
     made = { report: report(block), trouble: null }
   } catch (error) {
-    made = { report: null, trouble: `This layout could not be worked out (${error instanceof Error ? error.message : 'no reason given'}); undo the last change.` }
+    made = {
+      report: null,
+      trouble: `This layout could not be worked out (${error instanceof Error ? error.message : 'no reason given'}); undo the last change.`,
+    }
   }
   told = { block, told: made }
   return made
