@@ -1,0 +1,25 @@
+/** What anybody needs to use the page: no barrier that the checker knows of, on each screen, in light and dark, at rest and at work. */
+import { AxeBuilder } from '@axe-core/playwright'
+import { expect, openApp, pixels, SCREENS, test } from './maker.ts'
+
+for (const { name, width, height } of SCREENS) {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    test.describe(`${name}, ${colorScheme}`, () => {
+      test.use({ viewport: { width, height }, colorScheme })
+
+      test('the page has no known barrier', async ({ page }) => {
+        await openApp(page)
+        expect(await barriers(page)).toEqual([])
+        const { x, y } = await pixels(page, [1.3, 1.3])
+        await page.mouse.click(x, y)
+        await expect(page.getByRole('heading', { name: /centre/ })).toBeVisible()
+        expect(await barriers(page)).toEqual([])
+      })
+    })
+  }
+}
+
+async function barriers(page: Parameters<typeof openApp>[0]): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze()
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
+}

@@ -1,0 +1,130 @@
+/**
+ * Three ways to do the same task: with a mouse, with a finger, with the keyboard alone.
+ *
+ * Each hand can press a control, choose a patch on the board, and lay a unit from the tray on a cell. None uses what the others have.
+ */
+import { board, button, type Cell, expect, type Locator, type Page, pixels } from './maker.ts'
+
+export interface Hand {
+  readonly name: string
+  readonly touch: boolean
+  press(control: Locator): Promise<void>
+  /** Chooses the unit whose patch lies at a point of the board. */
+  choose(at: Cell): Promise<void>
+  /** Lays a unit with its top left on a cell. */
+  place(unit: string, at: Cell, size: Cell): Promise<void>
+  /** Chooses the patch at a point, which is called `patch`, and gives it a fabric. */
+  recolour(at: Cell, patch: string, fabric: string): Promise<void>
+}
+
+export function mouse(page: Page): Hand {
+  const choose = async (at: Cell): Promise<void> => {
+    const { x, y } = await pixels(page, at)
+    await page.mouse.click(x, y)
+  }
+  return {
+    name: 'mouse',
+    touch: false,
+    press: (control) => control.click(),
+    choose,
+    place: async (unit, at, size) => {
+      const to = await pixels(page, middleOf(at, size))
+      const from = await centre(button(page, unit))
+      await page.mouse.move(from.x, from.y)
+      await page.mouse.down()
+      await page.mouse.move((from.x + to.x) / 2, (from.y + to.y) / 2, { steps: 4 })
+      await page.mouse.move(to.x, to.y, { steps: 4 })
+      await page.mouse.up()
+    },
+    recolour: async (at, _, fabric) => {
+      await choose(at)
+      await button(page, `Take ${fabric}`).click()
+    },
+  }
+}
+
+export function finger(page: Page): Hand {
+  const choose = async (at: Cell): Promise<void> => {
+    const { x, y } = await pixels(page, at)
+    await page.touchscreen.tap(x, y)
+  }
+  return {
+    name: 'finger',
+    touch: true,
+    press: (control) => control.tap(),
+    choose,
+    place: async (unit, at, size) => {
+      const to = await pixels(page, middleOf(at, size))
+      const from = await centre(button(page, unit))
+      const session = await page.context().newCDPSession(page)
+      const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: { x: number; y: number }[]) =>
+        session.send('Input.dispatchTouchEvent', { type, touchPoints: points })
+      await touch('touchStart', [from])
+      for (const part of [0.25, 0.5, 0.75, 1]) await touch('touchMove', [{ x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part }])
+      await touch('touchEnd', [])
+      await session.detach()
+    },
+    recolour: async (at, _, fabric) => {
+      await choose(at)
+      await button(page, `Take ${fabric}`).tap()
+    },
+  }
+}
+
+export function keyboard(page: Page): Hand {
+  const press = async (control: Locator): Promise<void> => {
+    await tabTo(page, control)
+    await page.keyboard.press('Enter')
+  }
+  /** The cursor begins anywhere; the top left corner stops it. */
+  const walk = async ([x, y]: Cell): Promise<void> => {
+    await tabTo(page, board(page))
+    for (let step = 0; step < 8; step += 1) {
+      await page.keyboard.press('ArrowLeft')
+      await page.keyboard.press('ArrowUp')
+    }
+    for (let step = 0; step < Math.floor(x); step += 1) await page.keyboard.press('ArrowRight')
+    for (let step = 0; step < Math.floor(y); step += 1) await page.keyboard.press('ArrowDown')
+  }
+  const choose = async (at: Cell): Promise<void> => {
+    await walk(at)
+    await page.keyboard.press('Enter')
+  }
+  return {
+    name: 'keyboard',
+    touch: false,
+    press,
+    choose,
+    place: async (unit, at) => {
+      await press(button(page, unit))
+      await walk(at)
+      await page.keyboard.press('p')
+    },
+    recolour: async (at, patch, fabric) => {
+      await choose(at)
+      const list = page.getByRole('combobox', { name: patch, exact: true })
+      await tabTo(page, list)
+      await page.keyboard.type(fabric)
+    },
+  }
+}
+
+const middleOf = ([x, y]: Cell, [width, height]: Cell): Cell => [x + width / 2, y + height / 2]
+
+async function centre(control: Locator): Promise<{ x: number; y: number }> {
+  const box = await control.boundingBox()
+  if (box === null) throw new Error('the control is not on the screen')
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 }
+}
+
+/** More stops than any page of ours has. */
+const STOPS = 200
+
+async function tabTo(page: Page, control: Locator): Promise<void> {
+  await expect(control).toBeVisible()
+  for (let stop = 0; stop < STOPS; stop += 1) {
+    if (await control.evaluate((element) => element === document.activeElement)) return
+    await page.keyboard.press('Tab')
+  }
+  throw new Error('the control cannot be reached by Tab')
+}

@@ -1,0 +1,98 @@
+/** The main job, from an opened app to a cut list, with each hand and on each screen. */
+import { button, cutList, expect, findings, kept, notice, openApp, openFile, type Page, SCREENS, test } from './maker.ts'
+import { finger, type Hand, keyboard, mouse } from './hands.ts'
+
+const HANDS = [
+  ['with a mouse', mouse],
+  ['with a finger', finger],
+  ['with the keyboard alone', keyboard],
+] as const
+
+for (const { name: screen, width, height } of SCREENS) {
+  for (const [how, handOf] of HANDS) {
+    test.describe(`${screen}, ${how}`, () => {
+      test.use({ viewport: { width, height }, hasTouch: handOf === finger })
+
+      test('a star is recoloured, turned, mended, cut and kept', async ({ page }) => {
+        const hand = handOf(page)
+        await openApp(page)
+        await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+
+        // The lower left wing of the goose at the top, as the star lies on the board.
+        await hand.recolour([1.2, 0.8], 'Right wing', 'Moss')
+        await expect(cutList(page).getByRole('heading', { name: /Moss/ })).toBeVisible()
+
+        await turnsAGoose(page, hand)
+        await mendsAClash(page, hand)
+        await copiesAndSaves(page, hand)
+        await keepsAll(page, hand)
+      })
+
+      test('a broken file gives one sentence and changes nothing', async ({ page }) => {
+        const hand = handOf(page)
+        await openApp(page)
+        const before = await cutList(page).textContent()
+        for (const text of ['not a block', '', '{"format":"nestwright.block","version":9}', '[]']) {
+          await openFile(page, () => hand.press(button(page, 'Open a file')), 'broken.json', text)
+          await expect(notice(page)).toHaveText(/^broken\.json was not opened\. [^\n]+\.$/)
+        }
+        expect(await cutList(page).textContent()).toBe(before)
+        await expect(button(page, 'Undo')).toBeDisabled()
+      })
+    })
+  }
+}
+
+async function turnsAGoose(page: Page, hand: Hand): Promise<void> {
+  await expect(findings(page)).toContainText('4 × tip')
+  await hand.choose([1.5, 0.2])
+  await hand.press(button(page, 'Turn half round'))
+  // A goose that points outward brings no tip to a join: common practice, no source.
+  await expect(findings(page)).toContainText('3 × tip')
+  await hand.press(button(page, 'Undo'))
+  await expect(findings(page)).toContainText('4 × tip')
+}
+
+/** Two geese tip to tip, both pressed toward their wings, clash on both sides of the tip: common practice, no source. */
+async function mendsAClash(page: Page, hand: Hand): Promise<void> {
+  await hand.choose([1.3, 1.3])
+  await hand.press(button(page, 'Remove'))
+  await expect(findings(page)).toContainText('mend the layout')
+  await hand.place('Flying goose', [1, 1], [2, 1])
+  await expect(notice(page)).toHaveText('Placed.')
+  await hand.press(button(page, 'Turn half round'))
+  await expect(notice(page)).toHaveText('Turned half round.')
+  await hand.place('Flying goose', [1, 2], [2, 1])
+  await expect(findings(page)).toContainText('2 × clashes')
+  await hand.press(
+    findings(page)
+      .getByRole('button', { name: /^(Lift the rule|Press )/ })
+      .first(),
+  )
+  await expect(findings(page)).not.toContainText('2 × clashes')
+}
+
+async function copiesAndSaves(page: Page, hand: Hand): Promise<void> {
+  await hand.press(button(page, 'Copy as CSV'))
+  await expect(notice(page)).toHaveText('The cut list is copied as CSV.')
+  const copied = await page.evaluate(() => navigator.clipboard.readText())
+  expect(copied).toMatch(/^fabric,name,shape,width,height,/)
+  // Large squares of geese that finish 6 by 3: common practice, no source.
+  expect(copied).toContain('square,7.25,7.25,in')
+  const download = page.waitForEvent('download')
+  await hand.press(button(page, 'Save a file'))
+  expect((await download).suggestedFilename()).toMatch(/\.json$/)
+}
+
+async function keepsAll(page: Page, hand: Hand): Promise<void> {
+  await kept(page)
+  const [before, found] = [await cutList(page).textContent(), await findings(page).textContent()]
+  await page.reload()
+  await expect(cutList(page)).toBeVisible()
+  expect(await cutList(page).textContent()).toBe(before)
+  expect(await findings(page).textContent()).toBe(found)
+  await hand.press(button(page, 'Undo'))
+  await expect(findings(page)).toContainText('2 × clashes')
+  await hand.press(button(page, 'Do again'))
+  await expect(findings(page)).not.toContainText('2 × clashes')
+}
