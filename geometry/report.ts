@@ -124,6 +124,8 @@ function besideSeam(laid: Laid, plane: Plane, seam: Seam): string[] {
 }
 
 const placeOf = (laid: Laid, plane: Plane, dot: number): ReportPoint => pointOf(laid, plane.dots[dot] as Dot)
+/** A unit may lie beyond the grid, where a border would be: its corners are as they are drawn. */
+const gridPoint = ({ den }: Laid, [x, y]: Dot): ReportPoint => [toFile(rational(x, den)), toFile(rational(y, den))]
 const pointOf = (laid: Laid, [x, y]: Dot): ReportPoint => [toFile(realX(laid, x)), toFile(realY(laid, y))]
 
 function sizesOf(laid: Laid): { finished: [number, number]; unfinished: [number, number]; withBorders: [number, number] } {
@@ -143,9 +145,9 @@ function sizesOf(laid: Laid): { finished: [number, number]; unfinished: [number,
 function patchesOf(laid: Laid): Patch[] {
   const cell = toNumber(cellOf(laid.block))
   return laid.patches.map(({ id, unit, name, fabric, corners }): Patch => {
-    const true_ = corners.map((corner) => pointOf(laid, corner))
+    const places = corners.map((corner) => (unit >= 0 ? gridPoint(laid, corner) : pointOf(laid, corner)))
     const area = unit >= 0 ? Number(doubleArea(corners)) / (2 * laid.den * laid.den) : stripArea(laid, corners)
-    return { id, unit: laid.block.units[unit]?.id ?? null, name, fabric, corners: true_, area: area * cell * cell }
+    return { id, unit: laid.block.units[unit]?.id ?? null, name, fabric, corners: places, area: area * cell * cell }
   })
 }
 

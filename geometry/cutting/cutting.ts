@@ -159,7 +159,7 @@ function gathered(pieces: readonly Piece[]): CutRow[] {
   const rows = new Map<string, { piece: Piece; share: number; units: Set<string> }>()
   for (const piece of pieces) {
     const [long, short] = [Math.max(...piece.size), Math.min(...piece.size)]
-    const ordered = piece.then === 'none' && piece.shape !== 'polygon' ? [long, short] : piece.size
+    const ordered = piece.shape === 'polygon' ? piece.size : [long, short]
     const key = [piece.fabric, piece.shape, ...ordered.map((length) => tidy(length as number)), piece.then, piece.method, piece.hand ?? ''].join('|')
     const row = rows.get(key) ?? { piece, share: 0, units: new Set<string>() }
     row.share += piece.share

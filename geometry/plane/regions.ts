@@ -7,8 +7,8 @@
  *         slabs of trapezoids, each with one number of layers; trapezoids of one sort that share a stretch of edge are one region.
  * Exact   crossing points are rationals of their own.
  */
-import { add, compare, divide, equal, multiply, type Rational, rational, subtract, ZERO } from '../exact/rational.ts'
-import { type Dot, insidePolygon } from './dots.ts'
+import { add, compare, divide, equal, multiply, type Rational, rational, subtract, toNumber, ZERO } from '../exact/rational.ts'
+import type { Dot } from './dots.ts'
 import type { Fault } from './subdivide.ts'
 
 export type RegionKind = 'gap' | 'overlap' | 'outside'
@@ -140,17 +140,14 @@ function regionOf(members: readonly Trapezoid[], places: readonly Rational[], pa
     const middle = multiply(add(left, right), HALF)
     const tall = subtract(heightAt(bottom, middle), heightAt(top, middle))
     area = add(area, multiply(tall, subtract(right, left)))
-    const y = multiply(add(heightAt(bottom, middle), heightAt(top, middle)), HALF)
-    const scale = lcmOf(middle.d, y.d)
-    const centre: Dot = [Number(middle.n * (scale / middle.d)), Number(y.n * (scale / y.d))]
+    const window = [
+      [left, heightAt(top, left)],
+      [right, heightAt(top, right)],
+      [right, heightAt(bottom, right)],
+      [left, heightAt(bottom, left)],
+    ].map(([x, y]): Spot => [toNumber(x as Rational), toNumber(y as Rational)])
     patches.forEach((corners, patch) => {
-      if (
-        insidePolygon(
-          corners.map(([px, py]): Dot => [px * Number(scale), py * Number(scale)]),
-          centre,
-        ) === 1
-      )
-        touched.add(patch)
+      if (!touched.has(patch) && liesIn(corners, window)) touched.add(patch)
     })
   }
   const first = members[0] as Trapezoid
@@ -159,9 +156,25 @@ function regionOf(members: readonly Trapezoid[], places: readonly Rational[], pa
   return { kind: (members[0] as Trapezoid).kind, at: [x, at], area, patches: [...touched].sort((a, b) => a - b) }
 }
 
-function lcmOf(a: bigint, b: bigint): bigint {
-  let x = a
-  let y = b
-  while (y !== 0n) [x, y] = [y, x % y]
-  return (a / x) * b
+type Spot = readonly [number, number]
+
+/** Whether some cloth of a patch lies in a trapezoid: only names the units, so doubles will do. */
+function liesIn(corners: readonly Dot[], window: readonly Spot[]): boolean {
+  let left: Spot[] = [...corners]
+  for (let side = 0; side < 4 && left.length > 0; side++) {
+    const [a, b] = [window[side] as Spot, window[(side + 1) % 4] as Spot]
+    const beside = ([x, y]: Spot): number => (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])
+    left = left.flatMap((p, place) => {
+      const q = left[(place + 1) % left.length] as Spot
+      const [u, v] = [beside(p), beside(q)]
+      const kept: Spot[] = u >= 0 ? [p] : []
+      if (u < 0 !== v < 0) kept.push([p[0] + ((q[0] - p[0]) * u) / (u - v), p[1] + ((q[1] - p[1]) * u) / (u - v)])
+      return kept
+    })
+  }
+  const area = left.reduce((sum, [x, y], place) => {
+    const [nx, ny] = left[(place + 1) % left.length] as Spot
+    return sum + x * ny - nx * y
+  }, 0)
+  return Math.abs(area) > 1e-6
 }
