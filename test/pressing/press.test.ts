@@ -1,0 +1,200 @@
+import { describe, expect, it } from 'vitest'
+import { lay } from '../../geometry/block/lay.ts'
+import type { Unit } from '../../geometry/block/values.ts'
+import { subdivide } from '../../geometry/plane/subdivide.ts'
+import { judged, pressAll } from '../../geometry/pressing/chains.ts'
+import { plansOf } from '../../geometry/pressing/plans.ts'
+import type { Toward } from '../../geometry/pressing/values.ts'
+import { report } from '../../geometry/report.ts'
+import { editOf } from '../../web/panels/fixes.ts'
+import { apply } from '../../web/state/history.ts'
+import { blockOf, sequence, square, star } from '../help.ts'
+
+const plain = [
+  ['b', 'b'],
+  ['b', 'b'],
+  ['b', 'b'],
+  ['b', 'b'],
+] as const
+
+/** Cells of squares and triangles, turned by a fixed sequence. */
+function patchwork(seed: number, columns: number, rows: number): Unit[] {
+  const next = sequence(seed)
+  return Array.from({ length: columns * rows }, (_, cell): Unit => {
+    const at = [cell % columns, Math.floor(cell / columns)] as const
+    if (next() < 0.4) return square(`s${cell}`, at, [1, 1], next() < 0.5 ? 'a' : 'b')
+    return {
+      id: `h${cell}`,
+      kind: 'hst',
+      at,
+      size: [1, 1],
+      turn: Math.floor(next() * 4) as 0,
+      method: 'plain',
+      fabrics: { upper: 'a', lower: next() < 0.5 ? 'b' : 'c' },
+    }
+  })
+}
+
+/** Geese in two columns, tips up or down by a fixed sequence: many lie tip to tip or base to base. */
+function flock(seed: number, rows: number): Unit[] {
+  const next = sequence(seed)
+  return Array.from({ length: 2 * rows }, (_, index): Unit => {
+    const at = [(index % 2) * 2, Math.floor(index / 2)] as const
+    return {
+      id: `g${index}`,
+      kind: 'goose',
+      at,
+      size: [2, 1],
+      turn: next() < 0.5 ? 0 : 2,
+      fabrics: { goose: 'a', leftWing: 'b', rightWing: next() < 0.5 ? 'b' : 'c' },
+    }
+  })
+}
+
+describe('a star', () => {
+  it.each(['rows', 'columns', 'auto'] as const)('nests whole by %s: common practice, no source', (order) => {
+    const { meetings, pressing, problems } = report(star(plain, { order }))
+    expect(problems).toEqual([])
+    expect(pressing.clashes).toBe(0)
+    expect(meetings.filter(({ verdict }) => verdict === 'nests')).toHaveLength(4)
+    expect(meetings.filter(({ verdict }) => verdict === 'tip')).toHaveLength(4)
+  })
+
+  it('presses the seams of geese made four at a time toward their wings: handbook section 5 [S3][S4][S12]', () => {
+    const { joins, patches } = report(star(plain))
+    const wings = new Set(patches.filter(({ name }) => name.endsWith('Wing')).map(({ id }) => id))
+    const own = joins.filter(({ press }) => press.rule === 'method')
+    expect(own).toHaveLength(8)
+    for (const { press, sides } of own) expect(wings.has(sides[press.toward as 0 | 1])).toBe(true)
+  })
+
+  it('is 12 1/2 unfinished from twelve finished, and measures that after its last seam: common practice, no source', () => {
+    const { block, joins } = report(star(plain))
+    expect(block.unfinished).toEqual([12.5, 12.5])
+    expect(joins.at(-1)?.unfinished).toEqual([12.5, 12.5])
+  })
+})
+
+describe('geese that mirror each other', () => {
+  const pair = blockOf(2, 2, [
+    { id: 'up', kind: 'goose', at: [0, 0], size: [2, 1], turn: 2, fabrics: { goose: 'a', leftWing: 'b', rightWing: 'b' } },
+    { id: 'down', kind: 'goose', at: [0, 1], size: [2, 1], turn: 0, fabrics: { goose: 'a', leftWing: 'b', rightWing: 'b' } },
+  ])
+
+  it('clash tip to tip while their rule holds, and not once a fix lifts it: common practice, no source', () => {
+    const said = report(pair)
+    expect(said.pressing.clashes).toBe(2)
+    const clash = said.meetings.find(({ verdict }) => verdict === 'clashes')
+    const lifts = clash?.fix.find((fix) => fix.do === 'press')
+    expect(lifts).toBeDefined()
+    const mended = report(apply({ block: pair, past: [], future: [] }, editOf(lifts as NonNullable<typeof lifts>, said)).block)
+    expect(mended.pressing.clashes).toBe(0)
+  })
+})
+
+describe('the least number of clashes', () => {
+  it.each(Array.from({ length: 40 }, (_, seed) => seed + 1))('equals the best of all pressings (patchwork %i)', (seed) => {
+    const laid = lay(blockOf(3, 2, patchwork(seed, 3, 2)))
+    const plane = subdivide(
+      laid.patches.map(({ corners }) => corners),
+      [
+        [0, 0],
+        [laid.width, 0],
+        [laid.width, laid.height],
+        [0, laid.height],
+      ],
+    )
+    const { taken } = plansOf(laid, plane, 'rows')
+    const free = taken.wishes.flatMap(({ fixed }, seam) => (fixed === null ? [seam] : []))
+    let best = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY] as const
+    for (let ways = 0; ways < 2 ** free.length; ways++) {
+      const toward = taken.wishes.map(({ fixed }): Toward => fixed ?? 0)
+      free.forEach((seam, bit) => {
+        toward[seam] = ((ways >> bit) & 1) as 0 | 1
+      })
+      const { clashes, against } = judged(taken.met.crossings, taken.wishes, toward)
+      if (clashes < best[0] || (clashes === best[0] && against < best[1])) best = [clashes, against]
+    }
+    const { clashes, against } = pressAll(taken.met.crossings, taken.wishes)
+    expect([clashes, against]).toEqual(best)
+  })
+
+  it('every fix of every clash, applied, takes that clash away and makes no other', () => {
+    let tried = 0
+    for (let seed = 1; seed <= 12; seed++) {
+      const block = blockOf(4, 4, flock(seed, 4), { order: 'rows' })
+      const said = report(block)
+      const places = (one: typeof said): string[] => one.meetings.filter(({ verdict }) => verdict === 'clashes').map(({ at }) => at.join())
+      for (const { verdict, fix, at } of said.meetings) {
+        if (verdict !== 'clashes') continue
+        expect(fix.length).toBeGreaterThan(0)
+        for (const one of fix) {
+          const after = places(report(apply({ block, past: [], future: [] }, editOf(one, said)).block))
+          expect(after).not.toContain(at.join())
+          for (const place of after) expect(places(said)).toContain(place)
+          tried++
+        }
+      }
+    }
+    expect(tried).toBeGreaterThan(0)
+  })
+})
+
+describe('joins', () => {
+  it.each([1, 2, 3, 4, 5])('form one tree over all patches, no piece used twice (patchwork %i)', (seed) => {
+    const { joins, patches } = report(blockOf(5, 4, patchwork(seed, 5, 4)))
+    expect(joins).toHaveLength(patches.length - 1)
+    const used = joins.flatMap(({ sides }) => sides)
+    expect(new Set(used).size).toBe(used.length)
+    joins.forEach(({ sides }, index) => {
+      for (const side of sides) if (side.startsWith('j:')) expect(joins.findIndex(({ id }) => id === side)).toBeLessThan(index)
+    })
+  })
+
+  it('sews a ring round a centre with one partial seam: handbook section 6 [S95][S96]', () => {
+    const ring = blockOf(3, 3, [
+      square('m', [1, 1]),
+      square('t', [0, 0], [2, 1]),
+      square('r', [2, 0], [1, 2]),
+      square('b', [1, 2], [2, 1]),
+      square('l', [0, 1], [1, 2]),
+    ])
+    const { joins, problems } = report(ring)
+    expect(joins.map(({ kind }) => kind).sort()).toEqual(['partial', 'straight', 'straight', 'straight'])
+    expect(problems.map(({ code }) => code)).toEqual(['not-straight'])
+    expect(joins.find(({ kind }) => kind === 'partial')?.finishedAfter).toBe(joins.at(-1)?.id)
+  })
+
+  it('sets in the mitred frame of an attic window: handbook section 6 [S102]', () => {
+    const window = blockOf(3, 3, [
+      square('m', [1, 0], [2, 2]),
+      {
+        id: 'l',
+        kind: 'polygon',
+        corners: [
+          [0, 0],
+          [1, 0],
+          [1, 2],
+          [0, 3],
+        ],
+        fabrics: { patch: 'b' },
+      },
+      {
+        id: 'u',
+        kind: 'polygon',
+        corners: [
+          [0, 3],
+          [1, 2],
+          [3, 2],
+          [3, 3],
+        ],
+        fabrics: { patch: 'c' },
+      },
+    ])
+    expect(
+      report(window)
+        .joins.map(({ kind }) => kind)
+        .sort(),
+    ).toEqual(['set-in', 'straight'])
+  })
+})

@@ -1,0 +1,59 @@
+import 'fake-indexeddb/auto'
+import { describe, expect, it } from 'vitest'
+import { moveUnits, readBlock, recolourPatch, removeUnits, turnUnits, writeBlock } from '../../geometry/index.ts'
+import { emptyGrid } from '../../web/starters/emptyGrid.ts'
+import { eveningStar } from '../../web/starters/eveningStar.ts'
+import { lantern } from '../../web/starters/lantern.ts'
+import { apply, type History, redone, replaced, undone } from '../../web/state/history.ts'
+import { keepHistory, keptHistory, openKeeping } from '../../web/state/save.ts'
+
+const start: History = { block: eveningStar, past: [], future: [] }
+
+describe('the history', () => {
+  it('goes back to the very block it came from, and forward again', () => {
+    const edits = [
+      recolourPatch('goose-top', 'leftWing', 'moss'),
+      turnUnits(['goose-top']),
+      moveUnits(['centre'], '1/3', 0.5),
+      removeUnits(['corner-1']),
+    ]
+    const done = edits.reduce(apply, start)
+    const back = edits.reduce((history) => undone(history), done)
+    expect(back.block).toEqual(eveningStar)
+    expect(edits.reduce((history) => redone(history), back).block).toEqual(done.block)
+  })
+
+  it('keeps nothing of an edit that changes nothing', () => {
+    expect(apply(start, recolourPatch('goose-top', 'leftWing', 'no-such-fabric'))).toBe(start)
+  })
+
+  it('has another block back after one was opened in its place', () => {
+    const opened = replaced(start, lantern, 'open a file')
+    expect(opened.block.name).toBe(lantern.name)
+    expect(undone(opened).block).toEqual(eveningStar)
+  })
+})
+
+describe('what the browser keeps', () => {
+  it('brings back the block with its undo history', async () => {
+    const db = await openKeeping('test')
+    const one = apply(start, recolourPatch('goose-top', 'leftWing', 'moss'))
+    const two = apply(one, turnUnits(['goose-top']))
+    await keepHistory(db, null, start)
+    await keepHistory(db, start, one)
+    await keepHistory(db, one, two)
+    const back = undone(two)
+    await keepHistory(db, two, back)
+    expect(await keptHistory(db)).toEqual(back)
+    const other = apply(back, removeUnits(['centre']))
+    await keepHistory(db, back, other)
+    expect(await keptHistory(db)).toEqual(other)
+    db.close()
+  })
+})
+
+describe('the starters', () => {
+  it.each([eveningStar, lantern, emptyGrid])('$name reads as a block file', (block) => {
+    expect(readBlock(writeBlock(block))).toEqual({ ok: true, value: block })
+  })
+})
