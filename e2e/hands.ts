@@ -61,6 +61,9 @@ export function finger(page: Page): Hand {
         session.send('Input.dispatchTouchEvent', { type, touchPoints: points })
       await touch('touchStart', [from])
       for (const part of [0.25, 0.5, 0.75, 1]) await touch('touchMove', [{ x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part }])
+      // A finger rests before it lets go; a flick would make the browser take the next tap for a stop.
+      await page.waitForTimeout(150)
+      await touch('touchMove', [to])
       await touch('touchEnd', [])
       await session.detach()
     },
