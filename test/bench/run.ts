@@ -2,11 +2,12 @@
  * `npm run bench`: how the time of a report grows with the block, and how long an edit waits for its findings.
  *
  * Out     the middle time of several runs for blocks of n × n units, and its ratio to n² log n, taken as 1 at the smallest: a ratio that
- *         stays level or falls means growth no faster than that. Then the report after one edit on 400 units.
+ *         stays level or falls means growth no faster than that. Then one edit on 400 units: the report alone, and in the app to the painted frame.
  * Times depend on the machine and so are printed, never asserted.
  */
 import { report } from '../../geometry/index.ts'
 import { manyUnits, turned } from './blocks.ts'
+import { editInBrowser } from './frame.ts'
 
 const SIZES = [10, 20, 40, 70, 100]
 const RUNS = 5
@@ -38,3 +39,7 @@ for (const n of SIZES) {
 const before = manyUnits(20)
 const edit = middleTime((turn) => report(turned(before, (turn * 37) % 400)), 15)
 console.log(`\nReport after one edit on 400 units: ${edit.toFixed(1)} ms, ${(edit / FRAME).toFixed(2)} of a frame of ${FRAME.toFixed(1)} ms`)
+
+const seen = await editInBrowser(before)
+if (seen === null) console.log('No browser found: the frame is not measured.')
+else console.log(`In the app: findings ${seen.findings.toFixed(1)} ms after the key, the frame that shows them ${seen.frame.toFixed(1)} ms after it`)

@@ -8,7 +8,7 @@ describe('what does not lie as it should', () => {
   it('finds a gap, its area and a point in it', () => {
     const { problems } = report(blockOf(2, 2, [square('a', [0, 0]), square('b', [1, 0]), square('c', [0, 1])]))
     expect(problems).toMatchObject([{ code: 'gap', area: 1, units: [] }])
-    const [x, y] = problems[0]?.at as [number, number]
+    const [x, y] = (problems[0] as (typeof problems)[number]).at as [number, number]
     expect(x >= 1 && y >= 1).toBe(true)
   })
 

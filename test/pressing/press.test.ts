@@ -124,14 +124,20 @@ describe('the least number of clashes', () => {
     for (let seed = 1; seed <= 12; seed++) {
       const block = blockOf(4, 4, flock(seed, 4), { order: 'rows' })
       const said = report(block)
-      const places = (one: typeof said): string[] => one.meetings.filter(({ verdict }) => verdict === 'clashes').map(({ at }) => at.join())
+      // Two pairs may meet at one point, so clashes are counted point by point.
+      const counted = (one: typeof said): Map<string, number> => {
+        const counts = new Map<string, number>()
+        for (const { verdict, at } of one.meetings) if (verdict === 'clashes') counts.set(at.join(), (counts.get(at.join()) ?? 0) + 1)
+        return counts
+      }
+      const before = counted(said)
       for (const { verdict, fix, at } of said.meetings) {
         if (verdict !== 'clashes') continue
         expect(fix.length).toBeGreaterThan(0)
         for (const one of fix) {
-          const after = places(report(apply({ block, past: [], future: [] }, editOf(one, said)).block))
-          expect(after).not.toContain(at.join())
-          for (const place of after) expect(places(said)).toContain(place)
+          const after = counted(report(apply({ block, past: [], future: [] }, editOf(one, said)).block))
+          expect(after.get(at.join()) ?? 0).toBeLessThan(before.get(at.join()) as number)
+          for (const [place, count] of after) expect(count).toBeLessThanOrEqual(before.get(place) ?? 0)
           tried++
         }
       }
