@@ -63,7 +63,7 @@ describe('what does not lie as it should', () => {
         const engine = new clipper.Clipper()
         engine.AddPaths(subject, clipper.PolyType.ptSubject, true)
         engine.AddPaths(clip, clipper.PolyType.ptClip, true)
-        const found = new clipper.Paths()
+        const found: clipper.IntPoint[][] = []
         engine.Execute(type, found, clipper.PolyFillType.pftNonZero, clipper.PolyFillType.pftNonZero)
         return found.reduce((total, one) => total + clipper.Clipper.Area(one), 0) / SCALE ** 2
       }
@@ -74,7 +74,7 @@ describe('what does not lie as it should', () => {
           const engine = new clipper.Clipper()
           engine.AddPath(one, clipper.PolyType.ptSubject, true)
           engine.AddPath(other, clipper.PolyType.ptClip, true)
-          const found = new clipper.Paths()
+          const found: clipper.IntPoint[][] = []
           engine.Execute(ctIntersection, found, clipper.PolyFillType.pftNonZero, clipper.PolyFillType.pftNonZero)
           pairs.push(...found)
         }
