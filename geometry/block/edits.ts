@@ -6,7 +6,7 @@
  * Exact   places are added and turned as fractions, so four turns and a way there and back change nothing.
  */
 import { add, compare, parseRational, type Rational, rational, subtract, toFile } from '../exact/rational.ts'
-import { exactPoint, type ExactPoint } from '../units/kinds.ts'
+import { exactPoint, type ExactPoint, KIND_FACTS } from '../units/kinds.ts'
 import type { Block, Border, Fabric, FilePoint, Length, Method, Order, Position, PressAsked, Turn, Unit } from './values.ts'
 
 export type Mutable<T> = T extends readonly (infer Item)[]
@@ -88,7 +88,7 @@ export const removeUnits = (ids: readonly string[]): Edit => ({
   name: ids.length === 1 ? 'remove a unit' : 'remove units',
   change: (draft) => {
     const gone = new Set(ids)
-    draft.units = draft.units.filter(({ id }) => !gone.has(id))
+    if (draft.units.some(({ id }) => gone.has(id))) draft.units = draft.units.filter(({ id }) => !gone.has(id))
   },
 })
 
@@ -258,14 +258,15 @@ export const removeFabric = (id: string): Edit => ({
   name: 'remove a fabric',
   change: (draft) => {
     const used = draft.units.some(({ fabrics }) => Object.values(fabrics).includes(id)) || (draft.borders ?? []).some(({ fabric }) => fabric === id)
-    if (!used) draft.fabrics = draft.fabrics.filter((fabric) => fabric.id !== id)
+    if (!used && hasFabric(draft, id)) draft.fabrics = draft.fabrics.filter((fabric) => fabric.id !== id)
   },
 })
 
+/** Of the units named, those whose kind offers the method take it. */
 export const setMethod = (ids: readonly string[], method: Method): Edit => ({
   name: 'choose a method',
   change: (draft) => {
-    for (const unit of unitsOf(draft, ids)) unit.method = method
+    for (const unit of unitsOf(draft, ids)) if (KIND_FACTS[unit.kind].methods.includes(method)) unit.method = method
   },
 })
 
@@ -286,11 +287,15 @@ export const setName = (name: string): Edit => ({
 export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?: Length }): Edit => ({
   name: 'change the measure',
   change: (draft) => {
-    // A seam in inches means nothing in centimetres: the new measure's usual one is taken.
-    if (change.unit !== undefined && change.unit !== draft.measure.unit) draft.measure.seam = undefined
-    if (change.unit !== undefined) draft.measure.unit = change.unit
-    if (change.seam !== undefined) draft.measure.seam = change.seam
-    if (draft.measure.seam === undefined) delete draft.measure.seam
+    const { measure, cloth } = draft
+    if (change.unit !== undefined && change.unit !== measure.unit) {
+      measure.unit = change.unit
+      // A seam, a step or a width of cloth in inches means nothing in centimetres: the new unit's usual ones are taken.
+      delete measure.seam
+      delete measure.round
+      delete cloth?.usableWidth
+    }
+    if (change.seam !== undefined) measure.seam = change.seam
   },
 })
 
@@ -333,8 +338,9 @@ export const setPress = (word: PressAsked): Edit => ({
 export const liftPress = (at: FilePoint): Edit => ({
   name: 'take back a word on pressing',
   change: (draft) => {
-    draft.press = (draft.press ?? []).filter((word) => !samePlace(word.at as FilePoint, at))
-    if (draft.press.length === 0) delete draft.press
+    const kept = (draft.press ?? []).filter((word) => !samePlace(word.at as FilePoint, at))
+    if (kept.length === 0) delete draft.press
+    else if (kept.length < (draft.press ?? []).length) draft.press = kept
   },
 })
 

@@ -5,7 +5,7 @@
  * Out     the block as it is written (unknown fields stay), or the place and one sentence that says what to do there.
  * Exact   a crossed polygon, a denominator too great and corners that overlap are found with whole numbers.
  */
-import { add, compare, lcm, multiply, parseRational, type Rational, rational, subtract } from '../exact/rational.ts'
+import { compare, lcm, multiply, parseRational, type Rational, rational } from '../exact/rational.ts'
 import { KIND_FACTS, type KindFacts } from '../units/kinds.ts'
 import { type Block, type Kind, KINDS, METHODS, ORDERS, type Read } from './values.ts'
 
@@ -13,6 +13,14 @@ import { type Block, type Kind, KINDS, METHODS, ORDERS, type Read } from './valu
 export const MOST_PARTS = 55_440n
 export const FARTHEST = 10_000
 export const MOST_UNITS = 100_000
+
+/** A length may be any double that is not absurdly small: a third written as 0.3333333333333333 has 10¹⁶ parts. */
+const SMALLEST_PARTS = 10n ** 40n
+/** Far more than any patch has; the time to look for crossings stays short. */
+const MOST_CORNERS = 10_000
+const MOST_STRIPS = 1000
+/** A number takes 25 characters at most; a longer text is no place on a grid, and costs time to hold exactly. */
+const LONGEST_TEXT = 100
 
 const CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const
 
@@ -51,15 +59,22 @@ type Fields = Readonly<Record<string, unknown>>
 type Exact = readonly [Rational, Rational]
 
 const shown = (value: unknown): string => {
-  if (typeof value === 'object' && value !== null)
-    return Array.isArray(value) && value.length <= 4 && value.every((item) => typeof item !== 'object')
-      ? JSON.stringify(value)
-      : Array.isArray(value)
-        ? 'a list'
-        : 'an object'
-  const text = value === undefined ? 'missing' : JSON.stringify(value)
+  const plain = (item: unknown): boolean => item === null || ['string', 'number', 'boolean'].includes(typeof item)
+  if (Array.isArray(value) && !(value.length <= 4 && value.every(plain))) return 'a list'
+  if (!Array.isArray(value) && !plain(value)) return value === undefined ? 'missing' : 'an object'
+  const text = typeof value === 'number' ? String(value) : JSON.stringify(value)
   return text.length > 40 ? `${text.slice(0, 37)}…` : text
 }
+
+/** The exact value of a number or of short text; null where it is neither. Most positions are whole, and a file may hold 400,000 of them. */
+function exactly(value: unknown): Rational | null {
+  if (typeof value === 'string' && value.length > LONGEST_TEXT) return null
+  return Number.isSafeInteger(value) ? { n: BigInt(value as number), d: 1n } : parseRational(value)
+}
+
+const TWO = rational(2)
+const FARTHEST_RIGHT = rational(FARTHEST)
+const FARTHEST_LEFT = rational(-FARTHEST)
 
 const own = (fields: Fields, name: string): unknown => (Object.hasOwn(fields, name) ? fields[name] : undefined)
 
@@ -105,10 +120,10 @@ class Reader {
   }
 
   private length(value: unknown, place: string): void {
-    const length = typeof value === 'number' || typeof value === 'string' ? parseRational(value) : null
+    const length = exactly(value)
     if (length === null) throw new Bad(place, `is ${shown(value)}; give a length such as 3 or "2 1/2"`)
     if (length.n <= 0n) throw new Bad(place, `is ${shown(value)}; give a length above zero`)
-    if (compare(length, rational(1_000_000)) > 0 || length.d > 10n ** 15n)
+    if (compare(length, rational(1_000_000)) > 0 || length.d > SMALLEST_PARTS)
       throw new Bad(place, `is ${shown(value)}, which no ruler shows; give a length such as 3 or "2 1/2"`)
   }
 
@@ -173,9 +188,9 @@ class Reader {
   }
 
   private position(value: unknown, place: string): Rational {
-    const position = typeof value === 'number' || typeof value === 'string' ? parseRational(value) : null
+    const position = exactly(value)
     if (position === null) throw new Bad(place, `is ${shown(value)}; give cells as a number or as a fraction such as "1/3"`)
-    if (compare(position, rational(FARTHEST)) > 0 || compare(position, rational(-FARTHEST)) < 0)
+    if (compare(position, FARTHEST_RIGHT) > 0 || compare(position, FARTHEST_LEFT) < 0)
       throw new Bad(place, `is ${shown(value)}; stay within ${FARTHEST} cells`)
     if (this.parts % position.d !== 0n) {
       this.parts = lcm(this.parts, position.d)
@@ -236,8 +251,10 @@ class Reader {
   private patchFabrics(value: unknown, { names }: KindFacts, kind: Kind, place: string): readonly string[] {
     const fabrics = this.fields(value, place)
     const given = Object.keys(fabrics)
+    if (given.length > MOST_STRIPS) throw new Bad(place, `names ${given.length} patches; a unit has at most ${MOST_STRIPS}`)
     const wanted = kind === 'strips' ? given.map((_, index) => `strip${index + 1}`) : names
-    const unknown = given.find((name) => !wanted.includes(name))
+    const known = kind === 'strips' ? new Set(wanted) : undefined
+    const unknown = given.find((name) => (known === undefined ? !wanted.includes(name) : !known.has(name)))
     if (unknown !== undefined)
       throw new Bad(
         place,
@@ -245,9 +262,8 @@ class Reader {
           ? `names ${shown(unknown)}; number the strips from strip1 without a hole`
           : `names ${shown(unknown)}, which a ${kind} does not have; it has ${names.join(', ')}`,
       )
-    const missing = (kind === 'cornered' ? ['centre'] : wanted).find((name) => !given.includes(name))
+    const missing = (kind === 'cornered' ? ['centre'] : wanted).find((name) => !Object.hasOwn(fabrics, name))
     if (missing !== undefined || given.length === 0) throw new Bad(place, `does not say which fabric ${missing ?? 'strip1'} is of; name one`)
-    if (given.length > 1000) throw new Bad(place, `names ${given.length} strips; a unit has at most 1000`)
     for (const name of given) this.fabric(fabrics[name], place)
     return given
   }
@@ -263,7 +279,7 @@ class Reader {
     const [w, h]: Exact = turn === 1 || turn === 3 ? [size[1], size[0]] : size
     if (proportion === 'square' && compare(w, h) !== 0)
       throw new Bad(`${place}.size`, `is ${shown(own(unit, 'size'))}; a ${kind} is square, give the same width and height`)
-    if (proportion === 'twice as wide as high' && compare(w, multiply(h, rational(2))) !== 0)
+    if (proportion === 'twice as wide as high' && compare(w, multiply(h, TWO)) !== 0)
       throw new Bad(`${place}.size`, `is ${shown(own(unit, 'size'))}; a goose is twice as wide as high before it is turned`)
     if (kind === 'cornered') this.clips(own(unit, 'corner'), w, h, named, `${place}.corner`)
   }
@@ -280,48 +296,88 @@ class Reader {
     ] as const
     const tooLong = sides.some(([a = 0, b = 0, side]) => compare(multiply(corner, rational(a + b)), side) > 0)
     if (tooLong) throw new Bad(place, `is ${shown(value)}, so that the clipped corners overlap; give a shorter leg`)
+    const opposite = (has[0] === 1 && has[2] === 1) || (has[1] === 1 && has[3] === 1)
+    if (opposite && compare(corner, w) === 0 && compare(corner, h) === 0)
+      throw new Bad(place, `is ${shown(value)}, so that nothing is left of the centre; give a shorter leg`)
   }
 
   private polygon(value: unknown, place: string): void {
     const list = this.list(value, place)
     if (list.length < 3) throw new Bad(place, `has ${list.length} corners; a patch needs at least three`)
-    if (list.length > 2000) throw new Bad(place, `has ${list.length} corners; a patch has at most 2000`)
+    if (list.length > MOST_CORNERS) throw new Bad(place, `has ${list.length} corners; a patch has at most ${MOST_CORNERS}`)
     const corners = list.map((corner) => this.pair(corner, place))
     if (crossed(corners)) throw new Bad(place, 'cross or touch each other, or leave no cloth; draw the outline once round without crossing it')
   }
 }
 
-/** Whether an outline is anything but one simple loop round some cloth. */
+/** In whole parts of a cell. */
+type Whole = readonly [number, number]
+
+interface Side {
+  readonly index: number
+  readonly from: Whole
+  readonly to: Whole
+  readonly low: Whole
+  readonly high: Whole
+}
+
+/**
+ * Whether an outline is anything but one simple loop round some cloth.
+ *
+ * Taken from left to right, a side is tried only against those that begin before it ends. A loop that neither touches itself nor comes back on
+ * itself always holds cloth, so the area need not be asked for.
+ */
 function crossed(corners: readonly Exact[]): boolean {
   const count = corners.length
-  const at = (index: number): Exact => corners[((index % count) + count) % count] as Exact
-  let area = rational(0)
-  for (let i = 0; i < count; i++) {
-    area = add(area, subtract(multiply(at(i)[0], at(i + 1)[1]), multiply(at(i + 1)[0], at(i)[1])))
-    if (same(at(i), at(i + 1))) return true
-    // A spike goes out and comes back on itself.
-    if (turnOf(at(i - 1), at(i), at(i + 1)) === 0 && between(at(i), at(i + 1), at(i - 1), true)) return true
-    for (let j = i + 2; j < count; j++) if (!(i === 0 && j === count - 1) && meet(at(i), at(i + 1), at(j), at(j + 1))) return true
-  }
-  return area.n === 0n
+  const points = inWholeParts(corners)
+  const at = (index: number): Whole => points[index % count] as Whole
+  for (let i = 0; i < count; i++) if (comesBack(at(i), at(i + 1), at(i + 2))) return true
+  const sides = points.map((from, index) => sideOf(index, from, at(index + 1))).sort((a, b) => a.low[0] - b.low[0])
+  return sides.some((side, first) => {
+    for (let later = first + 1; later < count; later++) {
+      const other = sides[later] as Side
+      if (other.low[0] > side.high[0]) return false
+      const apart = Math.abs(side.index - other.index)
+      if (apart > 1 && apart < count - 1 && meet(side, other)) return true
+    }
+    return false
+  })
 }
 
-const same = (a: Exact, b: Exact): boolean => compare(a[0], b[0]) === 0 && compare(a[1], b[1]) === 0
-
-function turnOf(a: Exact, b: Exact, c: Exact): number {
-  return compare(multiply(subtract(b[0], a[0]), subtract(c[1], a[1])), multiply(subtract(b[1], a[1]), subtract(c[0], a[0])))
+/** At most 10,000 cells of 55,440 parts: well within what a double holds exactly. */
+function inWholeParts(corners: readonly Exact[]): Whole[] {
+  const parts = corners.reduce((all, [x, y]) => lcm(lcm(all, x.d), y.d), 1n)
+  const whole = ({ n, d }: Rational): number => Number(n * (parts / d))
+  return corners.map(([x, y]) => [whole(x), whole(y)])
 }
 
-/** Whether p, on the line through a and b, lies on the ray from a through b (`ray`) or on the stretch between them. */
-function between(a: Exact, b: Exact, p: Exact, ray = false): boolean {
-  const dot = add(multiply(subtract(b[0], a[0]), subtract(p[0], a[0])), multiply(subtract(b[1], a[1]), subtract(p[1], a[1])))
-  if (ray) return dot.n > 0n
-  const whole = add(multiply(subtract(b[0], a[0]), subtract(b[0], a[0])), multiply(subtract(b[1], a[1]), subtract(b[1], a[1])))
-  return dot.n >= 0n && compare(dot, whole) <= 0
+function sideOf(index: number, from: Whole, to: Whole): Side {
+  const low: Whole = [Math.min(from[0], to[0]), Math.min(from[1], to[1])]
+  const high: Whole = [Math.max(from[0], to[0]), Math.max(from[1], to[1])]
+  return { index, from, to, low, high }
 }
 
-function meet(a: Exact, b: Exact, c: Exact, d: Exact): boolean {
-  const [abc, abd, cda, cdb] = [turnOf(a, b, c), turnOf(a, b, d), turnOf(c, d, a), turnOf(c, d, b)]
-  if (abc * abd < 0 && cda * cdb < 0) return true
-  return (abc === 0 && between(a, b, c)) || (abd === 0 && between(a, b, d)) || (cda === 0 && between(c, d, a)) || (cdb === 0 && between(c, d, b))
+/** Whether a corner repeats the one before, or the outline goes out from a to b and back the way it came: a spike. */
+function comesBack(a: Whole, b: Whole, c: Whole): boolean {
+  if (a[0] === b[0] && a[1] === b[1]) return true
+  return turnOf(a, b, c) === 0 && ((b[0] - a[0]) * (c[0] - b[0]) < 0 || (b[1] - a[1]) * (c[1] - b[1]) < 0)
+}
+
+/** The side of the line from a to b on which c lies: +1, 0 or −1. Products too long for a double are taken as BigInt. */
+function turnOf(a: Whole, b: Whole, c: Whole): number {
+  const [ux, uy, vx, vy] = [b[0] - a[0], b[1] - a[1], c[0] - a[0], c[1] - a[1]]
+  const [one, two] = [ux * vy, uy * vx]
+  if (Math.abs(one) < Number.MAX_SAFE_INTEGER && Math.abs(two) < Number.MAX_SAFE_INTEGER) return Math.sign(one - two)
+  const exact = BigInt(ux) * BigInt(vy) - BigInt(uy) * BigInt(vx)
+  return exact < 0n ? -1 : exact > 0n ? 1 : 0
+}
+
+const inBox = ({ low, high }: Side, [x, y]: Whole): boolean => low[0] <= x && x <= high[0] && low[1] <= y && y <= high[1]
+
+function meet(a: Side, b: Side): boolean {
+  if (a.high[1] < b.low[1] || b.high[1] < a.low[1]) return false
+  const [from, to] = [turnOf(a.from, a.to, b.from), turnOf(a.from, a.to, b.to)]
+  const [back, on] = [turnOf(b.from, b.to, a.from), turnOf(b.from, b.to, a.to)]
+  if (from * to < 0 && back * on < 0) return true
+  return (from === 0 && inBox(a, b.from)) || (to === 0 && inBox(a, b.to)) || (back === 0 && inBox(b, a.from)) || (on === 0 && inBox(b, a.to))
 }

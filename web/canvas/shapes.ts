@@ -63,6 +63,9 @@ export interface Line {
   readonly lies: Spot | null
 }
 
+/** Where along a seam its number may stand, the best first. */
+const PLACES = [0.5, 0.375, 0.625, 0.3125, 0.1875]
+
 export function linesOf(report: Report): Line[] {
   const busy = new Set(report.meetings.map(({ at }) => spot(at).join()))
   return report.joins.map((join, index) => {
@@ -72,8 +75,8 @@ export function linesOf(report: Report): Line[] {
     const clockwise: Spot = [-(by - ay) / length, (bx - ax) / length]
     const { toward } = join.press
     const lies: Spot | null = toward === 'open' ? null : toward === join.clockwise ? clockwise : [-clockwise[0], -clockwise[1]]
-    // A quarter along where something meets in the middle, so that the number hides no mark.
-    const part = busy.has(`${(ax + bx) / 2},${(ay + by) / 2}`) ? 0.25 : 0.5
+    // Off the middle where something meets there, so that the number hides no mark.
+    const part = PLACES.find((along) => !busy.has(`${ax + (bx - ax) * along},${ay + (by - ay) * along}`)) ?? 0.5
     return { join, number: index + 1, points, middle: [ax + (bx - ax) * part, ay + (by - ay) * part], lies }
   })
 }
