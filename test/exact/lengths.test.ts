@@ -1,0 +1,99 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { isOnRuler, parseLength, roundUp, sayLength } from '../../geometry/exact/lengths.ts'
+import { equal, parseRational, rational, toFile } from '../../geometry/exact/rational.ts'
+
+describe('a length', () => {
+  it.each<[unknown, readonly [number, number] | null]>([
+    [3, [3, 1]],
+    [0.1, [1, 10]],
+    ['2 1/2', [5, 2]],
+    [' 1/4 ', [1, 4]],
+    ['-1/8', [-1, 8]],
+    ['-1 1/2', [-3, 2]],
+    ['0.75', [3, 4]],
+    [1e-7, [1, 10_000_000]],
+    ['1/0', null],
+    ['', null],
+    ['.', null],
+    ['1/2/3', null],
+    ['0x10', null],
+    ['NaN', null],
+    ['Infinity', null],
+    ['1 2', null],
+    [Number.NaN, null],
+    [Number.POSITIVE_INFINITY, null],
+    [true, null],
+    [null, null],
+    [[1], null],
+    [{}, null],
+  ])('%j is read as %j', (written, wanted) => {
+    expect(parseLength(written)).toEqual(wanted === null ? null : rational(...wanted))
+  })
+
+  it.each<[number, 'in' | 'cm', string, boolean]>([
+    // Eighths and sixteenths as makers write them: common practice, no source.
+    [3.875, 'in', '3 7/8', true],
+    [0.25, 'in', '1/4', true],
+    [12, 'in', '12', true],
+    [0, 'in', '0', true],
+    [-0.5, 'in', '-1/2', true],
+    [2.0625, 'in', '2 1/16', true],
+    [2.99, 'in', '3', false],
+    [4.7426, 'in', '4 3/4', false],
+    [0.01, 'in', '0', false],
+    [9.8, 'cm', '9.8', true],
+    [9.84, 'cm', '9.8', false],
+    [10, 'cm', '10', true],
+    [0.1 + 0.2, 'cm', '0.3', true],
+  ])('of %d %s is said as %s', (length, unit, said, onRuler) => {
+    expect(sayLength(length, unit)).toBe(said)
+    expect(isOnRuler(length, unit)).toBe(onRuler)
+  })
+
+  it.each<[number, number, number, string]>([
+    // A 3 inch half-square triangle is cut 3 7/8, a goose 6 inches wide from 7 1/4: common practice, no source.
+    [3 + (2 + Math.SQRT2) / 4, 1 / 8, 3.875, 'half-square triangle'],
+    [6 + (2 + 2 * Math.SQRT2) / 4, 1 / 8, 7.25, 'large square of a goose'],
+    [3.5, 1 / 8, 3.5, 'a multiple already'],
+    [3.5 + 1e-12, 1 / 8, 3.5, 'a multiple but for what doubles lose'],
+    [3.5 + 1e-6, 1 / 8, 3.625, 'a hair over, which would come out short'],
+    [9.1, 0.5, 9.5, 'centimetres'],
+  ])('of %d in steps of %d is rounded up to %d', (length, step, wanted, why) => {
+    expect(roundUp(length, step), why).toBe(wanted)
+  })
+
+  it('rounded up is a whole number of steps, never short and never a step too long', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 1_000_000 }), fc.constantFrom(1 / 16, 1 / 8, 1 / 4, 1 / 2), (thousandths, step) => {
+        const length = thousandths / 1000
+        const rounded = roundUp(length, step)
+        expect(Number.isInteger(rounded / step)).toBe(true)
+        expect(rounded).toBeGreaterThanOrEqual(length)
+        expect(rounded).toBeLessThan(length + step)
+      }),
+    )
+  })
+
+  it('said in inches can be read again, and lies within a thirty-second', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 1000, noNaN: true }), (length) => {
+        const found = parseLength(sayLength(length, 'in'))
+        expect(found).not.toBeNull()
+        if (found !== null) expect(Math.abs(Number(found.n) / Number(found.d) - length)).toBeLessThanOrEqual(1 / 32)
+      }),
+    )
+  })
+})
+
+describe('a fraction', () => {
+  it('is the same after it was written and read', () => {
+    fc.assert(
+      fc.property(fc.bigInt({ min: -10_000n * 55_440n, max: 10_000n * 55_440n }), fc.bigInt({ min: 1n, max: 55_440n }), (n, d) => {
+        const value = rational(n, d)
+        const read = parseRational(toFile(value))
+        expect(read !== null && equal(read, value)).toBe(true)
+      }),
+    )
+  })
+})
