@@ -83,6 +83,9 @@ describe('a block file', () => {
     [teeth / 4, 9],
     [0, 9],
   ]
+  /** In parts of a cell as fine as positions may be, far enough out that products of two pass what a double holds exactly. */
+  const parts = (x: number, y: number): readonly [string, string] => [`${x}/55440`, `${y}/55440`]
+  const FAR = 9000 * 55_440
   const outline = (...corners: unknown[]): ((block: Loose) => void) => unit({ kind: 'polygon', corners })
 
   it.each<[string, string, (block: Loose) => void]>([
@@ -91,7 +94,11 @@ describe('a block file', () => {
     ['a spike', 'units[0].corners', outline([0, 0], [2, 0], [2, 2], [2, 3], [2, 2.5], [0, 2])],
     ['a spike at the first corner', 'units[0].corners', outline([0, 0], [2, 0], [2, 2], [0, 2], [0, -1])],
     ['a corner on another side', 'units[0].corners', outline([0, 0], [4, 0], [4, 4], [2, 0], [0, 4])],
-    ['a crossing a hair wide', 'units[0].corners', outline([0, 0], [9999, '9998/9999'], [9999, 5], [1, '-1/55440'])],
+    [
+      'a corner on a side, too far out for doubles to tell',
+      'units[0].corners',
+      outline([0, 0], parts(FAR, FAR - 2), parts(FAR, 0), parts(FAR / 2, FAR / 2 - 1)),
+    ],
     ['two corners', 'units[0].corners', outline([0, 0], [1, 1])],
     ['one tooth among many that is crossed', 'units[0].corners', outline(...zigzag(800), [-1, 3], [150, 3])],
     ['far more corners than a patch has', 'units[0].corners', outline(...Array.from({ length: 10_001 }, () => [0, 0]))],
@@ -146,7 +153,7 @@ describe('a block file', () => {
     ],
     ['a corner in the middle of a straight side', outline([0, 0], [1, 0], [2, 0], [2, 2], [0, 2])],
     ['an outline anticlockwise', outline([0, 0], [0, 2], [2, 2], [2, 0])],
-    ['an outline that misses itself by a hair', outline([0, 0], [9999, '9998/9999'], [9999, 5], [1, '1/1'])],
+    ['an outline that misses itself by less than doubles tell', outline([0, 0], parts(FAR, FAR - 1), parts(FAR, 0), parts(FAR - 1, FAR - 2))],
     ['an outline of many teeth', outline(...zigzag(800))],
     ['a place at the last cell', unit({ at: [10_000, -10_000] })],
     ['as many strips as a unit has', unit({ kind: 'strips', fabrics: strips(1000) })],
