@@ -20,7 +20,7 @@ import { type Dot, doubleArea } from './plane/dots.ts'
 import { regions } from './plane/regions.ts'
 import { type Plane, subdivide } from './plane/subdivide.ts'
 import { ditch } from './quilting/ditch.ts'
-import type { Ditch, Edges, Join, Meeting, Patch, Problem, Report, ReportPoint } from './values.ts'
+import type { Ditch, Edges, Findings, Join, Meeting, Patch, Problem, Report, ReportPoint } from './values.ts'
 
 const NO_EDGES: Edges = { top: [], right: [], bottom: [], left: [] }
 const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0 }
@@ -29,6 +29,17 @@ export function report(block: Block): Report {
   const laid = lay(block)
   const plane = planeOf(laid)
   const faults = faultsOf(laid)
+  return { ...found(laid, plane, faults), ditch: faults.length === 0 ? ditchOf(laid, plane) : NO_DITCH }
+}
+
+/** All that is said while the hand is still on the block: the quilting route takes longer. */
+export function findings(block: Block): Findings {
+  const laid = lay(block)
+  return found(laid, planeOf(laid), faultsOf(laid))
+}
+
+function found(laid: Laid, plane: Plane, faults: readonly Problem[]): Findings {
+  const { block } = laid
   const sewn = faults.length === 0 ? plansOf(laid, plane, block.order ?? 'auto') : null
   const cut = cutting(block)
   const problems = [...faults, ...(sewn === null ? [] : sewingProblems(laid, plane, sewn.taken)), ...cut.problems]
@@ -52,7 +63,6 @@ export function report(block: Block): Report {
     cut: cut.cut,
     fabric: cut.fabric,
     cloth: cut.cloth,
-    ditch: sewn === null ? NO_DITCH : ditchOf(laid, plane),
   }
 }
 

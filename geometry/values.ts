@@ -162,3 +162,6 @@ export interface Report {
   readonly cloth: { readonly usableWidth: number }
   readonly ditch: Ditch
 }
+
+/** The report but for the quilting route. */
+export type Findings = Omit<Report, 'ditch'>

@@ -97,106 +97,207 @@ function sets(web: Web): number[][] {
 
 /** Edges to stitch twice so that all odd dots but two become even. */
 function waysTwice(web: Web, odd: readonly number[]): number[] {
+  return odd.length <= PROVED ? leastTwice(web, odd) : nearTwice(web, odd)
+}
+
+function leastTwice(web: Web, odd: readonly number[]): number[] {
   const trees = odd.map((dot) => shortest(web, dot))
   const far = Math.max(...odd.map((_, one) => Math.max(...odd.map((dot) => trees[one]?.distance[dot] as number))))
   const scale = PARTS / far
   // Two nobodies: whoever pairs with them keeps its odd end; they may not pair with each other.
-  const count = odd.length + 2
   const cost = (a: number, b: number): number => {
     if (a >= odd.length && b >= odd.length) return PARTS * 4
     if (a >= odd.length || b >= odd.length) return 0
     return Math.round((trees[a]?.distance[odd[b] as number] as number) * scale)
   }
-  const partner = odd.length <= PROVED ? leastPairing(count, cost) : nearPairing(count, cost)
-  const times = new Map<number, number>()
-  partner.forEach((other, one) => {
-    if (other <= one || other >= odd.length) return
-    for (let dot = odd[other] as number; dot !== odd[one]; ) {
-      const edge = trees[one]?.edge[dot] as number
-      times.set(edge, (times.get(edge) ?? 0) + 1)
-      dot = across(web, edge, dot)
-    }
-  })
-  return [...times].filter(([, count]) => count % 2 === 1).map(([edge]) => edge)
+  const partner = leastPairing(odd.length + 2, cost)
+  const pairs = partner.flatMap((other, one) => (other > one && other < odd.length ? [[one, other] as const] : []))
+  return walkedOdd(
+    web,
+    pairs.map(([one, other]) => ({ from: odd[one] as number, to: odd[other] as number, ways: trees[one] as Ways })),
+  )
 }
 
-/** Nearest first, then pairs of pairs are swapped while that shortens the sum. */
-function nearPairing(count: number, cost: (a: number, b: number) => number): number[] {
-  const partner: number[] = new Array(count).fill(-1)
-  for (let a = 0; a < count; a++) {
-    if (partner[a] !== -1) continue
-    let best = -1
-    for (let b = a + 1; b < count; b++) if (partner[b] === -1 && (best < 0 || cost(a, b) < cost(a, best))) best = b
-    partner[a] = best
-    partner[best] = a
+/** Edges that an odd number of ways run along: two ways over one edge undo each other. */
+function walkedOdd(
+  web: Web,
+  pairs: readonly { readonly from: number; readonly to: number; readonly ways: { readonly edge: Int32Array | ReadonlyMap<number, number> } }[],
+): number[] {
+  const twice = new Set<number>()
+  for (const { from, to, ways } of pairs) {
+    for (let dot = to; dot !== from; ) {
+      const edge = (ways.edge instanceof Map ? ways.edge.get(dot) : (ways.edge as Int32Array)[dot]) as number
+      if (!twice.delete(edge)) twice.add(edge)
+      dot = across(web, edge, dot)
+    }
   }
-  for (let improved = true, rounds = 0; improved && rounds < 50; rounds++) {
+  return [...twice]
+}
+
+/** Neighbours that each odd dot looks at. */
+const NEAR = 8
+
+interface Near {
+  readonly edge: ReadonlyMap<number, number>
+  /** Odd dots found, nearest first, with their distance. */
+  readonly found: ReadonlyMap<number, number>
+}
+
+/** Near odd dots are paired, shortest ways first, then pairs of pairs swapped while that is shorter; whoever is left is paired farther off. */
+function nearTwice(web: Web, odd: readonly number[]): number[] {
+  const open = new Set(odd)
+  const near = new Map(odd.map((dot) => [dot, nearest(web, dot, open, NEAR)]))
+  const offers = odd
+    .flatMap((dot) => [...(near.get(dot) as Near).found].map(([other, length]) => ({ dot, other, length })))
+    .sort((a, b) => a.length - b.length)
+  const partner = new Map<number, number>()
+  for (const { dot, other } of offers) {
+    if (partner.has(dot) || partner.has(other)) continue
+    partner.set(dot, other)
+    partner.set(other, dot)
+  }
+  swapPairs(odd, near, partner)
+  const left = new Set(odd.filter((dot) => !partner.has(dot)))
+  const pairs = odd.flatMap((dot) => {
+    const other = partner.get(dot)
+    if (other === undefined || other < dot) return []
+    const from = near.get(dot) as Near
+    return from.found.has(other) ? [{ from: dot, to: other, ways: from }] : [{ from: other, to: dot, ways: near.get(other) as Near }]
+  })
+  // Two dots stay open: the route begins at one and ends at the other.
+  for (const dot of [...left]) {
+    if (left.size <= 2 || !left.has(dot)) continue
+    left.delete(dot)
+    const ways = nearest(web, dot, left, 1)
+    const [other] = [...ways.found.keys()] as [number]
+    left.delete(other)
+    pairs.push({ from: dot, to: other, ways })
+  }
+  if (left.size === 0) pairs.splice(longest(pairs.map(({ ways, to }) => ways.found.get(to) as number)), 1)
+  return walkedOdd(web, pairs)
+}
+
+const longest = (lengths: readonly number[]): number =>
+  lengths.reduce((best, length, place) => (length > (lengths[best] as number) ? place : best), 0)
+
+function swapPairs(odd: readonly number[], near: ReadonlyMap<number, Near>, partner: Map<number, number>): void {
+  const apart = (a: number, b: number): number => near.get(a)?.found.get(b) ?? near.get(b)?.found.get(a) ?? Number.POSITIVE_INFINITY
+  for (let round = 0, improved = true; improved && round < 20; round++) {
     improved = false
-    for (let a = 0; a < count; a++)
-      for (let c = a + 1; c < count; c++) {
-        const [b, d] = [partner[a] as number, partner[c] as number]
-        if (b === c) continue
-        const now = cost(a, b) + cost(c, d)
-        const [one, two] = [cost(a, c) + cost(b, d), cost(a, d) + cost(b, c)]
-        if (Math.min(one, two) >= now) continue
-        const [p, q] = one <= two ? [c, d] : [d, c]
-        partner[a] = p
-        partner[p] = a
-        partner[b] = q
-        partner[q] = b
+    for (const a of odd)
+      for (const c of (near.get(a) as Near).found.keys()) {
+        const [b, d] = [partner.get(a), partner.get(c)]
+        if (b === undefined || d === undefined || b === c) continue
+        if (apart(a, c) + apart(b, d) >= apart(a, b) + apart(c, d) - 1e-9) continue
+        partner.set(a, c)
+        partner.set(c, a)
+        partner.set(b, d)
+        partner.set(d, b)
         improved = true
       }
   }
-  return partner
+}
+
+/** The nearest odd dots of a set, going no farther than needed. */
+function nearest(web: Web, start: number, among: ReadonlySet<number>, most: number): Near {
+  const distance = new Map([[start, 0]])
+  const edge = new Map<number, number>()
+  const found = new Map<number, number>()
+  const heap = new Heap()
+  heap.put(0, start)
+  while (heap.size > 0 && found.size < most) {
+    const length = heap.least
+    const dot = heap.take()
+    if (length > (distance.get(dot) as number)) continue
+    if (dot !== start && among.has(dot)) found.set(dot, length)
+    for (const way of web.around[dot] as number[]) {
+      const next = across(web, way, dot)
+      const reach = length + (web.lengths[way] as number)
+      if (reach >= (distance.get(next) ?? Number.POSITIVE_INFINITY)) continue
+      distance.set(next, reach)
+      edge.set(next, way)
+      heap.put(reach, next)
+    }
+  }
+  return { edge, found }
+}
+
+interface Ways {
+  readonly distance: Float64Array
+  readonly edge: Int32Array
 }
 
 /** Shortest ways from one dot: the distance to every dot and the edge by which it is reached. */
-function shortest(web: Web, start: number): { distance: Float64Array; edge: Int32Array } {
+function shortest(web: Web, start: number): Ways {
   const distance = new Float64Array(web.dots.length).fill(Number.POSITIVE_INFINITY)
   const edge = new Int32Array(web.dots.length).fill(-1)
-  const heap: [number, number][] = [[0, start]]
+  const heap = new Heap()
   distance[start] = 0
-  while (heap.length > 0) {
-    const [length, dot] = takeLeast(heap)
+  heap.put(0, start)
+  while (heap.size > 0) {
+    const length = heap.least
+    const dot = heap.take()
     if (length > (distance[dot] as number)) continue
-    for (const way of web.around[dot] ?? []) {
+    for (const way of web.around[dot] as number[]) {
       const next = across(web, way, dot)
       const reach = length + (web.lengths[way] as number)
       if (reach >= (distance[next] as number)) continue
       distance[next] = reach
       edge[next] = way
-      put(heap, [reach, next])
+      heap.put(reach, next)
     }
   }
   return { distance, edge }
 }
 
-function put(heap: [number, number][], item: [number, number]): void {
-  let at = heap.push(item) - 1
-  while (at > 0) {
-    const above = (at - 1) >> 1
-    if ((heap[above] as [number, number])[0] <= item[0]) break
-    heap[at] = heap[above] as [number, number]
-    at = above
-  }
-  heap[at] = item
-}
+/** Dots by distance, nearest first. */
+class Heap {
+  private readonly keys: number[] = []
+  private readonly dots: number[] = []
 
-function takeLeast(heap: [number, number][]): [number, number] {
-  const least = heap[0] as [number, number]
-  const last = heap.pop() as [number, number]
-  if (heap.length === 0) return least
-  let at = 0
-  for (;;) {
-    let below = 2 * at + 1
-    if (below >= heap.length) break
-    if (below + 1 < heap.length && (heap[below + 1] as [number, number])[0] < (heap[below] as [number, number])[0]) below++
-    if ((heap[below] as [number, number])[0] >= last[0]) break
-    heap[at] = heap[below] as [number, number]
-    at = below
+  get size(): number {
+    return this.keys.length
   }
-  heap[at] = last
-  return least
+
+  get least(): number {
+    return this.keys[0] as number
+  }
+
+  put(key: number, dot: number): void {
+    let at = this.keys.length
+    this.keys.push(key)
+    this.dots.push(dot)
+    while (at > 0) {
+      const above = (at - 1) >> 1
+      if ((this.keys[above] as number) <= key) break
+      this.keys[at] = this.keys[above] as number
+      this.dots[at] = this.dots[above] as number
+      at = above
+    }
+    this.keys[at] = key
+    this.dots[at] = dot
+  }
+
+  take(): number {
+    const first = this.dots[0] as number
+    const key = this.keys.pop() as number
+    const dot = this.dots.pop() as number
+    const size = this.keys.length
+    if (size === 0) return first
+    let at = 0
+    for (;;) {
+      let below = 2 * at + 1
+      if (below >= size) break
+      if (below + 1 < size && (this.keys[below + 1] as number) < (this.keys[below] as number)) below++
+      if ((this.keys[below] as number) >= key) break
+      this.keys[at] = this.keys[below] as number
+      this.dots[at] = this.dots[below] as number
+      at = below
+    }
+    this.keys[at] = key
+    this.dots[at] = dot
+    return first
+  }
 }
 
 /** Every edge of a set once, those of `twice` twice more than none: dots in order. */

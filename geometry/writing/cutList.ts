@@ -7,12 +7,12 @@
  */
 import type { Block } from '../block/values.ts'
 import { isOnRuler } from '../exact/lengths.ts'
-import type { CutRow, FabricRow, Report, UnitRow } from '../values.ts'
+import type { CutRow, FabricRow, Findings, UnitRow } from '../values.ts'
 import { csv } from './csv.ts'
 import { friendlyCell } from './friendlyCell.ts'
 import { capital, count, decimal, inWords, kindWords, METHOD_WORDS, type MeasureUnit, sayOne, saySize } from './say.ts'
 
-export function cutListText(report: Report, block: Block): string {
+export function cutListText(report: Findings, block: Block): string {
   const unit = report.measure.unit
   const named = namesOf(block)
   const sections = [
@@ -25,7 +25,7 @@ export function cutListText(report: Report, block: Block): string {
   const empty = report.cut.length === 0 ? 'Nothing to cut yet.' : ''
   return `${[...sections, empty, problems].filter((section) => section !== '').join('\n\n')}\n`
 
-  function heading({ block: { name, unfinished, withBorders }, measure }: Report): string {
+  function heading({ block: { name, unfinished, withBorders }, measure }: Findings): string {
     const borders = withBorders[0] === unfinished[0] && withBorders[1] === unfinished[1] ? '' : `, ${saySize(withBorders, unit)} with its borders`
     return [
       `Cut list: ${name}`,
@@ -36,7 +36,7 @@ export function cutListText(report: Report, block: Block): string {
 }
 
 /** One line a different piece, with the exact sizes in the measure's unit. */
-export function cutListCsv(report: Report, block: Block): string {
+export function cutListCsv(report: Findings, block: Block): string {
   const named = namesOf(block)
   const head = ['fabric', 'name', 'shape', 'width', 'height', 'measure', 'count', 'then', 'method', 'for']
   const rows = report.cut.map((row) => [
@@ -67,12 +67,12 @@ export function namesOf(block: Block): Named {
   return (fabric) => names.get(fabric) ?? fabric
 }
 
-function fabricsInUse(report: Report, block: Block): string[] {
+function fabricsInUse(report: Findings, block: Block): string[] {
   const used = new Set(report.cut.map(({ fabric }) => fabric))
   return block.fabrics.map(({ id }) => id).filter((id) => used.has(id))
 }
 
-function fabricSection(fabric: string, report: Report, named: Named): string {
+function fabricSection(fabric: string, report: Findings, named: Named): string {
   const unit = report.measure.unit
   const rows = report.cut.filter((row) => row.fabric === fabric)
   const cloth = report.fabric.find((row) => row.fabric === fabric)
@@ -82,14 +82,14 @@ function fabricSection(fabric: string, report: Report, named: Named): string {
 
 const area = ({ size: [width, height] }: CutRow): number => width * height
 
-function pieceLine(row: CutRow, report: Report): string {
+function pieceLine(row: CutRow, report: Findings): string {
   const shape = row.shape === 'polygon' ? ['template', 'templates'] : [row.shape, `${row.shape}s`]
   const then = { none: '', halve: ', each cut once from corner to corner', quarter: ', each cut twice from corner to corner' }[row.then]
   const template = row.shape === 'polygon' ? ' round its outermost points: trace the patch and add the seam allowance all round' : ''
   return `${count(row.count, ...(shape as [string, string]))} ${saySize(row.size, report.measure.unit)}${template}${then} – ${purpose(row, report)}`
 }
 
-function purpose(row: CutRow, report: Report): string {
+function purpose(row: CutRow, report: Findings): string {
   if (row.for.length === 0) return 'borders'
   const wanted = new Set(row.for)
   const kinds = [...new Set(report.units.filter((unit) => unit.for.some((id) => wanted.has(id))).map(({ kind }) => kindWords(kind, 2)))]
@@ -116,7 +116,7 @@ function eighths(yards: number): string {
   return whole === 0 ? half : `${whole} ${half}`
 }
 
-function batchSection(report: Report, named: Named): string {
+function batchSection(report: Findings, named: Named): string {
   const rows = report.units.filter(({ batches }) => batches.length > 0)
   return rows.map((row) => batchLines(row, report.measure.unit, named).join('\n')).join('\n\n')
 }
@@ -130,7 +130,7 @@ function batchLines(row: UnitRow, unit: MeasureUnit, named: Named): string[] {
   return [`Geese ${saySize(row.finished, unit)} finished, trimmed to ${saySize(row.unfinished, unit)}: ${batchSentence(row)}`, ...batches, ...least]
 }
 
-function rulerNote(report: Report, block: Block): string {
+function rulerNote(report: Findings, block: Block): string {
   const unit = report.measure.unit
   const off = report.cut.some(({ size }) => size.some((length) => !isOnRuler(length, unit)))
   if (!off) return ''

@@ -9,14 +9,14 @@
 import type { Block } from '../block/values.ts'
 import { lcm, parseRational, toNumber } from '../exact/rational.ts'
 import { isOnRuler } from '../exact/lengths.ts'
-import type { CutRow, Report } from '../values.ts'
+import type { CutRow, Findings } from '../values.ts'
 
 /** Parts of a unit of measure that a maker can read off. */
 const MARKS = { in: 16, cm: 10 } as const
 /** Finer parts of a cell than this are not a piece on the grid but one on the slant. */
 const FINEST = 512
 
-export function friendlyCell(report: Report, block: Block): number | null {
+export function friendlyCell(report: Findings, block: Block): number | null {
   const { unit, seam } = report.measure
   const cell = toNumber(parseRational(block.grid.cell) ?? { n: 0n, d: 1n })
   if (cell <= 0 || !isOnRuler(2 * seam, unit)) return null

@@ -6,7 +6,7 @@
  */
 import { parseRational, toNumber } from '../exact/rational.ts'
 import type { Position } from '../block/values.ts'
-import type { Join, Report, ReportPoint, Stage } from '../values.ts'
+import type { Join, Findings, ReportPoint, Stage } from '../values.ts'
 import { kindWords } from './say.ts'
 
 export interface Piece {
@@ -23,7 +23,7 @@ export const cells = (position: Position): number => {
 
 export const point = ([x, y]: ReportPoint): readonly [number, number] => [cells(x), cells(y)]
 
-export function piecesOf(report: Report): ReadonlyMap<string, Piece> {
+export function piecesOf(report: Findings): ReadonlyMap<string, Piece> {
   const units = unitNames(report)
   const pieces = new Map<string, Piece>()
   for (const patch of report.patches) {
@@ -55,7 +55,7 @@ function pieceName(join: Join, next: Join | undefined, first: Piece, counter: Ma
   return `${word} ${number}`
 }
 
-function unitNames(report: Report): ReadonlyMap<string, string> {
+function unitNames(report: Findings): ReadonlyMap<string, string> {
   return new Map(report.units.flatMap((row) => row.for.map((id) => [id, `${kindWords(row.kind, 1)} ${id}`] as const)))
 }
 

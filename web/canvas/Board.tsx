@@ -7,7 +7,7 @@
  */
 import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from 'react'
 import { Stage } from 'react-konva'
-import { moveUnits, type Report } from '../../geometry/index.ts'
+import { moveUnits, type Findings } from '../../geometry/index.ts'
 import { edit, look, now, redo, undo, useStore, useTold } from '../state/store.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, moveChosen, placeAt, pourAt, removeChosen, turnChosen } from './actions.ts'
 import { Cloth } from './Cloth.tsx'
@@ -40,7 +40,7 @@ type Gesture =
   | { readonly sort: 'pan'; readonly from: Spot; readonly pan: Spot }
   | { readonly sort: 'pinch'; readonly apart: number; readonly middle: Spot; readonly zoom: number; readonly pan: Spot }
 
-const NONE: Report['meetings'] = []
+const NONE: Findings['meetings'] = []
 
 export function Board() {
   const place = useRef<HTMLDivElement>(null)
@@ -358,7 +358,7 @@ export function Board() {
 
 const ARROWS: Readonly<Record<string, Spot>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
-function pointedAt(finding: string | null, report: Report | null): Spot | null {
+function pointedAt(finding: string | null, report: Findings | null): Spot | null {
   if (finding === null || report === null) return null
   const [sort, index] = finding.split(' ')
   const found = sort === 'meeting' ? report.meetings[Number(index)]?.at : sort === 'problem' ? report.problems[Number(index)]?.at : undefined

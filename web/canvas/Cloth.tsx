@@ -1,14 +1,14 @@
 /** The cloth: one shape that fills a path for each colour, with the grid under it and the seams on it. It listens to nothing. */
 import { memo } from 'react'
 import { Layer, Shape } from 'react-konva'
-import { type Block, lightnessOf, type Report } from '../../geometry/index.ts'
+import { type Block, lightnessOf, type Findings } from '../../geometry/index.ts'
 import type { Frame } from './place.ts'
 import { bordersAround, type Line, number, type Piece, type Spot } from './shapes.ts'
 import type { Look } from '../state/store.ts'
 
 interface Props {
   readonly block: Block
-  readonly report: Report | null
+  readonly report: Findings | null
   readonly pieces: readonly Piece[]
   readonly lines: readonly Line[]
   readonly frame: Frame

@@ -5,7 +5,7 @@ import {
   cellOf,
   type Join,
   type Patch,
-  type Report,
+  type Findings,
   parseRational,
   type ReportPoint,
   shapeOf,
@@ -66,7 +66,7 @@ export interface Line {
 /** Where along a seam its number may stand, the best first. */
 const PLACES = [0.5, 0.375, 0.625, 0.3125, 0.1875]
 
-export function linesOf(report: Report): Line[] {
+export function linesOf(report: Findings): Line[] {
   const busy = new Set(report.meetings.map(({ at }) => spot(at).join()))
   return report.joins.map((join, index) => {
     const points = [join.from, ...join.via, join.to].map(spot)

@@ -1,5 +1,5 @@
 /** What to cut, the batches, and the cloth to buy; copied or saved as CSV. */
-import { batchSentence, type Block, type CutRow, cutListCsv, type Report, sayLength, type UnitRow } from '../../geometry/index.ts'
+import { batchSentence, type Block, type CutRow, cutListCsv, type Findings, sayLength, type UnitRow } from '../../geometry/index.ts'
 import { download, fileName } from '../state/save.ts'
 import { look, useStore, useTold } from '../state/store.ts'
 import { KIND_NAMES, METHOD_NAMES } from './words.ts'
@@ -49,9 +49,9 @@ export function CutList() {
   )
 }
 
-const size = ([w, h]: readonly [number, number], { measure: { unit } }: Report): string => `${sayLength(w, unit)} × ${sayLength(h, unit)} ${unit}`
+const size = ([w, h]: readonly [number, number], { measure: { unit } }: Findings): string => `${sayLength(w, unit)} × ${sayLength(h, unit)} ${unit}`
 
-function Cut({ report, block }: { readonly report: Report; readonly block: Block }) {
+function Cut({ report, block }: { readonly report: Findings; readonly block: Block }) {
   return block.fabrics.map(({ id, name, colour }) => {
     const rows = report.cut.filter(({ fabric }) => fabric === id)
     const cloth = report.fabric.find(({ fabric }) => fabric === id)
@@ -96,7 +96,7 @@ function Batches({ row, block }: { readonly row: UnitRow; readonly block: Block 
   )
 }
 
-async function copy(report: Report, block: Block): Promise<void> {
+async function copy(report: Findings, block: Block): Promise<void> {
   try {
     await navigator.clipboard.writeText(cutListCsv(report, block))
     look({ notice: 'The cut list is copied as CSV.' })

@@ -1,5 +1,5 @@
 /** The findings: size, what cannot be sewn as it lies, every meeting of seams with its reason and fixes, and the order of sewing. */
-import { type Fix, type Join, type Meeting, type Report, sayLength, type Verdict } from '../../geometry/index.ts'
+import { type Fix, type Join, type Meeting, type Findings as Said, sayLength, type Verdict } from '../../geometry/index.ts'
 import { MARKS, VERDICTS } from '../canvas/marks.ts'
 import { edit, look, useStore, useTold } from '../state/store.ts'
 import { editOf } from './fixes.ts'
@@ -48,7 +48,7 @@ export function Findings() {
   )
 }
 
-function Size({ report }: { readonly report: Report }) {
+function Size({ report }: { readonly report: Said }) {
   const { unit } = report.measure
   const say = ([w, h]: readonly [number, number]): string => `${sayLength(w, unit)} × ${sayLength(h, unit)} ${unit}`
   const { finished, unfinished, withBorders } = report.block
@@ -68,7 +68,7 @@ function Size({ report }: { readonly report: Report }) {
   )
 }
 
-export function summary({ meetings, joins, problems }: Report): string {
+export function summary({ meetings, joins, problems }: Said): string {
   if (joins.length === 0 && problems.length > 0) return 'Not sewn yet: mend the layout first.'
   const count = (verdict: Verdict): number => meetings.filter((meeting) => meeting.verdict === verdict).length
   const clashes = count('clashes')
@@ -78,7 +78,7 @@ export function summary({ meetings, joins, problems }: Report): string {
   return `${clashes} of ${clashes + nests} meetings ${clashes === 1 ? 'clashes' : 'clash'}.`
 }
 
-function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly report: Report }) {
+function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly report: Said }) {
   const pointed = useStore(({ view }) => view.finding)
   const own = report.meetings.flatMap((meeting, index) => (meeting.verdict === verdict ? [{ meeting, index }] : []))
   if (own.length === 0) return null
@@ -108,7 +108,7 @@ function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly rep
   )
 }
 
-const numberOf = (report: Report, id: string): number => report.joins.findIndex((join) => join.id === id) + 1
+const numberOf = (report: Said, id: string): number => report.joins.findIndex((join) => join.id === id) + 1
 
 function One({
   meeting,
@@ -117,7 +117,7 @@ function One({
   pointed,
 }: {
   readonly meeting: Meeting
-  readonly report: Report
+  readonly report: Said
   readonly place: string
   readonly pointed: boolean
 }) {
@@ -146,7 +146,7 @@ function One({
   )
 }
 
-function fixWords(fix: Fix, report: Report): string {
+function fixWords(fix: Fix, report: Said): string {
   const number = numberOf(report, fix.what)
   if (fix.do === 'open') return number > 0 ? `Press seam ${number} open` : `Press the seams of ${fix.what} open`
   if (fix.do === 'order') return `Join by ${fix.what}`
@@ -154,12 +154,12 @@ function fixWords(fix: Fix, report: Report): string {
   return number > 0 ? `Press seam ${number} the other way` : `Lift the rule of ${fix.what}`
 }
 
-function take(fix: Fix, report: Report): void {
+function take(fix: Fix, report: Said): void {
   edit(editOf(fix, report))
   look({ notice: `Done: ${fixWords(fix, report)}.` })
 }
 
-function Order({ report }: { readonly report: Report }) {
+function Order({ report }: { readonly report: Said }) {
   if (report.joins.length === 0) return null
   return (
     <details className="order">
@@ -183,7 +183,7 @@ function Order({ report }: { readonly report: Report }) {
   )
 }
 
-function inWords({ stage, kind, press, unfinished }: Join, { measure }: Report): string {
+function inWords({ stage, kind, press, unfinished }: Join, { measure }: Said): string {
   const how = kind === 'straight' ? '' : kind === 'partial' ? ', partial seam' : ', set in'
   const way = press.toward === 'open' ? 'press open' : 'press as the wedge shows'
   const size =

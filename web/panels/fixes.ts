@@ -4,10 +4,21 @@
  * In      the fix and the report it stands in.
  * Out     a named edit; applied, the report's clash is gone.
  */
-import { type Edit, type Fix, type Join, type Order, type Report, setOrder, setPress, setPressFree, setOpen, setTurn } from '../../geometry/index.ts'
+import {
+  type Edit,
+  type Fix,
+  type Join,
+  type Order,
+  type Findings,
+  setOrder,
+  setPress,
+  setPressFree,
+  setOpen,
+  setTurn,
+} from '../../geometry/index.ts'
 import { type Line, linesOf, type Spot } from '../canvas/shapes.ts'
 
-export function editOf(fix: Fix, report: Report): Edit {
+export function editOf(fix: Fix, report: Findings): Edit {
   if (fix.do === 'order') return setOrder(fix.what as Order)
   if (fix.do === 'turn') return setTurn(fix.what, fix.turn ?? 0, fix.mirror ?? false)
   const join = report.joins.findIndex(({ id }) => id === fix.what)
@@ -18,7 +29,7 @@ export function editOf(fix: Fix, report: Report): Edit {
 }
 
 /** A point of the seam that lies on no other: between its start and the first place where another seam ends on it. */
-function pointOn(report: Report, index: number): Spot {
+function pointOn(report: Findings, index: number): Spot {
   const lines = linesOf(report)
   const [a, b] = (lines[index] as Line).points as [Spot, Spot]
   const ends = lines.flatMap(({ points }, other) => (other === index ? [] : [points[0] as Spot, points.at(-1) as Spot, ...points.slice(1, -1)]))
@@ -34,7 +45,7 @@ function pointOn(report: Report, index: number): Spot {
 }
 
 /** A point a little way off the seam on the side its allowances do not lie on now. */
-function beyond(report: Report, index: number, [x, y]: Spot): Spot {
+function beyond(report: Findings, index: number, [x, y]: Spot): Spot {
   const { lies } = linesOf(report)[index] as { lies: Spot | null; join: Join }
   const [dx, dy] = lies ?? [0, 1]
   const step = 1 / 64

@@ -5,7 +5,7 @@
  * at) is no part of the document: it is never undone.
  */
 import { useSyncExternalStore } from 'react'
-import { type Block, type Edit, type Kind, type Report, report } from '../../geometry/index.ts'
+import { type Block, type Edit, type Kind, type Findings, findings } from '../../geometry/index.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
 import { apply, type History, redone, replaced, undone } from './history.ts'
 
@@ -110,7 +110,7 @@ export function useStore<T>(select: (state: State) => T): T {
   return useSyncExternalStore(subscribe, () => select(state))
 }
 
-export type Told = { readonly report: Report; readonly trouble: null } | { readonly report: null; readonly trouble: string }
+export type Told = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: string }
 
 let told: { block: Block; told: Told } | null = null
 
@@ -119,7 +119,7 @@ export function reportOf(block: Block): Told {
   if (told?.block === block) return told.told
   let made: Told
   try {
-    made = { report: report(block), trouble: null }
+    made = { report: findings(block), trouble: null }
   } catch (error) {
     made = {
       report: null,
