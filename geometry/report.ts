@@ -5,10 +5,10 @@
  * beyond the grid cannot be sewn as it stands: then the parts that need sewn joins are empty and everything else is still said.
  */
 import { cellOf, seamOf } from './block/measure.ts'
-import { type Laid, lay, realX, realY } from './block/lay.ts'
+import { type Laid, lay, placeOf as placeOnGrid, realX, realY } from './block/lay.ts'
 import type { Block } from './block/values.ts'
 import { cutting } from './cutting/cutting.ts'
-import { add, multiply, type Rational, rational, toFile, toNumber } from './exact/rational.ts'
+import { add, multiply, type Rational, rational, subtract, toFile, toNumber } from './exact/rational.ts'
 import { edgesOf } from './neighbours/edges.ts'
 import { proofOf } from './pressing/proof.ts'
 import { fixesOf } from './pressing/fixes.ts'
@@ -28,14 +28,15 @@ const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0 }
 export function report(block: Block): Report {
   const laid = lay(block)
   const plane = planeOf(laid)
-  const faults = faultsOf(laid)
+  const faults = faultsOf(laid, plane)
   return { ...found(laid, plane, faults), ditch: faults.length === 0 ? ditchOf(laid, plane) : NO_DITCH }
 }
 
 /** All that is said while the hand is still on the block: the quilting route takes longer. */
 export function findings(block: Block): Findings {
   const laid = lay(block)
-  return found(laid, planeOf(laid), faultsOf(laid))
+  const plane = planeOf(laid)
+  return found(laid, plane, faultsOf(laid, plane))
 }
 
 function found(laid: Laid, plane: Plane, faults: readonly Problem[]): Findings {
@@ -87,10 +88,11 @@ const WORDS = {
   outside: 'Cloth lies beyond the grid here; move it in or make the grid larger.',
 }
 
-function faultsOf(laid: Laid): Problem[] {
+function faultsOf(laid: Laid, plane: Plane): Problem[] {
   const own = laid.patches.filter(({ unit }) => unit >= 0)
   const corners = own.map((patch) => patch.corners)
-  const { faults } = subdivide(corners, box(0, 0, laid.width, laid.height))
+  // With borders on, the plane's outline is not the grid's.
+  const { faults } = laid.borders === 0 ? plane : subdivide(corners, box(0, 0, laid.width, laid.height))
   if (faults.length === 0) return []
   return regions(faults, corners, laid.width, laid.height).map(({ kind, at, area, patches }) => ({
     code: kind,
@@ -136,7 +138,7 @@ function besideSeam(laid: Laid, plane: Plane, seam: Seam): string[] {
 const placeOf = (laid: Laid, plane: Plane, dot: number): ReportPoint => pointOf(laid, plane.dots[dot] as Dot)
 /** A unit may lie beyond the grid, where a border would be: its corners are as they are drawn. */
 const gridPoint = ({ den }: Laid, [x, y]: Dot): ReportPoint => [toFile(rational(x, den)), toFile(rational(y, den))]
-const pointOf = (laid: Laid, [x, y]: Dot): ReportPoint => [toFile(realX(laid, x)), toFile(realY(laid, y))]
+const pointOf = placeOnGrid
 
 function sizesOf(laid: Laid): { finished: [number, number]; unfinished: [number, number]; withBorders: [number, number] } {
   const { block } = laid
@@ -236,6 +238,13 @@ function pressOf(toward: Toward, wish: Wish, costly: boolean): Join['press'] {
 function sizesOfPieces(laid: Laid, seams: readonly Seam[]): ([number, number] | null)[] {
   const cell = cellOf(laid.block)
   const allowances = multiply(seamOf(laid.block), rational(2))
+  const length = (from: Rational, to: Rational): number => toNumber(add(multiply(subtract(to, from), cell), allowances))
+  const known = new Map<number, number>()
+  const plain = (steps: number): number => {
+    const seen = known.get(steps) ?? length(rational(0), rational(steps, laid.den))
+    known.set(steps, seen)
+    return seen
+  }
   const extents = laid.patches.map(({ corners }) => extentOf(corners))
   return seams.map(({ sides }) => {
     const [a, b] = [extents[sides[0]] as Extent, extents[sides[1]] as Extent]
@@ -248,7 +257,8 @@ function sizesOfPieces(laid: Laid, seams: readonly Seam[]): ([number, number] | 
     }
     extents.push(whole)
     if (BigInt(whole.x1 - whole.x0) * BigInt(whole.y1 - whole.y0) * 2n !== whole.area) return null
-    const length = (from: Rational, to: Rational): number => toNumber(add(multiply(add(to, { n: -from.n, d: from.d }), cell), allowances))
+    const inGrid = whole.x0 >= 0 && whole.y0 >= 0 && whole.x1 <= laid.width && whole.y1 <= laid.height
+    if (inGrid) return [plain(whole.x1 - whole.x0), plain(whole.y1 - whole.y0)]
     return [length(realX(laid, whole.x0), realX(laid, whole.x1)), length(realY(laid, whole.y0), realY(laid, whole.y1))]
   })
 }

@@ -6,11 +6,11 @@
  * Exact   a border's width may be any length, so borders stand one cell wide in the whole-number plane, whatever their width;
  *         `realX` and `realY` give back the true place in cells. Nothing that is decided depends on a border's width.
  */
-import { add, compare, divide, lcm, multiply, type Rational, rational, subtract, toNumber, ZERO } from '../exact/rational.ts'
+import { add, compare, divide, lcm, multiply, type Rational, rational, subtract, toFile, toNumber, ZERO } from '../exact/rational.ts'
 import { type Dot, doubleArea } from '../plane/dots.ts'
 import { type ExactPoint, exactPoint, type Sewn, shapeOf } from '../units/kinds.ts'
 import { cellOf, lengthOf } from './measure.ts'
-import type { Block, Unit } from './values.ts'
+import type { Block, Position, Unit } from './values.ts'
 
 export interface LaidPatch {
   readonly id: string
@@ -51,19 +51,26 @@ interface Shape {
 }
 
 export function lay(block: Block): Laid {
-  const shapes = block.units.map(shapeOnGrid)
+  const shapes = shapesOf(block)
   const den = Number(commonDenominator(shapes))
   const width = block.grid.columns * den
   const height = block.grid.rows * den
   const patches: LaidPatch[] = []
-  const parts: Part[] = shapes.map((shape, unit) => {
-    const numbers = new Map<string, number>()
-    for (const { name, corners } of shape.patches) {
-      numbers.set(name, patches.length)
-      const fabric = (block.units[unit] as Unit).fabrics[name] as string
-      patches.push({ id: `p:${patches.length + 1}`, unit, name, fabric, corners: clockwise(corners.map((corner) => whole(corner, den))) })
+  const dots = new Map<Shape, readonly (readonly Dot[])[]>()
+  const parts: Part[] = shapes.map(({ shape, at }, unit) => {
+    const first = patches.length
+    const [x, y] = whole(at, den)
+    const own = dots.get(shape) ?? shape.patches.map(({ corners }) => clockwise(corners.map((corner) => whole(corner, den))))
+    dots.set(shape, own)
+    const { fabrics } = block.units[unit] as Unit
+    shape.patches.forEach(({ name }, place) => {
+      const corners = (own[place] as readonly Dot[]).map(([dx, dy]): Dot => [x + dx, y + dy])
+      patches.push({ id: `p:${patches.length + 1}`, unit, name, fabric: fabrics[name] as string, corners })
+    })
+    return {
+      patches: shape.patches.map((_, place) => first + place),
+      sewn: numbered(shape.sewn, new Map(shape.patches.map(({ name }, place) => [name, first + place]))),
     }
-    return { patches: [...numbers.values()], sewn: numbered(shape.sewn, numbers) }
   })
   const borders = block.borders ?? []
   borders.forEach((border, depth) => {
@@ -77,19 +84,39 @@ export function lay(block: Block): Laid {
   return { block, den, width, height, patches, parts, borders: borders.length, depths }
 }
 
-function shapeOnGrid(unit: Unit): Shape {
-  if (unit.kind !== 'polygon') return shapeOf(unit)
-  return { patches: [{ name: 'patch', corners: unit.corners.map(exactPoint) }], sewn: 'patch' }
+interface Placed {
+  readonly shape: Shape
+  readonly at: ExactPoint
 }
 
-function commonDenominator(shapes: readonly Shape[]): bigint {
+const ORIGIN: ExactPoint = [ZERO, ZERO]
+
+/** Units of one kind, size and turn share one shape, moved to where each lies. */
+function shapesOf(block: Block): Placed[] {
+  const known = new Map<string, Shape>()
+  return block.units.map((unit) => {
+    if (unit.kind === 'polygon') return { shape: { patches: [{ name: 'patch', corners: unit.corners.map(exactPoint) }], sewn: 'patch' }, at: ORIGIN }
+    const names = unit.kind === 'strips' || unit.kind === 'cornered' ? Object.keys(unit.fabrics).join() : ''
+    const key = `${unit.kind} ${unit.size} ${unit.turn ?? 0} ${unit.mirror === true} ${unit.corner} ${names}`
+    const shape = known.get(key) ?? shapeOf({ ...unit, at: [0, 0] })
+    known.set(key, shape)
+    return { shape, at: exactPoint(unit.at) }
+  })
+}
+
+function commonDenominator(shapes: readonly Placed[]): bigint {
   let common = 1n
-  for (const { patches } of shapes)
-    for (const { corners } of patches)
-      for (const [x, y] of corners) {
-        if (common % x.d !== 0n) common = lcm(common, x.d)
-        if (common % y.d !== 0n) common = lcm(common, y.d)
-      }
+  const take = ([x, y]: ExactPoint): void => {
+    if (common % x.d !== 0n) common = lcm(common, x.d)
+    if (common % y.d !== 0n) common = lcm(common, y.d)
+  }
+  const seen = new Set<Shape>()
+  for (const { shape, at } of shapes) {
+    take(at)
+    if (seen.has(shape)) continue
+    seen.add(shape)
+    for (const { corners } of shape.patches) for (const corner of corners) take(corner)
+  }
   return common
 }
 
@@ -127,6 +154,7 @@ function strips(width: number, height: number, depth: number, den: number): [str
 
 /** The true place of a step, in cells. */
 function real(step: number, extent: number, { den, depths }: Laid): Rational {
+  if (step >= 0 && step <= extent && step % den === 0) return { n: BigInt(step / den), d: 1n }
   if (step < 0) return subtract(ZERO, depths[-step / den] as Rational)
   if (step > extent) return add(rational(extent, den), depths[(step - extent) / den] as Rational)
   return rational(step, den)
@@ -161,3 +189,13 @@ function step(place: Rational, extent: number, { den, depths }: Laid): Rational 
   }
   return null
 }
+
+/** The true place of a step as files write it. */
+function written(step: number, extent: number, laid: Laid): Position {
+  const { den } = laid
+  const plain = step >= 0 && step <= extent && (step % den === 0 || (den & (den - 1)) === 0)
+  return plain ? step / den : toFile(real(step, extent, laid))
+}
+
+/** A dot as the report writes it. */
+export const placeOf = (laid: Laid, [x, y]: Dot): readonly [Position, Position] => [written(x, laid.width, laid), written(y, laid.height, laid)]

@@ -2,7 +2,8 @@
  * How many different pieces a plan makes: two are alike when one is the other turned, in the same fabrics.
  *
  * In      the laid block and its seams.
- * Out     a fingerprint for each piece that a seam makes, the same for alike pieces; `null` where the plan is too long to compare.
+ * Out     a fingerprint for each piece that a seam makes, the same for alike pieces (none for units, which every plan makes alike); `null` where the
+ *         plan is too long to compare.
  * How     each patch's corners, seen from each of the piece's four turned boxes, are mixed into a number that does not depend on their order;
  *         the least of the four stands for the piece. Used to choose between equal plans and to make alike pieces together, for no verdict.
  */
@@ -18,11 +19,15 @@ export function fingerprints(laid: Laid, seams: readonly Seam[]): string[] | nul
   const fabric = new Map(laid.block.fabrics.map(({ id }, index) => [id, index + 1]))
   const prints: string[] = []
   let looked = 0
-  for (const { sides } of seams) {
+  for (const { sides, stage } of seams) {
     const patches = [...(held[sides[0]] as number[]), ...(held[sides[1]] as number[])]
     held.push(patches)
     held[sides[0]] = []
     held[sides[1]] = []
+    if (stage === 'unit') {
+      prints.push('')
+      continue
+    }
     looked += patches.length
     if (looked > MOST) return null
     prints.push(printOf(laid, patches, fabric))

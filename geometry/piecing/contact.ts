@@ -23,15 +23,40 @@ export interface Contact {
 
 /** `side` tells on which of the two pieces a patch lies: 0, 1, or −1 for neither. */
 export function contactOf(plane: Plane, edges: readonly number[], side: (patch: number) => -1 | 0 | 1): Contact {
-  const chain = chained(plane, edges)
-  if (chain === null) return { runs: [], straight: false }
-  const runs = cutAtBends(plane, chain)
+  const runs = oneLine(plane, edges) ?? anyLine(plane, edges)
+  if (runs === null) return { runs: [], straight: false }
   const only = runs[0] as Run
   return { runs, straight: runs.length === 1 && keepsItsSide(plane, only, 0, side) && keepsItsSide(plane, only, only.dots.length - 1, side) }
 }
 
+/** Most contacts are stretches of one straight line, end to end: those need no search. */
+function oneLine(plane: Plane, edges: readonly number[]): Run[] | null {
+  const first = plane.edges[edges[0] as number]
+  if (first === undefined) return null
+  if (edges.length === 1) return [{ line: first.line, dots: [first.a, first.b] }]
+  const upright = plane.dots[first.a]?.[0] === plane.dots[first.b]?.[0]
+  const place = (edge: number): number => {
+    const [x, y] = plane.dots[(plane.edges[edge] as PlaneEdge).a] as Dot
+    return upright ? y : x
+  }
+  const sorted = [...edges].sort((one, other) => place(one) - place(other))
+  const dots = [(plane.edges[sorted[0] as number] as PlaneEdge).a]
+  for (const edge of sorted) {
+    const { a, b, line } = plane.edges[edge] as PlaneEdge
+    if (line !== first.line || a !== dots.at(-1)) return null
+    dots.push(b)
+  }
+  return [{ line: first.line, dots }]
+}
+
+function anyLine(plane: Plane, edges: readonly number[]): Run[] | null {
+  const chain = chained(plane, edges)
+  return chain === null ? null : cutAtBends(plane, chain)
+}
+
 /** Edges in a line, each with the dot where it begins; null where they are not one open or closed line. */
 function chained(plane: Plane, edges: readonly number[]): { edge: number; from: number }[] | null {
+  if (edges.length === 0) return null
   const at = new Map<number, number[]>()
   for (const edge of edges) {
     const { a, b } = plane.edges[edge] as PlaneEdge

@@ -33,7 +33,11 @@ export function sew(laid: Laid, plane: Plane, tree: Tree): Seam[] {
     const contact = contactOf(plane, edges, side)
     const seam = seamOf(step, contact, plane, side, seams, endsAt, pieces)
     const dots = [seam.path[0] as number, seam.path.at(-1) as number]
-    for (const dot of dots) endsAt.set(dot, [...(endsAt.get(dot) ?? []), seams.length])
+    for (const dot of dots) {
+      const there = endsAt.get(dot)
+      if (there === undefined) endsAt.set(dot, [seams.length])
+      else there.push(seams.length)
+    }
     seams.push(seam)
     pieces.join(one, other)
   }
@@ -87,10 +91,10 @@ function seamOf(
   endsAt: ReadonlyMap<number, readonly number[]>,
   pieces: Pieces,
 ): Draft {
-  const plain = { ...step, finishedAfter: null }
+  const { sides, stage, unit } = step
   const { runs } = contact
   if (runs.length === 0) throw new Error('impossible: two pieces that do not meet along one line')
-  if (contact.straight) return { ...plain, kind: 'straight', path: (runs[0] as Run).dots, bends: [] }
+  if (contact.straight) return { sides, stage, unit, finishedAfter: null, kind: 'straight', path: (runs[0] as Run).dots, bends: [] }
   const left = [...runs]
   const finished: { seam: number; run: Run }[] = []
   const finish = (run: Run | undefined, dot: number | undefined): boolean => {
@@ -107,9 +111,9 @@ function seamOf(
   const holds = (place: number): boolean => bentAt.has(only.dots[place] as number) || keepsItsSide(plane, only, place, side)
   if (left.length === 1 && finished.length > 0 && holds(0) && holds(only.dots.length - 1)) {
     for (const { seam, run } of finished) leaveOpen(seams[seam] as Draft, run, seams.length)
-    return { ...plain, kind: 'straight', path: only.dots, bends: [] }
+    return { sides, stage, unit, finishedAfter: null, kind: 'straight', path: only.dots, bends: [] }
   }
-  return { ...plain, kind: 'set-in', ...bent(runs) }
+  return { sides, stage, unit, finishedAfter: null, kind: 'set-in', ...bent(runs) }
 }
 
 /** Whether an earlier seam, sewn up to `dot`, would carry straight on along `run`. */

@@ -51,7 +51,11 @@ export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf): Met 
 
   seams.forEach((seam, index) => {
     if (seam.finishedAfter === null) cross(index)
-    for (const end of endsOf(plane, seam, index, clockwise[index] as 0 | 1)) loose.set(end.dot, [...(loose.get(end.dot) ?? []), end])
+    for (const end of endsOf(plane, seam, index, clockwise[index] as 0 | 1)) {
+      const there = loose.get(end.dot)
+      if (there === undefined) loose.set(end.dot, [end])
+      else there.push(end)
+    }
     for (const open of finishing.get(index) ?? []) cross(open)
   })
   return { crossings, ends, clockwise, loose }
