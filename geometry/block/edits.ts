@@ -21,6 +21,8 @@ export type Draft = Mutable<Block>
 
 export interface Edit {
   readonly name: string
+  /** Edits that follow each other with the same word here are one step to undo: a name typed letter by letter. */
+  readonly merge?: string
   readonly change: (draft: Draft) => void
 }
 
@@ -247,6 +249,7 @@ export const addFabric = (fabric: Fabric): Edit => ({
 
 export const changeFabric = (id: string, change: { readonly name?: string; readonly colour?: string }): Edit => ({
   name: 'change a fabric',
+  merge: `fabric ${id} ${Object.keys(change).join()}`,
   change: (draft) => {
     const fabric = draft.fabrics.find((one) => one.id === id)
     if (fabric !== undefined) Object.assign(fabric, change)
@@ -279,6 +282,7 @@ export const setOrder = (order: Order): Edit => ({
 
 export const setName = (name: string): Edit => ({
   name: 'name the block',
+  merge: 'name',
   change: (draft) => {
     draft.name = name
   },

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto'
 import { describe, expect, it } from 'vitest'
-import { moveUnits, readBlock, recolourPatch, removeUnits, turnUnits, writeBlock } from '../../geometry/index.ts'
+import { moveUnits, readBlock, recolourPatch, removeUnits, setName, turnUnits, writeBlock } from '../../geometry/index.ts'
 import { emptyGrid } from '../../web/starters/emptyGrid.ts'
 import { eveningStar } from '../../web/starters/eveningStar.ts'
 import { lantern } from '../../web/starters/lantern.ts'
@@ -25,6 +25,13 @@ describe('the history', () => {
 
   it('keeps nothing of an edit that changes nothing', () => {
     expect(apply(start, recolourPatch('goose-top', 'leftWing', 'no-such-fabric'))).toBe(start)
+  })
+
+  it('takes a name typed letter by letter as one step', () => {
+    const typed = ['D', 'Du', 'Dusk'].reduce((history, name) => apply(history, setName(name)), start)
+    expect(typed.past).toHaveLength(1)
+    expect(undone(typed).block).toEqual(eveningStar)
+    expect(redone(undone(typed)).block.name).toBe('Dusk')
   })
 
   it('has another block back after one was opened in its place', () => {

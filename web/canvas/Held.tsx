@@ -44,6 +44,13 @@ export function Held({ block, frame, chosen, handles, ghost, drawn, cursor, patc
   const rect = ({ at, size }: Rect): number[] => flat([at, [at[0] + size[0], at[1]], [at[0] + size[0], at[1] + size[1]], [at[0], at[1] + size[1]]])
   return (
     <Layer listening={false}>
+      {chosen.map((one) => (
+        <KonvaLine key={one.at.join()} points={rect(one)} closed stroke={paper} strokeWidth={5} />
+      ))}
+      {chosen.map((one) => (
+        <KonvaLine key={one.at.join()} points={rect(one)} closed stroke={ink} strokeWidth={2.5} dash={[9, 4]} />
+      ))}
+      {patch && <KonvaLine points={flat(patch)} closed stroke={ink} strokeWidth={2.5} />}
       {meetings.map(({ at, verdict, join, seams }) => {
         const [x, y] = frame.toPixels(...spot(at))
         return (
@@ -59,13 +66,6 @@ export function Held({ block, frame, chosen, handles, ghost, drawn, cursor, patc
           />
         )
       })}
-      {chosen.map((one) => (
-        <KonvaLine key={one.at.join()} points={rect(one)} closed stroke={paper} strokeWidth={5} />
-      ))}
-      {chosen.map((one) => (
-        <KonvaLine key={one.at.join()} points={rect(one)} closed stroke={ink} strokeWidth={2.5} dash={[9, 4]} />
-      ))}
-      {patch && <KonvaLine points={flat(patch)} closed stroke={ink} strokeWidth={2.5} />}
       {ghost?.pieces.map(({ name, fabric, corners }) => (
         <KonvaLine
           key={`${name} ${corners.join()}`}

@@ -24,7 +24,7 @@ export function CutList() {
             ))}
         </ul>
       )}
-      <h3>Trim units to</h3>
+      {report.units.length > 0 && <h3>Trim units to</h3>}
       <ul>
         {report.units.map((row) => (
           <li key={`${row.kind} ${row.for.join()}`}>

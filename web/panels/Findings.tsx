@@ -68,13 +68,20 @@ function Size({ report }: { readonly report: Said }) {
   )
 }
 
-export function summary({ meetings, joins, problems }: Said): string {
+export function summary({ meetings, joins, problems, patches }: Said): string {
+  if (patches.length === 0) return 'Nothing is laid yet: drag a unit onto the board.'
   if (joins.length === 0 && problems.length > 0) return 'Not sewn yet: mend the layout first.'
   const count = (verdict: Verdict): number => meetings.filter((meeting) => meeting.verdict === verdict).length
   const clashes = count('clashes')
   const nests = count('nests')
   if (clashes === 0)
-    return nests === 0 ? 'No seams have to nest.' : nests === 1 ? 'The one meeting of seams nests.' : `All ${nests} meetings of seams nest.`
+    return nests === 0
+      ? 'No seams have to nest.'
+      : nests === 1
+        ? 'The one meeting of seams nests.'
+        : nests === 2
+          ? 'Both meetings of seams nest.'
+          : `All ${nests} meetings of seams nest.`
   return `${clashes} of ${clashes + nests} meetings ${clashes === 1 ? 'clashes' : 'clash'}.`
 }
 

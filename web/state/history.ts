@@ -13,6 +13,7 @@ export interface Step {
   readonly name: string
   readonly redo: readonly Patch[]
   readonly undo: readonly Patch[]
+  readonly merge?: string
 }
 
 export interface History {
@@ -21,11 +22,16 @@ export interface History {
   readonly future: readonly Step[]
 }
 
-export function apply(history: History, { name, change }: Edit): History {
+export function apply(history: History, { name, change, merge }: Edit): History {
   const [block, redo, undo] = produceWithPatches(history.block as Objectish, (draft) => {
     change(draft as Parameters<typeof change>[0])
   })
-  return redo.length === 0 ? history : stepped(history, block as Block, { name, redo, undo })
+  if (redo.length === 0) return history
+  const last = history.past.at(-1)
+  if (merge === undefined || last?.merge !== merge || history.future.length > 0)
+    return stepped(history, block as Block, { name, redo, undo, ...(merge === undefined ? {} : { merge }) })
+  // Merged edits write the same place, so the older way back and the newer way forward are the whole of it.
+  return stepped({ ...history, past: history.past.slice(0, -1) }, block as Block, { name, redo, undo: last.undo, merge })
 }
 
 /** Another block in place of this one: a step like any other, so that the one before can be had back. */

@@ -73,7 +73,7 @@ export const now = (): State => state
 export const edit = (change: Edit): void => setHistory(apply(state.history, change))
 export const replace = (block: Block, name: string): void => {
   setHistory(replaced(state.history, block, name))
-  look({ chosen: [], patch: null, zoom: 1, pan: [0, 0] })
+  look({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: `${block.name} is on the board.` })
 }
 
 export function undo(): void {
