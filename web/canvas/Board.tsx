@@ -17,6 +17,7 @@ import { newUnit, type TrayKind } from './newUnit.ts'
 import { frameOf, snap } from './place.ts'
 import { around, bordersAround, fits, linesOf, number, pieceAt, piecesOf, piecesOfUnit, type Rect, rectOf, type Spot, spot } from './shapes.ts'
 import { useInk } from './useInk.ts'
+import { useOutlines } from './useOutlines.ts'
 
 export const KEYS: readonly (readonly [string, string])[] = [
   ['Arrows', 'walk over the cells'],
@@ -68,6 +69,7 @@ export function Board() {
   const chosen = block.units.filter(({ id }) => view.chosen.includes(id))
   const rects = chosen.map(rectOf)
   const handles = gesture === null ? handlesOf(frame, around(rects)) : null
+  const faults = useOutlines(report, block.grid.columns, block.grid.rows)
   const meetings = view.marks && report !== null ? report.meetings : NONE
 
   useEffect(() => {
@@ -340,6 +342,7 @@ export function Board() {
         <Held
           block={block}
           frame={frame}
+          faults={faults}
           chosen={gesture?.sort === 'move' ? [] : rects}
           handles={handles}
           ghost={ghost()}

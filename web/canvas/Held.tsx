@@ -3,6 +3,7 @@ import { Circle, Group, Layer, Line as KonvaLine, Path, Rect as KonvaRect } from
 import type { Block, Meeting } from '../../geometry/index.ts'
 import { MARKS } from './marks.ts'
 import type { Frame } from './place.ts'
+import type { Outline } from './useOutlines.ts'
 import { type Piece, type Rect, type Spot, spot } from './shapes.ts'
 
 export interface Handles {
@@ -26,6 +27,8 @@ export function handlesOf(frame: Frame, box: Rect | null): Handles | null {
 interface Props {
   readonly block: Block
   readonly frame: Frame
+  /** Outlines of gaps, overlaps and cloth beyond the grid. */
+  readonly faults: readonly Outline[]
   readonly chosen: readonly Rect[]
   readonly handles: Handles | null
   readonly ghost: { readonly pieces: readonly Piece[]; readonly fits: boolean } | null
@@ -38,12 +41,24 @@ interface Props {
   readonly paper: string
 }
 
-export function Held({ block, frame, chosen, handles, ghost, drawn, cursor, patch, meetings, finding, ink, paper }: Props) {
+export function Held({ block, frame, faults, chosen, handles, ghost, drawn, cursor, patch, meetings, finding, ink, paper }: Props) {
   const colours = new Map(block.fabrics.map(({ id, colour }) => [id, colour]))
   const flat = (corners: readonly Spot[]): number[] => corners.flatMap(([x, y]) => frame.toPixels(x, y))
   const rect = ({ at, size }: Rect): number[] => flat([at, [at[0] + size[0], at[1]], [at[0] + size[0], at[1] + size[1]], [at[0], at[1] + size[1]]])
   return (
     <Layer listening={false}>
+      {faults.map(({ sort, ring }) => (
+        <KonvaLine
+          key={`${sort} ${ring.join()}`}
+          points={flat(ring)}
+          closed
+          {...(sort === 'gap' ? {} : { fill: 'rgb(194 47 61 / 0.28)' })}
+          stroke="#c22f3d"
+          strokeWidth={2}
+          dash={sort === 'gap' ? [2, 6] : [8, 4]}
+          lineCap="round"
+        />
+      ))}
       {chosen.map((one) => (
         <KonvaLine key={one.at.join()} points={rect(one)} closed stroke={paper} strokeWidth={5} />
       ))}
