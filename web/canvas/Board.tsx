@@ -7,7 +7,7 @@
  */
 import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from 'react'
 import { Stage } from 'react-konva'
-import { moveUnits, type Findings } from '../../geometry/index.ts'
+import { type Findings, moveUnits, recolourPatch } from '../../geometry/index.ts'
 import { edit, look, now, redo, undo, useStore, useTold } from '../state/store.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, moveChosen, placeAt, pourAt, removeChosen, turnChosen } from './actions.ts'
 import { Cloth } from './Cloth.tsx'
@@ -15,19 +15,33 @@ import { CARRY, dropWith, type Held as HeldThing, useHeld } from './gestures.ts'
 import { Held, handlesOf, REACH } from './Held.tsx'
 import { newUnit, type TrayKind } from './newUnit.ts'
 import { frameOf, snap } from './place.ts'
-import { around, bordersAround, fits, linesOf, number, pieceAt, piecesOf, piecesOfUnit, type Rect, rectOf, type Spot, spot } from './shapes.ts'
+import {
+  around,
+  bordersAround,
+  fits,
+  linesOf,
+  number,
+  pieceAt,
+  piecesIn,
+  piecesOf,
+  piecesOfUnit,
+  type Rect,
+  rectOf,
+  type Spot,
+  spot,
+} from './shapes.ts'
 import { useInk } from './useInk.ts'
 import { useOutlines } from './useOutlines.ts'
 
 export const KEYS: readonly (readonly [string, string])[] = [
   ['Arrows', 'walk over the cells'],
-  ['Enter', 'choose the unit at the cursor (Shift adds)'],
+  ['Enter', 'choose at the cursor; again: the next patch of the cell (Shift adds)'],
   ['Alt + arrows', 'move what is chosen'],
   ['T, Shift + T', 'turn a quarter, half round'],
   ['M', 'mirror'],
   ['D, Delete', 'copy, remove'],
   ['P', 'place the unit in hand at the cursor'],
-  ['F', 'recolour the patch at the cursor with the fabric in hand'],
+  ['F', 'recolour the patch chosen at the cursor with the fabric in hand'],
   ['+ − 0', 'zoom in, out, fit'],
   ['Shift + arrows', 'pan'],
   ['Ctrl + Z, Ctrl + Shift + Z', 'undo, do again'],
@@ -276,12 +290,19 @@ export function Board() {
       if (name === 'a') return () => look({ chosen: block.units.map(({ id }) => id), patch: null, notice: 'All units are chosen.' })
       return undefined
     }
-    const piece = pieceAt(pieces, middle(view.cursor))
+    const here = piecesIn(pieces, view.cursor).filter(({ unit }) => unit !== null)
+    const chosenHere = here.findIndex(({ unit, name }) => unit === view.patch?.unit && name === view.patch?.name)
     const actions: Record<string, () => void> = {
       enter: () => {
+        const piece = here[(chosenHere + 1) % here.length]
         if (piece?.unit == null) return look({ chosen: [], patch: null, notice: 'There is no unit at the cursor.' })
         const ids = event.shiftKey ? [...new Set([...view.chosen, piece.unit])] : [piece.unit]
-        look({ chosen: ids, patch: { unit: piece.unit, name: piece.name }, notice: `${piece.unit}, ${piece.name}: chosen.` })
+        const more = here.length > 1 && !event.shiftKey ? ' Enter again for the next patch in this cell.' : ''
+        look({
+          chosen: ids,
+          patch: event.shiftKey ? null : { unit: piece.unit, name: piece.name },
+          notice: `${piece.unit}, ${piece.name}: chosen.${more}`,
+        })
       },
       t: event.shiftKey ? halfTurnChosen : turnChosen,
       m: mirrorChosen,
@@ -289,7 +310,15 @@ export function Board() {
       delete: removeChosen,
       backspace: removeChosen,
       p: () => (view.taking === null ? look({ notice: 'Take a unit from the tray first.' }) : placeAt(view.taking as TrayKind, view.cursor)),
-      f: () => (view.brush === null ? look({ notice: 'Take a fabric in hand first.' }) : pourAt(view.brush, middle(view.cursor))),
+      f: () => {
+        const piece = here[Math.max(0, chosenHere)]
+        if (view.brush === null) look({ notice: 'Take a fabric in hand first.' })
+        else if (piece?.unit == null) look({ notice: 'There is no patch at the cursor.' })
+        else {
+          edit(recolourPatch(piece.unit, piece.name, view.brush))
+          look({ notice: `${piece.unit}, ${piece.name}: recoloured to ${fabricName(view.brush)}.` })
+        }
+      },
       '+': () => zoomAt([size[0] / 2, size[1] / 2], 1.2),
       '=': () => zoomAt([size[0] / 2, size[1] / 2], 1.2),
       '-': () => zoomAt([size[0] / 2, size[1] / 2], 1 / 1.2),

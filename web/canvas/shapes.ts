@@ -54,6 +54,20 @@ export function inside(corners: readonly Spot[], [x, y]: Spot): boolean {
 /** The topmost piece under a spot. */
 export const pieceAt = (pieces: readonly Piece[], at: Spot): Piece | undefined => pieces.findLast(({ corners }) => inside(corners, at))
 
+/** Spots of a cell that are asked one after the other; off the middle and the diagonals, where seams run. */
+const SPOTS = [0.47, 0.13, 0.83, 0.29, 0.67]
+
+/** The pieces that lie in a cell, the one in its middle first. */
+export function piecesIn(pieces: readonly Piece[], [x, y]: Spot): Piece[] {
+  const found = new Set<Piece>()
+  for (const dy of SPOTS)
+    for (const dx of SPOTS) {
+      const piece = pieceAt(pieces, [x + dx, y + dy - 0.05])
+      if (piece !== undefined) found.add(piece)
+    }
+  return [...found]
+}
+
 export interface Line {
   readonly join: Join
   readonly number: number
