@@ -102,7 +102,7 @@ function faultsOf(laid: Laid, plane: Plane): Problem[] {
       patches.map((patch) => (own[patch] as Laid['patches'][number]).unit),
     ),
     message: WORDS[kind],
-    area: toNumber(multiply(area, rational(1n, BigInt(laid.den) * BigInt(laid.den)))),
+    area: area / (laid.den * laid.den),
   }))
 }
 

@@ -17,8 +17,8 @@ export interface Region {
   readonly kind: RegionKind
   /** In steps. */
   readonly at: readonly [Rational, Rational]
-  /** In square steps. */
-  readonly area: Rational
+  /** In square steps: exact, then the nearest double; beyond `EXACT_BITS` each part is exact and their sum a double. */
+  readonly area: number
   readonly patches: readonly number[]
 }
 
@@ -34,8 +34,11 @@ interface Slope {
 interface Trapezoid {
   readonly kind: RegionKind
   readonly slab: number
-  readonly top: Slope
-  readonly bottom: Slope
+  /** Heights of the four corners: at the slab's left and right ends. */
+  readonly topLeft: Rational
+  readonly topRight: Rational
+  readonly bottomLeft: Rational
+  readonly bottomRight: Rational
 }
 
 const HALF = rational(1, 2)
@@ -46,13 +49,10 @@ export function regions(faults: readonly Fault[], patches: readonly (readonly Do
   const frame = [slopeOf({ from: [0, 0], to: [width, 0], jump: 0 }), slopeOf({ from: [0, height], to: [width, height], jump: 0 })]
   const all = [...slopes, ...frame]
   const places = slabs(all, faults)
-  const found: Trapezoid[] = []
   const bySlab: Trapezoid[][] = []
-  for (let slab = 0; slab + 1 < places.length; slab++) {
+  for (let slab = 0; slab + 1 < places.length; slab++)
     bySlab.push(trapezoids(all, places[slab] as Rational, places[slab + 1] as Rational, slab, width, height))
-    found.push(...(bySlab.at(-1) as Trapezoid[]))
-  }
-  return joined(bySlab, found, places).map((members) => regionOf(members, places, patches))
+  return joined(bySlab).map((members) => regionOf(members, places, patches))
 }
 
 function slopeOf({ from, to, jump }: Fault): Slope {
@@ -60,7 +60,14 @@ function slopeOf({ from, to, jump }: Fault): Slope {
   return { x0: rational(from[0]), x1: rational(to[0]), rise, base: subtract(rational(from[1]), multiply(rise, rational(from[0]))), jump }
 }
 
-const heightAt = ({ rise, base }: Slope, x: Rational): Rational => add(multiply(rise, x), base)
+/** Not in lowest terms: heights are only compared, and finding common divisors would be most of the work. */
+function heightAt({ rise, base }: Slope, x: Rational): Rational {
+  const over = rise.d * x.d
+  return { n: rise.n * x.n * base.d + base.n * over, d: over * base.d }
+}
+
+/** Of fractions that need not be in lowest terms. */
+const level = (a: Rational, b: Rational): boolean => a.n * b.d === b.n * a.d
 
 function slabs(slopes: readonly Slope[], faults: readonly Fault[]): Rational[] {
   const places: Rational[] = slopes.flatMap(({ x0, x1 }) => [x0, x1])
@@ -76,21 +83,24 @@ function slabs(slopes: readonly Slope[], faults: readonly Fault[]): Rational[] {
 }
 
 function trapezoids(slopes: readonly Slope[], left: Rational, right: Rational, slab: number, width: number, height: number): Trapezoid[] {
-  const middle = multiply(add(left, right), HALF)
   const inGrid = left.n >= 0n && compare(right, rational(width)) <= 0
   const across = slopes
     .filter(({ x0, x1 }) => compare(x0, left) <= 0 && compare(x1, right) >= 0)
-    .map((slope) => ({ slope, y: heightAt(slope, middle) }))
+    .map((slope) => {
+      const [from, to] = [heightAt(slope, left), heightAt(slope, right)]
+      return { slope, from, to, y: { n: from.n * to.d + to.n * from.d, d: 2n * from.d * to.d } }
+    })
     .sort((a, b) => compare(a.y, b.y))
   const found: Trapezoid[] = []
   // The grid's box was taken away once, so nothing is "one layer too few" inside and "none" outside.
   let extra = 0
-  across.slice(0, -1).forEach(({ slope, y }, index) => {
-    extra += slope.jump
-    const below = across[index + 1] as { slope: Slope; y: Rational }
-    if (equal(y, below.y)) return
-    const inside = inGrid && y.n >= 0n && compare(below.y, rational(height)) <= 0
-    for (const kind of kinds(extra + (inside ? 1 : 0), inside)) found.push({ kind, slab, top: slope, bottom: below.slope })
+  across.slice(0, -1).forEach((above, index) => {
+    extra += above.slope.jump
+    const below = across[index + 1] as (typeof across)[number]
+    if (level(above.y, below.y)) return
+    const inside = inGrid && above.y.n >= 0n && compare(below.y, rational(height)) <= 0
+    for (const kind of kinds(extra + (inside ? 1 : 0), inside))
+      found.push({ kind, slab, topLeft: above.from, topRight: above.to, bottomLeft: below.from, bottomRight: below.to })
   })
   return found
 }
@@ -103,57 +113,88 @@ function kinds(layers: number, inside: boolean): RegionKind[] {
   return kinds
 }
 
-function joined(bySlab: readonly Trapezoid[][], all: readonly Trapezoid[], places: readonly Rational[]): Trapezoid[][] {
-  const leader = new Map<Trapezoid, Trapezoid>(all.map((one) => [one, one]))
+/** Denominators beyond this would only grow: hundreds of outlines that cross each other at random. */
+const EXACT_BITS = 2n ** 192n
+
+const difference = (a: Rational, b: Rational): Rational => ({ n: a.n * b.d - b.n * a.d, d: a.d * b.d })
+
+const KINDS = ['gap', 'overlap', 'outside'] as const
+
+/** Trapezoids of one sort that share a stretch of edge, within a slab or across its side; both are walked from top to bottom once. */
+function joined(bySlab: readonly (readonly Trapezoid[])[]): Trapezoid[][] {
+  const leader = new Map<Trapezoid, Trapezoid>()
+  for (const slab of bySlab) for (const one of slab) leader.set(one, one)
   const find = (one: Trapezoid): Trapezoid => {
     let top = one
-    while (leader.get(top) !== top) top = leader.get(top) as Trapezoid
-    leader.set(one, top)
+    for (let above = leader.get(top) as Trapezoid; above !== top; above = leader.get(top) as Trapezoid) {
+      leader.set(top, leader.get(above) as Trapezoid)
+      top = above
+    }
     return top
   }
-  bySlab.forEach((slab, index) => {
-    for (const one of slab) {
-      for (const other of slab) if (other.kind === one.kind && sameLine(other.top, one.bottom)) leader.set(find(other), find(one))
-      for (const other of bySlab[index + 1] ?? [])
-        if (other.kind === one.kind && share(one, other, places[index + 1] as Rational)) leader.set(find(other), find(one))
+  const join = (one: Trapezoid, other: Trapezoid): void => {
+    leader.set(find(other), find(one))
+  }
+  for (const kind of KINDS) {
+    let before: Trapezoid[] = []
+    for (const slab of bySlab) {
+      const own = slab.filter((one) => one.kind === kind)
+      own.slice(1).forEach((below, index) => {
+        const above = own[index] as Trapezoid
+        if (level(above.bottomLeft, below.topLeft) && level(above.bottomRight, below.topRight)) join(above, below)
+      })
+      beside(before, own, join)
+      before = own
     }
-  })
+  }
   const groups = new Map<Trapezoid, Trapezoid[]>()
-  for (const one of all) groups.set(find(one), [...(groups.get(find(one)) ?? []), one])
+  for (const one of leader.keys()) {
+    const group = groups.get(find(one))
+    if (group === undefined) groups.set(find(one), [one])
+    else group.push(one)
+  }
   return [...groups.values()]
 }
 
-const sameLine = (a: Slope, b: Slope): boolean => equal(a.rise, b.rise) && equal(a.base, b.base)
-
-function share(one: Trapezoid, other: Trapezoid, x: Rational): boolean {
-  const top = [heightAt(one.top, x), heightAt(other.top, x)].sort(compare)[1] as Rational
-  const bottom = [heightAt(one.bottom, x), heightAt(other.bottom, x)].sort(compare)[0] as Rational
-  return compare(top, bottom) < 0
+/** Join those on the two sides of an upright line that share more than a point of it. */
+function beside(left: readonly Trapezoid[], right: readonly Trapezoid[], join: (one: Trapezoid, other: Trapezoid) => void): void {
+  let [i, j] = [0, 0]
+  while (i < left.length && j < right.length) {
+    const [one, other] = [left[i] as Trapezoid, right[j] as Trapezoid]
+    const top = compare(one.topRight, other.topLeft) > 0 ? one.topRight : other.topLeft
+    const ends = compare(one.bottomRight, other.bottomLeft)
+    if (compare(top, ends < 0 ? one.bottomRight : other.bottomLeft) < 0) join(one, other)
+    if (ends <= 0) i++
+    if (ends >= 0) j++
+  }
 }
 
 function regionOf(members: readonly Trapezoid[], places: readonly Rational[], patches: readonly (readonly Dot[])[]): Region {
-  let area = ZERO
+  const first = members[0] as Trapezoid
+  let exact = ZERO
+  let rest = 0
   const touched = new Set<number>()
-  for (const { slab, top, bottom } of members) {
-    const left = places[slab] as Rational
-    const right = places[slab + 1] as Rational
-    const middle = multiply(add(left, right), HALF)
-    const tall = subtract(heightAt(bottom, middle), heightAt(top, middle))
-    area = add(area, multiply(tall, subtract(right, left)))
-    const window = [
-      [left, heightAt(top, left)],
-      [right, heightAt(top, right)],
-      [right, heightAt(bottom, right)],
-      [left, heightAt(bottom, left)],
-    ].map(([x, y]): Spot => [toNumber(x as Rational), toNumber(y as Rational)])
+  for (const { slab, kind, topLeft, topRight, bottomLeft, bottomRight } of members) {
+    const [left, right] = [places[slab] as Rational, places[slab + 1] as Rational]
+    const tall = add(difference(bottomLeft, topLeft), difference(bottomRight, topRight))
+    const part = multiply(multiply(tall, HALF), subtract(right, left))
+    if (exact.d < EXACT_BITS && part.d < EXACT_BITS) exact = add(exact, part)
+    else rest += toNumber(part)
+    if (kind === 'gap') continue
+    const [x0, x1] = [toNumber(left), toNumber(right)]
+    const window: Spot[] = [
+      [x0, toNumber(topLeft)],
+      [x1, toNumber(topRight)],
+      [x1, toNumber(bottomRight)],
+      [x0, toNumber(bottomLeft)],
+    ]
     patches.forEach((corners, patch) => {
       if (!touched.has(patch) && liesIn(corners, window)) touched.add(patch)
     })
   }
-  const first = members[0] as Trapezoid
   const x = multiply(add(places[first.slab] as Rational, places[first.slab + 1] as Rational), HALF)
-  const at = multiply(add(heightAt(first.top, x), heightAt(first.bottom, x)), HALF)
-  return { kind: (members[0] as Trapezoid).kind, at: [x, at], area, patches: [...touched].sort((a, b) => a - b) }
+  const at = multiply(add(add(first.topLeft, first.topRight), add(first.bottomLeft, first.bottomRight)), rational(1, 4))
+  return { kind: first.kind, at: [x, at], area: toNumber(exact) + rest, patches: [...touched].sort((a, b) => a - b) }
 }
 
 type Spot = readonly [number, number]
