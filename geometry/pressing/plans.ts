@@ -60,8 +60,11 @@ function crooked({ seams }: PressedPlan): number {
 }
 
 function pressedPlan(laid: Laid, plane: Plane, name: Plan['name']): PressedPlan {
-  if (name !== 'sections' || laid.block.units.length > PEELED_UNITS) return press(laid, plane, name, 'middle')
-  const [middle, outside] = [press(laid, plane, name, 'middle'), press(laid, plane, name, 'outside')]
+  const middle = press(laid, plane, name, 'middle')
+  const settled = crooked(middle) === 0 && middle.pressed.clashes === 0
+  if (name !== 'sections' || settled || laid.block.units.length > PEELED_UNITS) return middle
+  // Peeling may sew straight, or nest, what halving does not.
+  const outside = press(laid, plane, name, 'outside')
   return better(laid, outside, middle) ? outside : middle
 }
 

@@ -1,20 +1,10 @@
 /** The tray: units to lay on the board, drawn in the block's own fabrics. */
 import { useStore } from '../state/store.ts'
+import { KIND_NAMES } from './words.ts'
 import { startPlacing } from '../canvas/gestures.ts'
 import { newUnit, TRAY, type TrayKind } from '../canvas/newUnit.ts'
 import { piecesOfUnit, rectOf } from '../canvas/shapes.ts'
 import type { Block } from '../../geometry/index.ts'
-
-const NAMES: Readonly<Record<TrayKind, string>> = {
-  square: 'Square',
-  hst: 'Half-square triangle',
-  hourglass: 'Hourglass',
-  goose: 'Flying goose',
-  diamond: 'Square in a square',
-  cornered: 'Clipped corners',
-  strips: 'Strips',
-  'half-rectangle': 'Half rectangle',
-}
 
 export function Tray() {
   const block = useStore(({ history }) => history.block)
@@ -32,7 +22,7 @@ export function Tray() {
               onClick={() => take(kind, { clientX: 0, clientY: 0, pointerId: -1 })}
             >
               <Picture block={block} kind={kind} />
-              <span>{NAMES[kind]}</span>
+              <span>{KIND_NAMES[kind]}</span>
             </button>
           </li>
         ))}
