@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 /**
- * The command line: a block file in, its report, cut list, steps or a size chart out.
+ * The command line: a block file in, its report, cut list, steps, a setting of it, or a size chart out.
  *
  * In      the arguments after `nestwright`.
  * Out     0 done; 1 the layout has an error among its problems (still printed); 2 the file or the arguments could not be used: one line
@@ -17,14 +17,19 @@ import {
   cutListCsv,
   cutListText,
   ERRORS,
+  MOST_COPIES,
+  PRESSINGS,
   parseRational,
   type Rational,
   type Report,
   readBlock,
   report,
+  type SettingAsk,
+  settingReport,
   sizeChart,
   stepsOf,
   stepsText,
+  TURNINGS,
 } from './index.ts'
 
 const USAGE = `Usage: nestwright COMMAND
@@ -35,6 +40,9 @@ const USAGE = `Usage: nestwright COMMAND
   chart [options]             a size chart
     --kind geese|hst|hourglass|diamond   (geese, four at a time)
     --unit in|cm  --seam 1/4  --from 1 --to 12 --step 1/2  --csv
+  setting FILE --columns 3 --rows 2    copies set edge to edge, as JSON
+    --turn none|alternate|free         every other one turned a quarter; or as nests best
+    --press same|alternate|free        every other one pressed the opposite way; or as nests best
   booklet FILE OUT.pdf        not available yet
 
 Exit status: 0 done; 1 the layout has an error among its problems; 2 the file or the arguments could not be used.
@@ -57,7 +65,7 @@ const done = (out: string): Answer => ({ status: 0, out, err: '' })
 
 function answer(args: readonly string[]): Answer {
   const [command, ...rest] = args
-  if (command === undefined) return refuse('', 'Usage: nestwright report|cutlist|steps|chart|booklet …; nestwright --help says more')
+  if (command === undefined) return refuse('', 'Usage: nestwright report|cutlist|steps|setting|chart|booklet …; nestwright --help says more')
   if (command === '--help' || command === '-h' || command === 'help') return done(USAGE)
   if (rest.includes('--help')) return done(USAGE)
   switch (command) {
@@ -73,25 +81,21 @@ function answer(args: readonly string[]): Answer {
       )
     case 'steps':
       return aboutBlock(command, rest, [], (said, block) => stepsText(stepsOf(said, block)), true)
+    case 'setting':
+      return settingOf(rest)
     case 'chart':
       return done(chart(rest))
     case 'booklet':
       return refuse('booklet', 'the printable booklet is not available yet')
     default:
-      return refuse(shown(command), 'no such command; there are report, cutlist, steps, chart and booklet')
+      return refuse(shown(command), 'no such command; there are report, cutlist, steps, setting, chart and booklet')
   }
 }
 
 type Printed = (said: Report, block: Block, flags: ReadonlySet<string>) => string
 
 function aboutBlock(command: string, args: readonly string[], known: readonly string[], printed: Printed, nameProblems: boolean): Answer {
-  const flags = new Set<string>()
-  const files: string[] = []
-  for (const arg of args) {
-    if (known.includes(arg)) flags.add(arg)
-    else if (arg.startsWith('-') && arg !== '-') refuse(shown(arg), `${command} has no such option`)
-    else files.push(arg)
-  }
+  const { flags, files } = optionsIn(command, args, [], known)
   const [file, another] = files
   if (file === undefined) return refuse(command, 'give the block file to read')
   if (another !== undefined) return refuse(shown(another), `${command} reads one file`)
@@ -157,23 +161,62 @@ function chart(args: readonly string[]): string {
   return csv ? chartCsv(sizes) : chartText(sizes)
 }
 
+const SETTING_OPTIONS = ['--columns', '--rows', '--turn', '--press'] as const
+
+function settingOf(args: readonly string[]): Answer {
+  const { options, files } = optionsIn('setting', args, SETTING_OPTIONS, [])
+  const [file, another] = files
+  if (file === undefined) return refuse('setting', 'give the block file to read')
+  if (another !== undefined) return refuse(shown(another), 'setting reads one file')
+  const ask: SettingAsk = {
+    columns: copies('--columns', options.get('--columns')),
+    rows: copies('--rows', options.get('--rows')),
+    turn: choice('--turn', options.get('--turn') ?? 'none', TURNINGS),
+    press: choice('--press', options.get('--press') ?? 'same', PRESSINGS),
+  }
+  const said = settingReport(blockIn(file), ask)
+  if (!said.ok) return refuse(`--${said.place}`, said.message)
+  const errors = said.value.problems.some(({ code }) => ERRORS.has(code))
+  return { status: errors ? 1 : 0, out: `${JSON.stringify(said.value, null, 2)}\n`, err: '' }
+}
+
+function copies(name: '--columns' | '--rows', given: string | undefined): number {
+  if (given === undefined) return refuse(name, `say how many, such as ${name} 3`)
+  const count = /^[0-9]{1,6}$/.test(given) ? Number(given) : 0
+  return count >= 1 && count <= MOST_COPIES ? count : refuse(name, `${shown(given)} is not a whole number from 1 to ${MOST_COPIES}`)
+}
+
 function chartOptions(args: readonly string[]): { options: ReadonlyMap<ChartOption, string>; csv: boolean } {
-  const options = new Map<ChartOption, string>()
-  let csv = false
+  const { options, flags, files } = optionsIn('chart', args, CHART_OPTIONS, ['--csv'])
+  const [file] = files
+  if (file !== undefined) refuse(shown(file), 'chart reads no file')
+  return { options, csv: flags.has('--csv') }
+}
+
+interface Given<Name extends string> {
+  readonly options: ReadonlyMap<Name, string>
+  readonly flags: ReadonlySet<string>
+  readonly files: readonly string[]
+}
+
+function optionsIn<Name extends string>(command: string, args: readonly string[], names: readonly Name[], known: readonly string[]): Given<Name> {
+  const options = new Map<Name, string>()
+  const flags = new Set<string>()
+  const files: string[] = []
   // `--seam 1/4` and `--seam=1/4` are the same.
   const words = args.flatMap((arg) => (/^--[a-z]+=/.test(arg) ? [arg.slice(0, arg.indexOf('=')), arg.slice(arg.indexOf('=') + 1)] : [arg]))
   for (let index = 0; index < words.length; index += 1) {
     const word = words[index] as string
-    const option = CHART_OPTIONS.find((known) => known === word)
-    if (word === '--csv') csv = true
-    else if (option === undefined) refuse(shown(word), 'chart has no such option')
-    else {
+    const option = names.find((name) => name === word)
+    if (known.includes(word)) flags.add(word)
+    else if (option !== undefined) {
       index += 1
       if (options.has(option)) refuse(option, 'is given twice')
       options.set(option, words[index] ?? refuse(option, 'needs a value'))
-    }
+    } else if (word.startsWith('-') && word !== '-') refuse(shown(word), `${command} has no such option`)
+    else files.push(word)
   }
-  return { options, csv }
+  return { options, flags, files }
 }
 
 function choice<T extends string>(place: string, given: string, known: readonly T[]): T {

@@ -9,6 +9,7 @@ export { parseRational, type Rational, toFile, toNumber } from './exact/rational
 export * from './exact/lengths.ts'
 export { lightnessOf } from './pressing/wishes.ts'
 export { findings, report } from './report.ts'
+export * from './settingReport.ts'
 export { KIND_FACTS, methodOf, shapeAtRest, shapeOf, stripNames } from './units/kinds.ts'
 export * from './values.ts'
 export * from './writing/chart.ts'

@@ -5,43 +5,37 @@
  * beyond the grid cannot be sewn as it stands: then the parts that need sewn joins are empty and everything else is still said.
  */
 import { cellOf, seamOf } from './block/measure.ts'
-import { type Laid, lay, placeOf as placeOnGrid, realX, realY } from './block/lay.ts'
+import { type Laid, placeOf as placeOnGrid, realX, realY } from './block/lay.ts'
 import type { Block } from './block/values.ts'
 import { cutting } from './cutting/cutting.ts'
 import { add, multiply, type Rational, rational, subtract, toFile, toNumber } from './exact/rational.ts'
 import { edgesOf } from './neighbours/edges.ts'
+import { shownBy } from './neighbours/shown.ts'
 import { proofOf } from './pressing/proof.ts'
 import { fixesOf } from './pressing/fixes.ts'
-import { type PressedPlan, plansOf } from './pressing/plans.ts'
+import type { PressedPlan } from './pressing/plans.ts'
 import { verdictOf } from './pressing/chains.ts'
 import type { Toward, Wish } from './pressing/values.ts'
 import type { Seam } from './piecing/values.ts'
 import { type Dot, doubleArea } from './plane/dots.ts'
-import { regions } from './plane/regions.ts'
-import { type Plane, subdivide } from './plane/subdivide.ts'
+import type { Plane } from './plane/subdivide.ts'
 import { ditch } from './quilting/ditch.ts'
+import { type SewnBlock, sewnBlock, unitsOf } from './sewnBlock.ts'
 import type { Ditch, Edges, Findings, Join, Meeting, Patch, Problem, Report, ReportPoint } from './values.ts'
 
 const NO_EDGES: Edges = { top: [], right: [], bottom: [], left: [] }
 const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0 }
 
 export function report(block: Block): Report {
-  const laid = lay(block)
-  const plane = planeOf(laid)
-  const faults = faultsOf(laid, plane)
-  return { ...found(laid, plane, faults), ditch: faults.length === 0 ? ditchOf(laid, plane) : NO_DITCH }
+  const sewn = sewnBlock(block)
+  return { ...found(sewn), ditch: sewn.sewn === null ? NO_DITCH : ditchOf(sewn.laid, sewn.plane) }
 }
 
 /** All that is said while the hand is still on the block: the quilting route takes longer. */
-export function findings(block: Block): Findings {
-  const laid = lay(block)
-  const plane = planeOf(laid)
-  return found(laid, plane, faultsOf(laid, plane))
-}
+export const findings = (block: Block): Findings => found(sewnBlock(block))
 
-function found(laid: Laid, plane: Plane, faults: readonly Problem[]): Findings {
+function found({ laid, plane, faults, sewn }: SewnBlock): Findings {
   const { block } = laid
-  const sewn = faults.length === 0 ? plansOf(laid, plane, block.order ?? 'auto') : null
   const cut = cutting(block)
   const problems = [...faults, ...(sewn === null ? [] : sewingProblems(laid, plane, sewn.taken)), ...cut.problems]
   return {
@@ -66,47 +60,6 @@ function found(laid: Laid, plane: Plane, faults: readonly Problem[]): Findings {
     cloth: cut.cloth,
   }
 }
-
-function planeOf(laid: Laid): Plane {
-  const out = laid.borders * laid.den
-  return subdivide(
-    laid.patches.map(({ corners }) => corners),
-    box(-out, -out, laid.width + out, laid.height + out),
-  )
-}
-
-const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [
-  [x0, y0],
-  [x1, y0],
-  [x1, y1],
-  [x0, y1],
-]
-
-const WORDS = {
-  gap: 'There is no cloth here; fill the gap.',
-  overlap: 'Units lie over each other here; move one of them.',
-  outside: 'Cloth lies beyond the grid here; move it in or make the grid larger.',
-}
-
-function faultsOf(laid: Laid, plane: Plane): Problem[] {
-  const own = laid.patches.filter(({ unit }) => unit >= 0)
-  const corners = own.map((patch) => patch.corners)
-  // With borders on, the plane's outline is not the grid's.
-  const { faults } = laid.borders === 0 ? plane : subdivide(corners, box(0, 0, laid.width, laid.height))
-  if (faults.length === 0) return []
-  return regions(faults, corners, laid.width, laid.height).map(({ kind, at, area, patches }) => ({
-    code: kind,
-    at: [toFile(multiply(at[0], rational(1, laid.den))), toFile(multiply(at[1], rational(1, laid.den)))],
-    units: unitsOf(
-      laid,
-      patches.map((patch) => (own[patch] as Laid['patches'][number]).unit),
-    ),
-    message: WORDS[kind],
-    area: area / (laid.den * laid.den),
-  }))
-}
-
-const unitsOf = (laid: Laid, units: readonly number[]): string[] => [...new Set(units)].flatMap((unit) => laid.block.units[unit]?.id ?? [])
 
 function sewingProblems(laid: Laid, plane: Plane, plan: PressedPlan): Problem[] {
   const crooked = plan.seams.flatMap((seam): Problem[] => {
@@ -191,7 +144,7 @@ function sewnParts(
     joins: joinsOf(laid, plane, plan, joinId),
     pressing: { clashes: pressed.clashes, against: pressed.against, proof: proofOf(plan, joinId) },
     meetings,
-    edges: edgesOf(laid, plane, met.loose, pressed.toward),
+    edges: edgesOf(shownBy(laid, plane, met.loose), pressed.toward),
   }
 }
 

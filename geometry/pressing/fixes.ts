@@ -8,7 +8,8 @@
 import type { Laid } from '../block/lay.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import type { Fix } from '../values.ts'
-import { judged, pressAll, tied } from './chains.ts'
+import { judged, pressAll } from './chains.ts'
+import { type Groups, groupsOf } from './groups.ts'
 import type { PressedPlan } from './plans.ts'
 import type { Crossing, Pressed, Wish } from './values.ts'
 import { wishesOf } from './wishes.ts'
@@ -37,32 +38,8 @@ export function fixesOf(
   return found
 }
 
-/** Seams that are tied to each other, directly or through others, by the number of their group. */
-function groupsOf(crossings: readonly Crossing[], wishes: readonly Wish[]): { of: readonly number[]; members: readonly (readonly number[])[] } {
-  const ties = tied(crossings, wishes)
-  const of: number[] = wishes.map(() => -1)
-  const members: number[][] = []
-  wishes.forEach((_, first) => {
-    if (of[first] !== -1) return
-    const group: number[] = [first]
-    of[first] = members.length
-    for (const seam of group)
-      for (const { other } of ties[seam] ?? []) {
-        if (of[other] !== -1) continue
-        of[other] = members.length
-        group.push(other)
-      }
-    members.push(group)
-  })
-  return { of, members }
-}
-
 /** Press again with some wishes changed; only what is tied to them can change. */
-function again(
-  plan: PressedPlan,
-  groups: ReturnType<typeof groupsOf>,
-  changed: ReadonlyMap<number, Wish>,
-): { crossings: readonly number[]; pressed: Pressed } {
+function again(plan: PressedPlan, groups: Groups, changed: ReadonlyMap<number, Wish>): { crossings: readonly number[]; pressed: Pressed } {
   const seams = [...new Set([...changed.keys()].flatMap((seam) => groups.members[groups.of[seam] as number] as number[]))]
   const place = new Map(seams.map((seam, index) => [seam, index]))
   const crossings = plan.met.crossings.flatMap((crossing, index) =>
@@ -81,7 +58,7 @@ function helps(plan: PressedPlan, clash: number, { crossings, pressed }: ReturnT
   return pressed.clashing.every((index) => crossings[index] !== clash && before.has(crossings[index] as number))
 }
 
-function pressAnew(laid: Laid, plane: Plane, plan: PressedPlan, groups: ReturnType<typeof groupsOf>, clash: number, seam: number): Fix[] {
+function pressAnew(laid: Laid, plane: Plane, plan: PressedPlan, groups: Groups, clash: number, seam: number): Fix[] {
   if (plan.wishes[seam]?.rule !== 'method') return []
   const unit = (plan.seams[seam] as PressedPlan['seams'][number]).unit
   const id = laid.block.units[unit]?.id as string
@@ -137,7 +114,7 @@ function orders(plane: Plane, plan: PressedPlan, others: readonly PressedPlan[],
   })
 }
 
-function opened(plan: PressedPlan, groups: ReturnType<typeof groupsOf>, clash: number, seam: number, joinId: (seam: number) => string): Fix[] {
+function opened(plan: PressedPlan, groups: Groups, clash: number, seam: number, joinId: (seam: number) => string): Fix[] {
   const wish = plan.wishes[seam] as Wish
   const crossing = plan.met.crossings[clash] as Crossing
   if (wish.rule === 'asked' && crossing.seams.some((other) => plan.wishes[other]?.rule !== 'asked')) return []

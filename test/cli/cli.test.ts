@@ -55,6 +55,23 @@ describe('what can be read', () => {
     expect(err).toMatch(/^gap at /)
   })
 
+  it('prints a setting of copies, and refuses what it cannot lay', () => {
+    const { status, out } = nestwright('setting', 'star.json', '--columns', '2', '--rows=2', '--turn', 'free')
+    expect(status).toBe(0)
+    expect(JSON.parse(out)).toMatchObject({ format: 'nestwright.setting', columns: 2, rows: 2, turn: 'free', press: 'same', proved: true })
+    expect(nestwright('setting', 'gap.json', '--columns', '2', '--rows', '2').status).toBe(1)
+    for (const [args, place] of [
+      [['setting', 'star.json', '--rows', '2'], '--columns'],
+      [['setting', 'star.json', '--columns', '0', '--rows', '2'], '--columns'],
+      [['setting', 'star.json', '--columns', '2', '--rows', '2', '--turn', 'around'], '--turn'],
+      [['setting', 'star.json', '--columns', '2', '--rows', '2', '--press'], '--press'],
+      [['setting', '--columns', '2', '--rows', '2'], 'setting'],
+    ] as const) {
+      const refused = nestwright(...args)
+      expect([refused.status, refused.out, refused.err.startsWith(`${place}: `), refused.err.endsWith('\n')]).toEqual([2, '', true, true])
+    }
+  })
+
   it('prints the cut list as text and as a table', () => {
     expect(nestwright('cutlist', 'star.json').out).toContain('7 1/4 × 7 1/4 in')
     expect(nestwright('cutlist', 'star.json', '--csv').out).toMatch(/^fabric,name,shape,width,height,/)

@@ -1,0 +1,136 @@
+/**
+ * Copies of one block set edge to edge: how each is turned and pressed, and where seams meet between them.
+ *
+ * In      what the block shows along its edges, its pressing and the opposite one, and how copies may be turned and pressed.
+ * Out     a state for every place with the fewest clashes between blocks; the touches along every shared edge.
+ * How     blocks are joined into rows, then the rows to each other (handbook section 6). The short seams between blocks end inside the long
+ *         ones: they meet in pairs of their own and can always alternate. All else lies between two neighbours, so `choose` finds the minimum. Among choices
+ *         with as few clashes, fewer blocks pressed the opposite way, then fewer turned.
+ */
+import type { Turn } from '../block/values.ts'
+import type { Toward } from '../pressing/values.ts'
+import { compare } from '../exact/rational.ts'
+import { beside, type LaidEdge, NO_CORNERS, type Passed, type Touch, turnedEdges } from './beside.ts'
+import { type Ask, choose } from './frontier.ts'
+import type { Shown } from './shown.ts'
+
+export const TURNINGS = ['none', 'alternate', 'free'] as const
+export type Turning = (typeof TURNINGS)[number]
+export const PRESSINGS = ['same', 'alternate', 'free'] as const
+export type Pressing = (typeof PRESSINGS)[number]
+
+export interface State {
+  readonly turn: Turn
+  readonly press: 'own' | 'opposite'
+  readonly edges: readonly LaidEdge[]
+}
+
+export interface Setting {
+  readonly columns: number
+  readonly rows: number
+  /** Row by row. */
+  readonly states: readonly State[]
+  readonly clashes: number
+  /** No choice of the turns and pressings allowed has fewer. */
+  readonly atLeast: number
+}
+
+export interface SettingAsk {
+  readonly columns: number
+  readonly rows: number
+  readonly turn: Turning
+  readonly press: Pressing
+}
+
+/** One clash outweighs all wishes about how blocks are turned and pressed: see `CALM`. */
+const CLASH = 2 ** 20
+const OPPOSITE = 4
+const TURNED = 1
+/** The places of a setting above which those wishes are no longer weighed. */
+const CALM = CLASH / (2 * (OPPOSITE + TURNED))
+
+export function setting(shown: Shown, own: readonly Toward[], opposite: readonly Toward[], ask: SettingAsk): Setting {
+  const { all, at } = statesOf(shown, own, opposite, ask)
+  const wish = ask.columns * ask.rows > CALM ? 0 : 1
+  const known = new Map<number, number>()
+  const clashes = (key: number, find: () => readonly Touch[]): number => {
+    const before = known.get(key)
+    if (before !== undefined) return before
+    const count = find().filter(({ verdict }) => verdict === 'clashes').length * CLASH
+    known.set(key, count)
+    return count
+  }
+  const pair = (state: number, neighbour: number, kind: number): number => (kind * 8 + state) * 8 + neighbour
+  const grid: Ask = {
+    columns: ask.columns,
+    rows: ask.rows,
+    states: at,
+    own: (state) => (all[state]?.press === 'opposite' ? OPPOSITE * wish : 0) + (all[state]?.turn === 0 ? 0 : TURNED * wish),
+    right: (state, neighbour) => clashes(pair(state, neighbour, 0), () => across(all[state] as State, all[neighbour] as State)),
+    below: (state, neighbour, column) => {
+      const passed = passedAt(column, ask.columns)
+      return clashes(pair(state, neighbour, 1 + (passed.start ? 1 : 0) + (passed.end ? 2 : 0)), () =>
+        down(all[state] as State, all[neighbour] as State, passed),
+      )
+    },
+  }
+  const { states, cost, atLeast } = choose(grid)
+  return {
+    columns: ask.columns,
+    rows: ask.rows,
+    states: states.map((state) => all[state] as State),
+    clashes: Math.floor(cost / CLASH),
+    atLeast: Math.floor(atLeast / CLASH),
+  }
+}
+
+/** Along the edge between a block and the one on its right, from top to bottom. */
+export const across = (left: State, right: State): Touch[] => beside(left.edges[1] as LaidEdge, right.edges[3] as LaidEdge, NO_CORNERS)
+
+/** Along the edge between a block and the one below it, from right to left. */
+export const down = (upper: State, lower: State, passed: Passed): Touch[] => beside(upper.edges[2] as LaidEdge, lower.edges[0] as LaidEdge, passed)
+
+/** The long seam between two rows passes every corner but those at its two ends. */
+export const passedAt = (column: number, columns: number): Passed => ({ start: column + 1 < columns, end: column > 0 })
+
+export const isSquare = ({ width, height }: Shown): boolean => compare(width, height) === 0
+
+/** The states that look different to a neighbour, and which of them each place may take. */
+function statesOf(
+  shown: Shown,
+  own: readonly Toward[],
+  opposite: readonly Toward[],
+  ask: SettingAsk,
+): { all: readonly State[]; at: (column: number, row: number) => readonly number[] } {
+  const all: State[] = []
+  const turns: readonly Turn[] = ask.turn === 'none' ? [0] : ask.turn === 'alternate' ? [0, 1] : isSquare(shown) ? [0, 1, 2, 3] : [0, 2]
+  const looks = new Map<string, number>()
+  const numbers = new Map<string, number>()
+  for (const press of ['own', 'opposite'] as const)
+    for (const turn of turns) {
+      const state: State = { turn, press, edges: turnedEdges(shown, turn, press === 'own' ? own : opposite) }
+      // What must alternate alternates, whether or not one can see it.
+      const look = `${ask.turn === 'free' ? '' : turn}${ask.press === 'free' ? '' : press} ${lookOf(state)}`
+      const number = looks.get(look) ?? all.length
+      if (number === all.length) all.push(state)
+      looks.set(look, number)
+      numbers.set(`${turn} ${press}`, number)
+    }
+  const number = (turn: Turn, press: State['press']): number => numbers.get(`${turn} ${press}`) as number
+  const lists = [0, 1].map((odd) => {
+    const ways: readonly Turn[] = ask.turn === 'alternate' ? [odd as Turn] : turns
+    const presses = ask.press === 'free' ? (['own', 'opposite'] as const) : ([ask.press === 'alternate' && odd === 1 ? 'opposite' : 'own'] as const)
+    return [...new Set(presses.flatMap((press) => ways.map((turn) => number(turn, press))))]
+  })
+  return { all, at: (column, row) => lists[(column + row) % 2] as readonly number[] }
+}
+
+const lookOf = ({ edges }: State): string =>
+  edges
+    .map(({ ends }) =>
+      ends
+        .map(({ place, along, inward, lean, corner }) => `${place.n}/${place.d} ${along} ${inward} ${lean} ${corner}`)
+        .sort()
+        .join(),
+    )
+    .join(';')

@@ -1,0 +1,70 @@
+/**
+ * A block laid out and sewn: the first stages of the pipeline, shared by all that is said about a block.
+ *
+ * In      a block.
+ * Out     its patches and plane; what keeps it from being sewn; and, where nothing does, its plans, pressed.
+ */
+import { type Laid, lay } from './block/lay.ts'
+import type { Block } from './block/values.ts'
+import { multiply, rational, toFile } from './exact/rational.ts'
+import type { Dot } from './plane/dots.ts'
+import { regions } from './plane/regions.ts'
+import { type Plane, subdivide } from './plane/subdivide.ts'
+import { type PressedPlan, plansOf } from './pressing/plans.ts'
+import type { Problem } from './values.ts'
+
+export interface SewnBlock {
+  readonly laid: Laid
+  readonly plane: Plane
+  readonly faults: readonly Problem[]
+  readonly sewn: { readonly taken: PressedPlan; readonly others: readonly PressedPlan[] } | null
+}
+
+export function sewnBlock(block: Block): SewnBlock {
+  const laid = lay(block)
+  const plane = planeOf(laid)
+  const faults = faultsOf(laid, plane)
+  return { laid, plane, faults, sewn: faults.length === 0 ? plansOf(laid, plane, block.order ?? 'auto') : null }
+}
+
+function planeOf(laid: Laid): Plane {
+  const out = laid.borders * laid.den
+  return subdivide(
+    laid.patches.map(({ corners }) => corners),
+    box(-out, -out, laid.width + out, laid.height + out),
+  )
+}
+
+const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [
+  [x0, y0],
+  [x1, y0],
+  [x1, y1],
+  [x0, y1],
+]
+
+const WORDS = {
+  gap: 'There is no cloth here; fill the gap.',
+  overlap: 'Units lie over each other here; move one of them.',
+  outside: 'Cloth lies beyond the grid here; move it in or make the grid larger.',
+}
+
+function faultsOf(laid: Laid, plane: Plane): Problem[] {
+  const own = laid.patches.filter(({ unit }) => unit >= 0)
+  const corners = own.map((patch) => patch.corners)
+  // With borders on, the plane's outline is not the grid's.
+  const { faults } = laid.borders === 0 ? plane : subdivide(corners, box(0, 0, laid.width, laid.height))
+  if (faults.length === 0) return []
+  return regions(faults, corners, laid.width, laid.height).map(({ kind, at, area, patches }) => ({
+    code: kind,
+    at: [toFile(multiply(at[0], rational(1, laid.den))), toFile(multiply(at[1], rational(1, laid.den)))],
+    units: unitsOf(
+      laid,
+      patches.map((patch) => (own[patch] as Laid['patches'][number]).unit),
+    ),
+    message: WORDS[kind],
+    area: area / (laid.den * laid.den),
+  }))
+}
+
+/** Ids of units by their places, each once. */
+export const unitsOf = (laid: Laid, units: readonly number[]): string[] => [...new Set(units)].flatMap((unit) => laid.block.units[unit]?.id ?? [])
