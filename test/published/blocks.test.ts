@@ -24,6 +24,8 @@ interface Known {
   readonly pieces?: string
   /** Seams that are not straight: none where nothing is said. */
   readonly crooked?: string
+  /** Seams that lie on each other whichever way the free ones are pressed: none where nothing is said. Worked out by hand, no source. */
+  readonly clashes?: number
   /** All pieces but those cut by a template; `once` and `twice`: then cut corner to corner. */
   readonly cut?: string
 }
@@ -61,7 +63,8 @@ const KNOWN: readonly Known[] = [
     cut: '1 x 7 1/4 twice, 4 x 3 7/8 once, 4 x 3 1/2' },
   { block: draw.brokenDishes(), source: 'S204', finished: '4 1/4 x 4 1/4', units: '4 hst 2 1/8 x 2 1/8', rows: '2 2', cut: '4 x 3' },
   { block: draw.brokenDishesOfSixteen(), source: 'S132', finished: '8 x 8', units: '16 hst 2 x 2', rows: '4 4 4 4', cut: '16 x 2 7/8 once' },
-  { block: draw.bowTie(3, '1/2'), source: 'S207', finished: '6 x 6', units: '2 square 3 x 3, 2 cornered 3 x 3', rows: '2 2', cut: '4 x 3 1/2, 2 x 2' },
+  { block: draw.bowTie(3, '1/2'), source: 'S207', finished: '6 x 6', units: '2 square 3 x 3, 2 cornered 3 x 3', rows: '2 2',
+    cut: '4 x 3 1/2, 2 x 2' },
   { block: draw.bowTie('3 1/2', '3/7'), source: 'S208', finished: '7 x 7', units: '2 square 3 1/2 x 3 1/2, 2 cornered 3 1/2 x 3 1/2', rows: '2 2',
     cut: '4 x 4, 2 x 2' },
   { block: draw.bowTie('3/4', '1/3'), source: 'S133', finished: '1 1/2 x 1 1/2', units: '2 square 3/4 x 3/4, 2 cornered 3/4 x 3/4', rows: '2 2',
@@ -71,21 +74,23 @@ const KNOWN: readonly Known[] = [
   { block: draw.atticWindows(), source: 'S101', finished: '8 x 8', units: '1 square 6 x 6, 2 square 6 x 2, 1 hst 2 x 2', rows: '2 2',
     cut: '1 x 6 1/2, 2 x 2 1/2 x 6 1/2, 2 x 2 7/8 once' },
   { block: draw.leMoyneStarOfSixteen(), source: 'S106', finished: '12 x 12', units: '4 square 3 x 3, 12 hst 3 x 3', rows: '4 4 4 4' },
-  { block: draw.doubleHourglass(1.5), source: 'S45', units: '2 hourglass 1 1/2 x 1 1/2, 2 square 1 1/2 x 1 1/2', rows: '2 2', cut: '2 x 2 3/4, 2 x 2' },
+  { block: draw.doubleHourglass(1.5), source: 'S45', units: '2 hourglass 1 1/2 x 1 1/2, 2 square 1 1/2 x 1 1/2', rows: '2 2',
+    cut: '2 x 2 3/4, 2 x 2' },
   { block: draw.doubleHourglass(3), source: 'S45', units: '2 hourglass 3 x 3, 2 square 3 x 3', rows: '2 2', cut: '2 x 4 1/4, 2 x 3 1/2' },
   { block: draw.irishChain(), source: 'S224', units: '8 hst 3 x 3, 32 square 1 1/2 x 1 1/2', pieces: '8 of 3 1/2 x 3 1/2' },
   { block: draw.grandmothersChoice(), source: 'S111, numbers from memory', units: '8 hst 2 x 2, 9 square 2 x 2, 4 square 4 x 2' },
 
   // Quarters and sections.
-  { block: draw.dutchmansPuzzle(3, 'corner-flip'), source: 'S14', finished: '12 x 12', units: '8 goose 6 x 3', pieces: '4 of 6 1/2 x 6 1/2',
-    cut: '8 x 3 1/2 x 6 1/2, 16 x 3 1/2' },
-  { block: draw.dutchmansPuzzle(2, 'geese-4'), source: 'S12', finished: '8 x 8', units: '8 goose 4 x 2', pieces: '4 of 4 1/2 x 4 1/2',
+  // Pressed toward the wings, geese of neighbouring quarters lie alike at the four points where a tip meets a corner.
+  { block: draw.dutchmansPuzzle(3, 'corner-flip'), source: 'S14', finished: '12 x 12', units: '8 goose 6 x 3', clashes: 4,
+    pieces: '4 of 6 1/2 x 6 1/2', cut: '8 x 3 1/2 x 6 1/2, 16 x 3 1/2' },
+  { block: draw.dutchmansPuzzle(2, 'geese-4'), source: 'S12', finished: '8 x 8', units: '8 goose 4 x 2', clashes: 4, pieces: '4 of 4 1/2 x 4 1/2',
     cut: '2 x 5 1/4, 8 x 2 7/8' },
-  { block: draw.dutchmansPuzzle('2 1/2', 'geese-4'), source: 'S10', finished: '10 x 10', units: '8 goose 5 x 2 1/2',
+  { block: draw.dutchmansPuzzle('2 1/2', 'geese-4'), source: 'S10', finished: '10 x 10', units: '8 goose 5 x 2 1/2', clashes: 4,
     pieces: '4 of 5 1/2 x 5 1/2', cut: '2 x 6 1/4, 8 x 3 3/8' },
-  { block: draw.dutchmansPuzzle(4, 'geese-4'), source: 'S11', finished: '16 x 16', units: '8 goose 8 x 4', pieces: '4 of 8 1/2 x 8 1/2',
+  { block: draw.dutchmansPuzzle(4, 'geese-4'), source: 'S11', finished: '16 x 16', units: '8 goose 8 x 4', clashes: 4, pieces: '4 of 8 1/2 x 8 1/2',
     cut: '2 x 9 1/4, 8 x 4 7/8' },
-  { block: draw.dutchmansPuzzle('1 1/2', 'geese-4'), source: 'S13', finished: '6 x 6', units: '8 goose 3 x 1 1/2',
+  { block: draw.dutchmansPuzzle('1 1/2', 'geese-4'), source: 'S13', finished: '6 x 6', units: '8 goose 3 x 1 1/2', clashes: 4,
     pieces: '4 of 3 1/2 x 3 1/2', cut: '2 x 4 1/4, 8 x 2 3/8' },
   { block: draw.bearsPawOnSeven(), source: 'S186', finished: '14 x 14', units: '16 hst 2 x 2, 4 square 4 x 4, 5 square 2 x 2, 4 square 6 x 2',
     pieces: '4 of 6 1/2 x 6 1/2', cut: '16 x 2 7/8 once, 4 x 4 1/2, 4 x 2 1/2, 4 x 2 1/2 x 6 1/2, 1 x 2 1/2' },
@@ -98,7 +103,10 @@ const KNOWN: readonly Known[] = [
 
   // Round and round.
   { block: draw.logCabin(), source: 'S108', finished: '10 x 10',
-    units: '1 square 2 1/2 x 2 1/2, 1 square 2 1/2 x 1 1/4, 2 square 3 3/4 x 1 1/4, 2 square 5 x 1 1/4, 2 square 6 1/4 x 1 1/4, 2 square 7 1/2 x 1 1/4, 2 square 8 3/4 x 1 1/4, 1 square 10 x 1 1/4',
+    units: [
+      '1 square 2 1/2 x 2 1/2, 1 square 2 1/2 x 1 1/4, 2 square 3 3/4 x 1 1/4, 2 square 5 x 1 1/4',
+      '2 square 6 1/4 x 1 1/4, 2 square 7 1/2 x 1 1/4, 2 square 8 3/4 x 1 1/4, 1 square 10 x 1 1/4',
+    ].join(', '),
     cut: '1 x 3, 1 x 1 3/4 x 3, 2 x 1 3/4 x 4 1/4, 2 x 1 3/4 x 5 1/2, 2 x 1 3/4 x 6 3/4, 2 x 1 3/4 x 8, 2 x 1 3/4 x 9 1/4, 1 x 1 3/4 x 10 1/2' },
   { block: draw.courthouseSteps(), source: 'S109', finished: '10 x 10',
     units: '1 square 2 x 2, 2 square 2 x 1, 4 square 4 x 1, 4 square 6 x 1, 4 square 8 x 1, 2 square 10 x 1',
@@ -126,7 +134,8 @@ const KNOWN: readonly Known[] = [
   { block: draw.wovenRibbons(), source: 'S90', finished: '9 x 9', units: '5 polygon', crooked: '1 partial' },
 
   // Set-in seams. Each inner point where three pieces meet wants one; a seam may bend at several such points on its way.
-  { block: draw.atticWindowsMitred(), source: 'S102', finished: '5 1/2 x 5 1/2', units: '1 square 3 1/2 x 3 1/2, 2 polygon', crooked: '1 set-in', cut: '1 x 4' },
+  { block: draw.atticWindowsMitred(), source: 'S102', finished: '5 1/2 x 5 1/2', units: '1 square 3 1/2 x 3 1/2, 2 polygon', crooked: '1 set-in',
+    cut: '1 x 4' },
   { block: draw.tumblingBlocks(), source: 'S100', units: '7 polygon', crooked: '1 set-in' },
   // Eight such points; no seam but one through the middle passes two of them. Sizes to the nearest sixteenth: the true star has √2 in it.
   { block: draw.leMoyneStar(), source: 'S104, S105', finished: '12 x 12', units: '4 square 3 1/2 x 3 1/2, 12 polygon', crooked: '7 set-in' },
@@ -219,10 +228,11 @@ describe('what is printed of a block', () => {
     expect(cutOf(report(block)), cite(source)).toEqual(tally(cut as string))
   })
 
-  it.each(NAMED)('$name [$source]: counts the clashes it shows, and mends each', ({ block }) => {
+  it.each(NAMED)('$name [$source]: nests but where it cannot, counts its clashes and mends each', ({ block, clashes: known }) => {
     const { pressing, meetings } = report(block)
     const clashes = meetings.filter(({ verdict }) => verdict === 'clashes')
-    expect(clashes).toHaveLength(pressing.clashes)
+    expect(clashes).toHaveLength(known ?? 0)
+    expect(pressing.clashes).toBe(clashes.length)
     for (const { fix } of clashes) expect(fix.length).toBeGreaterThan(0)
   })
 })
@@ -300,10 +310,11 @@ describe('the order of sewing', () => {
 })
 
 describe('printed pressing', () => {
-  /** The block with the seams between its units pressed the way the arrows point, row by row; units `unit` cells wide, whose own seams end elsewhere. */
+  /** The block with the seams between its units pressed the way the arrows point, row by row; units are `unit` cells wide. */
   function arrows(block: Block, rows: readonly string[], unit: number): Block {
     const press = rows.flatMap((row, y) =>
       [...row].map((arrow, x): PressAsked => {
+        // A quarter of the way down, where no seam of the units ends.
         const [seam, level] = [(x + 1) * unit, (y + 0.25) * unit]
         return { at: [seam, level], toward: [seam + (arrow === '<' ? -unit / 4 : unit / 4), level] }
       }),
