@@ -13,6 +13,8 @@ import { edgesOf } from './neighbours/edges.ts'
 import { shownBy } from './neighbours/shown.ts'
 import { proofOf } from './pressing/proof.ts'
 import { fixesOf } from './pressing/fixes.ts'
+import { repeatsOf } from './piecing/alike.ts'
+import { Thickness } from './pressing/thickness.ts'
 import type { PressedPlan } from './pressing/plans.ts'
 import { verdictOf } from './pressing/chains.ts'
 import type { Toward, Wish } from './pressing/values.ts'
@@ -32,9 +34,9 @@ export function report(block: Block): Report {
 }
 
 /** All that is said while the hand is still on the block: the quilting route takes longer. */
-export const findings = (block: Block): Findings => found(sewnBlock(block))
+export const findings = (block: Block): Findings => found(sewnBlock(block, 'quick'))
 
-function found({ laid, plane, faults, sewn }: SewnBlock): Findings {
+function found({ laid, plane, faults, sewn, cloth }: SewnBlock): Findings {
   const { block } = laid
   const cut = cutting(block)
   const problems = [...faults, ...(sewn === null ? [] : sewingProblems(laid, plane, sewn.taken)), ...cut.problems]
@@ -50,10 +52,13 @@ function found({ laid, plane, faults, sewn }: SewnBlock): Findings {
       ? {
           joins: [],
           pressing: { clashes: 0, against: 0, proof: 'Nothing is sewn while the layout has gaps or overlaps.' },
+          crooked: { setIn: 0, partial: 0, proved: true },
+          repeats: [],
+          bulk: null,
           meetings: [],
           edges: NO_EDGES,
         }
-      : sewnParts(laid, plane, sewn.taken, sewn.others)),
+      : sewnParts(laid, plane, sewn.taken, sewn.others, cloth)),
     units: cut.units,
     cut: cut.cut,
     fabric: cut.fabric,
@@ -76,7 +81,16 @@ function sewingProblems(laid: Laid, plane: Plane, plan: PressedPlan): Problem[] 
     const word = laid.block.press?.[entry]
     return { code: 'press', at: (word?.at ?? [0, 0]) as ReportPoint, units: [], message: `Your word on pressing here was passed over: ${reason}.` }
   })
-  return [...crooked, ...passed]
+  const odd = (plan.together?.tied.odd ?? []).map((seam): Problem => {
+    const path = (plan.seams[seam] as Seam).path
+    return {
+      code: 'press',
+      at: placeOf(laid, plane, path[0] as number),
+      units: unitsOf(laid, [(plan.seams[seam] as Seam).unit]),
+      message: 'Alike units are to be pressed alike, but this seam and its likes are settled in different ways: each keeps its own.',
+    }
+  })
+  return [...crooked, ...passed, ...odd]
 }
 
 function besideSeam(laid: Laid, plane: Plane, seam: Seam): string[] {
@@ -127,10 +141,12 @@ function sewnParts(
   plane: Plane,
   plan: PressedPlan,
   others: readonly PressedPlan[],
-): Pick<Report, 'joins' | 'pressing' | 'meetings' | 'edges'> {
+  cloth: SewnBlock['cloth'],
+): Pick<Report, 'joins' | 'pressing' | 'crooked' | 'repeats' | 'bulk' | 'meetings' | 'edges'> {
   const joinId = (seam: number): string => `j:${seam + 1}`
   const fixes = fixesOf(laid, plane, plan, others, joinId)
   const { met, pressed } = plan
+  const thick = cloth === null ? null : new Thickness(plane, plan, cloth.folds)
   const meetings = met.crossings.map(
     (crossing, index): Meeting => ({
       at: placeOf(laid, plane, crossing.dot),
@@ -138,11 +154,24 @@ function sewnParts(
       seams: crossing.seams.map(joinId),
       verdict: verdictOf(crossing, pressed.toward),
       fix: fixes.get(index) ?? [],
+      ...thick?.at(crossing),
     }),
   )
   return {
     joins: joinsOf(laid, plane, plan, joinId),
-    pressing: { clashes: pressed.clashes, against: pressed.against, proof: proofOf(plan, joinId) },
+    pressing: {
+      clashes: pressed.clashes,
+      against: pressed.against,
+      proof: proofOf(plan, joinId),
+      ...(pressed.atLeast < pressed.clashes ? { atLeast: pressed.atLeast } : {}),
+    },
+    crooked: {
+      setIn: plan.seams.filter(({ kind }) => kind === 'set-in').length,
+      partial: plan.seams.filter(({ kind }) => kind === 'partial').length,
+      proved: plan.proved,
+    },
+    repeats: repeatsOf(laid, plan.seams).map((seams) => seams.map(joinId)),
+    bulk: cloth === null ? null : { most: cloth.thickest.most, at: cloth.thickest.at },
     meetings,
     edges: edgesOf(shownBy(laid, plane, met.loose), pressed.toward),
   }
@@ -169,15 +198,18 @@ function joinsOf(laid: Laid, plane: Plane, plan: PressedPlan, joinId: (seam: num
   )
 }
 
-/** Seams whose turning alone would cost a clash. */
-function costlyTurns({ met, pressed }: PressedPlan): Set<number> {
+/** Seams whose turning, with those tied to be pressed alike, would cost a clash. */
+function costlyTurns({ met, pressed, seams, together }: PressedPlan): Set<number> {
+  const choice = (seam: number): number => together?.tied.choiceOf[seam] ?? seam
   const cost = new Map<number, number>()
   for (const crossing of met.crossings) {
     const verdict = verdictOf(crossing, pressed.toward)
     if (verdict !== 'nests' && verdict !== 'clashes') continue
-    for (const seam of crossing.seams) cost.set(seam, (cost.get(seam) ?? 0) + (verdict === 'nests' ? 1 : -1))
+    const [one, other] = crossing.seams.map(choice) as [number, number]
+    if (one === other) continue
+    for (const turned of [one, other]) cost.set(turned, (cost.get(turned) ?? 0) + (verdict === 'nests' ? 1 : -1))
   }
-  return new Set([...cost].filter(([, more]) => more > 0).map(([seam]) => seam))
+  return new Set(seams.flatMap((_, seam) => ((cost.get(choice(seam)) ?? 0) > 0 ? [seam] : [])))
 }
 
 function pressOf(toward: Toward, wish: Wish, costly: boolean): Join['press'] {

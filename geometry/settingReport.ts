@@ -132,8 +132,11 @@ export function sideBySide(block: Block, left: Neighbour, right: Neighbour): Bes
   return beside(one, other).map(({ place, near, far, verdict }) => ({ at: toFile(place), left: near.map(joinId), right: far.map(joinId), verdict }))
 }
 
-function versions({ met, wishes, pressed }: PressedPlan): { opposite: PressedPlan['pressed']['toward']; lifted: PressedPlan['pressed']['toward'] } {
-  const groups = groupsOf(met.crossings, wishes)
+function versions({ met, wishes, pressed, together }: PressedPlan): {
+  opposite: PressedPlan['pressed']['toward']
+  lifted: PressedPlan['pressed']['toward']
+} {
+  const groups = groupsOf(met.crossings, wishes, together?.like ?? null)
   return {
     opposite: opposite(groups, wishes, pressed.toward, 'rules').toward,
     lifted: opposite(groups, wishes, pressed.toward, 'word').toward,

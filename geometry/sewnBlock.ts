@@ -11,20 +11,35 @@ import type { Dot } from './plane/dots.ts'
 import { regions } from './plane/regions.ts'
 import { type Plane, subdivide } from './plane/subdivide.ts'
 import { type PressedPlan, plansOf } from './pressing/plans.ts'
+import type { Thickest } from './pressing/bulk.ts'
+import { type Folds, foldsOf } from './pressing/layers.ts'
+import { lighter } from './pressing/lighter.ts'
 import type { Problem } from './values.ts'
+
+/** How far a plan is worked out: at once, or with the layers of cloth, which take longer. */
+export type Depth = 'quick' | 'whole'
 
 export interface SewnBlock {
   readonly laid: Laid
   readonly plane: Plane
   readonly faults: readonly Problem[]
   readonly sewn: { readonly taken: PressedPlan; readonly others: readonly PressedPlan[] } | null
+  /** The cloth as it lies; null where it was not asked for or the block has too many patches. */
+  readonly cloth: { readonly folds: Folds; readonly thickest: Thickest } | null
 }
 
-export function sewnBlock(block: Block): SewnBlock {
+/** Patches above which layers of cloth are not reckoned. */
+const MOST_LAYERED = 12_000
+
+export function sewnBlock(block: Block, depth: Depth = 'whole'): SewnBlock {
   const laid = lay(block)
   const plane = planeOf(laid)
   const faults = faultsOf(laid, plane)
-  return { laid, plane, faults, sewn: faults.length === 0 ? plansOf(laid, plane, block.order ?? 'auto') : null }
+  const sewn = faults.length === 0 ? plansOf(laid, plane, block.order ?? 'auto') : null
+  if (sewn === null || depth === 'quick' || laid.patches.length > MOST_LAYERED) return { laid, plane, faults, sewn, cloth: null }
+  const folds = foldsOf(laid, plane, sewn.taken)
+  const { plan, thickest } = lighter(plane, sewn.taken, folds)
+  return { laid, plane, faults, sewn: { ...sewn, taken: plan }, cloth: { folds, thickest } }
 }
 
 function planeOf(laid: Laid): Plane {

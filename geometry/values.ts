@@ -69,6 +69,10 @@ export interface Meeting {
   readonly seams: readonly string[]
   readonly verdict: Verdict
   readonly fix: readonly Fix[]
+  /** Four square seams meet and nest: the allowances can be fanned round the point. */
+  readonly spin?: true
+  /** Of a clash: as pressed, and were one of the two pressed the other way. Where allowances can be fanned: as pressed, and fanned. */
+  readonly layers?: { readonly now: number; readonly nested?: number; readonly fanned?: number }
 }
 
 export interface EdgeEnd {
@@ -153,7 +157,14 @@ export interface Report {
   readonly problems: readonly Problem[]
   readonly patches: readonly Patch[]
   readonly joins: readonly Join[]
-  readonly pressing: { readonly clashes: number; readonly against: number; readonly proof: string }
+  /** `atLeast` only where alike units are pressed alike and the search was cut short: no pressing has fewer clashes. */
+  readonly pressing: { readonly clashes: number; readonly against: number; readonly proof: string; readonly atLeast?: number }
+  /** Set-in and partial joins of the plan, and whether no plan that keeps units whole has fewer. */
+  readonly crooked: { readonly setIn: number; readonly partial: number; readonly proved: boolean }
+  /** Pieces that are alike, in sewing order: the joins that finish each; two or more of a kind can be made together. */
+  readonly repeats: readonly (readonly string[])[]
+  /** Most layers of cloth on each other, and where (cells); null for a layout that is not sewn, or one of too many patches. */
+  readonly bulk: { readonly most: number; readonly at: readonly [number, number] } | null
   readonly meetings: readonly Meeting[]
   readonly edges: Edges
   readonly units: readonly UnitRow[]

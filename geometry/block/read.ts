@@ -99,6 +99,7 @@ class Reader {
     this.cloth(own(block, 'cloth'))
     this.units(own(block, 'units'))
     this.press(own(block, 'press'))
+    this.flag(own(block, 'pressAlike'), 'pressAlike')
   }
 
   private fields(value: unknown, place: string): Fields {

@@ -78,6 +78,8 @@ export interface Block {
   readonly order?: Order
   readonly borders?: readonly Border[]
   readonly press?: readonly PressAsked[]
+  /** Units that are alike are pressed alike. */
+  readonly pressAlike?: boolean
   readonly cloth?: { readonly usableWidth?: Length }
 }
 

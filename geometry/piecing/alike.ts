@@ -40,6 +40,18 @@ export function countDifferent(laid: Laid, seams: readonly Seam[]): number {
   return prints === null ? 0 : new Set(prints).size
 }
 
+/** Pieces that are alike, two or more of a kind, each by the seam that finishes it, in sewing order. */
+export function repeatsOf(laid: Laid, seams: readonly Seam[]): number[][] {
+  const alike = new Map<string, number[]>()
+  fingerprints(laid, seams)?.forEach((print, seam) => {
+    if (print === '') return
+    const there = alike.get(print)
+    if (there === undefined) alike.set(print, [seam])
+    else there.push(seam)
+  })
+  return [...alike.values()].filter((pieces) => pieces.length > 1)
+}
+
 function printOf(laid: Laid, patches: readonly number[], fabric: ReadonlyMap<string, number>): string {
   let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
   for (const patch of patches)

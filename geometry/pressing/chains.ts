@@ -16,7 +16,7 @@ interface Tie {
 }
 
 /** A clash outweighs every preference of any block that can be read. */
-const CLASH = 1e7
+export const CLASH = 1e7
 
 export function pressAll(crossings: readonly Crossing[], wishes: readonly Wish[]): Pressed {
   const ties = tied(crossings, wishes)
@@ -37,7 +37,7 @@ export function pressAll(crossings: readonly Crossing[], wishes: readonly Wish[]
 export function judged(crossings: readonly Crossing[], wishes: readonly Wish[], toward: readonly Toward[]): Pressed {
   const clashing = crossings.flatMap((crossing, index) => (verdictOf(crossing, toward) === 'clashes' ? [index] : []))
   const against = wishes.filter(({ fixed, preference }, seam) => fixed === null && preference !== null && toward[seam] !== preference).length
-  return { toward, clashes: clashing.length, against, clashing }
+  return { toward, clashes: clashing.length, atLeast: clashing.length, against, clashing }
 }
 
 export function verdictOf({ sort, leans, seams }: Crossing, toward: readonly Toward[]): 'nests' | 'clashes' | 'open' | 'pin' | 'tip' {

@@ -10,7 +10,9 @@ import type { Plane } from '../plane/subdivide.ts'
 import type { Fix } from '../values.ts'
 import { judged, pressAll } from './chains.ts'
 import { type Groups, groupsOf } from './groups.ts'
+import type { Like } from './likeness.ts'
 import type { PressedPlan } from './plans.ts'
+import { pressTogether, tieUp } from './together.ts'
 import type { Crossing, Pressed, Wish } from './values.ts'
 import { wishesOf } from './wishes.ts'
 
@@ -22,7 +24,7 @@ export function fixesOf(
   joinId: (seam: number) => string,
 ): ReadonlyMap<number, readonly Fix[]> {
   const { met, wishes, pressed } = plan
-  const groups = groupsOf(met.crossings, wishes)
+  const groups = groupsOf(met.crossings, wishes, plan.together?.like ?? null)
   const found = new Map<number, readonly Fix[]>()
   for (const clash of pressed.clashing) {
     const crossing = met.crossings[clash] as Crossing
@@ -49,8 +51,13 @@ function again(plan: PressedPlan, groups: Groups, changed: ReadonlyMap<number, W
     const crossing = plan.met.crossings[index] as Crossing
     return { ...crossing, seams: crossing.seams.map((seam) => place.get(seam) as number) }
   })
-  const wishes = seams.map((seam) => changed.get(seam) ?? (plan.wishes[seam] as Wish))
-  return { crossings, pressed: pressAll(local, wishes) }
+  const { together } = plan
+  const asked = together?.asked ?? plan.wishes
+  const wishes = seams.map((seam) => changed.get(seam) ?? (asked[seam] as Wish))
+  if (together === null) return { crossings, pressed: pressAll(local, wishes) }
+  // A unit whose rule is lifted is no longer like the others.
+  const like = seams.map((seam) => (changed.has(seam) && changed.get(seam)?.rule === null ? null : (together.like[seam] as Like | null)))
+  return { crossings, pressed: pressTogether(local, tieUp(wishes, like)) }
 }
 
 function helps(plan: PressedPlan, clash: number, { crossings, pressed }: ReturnType<typeof again>): boolean {

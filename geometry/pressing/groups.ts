@@ -1,10 +1,11 @@
 /**
  * Seams that are tied to each other, directly or through others: pressing one decides the rest.
  *
- * In      the crossings of a plan and what is asked of each seam.
+ * In      the crossings of a plan, what is asked of each seam, and which seams are to be pressed alike.
  * Out     the group of each seam, and the seams of each group.
  */
 import { tied } from './chains.ts'
+import type { Like } from './likeness.ts'
 import type { Crossing, Toward, Wish } from './values.ts'
 
 export interface Groups {
@@ -12,8 +13,8 @@ export interface Groups {
   readonly members: readonly (readonly number[])[]
 }
 
-export function groupsOf(crossings: readonly Crossing[], wishes: readonly Wish[]): Groups {
-  const ties = tied(crossings, wishes)
+export function groupsOf(crossings: readonly Crossing[], wishes: readonly Wish[], like: readonly (Like | null)[] | null): Groups {
+  const ties: readonly (readonly { other: number }[])[] = withLikes(tied(crossings, wishes), like)
   const of: number[] = wishes.map(() => -1)
   const members: number[][] = []
   wishes.forEach((_, first) => {
@@ -29,6 +30,26 @@ export function groupsOf(crossings: readonly Crossing[], wishes: readonly Wish[]
     members.push(group)
   })
   return { of, members }
+}
+
+/** Seams of one likeness, each tied to the next. */
+function withLikes(
+  ties: readonly (readonly { other: number }[])[],
+  like: readonly (Like | null)[] | null,
+): readonly (readonly { other: number }[])[] {
+  if (like === null) return ties
+  const all = ties.map((own) => [...own])
+  const last = new Map<number, number>()
+  like.forEach((one, seam) => {
+    if (one === null) return
+    const before = last.get(one.likeness)
+    if (before !== undefined) {
+      all[before]?.push({ other: seam })
+      all[seam]?.push({ other: before })
+    }
+    last.set(one.likeness, seam)
+  })
+  return all
 }
 
 /**

@@ -15,8 +15,10 @@ import { sew } from '../piecing/sew.ts'
 import type { Plan, Seam, Tree } from '../piecing/values.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import { pressAll } from './chains.ts'
+import { type Like, likeSeams } from './likeness.ts'
 import { type Met, meet, type SideOf } from './meet.ts'
 import { sidesOf } from './sides.ts'
+import { pressTogether, type Tied, tieUp } from './together.ts'
 import type { Pressed } from './values.ts'
 import { type Wishes, wishesOf } from './wishes.ts'
 
@@ -26,6 +28,8 @@ export interface PressedPlan extends Wishes {
   readonly sideOf: SideOf
   readonly met: Met
   readonly pressed: Pressed
+  /** Where alike units are to be pressed alike: what each wish was before, which seams are alike, and the choices they make together. */
+  readonly together: { readonly asked: Wishes['wishes']; readonly like: readonly (Like | null)[]; readonly tied: Tied } | null
   /** Whether the fewest set-in and partial joins are proved. */
   readonly proved: boolean
 }
@@ -78,5 +82,9 @@ function press(laid: Laid, plane: Plane, name: Plan['name'], habit: Habit): Pres
   const sideOf = sidesOf(laid.patches.length, seams)
   const met = meet(plane, seams, sideOf)
   const { wishes, passedOver } = wishesOf(laid, plane, seams, met.ends, sideOf)
-  return { name, seams, sideOf, met, wishes, passedOver, pressed: pressAll(met.crossings, wishes), proved: divider.proved }
+  const sewn = { name, seams, sideOf, met, passedOver, proved: divider.proved }
+  if (laid.block.pressAlike !== true) return { ...sewn, wishes, pressed: pressAll(met.crossings, wishes), together: null }
+  const like = likeSeams(laid, plane, seams, met.clockwise)
+  const tied = tieUp(wishes, like)
+  return { ...sewn, wishes: tied.wishes, pressed: pressTogether(met.crossings, tied), together: { asked: wishes, like, tied } }
 }

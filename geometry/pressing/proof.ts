@@ -14,6 +14,7 @@ const TOLD = 12
 export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): string {
   const { met, wishes, pressed } = plan
   if (pressed.clashes === 0) return 'Every pair of seams that meet nests, so there is nothing to lower.'
+  if (plan.together !== null) return togetherProof(plan)
   const ties = tied(met.crossings, wishes)
   const seen = new Set<number>()
   const reasons: string[] = []
@@ -37,4 +38,12 @@ export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): st
     reasons.push(`${named} each decide the next: ${cause}, so at least ${times} must stay`)
   }
   return `${reasons.join('. ')}. All other seams are free of these, so no pressing of these joins has fewer.`
+}
+
+function togetherProof({ wishes, pressed, together }: PressedPlan): string {
+  const free = new Set(wishes.flatMap(({ fixed }, seam) => (fixed === null ? [together?.tied.choiceOf[seam]] : []))).size
+  const told = `Alike units are pressed alike, so their seams turn together: ${free === 1 ? 'one choice is' : `${free} choices are`} left.`
+  if (pressed.atLeast === pressed.clashes)
+    return `${told} Each was weighed against every way those it meets may lie, and none was left out: no pressing has fewer than ${pressed.clashes}.`
+  return `${told} There are too many to weigh them all: this is the best found, and no pressing has fewer than ${pressed.atLeast}.`
 }

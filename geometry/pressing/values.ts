@@ -42,6 +42,8 @@ export interface Wish {
 export interface Pressed {
   readonly toward: readonly Toward[]
   readonly clashes: number
+  /** Clashes that no pressing of these seams can be below: fewer than `clashes` only where a search was cut short. */
+  readonly atLeast: number
   readonly against: number
   /** Numbers of the crossings that clash. */
   readonly clashing: readonly number[]
