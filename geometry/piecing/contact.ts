@@ -54,7 +54,7 @@ function anyLine(plane: Plane, edges: readonly number[]): Run[] | null {
   return chain === null ? null : cutAtBends(plane, chain)
 }
 
-/** Edges in a line, each with the dot where it begins; null where they are not one open or closed line. */
+/** Edges in a line, each with the dot where it begins; null where they are not one open line. */
 function chained(plane: Plane, edges: readonly number[]): { edge: number; from: number }[] | null {
   if (edges.length === 0) return null
   const at = new Map<number, number[]>()
@@ -79,6 +79,8 @@ function chained(plane: Plane, edges: readonly number[]): { edge: number; from: 
     if (next === undefined || dot === first) break
     edge = next
   }
+  // All the way round: what is inside could never be turned right sides together with what is outside.
+  if (dot === first) return null
   return chain.length === edges.length ? chain : null
 }
 

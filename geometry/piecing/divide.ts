@@ -23,6 +23,8 @@ export class Divider {
   private readonly laid: Laid
   private readonly plane: Plane
   private readonly habit: Habit
+  /** Pieces without a straight seam, by their parts: other plans of the block meet the same ones. */
+  private readonly known: Map<string, Tree>
   /** Which piece each part is in, while pieces are divided. */
   private readonly pieceOf: number[]
   private readonly partOf: number[]
@@ -39,7 +41,8 @@ export class Divider {
   /** Whether every piece without a straight cut was small enough for a proof. */
   proved = true
 
-  constructor(laid: Laid, plane: Plane, habit: Habit) {
+  constructor(laid: Laid, plane: Plane, habit: Habit, known: Map<string, Tree> = new Map()) {
+    this.known = known
     this.laid = laid
     this.plane = plane
     this.habit = habit
@@ -93,9 +96,16 @@ export class Divider {
   }
 
   private crooked(parts: readonly number[]): Tree {
+    if (parts.length > PROVED_PARTS) this.proved = false
+    const key = [...parts].sort((a, b) => a - b).join()
+    const tree = this.known.get(key) ?? this.sought(parts)
+    this.known.set(key, tree)
+    return tree
+  }
+
+  private sought(parts: readonly number[]): Tree {
     const items: Item[] = parts.map((part) => ({ tree: part, patches: [...(this.laid.parts[part]?.patches ?? [])] }))
     if (items.length <= PROVED_PARTS) return fewest(this.plane, items)
-    this.proved = false
     return fewest(this.plane, grow(this.plane, items, PROVED_PARTS))
   }
 

@@ -74,9 +74,12 @@ export function fewest(plane: Plane, items: readonly Item[]): Tree {
         found = { ...sum, tree: { sides: near ? [one.tree as Tree, other.tree as Tree] : [other.tree as Tree, one.tree as Tree], stage: 'section' } }
     }
     divisions(set, (near, far) => {
+      // No seam costs less than nothing: what the two cost by themselves may already be too much.
+      const [one, other] = [best(near), best(far)]
+      if (!better({ setIn: one.setIn + other.setIn, partial: one.partial + other.partial, tree: null }, found)) return false
       const seam = contact(near, far)
       if (seam.runs.length === 0) return false
-      offer(best(near), best(far), true, seam.straight ? 0 : 1, 0)
+      offer(one, other, true, seam.straight ? 0 : 1, 0)
       if (!seam.straight) {
         for (const { run, dot } of closable(plane, seam, sideIn(itemOf, near, far))) {
           offer(open(near, dot, run.line), best(far), true, 0, 1)
@@ -97,6 +100,8 @@ export function fewest(plane: Plane, items: readonly Item[]): Tree {
     if (seen !== undefined) return seen
     let found = NEVER
     divisions(set, (near, far) => {
+      const alone = { setIn: best(near).setIn + best(far).setIn, partial: best(near).partial + best(far).partial, tree: null }
+      if (!better(alone, found)) return false
       const seam = contact(near, far)
       if (seam.runs.length === 0) return false
       const cost = seam.straight ? 0 : 1
@@ -167,36 +172,47 @@ function connected(beside: readonly number[]): (set: number) => boolean {
   }
 }
 
-/** Join items that share a whole straight side, small ones first, until few enough are left. */
+/**
+ * Join items that share a whole straight side, small ones first, until few enough are left. Only where the two touch along one line and nowhere else, not
+ * even at a point: then each piece is without a hole or a pinch, and of such pieces some two can always be joined.
+ */
 export function grow(plane: Plane, items: readonly Item[], most: number): Item[] {
   let left = [...items]
   while (left.length > most) {
     const itemOf = itemsByPatch(left)
     const pairs = new Map<number, number[]>()
+    const dots = outlineDots(plane, itemOf, left.length)
     for (const { a, b, edge } of touching(plane, itemOf)) {
       const key = Math.min(a, b) * left.length + Math.max(a, b)
       const there = pairs.get(key)
       if (there === undefined) pairs.set(key, [edge])
       else there.push(edge)
     }
-    const joined = bestPair(plane, left, itemOf, pairs)
-    if (joined === null) throw new Error('impossible: a piece that hangs together and cannot be joined')
-    const [a, b] = joined
-    const [one, other] = [left[a] as Item, left[b] as Item]
-    const made: Item = { tree: { sides: [one.tree, other.tree], stage: 'section' }, patches: [...one.patches, ...other.patches] }
-    left = [...left.filter((_, item) => item !== a && item !== b), made]
+    const joined = bestPairs(plane, left, itemOf, pairs, dots, Math.min(left.length - most, Math.max(1, Math.floor(left.length / ROUND))))
+    if (joined.length === 0) throw new Error('impossible: a piece that hangs together and cannot be joined')
+    const used = new Set(joined.flat())
+    const made = joined.map(([a, b]): Item => {
+      const [one, other] = [left[a] as Item, left[b] as Item]
+      return { tree: { sides: [one.tree, other.tree], stage: 'section' }, patches: [...one.patches, ...other.patches] }
+    })
+    left = [...left.filter((_, item) => !used.has(item)), ...made]
   }
   return left
 }
 
-function bestPair(
+/** Of many items one pair in so many is joined before all are looked at again. */
+const ROUND = 16
+
+/** The best pairs with no item in common, all of them as good as the first in the ends they leave. */
+function bestPairs(
   plane: Plane,
   items: readonly Item[],
   itemOf: ReadonlyMap<number, number>,
   pairs: ReadonlyMap<number, readonly number[]>,
-): [number, number] | null {
-  let found: [number, number] | null = null
-  let least = Number.POSITIVE_INFINITY
+  dots: readonly ReadonlySet<number>[],
+  most: number,
+): [number, number][] {
+  const offers: { a: number; b: number; loose: number; size: number }[] = []
   for (const [key, edges] of pairs) {
     const a = Math.floor(key / items.length)
     const b = key % items.length
@@ -205,13 +221,36 @@ function bestPair(
     if (contact.runs.length === 0) continue
     const size = (items[a] as Item).patches.length + (items[b] as Item).patches.length
     const loose = contact.straight ? looseEnds(plane, contact.runs[0] as Run, side) : 3
-    const cost = loose * 1e9 + size
-    if (cost < least) {
-      least = cost
-      found = [a, b]
-    }
+    if (!pinched(contact, dots[a] as ReadonlySet<number>, dots[b] as ReadonlySet<number>)) offers.push({ a, b, loose, size })
+  }
+  offers.sort((one, other) => one.loose - other.loose || one.size - other.size)
+  const used = new Set<number>()
+  const found: [number, number][] = []
+  for (const { a, b, loose } of offers) {
+    if (found.length === most || loose !== offers[0]?.loose) break
+    if (used.has(a) || used.has(b)) continue
+    used.add(a).add(b)
+    found.push([a, b])
   }
   return found
+}
+
+function outlineDots(plane: Plane, itemOf: ReadonlyMap<number, number>, items: number): Set<number>[] {
+  const dots = Array.from({ length: items }, () => new Set<number>())
+  for (const { a, b, plus, minus } of plane.edges) {
+    const [one, other] = [itemOf.get(plus), itemOf.get(minus)]
+    if (one === other) continue
+    for (const item of [one, other]) if (item !== undefined) dots[item]?.add(a).add(b)
+  }
+  return dots
+}
+
+/** Whether two pieces touch at a dot that is not on the line along which they would be joined. */
+function pinched({ runs }: Contact, one: ReadonlySet<number>, other: ReadonlySet<number>): boolean {
+  const line = new Set(runs.flatMap((run) => run.dots))
+  const [small, large] = one.size < other.size ? [one, other] : [other, one]
+  for (const dot of small) if (large.has(dot) && !line.has(dot)) return true
+  return false
 }
 
 /** How many ends of a straight seam would leave an inner corner in the piece that it makes. */

@@ -40,14 +40,15 @@ const ORDERS = ['rows', 'columns', 'sections'] as const
 const PEELED_UNITS = 2_000
 
 export function plansOf(laid: Laid, plane: Plane, order: NonNullable<Block['order']>): { taken: PressedPlan; others: readonly PressedPlan[] } {
+  const known = new Map<string, Tree>()
   if (order === 'auto') {
-    const all = ORDERS.map((name) => pressedPlan(laid, plane, name))
+    const all = ORDERS.map((name) => pressedPlan(laid, plane, name, known))
     const taken = all.reduce((best, plan) => (better(laid, plan, best) ? plan : best))
     return { taken, others: all.filter((plan) => plan !== taken) }
   }
-  const taken = pressedPlan(laid, plane, order)
+  const taken = pressedPlan(laid, plane, order, known)
   // Another order is only of use where this one clashes.
-  const others = taken.pressed.clashes === 0 ? [] : ORDERS.filter((name) => name !== order).map((name) => pressedPlan(laid, plane, name))
+  const others = taken.pressed.clashes === 0 ? [] : ORDERS.filter((name) => name !== order).map((name) => pressedPlan(laid, plane, name, known))
   return { taken, others }
 }
 
@@ -63,17 +64,17 @@ function crooked({ seams }: PressedPlan): number {
   return seams.reduce((sum, { kind }) => sum + (kind === 'set-in' ? 1000 : kind === 'partial' ? 1 : 0), 0)
 }
 
-function pressedPlan(laid: Laid, plane: Plane, name: Plan['name']): PressedPlan {
-  const middle = press(laid, plane, name, 'middle')
+function pressedPlan(laid: Laid, plane: Plane, name: Plan['name'], known: Map<string, Tree>): PressedPlan {
+  const middle = press(laid, plane, name, 'middle', known)
   const settled = crooked(middle) === 0 && middle.pressed.clashes === 0
   if (name !== 'sections' || settled || laid.block.units.length > PEELED_UNITS) return middle
   // Peeling may sew straight, or nest, what halving does not.
-  const outside = press(laid, plane, name, 'outside')
+  const outside = press(laid, plane, name, 'outside', known)
   return better(laid, outside, middle) ? outside : middle
 }
 
-function press(laid: Laid, plane: Plane, name: Plan['name'], habit: Habit): PressedPlan {
-  const divider = new Divider(laid, plane, habit)
+function press(laid: Laid, plane: Plane, name: Plan['name'], habit: Habit, known: Map<string, Tree>): PressedPlan {
+  const divider = new Divider(laid, plane, habit, known)
   const section = (parts: readonly number[]): Tree => divider.divide(parts)
   const units = laid.block.units.map((_, part) => part)
   const inner = name === 'sections' ? section(units) : inRows(laid, name, section)
