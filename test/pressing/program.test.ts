@@ -5,13 +5,13 @@
 import { describe, expect, it } from 'vitest'
 import { lay, type Laid } from '../../geometry/block/lay.ts'
 import { checkBlock } from '../../geometry/block/read.ts'
-import { type Block, type BoxUnit, type FilePoint, type Kind, ORDERS, type PressAsked, type Unit } from '../../geometry/block/values.ts'
+import { type Block, type FilePoint, ORDERS, type PressAsked } from '../../geometry/block/values.ts'
 import { rational, toFile } from '../../geometry/exact/rational.ts'
 import { type Plane, subdivide } from '../../geometry/plane/subdivide.ts'
 import { pressAll } from '../../geometry/pressing/chains.ts'
 import { type PressedPlan, plansOf } from '../../geometry/pressing/plans.ts'
-import { KIND_FACTS } from '../../geometry/units/kinds.ts'
-import { blockOf, FABRICS, sequence } from '../help.ts'
+import { blockOf, sequence } from '../help.ts'
+import { oneOf, tiling } from '../layouts.ts'
 import { bestOfAll, type Count, counted, type Problem, solved, tangle } from './program.ts'
 
 /** Two to this power are tried one by one. */
@@ -137,64 +137,11 @@ function planeOf(block: Block): { laid: Laid; plane: Plane } {
   }
 }
 
-const oneOf = <T>(next: () => number, list: readonly T[]): T => list[Math.floor(next() * list.length)] as T
-
 function blockAtRandom(next: () => number): Block {
   const [columns, rows] = [2 + Math.floor(next() * 3), 1 + Math.floor(next() * 4)]
-  const units: Unit[] = []
-  const taken = new Set<string>()
-  for (let cell = 0; cell < columns * rows; cell++) {
-    const at = [cell % columns, Math.floor(cell / columns)] as const
-    if (taken.has(at.join())) continue
-    const fits = SIZES.filter(([w, h]) => at[0] + w <= columns && at[1] + h <= rows && cellsOf(at, [w, h]).every((one) => !taken.has(one)))
-    const size = oneOf(next, fits)
-    for (const one of cellsOf(at, size)) taken.add(one)
-    units.push(unitAtRandom(next, `u${units.length}`, at, size))
-  }
   const borders = next() < 0.2 ? [{ finishedWidth: 2, fabric: 'd' }] : []
-  const block = blockOf(columns, rows, units, { order: oneOf(next, ORDERS), borders })
+  const block = blockOf(columns, rows, tiling(next, columns, rows), { order: oneOf(next, ORDERS), borders })
   return next() < 0.5 ? block : { ...block, press: asked(next, block) }
-}
-
-const SIZES = [
-  [1, 1],
-  [1, 1],
-  [2, 1],
-  [1, 2],
-  [2, 2],
-] as const
-
-const cellsOf = ([x, y]: readonly [number, number], [w, h]: readonly [number, number]): string[] =>
-  Array.from({ length: w * h }, (_, cell) => `${x + (cell % w)},${y + Math.floor(cell / w)}`)
-
-/** A unit of any kind that may have this size, made and turned anyhow. */
-function unitAtRandom(next: () => number, id: string, at: readonly [number, number], size: readonly [number, number]): Unit {
-  const [w, h] = size
-  const kinds: BoxUnit['kind'][] = ['square', 'strips', 'half-rectangle', 'cornered']
-  if (w === h) kinds.push('hst', 'hst', 'hourglass', 'diamond')
-  else kinds.push('goose', 'goose', 'goose')
-  const kind = oneOf(next, kinds)
-  const turn = kind === 'goose' ? oneOf(next, w > h ? ([0, 2] as const) : ([1, 3] as const)) : oneOf(next, [0, 1, 2, 3] as const)
-  const names = namesOf(next, kind)
-  return {
-    id,
-    kind,
-    at,
-    size,
-    turn,
-    fabrics: Object.fromEntries(names.map((name) => [name, oneOf(next, FABRICS).id])),
-    method: oneOf(next, KIND_FACTS[kind].methods),
-    ...(next() < 0.3 ? { mirror: true } : {}),
-    ...(next() < 0.15 ? { pressFree: true } : {}),
-    ...(next() < 0.05 ? { open: true } : {}),
-    ...(kind === 'cornered' ? { corner: oneOf(next, ['1/3', 0.5]) } : {}),
-  }
-}
-
-function namesOf(next: () => number, kind: Kind): readonly string[] {
-  if (kind === 'strips') return Array.from({ length: 2 + Math.floor(next() * 2) }, (_, index) => `strip${index + 1}`)
-  if (kind !== 'cornered') return KIND_FACTS[kind].names
-  return KIND_FACTS.cornered.names.filter((name) => name === 'centre' || next() < 0.5)
 }
 
 /** A maker's words for some seams of the plan: to a patch that the seam runs along, or open. */
