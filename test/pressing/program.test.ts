@@ -24,7 +24,7 @@ function leastOf(problems: readonly Problem[]): Count[] {
   const batches = Array.from({ length: Math.ceil(problems.length / TOGETHER) }, (_, batch) =>
     problems.slice(batch * TOGETHER, (batch + 1) * TOGETHER),
   )
-  return batches.flatMap((batch) => solved(batch) as Count[])
+  return batches.flatMap((batch) => solved(batch))
 }
 
 const pressed = ({ crossings, wishes }: Problem): Count => {

@@ -32,10 +32,9 @@ const whole = (value: number): number => {
   return Math.round(value)
 }
 
-/** Null where the time was not enough; without a limit the solver takes what it needs. */
-export function solved(problems: readonly Problem[], program = programOf(problems), seconds = Number.POSITIVE_INFINITY): Count[] | null {
-  const { Status, Columns } = highs.solve(program, { ...EXACT, time_limit: seconds })
-  if (Status === 'Time limit reached') return null
+/** `program` may be written before. */
+export function solved(problems: readonly Problem[], program = programOf(problems)): Count[] {
+  const { Status, Columns } = highs.solve(program, EXACT)
   if (Status !== 'Optimal') throw new Error(`the solver ends with: ${Status}`)
   const chosen = (name: string): number => {
     const column = Columns[name]
