@@ -3,11 +3,13 @@
  *
  * Out     the middle time of several runs for blocks of n × n units, and its ratio to n² log n, taken as 1 at the smallest: a ratio that
  *         stays level or falls means growth no faster than that. Then one edit on 400 units: the report alone, and in the app to the painted frame.
+ *         Last, pressing and subdividing beside general solvers of the same questions.
  * Times depend on the machine and so are printed, never asserted.
  */
 import { report } from '../../geometry/index.ts'
 import { manyUnits, turned } from './blocks.ts'
 import { editInBrowser } from './frame.ts'
+import { besidePeers } from './peers.ts'
 
 const SIZES = [10, 20, 40, 70, 100]
 const RUNS = 5
@@ -43,3 +45,5 @@ console.log(`\nReport after one edit on 400 units: ${edit.toFixed(1)} ms, ${(edi
 const seen = await editInBrowser(before)
 if (seen === null) console.log('No browser found: the frame is not measured.')
 else console.log(`In the app: findings ${seen.findings.toFixed(1)} ms after the key, the frame that shows them ${seen.frame.toFixed(1)} ms after it`)
+
+await besidePeers()
