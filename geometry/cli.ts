@@ -48,6 +48,9 @@ const USAGE = `Usage: nestwright COMMAND
 Exit status: 0 done; 1 the layout has an error among its problems; 2 the file or the arguments could not be used.
 `
 
+/** Patches above which a report is printed on one line: nobody reads it line by line, and it is half as long. */
+const MOST_SPREAD = 5_000
+
 /** What cannot be used, and why: becomes the one line on standard error. */
 class Refusal extends Error {}
 
@@ -70,7 +73,7 @@ function answer(args: readonly string[]): Answer {
   if (rest.includes('--help')) return done(USAGE)
   switch (command) {
     case 'report':
-      return aboutBlock(command, rest, [], (said) => `${JSON.stringify(said, null, 2)}\n`, false)
+      return aboutBlock(command, rest, [], (said) => `${JSON.stringify(said, null, said.patches.length > MOST_SPREAD ? 0 : 2)}\n`, false)
     case 'cutlist':
       return aboutBlock(
         command,

@@ -47,7 +47,7 @@ interface Edge {
   readonly distance: (dot: Dot) => Rational
 }
 
-export function shownBy(laid: Laid, plane: Plane, loose: ReadonlyMap<number, readonly SeamEnd[]>): Shown {
+export function shownBy(laid: Laid, plane: Plane, loose: Iterable<readonly [number, readonly SeamEnd[]]>): Shown {
   const out = laid.borders * laid.den
   const [left, top, right, bottom] = [-out, -out, laid.width + out, laid.height + out]
   const edges: readonly Edge[] = [

@@ -12,11 +12,11 @@ import type { Dot } from '../plane/dots.ts'
 import type { Seam } from './values.ts'
 
 /** Patches looked at over all pieces before the comparison is given up. */
-const MOST = 2_000_000
+const MOST = 500_000
 
-export function fingerprints(laid: Laid, seams: readonly Seam[]): string[] | null {
+export function fingerprints(laid: Laid, seams: readonly Seam[], inFabric: 'fabrics' | 'shapes' = 'fabrics'): string[] | null {
   const held: number[][] = laid.patches.map((_, patch) => [patch])
-  const fabric = new Map(laid.block.fabrics.map(({ id }, index) => [id, index + 1]))
+  const fabric = new Map(laid.block.fabrics.map(({ id }, index) => [id, inFabric === 'fabrics' ? index + 1 : 1]))
   const prints: string[] = []
   let looked = 0
   for (const { sides, stage } of seams) {
@@ -35,8 +35,9 @@ export function fingerprints(laid: Laid, seams: readonly Seam[]): string[] | nul
   return prints
 }
 
-export function countDifferent(laid: Laid, seams: readonly Seam[]): number {
-  const prints = fingerprints(laid, seams)
+/** Different pieces, or different shapes whatever their fabrics. */
+export function countDifferent(laid: Laid, seams: readonly Seam[], by: 'fabrics' | 'shapes' = 'fabrics'): number {
+  const prints = fingerprints(laid, seams, by)
   return prints === null ? 0 : new Set(prints).size
 }
 

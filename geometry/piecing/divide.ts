@@ -19,10 +19,21 @@ export type Habit = 'middle' | 'outside'
 /** Beyond this many parts the fewest set-in and partial joins are sought, not proved. */
 export const PROVED_PARTS = 12
 
+type Way = readonly [number, number]
+
+/** The halves of a piece, and the way of the seam between them. */
+interface Cut {
+  readonly near: readonly number[]
+  readonly far: readonly number[]
+  readonly way: Way
+}
+
 export class Divider {
   private readonly laid: Laid
   private readonly plane: Plane
   private readonly habit: Habit
+  /** How many of the cuts that would come first are passed over at the very first cut. */
+  private readonly passed: number
   /** Pieces without a straight seam, by their parts: other plans of the block meet the same ones. */
   private readonly known: Map<string, Tree>
   /** Which piece each part is in, while pieces are divided. */
@@ -41,8 +52,9 @@ export class Divider {
   /** Whether every piece without a straight cut was small enough for a proof. */
   proved = true
 
-  constructor(laid: Laid, plane: Plane, habit: Habit, known: Map<string, Tree> = new Map()) {
+  constructor(laid: Laid, plane: Plane, habit: Habit, known: Map<string, Tree> = new Map(), passed = 0) {
     this.known = known
+    this.passed = passed
     this.laid = laid
     this.plane = plane
     this.habit = habit
@@ -71,26 +83,28 @@ export class Divider {
 
   divide(parts: readonly number[]): Tree {
     const done = new Map<readonly number[], Tree>()
-    const halves = new Map<readonly number[], readonly [readonly number[], readonly number[]]>()
+    const halves = new Map<readonly number[], Cut>()
+    const before = new Map<readonly number[], Way>()
     const waiting: (readonly number[])[] = [parts]
     while (waiting.length > 0) {
       const piece = waiting.pop() as readonly number[]
       const split = halves.get(piece)
       if (split !== undefined) {
-        done.set(piece, { sides: [done.get(split[0]) as Tree, done.get(split[1]) as Tree], stage: 'section' })
+        done.set(piece, { sides: [done.get(split.near) as Tree, done.get(split.far) as Tree], stage: 'section' })
         continue
       }
       if (piece.length === 1) {
         done.set(piece, piece[0] as number)
         continue
       }
-      const cut = this.cut(piece)
+      const cut = this.cut(piece, before.get(piece) ?? null, piece === parts ? this.passed : 0)
       if (cut === null) {
         done.set(piece, this.crooked(piece))
         continue
       }
       halves.set(piece, cut)
-      waiting.push(piece, cut[0], cut[1])
+      before.set(cut.near, cut.way).set(cut.far, cut.way)
+      waiting.push(piece, cut.near, cut.far)
     }
     return done.get(parts) as Tree
   }
@@ -110,7 +124,7 @@ export class Divider {
   }
 
   /** The two halves of a piece along a straight full-length seam; null where there is none. */
-  private cut(parts: readonly number[]): readonly [number[], number[]] | null {
+  private cut(parts: readonly number[], last: Way | null, passed: number): Cut | null {
     const piece = ++this.pieces
     for (const part of parts) this.pieceOf[part] = piece
     const inner: number[] = []
@@ -125,11 +139,15 @@ export class Divider {
           inner.push(edge)
         }
       }
-    for (const run of this.ordered(this.runs(inner, piece), parts)) {
-      const found = this.halves(parts, run, piece)
-      if (found !== null) return found
+    let found: Cut | null = null
+    let left = passed
+    for (const run of this.ordered(this.runs(inner, piece), parts, last)) {
+      const halves = this.halves(parts, run, piece)
+      if (halves === null) continue
+      found = { near: halves[0], far: halves[1], way: this.wayOf(run) }
+      if (left-- === 0) break
     }
-    return null
+    return found
   }
 
   private within(patch: number, piece: number): boolean {
@@ -179,8 +197,17 @@ export class Divider {
     return this.plane.dots[a]?.[0] === this.plane.dots[b]?.[0]
   }
 
-  /** By how near the middle of each run lies to the middle of the piece; long ones first where two are alike. */
-  private ordered(runs: readonly number[][], parts: readonly number[]): number[][] {
+  private wayOf(run: readonly number[]): Way {
+    const [x0, y0] = this.plane.dots[(this.plane.edges[run[0] as number] as PlaneEdge).a] as Way
+    const [x1, y1] = this.plane.dots[(this.plane.edges[run.at(-1) as number] as PlaneEdge).b] as Way
+    return [x1 - x0, y1 - y0]
+  }
+
+  /**
+   * By how near the middle of each run lies to the middle of the piece, or how far from it; of runs as near, first those that lie the way of the last
+   * cut (opposite sides one after the other: handbook section 6 [S55]), then long ones.
+   */
+  private ordered(runs: readonly number[][], parts: readonly number[], last: Way | null): number[][] {
     const middle = ([0, 1] as const).map((axis) => {
       let low = Number.POSITIVE_INFINITY
       let high = Number.NEGATIVE_INFINITY
@@ -192,13 +219,15 @@ export class Divider {
       return (low + high) / 2
     })
     const measured = runs.map((run, index) => {
-      const [x0, y0] = this.plane.dots[(this.plane.edges[run[0] as number] as PlaneEdge).a] as readonly [number, number]
-      const [x1, y1] = this.plane.dots[(this.plane.edges[run.at(-1) as number] as PlaneEdge).b] as readonly [number, number]
-      const length = Math.hypot(x1 - x0, y1 - y0)
-      const away = Math.abs((x1 - x0) * ((middle[1] as number) - y0) - (y1 - y0) * ((middle[0] as number) - x0)) / length
-      return { run, index, length, away: this.habit === 'middle' ? away : -away }
+      const [x0, y0] = this.plane.dots[(this.plane.edges[run[0] as number] as PlaneEdge).a] as Way
+      const [dx, dy] = this.wayOf(run)
+      const length = Math.hypot(dx, dy)
+      // Whole to a millionth of a step, so that sides as far from the middle count as such.
+      const away = Math.round((Math.abs(dx * ((middle[1] as number) - y0) - dy * ((middle[0] as number) - x0)) / length) * 1e6)
+      const across = last === null || dx * last[1] === dy * last[0] ? 0 : 1
+      return { run, index, length, across, away: this.habit === 'middle' ? away : -away }
     })
-    measured.sort((a, b) => a.away - b.away || b.length - a.length || a.index - b.index)
+    measured.sort((a, b) => a.away - b.away || a.across - b.across || b.length - a.length || a.index - b.index)
     return measured.map(({ run }) => run)
   }
 

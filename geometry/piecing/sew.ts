@@ -1,7 +1,7 @@
 /**
  * Sew a plan: every join as a line on the plane.
  *
- * In      the laid patches, their plane, and a tree of parts.
+ * In      the laid patches, their plane, and a tree of parts. Units are sewn once for all plans of a block.
  * Out     seams in sewing order, units first, rows before the block, borders last; each with its path, its bends and its kind.
  * How     every piece keeps the list of the stretches on its outline; joining walks the shorter list, so the whole is near-linear.
  * Partial a bent contact whose end run only carries on an earlier straight seam is no bend: that seam was left open there and is finished now
@@ -21,34 +21,16 @@ interface Step {
   readonly unit: number
 }
 
-export function sew(laid: Laid, plane: Plane, tree: Tree): Seam[] {
-  const steps = listed(laid, tree)
-  const pieces = new Pieces(laid, plane)
-  const seams: Draft[] = []
-  const endsAt = new Map<number, number[]>()
-  for (const step of steps) {
-    const [one, other] = step.sides
-    const edges = pieces.between(one, other)
-    const side = (patch: number): -1 | 0 | 1 => (patch === OUTSIDE ? -1 : pieces.holds(one, patch) ? 0 : pieces.holds(other, patch) ? 1 : -1)
-    const contact = contactOf(plane, edges, side)
-    const seam = seamOf(step, contact, plane, side, seams, endsAt, pieces)
-    const dots = [seam.path[0] as number, seam.path.at(-1) as number]
-    for (const dot of dots) {
-      const there = endsAt.get(dot)
-      if (there === undefined) endsAt.set(dot, [seams.length])
-      else there.push(seams.length)
-    }
-    seams.push(seam)
-    pieces.join(one, other)
-  }
-  return seams
+/** All units sewn: what every plan of a block begins with. */
+export interface SewnUnits {
+  readonly seams: readonly Seam[]
+  /** The piece each part has become. */
+  readonly made: readonly number[]
+  readonly pieces: Pieces
 }
 
-const RANK: Readonly<Record<Stage, number>> = { unit: 0, row: 1, column: 1, section: 1, block: 2, border: 3 }
-
-function listed(laid: Laid, tree: Tree): Step[] {
+export function sewUnits(laid: Laid, plane: Plane): SewnUnits {
   const steps: Step[] = []
-  const made: number[] = []
   const patches = laid.patches.length
   const inside = (sewn: SewnPatches, unit: number): number => {
     if (typeof sewn === 'number') return sewn
@@ -56,19 +38,50 @@ function listed(laid: Laid, tree: Tree): Step[] {
     steps.push({ sides, stage: 'unit', unit })
     return patches + steps.length - 1
   }
-  laid.parts.forEach((part, unit) => {
-    made.push(inside(part.sewn, unit))
-  })
+  const made = laid.parts.map((part, unit) => inside(part.sewn, unit))
+  const pieces = new Pieces(plane, patches)
+  const seams: Draft[] = []
+  sewSteps(plane, steps, pieces, seams)
+  return { seams, made, pieces }
+}
+
+/** The whole block: the seams of its units, then those of the plan in sewing order. */
+export function sew(laid: Laid, plane: Plane, { seams: inUnits, made, pieces }: SewnUnits, tree: Tree): Seam[] {
+  const patches = laid.patches.length
   const branches = postOrder(tree)
   const order = branches.map((branch, index) => ({ branch, index })).sort((a, b) => RANK[a.branch.stage] - RANK[b.branch.stage] || a.index - b.index)
   const pieceOf = new Map<Tree, number>()
   const piece = (node: Tree): number => (typeof node === 'number' ? (made[node] as number) : (pieceOf.get(node) as number))
-  for (const { branch } of order) {
-    pieceOf.set(branch, patches + steps.length)
-    steps.push({ sides: [piece(branch.sides[0]), piece(branch.sides[1])], stage: branch.stage, unit: -1 })
-  }
-  return steps
+  const steps = order.map(({ branch }, index): Step => {
+    pieceOf.set(branch, patches + inUnits.length + index)
+    return { sides: [piece(branch.sides[0]), piece(branch.sides[1])], stage: branch.stage, unit: -1 }
+  })
+  const seams: Draft[] = [...inUnits]
+  sewSteps(plane, steps, pieces.copy(), seams)
+  return seams
 }
+
+function sewSteps(plane: Plane, steps: readonly Step[], pieces: Pieces, seams: Draft[]): void {
+  const endsAt = new Map<number, number[]>()
+  for (const step of steps) {
+    const [one, other] = step.sides
+    const edges = pieces.between(one, other)
+    const side = (patch: number): -1 | 0 | 1 => (patch === OUTSIDE ? -1 : pieces.holds(one, patch) ? 0 : pieces.holds(other, patch) ? 1 : -1)
+    const contact = contactOf(plane, edges, side)
+    const seam = seamOf(step, contact, plane, side, seams, endsAt, pieces)
+    // A seam inside a unit is never left open, so no later one will ask for its ends.
+    if (step.unit < 0)
+      for (const dot of [seam.path[0] as number, seam.path.at(-1) as number]) {
+        const there = endsAt.get(dot)
+        if (there === undefined) endsAt.set(dot, [seams.length])
+        else there.push(seams.length)
+      }
+    seams.push(seam)
+    pieces.join(one, other)
+  }
+}
+
+const RANK: Readonly<Record<Stage, number>> = { unit: 0, row: 1, column: 1, section: 1, block: 2, border: 3 }
 
 function postOrder(tree: Tree): Exclude<Tree, number>[] {
   const found: Exclude<Tree, number>[] = []
@@ -148,22 +161,42 @@ function bent(runs: readonly Run[]): { path: number[]; bends: number[] } {
   return { path, bends }
 }
 
-/** Pieces while they are being sewn: who holds which patch, and the stretches on each outline. */
+/** Pieces while they are being sewn: who holds which patch, and the stretches on each outline, linked one to the next. */
 class Pieces {
-  private readonly leader: number[]
-  private readonly outlines: number[][]
-  private readonly named: number[]
   private readonly plane: Plane
+  private readonly leader: Int32Array
+  private readonly named: number[]
+  /** By leader: the first and last stretch of its outline, and how many there are. Stretch 2e is edge e seen from `plus`, 2e + 1 from `minus`. */
+  private readonly first: Int32Array
+  private readonly last: Int32Array
+  private readonly count: Int32Array
+  private readonly next: Int32Array
 
-  constructor(laid: Laid, plane: Plane) {
+  constructor(plane: Plane, patches: number, from?: Pieces) {
     this.plane = plane
-    this.leader = laid.patches.map((_, patch) => patch)
-    this.named = laid.patches.map((_, patch) => patch)
-    this.outlines = laid.patches.map(() => [])
+    this.leader = from?.leader.slice() ?? Int32Array.from({ length: patches }, (_, patch) => patch)
+    this.named = from === undefined ? Array.from({ length: patches }, (_, patch) => patch) : [...from.named]
+    this.first = from?.first.slice() ?? new Int32Array(patches).fill(-1)
+    this.last = from?.last.slice() ?? new Int32Array(patches).fill(-1)
+    this.count = from?.count.slice() ?? new Int32Array(patches)
+    this.next = from?.next.slice() ?? new Int32Array(plane.edges.length * 2).fill(-1)
+    if (from !== undefined) return
     plane.edges.forEach(({ plus, minus }, edge) => {
-      if (plus !== OUTSIDE) this.outlines[plus]?.push(edge)
-      if (minus !== OUTSIDE) this.outlines[minus]?.push(edge)
+      if (plus !== OUTSIDE) this.put(plus, 2 * edge)
+      if (minus !== OUTSIDE) this.put(minus, 2 * edge + 1)
     })
+  }
+
+  copy(): Pieces {
+    return new Pieces(this.plane, this.leader.length, this)
+  }
+
+  private put(leader: number, stretch: number): void {
+    if (this.first[leader] === -1) this.first[leader] = stretch
+    else this.next[this.last[leader] as number] = stretch
+    this.last[leader] = stretch
+    this.next[stretch] = -1
+    this.count[leader] = (this.count[leader] as number) + 1
   }
 
   private lead(patch: number): number {
@@ -183,27 +216,33 @@ class Pieces {
     return patch !== OUTSIDE && this.lead(patch) === this.leadOf(piece)
   }
 
-  between(one: number, other: number): number[] {
+  private bySize(one: number, other: number): [number, number] {
     const [a, b] = [this.leadOf(one), this.leadOf(other)]
-    const [small, large] = (this.outlines[a] as number[]).length <= (this.outlines[b] as number[]).length ? [a, b] : [b, a]
-    return (this.outlines[small] as number[]).filter((edge) => {
+    return (this.count[a] as number) <= (this.count[b] as number) ? [a, b] : [b, a]
+  }
+
+  between(one: number, other: number): number[] {
+    const [small, large] = this.bySize(one, other)
+    const found: number[] = []
+    for (let stretch = this.first[small] as number; stretch !== -1; stretch = this.next[stretch] as number) {
+      const edge = stretch >> 1
       const { plus, minus } = this.plane.edges[edge] as PlaneEdge
-      if (plus === OUTSIDE || minus === OUTSIDE) return false
+      if (plus === OUTSIDE || minus === OUTSIDE) continue
       const far = this.lead(plus) === small ? minus : plus
-      return this.lead(far) === large
-    })
+      if (this.lead(far) === large) found.push(edge)
+    }
+    return found
   }
 
   join(one: number, other: number): void {
-    const [a, b] = [this.leadOf(one), this.leadOf(other)]
-    const [small, large] = (this.outlines[a] as number[]).length <= (this.outlines[b] as number[]).length ? [a, b] : [b, a]
+    const [small, large] = this.bySize(one, other)
     this.leader[small] = large
-    const kept = this.outlines[large] as number[]
-    for (const edge of this.outlines[small] as number[]) {
-      const { plus, minus } = this.plane.edges[edge] as PlaneEdge
-      if (plus === OUTSIDE || minus === OUTSIDE || this.lead(plus) !== this.lead(minus)) kept.push(edge)
+    for (let stretch = this.first[small] as number; stretch !== -1; ) {
+      const following = this.next[stretch] as number
+      const { plus, minus } = this.plane.edges[stretch >> 1] as PlaneEdge
+      if (plus === OUTSIDE || minus === OUTSIDE || this.lead(plus) !== this.lead(minus)) this.put(large, stretch)
+      stretch = following
     }
-    this.outlines[small] = []
     this.named.push(large)
   }
 }

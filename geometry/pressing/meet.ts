@@ -20,17 +20,19 @@ export interface Met {
   /** Per seam: which of its sides lies clockwise of its path. */
   readonly clockwise: readonly (0 | 1)[]
   /** Dots with the seam ends still loose there once everything is sewn. */
-  readonly loose: ReadonlyMap<number, readonly SeamEnd[]>
+  readonly loose: Loose
 }
 
 /** Tells on which side of a seam a patch lies; −1 where it is in neither piece. */
 export type SideOf = (seam: number, patch: number) => -1 | 0 | 1
 
-export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf): Met {
-  const clockwise = seams.map((seam, index) => clockwiseSide(plane, seam, index, sideOf))
-  const ends: [number, number][] = seams.map(() => [0, 0])
-  const crossings: Crossing[] = []
-  const loose = new Map<number, SeamEnd[]>()
+/** `units`: what is known of the first seams already; all plans of a block begin with the same ones. */
+export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf, units: Met | null = null): Met {
+  const begun = units?.ends.length ?? 0
+  const clockwise = seams.map((seam, index) => units?.clockwise[index] ?? clockwiseSide(plane, seam, index, sideOf))
+  const ends = seams.map((_, index): [number, number] => (units?.ends[index] ?? [0, 0]) as [number, number])
+  const crossings: Crossing[] = [...(units?.crossings ?? [])]
+  const loose = new Loose(units?.loose ?? null)
   const finishing = new Map<number, number[]>()
   seams.forEach(({ finishedAfter }, index) => {
     if (finishedAfter !== null) finishing.set(finishedAfter, [...(finishing.get(finishedAfter) ?? []), index])
@@ -40,9 +42,8 @@ export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf): Met 
     const seam = seams[index] as Seam
     for (let place = 1; place + 1 < seam.path.length; place++) {
       const dot = seam.path[place] as number
-      const there = loose.get(dot)
-      if (there === undefined) continue
-      loose.delete(dot)
+      const there = loose.take(dot)
+      if (there === null) continue
       const sides = there.map((end) => sideAt(plane, seam, index, place, end, clockwise[index] as 0 | 1, sideOf))
       for (const side of sides) (ends[index] as [number, number])[side]++
       crossings.push(...crossingsAt(plane, seam, index, place, there, sides))
@@ -50,15 +51,42 @@ export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf): Met 
   }
 
   seams.forEach((seam, index) => {
+    if (index < begun) return
     if (seam.finishedAfter === null) cross(index)
-    for (const end of endsOf(plane, seam, index, clockwise[index] as 0 | 1)) {
-      const there = loose.get(end.dot)
-      if (there === undefined) loose.set(end.dot, [end])
-      else there.push(end)
-    }
+    for (const end of endsOf(plane, seam, index, clockwise[index] as 0 | 1)) loose.put(end.dot, end)
     for (const open of finishing.get(index) ?? []) cross(open)
   })
   return { crossings, ends, clockwise, loose }
+}
+
+/** Seam ends by dot, beginning with those of a stage before, which stay as they are. */
+export class Loose {
+  private readonly before: Loose | null
+  private readonly own = new Map<number, readonly SeamEnd[] | null>()
+
+  constructor(before: Loose | null) {
+    this.before = before
+  }
+
+  private at(dot: number): readonly SeamEnd[] | null {
+    const own = this.own.get(dot)
+    return own === undefined ? (this.before?.at(dot) ?? null) : own
+  }
+
+  put(dot: number, end: SeamEnd): void {
+    this.own.set(dot, [...(this.at(dot) ?? []), end])
+  }
+
+  take(dot: number): readonly SeamEnd[] | null {
+    const there = this.at(dot)
+    if (there !== null) this.own.set(dot, null)
+    return there
+  }
+
+  *[Symbol.iterator](): Generator<readonly [number, readonly SeamEnd[]]> {
+    for (const [dot, ends] of this.own) if (ends !== null) yield [dot, ends]
+    for (const entry of this.before ?? []) if (!this.own.has(entry[0])) yield entry
+  }
 }
 
 function clockwiseSide(plane: Plane, seam: Seam, index: number, sideOf: SideOf): 0 | 1 {

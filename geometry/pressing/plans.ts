@@ -11,7 +11,7 @@ import type { Block } from '../block/values.ts'
 import { countDifferent } from '../piecing/alike.ts'
 import { Divider, type Habit } from '../piecing/divide.ts'
 import { chain, inRows } from '../piecing/rows.ts'
-import { sew } from '../piecing/sew.ts'
+import { type SewnUnits, sew, sewUnits } from '../piecing/sew.ts'
 import type { Plan, Seam, Tree } from '../piecing/values.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import { pressAll } from './chains.ts'
@@ -39,17 +39,51 @@ const ORDERS = ['rows', 'columns', 'sections'] as const
 /** Peeling strip by strip takes as many rounds as there are strips: beyond this many units only halves are tried. */
 const PEELED_UNITS = 2_000
 
+/** Up to this many units, that many other first cuts are weighed as well. */
+const WEIGHED_UNITS = 64
+const FIRST_CUTS = 5
+
+/** Patches above which only the plan taken is kept: then no other order is offered as a fix. */
+const KEPT_PATCHES = 20_000
+
 export function plansOf(laid: Laid, plane: Plane, order: NonNullable<Block['order']>): { taken: PressedPlan; others: readonly PressedPlan[] } {
-  const known = new Map<string, Tree>()
+  const begun = begin(laid, plane)
   if (order === 'auto') {
-    const all = ORDERS.map((name) => pressedPlan(laid, plane, name, known))
+    if (laid.patches.length > KEPT_PATCHES) return { taken: bestOneByOne(laid, plane, begun), others: [] }
+    const all = ORDERS.map((name) => pressedPlan(laid, plane, name, begun))
     const taken = all.reduce((best, plan) => (better(laid, plan, best) ? plan : best))
     return { taken, others: all.filter((plan) => plan !== taken) }
   }
-  const taken = pressedPlan(laid, plane, order, known)
+  const taken = pressedPlan(laid, plane, order, begun)
   // Another order is only of use where this one clashes.
-  const others = taken.pressed.clashes === 0 ? [] : ORDERS.filter((name) => name !== order).map((name) => pressedPlan(laid, plane, name, known))
+  const others = taken.pressed.clashes === 0 ? [] : ORDERS.filter((name) => name !== order).map((name) => pressedPlan(laid, plane, name, begun))
   return { taken, others }
+}
+
+/** What all plans of a block begin with: its units, sewn, with their meetings and wishes; and what was found of pieces without a straight seam. */
+interface Begun {
+  readonly units: SewnUnits
+  readonly met: Met
+  readonly wishes: Wishes['wishes']
+  readonly known: Map<string, Tree>
+}
+
+function begin(laid: Laid, plane: Plane): Begun {
+  const units = sewUnits(laid, plane)
+  const sideOf = sidesOf(laid.patches.length, units.seams)
+  const met = meet(plane, units.seams, sideOf)
+  const unasked = { ...laid, block: { ...laid.block, press: [] } }
+  return { units, met, wishes: wishesOf(unasked, plane, units.seams, met.ends, sideOf).wishes, known: new Map() }
+}
+
+/** The best plan, each forgotten as soon as another is better: large blocks would not fit twice. */
+function bestOneByOne(laid: Laid, plane: Plane, begun: Begun): PressedPlan {
+  return ORDERS.reduce<PressedPlan | null>((best, name) => {
+    // Nothing is better than no clash and nothing against its preference.
+    if (best !== null && crooked(best) + best.pressed.clashes + best.pressed.against === 0) return best
+    const plan = pressedPlan(laid, plane, name, begun)
+    return best === null || better(laid, plan, best) ? plan : best
+  }, null) as PressedPlan
 }
 
 function better(laid: Laid, plan: PressedPlan, best: PressedPlan): boolean {
@@ -59,30 +93,59 @@ function better(laid: Laid, plan: PressedPlan, best: PressedPlan): boolean {
   return countDifferent(laid, plan.seams) < countDifferent(laid, best.seams)
 }
 
+/** Of plans by one order: fewest clashes, then fewest different shapes of pieces, then fewest seams against their preference, then fewest joins one after another. */
+function simpler(laid: Laid, plan: PressedPlan, best: PressedPlan): boolean {
+  const steps = [
+    () => crooked(plan) - crooked(best),
+    () => plan.pressed.clashes - best.pressed.clashes,
+    () => countDifferent(laid, plan.seams, 'shapes') - countDifferent(laid, best.seams, 'shapes'),
+    () => plan.pressed.against - best.pressed.against,
+    () => roundsOf(laid, plan) - roundsOf(laid, best),
+  ]
+  for (const step of steps) {
+    const more = step()
+    if (more !== 0) return more < 0
+  }
+  return false
+}
+
+/** The longest row of joins that must wait for one another. */
+function roundsOf(laid: Laid, { seams }: PressedPlan): number {
+  const rounds: number[] = new Array(laid.patches.length).fill(0)
+  for (const { sides } of seams) rounds.push(1 + Math.max(rounds[sides[0]] as number, rounds[sides[1]] as number))
+  return rounds.at(-1) as number
+}
+
 /** Set-in seams weigh more than partial ones. */
 function crooked({ seams }: PressedPlan): number {
   return seams.reduce((sum, { kind }) => sum + (kind === 'set-in' ? 1000 : kind === 'partial' ? 1 : 0), 0)
 }
 
-function pressedPlan(laid: Laid, plane: Plane, name: Plan['name'], known: Map<string, Tree>): PressedPlan {
-  const middle = press(laid, plane, name, 'middle', known)
-  const settled = crooked(middle) === 0 && middle.pressed.clashes === 0
-  if (name !== 'sections' || settled || laid.block.units.length > PEELED_UNITS) return middle
-  // Peeling may sew straight, or nest, what halving does not.
-  const outside = press(laid, plane, name, 'outside', known)
-  return better(laid, outside, middle) ? outside : middle
+function pressedPlan(laid: Laid, plane: Plane, name: Plan['name'], begun: Begun): PressedPlan {
+  const middle = press(laid, plane, name, 'middle', begun)
+  const sections = name === 'sections' || middle.seams.some(({ stage }) => stage === 'section')
+  if (!sections || laid.block.units.length > PEELED_UNITS) return middle
+  // Peeling may sew straight, or nest, what halving does not; where the two are as good it sews round after round, as makers do.
+  const outside = press(laid, plane, name, 'outside', begun)
+  const best = simpler(laid, middle, outside) ? middle : outside
+  if (name !== 'sections' || laid.block.units.length > WEIGHED_UNITS || crooked(best) > 0) return best
+  // Another first cut may leave pieces that are alike: four paws, five four-patches.
+  return Array.from({ length: FIRST_CUTS }, (_, passed) => press(laid, plane, name, 'middle', begun, passed + 1)).reduce(
+    (found, plan) => (simpler(laid, plan, found) ? plan : found),
+    best,
+  )
 }
 
-function press(laid: Laid, plane: Plane, name: Plan['name'], habit: Habit, known: Map<string, Tree>): PressedPlan {
-  const divider = new Divider(laid, plane, habit, known)
+function press(laid: Laid, plane: Plane, name: Plan['name'], habit: Habit, begun: Begun, passed = 0): PressedPlan {
+  const divider = new Divider(laid, plane, habit, begun.known, passed)
   const section = (parts: readonly number[]): Tree => divider.divide(parts)
   const units = laid.block.units.map((_, part) => part)
   const inner = name === 'sections' ? section(units) : inRows(laid, name, section)
   const strips = laid.parts.map((_, part) => part).slice(units.length)
-  const seams = sew(laid, plane, chain([inner, ...strips], 'border'))
+  const seams = sew(laid, plane, begun.units, chain([inner, ...strips], 'border'))
   const sideOf = sidesOf(laid.patches.length, seams)
-  const met = meet(plane, seams, sideOf)
-  const { wishes, passedOver } = wishesOf(laid, plane, seams, met.ends, sideOf)
+  const met = meet(plane, seams, sideOf, begun.met)
+  const { wishes, passedOver } = wishesOf(laid, plane, seams, met.ends, sideOf, begun.wishes)
   const sewn = { name, seams, sideOf, met, passedOver, proved: divider.proved }
   if (laid.block.pressAlike !== true) return { ...sewn, wishes, pressed: pressAll(met.crossings, wishes), together: null }
   const like = likeSeams(laid, plane, seams, met.clockwise)

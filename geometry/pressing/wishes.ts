@@ -22,7 +22,15 @@ export interface Wishes {
   readonly passedOver: readonly { readonly entry: number; readonly reason: string }[]
 }
 
-export function wishesOf(laid: Laid, plane: Plane, seams: readonly Seam[], ends: readonly (readonly [number, number])[], sideOf: SideOf): Wishes {
+/** `units`: what is asked of the first seams, but for the maker's own word; all plans of a block begin with the same ones. */
+export function wishesOf(
+  laid: Laid,
+  plane: Plane,
+  seams: readonly Seam[],
+  ends: readonly (readonly [number, number])[],
+  sideOf: SideOf,
+  units: readonly Wish[] = [],
+): Wishes {
   const asked = new Map<number, Toward>()
   const passedOver: { entry: number; reason: string }[] = []
   ;(laid.block.press ?? []).forEach((word, entry) => {
@@ -34,6 +42,8 @@ export function wishesOf(laid: Laid, plane: Plane, seams: readonly Seam[], ends:
   const wishes = seams.map((seam, index): Wish => {
     const said = asked.get(index)
     if (said !== undefined) return { fixed: said, rule: 'asked', preference: null, why: 'You asked for this.' }
+    const known = units[index]
+    if (known !== undefined) return known
     const unit = laid.block.units[seam.unit]
     if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: 'You asked for this unit’s seams to be pressed open.' }
     const ruled = unit === undefined || unit.pressFree === true ? null : methodRule(laid, unit, seam)
