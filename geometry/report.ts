@@ -22,7 +22,7 @@ import type { Seam } from './piecing/values.ts'
 import { type Dot, doubleArea } from './plane/dots.ts'
 import type { Plane } from './plane/subdivide.ts'
 import { ditch } from './quilting/ditch.ts'
-import { type SewnBlock, sewnBlock, unitsOf } from './sewnBlock.ts'
+import { clashesOf, type SewnBlock, sewnBlock, unitsOf } from './sewnBlock.ts'
 import type { Ditch, Edges, Findings, Join, Meeting, Patch, Problem, Report, ReportPoint } from './values.ts'
 
 const NO_EDGES: Edges = { top: [], right: [], bottom: [], left: [] }
@@ -144,7 +144,7 @@ function sewnParts(
   cloth: SewnBlock['cloth'],
 ): Pick<Report, 'joins' | 'pressing' | 'crooked' | 'repeats' | 'bulk' | 'meetings' | 'edges'> {
   const joinId = (seam: number): string => `j:${seam + 1}`
-  const fixes = fixesOf(laid, plane, plan, others, joinId)
+  const fixes = fixesOf(laid, plane, plan, others, joinId, clashesOf)
   const { met, pressed } = plan
   const thick = cloth === null ? null : new Thickness(plane, plan, cloth.folds)
   const meetings = met.crossings.map(

@@ -14,6 +14,7 @@ import { type PressedPlan, plansOf } from './pressing/plans.ts'
 import type { Thickest } from './pressing/bulk.ts'
 import { type Folds, foldsOf } from './pressing/layers.ts'
 import { lighter } from './pressing/lighter.ts'
+import { type Clashes, clashesIn } from './pressing/turns.ts'
 import type { Problem } from './values.ts'
 
 /** How far a plan is worked out: at once, or with the layers of cloth, which take longer. */
@@ -83,3 +84,9 @@ function faultsOf(laid: Laid, plane: Plane): Problem[] {
 
 /** Ids of units by their places, each once. */
 export const unitsOf = (laid: Laid, units: readonly number[]): string[] => [...new Set(units)].flatMap((unit) => laid.block.units[unit]?.id ?? [])
+
+/** The clashes of another block that is weighed against this one; null where it cannot be sewn. */
+export function clashesOf(block: Block): Clashes | null {
+  const { laid, plane, sewn } = sewnBlock(block, 'quick')
+  return sewn === null ? null : clashesIn(laid, plane, sewn.taken)
+}

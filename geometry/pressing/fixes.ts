@@ -6,6 +6,7 @@
  * How     a fix is tried, not guessed: wishes are changed as the fix would change them and everything tied to those seams is pressed anew.
  */
 import type { Laid } from '../block/lay.ts'
+import type { Dot } from '../plane/dots.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import type { Fix } from '../values.ts'
 import { judged, pressAll } from './chains.ts'
@@ -13,6 +14,7 @@ import { type Groups, groupsOf } from './groups.ts'
 import type { Like } from './likeness.ts'
 import type { PressedPlan } from './plans.ts'
 import { pressTogether, tieUp } from './together.ts'
+import { type ClashesOf, clashesIn, clashPlace, mends, Turns } from './turns.ts'
 import type { Crossing, Pressed, Wish } from './values.ts'
 import { wishesOf } from './wishes.ts'
 
@@ -22,9 +24,11 @@ export function fixesOf(
   plan: PressedPlan,
   others: readonly PressedPlan[],
   joinId: (seam: number) => string,
+  clashesOf: ClashesOf,
 ): ReadonlyMap<number, readonly Fix[]> {
   const { met, wishes, pressed } = plan
   const groups = groupsOf(met.crossings, wishes, plan.together?.like ?? null)
+  const turns = new Turns(laid, plane, plan, clashesOf)
   const found = new Map<number, readonly Fix[]>()
   for (const clash of pressed.clashing) {
     const crossing = met.crossings[clash] as Crossing
@@ -32,7 +36,8 @@ export function fixesOf(
     const fixes = [
       ...seams.flatMap((seam) => pressAnew(laid, plane, plan, groups, clash, seam)),
       ...seams.flatMap((seam) => otherWay(plan, clash, seam, joinId)),
-      ...orders(plane, plan, others, clash),
+      ...orders(laid, plane, plan, others, clash),
+      ...seams.flatMap((seam) => turns.fixes(crossing, (plan.seams[seam] as PressedPlan['seams'][number]).unit)),
       ...seams.flatMap((seam) => opened(plan, groups, clash, seam, joinId)),
     ]
     found.set(clash, fixes)
@@ -100,14 +105,11 @@ function otherWay(plan: PressedPlan, clash: number, seam: number, joinId: (seam:
   return [{ do: 'press', what: joinId(seam), message: 'Press this seam the other way.' }]
 }
 
-function orders(plane: Plane, plan: PressedPlan, others: readonly PressedPlan[], clash: number): Fix[] {
-  const places = (pressed: PressedPlan): string[] =>
-    pressed.pressed.clashing.map((index) => String(plane.dots[(pressed.met.crossings[index] as Crossing).dot]))
-  const before = new Set(places(plan))
-  const here = String(plane.dots[(plan.met.crossings[clash] as Crossing).dot])
+function orders(laid: Laid, plane: Plane, plan: PressedPlan, others: readonly PressedPlan[], clash: number): Fix[] {
+  const before = clashesIn(laid, plane, plan)
+  const here = clashPlace(laid, plane.dots[(plan.met.crossings[clash] as Crossing).dot] as Dot)
   return others.flatMap((other): Fix[] => {
-    const there = places(other)
-    if (there.includes(here) || there.some((place) => !before.has(place)) || there.length >= plan.pressed.clashes) return []
+    if (!mends(before, clashesIn(laid, plane, other), here)) return []
     return [
       {
         do: 'order',
