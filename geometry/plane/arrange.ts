@@ -50,54 +50,75 @@ export interface Arrangement {
   readonly held: readonly { readonly face: number; readonly patch: number }[]
 }
 
-export function arrange(points: Points, groups: readonly (readonly Stretch[])[], sides: readonly PatchSide[] = []): Arrangement {
-  const all = [...groups.flat(), ...sides]
-  const cuts = cutsOf(points, all, [...groups.flatMap((group, index) => group.map(() => index)), ...sides.map(() => groups.length)])
+export interface Laid {
+  /** The stretches of one group never cross or touch but at their ends. */
+  readonly groups?: readonly (readonly Stretch[])[]
+  /** Stretches that may cross anything. */
+  readonly loose?: readonly Stretch[]
+  readonly sides?: readonly PatchSide[]
+}
+
+export function arrange(points: Points, { groups = [], loose = [], sides = [] }: Laid): Arrangement {
+  const all = [...loose, ...groups.flat(), ...sides]
+  const cuts = cutsOf(points, all, [loose.length, ...groups.map((group) => group.length), sides.length])
   return new Sweep(points, all, cuts).run()
 }
 
-/** For each stretch the points strictly inside it where another meets it. */
-function cutsOf(points: Points, all: readonly Stretch[], group: readonly number[]): number[][] {
-  const cuts: number[][] = all.map(() => [])
-  const boxes = all.map(({ from, to }) => boxOf(points, from, to))
-  const byLeft = all.map((_, index) => index).sort((a, b) => (boxes[a] as Box).left - (boxes[b] as Box).left)
-  let open: number[] = []
-  for (const next of byLeft) {
-    const box = boxes[next] as Box
-    const own = group[next]
-    let kept = 0
-    for (const other of open) {
-      const beside = boxes[other] as Box
-      if (beside.right < box.left) continue
-      open[kept++] = other
-      if (group[other] !== own && beside.top <= box.bottom && box.top <= beside.bottom) cutBoth(points, all, cuts, next, other)
-    }
-    open.length = kept
-    open.push(next)
+type Cuts = readonly (readonly number[] | undefined)[]
+
+/** For each stretch the points strictly inside it where another meets it. `sizes`: how many are loose, then how many are in each group. */
+function cutsOf(points: Points, all: readonly Stretch[], sizes: readonly number[]): Cuts {
+  const cuts: (number[] | undefined)[] = all.map(() => undefined)
+  const boxes = boxesOf(points, all)
+  const { left, right, top, bottom } = boxes
+  const own = sizes.flatMap((size, group) => new Array<number>(size).fill(group))
+  const open: number[][] = sizes.map(() => [])
+  const lefts = (a: number, b: number): number => (left[a] as number) - (left[b] as number)
+  for (const next of all.map((_, index) => index).sort(lefts)) {
+    const [start, high, low, group] = [left[next] as number, top[next] as number, bottom[next] as number, own[next] as number]
+    open.forEach((others, beside) => {
+      if (beside === group && group > 0) return
+      let kept = 0
+      for (const other of others) {
+        if ((right[other] as number) < start) continue
+        others[kept++] = other
+        if ((top[other] as number) <= low && (bottom[other] as number) >= high) cutBoth(points, all, cuts, next, other)
+      }
+      others.length = kept
+    })
+    open[group]?.push(next)
   }
-  open = []
   return cuts
 }
 
-interface Box {
-  readonly left: number
-  readonly right: number
-  readonly top: number
-  readonly bottom: number
+interface Boxes {
+  readonly left: Float64Array
+  readonly right: Float64Array
+  readonly top: Float64Array
+  readonly bottom: Float64Array
 }
 
 /** A little too large where a point is not exact. */
-function boxOf(points: Points, from: number, to: number): Box {
-  const [x0, y0, slack0] = points.near(from)
-  const [x1, y1, slack1] = points.near(to)
-  const slack = Math.max(slack0, slack1)
-  return { left: Math.min(x0, x1) - slack, right: Math.max(x0, x1) + slack, top: Math.min(y0, y1) - slack, bottom: Math.max(y0, y1) + slack }
+function boxesOf(points: Points, all: readonly Stretch[]): Boxes {
+  const empty = (): Float64Array => new Float64Array(all.length)
+  const boxes = { left: empty(), right: empty(), top: empty(), bottom: empty() }
+  all.forEach(({ from, to }, index) => {
+    const slack = Math.max(points.slack(from), points.slack(to))
+    const [x0, x1, y0, y1] = [points.x(from), points.x(to), points.y(from), points.y(to)]
+    boxes.left[index] = Math.min(x0, x1) - slack
+    boxes.right[index] = Math.max(x0, x1) + slack
+    boxes.top[index] = Math.min(y0, y1) - slack
+    boxes.bottom[index] = Math.max(y0, y1) + slack
+  })
+  return boxes
 }
 
-function cutBoth(points: Points, all: readonly Stretch[], cuts: readonly number[][], first: number, second: number): void {
+function cutBoth(points: Points, all: readonly Stretch[], cuts: (number[] | undefined)[], first: number, second: number): void {
   const [a, b] = [all[first] as Stretch, all[second] as Stretch]
   const cut = (stretch: number, point: number): void => {
-    cuts[stretch]?.push(point)
+    const known = cuts[stretch]
+    if (known === undefined) cuts[stretch] = [point]
+    else known.push(point)
   }
   if (a.line === b.line) {
     const inside = ({ from, to }: Stretch, point: number): boolean => points.order(from, point) < 0 && points.order(point, to) < 0
@@ -118,26 +139,25 @@ function cutBoth(points: Points, all: readonly Stretch[], cuts: readonly number[
   else if (bPasses) cut(second, aFrom === 0 ? a.from : a.to)
 }
 
-/** A piece of a stretch between two cuts; its ends are places in the order of all points. */
-interface Piece {
-  readonly stretch: Stretch
-  readonly start: number
-  readonly end: number
-}
-
-/** An edge under way. */
+/** An edge under way, or about to begin; `end` is the place of its end in the order of all points. */
 interface Active {
   readonly line: number
+  readonly from: number
+  readonly to: number
   readonly end: number
-  readonly edge: Edge
+  jump: number
+  above: number
+  below: number
 }
 
 class Sweep {
   private readonly points: Points
+  private readonly all: readonly Stretch[]
   /** The points from left to right, each once. */
   private readonly order: number[] = []
-  /** Pieces by the place where they start. */
-  private readonly starting: Piece[][] = []
+  /** Pieces of stretches between two cuts, in chains of those that start at one place. */
+  private readonly pieces: { stretch: number[]; end: number[]; next: number[] } = { stretch: [], end: [], next: [] }
+  private readonly starting: number[] = []
   /** From top to bottom. */
   private readonly active: Active[] = []
   private readonly edges: Edge[] = []
@@ -148,31 +168,42 @@ class Sweep {
   /** Edges on this upright line under which a face opened. */
   private readonly opened = new Set<Edge>()
 
-  constructor(points: Points, all: readonly Stretch[], cuts: readonly (readonly number[])[]) {
+  constructor(points: Points, all: readonly Stretch[], cuts: Cuts) {
     this.points = points
-    const places = this.placesOf([...new Set([...all.flatMap(({ from, to }) => [from, to]), ...cuts.flat()])])
-    all.forEach((stretch, index) => {
-      const stops = [stretch.from, ...(cuts[index] as readonly number[]), stretch.to].map((point) => places.get(point) as number)
-      stops.sort((a, b) => a - b)
-      for (let next = 1; next < stops.length; next++) {
-        const [start, end] = [stops[next - 1] as number, stops[next] as number]
-        if (start !== end) this.starting[start]?.push({ stretch, start, end })
+    this.all = all
+    const places = this.placesOf(all, cuts)
+    const place = (point: number): number => places.get(point) as number
+    all.forEach(({ from, to }, index) => {
+      const stops = (cuts[index] ?? []).map(place).sort((a, b) => a - b)
+      stops.push(place(to))
+      let start = place(from)
+      for (const end of stops) {
+        if (end > start) this.piece(index, start, end)
+        start = end
       }
     })
   }
 
-  private placesOf(all: number[]): Map<number, number> {
+  private placesOf(all: readonly Stretch[], cuts: Cuts): Map<number, number> {
     const places = new Map<number, number>()
-    all.sort((a, b) => this.points.order(a, b))
-    for (const point of all) {
+    for (const { from, to } of all) places.set(from, 0).set(to, 0)
+    for (const own of cuts) for (const point of own ?? []) places.set(point, 0)
+    for (const point of [...places.keys()].sort((a, b) => this.points.order(a, b))) {
       const last = this.order.at(-1)
       if (last === undefined || this.points.order(last, point) !== 0) {
         this.order.push(point)
-        this.starting.push([])
+        this.starting.push(-1)
       }
       places.set(point, this.order.length - 1)
     }
     return places
+  }
+
+  private piece(stretch: number, start: number, end: number): void {
+    this.pieces.stretch.push(stretch)
+    this.pieces.end.push(end)
+    this.pieces.next.push(this.starting[start] as number)
+    this.starting[start] = this.pieces.end.length - 1
   }
 
   run(): Arrangement {
@@ -191,13 +222,14 @@ class Sweep {
     const first = this.firstAtOrBelow(point, place)
     let next = first
     while (this.active[next]?.end === place) next++
-    const above = this.active[first - 1]?.edge.below ?? 0
-    const below = next > first ? (this.active[next - 1] as Active).edge.below : above
-    const pieces = this.starting[place] as Piece[]
-    const begun = this.begin(pieces, point, above, below)
+    const above = this.active[first - 1]?.below ?? 0
+    const below = next > first ? (this.active[next - 1] as Active).below : above
+    const begun = this.begun(point, place)
+    this.open(begun, above, below)
     if (begun.length === 0 && above !== below) this.same.push([above, below])
-    if (begun.length > 0 || next > first) this.active.splice(first, next - first, ...begun)
-    for (const { stretch } of pieces) if ('patch' in stretch) this.held.push(this.hold(stretch as PatchSide, begun, above))
+    if (begun.length === next - first) for (const [index, edge] of begun.entries()) this.active[first + index] = edge
+    else this.active.splice(first, next - first, ...begun)
+    this.hold(place, begun, above)
   }
 
   /** The place of the first edge under way that ends at a point or runs below it. */
@@ -212,55 +244,65 @@ class Sweep {
     return low
   }
 
-  /** The edges that begin at a point, from top to bottom, between the face above and the one below. */
-  private begin(pieces: readonly Piece[], point: number, above: number, below: number): Active[] {
-    const begun = this.summed(pieces)
+  /** The edges that begin at a point, from top to bottom; pieces that lie on each other are one, or none where nothing is left to add. */
+  private begun(point: number, place: number): Active[] {
+    const { stretch, end, next } = this.pieces
+    const begun: Active[] = []
+    for (let piece = this.starting[place] as number; piece >= 0; piece = next[piece] as number) {
+      const { line, jump } = this.all[stretch[piece] as number] as Stretch
+      if (jump === 0) continue
+      const twin = begun.find((edge) => edge.line === line)
+      if (twin !== undefined) twin.jump += jump
+      else {
+        const ends = end[piece] as number
+        begun.push({ line, from: point, to: this.order[ends] as number, end: ends, jump, above: 0, below: 0 })
+      }
+    }
+    if (begun.length < 2) return begun
+    return begun.filter(({ jump }) => jump !== 0).sort((a, b) => this.points.turn(b.line, a.line))
+  }
+
+  /** Between two edges that begin at one point a face opens. */
+  private open(begun: readonly Active[], above: number, below: number): void {
     let over = above
-    return begun.map(({ stretch: { line }, end, jump }, index) => {
-      const under = index + 1 === begun.length ? below : this.open((this.sums[over] as number) + jump)
-      const edge: Edge = { line, from: point, to: this.order[end] as number, jump, above: over, below: under }
-      if (index + 1 < begun.length) this.opened.add(edge)
+    begun.forEach((edge, index) => {
+      edge.above = over
+      if (index + 1 === begun.length) edge.below = below
+      else {
+        edge.below = this.sums.push((this.sums[over] as number) + edge.jump) - 1
+        this.windows.push(undefined)
+        this.opened.add(edge)
+      }
+      over = edge.below
       this.edges.push(edge)
-      over = under
-      return { line, end, edge }
     })
   }
 
-  /** Pieces that lie on each other are one edge, or none where nothing is left to add. */
-  private summed(pieces: readonly Piece[]): (Piece & { jump: number })[] {
-    const found: (Piece & { jump: number })[] = []
-    for (const piece of pieces) {
-      if (piece.stretch.jump === 0) continue
-      const twin = found.find(({ stretch }) => stretch.line === piece.stretch.line)
-      if (twin === undefined) found.push({ ...piece, jump: piece.stretch.jump })
-      else twin.jump += piece.stretch.jump
+  /** The face on the cloth's side of each patch's side that begins at a point, among the edges that do. */
+  private hold(place: number, begun: readonly Active[], above: number): void {
+    const { stretch, next } = this.pieces
+    for (let piece = this.starting[place] as number; piece >= 0; piece = next[piece] as number) {
+      const side = this.all[stretch[piece] as number] as Stretch | PatchSide
+      if ('patch' in side) this.held.push({ face: this.faceBeside(side, begun, above), patch: side.patch })
     }
-    const left = found.filter(({ jump }) => jump !== 0)
-    return left.length > 1 ? left.sort((a, b) => this.points.turn(b.stretch.line, a.stretch.line)) : left
   }
 
-  private open(sum: number): number {
-    this.windows.push(undefined)
-    return this.sums.push(sum) - 1
-  }
-
-  /** The face on the cloth's side of a patch's side that begins among these edges. */
-  private hold({ line, below, patch }: PatchSide, begun: readonly Active[], above: number): { face: number; patch: number } {
+  private faceBeside({ line, below }: PatchSide, begun: readonly Active[], above: number): number {
     let face = above
-    for (const { edge } of begun) {
+    for (const edge of begun) {
       const turn = edge.line === line ? 0 : this.points.turn(edge.line, line)
       if (turn < 0) break
-      if (turn === 0) return { face: below ? edge.below : edge.above, patch }
+      if (turn === 0) return below ? edge.below : edge.above
       face = edge.below
     }
-    return { face, patch }
+    return face
   }
 
   /** Between two upright lines with no point between them, what lies under each edge is one window. */
   private look(left: number, right: number): void {
     if (this.opened.size === 0) return
-    this.active.forEach(({ edge }, index) => {
-      const bottom = this.active[index + 1]?.edge
+    this.active.forEach((edge, index) => {
+      const bottom = this.active[index + 1]
       if (bottom !== undefined && this.opened.has(edge)) this.windows[edge.below] = { top: edge, bottom, left, right }
     })
     this.opened.clear()

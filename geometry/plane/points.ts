@@ -91,9 +91,17 @@ export class Points {
     return this.seconds.push(second) - 1
   }
 
-  /** Doubles near it, and how far off they may be. */
-  near(point: number): readonly [number, number, number] {
-    return [this.xs[point] as number, this.ys[point] as number, this.slacks[point] as number]
+  /** A double near it; `slack` says how far off it may be. */
+  x(point: number): number {
+    return this.xs[point] as number
+  }
+
+  y(point: number): number {
+    return this.ys[point] as number
+  }
+
+  slack(point: number): number {
+    return this.slacks[point] as number
   }
 
   exact(point: number): ExactPlace {

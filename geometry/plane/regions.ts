@@ -39,12 +39,12 @@ export function regions(faults: readonly Fault[], patches: readonly Polygon[], w
   if (faults.length === 0) return []
   const points = new Points()
   const groups = [layersOf(points, faults, patches), gridOf(points, width, height)]
-  const boxes = found(arrange(points, groups)).flatMap(({ kind, bounds }) => (kind === 'gap' ? [] : [boxOfBounds(points, bounds)]))
+  const boxes = found(arrange(points, { groups })).flatMap(({ kind, bounds }) => (kind === 'gap' ? [] : [boxOfBounds(points, bounds)]))
   const near = patches
     .map((corners, patch): Near => ({ patch, corners, box: boxOf(corners) }))
     .filter(({ box }) => boxes.some((other) => touch(box, other)))
   const named = near.flatMap(({ patch, corners }) => sidesOf(points, corners, patch))
-  return found(arrange(points, groups, named)).map((region) => regionOf(points, region, near))
+  return found(arrange(points, { groups, sides: named })).map((region) => regionOf(points, region, near))
 }
 
 interface Near {
@@ -59,12 +59,12 @@ function layersOf(points: Points, faults: readonly Fault[], patches: readonly Po
   const ground = subdivide(
     patches.filter((_, patch) => !faulty.has(patch)),
     [],
-  ).faults.map((fault) => [stretchOf(points, fault)])
-  const flat = capped(arrange(points, ground))
+  ).faults.map((fault) => stretchOf(points, fault))
+  const flat = capped(arrange(points, { loose: ground }))
   const piles = patches.flatMap((corners, patch) =>
     faulty.has(patch) ? [{ middle: middleOf(corners), layers: subdivide([corners], []).faults.map((fault) => stretchOf(points, fault)) }] : [],
   )
-  return piles.length === 0 ? flat : capped(arrange(points, [flat, piled(points, piles)]))
+  return piles.length === 0 ? flat : capped(arrange(points, { groups: [flat, piled(points, piles)] }))
 }
 
 /** The patches of which some side lies along a fault. */
@@ -119,7 +119,7 @@ function piled(points: Points, piles: readonly Pile[]): readonly Stretch[] {
   const axis = right - left > bottom - top ? 0 : 1
   const sorted = [...piles].sort((a, b) => a.middle[axis] - b.middle[axis])
   const half = piles.length >> 1
-  return capped(arrange(points, [piled(points, sorted.slice(0, half)), piled(points, sorted.slice(half))]))
+  return capped(arrange(points, { groups: [piled(points, sorted.slice(0, half)), piled(points, sorted.slice(half))] }))
 }
 
 /** Edges that still count once two layers are as good as more; where nothing else ends, the next on the same line goes on. */
@@ -288,7 +288,7 @@ function boxOf(corners: Polygon): Box {
 /** The doubles near its points: a step more all round is sure to hold them. */
 function boxOfBounds(points: Points, bounds: readonly Bound[]): Box {
   const { left, right, top, bottom } = boxOf(
-    bounds.flatMap(({ edge }) => [points.near(edge.from), points.near(edge.to)].map(([x, y]): Dot => [x, y])),
+    bounds.flatMap(({ edge }) => [edge.from, edge.to].map((point): Dot => [points.x(point), points.y(point)])),
   )
   return { left: left - 1, right: right + 1, top: top - 1, bottom: bottom + 1 }
 }
