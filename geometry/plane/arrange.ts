@@ -3,20 +3,12 @@
  *
  * In      groups of stretches, each with what it adds from one side to the other; stretches of one group never cross or touch but at their ends.
  * Out     edges that meet only at their ends, and the faces above and below each with the sum of all that was added.
- * How     stretches whose boxes touch are cut at each other; then all points are taken from left to right while the edges under way are kept
+ * How     stretches are cut where they meet; then all points are taken from left to right while the edges under way are kept
  *         from top to bottom. A face opens only where two edges part and closes where they meet, so nothing is cut through the whole plane.
  * Exact   every question is asked of `Points`.
  */
+import { type Cuts, cutsOf, type Stretch } from './cuts.ts'
 import type { Points } from './points.ts'
-
-/** Runs right, or straight down. */
-export interface Stretch {
-  readonly line: number
-  readonly from: number
-  readonly to: number
-  /** What the clockwise side (below it) has more than the other. */
-  readonly jump: number
-}
 
 /** The side of a patch, with its cloth on the clockwise side or the other: it cuts and is cut, and adds nothing. */
 export interface PatchSide extends Stretch {
@@ -60,83 +52,8 @@ export interface Laid {
 
 export function arrange(points: Points, { groups = [], loose = [], sides = [] }: Laid): Arrangement {
   const all = [...loose, ...groups.flat(), ...sides]
-  const cuts = cutsOf(points, all, [loose.length, ...groups.map((group) => group.length), sides.length])
-  return new Sweep(points, all, cuts).run()
-}
-
-type Cuts = readonly (readonly number[] | undefined)[]
-
-/** For each stretch the points strictly inside it where another meets it. `sizes`: how many are loose, then how many are in each group. */
-function cutsOf(points: Points, all: readonly Stretch[], sizes: readonly number[]): Cuts {
-  const cuts: (number[] | undefined)[] = all.map(() => undefined)
-  const boxes = boxesOf(points, all)
-  const { left, right, top, bottom } = boxes
-  const own = sizes.flatMap((size, group) => new Array<number>(size).fill(group))
-  const open: number[][] = sizes.map(() => [])
-  const lefts = (a: number, b: number): number => (left[a] as number) - (left[b] as number)
-  for (const next of all.map((_, index) => index).sort(lefts)) {
-    const [start, high, low, group] = [left[next] as number, top[next] as number, bottom[next] as number, own[next] as number]
-    open.forEach((others, beside) => {
-      if (beside === group && group > 0) return
-      let kept = 0
-      for (const other of others) {
-        if ((right[other] as number) < start) continue
-        others[kept++] = other
-        if ((top[other] as number) <= low && (bottom[other] as number) >= high) cutBoth(points, all, cuts, next, other)
-      }
-      others.length = kept
-    })
-    open[group]?.push(next)
-  }
-  return cuts
-}
-
-interface Boxes {
-  readonly left: Float64Array
-  readonly right: Float64Array
-  readonly top: Float64Array
-  readonly bottom: Float64Array
-}
-
-/** A little too large where a point is not exact. */
-function boxesOf(points: Points, all: readonly Stretch[]): Boxes {
-  const empty = (): Float64Array => new Float64Array(all.length)
-  const boxes = { left: empty(), right: empty(), top: empty(), bottom: empty() }
-  all.forEach(({ from, to }, index) => {
-    const slack = Math.max(points.slack(from), points.slack(to))
-    const [x0, x1, y0, y1] = [points.x(from), points.x(to), points.y(from), points.y(to)]
-    boxes.left[index] = Math.min(x0, x1) - slack
-    boxes.right[index] = Math.max(x0, x1) + slack
-    boxes.top[index] = Math.min(y0, y1) - slack
-    boxes.bottom[index] = Math.max(y0, y1) + slack
-  })
-  return boxes
-}
-
-function cutBoth(points: Points, all: readonly Stretch[], cuts: (number[] | undefined)[], first: number, second: number): void {
-  const [a, b] = [all[first] as Stretch, all[second] as Stretch]
-  const cut = (stretch: number, point: number): void => {
-    const known = cuts[stretch]
-    if (known === undefined) cuts[stretch] = [point]
-    else known.push(point)
-  }
-  if (a.line === b.line) {
-    const inside = ({ from, to }: Stretch, point: number): boolean => points.order(from, point) < 0 && points.order(point, to) < 0
-    for (const point of [b.from, b.to]) if (inside(a, point)) cut(first, point)
-    for (const point of [a.from, a.to]) if (inside(b, point)) cut(second, point)
-    return
-  }
-  const [bFrom, bTo] = [points.side(a.line, b.from), points.side(a.line, b.to)]
-  if (bFrom * bTo > 0) return
-  const [aFrom, aTo] = [points.side(b.line, a.from), points.side(b.line, a.to)]
-  if (aFrom * aTo > 0) return
-  const [aPasses, bPasses] = [aFrom * aTo < 0, bFrom * bTo < 0]
-  if (aPasses && bPasses) {
-    const point = points.crossing(a.line, b.line)
-    cut(first, point)
-    cut(second, point)
-  } else if (aPasses) cut(first, bFrom === 0 ? b.from : b.to)
-  else if (bPasses) cut(second, aFrom === 0 ? a.from : a.to)
+  const sizes = [...loose.map(() => 1), ...groups.map((group) => group.length), sides.length]
+  return new Sweep(points, all, cutsOf(points, all, sizes)).run()
 }
 
 /** An edge under way, or about to begin; `end` is the place of its end in the order of all points. */

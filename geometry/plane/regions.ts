@@ -9,7 +9,8 @@
  * Exact   the outlines and their crossings; areas are summed to 256 binary places, so that they come out as the nearest double.
  */
 import { add, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
-import { type Arrangement, arrange, type Edge, type PatchSide, type Stretch, type Window } from './arrange.ts'
+import { type Arrangement, arrange, type Edge, type PatchSide, type Window } from './arrange.ts'
+import type { Stretch } from './cuts.ts'
 import type { Dot } from './dots.ts'
 import { Points } from './points.ts'
 import { type Fault, subdivide } from './subdivide.ts'
@@ -39,12 +40,18 @@ export function regions(faults: readonly Fault[], patches: readonly Polygon[], w
   if (faults.length === 0) return []
   const points = new Points()
   const groups = [layersOf(points, faults, patches), gridOf(points, width, height)]
-  const boxes = found(arrange(points, { groups })).flatMap(({ kind, bounds }) => (kind === 'gap' ? [] : [boxOfBounds(points, bounds)]))
-  const near = patches
-    .map((corners, patch): Near => ({ patch, corners, box: boxOf(corners) }))
-    .filter(({ box }) => boxes.some((other) => touch(box, other)))
+  const all = patches.map((corners, patch): Near => ({ patch, corners, box: boxOf(corners) }))
+  const near = all.length <= FEW ? all : nearFaults(points, all, found(arrange(points, { groups })))
   const named = near.flatMap(({ patch, corners }) => sidesOf(points, corners, patch))
   return found(arrange(points, { groups, sides: named })).map((region) => regionOf(points, region, near))
+}
+
+/** So many patches are all asked whether they lie in a region; of more, first those are taken that lie near one. */
+const FEW = 2000
+
+function nearFaults(points: Points, all: readonly Near[], regions: readonly Found[]): Near[] {
+  const boxes = regions.flatMap(({ kind, bounds }) => (kind === 'gap' ? [] : [boxOfBounds(points, bounds)]))
+  return all.filter(({ box }) => boxes.some((other) => touch(box, other)))
 }
 
 interface Near {
