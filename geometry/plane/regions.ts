@@ -32,14 +32,14 @@ const KINDS = ['gap', 'overlap', 'outside'] as const
 
 /** More layers than these are one sort of fault. */
 const MOST_LAYERS = 2
-/** What a point inside the grid has beside its layers. */
-const INSIDE = 4
+/** What a point inside the grid has beside its layers, of which the ground and two piles give two each at most. */
+const INSIDE = 8
 
 /** `faults`: where the layers of the units jump, with the grid's box taken away once (see `subdivide`). */
 export function regions(faults: readonly Fault[], patches: readonly Polygon[], width: number, height: number): Region[] {
   if (faults.length === 0) return []
   const points = new Points()
-  const groups = [layersOf(points, faults, patches), gridOf(points, width, height)]
+  const groups = [...layersOf(points, faults, patches), gridOf(points, width, height)]
   const all = patches.map((corners, patch): Near => ({ patch, corners, box: boxOf(corners) }))
   const near = all.length <= FEW ? all : nearFaults(points, all, found(arrange(points, { groups })))
   const named = near.flatMap(({ patch, corners }) => sidesOf(points, corners, patch))
@@ -60,18 +60,13 @@ interface Near {
   readonly box: Box
 }
 
-/** Outlines across which the number of layers jumps, two layers and more being one. */
-function layersOf(points: Points, faults: readonly Fault[], patches: readonly Polygon[]): Stretch[] {
+/** Outlines across which the number of layers jumps: of the ground, and of the two last piles. */
+function layersOf(points: Points, faults: readonly Fault[], patches: readonly Polygon[]): (readonly Stretch[])[] {
   const faulty = onFaults(points, faults, patches)
-  const ground = subdivide(
-    patches.filter((_, patch) => !faulty.has(patch)),
-    [],
-  ).faults.map((fault) => stretchOf(points, fault))
-  const flat = capped(arrange(points, { loose: ground }))
-  const piles = patches.flatMap((corners, patch) =>
-    faulty.has(patch) ? [{ middle: middleOf(corners), layers: subdivide([corners], []).faults.map((fault) => stretchOf(points, fault)) }] : [],
-  )
-  return piles.length === 0 ? flat : capped(arrange(points, { groups: [flat, piled(points, piles)] }))
+  const outlines = (some: readonly Polygon[]): Stretch[] => subdivide(some, []).faults.map((fault) => stretchOf(points, fault))
+  const ground = capped(arrange(points, { loose: outlines(patches.filter((_, patch) => !faulty.has(patch))) }))
+  const piles = patches.filter((_, patch) => faulty.has(patch)).map((corners): Pile => ({ middle: middleOf(corners), outline: outlines([corners]) }))
+  return [ground, ...halves(piles).map((half) => piled(points, half))]
 }
 
 /** The patches of which some side lies along a fault. */
@@ -111,7 +106,7 @@ const stretchOf = (points: Points, { from, to, jump }: Fault): Stretch => ({
 
 interface Pile {
   readonly middle: Dot
-  readonly layers: readonly Stretch[]
+  readonly outline: readonly Stretch[]
 }
 
 function middleOf(corners: Polygon): Dot {
@@ -119,14 +114,18 @@ function middleOf(corners: Polygon): Dot {
   return [left + right, top + bottom]
 }
 
-/** Neighbours first, so that a pile has little outline left when it meets the next. */
 function piled(points: Points, piles: readonly Pile[]): readonly Stretch[] {
-  if (piles.length === 1) return (piles[0] as Pile).layers
+  if (piles.length < 2) return piles[0]?.outline ?? []
+  return capped(arrange(points, { groups: halves(piles).map((half) => piled(points, half)) }))
+}
+
+/** Neighbours stay together, so that a pile has little outline left when it meets the next. */
+function halves(piles: readonly Pile[]): (readonly Pile[])[] {
   const { left, right, top, bottom } = boxOf(piles.map(({ middle }) => middle))
   const axis = right - left > bottom - top ? 0 : 1
   const sorted = [...piles].sort((a, b) => a.middle[axis] - b.middle[axis])
   const half = piles.length >> 1
-  return capped(arrange(points, { groups: [piled(points, sorted.slice(0, half)), piled(points, sorted.slice(half))] }))
+  return [sorted.slice(0, half), sorted.slice(half)]
 }
 
 /** Edges that still count once two layers are as good as more; where nothing else ends, the next on the same line goes on. */
