@@ -34,8 +34,8 @@ export interface Arrangement {
   readonly edges: readonly Edge[]
   /** The sum in each face; face 0 is all round. */
   readonly sums: readonly number[]
-  /** One for each face but the first. */
-  readonly windows: readonly (Window | undefined)[]
+  /** One for each face but the first, where they are asked for. */
+  readonly windows: ReadonlyMap<number, Window>
   /** Pairs of faces that proved to be one. */
   readonly same: readonly (readonly [number, number])[]
   /** Faces in which a patch has cloth along one of its sides. */
@@ -48,12 +48,14 @@ export interface Laid {
   /** Stretches that may cross anything. */
   readonly loose?: readonly Stretch[]
   readonly sides?: readonly PatchSide[]
+  /** Whether `windows` are asked for. */
+  readonly windows?: boolean
 }
 
-export function arrange(points: Points, { groups = [], loose = [], sides = [] }: Laid): Arrangement {
+export function arrange(points: Points, { groups = [], loose = [], sides = [], windows = false }: Laid): Arrangement {
   const all = [...loose, ...groups.flat(), ...sides]
   const sizes = [...loose.map(() => 1), ...groups.map((group) => group.length), sides.length]
-  return new Sweep(points, all, cutsOf(points, all, sizes)).run()
+  return new Sweep(points, all, cutsOf(points, all, sizes), windows).run()
 }
 
 /** An edge under way, or about to begin; `end` is the place of its end in the order of all points. */
@@ -70,34 +72,40 @@ interface Active {
 class Sweep {
   private readonly points: Points
   private readonly all: readonly Stretch[]
+  private readonly looks: boolean
   /** The points from left to right, each once. */
   private readonly order: number[] = []
   /** Pieces of stretches between two cuts, in chains of those that start at one place. */
-  private readonly pieces: { stretch: number[]; end: number[]; next: number[] } = { stretch: [], end: [], next: [] }
+  private readonly pieces: { readonly stretch: Int32Array; readonly end: Int32Array; readonly next: Int32Array }
+  private count = 0
   private readonly starting: number[] = []
   /** From top to bottom. */
   private readonly active: Active[] = []
   private readonly edges: Edge[] = []
   private readonly sums: number[] = [0]
-  private readonly windows: (Window | undefined)[] = [undefined]
+  private readonly windows = new Map<number, Window>()
   private readonly same: [number, number][] = []
   private readonly held: { face: number; patch: number }[] = []
   /** Edges on this upright line under which a face opened. */
   private readonly opened = new Set<Edge>()
 
-  constructor(points: Points, all: readonly Stretch[], cuts: Cuts) {
+  constructor(points: Points, all: readonly Stretch[], cuts: Cuts, looks: boolean) {
     this.points = points
+    this.looks = looks
     this.all = all
+    const most = cuts.reduce((sum, own) => sum + (own?.length ?? 0), all.length)
+    this.pieces = { stretch: new Int32Array(most), end: new Int32Array(most), next: new Int32Array(most) }
     const places = this.placesOf(all, cuts)
     const place = (point: number): number => places.get(point) as number
     all.forEach(({ from, to }, index) => {
-      const stops = (cuts[index] ?? []).map(place).sort((a, b) => a - b)
-      stops.push(place(to))
       let start = place(from)
-      for (const end of stops) {
-        if (end > start) this.piece(index, start, end)
-        start = end
-      }
+      const own = cuts[index]
+      if (own !== undefined)
+        for (const end of own.map(place).sort((a, b) => a - b)) {
+          if (end > start) this.piece(index, start, end)
+          start = end
+        }
+      this.piece(index, start, place(to))
     })
   }
 
@@ -117,10 +125,10 @@ class Sweep {
   }
 
   private piece(stretch: number, start: number, end: number): void {
-    this.pieces.stretch.push(stretch)
-    this.pieces.end.push(end)
-    this.pieces.next.push(this.starting[start] as number)
-    this.starting[start] = this.pieces.end.length - 1
+    this.pieces.stretch[this.count] = stretch
+    this.pieces.end[this.count] = end
+    this.pieces.next[this.count] = this.starting[start] as number
+    this.starting[start] = this.count++
   }
 
   run(): Arrangement {
@@ -187,8 +195,7 @@ class Sweep {
       if (index + 1 === begun.length) edge.below = below
       else {
         edge.below = this.sums.push((this.sums[over] as number) + edge.jump) - 1
-        this.windows.push(undefined)
-        this.opened.add(edge)
+        if (this.looks) this.opened.add(edge)
       }
       over = edge.below
       this.edges.push(edge)
@@ -220,7 +227,7 @@ class Sweep {
     if (this.opened.size === 0) return
     this.active.forEach((edge, index) => {
       const bottom = this.active[index + 1]
-      if (bottom !== undefined && this.opened.has(edge)) this.windows[edge.below] = { top: edge, bottom, left, right }
+      if (bottom !== undefined && this.opened.has(edge)) this.windows.set(edge.below, { top: edge, bottom, left, right })
     })
     this.opened.clear()
   }

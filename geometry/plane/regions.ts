@@ -41,9 +41,9 @@ export function regions(faults: readonly Fault[], patches: readonly Polygon[], w
   const points = new Points()
   const groups = [...layersOf(points, faults, patches), gridOf(points, width, height)]
   const all = patches.map((corners, patch): Near => ({ patch, corners, box: boxOf(corners) }))
-  const near = all.length <= FEW ? all : nearFaults(points, all, found(arrange(points, { groups })))
+  const near = all.length <= FEW ? all : nearFaults(points, all, found(arrange(points, { groups, windows: true })))
   const named = near.flatMap(({ patch, corners }) => sidesOf(points, corners, patch))
-  return found(arrange(points, { groups, sides: named })).map((region) => regionOf(points, region, near))
+  return found(arrange(points, { groups, sides: named, windows: true })).map((region) => regionOf(points, region, near))
 }
 
 /** So many patches are all asked whether they lie in a region; of more, first those are taken that lie near one. */
@@ -194,7 +194,6 @@ function found({ edges, sums, windows, same, held }: Arrangement): Found[] {
   })
   const known = new Map<number, Found>()
   windows.forEach((window, face) => {
-    if (window === undefined) return
     KINDS.forEach((name, kind) => {
       if (!is(face, kind) || known.has(each(face, kind))) return
       known.set(each(face, kind), { kind: name, window, bounds: [], patches: new Set() })
