@@ -231,9 +231,8 @@ function oneOf(count: number): { find: (thing: number) => number; join: (a: numb
 function regionOf(points: Points, { kind, window, bounds, patches }: Found, near: readonly Near[]): Region {
   const at = placeIn(points, window)
   if (kind !== 'gap') {
-    const [x, y] = [toNumber(at[0]), toNumber(at[1])]
-    const spot = { left: x, right: x, top: y, bottom: y }
-    for (const { patch, corners, box } of near) if (!patches.has(patch) && touch(box, spot) && holds(corners, at)) patches.add(patch)
+    const spot = spotOf(at)
+    for (const { patch, corners, box } of near) if (inBox(box, spot) && !patches.has(patch) && holds(corners, spot)) patches.add(patch)
   }
   return { kind, at, area: areaOf(points, bounds), patches: [...patches].sort((a, b) => a - b) }
 }
@@ -300,24 +299,39 @@ function boxOfBounds(points: Points, bounds: readonly Bound[]): Box {
 
 const touch = (a: Box, b: Box): boolean => a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom
 
+/** A place with what is asked of it over and over. */
+interface Spot {
+  readonly at: readonly [Rational, Rational]
+  readonly x: number
+  readonly y: number
+  /** The last whole step at or above it. */
+  readonly row: number
+}
+
+function spotOf(at: readonly [Rational, Rational]): Spot {
+  const { n, d } = at[1]
+  return { at, x: toNumber(at[0]), y: toNumber(at[1]), row: Number(n >= 0n ? n / d : -((d - 1n - n) / d)) }
+}
+
+const inBox = ({ left, right, top, bottom }: Box, { x, y }: Spot): boolean => left <= x && x <= right && top <= y && y <= bottom
+
 /** Whether a place that is not on its outline lies in a patch. */
-function holds(corners: Polygon, [x, y]: readonly [Rational, Rational]): boolean {
-  const floor = Number(y.n >= 0n ? y.n / y.d : -((y.d - 1n - y.n) / y.d))
+function holds(corners: Polygon, spot: Spot): boolean {
   let inside = false
-  corners.forEach((a, place) => {
-    const b = corners[(place + 1) % corners.length] as Dot
-    if (a[1] <= floor === b[1] <= floor) return
-    const [low, high] = a[1] < b[1] ? [a, b] : [b, a]
-    if (isLeftOf(x, y, low, high)) inside = !inside
-  })
+  let a = corners.at(-1) as Dot
+  for (const b of corners) {
+    if (a[1] <= spot.row !== b[1] <= spot.row && isLeftOf(spot, a[1] < b[1] ? a : b, a[1] < b[1] ? b : a)) inside = !inside
+    a = b
+  }
   return inside
 }
 
 /** Whether a place lies left of a line that runs down. */
-function isLeftOf(x: Rational, y: Rational, low: Dot, high: Dot): boolean {
-  const [dx, dy] = [high[0] - low[0], high[1] - low[1]]
-  const [one, other] = [dx * (toNumber(y) - low[1]), dy * (toNumber(x) - low[0])]
-  const doubt = 2 ** -45 * (Math.abs(one) + Math.abs(other) + (Math.abs(dx) + Math.abs(dy)) * (Math.abs(low[0]) + Math.abs(low[1])))
+function isLeftOf({ at, x, y }: Spot, high: Dot, low: Dot): boolean {
+  const [dx, dy] = [low[0] - high[0], low[1] - high[1]]
+  const [one, other] = [dx * (y - high[1]), dy * (x - high[0])]
+  const doubt = 2 ** -45 * (Math.abs(one) + Math.abs(other) + (Math.abs(dx) + dy) * (Math.abs(high[0]) + Math.abs(high[1])))
   if (Math.abs(one - other) > doubt) return one > other
-  return BigInt(dx) * (y.n - BigInt(low[1]) * y.d) * x.d > BigInt(dy) * (x.n - BigInt(low[0]) * x.d) * y.d
+  const [across, down] = at
+  return BigInt(dx) * (down.n - BigInt(high[1]) * down.d) * across.d > BigInt(dy) * (across.n - BigInt(high[0]) * across.d) * down.d
 }
