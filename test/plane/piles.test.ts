@@ -151,6 +151,27 @@ describe('boxes on whole cells', () => {
     expect(told(found(patches, size, size))).toEqual(told(cellByCell(patches, size, size)))
   })
 
+  it('a patch that lies under a region on all sides is named though none of its own sides runs there', () => {
+    const patches = [box(0, 0, 9, 9), box(2, 3, 4, 5), box(6, 6, 7, 8)]
+    expect(told(found(patches, 9, 9))).toEqual(['overlap 2 0,2', 'overlap 4 0,1'])
+  })
+
+  it('a patch whose hollow lies under a region, or that lies deep within one, is named only where it has cloth', () => {
+    // A horseshoe open at the top, a box in its hollow on another box, and a box in its cloth.
+    const horseshoe: Polygon = [
+      [0, 0],
+      [3, 0],
+      [3, 6],
+      [6, 6],
+      [6, 0],
+      [9, 0],
+      [9, 9],
+      [0, 9],
+    ]
+    const patches = [horseshoe, box(3, 0, 6, 6), box(4, 2, 5, 3), box(1, 7, 8, 8)]
+    expect(told(found(patches, 9, 9))).toEqual(['overlap 1 1,2', 'overlap 7 0,3'])
+  })
+
   it('two whole layers are one overlap of all patches, though no fault runs within', () => {
     const patches = Array.from({ length: 32 }, (_, cell) => box(cell % 4, (cell >> 2) % 4, (cell % 4) + 1, ((cell >> 2) % 4) + 1))
     expect(told(found(patches, 4, 4))).toEqual([`overlap 16 ${patches.map((_, patch) => patch).join()}`])
