@@ -3,13 +3,17 @@
  *
  * In      the patches as polygons, and the grid's own box.
  * Out     for each region joined along edges: what it is, a point in it, its area (square steps) and the patches that lie there.
- * How     only outlines across which the number of layers jumps matter. They are cut where they cross; the plane between them falls into upright
- *         slabs of trapezoids, each with one number of layers; trapezoids of one sort that share a stretch of edge are one region.
- * Exact   crossing points are rationals of their own.
+ * How     only patches along whose outline the number of layers jumps are laid over each other, the rest is one ground under them. They are laid
+ *         two and two, then pile on pile, and two layers count as well as more: what lies deep in a pile of hundreds is forgotten at once.
+ *         Then faces of one sort that share an edge are one region.
+ * Exact   the outlines and their crossings; areas are summed to 256 binary places, so that they come out as the nearest double.
  */
-import { add, compare, divide, equal, multiply, type Rational, rational, subtract, toNumber, ZERO } from '../exact/rational.ts'
+import { add, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
+import { type Arrangement, arrange, type Edge, type PatchSide, type Window } from './arrange.ts'
+import type { Stretch } from './cuts.ts'
 import type { Dot } from './dots.ts'
-import type { Fault } from './subdivide.ts'
+import { Points } from './points.ts'
+import { type Fault, subdivide } from './subdivide.ts'
 
 export type RegionKind = 'gap' | 'overlap' | 'outside'
 
@@ -17,205 +21,317 @@ export interface Region {
   readonly kind: RegionKind
   /** In steps. */
   readonly at: readonly [Rational, Rational]
-  /** In square steps: exact, then the nearest double; beyond `EXACT_BITS` each part is exact and their sum a double. */
+  /** In square steps: exact, then the nearest double. */
   readonly area: number
   readonly patches: readonly number[]
 }
 
-/** A straight stretch that runs right, as y = rise·x + base. */
-interface Slope {
-  readonly x0: Rational
-  readonly x1: Rational
-  readonly rise: Rational
-  readonly base: Rational
-  readonly jump: number
-}
+type Polygon = readonly Dot[]
 
-interface Trapezoid {
-  readonly kind: RegionKind
-  readonly slab: number
-  /** Heights of the four corners: at the slab's left and right ends. */
-  readonly topLeft: Rational
-  readonly topRight: Rational
-  readonly bottomLeft: Rational
-  readonly bottomRight: Rational
-}
+const KINDS = ['gap', 'overlap', 'outside'] as const
 
-const HALF = rational(1, 2)
+/** More layers than these are one sort of fault. */
+const MOST_LAYERS = 2
+/** What a point inside the grid has beside its layers, of which the ground and two piles give two each at most. */
+const INSIDE = 8
 
 /** `faults`: where the layers of the units jump, with the grid's box taken away once (see `subdivide`). */
-export function regions(faults: readonly Fault[], patches: readonly (readonly Dot[])[], width: number, height: number): Region[] {
-  const slopes = faults.filter(({ from, to }) => from[0] !== to[0]).map(slopeOf)
-  const frame = [slopeOf({ from: [0, 0], to: [width, 0], jump: 0 }), slopeOf({ from: [0, height], to: [width, height], jump: 0 })]
-  const all = [...slopes, ...frame]
-  const places = slabs(all, faults)
-  const bySlab: Trapezoid[][] = []
-  for (let slab = 0; slab + 1 < places.length; slab++)
-    bySlab.push(trapezoids(all, places[slab] as Rational, places[slab + 1] as Rational, slab, width, height))
-  return joined(bySlab).map((members) => regionOf(members, places, patches))
+export function regions(faults: readonly Fault[], patches: readonly Polygon[], width: number, height: number): Region[] {
+  if (faults.length === 0) return []
+  const points = new Points()
+  const groups = [...layersOf(points, faults, patches), gridOf(points, width, height)]
+  const all = patches.map((corners, patch): Near => ({ patch, corners, box: boxOf(corners) }))
+  const near = all.length <= FEW ? all : nearFaults(points, all, found(arrange(points, { groups, windows: true })))
+  const named = near.flatMap(({ patch, corners }) => sidesOf(points, corners, patch))
+  return found(arrange(points, { groups, sides: named, windows: true })).map((region) => regionOf(points, region, near))
 }
 
-function slopeOf({ from, to, jump }: Fault): Slope {
-  const rise = rational(to[1] - from[1], to[0] - from[0])
-  return { x0: rational(from[0]), x1: rational(to[0]), rise, base: subtract(rational(from[1]), multiply(rise, rational(from[0]))), jump }
+/** So many patches are all asked whether they lie in a region; of more, first those are taken that lie near one. */
+const FEW = 2000
+
+function nearFaults(points: Points, all: readonly Near[], regions: readonly Found[]): Near[] {
+  const boxes = regions.flatMap(({ kind, bounds }) => (kind === 'gap' ? [] : [boxOfBounds(points, bounds)]))
+  return all.filter(({ box }) => boxes.some((other) => touch(box, other)))
 }
 
-/** Not in lowest terms: heights are only compared, and finding common divisors would be most of the work. */
-function heightAt({ rise, base }: Slope, x: Rational): Rational {
-  const over = rise.d * x.d
-  return { n: rise.n * x.n * base.d + base.n * over, d: over * base.d }
+interface Near {
+  readonly patch: number
+  readonly corners: Polygon
+  readonly box: Box
 }
 
-/** Of fractions that need not be in lowest terms. */
-const level = (a: Rational, b: Rational): boolean => a.n * b.d === b.n * a.d
-
-function slabs(slopes: readonly Slope[], faults: readonly Fault[]): Rational[] {
-  const places: Rational[] = slopes.flatMap(({ x0, x1 }) => [x0, x1])
-  for (const { from } of faults) places.push(rational(from[0]))
-  slopes.forEach((a, i) => {
-    for (const b of slopes.slice(i + 1)) {
-      if (equal(a.rise, b.rise)) continue
-      const x = divide(subtract(b.base, a.base), subtract(a.rise, b.rise))
-      if ([a, b].every(({ x0, x1 }) => compare(x, x0) > 0 && compare(x, x1) < 0)) places.push(x)
-    }
-  })
-  return places.sort(compare).filter((place, index) => index === 0 || !equal(place, places[index - 1] as Rational))
+/** Outlines across which the number of layers jumps: of the ground, and of the two last piles. */
+function layersOf(points: Points, faults: readonly Fault[], patches: readonly Polygon[]): (readonly Stretch[])[] {
+  const faulty = onFaults(points, faults, patches)
+  const outlines = (some: readonly Polygon[]): Stretch[] => subdivide(some, []).faults.map((fault) => stretchOf(points, fault))
+  const ground = capped(arrange(points, { loose: outlines(patches.filter((_, patch) => !faulty.has(patch))) }))
+  const piles = patches.filter((_, patch) => faulty.has(patch)).map((corners): Pile => ({ middle: middleOf(corners), outline: outlines([corners]) }))
+  return [ground, ...halves(piles).map((half) => piled(points, half))]
 }
 
-function trapezoids(slopes: readonly Slope[], left: Rational, right: Rational, slab: number, width: number, height: number): Trapezoid[] {
-  const inGrid = left.n >= 0n && compare(right, rational(width)) <= 0
-  const across = slopes
-    .filter(({ x0, x1 }) => compare(x0, left) <= 0 && compare(x1, right) >= 0)
-    .map((slope) => {
-      const [from, to] = [heightAt(slope, left), heightAt(slope, right)]
-      return { slope, from, to, y: { n: from.n * to.d + to.n * from.d, d: 2n * from.d * to.d } }
+/** The patches of which some side lies along a fault. */
+function onFaults(points: Points, faults: readonly Fault[], patches: readonly Polygon[]): Set<number> {
+  const byLine = new Map<number, [number, number][]>()
+  const along = (line: number, a: Dot, b: Dot): [number, number] => {
+    const axis = points.isUpright(line) ? 1 : 0
+    return [Math.min(a[axis], b[axis]), Math.max(a[axis], b[axis])]
+  }
+  for (const { from, to } of faults) {
+    const line = points.line(from, to)
+    const known = byLine.get(line)
+    if (known === undefined) byLine.set(line, [along(line, from, to)])
+    else known.push(along(line, from, to))
+  }
+  const found = new Set<number>()
+  patches.forEach((corners, patch) => {
+    const faulty = corners.some((corner, place) => {
+      const next = corners[(place + 1) % corners.length] as Dot
+      const line = points.line(...forward(corner, next))
+      const [start, end] = along(line, corner, next)
+      return byLine.get(line)?.some(([from, to]) => from < end && to > start)
     })
-    .sort((a, b) => compare(a.y, b.y))
-  const found: Trapezoid[] = []
-  // The grid's box was taken away once, so nothing is "one layer too few" inside and "none" outside.
-  let extra = 0
-  across.slice(0, -1).forEach((above, index) => {
-    extra += above.slope.jump
-    const below = across[index + 1] as (typeof across)[number]
-    if (level(above.y, below.y)) return
-    const inside = inGrid && above.y.n >= 0n && compare(below.y, rational(height)) <= 0
-    for (const kind of kinds(extra + (inside ? 1 : 0), inside))
-      found.push({ kind, slab, topLeft: above.from, topRight: above.to, bottomLeft: below.from, bottomRight: below.to })
+    if (faulty) found.add(patch)
   })
   return found
 }
 
-function kinds(layers: number, inside: boolean): RegionKind[] {
-  const kinds: RegionKind[] = []
-  if (inside && layers === 0) kinds.push('gap')
-  if (layers >= 2) kinds.push('overlap')
-  if (!inside && layers >= 1) kinds.push('outside')
-  return kinds
+const forward = (a: Dot, b: Dot): [Dot, Dot] => (a[0] < b[0] || (a[0] === b[0] && a[1] < b[1]) ? [a, b] : [b, a])
+
+const stretchOf = (points: Points, { from, to, jump }: Fault): Stretch => ({
+  line: points.line(from, to),
+  from: points.dot(from),
+  to: points.dot(to),
+  jump,
+})
+
+interface Pile {
+  readonly middle: Dot
+  readonly outline: readonly Stretch[]
 }
 
-/** Denominators beyond this would only grow: hundreds of outlines that cross each other at random. */
-const EXACT_BITS = 2n ** 192n
+function middleOf(corners: Polygon): Dot {
+  const { left, right, top, bottom } = boxOf(corners)
+  return [left + right, top + bottom]
+}
 
-const difference = (a: Rational, b: Rational): Rational => ({ n: a.n * b.d - b.n * a.d, d: a.d * b.d })
+function piled(points: Points, piles: readonly Pile[]): readonly Stretch[] {
+  if (piles.length < 2) return piles[0]?.outline ?? []
+  return capped(arrange(points, { groups: halves(piles).map((half) => piled(points, half)) }))
+}
 
-const KINDS = ['gap', 'overlap', 'outside'] as const
+/** Neighbours stay together, so that a pile has little outline left when it meets the next. */
+function halves(piles: readonly Pile[]): (readonly Pile[])[] {
+  const { left, right, top, bottom } = boxOf(piles.map(({ middle }) => middle))
+  const axis = right - left > bottom - top ? 0 : 1
+  const sorted = [...piles].sort((a, b) => a.middle[axis] - b.middle[axis])
+  const half = piles.length >> 1
+  return [sorted.slice(0, half), sorted.slice(half)]
+}
 
-/** Trapezoids of one sort that share a stretch of edge, within a slab or across its side; both are walked from top to bottom once. */
-function joined(bySlab: readonly (readonly Trapezoid[])[]): Trapezoid[][] {
-  const leader = new Map<Trapezoid, Trapezoid>()
-  for (const slab of bySlab) for (const one of slab) leader.set(one, one)
-  const find = (one: Trapezoid): Trapezoid => {
-    let top = one
-    for (let above = leader.get(top) as Trapezoid; above !== top; above = leader.get(top) as Trapezoid) {
-      leader.set(top, leader.get(above) as Trapezoid)
-      top = above
+/** Edges that still count once two layers are as good as more; where nothing else ends, the next on the same line goes on. */
+function capped({ edges, sums }: Arrangement): Stretch[] {
+  const layers = (face: number): number => Math.min(sums[face] as number, MOST_LAYERS)
+  const left = edges
+    .map(({ line, from, to, above, below }) => ({ line, from, to, jump: layers(below) - layers(above) }))
+    .filter(({ jump }) => jump !== 0)
+  const ends = new Map<number, number>()
+  for (const { from, to } of left) for (const point of [from, to]) ends.set(point, (ends.get(point) ?? 0) + 1)
+  const last = new Map<number, { line: number; from: number; to: number; jump: number }>()
+  return left.filter((edge) => {
+    const before = ends.get(edge.from) === 2 ? last.get(edge.from) : undefined
+    const goesOn = before !== undefined && before.line === edge.line && before.jump === edge.jump
+    if (goesOn) before.to = edge.to
+    last.set(edge.to, goesOn ? before : edge)
+    return !goesOn
+  })
+}
+
+function gridOf(points: Points, width: number, height: number): Stretch[] {
+  const sides: Fault[] = [
+    { from: [0, 0], to: [width, 0], jump: INSIDE },
+    { from: [0, height], to: [width, height], jump: -INSIDE },
+    { from: [0, 0], to: [0, height], jump: -INSIDE },
+    { from: [width, 0], to: [width, height], jump: INSIDE },
+  ]
+  return sides.map((side) => stretchOf(points, side))
+}
+
+/** Cloth lies on the clockwise side of a patch's outline. */
+function sidesOf(points: Points, corners: Polygon, patch: number): PatchSide[] {
+  return corners.map((corner, place) => {
+    const [from, to] = forward(corner, corners[(place + 1) % corners.length] as Dot)
+    return { line: points.line(from, to), from: points.dot(from), to: points.dot(to), jump: 0, patch, below: from === corner }
+  })
+}
+
+interface Found {
+  readonly kind: RegionKind
+  readonly window: Window
+  readonly bounds: Bound[]
+  readonly patches: Set<number>
+}
+
+/** An edge with the region on one side only. */
+interface Bound {
+  readonly edge: Edge
+  readonly below: boolean
+}
+
+/** Which of `KINDS` a face is. */
+function isKind(sum: number, kind: number): boolean {
+  const [layers, inside] = sum >= INSIDE ? [sum - INSIDE, true] : [sum, false]
+  return kind === 0 ? inside && layers === 0 : kind === 1 ? layers >= 2 : !inside && layers >= 1
+}
+
+/** The faces of each sort, joined along edges. */
+function found({ edges, sums, windows, same, held }: Arrangement): Found[] {
+  const is = (face: number, kind: number): boolean => isKind(sums[face] as number, kind)
+  const one = oneOf(sums.length * KINDS.length)
+  const each = (face: number, kind: number): number => one.find(face * KINDS.length + kind)
+  KINDS.forEach((_, kind) => {
+    for (const [a, b] of same) one.join(each(a, kind), each(b, kind))
+    for (const { above, below } of edges) if (is(above, kind) && is(below, kind)) one.join(each(above, kind), each(below, kind))
+  })
+  const known = new Map<number, Found>()
+  windows.forEach((window, face) => {
+    KINDS.forEach((name, kind) => {
+      if (!is(face, kind) || known.has(each(face, kind))) return
+      known.set(each(face, kind), { kind: name, window, bounds: [], patches: new Set() })
+    })
+  })
+  KINDS.forEach((_, kind) => {
+    for (const edge of edges) {
+      const [above, below] = [is(edge.above, kind), is(edge.below, kind)]
+      if (above !== below) known.get(each(below ? edge.below : edge.above, kind))?.bounds.push({ edge, below })
+    }
+    if (kind > 0) for (const { face, patch } of held) if (is(face, kind)) known.get(each(face, kind))?.patches.add(patch)
+  })
+  return [...known.values()]
+}
+
+/** Things that proved to be one: the leader of each is found by following the chain, which is halved on the way. */
+function oneOf(count: number): { find: (thing: number) => number; join: (a: number, b: number) => void } {
+  const leader = Array.from({ length: count }, (_, thing) => thing)
+  const find = (thing: number): number => {
+    let top = thing
+    while (leader[top] !== top) {
+      leader[top] = leader[leader[top] as number] as number
+      top = leader[top] as number
     }
     return top
   }
-  const join = (one: Trapezoid, other: Trapezoid): void => {
-    leader.set(find(other), find(one))
-  }
-  for (const kind of KINDS) {
-    let before: Trapezoid[] = []
-    for (const slab of bySlab) {
-      const own = slab.filter((one) => one.kind === kind)
-      own.slice(1).forEach((below, index) => {
-        const above = own[index] as Trapezoid
-        if (level(above.bottomLeft, below.topLeft) && level(above.bottomRight, below.topRight)) join(above, below)
-      })
-      beside(before, own, join)
-      before = own
-    }
-  }
-  const groups = new Map<Trapezoid, Trapezoid[]>()
-  for (const one of leader.keys()) {
-    const group = groups.get(find(one))
-    if (group === undefined) groups.set(find(one), [one])
-    else group.push(one)
-  }
-  return [...groups.values()]
-}
-
-/** Join those on the two sides of an upright line that share more than a point of it. */
-function beside(left: readonly Trapezoid[], right: readonly Trapezoid[], join: (one: Trapezoid, other: Trapezoid) => void): void {
-  let [i, j] = [0, 0]
-  while (i < left.length && j < right.length) {
-    const [one, other] = [left[i] as Trapezoid, right[j] as Trapezoid]
-    const top = compare(one.topRight, other.topLeft) > 0 ? one.topRight : other.topLeft
-    const ends = compare(one.bottomRight, other.bottomLeft)
-    if (compare(top, ends < 0 ? one.bottomRight : other.bottomLeft) < 0) join(one, other)
-    if (ends <= 0) i++
-    if (ends >= 0) j++
+  return {
+    find,
+    join: (a, b) => {
+      leader[find(b)] = find(a)
+    },
   }
 }
 
-function regionOf(members: readonly Trapezoid[], places: readonly Rational[], patches: readonly (readonly Dot[])[]): Region {
-  const first = members[0] as Trapezoid
-  let exact = ZERO
-  let rest = 0
-  const touched = new Set<number>()
-  for (const { slab, kind, topLeft, topRight, bottomLeft, bottomRight } of members) {
-    const [left, right] = [places[slab] as Rational, places[slab + 1] as Rational]
-    const tall = add(difference(bottomLeft, topLeft), difference(bottomRight, topRight))
-    const part = multiply(multiply(tall, HALF), subtract(right, left))
-    if (exact.d < EXACT_BITS && part.d < EXACT_BITS) exact = add(exact, part)
-    else rest += toNumber(part)
-    if (kind === 'gap') continue
-    const [x0, x1] = [toNumber(left), toNumber(right)]
-    const window: Spot[] = [
-      [x0, toNumber(topLeft)],
-      [x1, toNumber(topRight)],
-      [x1, toNumber(bottomRight)],
-      [x0, toNumber(bottomLeft)],
-    ]
-    patches.forEach((corners, patch) => {
-      if (!touched.has(patch) && liesIn(corners, window)) touched.add(patch)
-    })
+function regionOf(points: Points, { kind, window, bounds, patches }: Found, near: readonly Near[]): Region {
+  const at = placeIn(points, window)
+  if (kind !== 'gap') {
+    const spot = spotOf(at)
+    for (const { patch, corners, box } of near) if (inBox(box, spot) && !patches.has(patch) && holds(corners, spot)) patches.add(patch)
   }
-  const x = multiply(add(places[first.slab] as Rational, places[first.slab + 1] as Rational), HALF)
-  const at = multiply(add(add(first.topLeft, first.topRight), add(first.bottomLeft, first.bottomRight)), rational(1, 4))
-  return { kind: first.kind, at: [x, at], area: toNumber(exact) + rest, patches: [...touched].sort((a, b) => a - b) }
+  return { kind, at, area: areaOf(points, bounds), patches: [...patches].sort((a, b) => a - b) }
 }
 
-type Spot = readonly [number, number]
+const PLACES = 256n
 
-/** Whether some cloth of a patch lies in a trapezoid: only names the units, so doubles will do. */
-function liesIn(corners: readonly Dot[], window: readonly Spot[]): boolean {
-  let left: Spot[] = [...corners]
-  for (let side = 0; side < 4 && left.length > 0; side++) {
-    const [a, b] = [window[side] as Spot, window[(side + 1) % 4] as Spot]
-    const beside = ([x, y]: Spot): number => (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])
-    left = left.flatMap((p, place) => {
-      const q = left[(place + 1) % left.length] as Spot
-      const [u, v] = [beside(p), beside(q)]
-      const kept: Spot[] = u >= 0 ? [p] : []
-      if (u < 0 !== v < 0) kept.push([p[0] + ((q[0] - p[0]) * u) / (u - v), p[1] + ((q[1] - p[1]) * u) / (u - v)])
-      return kept
-    })
+function areaOf(points: Points, bounds: readonly Bound[]): number {
+  let twice = 0n
+  for (const { edge, below } of bounds) {
+    const { n, d } = points.sweptArea(edge.line, edge.from, edge.to)
+    const part = (n << PLACES) / d
+    twice += below ? part : -part
   }
-  const area = left.reduce((sum, [x, y], place) => {
-    const [nx, ny] = left[(place + 1) % left.length] as Spot
-    return sum + x * ny - nx * y
-  }, 0)
-  return Math.abs(area) > 1e-6
+  return Number(twice) / 2 ** Number(PLACES + 1n)
+}
+
+function placeIn(points: Points, { top, bottom, left, right }: Window): [Rational, Rational] {
+  const across = (point: number): Rational => {
+    const { x, over } = points.exact(point)
+    return { n: x, d: over }
+  }
+  const x = middle(across(left), across(right))
+  return [x, middle(points.heightAt(top.line, x.n, x.d), points.heightAt(bottom.line, x.n, x.d))]
+}
+
+/** Fractions that a maker can still read. */
+const LONG = 2n ** 32n
+
+/** Halfway, or near it where halfway is a long fraction. */
+function middle(low: Rational, high: Rational): Rational {
+  const half = multiply(add(low, high), rational(1, 2))
+  if (half.d < LONG) return half
+  const apart = subtract(high, low)
+  let parts = 4n
+  while (apart.n * parts < 4n * apart.d) parts *= 2n
+  return rational((half.n * parts) / half.d, parts)
+}
+
+interface Box {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+}
+
+function boxOf(corners: Polygon): Box {
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity]
+  for (const [x, y] of corners) {
+    left = Math.min(left, x)
+    right = Math.max(right, x)
+    top = Math.min(top, y)
+    bottom = Math.max(bottom, y)
+  }
+  return { left, right, top, bottom }
+}
+
+/** The doubles near its points: a step more all round is sure to hold them. */
+function boxOfBounds(points: Points, bounds: readonly Bound[]): Box {
+  const { left, right, top, bottom } = boxOf(
+    bounds.flatMap(({ edge }) => [edge.from, edge.to].map((point): Dot => [points.x(point), points.y(point)])),
+  )
+  return { left: left - 1, right: right + 1, top: top - 1, bottom: bottom + 1 }
+}
+
+const touch = (a: Box, b: Box): boolean => a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom
+
+/** A place with what is asked of it over and over. */
+interface Spot {
+  readonly at: readonly [Rational, Rational]
+  readonly x: number
+  readonly y: number
+  /** The last whole step at or above it. */
+  readonly row: number
+}
+
+function spotOf(at: readonly [Rational, Rational]): Spot {
+  const { n, d } = at[1]
+  return { at, x: toNumber(at[0]), y: toNumber(at[1]), row: Number(n >= 0n ? n / d : -((d - 1n - n) / d)) }
+}
+
+const inBox = ({ left, right, top, bottom }: Box, { x, y }: Spot): boolean => left <= x && x <= right && top <= y && y <= bottom
+
+/** Whether a place that is not on its outline lies in a patch. */
+function holds(corners: Polygon, spot: Spot): boolean {
+  let inside = false
+  let a = corners.at(-1) as Dot
+  for (const b of corners) {
+    if (a[1] <= spot.row !== b[1] <= spot.row && isLeftOf(spot, a[1] < b[1] ? a : b, a[1] < b[1] ? b : a)) inside = !inside
+    a = b
+  }
+  return inside
+}
+
+/** Whether a place lies left of a line that runs down. */
+function isLeftOf({ at, x, y }: Spot, high: Dot, low: Dot): boolean {
+  const [dx, dy] = [low[0] - high[0], low[1] - high[1]]
+  const [one, other] = [dx * (y - high[1]), dy * (x - high[0])]
+  const doubt = 2 ** -45 * (Math.abs(one) + Math.abs(other) + (Math.abs(dx) + dy) * (Math.abs(high[0]) + Math.abs(high[1])))
+  if (Math.abs(one - other) > doubt) return one > other
+  const [across, down] = at
+  return BigInt(dx) * (down.n - BigInt(high[1]) * down.d) * across.d > BigInt(dy) * (across.n - BigInt(high[0]) * across.d) * down.d
 }
