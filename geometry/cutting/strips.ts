@@ -25,6 +25,8 @@ interface Row {
 const HAIR = 1e-9
 /** Rounds of turning one kind after the other. */
 const ROUNDS = 4
+/** Kinds laid over all tries: beyond some hundreds of kinds not every one is turned in every round. */
+const LAID_KINDS = 150_000
 
 export function clothOf(block: Block, cut: readonly CutRow[], width: number): { rows: FabricRow[]; tooLarge: CutRow[] } {
   const fits = (row: CutRow): boolean => Math.min(...row.size) <= width + HAIR
@@ -59,13 +61,14 @@ function kindsOf(rows: readonly CutRow[]): Kind[] {
 function leastCloth(kinds: readonly Kind[], width: number): { strips: Strip[]; length: number } {
   const must = kinds.map(({ long }) => long > width + HAIR)
   let best = laid(kinds, must, width)
+  let tries = Math.floor(LAID_KINDS / kinds.length)
   for (const start of [must, kinds.map(() => true)]) {
     const ways = [...start]
     let now = laid(kinds, ways, width)
     for (let round = 0, saved = true; saved && round < ROUNDS; round++) {
       saved = false
       kinds.forEach((_, kind) => {
-        if (must[kind]) return
+        if (must[kind] || tries-- <= 0) return
         ways[kind] = !ways[kind]
         const other = laid(kinds, ways, width)
         if (heightOf(other) < heightOf(now) - HAIR) {
