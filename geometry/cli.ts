@@ -9,6 +9,7 @@
  */
 import { readFileSync } from 'node:fs'
 import {
+  asSewn,
   type Block,
   CHART_KINDS,
   type ChartKind,
@@ -43,6 +44,7 @@ const USAGE = `Usage: nestwright COMMAND
   setting FILE --columns 3 --rows 2    copies set edge to edge, as JSON
     --turn none|alternate|free         every other one turned a quarter; or as nests best
     --press same|alternate|free        every other one pressed the opposite way; or as nests best
+  sewn FILE SEWN              what a sewn block differs in from the one laid out, as JSON
   booklet FILE OUT.pdf        not available yet
 
 Exit status: 0 done; 1 the layout has an error among its problems; 2 the file or the arguments could not be used.
@@ -68,7 +70,7 @@ const done = (out: string): Answer => ({ status: 0, out, err: '' })
 
 function answer(args: readonly string[]): Answer {
   const [command, ...rest] = args
-  if (command === undefined) return refuse('', 'Usage: nestwright report|cutlist|steps|setting|chart|booklet …; nestwright --help says more')
+  if (command === undefined) return refuse('', 'Usage: nestwright report|cutlist|steps|setting|sewn|chart|booklet …; nestwright --help says more')
   if (command === '--help' || command === '-h' || command === 'help') return done(USAGE)
   if (rest.includes('--help')) return done(USAGE)
   switch (command) {
@@ -86,12 +88,14 @@ function answer(args: readonly string[]): Answer {
       return aboutBlock(command, rest, [], (said, block) => stepsText(stepsOf(said, block)), true)
     case 'setting':
       return settingOf(rest)
+    case 'sewn':
+      return sewnBeside(rest)
     case 'chart':
       return done(chart(rest))
     case 'booklet':
       return refuse('booklet', 'the printable booklet is not available yet')
     default:
-      return refuse(shown(command), 'no such command; there are report, cutlist, steps, setting, chart and booklet')
+      return refuse(shown(command), 'no such command; there are report, cutlist, steps, setting, sewn, chart and booklet')
   }
 }
 
@@ -181,6 +185,23 @@ function settingOf(args: readonly string[]): Answer {
   if (!said.ok) return refuse(`--${said.place}`, said.message)
   const errors = said.value.problems.some(({ code }) => ERRORS.has(code))
   return { status: errors ? 1 : 0, out: `${JSON.stringify(said.value, null, 2)}\n`, err: '' }
+}
+
+function sewnBeside(args: readonly string[]): Answer {
+  const { files } = optionsIn('sewn', args, [], [])
+  const [laidFile, sewnFile, another] = files
+  if (laidFile === undefined || sewnFile === undefined) return refuse('sewn', 'give two block files: as it was laid, and as it came out')
+  if (another !== undefined) return refuse(shown(another), 'sewn reads two files')
+  const [laid, sewn] = [blockIn(laidFile), blockIn(sewnFile)]
+  if (laid.grid.columns !== sewn.grid.columns || laid.grid.rows !== sewn.grid.rows)
+    return refuse(
+      'grid',
+      `is ${sewn.grid.columns} by ${sewn.grid.rows} as sewn and ${laid.grid.columns} by ${laid.grid.rows} as laid; give the same block`,
+    )
+  const { differences, moves, proved } = asSewn(laid, sewn)
+  const { problems, pressing } = report(sewn)
+  const said = { format: 'nestwright.sewn', version: 1, differences, moves, proved, problems, clashes: pressing.clashes, proof: pressing.proof }
+  return { status: problems.some(({ code }) => ERRORS.has(code)) ? 1 : 0, out: `${JSON.stringify(said, null, 2)}\n`, err: '' }
 }
 
 function copies(name: '--columns' | '--rows', given: string | undefined): number {

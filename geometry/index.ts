@@ -1,4 +1,5 @@
 /** The public face of the geometry: what screens and commands may use. */
+export * from './block/asSewn.ts'
 export type { Edit, Mutable } from './block/edits.ts'
 export * from './block/edits.ts'
 export { readBlock, checkBlock, writeBlock } from './block/read.ts'

@@ -6,9 +6,10 @@
  * Exact   pictures are compared as fractions of a cell.
  */
 import { cellOf } from '../block/measure.ts'
-import type { Block, BoxUnit, Method, Turn, Unit } from '../block/values.ts'
-import { compare, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
-import { type ExactPoint, exactPoint, methodOf, place, shapeAtRest, sizeAtRest } from '../units/kinds.ts'
+import type { Block, Method, Unit } from '../block/values.ts'
+import { multiply, subtract, toNumber } from '../exact/rational.ts'
+import { type ExactPoint, methodOf, sizeAtRest } from '../units/kinds.ts'
+import { exactBox, pictureOf } from '../units/picture.ts'
 
 export interface Alike {
   readonly units: readonly Unit[]
@@ -32,7 +33,7 @@ export function alikeUnits(block: Block): Alike[] {
   }
   return [...groups.values()].map((units) => {
     const first = units[0] as Unit
-    const [w, h] = first.kind === 'polygon' ? polygonSize(first.corners.map(exactPoint)) : sizeAtRest(first)
+    const [w, h] = first.kind === 'polygon' ? polygonSize(first) : sizeAtRest(first)
     return { units, first, finished: [toNumber(multiply(w, cell)), toNumber(multiply(h, cell))], method: takenMethod(first) }
   })
 }
@@ -62,39 +63,8 @@ function keyOf(unit: Unit): string {
   return [unit.kind, takenMethod(unit), pictureOf(unit)].join('|')
 }
 
-/** The least of the four turned pictures, as text. */
-export function pictureOf(unit: Unit): string {
-  const patches = unit.kind === 'polygon' ? [{ name: 'patch', corners: unit.corners.map(exactPoint) }] : mirroredAtRest(unit)
-  const box = boxOf(patches.flatMap(({ corners }) => corners))
-  const size: ExactPoint = [subtract(box.high[0], box.low[0]), subtract(box.high[1], box.low[1])]
-  const pictures = ([0, 1, 2, 3] as const).map((turn: Turn) =>
-    patches
-      .map(({ name, corners }) => {
-        const moved = corners.map(([x, y]): ExactPoint => [subtract(x, box.low[0]), subtract(y, box.low[1])])
-        const turned = place(moved, size, false, turn, [rational(0), rational(0)]).map(said)
-        return `${unit.fabrics[name]}:${turned.sort().join(' ')}`
-      })
-      .sort()
-      .join(';'),
-  )
-  return pictures.sort()[0] as string
-}
-
-function mirroredAtRest(unit: BoxUnit): { name: string; corners: readonly ExactPoint[] }[] {
-  const size = sizeAtRest(unit)
-  return shapeAtRest(unit).patches.map(({ name, corners }) => ({
-    name,
-    corners: place(corners, size, unit.mirror === true, 0, [rational(0), rational(0)]),
-  }))
-}
-
-function boxOf(corners: readonly ExactPoint[]): { low: ExactPoint; high: ExactPoint } {
-  const end = (axis: 0 | 1, sign: 1 | -1): Rational => corners.map((corner) => corner[axis]).reduce((a, b) => (compare(a, b) * sign <= 0 ? a : b))
-  return { low: [end(0, 1), end(1, 1)], high: [end(0, -1), end(1, -1)] }
-}
-
-function polygonSize(corners: readonly ExactPoint[]): ExactPoint {
-  const { low, high } = boxOf(corners)
+function polygonSize(unit: Unit): ExactPoint {
+  const { low, high } = exactBox(unit)
   return [subtract(high[0], low[0]), subtract(high[1], low[1])]
 }
 

@@ -9,7 +9,7 @@ import type { Laid } from '../block/lay.ts'
 import type { Block, BoxUnit, Turn, Unit } from '../block/values.ts'
 import type { Dot } from '../plane/dots.ts'
 import type { Plane } from '../plane/subdivide.ts'
-import { type ExactPoint, shapeOf } from '../units/kinds.ts'
+import { sewnOf, viewOf } from '../units/picture.ts'
 import type { Fix } from '../values.ts'
 import type { PressedPlan } from './plans.ts'
 import type { Crossing } from './values.ts'
@@ -57,34 +57,18 @@ export class Turns {
   }
 }
 
-/** Other turnings of a unit, of which each patch lies where a patch of the same fabric lay. */
+/** Other turnings of a unit that show the same view and are sewn otherwise. */
 function sameView(unit: BoxUnit): { turn: Turn; mirror: boolean }[] {
-  const now = viewOf(unit)
+  const [view, sewn] = [viewOf(unit), sewnOf(unit)]
   const [w, h] = unit.size
   const turns: readonly Turn[] = String(w) === String(h) ? [0, 1, 2, 3] : (unit.turn ?? 0) % 2 === 0 ? [0, 2] : [1, 3]
   return [false, true].flatMap((mirror) =>
     turns.flatMap((turn) => {
       if (turn === (unit.turn ?? 0) && mirror === (unit.mirror === true)) return []
-      const other = viewOf({ ...unit, turn, mirror })
-      return other.cloth === now.cloth && other.sewn !== now.sewn ? [{ turn, mirror }] : []
+      const other = { ...unit, turn, mirror }
+      return viewOf(other) === view && sewnOf(other) !== sewn ? [{ turn, mirror }] : []
     }),
   )
-}
-
-/** What is seen of a unit, and the order in which its patches are sewn. */
-function viewOf(unit: BoxUnit): { cloth: string; sewn: string } {
-  const { patches, sewn } = shapeOf(unit)
-  const said = ([x, y]: ExactPoint): string => `${x.n}/${x.d},${y.n}/${y.d}`
-  const outline = new Map(patches.map(({ name, corners }) => [name, corners.map(said).sort().join(' ')]))
-  const tree = (node: typeof sewn): string =>
-    typeof node === 'string' ? (outline.get(node) as string) : `(${[tree(node[0]), tree(node[1])].sort()})`
-  return {
-    cloth: patches
-      .map(({ name }) => `${unit.fabrics[name]}:${outline.get(name)}`)
-      .sort()
-      .join(';'),
-    sewn: tree(sewn),
-  }
 }
 
 /** Whether what clashed at a place clashes there no more, or less, and nothing clashes elsewhere that did not. */

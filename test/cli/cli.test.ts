@@ -72,6 +72,17 @@ describe('what can be read', () => {
     }
   })
 
+  it('compares a sewn block with the one laid out', () => {
+    const { status, out } = nestwright('sewn', 'star.json', 'star.json')
+    expect([status, JSON.parse(out)]).toMatchObject([0, { format: 'nestwright.sewn', differences: [], moves: [], proved: true }])
+    expect(nestwright('sewn', 'star.json', 'gap.json').status).toBe(1)
+    expect(nestwright('sewn', 'star.json')).toMatchObject({
+      status: 2,
+      out: '',
+      err: 'sewn: give two block files: as it was laid, and as it came out\n',
+    })
+  })
+
   it('prints the cut list as text and as a table', () => {
     expect(nestwright('cutlist', 'star.json').out).toContain('7 1/4 × 7 1/4 in')
     expect(nestwright('cutlist', 'star.json', '--csv').out).toMatch(/^fabric,name,shape,width,height,/)
