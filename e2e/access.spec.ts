@@ -14,6 +14,11 @@ for (const { name, width, height } of SCREENS) {
         await page.mouse.click(x, y)
         await expect(page.getByRole('heading', { name: /centre/ })).toBeVisible()
         expect(await barriers(page)).toEqual([])
+        await page.getByRole('button', { name: 'Layers of cloth', exact: true }).click()
+        await page.getByText('Set copies edge to edge').click()
+        await expect(page.getByTestId('setting-sum')).toBeVisible()
+        await expect(page.getByRole('list', { name: 'Layers of cloth by colour' })).toBeVisible()
+        expect(await barriers(page)).toEqual([])
       })
     })
   }

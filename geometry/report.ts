@@ -11,6 +11,8 @@ import { cutting } from './cutting/cutting.ts'
 import { add, multiply, type Rational, rational, subtract, toFile, toNumber } from './exact/rational.ts'
 import { edgesOf } from './neighbours/edges.ts'
 import { shownBy } from './neighbours/shown.ts'
+import { cellsByLayers, placeOfBlock } from './pressing/bulk.ts'
+import { folded } from './pressing/layers.ts'
 import { proofOf } from './pressing/proof.ts'
 import { fixesOf } from './pressing/fixes.ts'
 import { repeatsOf } from './piecing/alike.ts'
@@ -35,6 +37,21 @@ export function report(block: Block): Report {
 
 /** All that is said while the hand is still on the block: the quilting route takes longer. */
 export const findings = (block: Block): Findings => found(sewnBlock(block, 'quick'))
+
+/** The findings with the layers of cloth, and the block cut into convex cells by its layers (flat lists x, y, x, y … in cells). */
+export interface Layered {
+  readonly findings: Findings
+  readonly cells: readonly { readonly poly: readonly number[]; readonly layers: number }[]
+}
+
+/** What takes longer than the hand waits: pressings with fewer layers are sought, and every place is counted. */
+export function layered(block: Block): Layered {
+  const sewn = sewnBlock(block)
+  const { cloth } = sewn
+  if (sewn.sewn === null || cloth === null) return { findings: found(sewn), cells: [] }
+  const plies = folded(cloth.folds, sewn.sewn.taken.pressed.toward)
+  return { findings: found(sewn), cells: cellsByLayers(plies, placeOfBlock(cloth.folds), cloth.folds.allowance) }
+}
 
 function found({ laid, plane, faults, sewn, cloth }: SewnBlock): Findings {
   const { block } = laid

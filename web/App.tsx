@@ -8,6 +8,9 @@ import { CutList } from './panels/CutList.tsx'
 import { Fabrics } from './panels/Fabrics.tsx'
 import { Findings } from './panels/Findings.tsx'
 import { Picture, Tray } from './panels/Tray.tsx'
+import { LayersKey } from './panels/LayersKey.tsx'
+import { AsSewn } from './panels/AsSewn.tsx'
+import { Neighbours } from './panels/Neighbours.tsx'
 import { Settings } from './panels/Settings.tsx'
 import { emptyGrid } from './starters/emptyGrid.ts'
 import { eveningStar } from './starters/eveningStar.ts'
@@ -20,6 +23,7 @@ const LOOKS: readonly (readonly [Look, string])[] = [
   ['cloth', 'Cloth'],
   ['value', 'Value'],
   ['wrong', 'Wrong side'],
+  ['layers', 'Layers of cloth'],
 ]
 
 export function App() {
@@ -45,6 +49,7 @@ export function App() {
         </div>
         <div className="middle">
           <Looks />
+          <LayersKey />
           <Board />
           <Notice />
           <Keys />
@@ -53,6 +58,8 @@ export function App() {
           <Chosen />
           <Findings />
           <CutList />
+          <Neighbours />
+          <AsSewn />
           <Settings />
         </div>
       </main>

@@ -348,6 +348,15 @@ export const liftPress = (at: FilePoint): Edit => ({
   },
 })
 
+/** Whether units that are alike are pressed alike. */
+export const setPressAlike = (alike: boolean): Edit => ({
+  name: alike ? 'press alike units alike' : 'press each unit by itself',
+  change: (draft) => {
+    if (alike) draft.pressAlike = true
+    else delete draft.pressAlike
+  },
+})
+
 export const setPressFree = (ids: readonly string[], free: boolean): Edit => ({
   name: free ? 'lift a method’s pressing rule' : 'keep a method’s pressing rule',
   change: (draft) => {

@@ -35,7 +35,7 @@ export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): st
     const times = inside === 1 ? 'one clash' : `${inside} clashes`
     const cause =
       fixed > 0 ? `the ways of ${fixed} of them are settled by their method or by you` : 'going once round, the turns do not come out even'
-    reasons.push(`${named} each decide the next: ${cause}, so at least ${times} must stay`)
+    reasons.push(`${group.length <= TOLD ? 'Seams ' : ''}${named} each decide the next: ${cause}, so at least ${times} must stay`)
   }
   return `${reasons.join('. ')}. All other seams are free of these, so no pressing of these joins has fewer.`
 }

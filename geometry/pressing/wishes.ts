@@ -31,17 +31,22 @@ export function wishesOf(
   sideOf: SideOf,
   units: readonly Wish[] = [],
 ): Wishes {
-  const asked = new Map<number, Toward>()
+  const asked = new Map<number, { toward: Toward; entry: number }>()
   const passedOver: { entry: number; reason: string }[] = []
   ;(laid.block.press ?? []).forEach((word, entry) => {
     const found = seamAsked(laid, plane, seams, sideOf, word)
     if (typeof found === 'string') passedOver.push({ entry, reason: found })
-    else asked.set(found.seam, found.toward)
+    else {
+      const earlier = asked.get(found.seam)
+      if (earlier !== undefined && earlier.toward !== found.toward)
+        passedOver.push({ entry: earlier.entry, reason: 'a later word of yours presses the same seam otherwise' })
+      asked.set(found.seam, { toward: found.toward, entry })
+    }
   })
   const lightness = new Map(laid.block.fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]))
   const wishes = seams.map((seam, index): Wish => {
     const said = asked.get(index)
-    if (said !== undefined) return { fixed: said, rule: 'asked', preference: null, why: 'You asked for this.' }
+    if (said !== undefined) return { fixed: said.toward, rule: 'asked', preference: null, why: 'You asked for this.' }
     const known = units[index]
     if (known !== undefined) return known
     const unit = laid.block.units[seam.unit]

@@ -1,19 +1,35 @@
 /**
  * `npm run bench`: how the time of a report grows with the block, and how long an edit waits for its findings.
  *
- * Out     the middle time of several runs for blocks of n × n units, and its ratio to n² log n, taken as 1 at the smallest: a ratio that
- *         stays level or falls means growth no faster than that. Then one edit on 400 units: the report alone, and in the app to the painted frame.
+ * Out     for blocks of n × n units to 100,000 patches: the time, the exponent of its growth from one size to the next, and the memory. Then one edit on
+ *         400 units: the findings alone, and in the app to the painted frame; settings of copies; counting layers.
  *         Last, pressing and subdividing beside general solvers of the same questions.
  * Times depend on the machine and so are printed, never asserted.
  */
-import { report } from '../../geometry/index.ts'
+import { fork } from 'node:child_process'
+import { findings, layered, report, settingReport } from '../../geometry/index.ts'
 import { manyUnits, turned } from './blocks.ts'
 import { editInBrowser } from './frame.ts'
 import { besidePeers } from './peers.ts'
 
-const SIZES = [10, 20, 40, 70, 100]
-const RUNS = 5
+const SIZES = [20, 40, 70, 100, 140, 200]
 const FRAME = 1000 / 60
+
+interface Grown {
+  readonly time: number
+  readonly patches: number
+  /** Bytes. */
+  readonly memory: number
+}
+
+function grown(n: number, how: readonly string[]): Promise<Grown> {
+  return new Promise((resolve, reject) => {
+    const child = fork('test/bench/grown.ts', [String(n), ...how], { execArgv: ['--import', 'tsx'] })
+    child.once('message', (told) => resolve(told as Grown))
+    child.once('error', reject)
+    child.once('exit', (status) => status !== 0 && reject(new Error(`a report of ${n} × ${n} units ended with status ${status}`)))
+  })
+}
 
 function middleTime(run: (turn: number) => void, runs: number): number {
   const times = Array.from({ length: runs }, (_, turn) => {
@@ -24,23 +40,38 @@ function middleTime(run: (turn: number) => void, runs: number): number {
   return times.sort((a, b) => a - b)[Math.floor(runs / 2)] as number
 }
 
+console.log('Report of n × n units, each in a process of its own')
+console.log('    n  patches      ms   exponent since the size before   bytes a patch beyond the block')
+let last: Grown | null = null
+for (const n of SIZES) {
+  const idle = await grown(n, ['idle'])
+  const runs = await Promise.all([grown(n, [])])
+  const { time, patches, memory } = runs[0] as Grown
+  const exponent = last === null ? '' : (Math.log(time / last.time) / Math.log(patches / last.patches)).toFixed(2)
+  const bytes = (memory - idle.memory) / patches
+  console.log(
+    `${String(n).padStart(5)} ${String(patches).padStart(8)} ${time.toFixed(0).padStart(7)}   ${exponent.padEnd(28)}     ${bytes.toFixed(0)}`,
+  )
+  last = { time, patches, memory }
+}
+
 // The engine compiles what it has seen often; the first runs are not what a maker waits for.
 middleTime(() => report(manyUnits(10)), 10)
 
-console.log('Report of n × n units')
-console.log('    n    units      ms   ratio to n² log n (the first taken as 1)')
-const growth = (n: number): number => n * n * Math.log(n)
-let first = 0
-for (const n of SIZES) {
-  const block = manyUnits(n)
-  const time = middleTime(() => report(block), n > 50 ? 3 : RUNS)
-  first ||= time / growth(n)
-  console.log(`${String(n).padStart(5)} ${String(n * n).padStart(8)} ${time.toFixed(1).padStart(7)}   ${(time / growth(n) / first).toFixed(2)}`)
-}
-
 const before = manyUnits(20)
-const edit = middleTime((turn) => report(turned(before, (turn * 37) % 400)), 15)
-console.log(`\nReport after one edit on 400 units: ${edit.toFixed(1)} ms, ${(edit / FRAME).toFixed(2)} of a frame of ${FRAME.toFixed(1)} ms`)
+const edit = middleTime((turn) => findings(turned(before, (turn * 37) % 400)), 15)
+console.log(`\nFindings after one edit on 400 units: ${edit.toFixed(1)} ms, ${(edit / FRAME).toFixed(2)} of a frame of ${FRAME.toFixed(1)} ms`)
+const layers = middleTime((turn) => layered(turned(before, (turn * 37) % 400)), 5)
+console.log(`With layers of cloth, beside the page: ${layers.toFixed(0)} ms, ${(layers / edit).toFixed(1)} times the findings`)
+const star = manyUnits(4)
+for (const across of [3, 6, 12]) {
+  const time = middleTime(() => settingReport(star, { columns: across, rows: across, turn: 'free', press: 'free' }), 3)
+  const answer = settingReport(star, { columns: across, rows: across, turn: 'free', press: 'free' })
+  const said = answer.ok
+    ? `${answer.value.clashes.between} clashes, ${answer.value.proved ? 'proved' : `no fewer than ${answer.value.atLeast}`}`
+    : answer.message
+  console.log(`Setting of ${across} × ${across}, turns and pressings free: ${time.toFixed(0)} ms; ${said}`)
+}
 
 const seen = await editInBrowser(before)
 if (seen === null) console.log('No browser found: the frame is not measured.')

@@ -7,7 +7,7 @@
  */
 import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from 'react'
 import { Stage } from 'react-konva'
-import { type Findings, moveUnits, recolourPatch } from '../../geometry/index.ts'
+import { type Findings, type Layered, moveUnits, recolourPatch } from '../../geometry/index.ts'
 import { edit, look, now, redo, undo, useStore, useTold } from '../state/store.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, moveChosen, placeAt, pourAt, removeChosen, turnChosen } from './actions.ts'
 import { Cloth } from './Cloth.tsx'
@@ -29,6 +29,7 @@ import {
   rectOf,
   type Spot,
   spot,
+  tiedTo,
 } from './shapes.ts'
 import { useInk } from './useInk.ts'
 import { useOutlines } from './useOutlines.ts'
@@ -56,6 +57,7 @@ type Gesture =
   | { readonly sort: 'pinch'; readonly apart: number; readonly middle: Spot; readonly zoom: number; readonly pan: Spot }
 
 const NONE: Findings['meetings'] = []
+const NO_CELLS: Layered['cells'] = []
 
 export function Board() {
   const place = useRef<HTMLDivElement>(null)
@@ -84,7 +86,9 @@ export function Board() {
   const rects = chosen.map(rectOf)
   const handles = gesture === null ? handlesOf(frame, around(rects)) : null
   const faults = useOutlines(report, block.grid.columns, block.grid.rows)
-  const meetings = view.marks && report !== null ? report.meetings : NONE
+  const deep = useStore((state) => state.deep)
+  const cells = deep?.block === block ? deep.layered.cells : NO_CELLS
+  const meetings = view.marks && view.look !== 'layers' && report !== null ? report.meetings : NONE
 
   useEffect(() => {
     const element = place.current
@@ -332,6 +336,7 @@ export function Board() {
   }
 
   const pointed = pointedAt(view.finding, report)
+  const ring = useMemo(() => ringOf(view.finding, report, lines), [view.finding, report, lines])
   const patch =
     view.patch === null ? null : (pieces.find(({ unit, name }) => unit === view.patch?.unit && name === view.patch?.name)?.corners ?? null)
   return (
@@ -364,6 +369,7 @@ export function Board() {
           lines={lines}
           frame={frame}
           look={view.look}
+          cells={cells}
           marks={view.marks}
           ink={ink}
           paper={paper}
@@ -380,6 +386,7 @@ export function Board() {
           patch={patch}
           meetings={meetings}
           finding={pointed}
+          ring={ring}
           ink={ink}
           paper={paper}
         />
@@ -390,9 +397,18 @@ export function Board() {
 
 const ARROWS: Readonly<Record<string, Spot>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
+/** The seams a clash is bound up with. */
+function ringOf(finding: string | null, report: Findings | null, lines: ReturnType<typeof linesOf>): readonly (readonly Spot[])[] {
+  const [sort, index] = (finding ?? '').split(' ')
+  if (report === null || sort !== 'meeting' || report.meetings[Number(index)]?.verdict !== 'clashes') return []
+  const tied = new Set(tiedTo(report, Number(index)))
+  return lines.filter(({ join }) => tied.has(join.id)).map(({ points }) => points)
+}
+
 function pointedAt(finding: string | null, report: Findings | null): Spot | null {
   if (finding === null || report === null) return null
   const [sort, index] = finding.split(' ')
+  if (sort === 'bulk') return report.bulk === null ? null : [report.bulk.at[0], report.bulk.at[1]]
   const found = sort === 'meeting' ? report.meetings[Number(index)]?.at : sort === 'problem' ? report.problems[Number(index)]?.at : undefined
   if (found !== undefined) return spot(found)
   const join = sort === 'join' ? report.joins[Number(index)] : undefined

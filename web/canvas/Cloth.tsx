@@ -1,9 +1,10 @@
 /** The cloth: one shape that fills a path for each colour, with the grid under it and the seams on it. It listens to nothing. */
 import { memo } from 'react'
 import { Layer, Shape } from 'react-konva'
-import { type Block, lightnessOf, type Findings } from '../../geometry/index.ts'
+import { type Block, lightnessOf, type Findings, type Layered } from '../../geometry/index.ts'
+import { colourOfLayers } from './layers.ts'
 import type { Frame } from './place.ts'
-import { bordersAround, type Line, number, type Piece, type Spot } from './shapes.ts'
+import { bordersAround, type Line, number, type Piece, type Spot, spot as spotOf } from './shapes.ts'
 import type { Look } from '../state/store.ts'
 
 interface Props {
@@ -13,6 +14,8 @@ interface Props {
   readonly lines: readonly Line[]
   readonly frame: Frame
   readonly look: Look
+  /** The block by layers of cloth; empty until they are worked out. */
+  readonly cells: Layered['cells']
   readonly marks: boolean
   readonly ink: string
   readonly paper: string
@@ -37,9 +40,12 @@ export const Cloth = memo(function Cloth(props: Props) {
         sceneFunc={({ _context: pen }) => {
           drawGrid(pen, props)
           drawPieces(pen, props)
+          if (props.look === 'layers') drawLayers(pen, props)
           if (props.look === 'wrong') drawAllowances(pen, props)
           drawSeams(pen, props)
-          if (props.marks) drawNumbers(pen, props)
+          if (props.look === 'wrong') drawFans(pen, props)
+          if (props.look === 'layers') drawThickest(pen, props)
+          if (props.marks && props.look !== 'layers') drawNumbers(pen, props)
         }}
       />
     </Layer>
@@ -82,9 +88,88 @@ function drawPieces(pen: CanvasRenderingContext2D, { block, pieces, frame, look 
   }
 }
 
+function drawLayers(pen: CanvasRenderingContext2D, { cells, frame }: Props): void {
+  const paths = new Map<number, Path2D>()
+  for (const { poly, layers } of cells) {
+    const path = paths.get(layers) ?? new Path2D()
+    const corners: Spot[] = []
+    for (let i = 0; i < poly.length; i += 2) corners.push([poly[i] as number, poly[i + 1] as number])
+    trace(path, corners, frame)
+    paths.set(layers, path)
+  }
+  for (const [layers, path] of [...paths].sort(([a], [b]) => a - b)) {
+    pen.fillStyle = colourOfLayers(layers)
+    pen.fill(path)
+    pen.strokeStyle = pen.fillStyle
+    pen.lineWidth = 0.6
+    pen.stroke(path)
+  }
+}
+
+function drawThickest(pen: CanvasRenderingContext2D, { report, frame, ink, paper }: Props): void {
+  if (report?.bulk == null) return
+  const [x, y] = frame.toPixels(...report.bulk.at)
+  pen.save()
+  pen.strokeStyle = paper
+  pen.lineWidth = 5
+  pen.beginPath()
+  pen.arc(x, y, 15, 0, Math.PI * 2)
+  pen.stroke()
+  pen.strokeStyle = ink
+  pen.lineWidth = 2
+  pen.stroke()
+  pen.fillStyle = paper
+  pen.beginPath()
+  pen.arc(x + 17, y - 17, 11, 0, Math.PI * 2)
+  pen.fill()
+  pen.stroke()
+  pen.fillStyle = ink
+  pen.font = '600 12px Inter, sans-serif'
+  pen.textAlign = 'center'
+  pen.textBaseline = 'middle'
+  pen.fillText(String(report.bulk.most), x + 17, y - 16.5)
+  pen.restore()
+}
+
+/** Where allowances can be fanned round a point: a ring of four arrows that turn one way. */
+function drawFans(pen: CanvasRenderingContext2D, { report, frame, ink, paper }: Props): void {
+  const radius = Math.min(17, Math.max(11, frame.scale * 0.2))
+  pen.save()
+  for (const { at, spin } of report?.meetings ?? []) {
+    if (spin !== true) continue
+    const [x, y] = frame.toPixels(...spotOf(at))
+    for (const [colour, width] of [
+      [paper, 6],
+      [ink, 2],
+    ] as const) {
+      pen.strokeStyle = colour
+      pen.fillStyle = colour
+      pen.lineWidth = width
+      for (let quarter = 0; quarter < 4; quarter++) fanArrow(pen, x, y, radius, (quarter * Math.PI) / 2, width)
+    }
+  }
+  pen.restore()
+}
+
+function fanArrow(pen: CanvasRenderingContext2D, x: number, y: number, radius: number, from: number, width: number): void {
+  const to = from + Math.PI / 3
+  pen.beginPath()
+  pen.arc(x, y, radius, from, to)
+  pen.stroke()
+  const [tx, ty] = [x + Math.cos(to) * radius, y + Math.sin(to) * radius]
+  const [fx, fy] = [-Math.sin(to), Math.cos(to)]
+  const size = 3 + width * 0.6
+  pen.beginPath()
+  pen.moveTo(tx + fx * size * 1.5, ty + fy * size * 1.5)
+  pen.lineTo(tx - fy * size, ty + fx * size)
+  pen.lineTo(tx + fy * size, ty - fx * size)
+  pen.closePath()
+  pen.fill()
+}
+
 /** As it is; in greys of the same lightness; or paler, as the back of a print. */
 function seen(colour: string, look: Look): string {
-  if (look === 'cloth') return colour
+  if (look === 'cloth' || look === 'layers') return colour
   if (look === 'value') return `hsl(0 0% ${Math.round(lightnessOf(colour))}%)`
   const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(colour.slice(at, at + 2), 16) * 0.55 + 255 * 0.45))
   return `rgb(${channels.join(' ')})`

@@ -37,11 +37,17 @@ interface Props {
   readonly patch: readonly Spot[] | null
   readonly meetings: readonly Meeting[]
   readonly finding: Spot | null
+  /** Seams that decide one another, drawn while one of their meetings is pointed at. */
+  readonly ring: readonly (readonly Spot[])[]
   readonly ink: string
   readonly paper: string
 }
 
-export function Held({ block, frame, faults, chosen, handles, ghost, drawn, cursor, patch, meetings, finding, ink, paper }: Props) {
+/** Two pairs may meet at one point: the one that clashes is the one to see. */
+const clashesLast = (meetings: readonly Meeting[]): readonly Meeting[] =>
+  [...meetings].sort((a, b) => Number(a.verdict === 'clashes') - Number(b.verdict === 'clashes'))
+
+export function Held({ block, frame, faults, chosen, handles, ghost, drawn, cursor, patch, meetings, finding, ring, ink, paper }: Props) {
   const colours = new Map(block.fabrics.map(({ id, colour }) => [id, colour]))
   const flat = (corners: readonly Spot[]): number[] => corners.flatMap(([x, y]) => frame.toPixels(x, y))
   const rect = ({ at, size }: Rect): number[] => flat([at, [at[0] + size[0], at[1]], [at[0] + size[0], at[1] + size[1]], [at[0], at[1] + size[1]]])
@@ -66,7 +72,10 @@ export function Held({ block, frame, faults, chosen, handles, ghost, drawn, curs
         <KonvaLine key={one.at.join()} points={rect(one)} closed stroke={ink} strokeWidth={2.5} dash={[9, 4]} />
       ))}
       {patch && <KonvaLine points={flat(patch)} closed stroke={ink} strokeWidth={2.5} />}
-      {meetings.map(({ at, verdict, join, seams }) => {
+      {ring.map((points) => (
+        <KonvaLine key={`ring ${points.join()}`} points={flat(points)} stroke="#c22f3d" strokeWidth={14} opacity={0.42} lineCap="round" />
+      ))}
+      {clashesLast(meetings).map(({ at, verdict, join, seams }) => {
         const [x, y] = frame.toPixels(...spot(at))
         return (
           <Path

@@ -95,6 +95,15 @@ export function linesOf(report: Findings): Line[] {
   })
 }
 
+/** The seams that decide one another through meetings, beginning with those of one meeting: the ring or chain that a proof speaks of. */
+export function tiedTo(report: Findings, meeting: number): readonly string[] {
+  const pairs = report.meetings.filter(({ verdict }) => verdict === 'nests' || verdict === 'clashes')
+  const tied = [...(report.meetings[meeting]?.seams ?? [])]
+  for (const seam of tied)
+    for (const { seams } of pairs) if (seams.includes(seam)) for (const other of seams) if (!tied.includes(other)) tied.push(other)
+  return tied
+}
+
 export interface Rect {
   readonly at: Spot
   readonly size: Spot

@@ -42,7 +42,9 @@ export function Findings() {
       {VERDICTS.map((verdict) => (
         <Meetings key={verdict} verdict={verdict} report={report} />
       ))}
-      {report.joins.length > 0 && <p className="hint">{report.pressing.proof}</p>}
+      {report.joins.length > 0 && <p className="hint">{report.pressing.proof.replaceAll('j:', '')}</p>}
+      <Crooked report={report} />
+      <Thickest report={report} />
       <Order report={report} />
     </section>
   )
@@ -140,6 +142,7 @@ function One({
       >
         Seams {seams.slice(0, -1).join(', ')} and {seams.at(-1)}, across seam {numberOf(report, meeting.join)}
       </button>
+      {meeting.layers !== undefined && <p className="hint">{layersInWords(meeting.layers)}</p>}
       {meeting.fix.length > 0 && (
         <div className="buttons">
           {meeting.fix.map((fix) => (
@@ -150,6 +153,45 @@ function One({
         </div>
       )}
     </li>
+  )
+}
+
+function layersInWords({ now, nested, fanned }: NonNullable<Meeting['layers']>): string {
+  if (fanned !== undefined) return `${now} layers lie here; fanned round the point there are ${fanned}.`
+  if (nested === undefined) return `${now} layers lie here.`
+  const less = now - nested
+  return less > 0 ? `${now} layers lie here; nested there would be ${nested}, ${less} fewer.` : `${now} layers lie here, and no fewer if it nested.`
+}
+
+/** What is not a straight seam, and whether fewer could do. */
+function Crooked({ report: { crooked } }: { readonly report: Said }) {
+  const { setIn, partial, proved } = crooked
+  if (setIn + partial === 0) return null
+  const parts = [
+    ...(setIn > 0 ? [setIn === 1 ? 'one set-in seam' : `${setIn} set-in seams`] : []),
+    ...(partial > 0 ? [partial === 1 ? 'one partial seam' : `${partial} partial seams`] : []),
+  ]
+  return (
+    <p className="hint">
+      This block needs {parts.join(' and ')}. {proved ? 'No way of joining it needs fewer.' : 'That is the fewest found; not every way was tried.'}
+    </p>
+  )
+}
+
+function Thickest({ report: { bulk } }: { readonly report: Said }) {
+  if (bulk === null) return null
+  return (
+    <p className="hint">
+      <button
+        type="button"
+        className="plain"
+        onClick={() => look({ finding: 'bulk', look: 'layers' })}
+        onPointerEnter={() => look({ finding: 'bulk' })}
+        onFocus={() => look({ finding: 'bulk' })}
+      >
+        Thickest spot: {bulk.most} {bulk.most === 1 ? 'layer' : 'layers'} of cloth
+      </button>
+    </p>
   )
 }
 

@@ -9,6 +9,7 @@ import {
   setGrid,
   setMeasure,
   setOrder,
+  setPressAlike,
   seamOf,
   sayLength,
   toNumber,
@@ -17,7 +18,7 @@ import {
 import { edit, useStore } from '../state/store.ts'
 import { Entry } from './Entry.tsx'
 
-const ORDER_NAMES: Readonly<Record<Order, string>> = { auto: 'whichever nests best', rows: 'rows', columns: 'columns', sections: 'sections' }
+const ORDER_NAMES: Readonly<Record<Order, string>> = { auto: 'as nests best', rows: 'rows', columns: 'columns', sections: 'sections' }
 
 const notLength = (text: string): string | null => {
   const length = parseRational(text)
@@ -73,6 +74,10 @@ export function Settings() {
           </select>
         </label>
       </div>
+      <label className="tick">
+        <input type="checkbox" checked={block.pressAlike === true} onChange={(event) => edit(setPressAlike(event.target.checked))} />
+        Press alike units alike
+      </label>
       {borders.map((border, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a border is its place, counted from the block outward
         <div className="pairs" key={index}>

@@ -5,11 +5,12 @@
  * at) is no part of the document: it is never undone.
  */
 import { useSyncExternalStore } from 'react'
-import { type Block, type Edit, type Kind, type Findings, findings } from '../../geometry/index.ts'
+import { type Block, type Edit, type Kind, type Findings, findings, type Layered } from '../../geometry/index.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
+import { asker } from './deep.ts'
 import { apply, type History, redone, replaced, undone } from './history.ts'
 
-export type Look = 'cloth' | 'value' | 'wrong'
+export type Look = 'cloth' | 'value' | 'wrong' | 'layers'
 
 export interface View {
   /** Ids of the chosen units. */
@@ -35,6 +36,10 @@ export interface State {
   readonly history: History
   readonly view: View
   readonly saved: 'saved' | 'saving' | 'failed'
+  /** The block's layers of cloth, once they are worked out. */
+  readonly deep: { readonly block: Block; readonly layered: Layered } | null
+  /** The block as it was laid out, while it is compared with what was sewn. */
+  readonly laid: Block | null
 }
 
 const START: View = {
@@ -51,7 +56,7 @@ const START: View = {
   notice: '',
 }
 
-let state: State = { history: { block: eveningStar, past: [], future: [] }, view: START, saved: 'saved' }
+let state: State = { history: { block: eveningStar, past: [], future: [] }, view: START, saved: 'saved', deep: null, laid: null }
 const listeners = new Set<() => void>()
 let keep: (history: History) => void = () => {}
 
@@ -67,7 +72,21 @@ function setHistory(history: History): void {
   const patch = state.view.patch !== null && ids.has(state.view.patch.unit) ? state.view.patch : null
   set({ ...state, history, view: { ...state.view, chosen, patch, finding: null } })
   keep(history)
+  lookDeeper()
 }
+
+const ask = asker()
+
+/** The layers of cloth follow a little later, beside the page. */
+export function lookDeeper(): void {
+  const { block } = state.history
+  ask({ sort: 'layers', block }, (answer) => {
+    if (answer.sort === 'layers' && state.history.block === block) set({ ...state, deep: { block, layered: answer.value } })
+  })
+}
+
+/** Keeps the block as it lies now, to compare with what comes out; null ends it. */
+export const keepLaid = (laid: Block | null): void => set({ ...state, laid })
 
 export const now = (): State => state
 export const edit = (change: Edit): void => setHistory(apply(state.history, change))
@@ -98,6 +117,7 @@ export const setSaved = (saved: State['saved']): void => set({ ...state, saved }
 export function keepWith(keeper: (history: History) => void, kept: History | null): void {
   keep = keeper
   if (kept !== null) set({ ...state, history: kept })
+  lookDeeper()
 }
 
 function subscribe(listener: () => void): () => void {
@@ -116,6 +136,11 @@ let told: { block: Block; told: Told } | null = null
 
 /** The report of the present block; trouble in making it never blanks the screen. */
 export function reportOf(block: Block): Told {
+  const { deep } = state
+  if (deep?.block === block) {
+    if (told?.told.report !== deep.layered.findings) told = { block, told: { report: deep.layered.findings, trouble: null } }
+    return told.told
+  }
   if (told?.block === block) return told.told
   let made: Told
   try {

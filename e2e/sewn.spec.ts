@@ -1,0 +1,95 @@
+/** What the engine knows, seen on the screen: layers of cloth, copies side by side, a block that came out otherwise, alike units pressed alike. */
+import { board, button, expect, findings, openApp, type Page, SCREENS, test } from './maker.ts'
+
+const neighbours = (page: Page) => page.getByRole('region', { name: 'Beside its neighbours' })
+const sewn = (page: Page) => page.getByRole('region', { name: 'As it came out' })
+
+/** Four squares of which two short seams are asked to lie the same way: they clash. */
+const CLASHING = {
+  format: 'nestwright.block',
+  version: 1,
+  name: 'Four squares (example)',
+  measure: { unit: 'in' },
+  grid: { columns: 2, rows: 2, cell: 3 },
+  order: 'rows',
+  fabrics: [
+    { id: 'a', name: 'Oat', colour: '#efe6d2' },
+    { id: 'b', name: 'Fern', colour: '#4f7a4a' },
+  ],
+  units: [0, 1, 2, 3].map((index) => ({
+    id: `s${index}`,
+    kind: 'square',
+    at: [index % 2, Math.floor(index / 2)],
+    size: [1, 1],
+    fabrics: { patch: index % 3 === 0 ? 'a' : 'b' },
+  })),
+  press: [
+    { at: [1, 0.5], toward: [1.5, 0.5] },
+    { at: [1, 1.5], toward: [1.5, 1.5] },
+  ],
+}
+
+for (const { name, width, height } of SCREENS) {
+  test.describe(name, () => {
+    test.use({ viewport: { width, height } })
+
+    test('layers of cloth are counted, and a clash says how many it costs', async ({ page }) => {
+      await openApp(page)
+      await page
+        .getByLabel('Block file')
+        .setInputFiles({ name: 'four.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(CLASHING)) })
+      // Four square seams: nine layers where they clash, seven where they nest, by arithmetic.
+      await expect(findings(page)).toContainText('9 layers lie here; nested there would be 7, 2 fewer.')
+      await expect(findings(page)).toContainText('Thickest spot: 9 layers of cloth')
+      await button(page, 'Layers of cloth').click()
+      await expect(page.getByRole('list', { name: 'Layers of cloth by colour' }).getByRole('listitem')).toHaveText([
+        /^1 layer /,
+        /^3 layers /,
+        /^9 layers /,
+      ])
+      await findings(page)
+        .getByRole('button', { name: /Press seam \d the other way/ })
+        .first()
+        .click()
+      await expect(findings(page)).toContainText('Thickest spot: 7 layers of cloth')
+      await findings(page).getByText('1 × nests').click()
+      await expect(findings(page)).toContainText('7 layers lie here; fanned round the point there are 4.')
+    })
+
+    test('copies are set edge to edge, by mouse and by keyboard', async ({ page }) => {
+      await openApp(page)
+      await neighbours(page).getByText('Set copies edge to edge').click()
+      await expect(neighbours(page).getByRole('img', { name: /3 by 3 copies/ })).toBeVisible()
+      await expect(page.getByTestId('setting-sum')).toHaveText(/clashes between blocks/)
+      await neighbours(page).getByLabel('Across').selectOption('2')
+      await neighbours(page).getByLabel('Down').selectOption('1')
+      await expect(neighbours(page).getByRole('img', { name: /2 by 1 copies/ })).toBeVisible()
+      const alike = await page.getByTestId('setting-sum').textContent()
+      await neighbours(page).getByLabel('Pressed').focus()
+      await page.keyboard.press('ArrowDown')
+      await expect(page.getByTestId('setting-sum')).not.toHaveText(alike ?? '')
+    })
+
+    test('a star that came out otherwise is led back', async ({ page }) => {
+      await openApp(page)
+      await button(page, 'Keep this as laid').click()
+      await expect(page.getByTestId('moves')).toHaveText('It is as it was laid.')
+      await board(page).focus()
+      for (const key of ['ArrowRight', 'Enter', 'Shift+T']) await page.keyboard.press(key)
+      await expect(page.getByTestId('moves')).toHaveText('One move leads back:')
+      await expect(sewn(page)).toContainText('half round')
+      await button(page, 'Back to the layout').click()
+      await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+      await expect(button(page, 'Keep this as laid')).toBeVisible()
+    })
+
+    test('alike units are pressed alike when asked, and the wish is undone', async ({ page }) => {
+      await openApp(page)
+      const tick = page.getByLabel('Press alike units alike')
+      await tick.check()
+      await expect(findings(page)).toContainText('meetings of seams nest')
+      await button(page, 'Undo').click()
+      await expect(tick).not.toBeChecked()
+    })
+  })
+}

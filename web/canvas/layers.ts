@@ -1,0 +1,36 @@
+/** Colours of the layers view: the thicker the cloth, the darker; the numbers say the rest. */
+import type { Layered } from '../../geometry/index.ts'
+
+/** Layers at which the darkest colour is reached. */
+const DARKEST = 15
+
+export function colourOfLayers(layers: number): string {
+  const part = Math.min(1, Math.max(0, (layers - 1) / (DARKEST - 1)))
+  // From pale sand over clay to deep plum.
+  return `hsl(${(36 - 66 * part + 360) % 360} ${Math.round(52 - 8 * part)}% ${Math.round(90 - 70 * Math.sqrt(part))}%)`
+}
+
+export interface LayerSum {
+  readonly layers: number
+  /** Square cells. */
+  readonly area: number
+}
+
+/** How much of the block lies under each number of layers, thinnest first; slivers too thin to see are left out. */
+export function sumsOf(cells: Layered['cells']): LayerSum[] {
+  const sums = new Map<number, number>()
+  for (const { poly, layers } of cells) sums.set(layers, (sums.get(layers) ?? 0) + areaOf(poly))
+  return [...sums]
+    .map(([layers, area]) => ({ layers, area }))
+    .filter(({ area }) => area > 1e-6)
+    .sort((a, b) => a.layers - b.layers)
+}
+
+function areaOf(poly: readonly number[]): number {
+  let twice = 0
+  for (let i = 0; i < poly.length; i += 2) {
+    const j = (i + 2) % poly.length
+    twice += (poly[i] as number) * (poly[j + 1] as number) - (poly[j] as number) * (poly[i + 1] as number)
+  }
+  return Math.abs(twice) / 2
+}

@@ -1,0 +1,32 @@
+/** What the colours of the layers view mean, and how much of the block each covers. */
+import { useMemo } from 'react'
+import { colourOfLayers, sumsOf } from '../canvas/layers.ts'
+import { useStore } from '../state/store.ts'
+
+export function LayersKey() {
+  const shown = useStore(({ view }) => view.look === 'layers')
+  const block = useStore(({ history }) => history.block)
+  const deep = useStore((state) => state.deep)
+  const cells = deep?.block === block ? deep.layered.cells : null
+  const sums = useMemo(() => (shown && cells !== null ? sumsOf(cells) : []), [shown, cells])
+  if (!shown) return null
+  const whole = sums.reduce((sum, { area }) => sum + area, 0)
+  if (sums.length === 0)
+    return (
+      <p className="layers">
+        {cells === null ? 'Layers are being counted…' : 'No layers to count: the block is not sewn yet, or has too many patches.'}
+      </p>
+    )
+  return (
+    <ul className="layers" aria-label="Layers of cloth by colour">
+      {sums.map(({ layers, area }) => (
+        <li key={layers}>
+          <span className="dot" style={{ background: colourOfLayers(layers) }} />
+          {layers} {layers === 1 ? 'layer' : 'layers'} <small>{percent(area / whole)}</small>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+const percent = (part: number): string => (part < 0.001 ? 'under 0.1 %' : `${(part * 100).toFixed(part < 0.1 ? 1 : 0)} %`)
