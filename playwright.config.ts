@@ -13,7 +13,7 @@ export default defineConfig({
   outputDir: 'test-results',
   workers: 1,
   retries: 0,
-  timeout: 60_000,
+  timeout: 120_000,
   forbidOnly: true,
   reporter: 'list',
   use: {

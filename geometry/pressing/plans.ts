@@ -39,7 +39,7 @@ const ORDERS = ['rows', 'columns', 'sections'] as const
 /** Peeling strip by strip takes as many rounds as there are strips: beyond this many units only halves are tried. */
 const PEELED_UNITS = 2_000
 
-/** Up to this many units, that many other first cuts are weighed as well. */
+/** Up to this many units, plans that sew straight and nest are weighed against others all the same, that many other first cuts among them. */
 const WEIGHED_UNITS = 64
 const FIRST_CUTS = 5
 
@@ -124,7 +124,8 @@ function crooked({ seams }: PressedPlan): number {
 function pressedPlan(laid: Laid, plane: Plane, name: Plan['name'], begun: Begun): PressedPlan {
   const middle = press(laid, plane, name, 'middle', begun)
   const sections = name === 'sections' || middle.seams.some(({ stage }) => stage === 'section')
-  if (!sections || laid.block.units.length > PEELED_UNITS) return middle
+  const settled = crooked(middle) === 0 && middle.pressed.clashes === 0
+  if (!sections || laid.block.units.length > (settled ? WEIGHED_UNITS : PEELED_UNITS)) return middle
   // Peeling may sew straight, or nest, what halving does not; where the two are as good it sews round after round, as makers do.
   const outside = press(laid, plane, name, 'outside', begun)
   const best = simpler(laid, middle, outside) ? middle : outside

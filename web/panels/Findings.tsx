@@ -142,7 +142,6 @@ function One({
       >
         Seams {seams.slice(0, -1).join(', ')} and {seams.at(-1)}, across seam {numberOf(report, meeting.join)}
       </button>
-      {meeting.layers !== undefined && <p className="hint">{layersInWords(meeting.layers)}</p>}
       {meeting.fix.length > 0 && (
         <div className="buttons">
           {meeting.fix.map((fix) => (
@@ -152,6 +151,7 @@ function One({
           ))}
         </div>
       )}
+      {meeting.layers !== undefined && <p className="hint">{layersInWords(meeting.layers)}</p>}
     </li>
   )
 }
