@@ -35,7 +35,7 @@ export function report(block: Block): Report {
   return { ...found(sewn), ditch: sewn.sewn === null ? NO_DITCH : ditchOf(sewn.laid, sewn.plane) }
 }
 
-/** All that is said while the hand is still on the block: the quilting route takes longer. */
+/** All that is said while the hand is still on the block: the quilting route, layers of cloth and alike pieces take longer. */
 export const findings = (block: Block): Findings => found(sewnBlock(block, 'quick'))
 
 /** The findings with the layers of cloth, and the block cut into convex cells by its layers (flat lists x, y, x, y … in cells). */
@@ -53,7 +53,8 @@ export function layered(block: Block): Layered {
   return { findings: found(sewn), cells: cellsByLayers(plies, placeOfBlock(cloth.folds), cloth.folds.allowance) }
 }
 
-function found({ laid, plane, faults, sewn, cloth }: SewnBlock): Findings {
+function found(sewnBlock: SewnBlock): Findings {
+  const { laid, plane, faults, sewn } = sewnBlock
   const { block } = laid
   const cut = cutting(block)
   const problems = [...faults, ...(sewn === null ? [] : sewingProblems(laid, plane, sewn.taken)), ...cut.problems]
@@ -75,7 +76,7 @@ function found({ laid, plane, faults, sewn, cloth }: SewnBlock): Findings {
           meetings: [],
           edges: NO_EDGES,
         }
-      : sewnParts(laid, plane, sewn.taken, sewn.others, cloth)),
+      : sewnParts(sewnBlock, sewn.taken, sewn.others)),
     units: cut.units,
     cut: cut.cut,
     fabric: cut.fabric,
@@ -154,11 +155,9 @@ function stripArea(laid: Laid, corners: readonly Dot[]): number {
 }
 
 function sewnParts(
-  laid: Laid,
-  plane: Plane,
+  { laid, plane, cloth, depth }: SewnBlock,
   plan: PressedPlan,
   others: readonly PressedPlan[],
-  cloth: SewnBlock['cloth'],
 ): Pick<Report, 'joins' | 'pressing' | 'crooked' | 'repeats' | 'bulk' | 'meetings' | 'edges'> {
   const joinId = (seam: number): string => `j:${seam + 1}`
   const fixes = fixesOf(laid, plane, plan, others, joinId, clashesOf)
@@ -187,7 +186,7 @@ function sewnParts(
       partial: plan.seams.filter(({ kind }) => kind === 'partial').length,
       proved: plan.proved,
     },
-    repeats: repeatsOf(laid, plan.seams).map((seams) => seams.map(joinId)),
+    repeats: depth === 'quick' ? [] : repeatsOf(laid, plan.seams).map((seams) => seams.map(joinId)),
     bulk: cloth === null ? null : { most: cloth.thickest.most, at: cloth.thickest.at },
     meetings,
     edges: edgesOf(shownBy(laid, plane, met.loose), pressed.toward),

@@ -24,6 +24,7 @@ export interface SewnBlock {
   readonly laid: Laid
   readonly plane: Plane
   readonly faults: readonly Problem[]
+  readonly depth: Depth
   readonly sewn: { readonly taken: PressedPlan; readonly others: readonly PressedPlan[] } | null
   /** The cloth as it lies; null where it was not asked for or the block has too many patches. */
   readonly cloth: { readonly folds: Folds; readonly thickest: Thickest } | null
@@ -37,10 +38,10 @@ export function sewnBlock(block: Block, depth: Depth = 'whole'): SewnBlock {
   const plane = planeOf(laid)
   const faults = faultsOf(laid, plane)
   const sewn = faults.length === 0 ? plansOf(laid, plane, block.order ?? 'auto') : null
-  if (sewn === null || depth === 'quick' || laid.patches.length > MOST_LAYERED) return { laid, plane, faults, sewn, cloth: null }
+  if (sewn === null || depth === 'quick' || laid.patches.length > MOST_LAYERED) return { laid, plane, faults, depth, sewn, cloth: null }
   const folds = foldsOf(laid, plane, sewn.taken)
   const { plan, thickest } = lighter(plane, sewn.taken, folds)
-  return { laid, plane, faults, sewn: { ...sewn, taken: plan }, cloth: { folds, thickest } }
+  return { laid, plane, faults, depth, sewn: { ...sewn, taken: plan }, cloth: { folds, thickest } }
 }
 
 function planeOf(laid: Laid): Plane {

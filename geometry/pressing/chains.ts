@@ -19,19 +19,143 @@ interface Tie {
 export const CLASH = 1e7
 
 export function pressAll(crossings: readonly Crossing[], wishes: readonly Wish[]): Pressed {
-  const ties = tied(crossings, wishes)
+  const chains = new Chains(crossings, wishes)
   const toward: Toward[] = wishes.map(({ fixed }) => fixed ?? 0)
-  const seen = wishes.map(() => false)
-  const start = (seam: number): void => {
-    for (const [one, way] of walk(seam, ties, wishes, seen)) toward[one] = way
-  }
-  ties.forEach((own, seam) => {
-    if (!seen[seam] && own.length < 2) start(seam)
-  })
-  ties.forEach((_, seam) => {
-    if (!seen[seam]) start(seam)
-  })
+  // Chains from their ends; what is left then is rings.
+  for (let seam = 0; seam < wishes.length; seam++) if (chains.isEnd(seam)) chains.press(seam, toward)
+  for (let seam = 0; seam < wishes.length; seam++) chains.press(seam, toward)
   return judged(crossings, wishes, toward)
+}
+
+const NONE = -1
+
+/** The ties of all seams in flat lists, two places for each, and room to walk along them: a plan is pressed at every touch of the hand. */
+class Chains {
+  private readonly wishes: readonly Wish[]
+  /** The seam tied to, by which crossing, and whether the two nest when both are pressed toward the side of the same number. */
+  private readonly other: Int32Array
+  private readonly crossing: Int32Array
+  private readonly alike: Uint8Array
+  private readonly ties: Uint8Array
+  private readonly seen: Uint8Array
+  /** The seams of the walk, and how each link nests. */
+  private readonly members: Int32Array
+  private readonly links: Uint8Array
+  /** Bit `way`: the way of the seam before from which this one lies cheapest when it lies `way`. */
+  private readonly came: Uint8Array
+  private readonly bestCame: Uint8Array
+
+  constructor(crossings: readonly Crossing[], wishes: readonly Wish[]) {
+    const count = wishes.length
+    this.wishes = wishes
+    this.other = new Int32Array(2 * count).fill(NONE)
+    this.crossing = new Int32Array(2 * count).fill(NONE)
+    this.alike = new Uint8Array(2 * count)
+    this.ties = new Uint8Array(count)
+    this.seen = new Uint8Array(count)
+    this.members = new Int32Array(count)
+    this.links = new Uint8Array(count)
+    this.came = new Uint8Array(count)
+    this.bestCame = new Uint8Array(count)
+    for (let index = 0; index < crossings.length; index++) {
+      const { sort, leans, seams } = crossings[index] as Crossing
+      if (sort !== 'pair' || leans === null) continue
+      const a = seams[0] as number
+      const b = seams[1] as number
+      if (wishes[a]?.fixed === 'open' || wishes[b]?.fixed === 'open') continue
+      const alike = leans[0] === leans[1] ? 0 : 1
+      this.tie(a, b, index, alike)
+      this.tie(b, a, index, alike)
+    }
+  }
+
+  private tie(seam: number, other: number, crossing: number, alike: 0 | 1): void {
+    const ties = this.ties[seam] as number
+    if (ties === 2) throw new Error('impossible: a seam has two ends, and each lies on one other seam at the most')
+    const place = 2 * seam + ties
+    this.other[place] = other
+    this.crossing[place] = crossing
+    this.alike[place] = alike
+    this.ties[seam] = ties + 1
+  }
+
+  isEnd(seam: number): boolean {
+    return (this.ties[seam] as number) < 2
+  }
+
+  /** The chain or ring from a seam on, unless it has been walked already. */
+  press(first: number, toward: Toward[]): void {
+    if (this.seen[first] === 1) return
+    let length = 1
+    let last = NONE
+    let ring = NONE
+    this.members[0] = first
+    this.seen[first] = 1
+    for (let seam = first; ; ) {
+      const place = this.onward(seam, last)
+      if (place === NONE) break
+      last = this.crossing[place] as number
+      const next = this.other[place] as number
+      if (next === first) {
+        ring = this.alike[place] as number
+        break
+      }
+      this.links[length] = this.alike[place] as number
+      this.members[length++] = next
+      this.seen[next] = 1
+      seam = next
+    }
+    let { cost, way } = this.along(length, ring, ring === NONE ? NONE : 0)
+    if (ring !== NONE) {
+      this.bestCame.set(this.came.subarray(0, length))
+      const other = this.along(length, ring, 1)
+      if (other.cost < cost) ({ cost, way } = other)
+      else this.came.set(this.bestCame.subarray(0, length))
+    }
+    for (let place = length - 1; place >= 0; place--) {
+      const seam = this.members[place] as number
+      if (this.wishes[seam]?.fixed !== 'open') toward[seam] = way as 0 | 1
+      if (place > 0) way = ((this.came[place] as number) >> way) & 1
+    }
+  }
+
+  /** Where the walk goes on from a seam it reached across `last`. */
+  private onward(seam: number, last: number): number {
+    const place = 2 * seam
+    if (this.other[place] !== NONE && this.crossing[place] !== last) return place
+    return this.other[place + 1] !== NONE && this.crossing[place + 1] !== last ? place + 1 : NONE
+  }
+
+  private price(seam: number, way: 0 | 1): number {
+    const { fixed, preference } = this.wishes[seam] as Wish
+    if (fixed === 'open') return 0
+    if (fixed !== null) return fixed === way ? 0 : Number.POSITIVE_INFINITY
+    return preference !== null && preference !== way ? 1 : 0
+  }
+
+  /** The least cost along the walk and the way its last seam lies then; for a ring, with its first seam pressed `firstWay`. */
+  private along(length: number, ring: number, firstWay: number): { cost: number; way: number } {
+    const first = this.members[0] as number
+    let zero = firstWay === 1 ? Number.POSITIVE_INFINITY : this.price(first, 0)
+    let one = firstWay === 0 ? Number.POSITIVE_INFINITY : this.price(first, 1)
+    for (let place = 1; place < length; place++) {
+      const seam = this.members[place] as number
+      // What the two ways cost each other across the link, alike and unlike.
+      const alike = this.links[place] === 1 ? 0 : CLASH
+      const unlike = CLASH - alike
+      const [zeroFromZero, zeroFromOne] = [zero + alike, one + unlike]
+      const [oneFromZero, oneFromOne] = [zero + unlike, one + alike]
+      this.came[place] = (zeroFromZero <= zeroFromOne ? 0 : 1) | (oneFromZero <= oneFromOne ? 0 : 2)
+      zero = Math.min(zeroFromZero, zeroFromOne) + this.price(seam, 0)
+      one = Math.min(oneFromZero, oneFromOne) + this.price(seam, 1)
+    }
+    if (ring !== NONE) {
+      const alike = ring === 1 ? 0 : CLASH
+      zero += firstWay === 0 ? alike : CLASH - alike
+      one += firstWay === 1 ? alike : CLASH - alike
+    }
+    return zero <= one ? { cost: zero, way: 0 } : { cost: one, way: 1 }
+  }
 }
 
 export function judged(crossings: readonly Crossing[], wishes: readonly Wish[], toward: readonly Toward[]): Pressed {
@@ -60,67 +184,4 @@ export function tied(crossings: readonly Crossing[], wishes: readonly Wish[]): T
     ties[b]?.push({ crossing, other: a, nestsAlike })
   })
   return ties
-}
-
-/** One chain or ring from a seam on: each of its seams with the way it is pressed. */
-function walk(first: number, ties: readonly (readonly Tie[])[], wishes: readonly Wish[], seen: boolean[]): [number, Toward][] {
-  const members = [first]
-  const links: Tie[] = []
-  seen[first] = true
-  let last = -1
-  let ring: Tie | null = null
-  for (let seam = first; ; ) {
-    const onward = ties[seam]?.find(({ crossing }) => crossing !== last)
-    if (onward === undefined) break
-    last = onward.crossing
-    if (onward.other === first) {
-      ring = onward
-      break
-    }
-    links.push(onward)
-    members.push(onward.other)
-    seen[onward.other] = true
-    seam = onward.other
-  }
-  const tries = ring === null ? [null] : ([0, 1] as const)
-  const found = tries.map((way) => along(members, links, wishes, ring, way))
-  const best = found.length === 1 || (found[0] as Walked).cost <= (found[1] as Walked).cost ? (found[0] as Walked) : (found[1] as Walked)
-  return members.map((seam, index) => [seam, best.ways[index] as Toward])
-}
-
-interface Walked {
-  readonly cost: number
-  readonly ways: readonly Toward[]
-}
-
-/** The best ways along a chain; for a ring, with its first seam pressed `firstWay`. */
-function along(members: readonly number[], links: readonly Tie[], wishes: readonly Wish[], ring: Tie | null, firstWay: 0 | 1 | null): Walked {
-  const price = (place: number, way: 0 | 1): number => {
-    const { fixed, preference } = wishes[members[place] as number] as Wish
-    if (fixed === 'open') return 0
-    if (fixed !== null) return fixed === way ? 0 : Number.POSITIVE_INFINITY
-    return preference !== null && preference !== way ? 1 : 0
-  }
-  const clash = (tie: Tie, a: 0 | 1, b: 0 | 1): number => ((a === b) === tie.nestsAlike ? 0 : CLASH)
-  let costs: [number, number] = [firstWay === 1 ? Number.POSITIVE_INFINITY : price(0, 0), firstWay === 0 ? Number.POSITIVE_INFINITY : price(0, 1)]
-  const from: [0 | 1, 0 | 1][] = [[0, 1]]
-  links.forEach((tie, index) => {
-    const came: [0 | 1, 0 | 1] = [0, 0]
-    const next = ([0, 1] as const).map((way) => {
-      const [stay, other] = [costs[0] + clash(tie, 0, way), costs[1] + clash(tie, 1, way)]
-      came[way] = stay <= other ? 0 : 1
-      return Math.min(stay, other) + price(index + 1, way)
-    })
-    from.push(came)
-    costs = next as [number, number]
-  })
-  if (ring !== null && firstWay !== null) costs = [costs[0] + clash(ring, 0, firstWay), costs[1] + clash(ring, 1, firstWay)]
-  let way: 0 | 1 = costs[0] <= costs[1] ? 0 : 1
-  const cost = costs[way]
-  const ways: Toward[] = []
-  for (let place = members.length - 1; place >= 0; place--) {
-    ways.push(wishes[members[place] as number]?.fixed === 'open' ? 'open' : way)
-    if (place > 0) way = (from[place] as [0 | 1, 0 | 1])[way]
-  }
-  return { cost, ways: ways.reverse() }
 }
