@@ -32,7 +32,9 @@ const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0 }
 
 export function report(block: Block): Report {
   const sewn = sewnBlock(block)
-  return { ...found(sewn), ditch: sewn.sewn === null ? NO_DITCH : ditchOf(sewn.laid, sewn.plane) }
+  const { laid, plane } = sewn
+  const ditch = sewn.sewn === null ? NO_DITCH : ditchOf(laid, plane)
+  return { ...found(sewn), ditch }
 }
 
 /** All that is said while the hand is still on the block: the quilting route, layers of cloth and alike pieces take longer. */

@@ -13,6 +13,9 @@ import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { type Contact, contactOf, keepsItsSide, type Run } from './contact.ts'
 import type { Seam, Stage, Tree } from './values.ts'
 
+/** No bend: one list for all seams without one. */
+const STRAIGHT: readonly number[] = []
+
 type Draft = { -readonly [key in keyof Seam]: Seam[key] }
 
 interface Step {
@@ -107,7 +110,7 @@ function seamOf(
   const { sides, stage, unit } = step
   const { runs } = contact
   if (runs.length === 0) throw new Error('impossible: two pieces that do not meet along one line')
-  if (contact.straight) return { sides, stage, unit, finishedAfter: null, kind: 'straight', path: (runs[0] as Run).dots, bends: [] }
+  if (contact.straight) return { sides, stage, unit, finishedAfter: null, kind: 'straight', path: (runs[0] as Run).dots, bends: STRAIGHT }
   const left = [...runs]
   const finished: { seam: number; run: Run }[] = []
   const finish = (run: Run | undefined, dot: number | undefined): boolean => {
@@ -124,7 +127,7 @@ function seamOf(
   const holds = (place: number): boolean => bentAt.has(only.dots[place] as number) || keepsItsSide(plane, only, place, side)
   if (left.length === 1 && finished.length > 0 && holds(0) && holds(only.dots.length - 1)) {
     for (const { seam, run } of finished) leaveOpen(seams[seam] as Draft, run, seams.length)
-    return { sides, stage, unit, finishedAfter: null, kind: 'straight', path: only.dots, bends: [] }
+    return { sides, stage, unit, finishedAfter: null, kind: 'straight', path: only.dots, bends: STRAIGHT }
   }
   return { sides, stage, unit, finishedAfter: null, kind: 'set-in', ...bent(runs) }
 }

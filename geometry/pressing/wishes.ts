@@ -53,7 +53,7 @@ export function wishesOf(
     if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: 'You asked for this unit’s seams to be pressed open.' }
     const ruled = unit === undefined || unit.pressFree === true ? null : methodRule(laid, unit, seam)
     if (ruled !== null) return { fixed: ruled, rule: 'method', preference: null, why: ruleWords(unit as Unit) }
-    return { fixed: null, rule: null, ...preferenceOf(laid, plane, seam, index, ends[index] as readonly [number, number], sideOf, lightness) }
+    return preferenceOf(laid, plane, seam, index, ends[index] as readonly [number, number], sideOf, lightness)
   })
   return { wishes, passedOver }
 }
@@ -116,6 +116,13 @@ function holds(corners: readonly Dot[], [x, y]: ExactPoint): boolean {
   )
 }
 
+/** Wishes of free seams, one value for all that wish the same. */
+const free = (preference: 0 | 1 | null, why: string): Wish => ({ fixed: null, rule: null, preference, why })
+const both = (why: string): readonly [Wish, Wish] => [free(0, why), free(1, why)]
+const AWAY = both('Away from the side with more seams, so that less cloth piles up.')
+const DARKER = both('Toward the darker fabric.')
+const EITHER = free(null, 'Either way: both sides are alike.')
+
 function preferenceOf(
   laid: Laid,
   plane: Plane,
@@ -124,8 +131,8 @@ function preferenceOf(
   ends: readonly [number, number],
   sideOf: SideOf,
   lightness: ReadonlyMap<string, number>,
-): { preference: 0 | 1 | null; why: string } {
-  if (ends[0] !== ends[1]) return { preference: ends[0] < ends[1] ? 0 : 1, why: 'Away from the side with more seams, so that less cloth piles up.' }
+): Wish {
+  if (ends[0] !== ends[1]) return AWAY[ends[0] < ends[1] ? 0 : 1]
   const total = [0, 0]
   const weight = [0, 0]
   const flip = turnsOver(plane, seam, index, sideOf)
@@ -146,8 +153,8 @@ function preferenceOf(
     }
   }
   const [near, far] = [(total[0] as number) / (weight[0] as number), (total[1] as number) / (weight[1] as number)]
-  if (Math.abs(near - far) < 1e-9) return { preference: null, why: 'Either way: both sides are alike.' }
-  return { preference: near < far ? 0 : 1, why: 'Toward the darker fabric.' }
+  if (Math.abs(near - far) < 1e-9) return EITHER
+  return DARKER[near < far ? 0 : 1]
 }
 
 /** Whether side 1, not side 0, lies clockwise of the seam's path. */

@@ -1,7 +1,18 @@
 /** What is chosen: turn, mirror, copy, remove; how it is made; the fabric of each patch. */
-import { KIND_FACTS, type Method, methodOf, recolourPatch, setMethod, setOpen, setPressFree } from '../../geometry/index.ts'
+import {
+  type Block,
+  KIND_FACTS,
+  type Method,
+  methodOf,
+  pictureOf,
+  recolourPatch,
+  setMethod,
+  setOpen,
+  setPressFree,
+  type Unit,
+} from '../../geometry/index.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../canvas/actions.ts'
-import { edit, useStore } from '../state/store.ts'
+import { edit, look, useStore } from '../state/store.ts'
 import { KIND_NAMES, METHOD_NAMES, PATCH_NAMES } from './words.ts'
 
 export function Chosen() {
@@ -29,6 +40,9 @@ export function Chosen() {
         </button>
         <button type="button" onClick={removeChosen}>
           Remove
+        </button>
+        <button type="button" onClick={() => chooseAlike(block, first)}>
+          Choose all alike
         </button>
       </div>
       {alike && KIND_FACTS[first.kind].methods.length > 1 && (
@@ -70,4 +84,10 @@ export function Chosen() {
       </label>
     </section>
   )
+}
+
+function chooseAlike(block: Block, unit: Unit): void {
+  const picture = pictureOf(unit)
+  const chosen = block.units.filter((other) => other.kind === unit.kind && pictureOf(other) === picture).map(({ id }) => id)
+  look({ chosen, patch: null, notice: chosen.length === 1 ? 'No other unit is like it.' : `${chosen.length} units are alike, and chosen.` })
 }
