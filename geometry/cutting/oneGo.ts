@@ -9,7 +9,7 @@
 import { roundOf, seamOf, usableWidthOf } from '../block/measure.ts'
 import type { Block, Method, Unit } from '../block/values.ts'
 import { toNumber } from '../exact/rational.ts'
-import type { UnitRow } from '../values.ts'
+import type { Batch, UnitRow } from '../values.ts'
 import { batchOf } from './batches.ts'
 import { type Piece, piecesOf } from './pieces.ts'
 import { crossCuts, type Rule, unfinished } from './size.ts'
@@ -65,16 +65,19 @@ function lotOf(alike: Alike, rule: Rule, width: number): { makes: number; pieces
 
 function drawn(unit: Unit, method: Method): number {
   const { leftWing, rightWing, top, right, bottom, left } = unit.fabrics
-  if (method === 'geese-4') return leftWing === rightWing ? 4 : 2
+  if (method === 'geese-4') return batchFor(unit).makes.filter((wings) => wings[0] === leftWing && wings[1] === rightWing).length
   if (method !== 'qst-2') return Number.POSITIVE_INFINITY
   // The two are of opposite hand. Where opposite patches are alike, turning one does not give the other: the long seam runs the other way.
   return top === bottom && right === left && top !== right ? 1 : 2
 }
 
-/** The wings of one batch, corner by corner, so that every other goose is as drawn. */
+/** Corner by corner one wing and the other, so that every other goose at least is as drawn. */
+function batchFor({ fabrics: { goose = '', leftWing = '', rightWing = '' } }: Unit): Batch {
+  return batchOf(goose, [rightWing, leftWing, rightWing, leftWing])
+}
+
 function rowOf(alike: Alike, count: number, rule: Rule): UnitRow {
   const { first, finished, method } = alike
-  const { goose = '', leftWing = '', rightWing = '' } = first.fabrics
   return {
     kind: first.kind,
     finished,
@@ -84,7 +87,7 @@ function rowOf(alike: Alike, count: number, rule: Rule): UnitRow {
     hand: null,
     count,
     for: [first.id],
-    batches: method === 'geese-4' ? [batchOf(goose, [rightWing, leftWing, rightWing, leftWing])] : [],
+    batches: method === 'geese-4' ? [batchFor(first)] : [],
     spare: 0,
     bias: method === 'hst-4',
   }

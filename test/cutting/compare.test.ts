@@ -110,6 +110,11 @@ describe('methods of one unit beside each other', () => {
   it('geese with two different wings come as drawn every other time; two hourglasses are of opposite hand: handbook section 1, geometry', () => {
     const mixed = box('goose', [2, 1], { goose: 'a', leftWing: 'b', rightWing: 'c' })
     expect(choice(mixed, 'geese-4')).toMatchObject({ makes: 4, asDrawn: 2 })
+    expect(choice(mixed, 'geese-4').pieces.map(({ fabric, count }) => [fabric, count])).toEqual([
+      ['a', 1],
+      ['c', 2],
+      ['b', 2],
+    ])
     expect(choice(unitOf('goose'), 'geese-4')).toMatchObject({ makes: 4, asDrawn: 4 })
     expect(choice(unitOf('hourglass'), 'qst-2')).toMatchObject({ makes: 2, asDrawn: 1 })
   })
