@@ -12,8 +12,11 @@ import { decimal, METHOD_WORDS, sayOne } from './say.ts'
 const TITLES: Readonly<Record<ChartKind, string>> = {
   geese: 'Flying geese',
   hst: 'Half-square triangles',
+  hst4: 'Half-square triangles',
+  hst8: 'Half-square triangles',
   hourglass: 'Hourglasses',
   diamond: 'Squares in squares',
+  setting: 'Setting triangles of blocks on point',
 }
 
 export function chartText(chart: SizeChart): string {
@@ -31,7 +34,8 @@ export function chartText(chart: SizeChart): string {
       .trimEnd(),
   )
   const method = chart.method === 'plain' ? '' : `, ${METHOD_WORDS[chart.method]}`
-  const title = `${TITLES[chart.kind]}${method}, seam allowance ${said(chart.seam, unit)}; all sizes in ${unit === 'in' ? 'inches' : 'centimetres'}`
+  const larger = chart.oversize === 0 ? '' : `, squares cut ${said(chart.oversize, unit)} larger to be trimmed`
+  const title = `${TITLES[chart.kind]}${method}, seam allowance ${said(chart.seam, unit)}${larger}; all sizes in ${unit === 'in' ? 'inches' : 'centimetres'}`
   const note = table.some((row) => row.some((cell) => cell.startsWith('~')))
     ? ['', `~ the nearest ${unit === 'in' ? '1/16' : '0.1'}, not the size itself`]
     : []
