@@ -13,6 +13,7 @@ import {
 } from '../../geometry/index.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../canvas/actions.ts'
 import { edit, look, useStore } from '../state/store.ts'
+import { Ways } from './Ways.tsx'
 import { KIND_NAMES, METHOD_NAMES, PATCH_NAMES } from './words.ts'
 
 export function Chosen() {
@@ -57,6 +58,7 @@ export function Chosen() {
           </select>
         </label>
       )}
+      {alike && <Ways unit={first} block={block} ids={ids} />}
       {units.length === 1 &&
         Object.entries(first.fabrics).map(([name, fabric]) => (
           <label key={name}>
