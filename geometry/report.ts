@@ -23,18 +23,22 @@ import type { Toward, Wish } from './pressing/values.ts'
 import type { Seam } from './piecing/values.ts'
 import { type Dot, doubleArea } from './plane/dots.ts'
 import type { Plane } from './plane/subdivide.ts'
-import { ditch } from './quilting/ditch.ts'
+import { type QuiltingWishes, quilt } from './quilting/quilt.ts'
 import { clashesOf, type SewnBlock, sewnBlock, unitsOf } from './sewnBlock.ts'
 import type { Ditch, Edges, Findings, Join, Meeting, Patch, Problem, Report, ReportPoint } from './values.ts'
 
 const NO_EDGES: Edges = { top: [], right: [], bottom: [], left: [] }
-const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0 }
+const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0, starts: 0, turns: 0, proved: true }
 
 export function report(block: Block): Report {
   const sewn = sewnBlock(block)
-  const { laid, plane } = sewn
-  const ditch = sewn.sewn === null ? NO_DITCH : ditchOf(laid, plane)
-  return { ...found(sewn), ditch }
+  return { ...found(sewn), ditch: sewn.sewn === null ? NO_DITCH : quilt(sewn.laid, sewn.plane) }
+}
+
+/** The quilting route as the maker wishes it: as long as the report's, unless she begins where that costs something. */
+export function quiltingRoute(block: Block, wishes: QuiltingWishes = {}): Ditch {
+  const { laid, plane, sewn } = sewnBlock(block, 'quick')
+  return sewn === null ? NO_DITCH : quilt(laid, plane, wishes)
 }
 
 /** All that is said while the hand is still on the block: the quilting route, layers of cloth and alike pieces take longer. */
@@ -279,17 +283,4 @@ function extentOf(corners: readonly Dot[]): Extent {
   const xs = corners.map(([x]) => x)
   const ys = corners.map(([, y]) => y)
   return { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys), area: doubleArea(corners) }
-}
-
-/** Every seam of the block, and the seam between the block and its first border. */
-function ditchOf(laid: Laid, plane: Plane): Ditch {
-  const inBlock = (patch: number): boolean => (laid.patches[patch]?.unit ?? -1) >= 0
-  const stitched = plane.edges.filter(({ plus, minus }) => plus >= 0 && minus >= 0 && (inBlock(plus) || inBlock(minus)))
-  const { routes, retraced, length } = ditch(stitched.map(({ a, b }) => [plane.dots[a] as Dot, plane.dots[b] as Dot]))
-  const scale = toNumber(cellOf(laid.block)) / laid.den
-  return {
-    routes: routes.map(({ points, closed }) => ({ points: points.map((dot) => pointOf(laid, dot)), closed })),
-    retraced: retraced * scale,
-    length: length * scale,
-  }
 }

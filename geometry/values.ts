@@ -137,10 +137,23 @@ export interface FabricRow {
   readonly strips: readonly Strip[]
 }
 
+export interface QuiltingRoute {
+  readonly points: readonly ReportPoint[]
+  readonly closed: boolean
+  /** Changes of direction on the way. */
+  readonly turns: number
+}
+
 export interface Ditch {
-  readonly routes: readonly { readonly points: readonly ReportPoint[]; readonly closed: boolean }[]
+  /** The one nearest the centre of the block first. */
+  readonly routes: readonly QuiltingRoute[]
   readonly retraced: number
   readonly length: number
+  /** How often stitching is begun, and so ended. */
+  readonly starts: number
+  readonly turns: number
+  /** Whether no route retraces less. */
+  readonly proved: boolean
 }
 
 export interface Report {

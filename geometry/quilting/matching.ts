@@ -1,304 +1,409 @@
 /**
- * Pair points so that the sum over all pairs is the least: minimum-weight perfect matching in a complete graph.
+ * Pair points so that the sum over all pairs is the least, leaving none, one or two of them open: minimum-weight matching.
  *
- * In      an even number of points, and the cost of each pair (whole, from 0 to 2^40).
- * Out     for each point its partner.
- * How     Edmonds: keep a price for every point and every odd ring of points ("blossom") so that no pair costs less than its prices; grow trees of
- *         tight pairs from the points still alone, shrink odd rings, and raise prices until a tree reaches another. A pairing made only of tight
- *         pairs costs exactly the sum of the prices, and no pairing can cost less: so it is the minimum. Time grows with the cube of the points.
- * Source  J. Edmonds, Paths, trees, and flowers (1965); Z. Galil, Efficient algorithms for finding maximum matching in graphs (1986). From memory.
+ * In      points, and for each its neighbours, nearest first, as far as they are asked for; costs are whole, at most 2^50 over all pairs.
+ * Out     for each point its partner; the sum; and a sum below which no pairing can be. The two are the same whole number: that is the proof.
+ * How     Edmonds. Every point has a price, and no pair may cost less than its two prices. All open points raise their prices at one speed. A pair
+ *         that has become tight joins two trees (then the way between their roots is paired anew), lets a tree grow by a pair, or closes an odd
+ *         ring, which from then on is priced as one point. What a tree reaches at an odd step sinks as its neighbours rise, and a ring sunk to
+ *         nothing is opened again. Kept true: pairs are tight, no pair costs less than the prices across it, no price is above that of an open
+ *         point. So when as many points are open as may be, prices less the open ones' are a floor for every pairing, and ours stands on it.
+ * Near    a tight pair costs at most twice the greater of its prices: points are asked for neighbours only as far as they have risen.
+ * Ends    every step makes trees grow, closes a ring or pairs two more; a ring can open only where it sank. Costs are doubled, so that all events
+ *         fall on whole times and ties are ties.
+ * Source  J. Edmonds, Paths, trees, and flowers (1965); several trees at once: V. Kolmogorov, Blossom V (2009). From memory.
  */
-export function leastPairing(count: number, cost: (a: number, b: number) => number): number[] {
-  if (count === 0) return []
-  return new Pairing(count, cost).pairs()
+import { Heap } from './heap.ts'
+
+/** Points from the nearest on, and how far all of them are known (Infinity: there are no more). */
+export interface Nearby {
+  readonly points: readonly number[]
+  readonly costs: readonly number[]
+  readonly known: number
 }
 
-/** Points are 1 … n, blossoms n + 1 … 2n; 0 is nobody. Weights are turned round so that the heaviest pairing is the cheapest. */
+export interface LeastPairing {
+  /** −1 for a point left open. */
+  readonly partner: readonly number[]
+  readonly cost: number
+  /** No pairing costs less. */
+  readonly atLeast: number
+  /** Points that some least pairing may leave open are among these. */
+  readonly openable: readonly number[]
+}
+
+/** `near(point, most)`: at least so many neighbours, or all there are. Costs that differ by less than `hair` are alike to `openable`. */
+export function leastPairing(count: number, near: (point: number, most: number) => Nearby, open: 0 | 1 | 2 = 0, hair = 0): LeastPairing {
+  return new Pairing(count, near, open).result(hair)
+}
+
+/** From a point of one node (a point, or a ring) to a point of another. */
+interface Step {
+  readonly from: number
+  readonly to: number
+}
+
+const back = ({ from, to }: Step): Step => ({ from: to, to: from })
+
+type Label = -1 | 0 | 1
+
+const FIRST_ASKED = 6
+const EDGE = 0
+const ASK = 1
+const RING = 2
+
 class Pairing {
-  private readonly n: number
-  private top: number
-  private readonly wide: number
-  private readonly weight: Float64Array
-  private readonly from: Int32Array
-  private readonly to: Int32Array
-  private readonly label: Float64Array
-  private readonly match: Int32Array
-  private readonly slack: Int32Array
-  private readonly outer: Int32Array
-  private readonly parent: Int32Array
-  private readonly sign: Int8Array
-  private readonly visited: Int32Array
-  private readonly holder: Int32Array
-  private readonly rings: number[][]
-  private queue: number[] = []
-  private visit = 0
+  private readonly count: number
+  private readonly near: (point: number, most: number) => Nearby
+  private readonly open: number
+  private free: number
+  private time = 0
+  private readonly events = new Heap()
 
-  constructor(n: number, cost: (a: number, b: number) => number) {
-    this.n = n
-    this.top = n
-    const wide = 2 * n + 2
-    this.wide = wide
-    this.weight = new Float64Array(wide * wide)
-    this.from = new Int32Array(wide * wide)
-    this.to = new Int32Array(wide * wide)
-    this.holder = new Int32Array(wide * (n + 1))
-    this.label = new Float64Array(wide)
-    this.match = new Int32Array(wide)
-    this.slack = new Int32Array(wide)
-    this.outer = new Int32Array(wide)
-    this.parent = new Int32Array(wide)
-    this.sign = new Int8Array(wide)
-    this.visited = new Int32Array(wide)
-    this.rings = Array.from({ length: wide }, () => [])
-    let most = 0
-    for (let a = 1; a <= n; a++) for (let b = 1; b <= n; b++) if (a !== b) most = Math.max(most, cost(a - 1, b - 1))
-    // Far above any saving, so that nobody stays alone.
-    const base = (most + 1) * 2
-    for (let a = 1; a <= n; a++) {
-      this.outer[a] = a
-      for (let b = 1; b <= n; b++) {
-        const at = a * wide + b
-        this.from[at] = a
-        this.to[at] = b
-        this.weight[at] = a === b ? 0 : base - cost(a - 1, b - 1)
-        this.holder[a * (n + 1) + b] = a === b ? a : 0
-      }
-      this.label[a] = base
+  /** Per pair of points that is known. */
+  private readonly ends: Step[] = []
+  private readonly costs: number[] = []
+  private readonly due: number[] = []
+  private readonly numbers = new Map<number, number>()
+
+  /** Per point: the outermost node that holds it, all prices round it when that was last settled, its pairs, how far neighbours are known. */
+  private readonly outer: number[]
+  private readonly risen: number[]
+  private readonly pairsAt: number[][]
+  private readonly known: number[]
+  private readonly asked: number[]
+
+  /** Per node, points first: rising, sinking or at rest since when; its own price then. */
+  private readonly label: Label[]
+  private readonly since: number[]
+  private readonly price: number[]
+  private readonly points: number[][]
+  private readonly match: (Step | null)[]
+  /** Of a sinking node: the step to the rising one above it. */
+  private readonly above: (Step | null)[]
+  /** Trees are named after the open point at their root. */
+  private readonly tree: number[]
+  private readonly ring: number[][] = []
+  private readonly ringSteps: Step[][] = []
+  private readonly members: number[][]
+  private readonly seen: number[] = []
+  private stamp = 0
+
+  constructor(count: number, near: (point: number, most: number) => Nearby, open: number) {
+    const each = <T>(make: (point: number) => T): T[] => Array.from({ length: count }, (_, point) => make(point))
+    this.count = count
+    this.near = near
+    this.open = open
+    this.free = count
+    this.outer = each((point) => point)
+    this.risen = each(() => 0)
+    this.pairsAt = each(() => [])
+    this.known = each(() => 0)
+    this.asked = each(() => 0)
+    this.label = each(() => 1)
+    this.since = each(() => 0)
+    this.price = each(() => 0)
+    this.points = each((point) => [point])
+    this.match = each(() => null)
+    this.above = each(() => null)
+    this.tree = each((point) => point)
+    this.members = each((point) => [point])
+  }
+
+  result(hair: number): LeastPairing {
+    if ((this.count - this.open) % 2 !== 0) throw new Error('impossible: an odd number of points to be paired')
+    if (this.free > this.open) for (let point = 0; point < this.count; point++) this.ask(point)
+    while (this.free > this.open) {
+      if (this.events.size === 0) throw new Error('impossible: points that cannot be paired')
+      this.time = this.events.least
+      this.happen(this.events.take())
+    }
+    const openable = this.outer.flatMap((_, point) => (this.risenNow(point) >= this.time - 2 * hair ? [point] : []))
+    return { ...this.opened(), openable }
+  }
+
+  private happen(event: number): void {
+    const which = Math.floor(event / 3)
+    if (event % 3 === EDGE) this.meet(which)
+    else if (event % 3 === ASK) this.askWhenDue(which)
+    else this.openWhenSunk(which)
+  }
+
+  private labelAt(point: number): Label {
+    return this.label[this.outer[point] as number] as Label
+  }
+
+  private risenNow(point: number): number {
+    const node = this.outer[point] as number
+    return (this.risen[point] as number) + (this.label[node] as number) * (this.time - (this.since[node] as number))
+  }
+
+  private slack(pair: number): number {
+    const { from, to } = this.ends[pair] as Step
+    return (this.costs[pair] as number) - this.risenNow(from) - this.risenNow(to)
+  }
+
+  /** From now on a node has another label: what it rose or sank until now is written down. */
+  private settle(node: number, label: Label): void {
+    const change = (this.label[node] as number) * (this.time - (this.since[node] as number))
+    if (change !== 0) {
+      for (const point of this.points[node] as number[]) this.risen[point] = (this.risen[point] as number) + change
+      this.price[node] = (this.price[node] as number) + change
+    }
+    this.label[node] = label
+    this.since[node] = this.time
+  }
+
+  private await(pair: number): void {
+    const { from, to } = this.ends[pair] as Step
+    if (this.outer[from] === this.outer[to]) return
+    const speed = this.labelAt(from) + this.labelAt(to)
+    if (speed <= 0) return
+    const time = this.time + this.slack(pair) / speed
+    if (time >= (this.due[pair] as number)) return
+    this.due[pair] = time
+    this.events.put(time, pair * 3 + EDGE)
+  }
+
+  /** Pairs of these points may now become tight earlier than awaited. */
+  private awaken(points: readonly number[]): void {
+    for (const point of points) {
+      for (const pair of this.pairsAt[point] as number[]) this.await(pair)
+      if (this.labelAt(point) === 1) this.awaitAsking(point)
     }
   }
 
-  pairs(): number[] {
-    while (this.grow());
-    return Array.from({ length: this.n }, (_, point) => (this.match[point + 1] as number) - 1)
+  private awaitAsking(point: number): void {
+    const until = this.known[point] as number
+    if (until === Number.POSITIVE_INFINITY) return
+    this.events.put(this.time + Math.max(0, until / 2 - this.risenNow(point)), point * 3 + ASK)
   }
 
-  private get(array: Int32Array | Float64Array | Int8Array, at: number): number {
-    return array[at] as number
+  private askWhenDue(point: number): void {
+    if (this.labelAt(point) !== 1) return
+    if (2 * this.risenNow(point) >= (this.known[point] as number)) this.ask(point)
+    else this.awaitAsking(point)
   }
 
-  private spare(at: number): number {
-    const [a, b] = [this.get(this.from, at), this.get(this.to, at)]
-    return this.get(this.label, a) + this.get(this.label, b) - 2 * this.get(this.weight, a * this.wide + b)
+  private ask(point: number): void {
+    const asked = Math.max(FIRST_ASKED, 2 * (this.asked[point] as number))
+    this.asked[point] = asked
+    const { points, costs, known } = this.near(point, asked)
+    this.known[point] = 2 * known
+    points.forEach((other, place) => {
+      this.learn(point, other, 2 * (costs[place] as number))
+    })
+    this.awaitAsking(point)
   }
 
-  private updateSlack(u: number, x: number): void {
-    const now = this.get(this.slack, x)
-    if (now === 0 || this.spare(u * this.wide + x) < this.spare(now * this.wide + x)) this.slack[x] = u
+  private keyOf(a: number, b: number): number {
+    return Math.min(a, b) * this.count + Math.max(a, b)
   }
 
-  private setSlack(x: number): void {
-    this.slack[x] = 0
-    for (let u = 1; u <= this.n; u++)
-      if (this.get(this.weight, u * this.wide + x) > 0 && this.outer[u] !== x && this.sign[this.outer[u] as number] === 0) this.updateSlack(u, x)
+  private learn(from: number, to: number, cost: number): void {
+    const key = this.keyOf(from, to)
+    if (from === to || this.numbers.has(key)) return
+    const pair = this.ends.push({ from, to }) - 1
+    this.numbers.set(key, pair)
+    this.costs.push(cost)
+    this.due.push(Number.POSITIVE_INFINITY)
+    this.pairsAt[from]?.push(pair)
+    this.pairsAt[to]?.push(pair)
+    this.await(pair)
   }
 
-  private push(x: number): void {
-    if (x <= this.n) this.queue.push(x)
-    else for (const inner of this.rings[x] as number[]) this.push(inner)
+  private meet(pair: number): void {
+    if (this.due[pair] === this.time) this.due[pair] = Number.POSITIVE_INFINITY
+    const { from, to } = this.ends[pair] as Step
+    const [a, b] = [this.outer[from] as number, this.outer[to] as number]
+    const speed = (this.label[a] as number) + (this.label[b] as number)
+    if (a === b || speed <= 0) return
+    if (this.slack(pair) > 0) return this.await(pair)
+    if (speed === 1) return this.label[a] === 1 ? this.grow(from, to) : this.grow(to, from)
+    if (this.tree[a] === this.tree[b]) this.close(from, to)
+    else this.join(from, to)
   }
 
-  private setOuter(x: number, b: number): void {
-    this.outer[x] = b
-    if (x > this.n) for (const inner of this.rings[x] as number[]) this.setOuter(inner, b)
+  /** A tree takes in a pair at rest: its near half sinks, its far half rises. */
+  private grow(from: number, to: number): void {
+    const tree = this.tree[this.outer[from] as number] as number
+    const near = this.outer[to] as number
+    const far = this.outer[(this.match[near] as Step).to] as number
+    this.settle(near, -1)
+    this.settle(far, 1)
+    this.above[near] = { from: to, to: from }
+    for (const node of [near, far]) this.enter(node, tree)
+    this.awaitOpening(near)
+    this.awaken(this.points[far] as number[])
   }
 
-  private evenPlace(b: number, x: number): number {
-    const ring = this.rings[b] as number[]
-    const place = ring.indexOf(x)
-    if (place % 2 === 0) return place
-    this.rings[b] = [ring[0] as number, ...ring.slice(1).reverse()]
-    return ring.length - place
+  private enter(node: number, tree: number): void {
+    this.tree[node] = tree
+    this.members[tree]?.push(node)
   }
 
-  private setMatch(u: number, v: number): void {
-    const at = u * this.wide + v
-    this.match[u] = this.to[at] as number
-    if (u <= this.n) return
-    const x = this.get(this.holder, u * (this.n + 1) + this.get(this.from, at))
-    const place = this.evenPlace(u, x)
-    const ring = this.rings[u] as number[]
-    for (let i = 0; i < place; i++) this.setMatch(ring[i] as number, ring[i ^ 1] as number)
-    this.setMatch(x, v)
-    this.rings[u] = [...ring.slice(place), ...ring.slice(0, place)]
+  /** Two trees meet: along the way from root to root, pairs and gaps change places, and the rest of both trees comes to rest. */
+  private join(from: number, to: number): void {
+    const trees = [from, to].map((point) => this.tree[this.outer[point] as number] as number)
+    this.flip({ from, to })
+    this.flip({ from: to, to: from })
+    const rising: number[] = []
+    for (const tree of trees) {
+      for (const node of this.members[tree] as number[]) {
+        if (!this.isOutermost(node) || this.tree[node] !== tree || this.label[node] === 0) continue
+        if (this.label[node] === -1) rising.push(node)
+        this.settle(node, 0)
+      }
+      this.members[tree] = []
+    }
+    this.free -= 2
+    for (const node of rising) this.awaken(this.points[node] as number[])
   }
 
-  private augment(first: number, second: number): void {
-    let [u, v] = [first, second]
+  private isOutermost(node: number): boolean {
+    return this.outer[this.points[node]?.[0] as number] === node
+  }
+
+  private flip(first: Step): void {
+    let step = first
     for (;;) {
-      const next = this.get(this.outer, this.get(this.match, u))
-      this.setMatch(u, v)
-      if (next === 0) return
-      const above = this.get(this.outer, this.get(this.parent, next))
-      this.setMatch(next, above)
-      u = above
-      v = next
+      const node = this.outer[step.from] as number
+      const old = this.match[node] as Step | null
+      this.match[node] = step
+      if (old === null) return
+      const sinking = this.outer[old.to] as number
+      const up = this.above[sinking] as Step
+      this.match[sinking] = up
+      step = back(up)
     }
   }
 
-  private meetingPoint(first: number, second: number): number {
-    let [u, v] = [first, second]
-    this.visit++
-    while (u !== 0 || v !== 0) {
-      if (u !== 0) {
-        if (this.visited[u] === this.visit) return u
-        this.visited[u] = this.visit
-        u = this.get(this.outer, this.get(this.match, u))
-        if (u !== 0) u = this.get(this.outer, this.get(this.parent, u))
-      }
-      ;[u, v] = [v, u]
+  /** Nodes from here to the root, with the step from each to the next. */
+  private climb(start: number, stop: (node: number) => boolean): { nodes: number[]; steps: Step[] } {
+    const nodes = [start]
+    const steps: Step[] = []
+    for (let node = start; !stop(node); ) {
+      const step = (this.label[node] === 1 ? this.match[node] : this.above[node]) as Step | null
+      if (step === null) break
+      steps.push(step)
+      node = this.outer[step.to] as number
+      nodes.push(node)
     }
-    return 0
+    return { nodes, steps }
   }
 
-  private shrink(u: number, meeting: number, v: number): void {
-    let b = this.n + 1
-    while (b <= this.top && this.outer[b] !== 0) b++
-    if (b > this.top) this.top++
-    this.label[b] = 0
-    this.sign[b] = 0
-    this.match[b] = this.get(this.match, meeting)
-    const climb = (start: number): number[] => {
-      const passed: number[] = []
-      for (let x = start; x !== meeting; ) {
-        const y = this.get(this.outer, this.get(this.match, x))
-        passed.push(x, y)
-        this.push(y)
-        x = this.get(this.outer, this.get(this.parent, y))
-      }
-      return passed
-    }
-    const ring = [meeting, ...climb(u).reverse(), ...climb(v)]
-    this.rings[b] = ring
-    this.setOuter(b, b)
-    for (let x = 1; x <= this.top; x++) {
-      this.weight[b * this.wide + x] = 0
-      this.weight[x * this.wide + b] = 0
-    }
-    for (let x = 1; x <= this.n; x++) this.holder[b * (this.n + 1) + x] = 0
-    for (const inner of ring) {
-      for (let x = 1; x <= this.top; x++) {
-        const [mine, its] = [b * this.wide + x, inner * this.wide + x]
-        if (this.get(this.weight, mine) === 0 || this.spare(its) < this.spare(mine)) {
-          this.copy(its, mine)
-          this.copy(x * this.wide + inner, x * this.wide + b)
-        }
-      }
-      for (let x = 1; x <= this.n; x++) if (this.get(this.holder, inner * (this.n + 1) + x) !== 0) this.holder[b * (this.n + 1) + x] = inner
-    }
-    this.setSlack(b)
+  /** Two rising nodes of one tree meet: with all between them and the node where their ways part they become one ring. */
+  private close(from: number, to: number): void {
+    const stamp = ++this.stamp
+    const whole = this.climb(this.outer[from] as number, () => false)
+    for (const node of whole.nodes) this.seen[node] = stamp
+    const right = this.climb(this.outer[to] as number, (node) => this.seen[node] === stamp)
+    const top = right.nodes.at(-1) as number
+    const height = whole.nodes.indexOf(top)
+    const nodes = [...whole.nodes.slice(0, height + 1).reverse(), ...right.nodes.slice(0, -1)]
+    const steps = [...whole.steps.slice(0, height).reverse().map(back), { from, to }, ...right.steps]
+    this.shrink(nodes, steps, top)
   }
 
-  private copy(source: number, target: number): void {
-    this.weight[target] = this.get(this.weight, source)
-    this.from[target] = this.get(this.from, source)
-    this.to[target] = this.get(this.to, source)
+  private shrink(nodes: number[], steps: Step[], top: number): void {
+    const made = this.label.length
+    const points = nodes.flatMap((node) => this.points[node] as number[])
+    const woken = nodes.flatMap((node) => (this.label[node] === -1 ? (this.points[node] as number[]) : []))
+    for (const node of nodes) this.settle(node, 0)
+    this.label.push(1)
+    this.since.push(this.time)
+    this.price.push(0)
+    this.points.push(points)
+    this.match.push(this.match[top] as Step | null)
+    this.above.push(null)
+    this.tree.push(this.tree[top] as number)
+    this.ring[made] = nodes
+    this.ringSteps[made] = steps
+    this.members[this.tree[top] as number]?.push(made)
+    for (const point of points) this.outer[point] = made
+    this.awaken(woken)
   }
 
-  private unfold(b: number): void {
-    for (const inner of this.rings[b] as number[]) this.setOuter(inner, inner)
-    const x = this.get(this.holder, b * (this.n + 1) + this.get(this.from, b * this.wide + this.get(this.parent, b)))
-    const place = this.evenPlace(b, x)
-    const ring = this.rings[b] as number[]
-    for (let i = 0; i < place; i += 2) {
-      const [one, next] = [ring[i] as number, ring[i + 1] as number]
-      this.parent[one] = this.get(this.from, next * this.wide + one)
-      this.sign[one] = 1
-      this.sign[next] = 0
-      this.slack[one] = 0
-      this.setSlack(next)
-      this.push(next)
-    }
-    this.sign[x] = 1
-    this.parent[x] = this.get(this.parent, b)
-    for (let i = place + 1; i < ring.length; i++) {
-      this.sign[ring[i] as number] = -1
-      this.setSlack(ring[i] as number)
-    }
-    this.outer[b] = 0
+  private awaitOpening(node: number): void {
+    if (node >= this.count) this.events.put(this.time + this.priceNow(node), node * 3 + RING)
   }
 
-  private tight(at: number): boolean {
-    const [u, v] = [this.get(this.outer, this.get(this.from, at)), this.get(this.outer, this.get(this.to, at))]
-    if (this.sign[v] === -1) {
-      this.parent[v] = this.get(this.from, at)
-      this.sign[v] = 1
-      const next = this.get(this.outer, this.get(this.match, v))
-      this.slack[v] = 0
-      this.slack[next] = 0
-      this.sign[next] = 0
-      this.push(next)
-    } else if (this.sign[v] === 0) {
-      const meeting = this.meetingPoint(u, v)
-      if (meeting === 0) {
-        this.augment(u, v)
-        this.augment(v, u)
-        return true
-      }
-      this.shrink(u, meeting, v)
-    }
-    return false
+  private priceNow(node: number): number {
+    return (this.price[node] as number) + (this.label[node] as number) * (this.time - (this.since[node] as number))
   }
 
-  /** One more pair; false when everybody has a partner. */
-  private grow(): boolean {
-    this.sign.fill(-1)
-    this.slack.fill(0)
-    this.queue = []
-    for (let x = 1; x <= this.top; x++)
-      if (this.outer[x] === x && this.match[x] === 0) {
-        this.parent[x] = 0
-        this.sign[x] = 0
-        this.push(x)
-      }
-    if (this.queue.length === 0) return false
-    for (;;) {
-      if (this.scan()) return true
-      if (!this.raise()) return false
-      for (let x = 1; x <= this.top; x++) {
-        const u = this.get(this.slack, x)
-        if (this.outer[x] === x && u !== 0 && this.outer[u] !== x && this.spare(u * this.wide + x) === 0 && this.tight(u * this.wide + x)) return true
-      }
-      for (let b = this.n + 1; b <= this.top; b++) if (this.outer[b] === b && this.sign[b] === 1 && this.label[b] === 0) this.unfold(b)
+  private openWhenSunk(node: number): void {
+    if (!this.isOutermost(node) || this.label[node] !== -1) return
+    if (this.priceNow(node) > 0) this.awaitOpening(node)
+    else this.unfold(node)
+  }
+
+  /** A ring that sank to nothing: the even way through it stays in the tree, the rest comes to rest in pairs. */
+  private unfold(node: number): void {
+    const tree = this.tree[node] as number
+    const up = this.above[node] as Step
+    this.settle(node, 0)
+    this.freeRing(node)
+    const ring = this.ring[node] as number[]
+    const steps = this.ringSteps[node] as Step[]
+    const size = ring.length
+    const last = ring.indexOf(this.outer[(this.match[node] as Step).from] as number)
+    let place = ring.indexOf(this.outer[up.from] as number)
+    const forward = ((last - place + size) % size) % 2 === 0
+    let above = up
+    for (let label: Label = -1; ; label = label === -1 ? 1 : -1) {
+      const member = ring[place] as number
+      this.settle(member, label)
+      this.enter(member, tree)
+      if (label === -1) this.above[member] = above
+      if (place === last && label === -1) break
+      const next = forward ? (place + 1) % size : (place + size - 1) % size
+      above = forward ? back(steps[place] as Step) : (steps[next] as Step)
+      place = next
+    }
+    for (const member of ring) {
+      if (this.label[member] === -1) this.awaitOpening(member)
+      else this.awaken(this.points[member] as number[])
     }
   }
 
-  private scan(): boolean {
-    for (let head = 0; head < this.queue.length; head++) {
-      const u = this.queue[head] as number
-      if (this.sign[this.outer[u] as number] === 1) continue
-      for (let v = 1; v <= this.n; v++) {
-        const at = u * this.wide + v
-        if (this.get(this.weight, at) <= 0 || this.outer[u] === this.outer[v]) continue
-        if (this.spare(at) === 0) {
-          if (this.tight(at)) return true
-        } else this.updateSlack(u, this.get(this.outer, v))
-      }
+  /** The members of a ring are outermost again; the one that is paired outside, or open, first, the others two by two round the ring. */
+  private freeRing(node: number): void {
+    const ring = this.ring[node] as number[]
+    const steps = this.ringSteps[node] as Step[]
+    for (const member of ring) {
+      for (const point of this.points[member] as number[]) this.outer[point] = member
+      this.since[member] = this.time
+      this.label[member] = 0
     }
-    this.queue = []
-    return false
+    const outside = this.match[node] as Step | null
+    const first = this.outer[outside === null ? (this.tree[node] as number) : outside.from] as number
+    this.match[first] = outside
+    this.tree[first] = this.tree[node] as number
+    const start = ring.indexOf(first)
+    for (let place = 1; place < ring.length; place += 2) {
+      const at = (start + place) % ring.length
+      const step = steps[at] as Step
+      this.match[ring[at] as number] = step
+      this.match[ring[(at + 1) % ring.length] as number] = back(step)
+    }
   }
 
-  private raise(): boolean {
-    let by = Number.POSITIVE_INFINITY
-    for (let b = this.n + 1; b <= this.top; b++) if (this.outer[b] === b && this.sign[b] === 1) by = Math.min(by, this.get(this.label, b) / 2)
-    for (let x = 1; x <= this.top; x++) {
-      const u = this.get(this.slack, x)
-      if (this.outer[x] !== x || u === 0) continue
-      if (this.sign[x] === -1) by = Math.min(by, this.spare(u * this.wide + x))
-      else if (this.sign[x] === 0) by = Math.min(by, this.spare(u * this.wide + x) / 2)
+  private opened(): { partner: number[]; cost: number; atLeast: number } {
+    let floor = -this.open * this.time
+    const nodes = [...new Set(this.outer)]
+    for (const node of nodes) {
+      this.settle(node, 0)
+      floor += this.price[node] as number
+      if (node < this.count) continue
+      this.freeRing(node)
+      nodes.push(...(this.ring[node] as number[]))
     }
-    for (let u = 1; u <= this.n; u++) {
-      const sign = this.sign[this.outer[u] as number]
-      if (sign === 0) {
-        if (this.get(this.label, u) <= by) return false
-        this.label[u] = this.get(this.label, u) - by
-      } else if (sign === 1) this.label[u] = this.get(this.label, u) + by
-    }
-    for (let b = this.n + 1; b <= this.top; b++) {
-      if (this.outer[b] !== b) continue
-      if (this.sign[b] === 0) this.label[b] = this.get(this.label, b) + 2 * by
-      else if (this.sign[b] === 1) this.label[b] = this.get(this.label, b) - 2 * by
-    }
-    return true
+    const partner = this.outer.map((_, point) => this.match[point]?.to ?? -1)
+    const cost = partner.reduce(
+      (sum, other, point) => (other > point ? sum + (this.costs[this.numbers.get(this.keyOf(point, other)) as number] as number) : sum),
+      0,
+    )
+    return { partner, cost: cost / 2, atLeast: floor / 2 }
   }
 }

@@ -1,0 +1,37 @@
+/**
+ * How far apart stitches may be on a batting: what packages say, and what cautious makers keep.
+ *
+ * Source  handbook section 10; a label is the limit at which the batting holds, not a wish [S169].
+ */
+import type { Gap } from './gap.ts'
+
+export interface Batting {
+  readonly id: string
+  readonly name: string
+  /** In inches, the lower figure where two are given. */
+  readonly most: number
+  readonly source: string
+}
+
+export const BATTINGS: readonly Batting[] = [
+  { id: 'cotton-scrim', name: 'Cotton, needled, with scrim', most: 10, source: 'S168' },
+  { id: 'cotton-needled', name: 'Cotton, needled', most: 8, source: 'S168' },
+  { id: 'bamboo', name: 'Bamboo and cotton', most: 8, source: 'S168' },
+  { id: 'cotton-natural', name: 'Cotton, natural, thin', most: 4, source: 'S170' },
+  { id: 'wool', name: 'Wool', most: 3, source: 'S168' },
+  { id: 'polyester-thick', name: 'Polyester, thick', most: 3, source: 'S168' },
+  { id: 'cotton-no-scrim', name: 'Cotton, old style, without scrim', most: 2, source: 'S171' },
+  { id: 'cotton-bleached', name: 'Cotton, bleached, unbonded', most: 1.5, source: 'S168' },
+  { id: 'in-use', name: 'Any, for a quilt in use', most: 3, source: 'S169' },
+]
+
+const CM = 2.54
+
+export const mostApart = ({ most }: Batting, unit: 'in' | 'cm'): number => (unit === 'in' ? most : most * CM)
+
+/** Whether a batting holds across a gap whose widths are in the unit; `close` where the two widths lie on either side of its limit. */
+export function holdsAcross({ width, atMost }: Pick<Gap, 'width' | 'atMost'>, unit: 'in' | 'cm', batting: Batting): 'holds' | 'close' | 'too wide' {
+  const most = mostApart(batting, unit)
+  if (atMost <= most) return 'holds'
+  return width > most ? 'too wide' : 'close'
+}

@@ -1,0 +1,190 @@
+/**
+ * Echo lines: lines that follow a patch's outline inside it, each at the same distance from the last.
+ *
+ * In      the corners of any simple polygon, and the distance.
+ * Out     closed lines, outermost first; each lies everywhere at its own distance from the outline. A narrow place parts a line in two.
+ * How     the line at a distance runs along every side moved inwards, and round every corner that points inwards. Of these, the stretches that lie
+ *         nearer another part of the outline are left out: a stretch can change only where it is just that far from some side's line or some corner,
+ *         so the middle between two such places speaks for all of it. What is left is tied end to end.
+ * Exact   straight stretches to the roundings of doubles; bends are drawn by chords that leave them by a thousandth of the distance at most.
+ */
+import { apart, awayFrom, liesIn, type Place, type StitchedLine } from './lines.ts'
+
+const HAIR = 1e-9
+/** How far a chord may leave its bend, as a share of the bend's radius. */
+const SAG = 1e-3
+const MOST_LINES = 10_000
+
+export function echoLines(corners: readonly Place[], spacing: number): StitchedLine[] {
+  if (!(spacing > 0)) return []
+  const outline = outlineOf(corners)
+  const lines: StitchedLine[] = []
+  for (let round = 1; lines.length < MOST_LINES; round++) {
+    const found = linesAt(outline, round * spacing)
+    if (found.length === 0) break
+    lines.push(...found)
+  }
+  return lines
+}
+
+interface Outline {
+  readonly corners: readonly Place[]
+  readonly sides: readonly Side[]
+  /** Lengths that count as nothing. */
+  readonly hair: number
+}
+
+interface Side {
+  readonly from: Place
+  readonly to: Place
+  readonly along: Place
+  /** Points inwards. */
+  readonly inwards: Place
+  readonly length: number
+}
+
+/** A stretch by a number that grows along it. */
+interface Piece {
+  readonly end: number
+  readonly at: (along: number) => Place
+  /** Where it is `distance` from the line of a side, or from a corner. */
+  readonly nearSide: (side: Side) => readonly number[]
+  readonly nearCorner: (corner: Place) => readonly number[]
+  /** How far apart points may be that are tied by straight stretches. */
+  readonly chord: number
+}
+
+function outlineOf(given: readonly Place[]): Outline {
+  const distinct = given.filter((corner, place) => apart(corner, given[(place + 1) % given.length] as Place) > 0)
+  const corners = signedArea(distinct) < 0 ? [...distinct].reverse() : distinct
+  const sides = corners.map((from, place): Side => {
+    const to = corners[(place + 1) % corners.length] as Place
+    const length = apart(from, to)
+    const along: Place = [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
+    return { from, to, along, inwards: [-along[1], along[0]], length }
+  })
+  return { corners, sides, hair: HAIR * sides.reduce((sum, { length }) => sum + length, 0) }
+}
+
+/** Positive where the corners run clockwise on the screen. */
+function signedArea(corners: readonly Place[]): number {
+  return corners.reduce((sum, [ax, ay], place) => {
+    const [bx, by] = corners[(place + 1) % corners.length] as Place
+    return sum + ax * by - ay * bx
+  }, 0)
+}
+
+function linesAt(outline: Outline, distance: number): StitchedLine[] {
+  const kept = outline.sides.flatMap((side, place) => {
+    const before = outline.sides[(place + outline.sides.length - 1) % outline.sides.length] as Side
+    const bend = bendAt(before, side, distance)
+    return [...(bend === null ? [] : keptOf(outline, bend, distance)), ...keptOf(outline, straight(side, distance), distance)]
+  })
+  return tied(kept, outline.hair * 100).flatMap((points) => lineOf(points, outline.hair * 100))
+}
+
+function straight({ from, along, inwards, length }: Side, distance: number): Piece {
+  const start = moved(from, inwards, distance)
+  return {
+    end: length,
+    chord: Number.POSITIVE_INFINITY,
+    at: (way) => moved(start, along, way),
+    nearSide: (side) => {
+      const rising = dot(along, side.inwards)
+      if (Math.abs(rising) < HAIR) return []
+      const height = dot(between(side.from, start), side.inwards)
+      return [(distance - height) / rising, (-distance - height) / rising]
+    },
+    nearCorner: (corner) => {
+      const to = between(start, corner)
+      const foot = dot(to, along)
+      const rest = distance * distance - (dot(to, to) - foot * foot)
+      return rest < 0 ? [] : [foot - Math.sqrt(rest), foot + Math.sqrt(rest)]
+    },
+  }
+}
+
+/** Round a corner that points inwards, from the end of one side's line to the start of the next; null at any other corner. */
+function bendAt(before: Side, after: Side, distance: number): Piece | null {
+  const turn = before.along[0] * after.along[1] - before.along[1] * after.along[0]
+  if (turn >= -HAIR) return null
+  const corner = after.from
+  const first = angleOf(before.inwards)
+  const upTo = backwards(first, angleOf(after.inwards))
+  const ways = (middle: number, cosine: number): number[] => {
+    if (Math.abs(cosine) > 1) return []
+    return [middle - Math.acos(cosine), middle + Math.acos(cosine)].map((angle) => backwards(first, angle))
+  }
+  return {
+    end: upTo,
+    chord: 2 * Math.acos(1 - SAG),
+    at: (way) => moved(corner, [Math.cos(first - way), Math.sin(first - way)], distance),
+    nearSide: (side) => {
+      const height = dot(between(side.from, corner), side.inwards)
+      return [distance, -distance].flatMap((reach) => ways(angleOf(side.inwards), (reach - height) / distance))
+    },
+    nearCorner: (other) => {
+      const to = between(corner, other)
+      const far = Math.hypot(...to)
+      return far === 0 ? [] : ways(angleOf(to), far / (2 * distance))
+    },
+  }
+}
+
+/** The stretches of a piece that are no nearer the outline than the distance, as points. */
+function keptOf({ corners, sides, hair }: Outline, piece: Piece, distance: number): Place[][] {
+  const changes = [...sides.flatMap(piece.nearSide), ...corners.flatMap(piece.nearCorner)].filter((way) => way > 0 && way < piece.end)
+  const ways = [0, ...changes.sort((a, b) => a - b), piece.end]
+  const kept: [number, number][] = []
+  ways.slice(1).forEach((end, place) => {
+    const start = ways[place] as number
+    if (apart(piece.at(start), piece.at(end)) <= hair && end - start < 1) return
+    const middle = piece.at((start + end) / 2)
+    if (!liesIn(corners, middle) || sides.some((side) => awayFrom(middle, [side.from, side.to]) < distance - hair)) return
+    const last = kept.at(-1)
+    if (last !== undefined && last[1] >= start - HAIR * piece.end) last[1] = end
+    else kept.push([start, end])
+  })
+  return kept.map(([start, end]) => {
+    const chords = Math.max(1, Math.ceil((end - start) / piece.chord))
+    return Array.from({ length: chords + 1 }, (_, chord) => piece.at(start + ((end - start) * chord) / chords))
+  })
+}
+
+/** Pieces end to end; all run the same way round. */
+function tied(pieces: readonly Place[][], near: number): Place[][] {
+  const left = [...pieces]
+  const lines: Place[][] = []
+  for (let line = left.shift(); line !== undefined; line = left.shift()) {
+    for (;;) {
+      const end = line.at(-1) as Place
+      if (line.length > 2 && apart(end, line[0] as Place) <= near) break
+      const next = left.findIndex((piece) => apart(piece[0] as Place, end) <= near)
+      if (next < 0) break
+      line.push(...(left.splice(next, 1)[0] as Place[]).slice(1))
+    }
+    lines.push(line)
+  }
+  return lines
+}
+
+function lineOf(points: readonly Place[], near: number): StitchedLine[] {
+  const first = points[0] as Place
+  const closed = points.length > 2 && apart(points.at(-1) as Place, first) <= near
+  const round = closed ? points.slice(0, -1) : points
+  if (round.every((point) => apart(point, first) <= near)) return []
+  // Two sides that meet in the middle: there and back along one line.
+  return [{ points: round, closed: closed && round.length > 2 }]
+}
+
+/** Radians from one angle back to another, less than a whole turn; a hair beyond the whole is nothing. */
+function backwards(from: number, to: number): number {
+  const turn = 2 * Math.PI
+  const way = (((from - to) % turn) + turn) % turn
+  return way > turn - HAIR ? 0 : way
+}
+
+const angleOf = ([x, y]: Place): number => Math.atan2(y, x)
+const dot = ([ax, ay]: Place, [bx, by]: Place): number => ax * bx + ay * by
+const between = ([ax, ay]: Place, [bx, by]: Place): Place => [bx - ax, by - ay]
+const moved = ([x, y]: Place, [dx, dy]: Place, by: number): Place => [x + dx * by, y + dy * by]

@@ -1,0 +1,55 @@
+/**
+ * A square spiral set on point in a square: one line from the middles of the square's sides inwards.
+ *
+ * In      the corners of a square, in any turn, and the distance from one turn of the spiral to the next.
+ * Out     one open line, outermost first; null where the corners are no square.
+ * How     the spiral's outermost round has its corners at the middles of the sides; every round is one distance inside the last, until there is no
+ *         room for another stretch as long as that distance.
+ */
+import { apart, type Place, type StitchedLine } from './lines.ts'
+
+const HAIR = 1e-9
+
+export function squareSpiral(corners: readonly Place[], spacing: number): StitchedLine | null {
+  if (!isSquare(corners) || !(spacing > 0)) return null
+  const [top, right, bottom] = corners.slice(0, 3).map((corner, place) => middle(corner, corners[(place + 1) % 4] as Place)) as [Place, Place, Place]
+  const centre = middle(corners[0] as Place, corners[2] as Place)
+  const side = apart(top, right)
+  const across = direction(top, right, side)
+  const down = direction(right, bottom, side)
+  return {
+    points: spiral(side / 2, spacing).map(([x, y]): Place => [centre[0] + x * across[0] + y * down[0], centre[1] + x * across[1] + y * down[1]]),
+    closed: false,
+  }
+}
+
+/** In the square from −half to half: along the top, down the right, back along the bottom, up the left to one distance below the start. */
+function spiral(half: number, spacing: number): Place[] {
+  const points: Place[] = [[-half, -half]]
+  for (let inset = 0; half - inset > HAIR; inset += spacing) {
+    const far = half - inset
+    const round: Place[] = [
+      [far, -far],
+      [far, far],
+      [-far, far],
+      [-far, -far + spacing],
+    ]
+    for (const point of round) {
+      if (apart(points.at(-1) as Place, point) < spacing - HAIR) return points
+      points.push(point)
+    }
+  }
+  return points
+}
+
+const middle = ([ax, ay]: Place, [bx, by]: Place): Place => [(ax + bx) / 2, (ay + by) / 2]
+
+const direction = ([ax, ay]: Place, [bx, by]: Place, length: number): Place => [(bx - ax) / length, (by - ay) / length]
+
+function isSquare(corners: readonly Place[]): boolean {
+  if (corners.length !== 4) return false
+  const [a, b, c, d] = corners as readonly [Place, Place, Place, Place]
+  const sides = [apart(a, b), apart(b, c), apart(c, d), apart(d, a), apart(a, c) / Math.SQRT2, apart(b, d) / Math.SQRT2]
+  const side = sides[0] as number
+  return side > 0 && sides.every((length) => Math.abs(length - side) < HAIR * side)
+}
