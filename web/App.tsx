@@ -11,6 +11,7 @@ import { Picture, Tray } from './panels/Tray.tsx'
 import { LayersKey } from './panels/LayersKey.tsx'
 import { AsSewn } from './panels/AsSewn.tsx'
 import { Neighbours } from './panels/Neighbours.tsx'
+import { Quilting } from './panels/Quilting.tsx'
 import { Settings } from './panels/Settings.tsx'
 import { emptyGrid } from './starters/emptyGrid.ts'
 import { eveningStar } from './starters/eveningStar.ts'
@@ -24,6 +25,7 @@ const LOOKS: readonly (readonly [Look, string])[] = [
   ['value', 'Value'],
   ['wrong', 'Wrong side'],
   ['layers', 'Layers of cloth'],
+  ['quilting', 'Quilting line'],
 ]
 
 export function App() {
@@ -58,6 +60,7 @@ export function App() {
           <Chosen />
           <Findings />
           <CutList />
+          <Quilting />
           <Neighbours />
           <AsSewn />
           <Settings />

@@ -150,7 +150,7 @@ export interface SoldBatting {
 }
 
 /** Inches: [S147], also [S148][S149]; craft [S148]; throw from memory. */
-export const BATTINGS: readonly SoldBatting[] = [
+export const BATTING_SIZES: readonly SoldBatting[] = [
   { name: 'craft', size: [36, 45] },
   { name: 'crib', size: [45, 60] },
   { name: 'throw', size: [60, 60] },
@@ -190,5 +190,5 @@ function panelsAlong(reach: number, length: number, usableWidth: number, { seam 
 function soldFor(size: Size, unit: MeasureUnit): SoldBatting | null {
   const inInches = unit === 'in' ? 1 : CM_IN_AN_INCH
   const [short, long] = [Math.min(...size) / inInches, Math.max(...size) / inInches]
-  return BATTINGS.find(({ size: [wide, high] }) => short <= wide + 1e-9 && long <= high + 1e-9) ?? null
+  return BATTING_SIZES.find(({ size: [wide, high] }) => short <= wide + 1e-9 && long <= high + 1e-9) ?? null
 }

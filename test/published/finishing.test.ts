@@ -1,6 +1,6 @@
 /** Printed borders, bindings, backings and battings against the computed ones. Rows and sources stand in `tables.json`: handbook section 8. */
 import { describe, expect, it } from 'vitest'
-import { BATTINGS, biasSquare, bindingFor, borderRounds, layersFor, MARGINS } from '../../geometry/cutting/finishing.ts'
+import { BATTING_SIZES, biasSquare, bindingFor, borderRounds, layersFor, MARGINS } from '../../geometry/cutting/finishing.ts'
 import type { Rule } from '../../geometry/cutting/size.ts'
 import { from, length, pair } from './sources.ts'
 import tables from './tables.json' with { type: 'json' }
@@ -94,7 +94,7 @@ describe('backing and batting', () => {
   })
 
   it('battings as sold, smallest first [S147][S148]; the throw from memory', () => {
-    expect(BATTINGS.map(({ name, size }) => [name, size]).sort()).toEqual(tables.battingSizes.map(({ name, size }) => [name, pair(size)]).sort())
+    expect(BATTING_SIZES.map(({ name, size }) => [name, size]).sort()).toEqual(tables.battingSizes.map(({ name, size }) => [name, pair(size)]).sort())
   })
 
   it.each(tables.quiltSizesForBeds)('$name: a quilt of $quilt, batting of $batting, $source', ({ name, quilt, batting, source }) => {

@@ -87,8 +87,9 @@ export function Board() {
   const handles = gesture === null ? handlesOf(frame, around(rects)) : null
   const faults = useOutlines(report, block.grid.columns, block.grid.rows)
   const deep = useStore((state) => state.deep)
+  const stitching = useStore((state) => state.stitching)
   const cells = deep?.block === block ? deep.layered.cells : NO_CELLS
-  const meetings = view.marks && view.look !== 'layers' && report !== null ? report.meetings : NONE
+  const meetings = view.marks && view.look !== 'layers' && view.look !== 'quilting' && report !== null ? report.meetings : NONE
 
   useEffect(() => {
     const element = place.current
@@ -370,6 +371,7 @@ export function Board() {
           frame={frame}
           look={view.look}
           cells={cells}
+          stitching={stitching?.block === block ? stitching : null}
           marks={view.marks}
           ink={ink}
           paper={paper}

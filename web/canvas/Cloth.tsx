@@ -1,11 +1,11 @@
 /** The cloth: one shape that fills a path for each colour, with the grid under it and the seams on it. It listens to nothing. */
 import { memo } from 'react'
 import { Layer, Shape } from 'react-konva'
-import { type Block, lightnessOf, type Findings, type Layered } from '../../geometry/index.ts'
+import { type Block, type Findings, type Layered, lightnessOf, needleAt, timedPoints } from '../../geometry/index.ts'
 import { colourOfLayers } from './layers.ts'
 import type { Frame } from './place.ts'
 import { bordersAround, type Line, number, type Piece, type Spot, spot as spotOf } from './shapes.ts'
-import type { Look } from '../state/store.ts'
+import type { Look, Stitching } from '../state/store.ts'
 
 interface Props {
   readonly block: Block
@@ -14,6 +14,8 @@ interface Props {
   readonly lines: readonly Line[]
   readonly frame: Frame
   readonly look: Look
+  /** What is quilted, up to where the needle is. */
+  readonly stitching: Stitching | null
   /** The block by layers of cloth; empty until they are worked out. */
   readonly cells: Layered['cells']
   readonly marks: boolean
@@ -45,7 +47,8 @@ export const Cloth = memo(function Cloth(props: Props) {
           drawSeams(pen, props)
           if (props.look === 'wrong') drawFans(pen, props)
           if (props.look === 'layers') drawThickest(pen, props)
-          if (props.marks && props.look !== 'layers') drawNumbers(pen, props)
+          if (props.look === 'quilting') drawStitching(pen, props)
+          if (props.marks && props.look !== 'layers' && props.look !== 'quilting') drawNumbers(pen, props)
         }}
       />
     </Layer>
@@ -118,17 +121,74 @@ function drawThickest(pen: CanvasRenderingContext2D, { report, frame, ink, paper
   pen.strokeStyle = ink
   pen.lineWidth = 2
   pen.stroke()
-  pen.fillStyle = paper
+  badge(pen, [x + 17, y - 17], String(report.bulk.most), ink, paper)
+  pen.restore()
+}
+
+/** The thread so far, the starts numbered, and the needle; what is still to stitch lies under it as a faint line. */
+function drawStitching(pen: CanvasRenderingContext2D, { stitching, frame, ink, paper }: Props): void {
+  if (stitching === null) return
+  const timed = timedPoints([...stitching.routes, ...stitching.fills])
+  const length = (timed.at(-1)?.at ?? 0) * stitching.part
+  const needle = needleAt(timed, length)
+  const whole = new Path2D()
+  const sofar = new Path2D()
+  timed.forEach(({ line, place, at }, index) => {
+    const begins = index === 0 || timed[index - 1]?.line !== line
+    for (const path of at <= length ? [whole, sofar] : [whole]) {
+      if (begins) path.moveTo(...frame.toPixels(...place))
+      else path.lineTo(...frame.toPixels(...place))
+    }
+  })
+  if (needle !== null && timed[needle.toward - 1]?.line === needle.line) sofar.lineTo(...frame.toPixels(...needle.place))
+  pen.save()
+  pen.lineJoin = 'round'
+  pen.lineCap = 'round'
+  for (const [path, colour, width, dash, alpha] of [
+    [whole, ink, 1.5, [], 0.25],
+    [sofar, paper, 5, [], 1],
+    [sofar, '#8f3a1f', 2.5, [5, 4], 1],
+  ] as const) {
+    pen.globalAlpha = alpha
+    pen.strokeStyle = colour
+    pen.lineWidth = width
+    pen.setLineDash([...dash])
+    pen.stroke(path)
+  }
+  pen.setLineDash([])
+  stitching.routes.forEach(({ points }, index) => {
+    if (points[0] !== undefined) badge(pen, frame.toPixels(...points[0]), String(index + 1), ink, paper)
+  })
+  if (needle !== null && stitching.part < 1) drawNeedle(pen, frame.toPixels(...needle.place), ink, paper)
+  pen.restore()
+}
+
+function drawNeedle(pen: CanvasRenderingContext2D, [x, y]: Spot, ink: string, paper: string): void {
+  pen.fillStyle = ink
+  pen.strokeStyle = paper
+  pen.lineWidth = 2
   pen.beginPath()
-  pen.arc(x + 17, y - 17, 11, 0, Math.PI * 2)
+  pen.moveTo(x, y)
+  pen.lineTo(x + 8, y - 26)
+  pen.lineTo(x + 13, y - 24)
+  pen.closePath()
+  pen.stroke()
   pen.fill()
+}
+
+function badge(pen: CanvasRenderingContext2D, [x, y]: Spot, text: string, ink: string, paper: string): void {
+  pen.beginPath()
+  pen.arc(x, y, 11, 0, Math.PI * 2)
+  pen.fillStyle = paper
+  pen.fill()
+  pen.strokeStyle = ink
+  pen.lineWidth = 2
   pen.stroke()
   pen.fillStyle = ink
   pen.font = '600 12px Inter, sans-serif'
   pen.textAlign = 'center'
   pen.textBaseline = 'middle'
-  pen.fillText(String(report.bulk.most), x + 17, y - 16.5)
-  pen.restore()
+  pen.fillText(text, x, y + 0.5)
 }
 
 /** Where allowances can be fanned round a point: a ring of four arrows that turn one way. */

@@ -5,12 +5,12 @@
  * at) is no part of the document: it is never undone.
  */
 import { useSyncExternalStore } from 'react'
-import { type Block, type Edit, type Kind, type Findings, findings, type Layered } from '../../geometry/index.ts'
+import { type Block, type Edit, type Kind, type Findings, findings, type Layered, type StitchedLine } from '../../geometry/index.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
 import { asker } from './deep.ts'
 import { apply, type History, redone, replaced, undone } from './history.ts'
 
-export type Look = 'cloth' | 'value' | 'wrong' | 'layers'
+export type Look = 'cloth' | 'value' | 'wrong' | 'layers' | 'quilting'
 
 export interface View {
   /** Ids of the chosen units. */
@@ -32,12 +32,21 @@ export interface View {
   readonly notice: string
 }
 
+export interface Stitching {
+  readonly block: Block
+  readonly routes: readonly StitchedLine[]
+  readonly fills: readonly StitchedLine[]
+  readonly part: number
+}
+
 export interface State {
   readonly history: History
   readonly view: View
   readonly saved: 'saved' | 'saving' | 'failed'
   /** The block's layers of cloth, once they are worked out. */
   readonly deep: { readonly block: Block; readonly layered: Layered } | null
+  /** What is stitched on the quilt: routes first, then fills, and how much of it so far (0 to 1). */
+  readonly stitching: Stitching | null
   /** The block as it was laid out, while it is compared with what was sewn. */
   readonly laid: Block | null
 }
@@ -56,7 +65,7 @@ const START: View = {
   notice: '',
 }
 
-let state: State = { history: { block: eveningStar, past: [], future: [] }, view: START, saved: 'saved', deep: null, laid: null }
+let state: State = { history: { block: eveningStar, past: [], future: [] }, view: START, saved: 'saved', deep: null, stitching: null, laid: null }
 const listeners = new Set<() => void>()
 let keep: (history: History) => void = () => {}
 
@@ -84,6 +93,8 @@ export function lookDeeper(): void {
     if (answer.sort === 'layers' && state.history.block === block) set({ ...state, deep: { block, layered: answer.value } })
   })
 }
+
+export const showStitching = (stitching: Stitching | null): void => set({ ...state, stitching })
 
 /** Keeps the block as it lies now, to compare with what comes out; null ends it. */
 export const keepLaid = (laid: Block | null): void => set({ ...state, laid })
