@@ -30,7 +30,7 @@ const BEGINNINGS: readonly (readonly [string, string])[] = [
   ['bottomRight', 'bottom right'],
   ['bottomLeft', 'bottom left'],
 ]
-const FILLS = { none: 'nothing', echo: 'lines that echo its sides', spiral: 'a square spiral' } as const
+const FILLS = { none: 'nothing', echo: 'echo lines', spiral: 'a square spiral' } as const
 type Fill = keyof typeof FILLS
 const SPACINGS = { in: [0.25, 0.5, 1, 2], cm: [0.5, 1, 2.5, 5] } as const
 /** Seconds a whole quilting line takes to be drawn. */
