@@ -88,11 +88,14 @@ for (const { name, width, height } of SCREENS) {
       await button(page, 'Show the quilting line').click()
       // A star's seams can be drawn in one go: every point of them has an even number of ends but for those at the edge.
       await expect(page.getByTestId('route')).toHaveText(/^One line, 81 15\/16 in long; nothing stitched twice; one start, \d+ turns\.$/)
-      await page.getByRole('region', { name: 'Quilting' }).getByLabel(/^Begin/).selectOption('topLeft')
-      await expect(page.getByTestId('route')).toHaveText(/^One line, /)
       await page.getByLabel('The needle, from start to end').focus()
       await page.keyboard.press('Home')
       await expect(page.getByLabel('The needle, from start to end')).toHaveValue('0')
+      await page
+        .getByRole('region', { name: 'Quilting' })
+        .getByLabel(/^Begin/)
+        .selectOption('topLeft')
+      await expect(page.getByTestId('route')).toHaveText(/^One line, /)
       await page.getByLabel(/^Fill/).selectOption('echo')
       await expect(page.getByText(/The widest place without a stitch is 2 in across/)).toBeVisible()
       const download = page.waitForEvent('download')
