@@ -56,7 +56,8 @@ export function layered(block: Block): Layered {
   const { cloth } = sewn
   if (sewn.sewn === null || cloth === null) return { findings: found(sewn), cells: [] }
   const plies = folded(cloth.folds, sewn.sewn.taken.pressed.toward)
-  return { findings: found(sewn), cells: cellsByLayers(plies, placeOfBlock(cloth.folds), cloth.folds.allowance) }
+  const cells = plies === null ? null : cellsByLayers(plies, placeOfBlock(cloth.folds), cloth.folds.allowance)
+  return { findings: found(sewn), cells: cells ?? [] }
 }
 
 function found(sewnBlock: SewnBlock): Findings {

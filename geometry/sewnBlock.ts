@@ -26,7 +26,7 @@ export interface SewnBlock {
   readonly faults: readonly Problem[]
   readonly depth: Depth
   readonly sewn: { readonly taken: PressedPlan; readonly others: readonly PressedPlan[] } | null
-  /** The cloth as it lies; null where it was not asked for or the block has too many patches. */
+  /** The cloth as it lies; null where it was not asked for, or where the block has too many patches or folds. */
   readonly cloth: { readonly folds: Folds; readonly thickest: Thickest } | null
 }
 
@@ -40,8 +40,9 @@ export function sewnBlock(block: Block, depth: Depth = 'whole'): SewnBlock {
   const sewn = faults.length === 0 ? plansOf(laid, plane, block.order ?? 'auto') : null
   if (sewn === null || depth === 'quick' || laid.patches.length > MOST_LAYERED) return { laid, plane, faults, depth, sewn, cloth: null }
   const folds = foldsOf(laid, plane, sewn.taken)
-  const { plan, thickest } = lighter(plane, sewn.taken, folds)
-  return { laid, plane, faults, depth, sewn: { ...sewn, taken: plan }, cloth: { folds, thickest } }
+  const found = lighter(plane, sewn.taken, folds)
+  if (found === null) return { laid, plane, faults, depth, sewn, cloth: null }
+  return { laid, plane, faults, depth, sewn: { ...sewn, taken: found.plan }, cloth: { folds, thickest: found.thickest } }
 }
 
 function planeOf(laid: Laid): Plane {

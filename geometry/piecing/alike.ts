@@ -2,49 +2,52 @@
  * How many different pieces a plan makes: two are alike when one is the other turned, in the same fabrics.
  *
  * In      the laid block and its seams.
- * Out     a fingerprint for each piece that a seam makes, the same for alike pieces (none for units, which every plan makes alike); `null` where the
- *         plan is too long to compare.
- * How     each patch's corners, seen from each of the piece's four turned boxes, are mixed into a number that does not depend on their order;
- *         the least of the four stands for the piece. Used to choose between equal plans and to make alike pieces together, for no verdict.
+ * Out     a fingerprint for each piece that a seam makes, the same for alike pieces (none for units, which every plan makes alike).
+ * How     each patch, seen from each of four turns, is mixed into a number and set at its place: times a base to the power of its x, times another to that
+ *         of its y. A piece is the sum of its patches, so joining two pieces adds them; moving a piece multiplies its sum, so dividing by the
+ *         corner of its turned box leaves what does not depend on where it lies. The least of the four stands for the piece.
+ *         Used to choose between equal plans and to make alike pieces together, for no verdict.
  */
 import type { Laid } from '../block/lay.ts'
 import type { Dot } from '../plane/dots.ts'
 import type { Seam } from './values.ts'
 
-/** Patches looked at over all pieces before the comparison is given up. */
-const MOST = 500_000
+/** Primes below 2²⁶: products of remainders are exact in a double. Two of them make a chance likeness as good as impossible. */
+const PRIMES = [67_108_859, 67_108_837] as const
+const ACROSS = [31_415_927, 27_182_819] as const
+const DOWN = [16_180_341, 14_142_137] as const
 
-export function fingerprints(laid: Laid, seams: readonly Seam[], inFabric: 'fabrics' | 'shapes' = 'fabrics'): string[] | null {
-  const held: number[][] = laid.patches.map((_, patch) => [patch])
+/** What a turn makes of a point. */
+const TURNS: readonly ((x: number, y: number) => Dot)[] = [(x, y) => [x, y], (x, y) => [-y, x], (x, y) => [-x, -y], (x, y) => [y, -x]]
+
+/** A sum for each turn and each prime. */
+type Sums = readonly number[]
+
+interface Piece {
+  readonly sums: Sums
+  readonly box: readonly [number, number, number, number]
+  readonly patches: number
+}
+
+export function fingerprints(laid: Laid, seams: readonly Seam[], inFabric: 'fabrics' | 'shapes' = 'fabrics'): string[] {
   const fabric = new Map(laid.block.fabrics.map(({ id }, index) => [id, inFabric === 'fabrics' ? index + 1 : 1]))
-  const prints: string[] = []
-  let looked = 0
-  for (const { sides, stage } of seams) {
-    const patches = [...(held[sides[0]] as number[]), ...(held[sides[1]] as number[])]
-    held.push(patches)
-    held[sides[0]] = []
-    held[sides[1]] = []
-    if (stage === 'unit') {
-      prints.push('')
-      continue
-    }
-    looked += patches.length
-    if (looked > MOST) return null
-    prints.push(printOf(laid, patches, fabric))
-  }
-  return prints
+  const places = new Places()
+  const pieces: Piece[] = laid.patches.map(({ corners, fabric: id }) => patchPiece(corners, fabric.get(id) ?? 0, places))
+  return seams.map(({ sides, stage }) => {
+    const piece = together(pieces[sides[0]] as Piece, pieces[sides[1]] as Piece)
+    pieces.push(piece)
+    return stage === 'unit' ? '' : printOf(piece, places)
+  })
 }
 
 /** Different pieces, or different shapes whatever their fabrics. */
-export function countDifferent(laid: Laid, seams: readonly Seam[], by: 'fabrics' | 'shapes' = 'fabrics'): number {
-  const prints = fingerprints(laid, seams, by)
-  return prints === null ? 0 : new Set(prints).size
-}
+export const countDifferent = (laid: Laid, seams: readonly Seam[], by: 'fabrics' | 'shapes' = 'fabrics'): number =>
+  new Set(fingerprints(laid, seams, by)).size
 
 /** Pieces that are alike, two or more of a kind, each by the seam that finishes it, in sewing order. */
 export function repeatsOf(laid: Laid, seams: readonly Seam[]): number[][] {
   const alike = new Map<string, number[]>()
-  fingerprints(laid, seams)?.forEach((print, seam) => {
+  fingerprints(laid, seams).forEach((print, seam) => {
     if (print === '') return
     const there = alike.get(print)
     if (there === undefined) alike.set(print, [seam])
@@ -53,38 +56,81 @@ export function repeatsOf(laid: Laid, seams: readonly Seam[]): number[][] {
   return [...alike.values()].filter((pieces) => pieces.length > 1)
 }
 
-function printOf(laid: Laid, patches: readonly number[], fabric: ReadonlyMap<string, number>): string {
+function patchPiece(corners: readonly Dot[], fabric: number, places: Places): Piece {
   let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
-  for (const patch of patches)
-    for (const [x, y] of laid.patches[patch]?.corners ?? []) {
-      x0 = Math.min(x0, x)
-      y0 = Math.min(y0, y)
-      x1 = Math.max(x1, x)
-      y1 = Math.max(y1, y)
+  for (const [x, y] of corners) {
+    x0 = Math.min(x0, x)
+    y0 = Math.min(y0, y)
+    x1 = Math.max(x1, x)
+    y1 = Math.max(y1, y)
+  }
+  const box = [x0, y0, x1, y1] as const
+  const sums = TURNS.flatMap((turn) => {
+    const [left, top] = lowest(turn, box)
+    let shape = 0
+    for (const [x, y] of corners) {
+      const [tx, ty] = turn(x, y)
+      shape = (shape + mix(mix((tx - left) | 0, 0x9e3779b1), (ty - top) | 0)) | 0
     }
-  const turned: ((dot: Dot) => Dot)[] = [
-    ([x, y]) => [x - x0, y - y0],
-    ([x, y]) => [y1 - y, x - x0],
-    ([x, y]) => [x1 - x, y1 - y],
-    ([x, y]) => [y - y0, x1 - x],
-  ]
-  const prints = turned.map((turn) => {
-    let low = 0
-    let high = 0
-    for (const patch of patches) {
-      const { corners, fabric: id } = laid.patches[patch] as Laid['patches'][number]
-      let shape = 0
-      for (const corner of corners) {
-        const [x, y] = turn(corner)
-        shape = (shape + mix(mix(x | 0, 0x9e3779b1), y | 0)) | 0
-      }
-      low = (low + mix(shape, fabric.get(id) ?? 0)) | 0
-      high = (high + mix(mix(shape, 0x85ebca6b), fabric.get(id) ?? 0)) | 0
-    }
-    return `${patches.length}:${low}:${high}`
+    return PRIMES.map((prime, which) => (remainder(mix(shape, fabric + which * 0x10001), prime) * places.at(left, top, which)) % prime)
   })
-  return prints.sort()[0] as string
+  return { sums, box, patches: 1 }
 }
+
+function together(a: Piece, b: Piece): Piece {
+  return {
+    sums: a.sums.map((sum, index) => (sum + (b.sums[index] as number)) % (PRIMES[index % 2] as number)),
+    box: [Math.min(a.box[0], b.box[0]), Math.min(a.box[1], b.box[1]), Math.max(a.box[2], b.box[2]), Math.max(a.box[3], b.box[3])],
+    patches: a.patches + b.patches,
+  }
+}
+
+function printOf({ sums, box, patches }: Piece, places: Places): string {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+  TURNS.forEach((turn, index) => {
+    const [left, top] = lowest(turn, box)
+    const [one, other] = PRIMES.map((prime, which) => ((sums[2 * index + which] as number) * places.at(-left, -top, which)) % prime) as [
+      number,
+      number,
+    ]
+    if (one < low || (one === low && other < high)) [low, high] = [one, other]
+  })
+  return `${patches}:${low}:${high}`
+}
+
+/** The top left corner of a turned box. */
+function lowest(turn: (x: number, y: number) => Dot, [x0, y0, x1, y1]: Piece['box']): Dot {
+  const [ax, ay] = turn(x0, y0)
+  const [bx, by] = turn(x1, y1)
+  return [Math.min(ax, bx), Math.min(ay, by)]
+}
+
+/** Powers of the bases, each reckoned once: pieces begin and end on the same few lines. */
+class Places {
+  private readonly across = [new Map<number, number>(), new Map<number, number>()] as const
+  private readonly down = [new Map<number, number>(), new Map<number, number>()] as const
+
+  at(x: number, y: number, which: number): number {
+    const one = which as 0 | 1
+    return (power(this.across[one], ACROSS[one], x, PRIMES[one]) * power(this.down[one], DOWN[one], y, PRIMES[one])) % PRIMES[one]
+  }
+}
+
+/** A power may be below nothing: by Fermat, base^(prime − 1) is 1. */
+function power(known: Map<number, number>, base: number, exponent: number, prime: number): number {
+  const before = known.get(exponent)
+  if (before !== undefined) return before
+  let result = 1
+  let square = base % prime
+  for (let left = remainder(exponent, prime - 1); left > 0; left = Math.floor(left / 2)) {
+    if (left % 2 === 1) result = (result * square) % prime
+    square = (square * square) % prime
+  }
+  known.set(exponent, result)
+  return result
+}
+
+const remainder = (value: number, by: number): number => ((value % by) + by) % by
 
 function mix(a: number, b: number): number {
   let h = Math.imul(a ^ (b + 0x7f4a7c15), 0x2c1b3c6d)

@@ -90,10 +90,20 @@ export interface Counted {
   readonly layers: number
 }
 
-/** A convex place cut into convex cells, each under one number of the pieces given. */
-export function overlay(place: Convex, pieces: readonly Convex[]): Counted[] {
+/** How often a piece may still be held against a line or a place: a heap of slivers asks for more than anyone waits for. */
+export interface Patience {
+  tests: number
+}
+
+/** About a second; the layers of ten thousand patches take a fifth of it. */
+export const patient = (): Patience => ({ tests: 8_000_000 })
+
+/** A convex place cut into convex cells, each under one number of the pieces given; null where that takes more patience than there is. */
+export function overlay(place: Convex, pieces: readonly Convex[], patience: Patience): Counted[] | null {
   let cells: Counted[] = [{ poly: place, layers: 0 }]
   for (const piece of pieces) {
+    patience.tests -= cells.length
+    if (patience.tests < 0) return null
     const halves = sidesOfConvex(piece)
     const next: Counted[] = []
     for (const { poly, layers } of cells) {

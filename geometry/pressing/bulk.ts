@@ -2,13 +2,14 @@
  * Where the sewn block is thickest, and the block cut into cells by layers of cloth.
  *
  * In      the cloth as it lies (see `layers`).
- * Out     the most layers and a point well inside the thickest place; or convex cells, each with its layers.
+ * Out     the most layers and a point well inside the thickest place; or convex cells, each with its layers; null where the cloth lies in so many slivers
+ *         that counting them would keep the maker waiting.
  * How     the block is cut into squares; in each, the pieces that reach into it are laid on it one by one. No square can be thicker than the number of
  *         pieces that reach into it, so the thickest is found by looking at the fullest squares first.
  */
-import { areaOf, type Convex, type Counted, clip, middleOf, overlay, sidesOfConvex } from '../plane/convex.ts'
+import { areaOf, type Convex, type Counted, clip, middleOf, overlay, type Patience, patient, sidesOfConvex } from '../plane/convex.ts'
 import { type Rational, toNumber } from '../exact/rational.ts'
-import { type Folds, folded, type Ply, patchesNear } from './layers.ts'
+import { type Folds, folded, type Ply, patchesNear, plyOf } from './layers.ts'
 import type { Toward } from './values.ts'
 
 export interface Thickest {
@@ -29,15 +30,14 @@ export interface Place {
 /** Squares across the block at the most: a hundred thousand patches need no finer cut. */
 const MOST_ACROSS = 512
 
-export function thickest(plies: readonly Ply[], place: Place, allowance: number): Thickest {
+export function thickest(plies: readonly Ply[], place: Place, allowance: number, patience: Patience = patient()): Thickest | null {
   const squares = squaresOf(plies, place, allowance).sort((a, b) => b.plies.length - a.plies.length)
   let most = 0
   let spread = 0
   let widest = 0
   let at: readonly [number, number] = [place.x0, place.y0]
-  for (const square of squares) {
-    if (square.plies.length < most) break
-    for (const { poly, layers } of cellsOf(square)) {
+  const counted = (cells: readonly Counted[]): void => {
+    for (const { poly, layers } of cells) {
       if (layers < most) continue
       const area = areaOf(poly)
       if (layers > most) [most, spread, widest] = [layers, 0, 0]
@@ -48,12 +48,23 @@ export function thickest(plies: readonly Ply[], place: Place, allowance: number)
       at = middleOf(poly)
     }
   }
+  for (const square of squares) {
+    if (square.plies.length < most) break
+    if (!cellsOf(square, allowance, patience, (pieces) => pieces >= most, counted)) return null
+  }
   return { most, at, spread }
 }
 
 /** All places of the block by their layers. */
-export const cellsByLayers = (plies: readonly Ply[], place: Place, allowance: number): Counted[] =>
-  squaresOf(plies, place, allowance).flatMap(cellsOf)
+export function cellsByLayers(plies: readonly Ply[], place: Place, allowance: number): Counted[] | null {
+  const patience = patient()
+  const found: Counted[] = []
+  const all = (cells: readonly Counted[]): void => {
+    for (const cell of cells) found.push(cell)
+  }
+  const whole = squaresOf(plies, place, allowance).every((square) => cellsOf(square, allowance, patience, () => true, all))
+  return whole ? found : null
+}
 
 interface Square extends Place {
   readonly plies: Ply[]
@@ -77,23 +88,68 @@ function squaresOf(plies: readonly Ply[], { x0, y0, x1, y1 }: Place, allowance: 
   return squares
 }
 
-function cellsOf({ x0, y0, x1, y1, plies }: Square): Counted[] {
+/** Pieces in one square above which it is cut into four, as long as it is wider than a hem. */
+const MANY = 48
+
+/** Cuts a square into cells, or quarter by quarter where many pieces reach into it; false where patience ran out. */
+function cellsOf(
+  { x0, y0, x1, y1, plies }: Square,
+  allowance: number,
+  patience: Patience,
+  wanted: (pieces: number) => boolean,
+  each: (cells: readonly Counted[]) => void,
+): boolean {
   const place: Convex = [x0, y0, x1, y0, x1, y1, x0, y1]
   const halves = sidesOfConvex(place)
-  const inside = plies.flatMap(({ poly }) => {
-    let rest: Convex | null = poly
+  const inside = plies.flatMap((ply) => {
+    let rest: Convex | null = ply.poly
     for (const half of halves) if (rest !== null) rest = clip(rest, half)
-    return rest === null ? [] : [rest]
+    return rest === null ? [] : [rest === ply.poly ? ply : plyOf(rest, ply.patch)]
   })
-  return overlay(place, inside)
+  if (!wanted(inside.length)) return true
+  if (inside.length > MANY && Math.max(x1 - x0, y1 - y0) > allowance) {
+    patience.tests -= inside.length
+    return quarters({ x0, y0, x1, y1 }, inside).every((quarter) => cellsOf(quarter, allowance, patience, wanted, each))
+  }
+  const cells = overlay(
+    place,
+    inside.map(({ poly }) => poly),
+    patience,
+  )
+  if (cells !== null) each(cells)
+  return cells !== null
 }
 
-/** The most layers within one allowance of a point, worked out from the patches near it alone. */
-export function layersNear(folds: Folds, toward: readonly Toward[], [x, y]: readonly [number, number]): number {
+/** The fullest first. */
+function quarters({ x0, y0, x1, y1 }: Place, plies: readonly Ply[]): Square[] {
+  const [x, y] = [(x0 + x1) / 2, (y0 + y1) / 2]
+  const places: readonly Place[] = [
+    { x0, y0, x1: x, y1: y },
+    { x0: x, y0, x1, y1: y },
+    { x0, y0: y, x1: x, y1 },
+    { x0: x, y0: y, x1, y1 },
+  ]
+  return places
+    .map((place) => ({
+      ...place,
+      plies: plies.filter((ply) => ply.x1 > place.x0 && ply.x0 < place.x1 && ply.y1 > place.y0 && ply.y0 < place.y1),
+    }))
+    .sort((a, b) => b.plies.length - a.plies.length)
+}
+
+/** The most layers within one allowance of a point, worked out from the patches near it alone; null where patience runs out. */
+export function layersNear(
+  folds: Folds,
+  toward: readonly Toward[],
+  [x, y]: readonly [number, number],
+  patience: Patience = patient(),
+): number | null {
   const { allowance } = folds
   // Cloth is folded over by no more than an allowance at a time, and seldom more than a few times at one point.
   const only = patchesNear(folds, [x, y], 7 * allowance)
-  return thickest(folded(folds, toward, only), { x0: x - allowance, y0: y - allowance, x1: x + allowance, y1: y + allowance }, allowance).most
+  const plies = folded(folds, toward, only, patience)
+  const place = { x0: x - allowance, y0: y - allowance, x1: x + allowance, y1: y + allowance }
+  return plies === null ? null : (thickest(plies, place, allowance, patience)?.most ?? null)
 }
 
 /** The whole block, its borders included, in cells. */

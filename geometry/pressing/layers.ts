@@ -14,7 +14,7 @@ import { type Laid, realDot } from '../block/lay.ts'
 import { divide, toNumber } from '../exact/rational.ts'
 import { otherDot } from '../piecing/contact.ts'
 import type { Seam } from '../piecing/values.ts'
-import { beyond, type Convex, clip, fold, type Half, reach } from '../plane/convex.ts'
+import { beyond, type Convex, clip, fold, type Half, type Patience, patient, reach } from '../plane/convex.ts'
 import type { Dot } from '../plane/dots.ts'
 import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
 import { cutShape } from './cutShape.ts'
@@ -207,33 +207,53 @@ export function plyOf(poly: Convex, patch: number): Ply {
   return { poly, patch, x0, y0, x1, y1 }
 }
 
-/** All the cloth of the block as it lies once sewn; `only` keeps to some patches and the seams between them. */
-export function folded(folds: Folds, toward: readonly Toward[], only: ReadonlySet<number> | null = null): Ply[] {
+/** Corners of a patch with inner corners above which its cut shape has too many slivers. */
+const MOST_CORNERS = 1_000
+
+/** Pieces of cloth in a block: a patch is seldom folded into more than five. */
+const MOST_PLIES = 200_000
+
+/** Pieces passed by with a glance at their boxes, for one that is cut. */
+const GLANCES = 32
+
+/**
+ * All the cloth of the block as it lies once sewn; `only` keeps to some patches and the seams between them. Null where it would be folded into more
+ * pieces than anyone waits for, as where allowances are wider than the patches themselves.
+ */
+export function folded(
+  folds: Folds,
+  toward: readonly Toward[],
+  only: ReadonlySet<number> | null = null,
+  patience: Patience = patient(),
+): Ply[] | null {
   const { laid, seams, after, allowance } = folds
   const patches = laid.patches.length
+  if (laid.patches.some(({ corners }) => corners.length > MOST_CORNERS)) return null
   const held: (Ply[] | undefined)[] = laid.patches.map((patch, index) =>
     only === null || only.has(index) ? cutShape(laid, patch.corners, allowance).map((poly) => plyOf(poly, index)) : undefined,
   )
-  seams.forEach(({ sides }, index) => {
+  for (const [index, { sides }] of seams.entries()) {
     const [near, far] = [held[sides[0]], held[sides[1]]]
     held[sides[0]] = undefined
     held[sides[1]] = undefined
     if (near === undefined || far === undefined) {
       held[patches + index] = near ?? far
-      return
+      continue
     }
     const [first, ...finishing] = after[index] as readonly [Folding, ...Folding[]]
-    foldSeam(folds, first, toward[index] as Toward, near, far)
+    foldSeam(folds, first, toward[index] as Toward, near, far, patience)
     const [small, large] = near.length < far.length ? [near, far] : [far, near]
     for (const ply of small) large.push(ply)
     for (const trim of first.trims) trimmed(large, trim, allowance)
-    for (const one of finishing) foldSeam(folds, one, toward[one.seam] as Toward, large, large)
+    for (const one of finishing) foldSeam(folds, one, toward[one.seam] as Toward, large, large, patience)
+    if (patience.tests < 0) return null
     held[patches + index] = large
-  })
+  }
   return held.flatMap((plies) => plies ?? [])
 }
 
-function foldSeam(folds: Folds, { seam, creases, finishing }: Folding, toward: Toward, near: Ply[], far: Ply[]): void {
+/** Stops halfway where patience runs out. */
+function foldSeam(folds: Folds, { seam, creases, finishing }: Folding, toward: Toward, near: Ply[], far: Ply[], patience: Patience): void {
   const pieces = [near, far] as const
   for (const side of [0, 1] as const) {
     if (toward !== side && toward !== 'open') continue
@@ -243,7 +263,11 @@ function foldSeam(folds: Folds, { seam, creases, finishing }: Folding, toward: T
       const [nx, ny] = clockwise ? [crease.ty, -crease.tx] : [-crease.ty, crease.tx]
       const line: Half = { nx, ny, c: nx * crease.x + ny * crease.y }
       const own = finishing ? (ply: Ply): boolean => sideIs(folds.middles[ply.patch] as Point, line) : null
+      const before = pieces[side].length
+      if (before > MOST_PLIES) patience.tests = -1
+      if (patience.tests < 0) return
       foldBack(pieces[side], line, crease, folds.allowance, own)
+      patience.tests -= before / GLANCES + (pieces[side].length - before)
     }
   }
 }

@@ -2,11 +2,12 @@
  * Of pressings equal in clashes and preferences, one with fewer layers at its thickest spot.
  *
  * In      a pressed plan and what its seams fold.
- * Out     the plan, perhaps with some seams pressed the other way, and its thickest spot.
+ * Out     the plan, perhaps with some seams pressed the other way, and its thickest spot; null where the layers are too many to count.
  * How     at the thickest spot, each group of tied seams that runs there and may turn at no cost is tried the other way; what makes the thickest
  *         spot thinner, or less wide, is kept, until nothing helps or the budget is spent. The best found: no claim that it is the least.
  */
 import { realDot } from '../block/lay.ts'
+import { patient } from '../plane/convex.ts'
 import type { Dot } from '../plane/dots.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import { judged } from './chains.ts'
@@ -19,19 +20,27 @@ import type { Toward } from './values.ts'
 /** Patches folded over all tries. */
 const BUDGET = 6_000
 
-export function lighter(plane: Plane, plan: PressedPlan, folds: Folds): { plan: PressedPlan; thickest: Thickest } {
+export function lighter(plane: Plane, plan: PressedPlan, folds: Folds): { plan: PressedPlan; thickest: Thickest } | null {
   const groups = groupsOf(plan.met.crossings, plan.wishes, plan.together?.like ?? null)
   const place = placeOfBlock(folds)
-  const weigh = (toward: readonly Toward[]): Thickest => thickest(folded(folds, toward), place, folds.allowance)
+  let patience = patient()
+  const weigh = (toward: readonly Toward[]): Thickest | null => {
+    const plies = folded(folds, toward, null, patience)
+    return plies === null ? null : thickest(plies, place, folds.allowance, patience)
+  }
   let tries = Math.floor(BUDGET / folds.laid.patches.length)
   let toward = plan.pressed.toward
   let found = weigh(toward)
+  if (found === null) return null
+  // For all tries together, as much again.
+  patience = patient()
   for (let bettered = true; bettered; ) {
     bettered = false
     for (const group of freeGroupsAt(plane, plan, folds, groups, toward, found.at)) {
       if (tries-- <= 0) break
       const turned = turn(toward, group)
       const now = weigh(turned)
+      if (now === null) break
       if (now.most > found.most || (now.most === found.most && now.spread > found.spread * (1 - 1e-6))) continue
       toward = turned
       found = now

@@ -6,6 +6,7 @@
  *         seams nest: that they can be fanned, with the layers before and after. Nothing where neither is so.
  */
 import { realDot } from '../block/lay.ts'
+import { patient } from '../plane/convex.ts'
 import type { Dot } from '../plane/dots.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import type { Meeting } from '../values.ts'
@@ -24,6 +25,8 @@ export class Thickness {
   private readonly plan: PressedPlan
   private readonly folds: Folds
   private clashes = 0
+  /** For all clashes together. */
+  private readonly patience = patient()
 
   constructor(plane: Plane, plan: PressedPlan, folds: Folds) {
     this.plane = plane
@@ -38,8 +41,9 @@ export class Thickness {
       return { spin: true, layers: { now: NESTED_LAYERS, fanned: FANNED_LAYERS } }
     if (verdict !== 'clashes' || this.clashes++ >= MOST_CLASHES) return {}
     const here = realDot(this.folds.laid, this.plane.dots[crossing.dot] as Dot)
-    const layers = (ways: readonly Toward[]): number => layersNear(this.folds, ways, here)
-    const nested = crossing.seams.map((seam) => layers(toward.map((way, index) => (index === seam ? (way === 0 ? 1 : 0) : way))))
-    return { layers: { now: layers(toward), nested: Math.min(...nested) } }
+    const layers = (ways: readonly Toward[]): number => layersNear(this.folds, ways, here, this.patience) ?? Number.NaN
+    const nested = Math.min(...crossing.seams.map((seam) => layers(toward.map((way, index) => (index === seam ? (way === 0 ? 1 : 0) : way)))))
+    const now = layers(toward)
+    return Number.isNaN(now + nested) ? {} : { layers: { now, nested } }
   }
 }

@@ -7,9 +7,9 @@
  */
 import { describe, expect, it } from 'vitest'
 import { type Block, report, type Unit } from '../../geometry/index.ts'
-import { areaOf, type Convex, overlay } from '../../geometry/plane/convex.ts'
-import { cellsByLayers, placeOfBlock, thickest } from '../../geometry/pressing/bulk.ts'
-import { folded, foldsOf, type Ply } from '../../geometry/pressing/layers.ts'
+import { areaOf, type Convex, type Counted, overlay, patient } from '../../geometry/plane/convex.ts'
+import { cellsByLayers, layersNear, placeOfBlock, type Thickest, thickest } from '../../geometry/pressing/bulk.ts'
+import { folded, foldsOf, type Ply, plyOf } from '../../geometry/pressing/layers.ts'
 import { sewnBlock } from '../../geometry/sewnBlock.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
 
@@ -17,7 +17,7 @@ function clothOf(block: Block): { plies: Ply[]; folds: ReturnType<typeof foldsOf
   const { laid, plane, sewn } = sewnBlock(block, 'quick')
   if (sewn === null) throw new Error('not sewn')
   const folds = foldsOf(laid, plane, sewn.taken)
-  return { plies: folded(folds, sewn.taken.pressed.toward), folds, sewn }
+  return { plies: folded(folds, sewn.taken.pressed.toward) as Ply[], folds, sewn }
 }
 
 function holds(poly: Convex, x: number, y: number): boolean {
@@ -93,7 +93,7 @@ describe('the rule of folding', () => {
         const [x, y] = [place.x0 + random() * (place.x1 - place.x0), place.y0 + random() * (place.y1 - place.y0)]
         expect(layersAt(plies, x, y)).toBe(rule(x, y))
       }
-      const { at, most } = thickest(plies, place, folds.allowance)
+      const { at, most } = thickest(plies, place, folds.allowance) as Thickest
       expect(rule(...at)).toBe(most)
     }
   })
@@ -146,9 +146,12 @@ describe('cloth', () => {
     for (const block of [four(), star([0, 1, 2, 3].map(() => ['b', 'c'] as const))]) {
       const { plies, folds } = clothOf(block)
       const place = placeOfBlock(folds)
-      const cells = cellsByLayers(plies, place, folds.allowance)
+      const cells = cellsByLayers(plies, place, folds.allowance) as Counted[]
       const inside: Convex = [place.x0, place.y0, place.x1, place.y0, place.x1, place.y1, place.x0, place.y1]
-      const laid = plies.reduce((sum, { poly }) => sum + overlay(poly, [inside]).reduce((all, cell) => all + cell.layers * areaOf(cell.poly), 0), 0)
+      const laid = plies.reduce(
+        (sum, { poly }) => sum + (overlay(poly, [inside], patient()) as Counted[]).reduce((all, cell) => all + cell.layers * areaOf(cell.poly), 0),
+        0,
+      )
       expect(cells.reduce((sum, { poly }) => sum + areaOf(poly), 0)).toBeCloseTo(areaOf(inside), 9)
       expect(cells.reduce((sum, { poly, layers }) => sum + layers * areaOf(poly), 0)).toBeCloseTo(laid, 6)
     }
@@ -157,7 +160,7 @@ describe('cloth', () => {
   it('has an odd number of layers wherever every seam is pressed to one side', () => {
     // Each fold of an allowance adds two layers to the one that is seen.
     const { plies, folds } = clothOf(star([0, 1, 2, 3].map(() => ['b', 'c'] as const)))
-    const cells = cellsByLayers(plies, placeOfBlock(folds), folds.allowance).filter(({ poly }) => areaOf(poly) > 1e-6)
+    const cells = (cellsByLayers(plies, placeOfBlock(folds), folds.allowance) as Counted[]).filter(({ poly }) => areaOf(poly) > 1e-6)
     expect(cells.every(({ layers }) => layers % 2 === 1)).toBe(true)
   })
 
@@ -181,5 +184,55 @@ describe('cloth', () => {
     expect(bulk?.most).toBeGreaterThanOrEqual(3)
     const { plies } = clothOf(block)
     expect([layersAt(plies, 0.45, 0.55), layersAt(plies, 2.4, 2.5)]).toEqual([1, 1])
+  })
+})
+
+describe('patience', () => {
+  const { plies, folds, sewn } = clothOf(four())
+  const toward = sewn.taken.pressed.toward
+
+  it('counts nothing rather than half', () => {
+    const place = placeOfBlock(folds)
+    expect(thickest(plies, place, folds.allowance, { tests: 10 })).toBeNull()
+    expect(thickest(plies, place, folds.allowance)?.most).toBe(7)
+    expect(folded(folds, toward, null, { tests: 0 })).toBeNull()
+    expect(layersNear(folds, toward, [1, 1], { tests: 10 })).toBeNull()
+    expect(layersNear(folds, toward, [1, 1])).toBe(7)
+  })
+
+  it('counts as much in squares cut into quarters as all at once', () => {
+    // Sixty large triangles reach into every square: more than are counted at once.
+    const random = sequence(29)
+    const heap = Array.from({ length: 60 }, (_, patch): Ply => plyOf([random(), 0, 1, random(), 0, 1], patch))
+    const place = { x0: 0, y0: 0, x1: 1, y1: 1 }
+    const polys = heap.map(({ poly }) => poly)
+    const areas = (cells: readonly Counted[]): number[] =>
+      [...polys, []].map((_, layers) => cells.reduce((sum, cell) => sum + (cell.layers === layers ? areaOf(cell.poly) : 0), 0))
+    const whole = areas(overlay([0, 0, 1, 0, 1, 1, 0, 1], polys, patient()) as Counted[])
+    areas(cellsByLayers(heap, place, 0.01) as Counted[]).forEach((area, layers) => {
+      expect(area).toBeCloseTo(whole[layers] as number, 4)
+    })
+    const { most, spread } = thickest(heap, place, 0.01) as Thickest
+    expect([most, spread]).toEqual([60, expect.closeTo(whole[60] as number, 4)])
+  })
+
+  it('still sews what it cannot count: a comb of twelve hundred corners', () => {
+    const teeth = 300
+    const line = Array.from({ length: teeth }, (_, tooth): (readonly [number, number])[] => [
+      [2 * tooth, 1],
+      [2 * tooth + 1, 1],
+      [2 * tooth + 1, 2],
+      [2 * tooth + 2, 2],
+    ]).flat()
+    const comb = (id: string, corners: readonly (readonly [number, number])[], patch: string): Unit => ({
+      id,
+      kind: 'polygon',
+      corners,
+      fabrics: { patch },
+    })
+    const { bulk, crooked, joins } = report(
+      blockOf(2 * teeth, 3, [comb('u', [[0, 0], [2 * teeth, 0], ...[...line].reverse()], 'a'), comb('l', [...line, [2 * teeth, 3], [0, 3]], 'b')]),
+    )
+    expect([joins.length, crooked.setIn, bulk]).toEqual([1, 1, null])
   })
 })
