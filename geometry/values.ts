@@ -109,6 +109,8 @@ export interface UnitRow {
   readonly batches: readonly Batch[]
   readonly batchesProved?: true
   readonly batchesAtLeast?: number
+  /** How often the method is gone through: pairs of squares, batches, strip sets; units that come one at a time, each once. */
+  readonly goes: number
   readonly spare: number
   readonly bias: boolean
 }

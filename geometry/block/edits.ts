@@ -222,6 +222,20 @@ export const recolourPatch = (unitId: string, patchName: string, fabricId: strin
   },
 })
 
+/** Wings of geese by their ids: [left, right] as seen with the tip up, from the right side, so exchanged where a goose is mirrored. */
+export const colourWings = (wings: Readonly<Record<string, readonly [string, string]>>): Edit => ({
+  name: 'colour the wings of geese',
+  change: (draft) => {
+    for (const unit of draft.units) {
+      const seen = Object.hasOwn(wings, unit.id) ? wings[unit.id] : undefined
+      if (unit.kind !== 'goose' || seen === undefined || !seen.every((fabric) => hasFabric(draft, fabric))) continue
+      const [left, right] = unit.mirror === true ? [seen[1], seen[0]] : seen
+      unit.fabrics.leftWing = left
+      unit.fabrics.rightWing = right
+    }
+  },
+})
+
 export const recolourUnits = (ids: readonly string[], fabricId: string): Edit => ({
   name: 'recolour units',
   change: (draft) => {

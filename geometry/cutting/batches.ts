@@ -4,12 +4,16 @@
  * In      wing pairs [left, right] of geese of one size and one goose fabric, as seen with the tip up.
  * Out     batches, whether their number is proved to be the least, and a lower bound.
  * How     round the large square p1 p2 p3 p4 a batch makes geese whose (right, left) wings are (p1,p2), (p2,p3), (p3,p4), (p4,p1): a closed walk of
- *         four steps from right wing to left wing. A closed walk enters every fabric as often as it leaves it, so each goose too many that leaves
- *         a fabric must be answered by a spare one that enters: (geese + those answers) / 4, rounded up, is a bound. From there one batch more is
- *         allowed until a search that leaves nothing out finds a cover, or its budget of steps is used.
+ *         four steps from right wing to left wing. So the question is how few such walks take every wanted step often enough.
  * Source  common practice, no source: two small squares on opposite corners first, then the other two.
  */
+import type { Unit } from '../block/values.ts'
 import type { Batch } from '../values.ts'
+import { leastCover } from './cover.ts'
+import type { Demand } from './relaxed.ts'
+
+/** [left, right], as seen with the tip up. */
+export type Wings = readonly [string, string]
 
 export interface Batches {
   readonly batches: readonly Batch[]
@@ -17,31 +21,20 @@ export interface Batches {
   readonly atLeast: number
 }
 
-type Walk = readonly [number, number, number, number]
+/** Work before a search gives up, in numbers worked over: about two seconds. */
+export const BATCH_WORK = 1_000_000_000
 
-/** Partial covers looked at before the search gives up; some hundred milliseconds. */
-const BUDGET = 60_000
-
-export function leastBatches(goose: string, wanted: readonly (readonly [string, string])[]): Batches {
+export function leastBatches(goose: string, wanted: readonly Wings[], work = BATCH_WORK): Batches {
   const fabrics = [...new Set(wanted.flat())]
-  const place = new Map(fabrics.map((id, index) => [id, index]))
-  const size = fabrics.length
-  const demand = new Int32Array(size * size)
-  for (const [left, right] of wanted) {
-    const step = (place.get(right) as number) * size + (place.get(left) as number)
-    demand[step] = (demand[step] as number) + 1
-  }
-  const search = new Search(size, demand)
-  const { walks, proved, atLeast } = search.run()
-  return {
-    proved,
-    atLeast,
-    batches: walks.map((walk) => batchOf(goose, walk.map((one) => fabrics[one] as string) as unknown as [string, string, string, string])),
-  }
+  const { walks, proved, atLeast } = leastCover(demandOf(wanted, fabrics), work)
+  const batches = walks.map(([a, b, c, d]) =>
+    batchOf(goose, [fabrics[a] as string, fabrics[b] as string, fabrics[c] as string, fabrics[d] as string]),
+  )
+  return { batches, proved, atLeast }
 }
 
 /** What a batch with these corners, clockwise, makes: [left, right] wings. */
-export function batchOf(goose: string, corners: readonly [string, string, string, string]): Batch {
+export function batchOf(goose: string, corners: Batch['corners']): Batch {
   const [a, b, c, d] = corners
   return {
     goose,
@@ -55,118 +48,18 @@ export function batchOf(goose: string, corners: readonly [string, string, string
   }
 }
 
-class Search {
-  private readonly size: number
-  private readonly left: Int32Array
-  private readonly dead = new Map<string, number>()
-  private steps = 0
-  private chosen: Walk[] = []
-
-  constructor(size: number, demand: Int32Array) {
-    this.size = size
-    this.left = demand
-  }
-
-  run(): { walks: Walk[]; proved: boolean; atLeast: number } {
-    const least = this.bound()
-    const start = Int32Array.from(this.left)
-    for (let allowed = least; ; allowed++) {
-      this.left.set(start)
-      this.chosen = []
-      if (this.cover(allowed)) return { walks: this.chosen, proved: true, atLeast: allowed }
-      if (this.steps > BUDGET) {
-        this.left.set(start)
-        const walks = this.greedy()
-        return { walks, proved: walks.length === allowed, atLeast: allowed }
-      }
-    }
-  }
-
-  private bound(): number {
-    let geese = 0
-    let answers = 0
-    for (let one = 0; one < this.size; one++) {
-      let balance = 0
-      for (let other = 0; other < this.size; other++) {
-        const out = this.left[one * this.size + other] as number
-        geese += out
-        balance += out - (this.left[other * this.size + one] as number)
-      }
-      answers += Math.max(0, balance)
-    }
-    return Math.ceil((geese + answers) / 4)
-  }
-
-  private cover(allowed: number): boolean {
-    const bound = this.bound()
-    if (bound === 0) return true
-    if (bound > allowed) return false
-    if (++this.steps > BUDGET) return false
-    const key = this.left.join()
-    if ((this.dead.get(key) ?? -1) >= allowed) return false
-    const step = this.scarcest()
-    for (const walk of this.through(step)) {
-      const taken = this.take(walk)
-      this.chosen.push(walk)
-      if (this.cover(allowed - 1)) return true
-      this.chosen.pop()
-      for (const one of taken) this.left[one] = (this.left[one] as number) + 1
-      if (this.steps > BUDGET) return false
-    }
-    this.dead.set(key, Math.max(this.dead.get(key) ?? -1, allowed))
-    return false
-  }
-
-  private take(walk: Walk): number[] {
-    return stepsOf(walk, this.size).filter((step) => {
-      if (this.left[step] === 0) return false
-      this.left[step] = (this.left[step] as number) - 1
-      return true
-    })
-  }
-
-  /** A goose that is wanted where the fabrics are least in balance: there the choice is smallest. */
-  private scarcest(): number {
-    let best = -1
-    let least = Number.POSITIVE_INFINITY
-    this.left.forEach((count, step) => {
-      if (count === 0) return
-      const [from, to] = [Math.floor(step / this.size), step % this.size]
-      const back = this.left[to * this.size + from] as number
-      const ways = from === to ? 1e6 + count : back * 1e3 + count
-      if (ways < least) {
-        least = ways
-        best = step
-      }
-    })
-    return best
-  }
-
-  /** Closed walks of four steps that begin with this one, those that make most of what is wanted first. */
-  private through(step: number): Walk[] {
-    const [a, b] = [Math.floor(step / this.size), step % this.size]
-    const found: { walk: Walk; worth: number }[] = []
-    for (let c = 0; c < this.size; c++)
-      for (let d = 0; d < this.size; d++) {
-        const walk: Walk = [a, b, c, d]
-        const taken = this.take(walk)
-        found.push({ walk, worth: taken.length * 1000 - this.bound() })
-        for (const one of taken) this.left[one] = (this.left[one] as number) + 1
-      }
-    return found.sort((one, other) => other.worth - one.worth).map(({ walk }) => walk)
-  }
-
-  private greedy(): Walk[] {
-    const walks: Walk[] = []
-    while (this.left.some((count) => count > 0)) {
-      const walk = this.through(this.scarcest())[0] as Walk
-      this.take(walk)
-      walks.push(walk)
-    }
-    return walks
-  }
+/** A goose's wings with the tip up, from the right side: a mirrored goose has them exchanged. */
+export function wingsSeen(unit: Unit): Wings {
+  const [left, right] = [unit.fabrics.leftWing as string, unit.fabrics.rightWing as string]
+  return unit.kind === 'goose' && unit.mirror === true ? [right, left] : [left, right]
 }
 
-function stepsOf([a, b, c, d]: Walk, size: number): number[] {
-  return [a * size + b, b * size + c, c * size + d, d * size + a]
+export function demandOf(wanted: readonly Wings[], fabrics: readonly string[]): Demand {
+  const place = new Map(fabrics.map((id, index) => [id, index]))
+  const steps = new Int32Array(fabrics.length * fabrics.length)
+  for (const [left, right] of wanted) {
+    const step = (place.get(right) as number) * fabrics.length + (place.get(left) as number)
+    steps[step] = (steps[step] as number) + 1
+  }
+  return { fabrics: fabrics.length, steps }
 }

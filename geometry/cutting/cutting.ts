@@ -5,11 +5,12 @@
  * Out     `units`, `cut`, `fabric`, `cloth` of the report and problems (`method`, `cloth`, `bias-edge`, `hand`).
  */
 import { cellOf, lengthOf, roundOf, seamOf, usableWidthOf } from '../block/measure.ts'
-import type { Block, Method, Unit } from '../block/values.ts'
+import type { Block, Unit } from '../block/values.ts'
 import { compare, rational, toNumber } from '../exact/rational.ts'
 import { exactPoint } from '../units/kinds.ts'
 import type { CutRow, FabricRow, Problem, ReportPoint, UnitRow } from '../values.ts'
-import { leastBatches } from './batches.ts'
+import { leastBatches, wingsSeen } from './batches.ts'
+import { AT_A_TIME, goesOf } from './goes.ts'
 import { type Piece, piecesOf } from './pieces.ts'
 import { crossCuts, type Rule, unfinished } from './size.ts'
 import { clothOf } from './strips.ts'
@@ -59,9 +60,6 @@ function whyNot({ first, method, finished }: Alike, rule: Rule, width: number): 
   return null
 }
 
-/** How many come out of the squares of one go. */
-const AT_A_TIME: Partial<Record<Method, number>> = { 'hst-2': 2, 'hst-4': 4, 'hst-8': 8, 'qst-2': 2 }
-
 function rowOf(alike: Alike, rule: Rule, width: number): UnitRow {
   const { first, units, finished, method } = alike
   const count = units.length
@@ -77,17 +75,17 @@ function rowOf(alike: Alike, rule: Rule, width: number): UnitRow {
     bias: method === 'hst-4',
   }
   if (method === 'geese-4') {
-    const { batches, proved, atLeast } = leastBatches(first.fabrics.goose as string, units.map(wings))
-    return { ...base, batches, ...(proved ? { batchesProved: true as const } : { batchesAtLeast: atLeast }), spare: 4 * batches.length - count }
+    const { batches, proved, atLeast } = leastBatches(first.fabrics.goose as string, units.map(wingsSeen))
+    return {
+      ...base,
+      batches,
+      ...(proved ? { batchesProved: true as const } : { batchesAtLeast: atLeast }),
+      goes: batches.length,
+      spare: 4 * batches.length - count,
+    }
   }
-  const each = method === 'strip-set' ? crossCuts(finished[1], rule, width) : (AT_A_TIME[method] ?? 1)
-  return { ...base, batches: [], spare: Math.ceil(count / each) * each - count }
-}
-
-/** Left and right wing as seen with the tip up. */
-function wings(unit: Unit): readonly [string, string] {
-  const [left, right] = [unit.fabrics.leftWing as string, unit.fabrics.rightWing as string]
-  return unit.kind === 'goose' && unit.mirror === true ? [right, left] : [left, right]
+  const { goes, spare } = goesOf(count, method === 'strip-set' ? crossCuts(finished[1], rule, width) : (AT_A_TIME[method] ?? 1))
+  return { ...base, batches: [], goes, spare }
 }
 
 /** `right` where, clockwise from the right angle, the longer leg comes first. */
