@@ -43,7 +43,7 @@ export function sewnBlock(block: Block, depth: Depth = 'whole'): SewnBlock {
   return { laid, plane, faults, sewn: { ...sewn, taken: plan }, cloth: { folds, thickest } }
 }
 
-function planeOf(laid: Laid): Plane {
+export function planeOf(laid: Laid): Plane {
   const out = laid.borders * laid.den
   return subdivide(
     laid.patches.map(({ corners }) => corners),

@@ -123,6 +123,16 @@ describe('one line of quilting', () => {
     expect(found.retraced).toBeGreaterThan(100)
   })
 
+  it.each([
+    ['a star', star(plain)],
+    ['a star with a border', star(plain, { borders: [{ finishedWidth: 1, fabric: 'b' }] })],
+    ['a block with a gap', blockOf(2, 1, [square('a', [0, 0])])],
+    ['a block with a gap and a border', blockOf(2, 1, [square('a', [0, 0])], { borders: [{ finishedWidth: 1, fabric: 'b' }] })],
+    ['cloth in the border', blockOf(1, 1, [square('a', [0, 0]), square('b', [1, 0])], { borders: [{ finishedWidth: 3, fabric: 'b' }] })],
+  ])('is the same alone as in the report: %s', (_, block) => {
+    expect(quiltingRoute(block)).toEqual(report(block).ditch)
+  })
+
   it('holds for a block of hundreds of units, proved', () => {
     const route = quiltingRoute(manyUnits(20))
     expect(route.proved).toBe(true)
