@@ -5,7 +5,7 @@
  * beyond the grid cannot be sewn as it stands: then the parts that need sewn joins are empty and everything else is still said.
  */
 import { cellOf, seamOf } from './block/measure.ts'
-import { type Laid, placeOf as placeOnGrid, realX, realY } from './block/lay.ts'
+import { type Laid, lay, placeOf as placeOnGrid, realX, realY } from './block/lay.ts'
 import type { Block } from './block/values.ts'
 import { cutting } from './cutting/cutting.ts'
 import { add, multiply, type Rational, rational, subtract, toFile, toNumber } from './exact/rational.ts'
@@ -24,7 +24,7 @@ import type { Seam } from './piecing/values.ts'
 import { type Dot, doubleArea } from './plane/dots.ts'
 import type { Plane } from './plane/subdivide.ts'
 import { type QuiltingWishes, quilt } from './quilting/quilt.ts'
-import { clashesOf, type SewnBlock, sewnBlock, unitsOf } from './sewnBlock.ts'
+import { clashesOf, planeOf, type SewnBlock, sewnBlock, unitsOf } from './sewnBlock.ts'
 import type { Ditch, Edges, Findings, Join, Meeting, Patch, Problem, Report, ReportPoint } from './values.ts'
 
 const NO_EDGES: Edges = { top: [], right: [], bottom: [], left: [] }
@@ -37,8 +37,10 @@ export function report(block: Block): Report {
 
 /** The quilting route as the maker wishes it: as long as the report's, unless she begins where that costs something. */
 export function quiltingRoute(block: Block, wishes: QuiltingWishes = {}): Ditch {
-  const { laid, plane, sewn } = sewnBlock(block, 'quick')
-  return sewn === null ? NO_DITCH : quilt(laid, plane, wishes)
+  const laid = lay(block)
+  const plane = planeOf(laid)
+  // With borders on, the strips fill what lies round the grid: cloth beyond it overlaps them.
+  return plane.faults.length > 0 ? NO_DITCH : quilt(laid, plane, wishes)
 }
 
 /** All that is said while the hand is still on the block: the quilting route, layers of cloth and alike pieces take longer. */

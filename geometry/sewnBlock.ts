@@ -45,7 +45,7 @@ export function sewnBlock(block: Block, depth: Depth = 'whole'): SewnBlock {
   return { laid, plane, faults, depth, sewn: { ...sewn, taken: found.plan }, cloth: { folds, thickest: found.thickest } }
 }
 
-function planeOf(laid: Laid): Plane {
+export function planeOf(laid: Laid): Plane {
   const out = laid.borders * laid.den
   return subdivide(
     laid.patches.map(({ corners }) => corners),

@@ -80,7 +80,9 @@ function linesAt(outline: Outline, distance: number): StitchedLine[] {
     const bend = bendAt(before, side, distance)
     return [...(bend === null ? [] : keptOf(outline, bend, distance)), ...keptOf(outline, straight(side, distance), distance)]
   })
-  return tied(kept, outline.hair * 100).flatMap((points) => lineOf(points, outline.hair * 100))
+  // At a corner that is all but straight, two sides' lines may each run past the other by so much before a hair tells them apart.
+  const near = 3 * Math.sqrt(distance * outline.hair)
+  return tied(kept, near).flatMap((points) => lineOf(points, near))
 }
 
 function straight({ from, along, inwards, length }: Side, distance: number): Piece {
@@ -151,17 +153,18 @@ function keptOf({ corners, sides, hair }: Outline, piece: Piece, distance: numbe
   })
 }
 
-/** Pieces end to end; all run the same way round. */
+/** Pieces end to end, each with the nearest that begins where it ends; all run the same way round. */
 function tied(pieces: readonly Place[][], near: number): Place[][] {
   const left = [...pieces]
   const lines: Place[][] = []
   for (let line = left.shift(); line !== undefined; line = left.shift()) {
     for (;;) {
       const end = line.at(-1) as Place
-      if (line.length > 2 && apart(end, line[0] as Place) <= near) break
-      const next = left.findIndex((piece) => apart(piece[0] as Place, end) <= near)
-      if (next < 0) break
-      line.push(...(left.splice(next, 1)[0] as Place[]).slice(1))
+      const starts = left.map((piece) => apart(piece[0] as Place, end))
+      const least = starts.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY)
+      const closing = line.length > 2 ? apart(line[0] as Place, end) : Number.POSITIVE_INFINITY
+      if (least > near || closing <= least) break
+      line.push(...(left.splice(starts.indexOf(least), 1)[0] as Place[]).slice(1))
     }
     lines.push(line)
   }

@@ -1,26 +1,31 @@
 /**
  * Pair points so that the sum over all pairs is the least, leaving none, one or two of them open: minimum-weight matching.
  *
- * In      points, and for each its neighbours, nearest first, as far as they are asked for; costs are whole, at most 2^50 over all pairs.
+ * In      points, and their neighbours, nearest first, as far as they are asked for; costs are whole, at most 2^49 over all pairs.
  * Out     for each point its partner; the sum; and a sum below which no pairing can be. The two are the same whole number: that is the proof.
  * How     Edmonds. Every point has a price, and no pair may cost less than its two prices. All open points raise their prices at one speed. A pair
  *         that has become tight joins two trees (then the way between their roots is paired anew), lets a tree grow by a pair, or closes an odd
  *         ring, which from then on is priced as one point. What a tree reaches at an odd step sinks as its neighbours rise, and a ring sunk to
  *         nothing is opened again. Kept true: pairs are tight, no pair costs less than the prices across it, no price is above that of an open
  *         point. So when as many points are open as may be, prices less the open ones' are a floor for every pairing, and ours stands on it.
- * Near    a tight pair costs at most twice the greater of its prices: points are asked for neighbours only as far as they have risen.
+ * Near    a tight pair costs at most twice the greater of its prices: points are asked for neighbours only as far as they have risen. The points of a
+ *         large ring rise together, so they ask together, and of all their pairs with a neighbour only the one that will be tight first counts;
+ *         where such a ring is opened, its parts ask for themselves what was passed over.
  * Ends    every step makes trees grow, closes a ring or pairs two more; a ring can open only where it sank. Costs are doubled, so that all events
  *         fall on whole times and ties are ties.
  * Source  J. Edmonds, Paths, trees, and flowers (1965); several trees at once: V. Kolmogorov, Blossom V (2009). From memory.
  */
 import { Heap } from './heap.ts'
 
-/** Points from the nearest on, and how far all of them are known (Infinity: there are no more). */
+/** Neighbours of points that ask together, each by its pair with the asker for which cost less height is least, from the least on. */
 export interface Nearby {
-  readonly points: readonly number[]
-  readonly costs: readonly number[]
+  readonly pairs: readonly { readonly from: number; readonly to: number; readonly cost: number }[]
+  /** So much of cost less height all of them are known (Infinity: there are no more). */
   readonly known: number
 }
+
+/** At least so many neighbours that are not askers themselves, or all there are. Costs are whole, heights are halves at most. */
+export type AskNear = (askers: readonly number[], heights: readonly number[], most: number) => Nearby
 
 export interface LeastPairing {
   /** −1 for a point left open. */
@@ -32,8 +37,8 @@ export interface LeastPairing {
   readonly openable: readonly number[]
 }
 
-/** `near(point, most)`: at least so many neighbours, or all there are. Costs that differ by less than `hair` are alike to `openable`. */
-export function leastPairing(count: number, near: (point: number, most: number) => Nearby, open: 0 | 1 | 2 = 0, hair = 0): LeastPairing {
+/** Costs that differ by less than `hair` are alike to `openable`. */
+export function leastPairing(count: number, near: AskNear, open: 0 | 1 | 2 = 0, hair = 0): LeastPairing {
   return new Pairing(count, near, open).result(hair)
 }
 
@@ -48,13 +53,15 @@ const back = ({ from, to }: Step): Step => ({ from: to, to: from })
 type Label = -1 | 0 | 1
 
 const FIRST_ASKED = 6
+/** Rings of so many points ask together. */
+const MANY = 12
 const EDGE = 0
 const ASK = 1
 const RING = 2
 
 class Pairing {
   private readonly count: number
-  private readonly near: (point: number, most: number) => Nearby
+  private readonly near: AskNear
   private readonly open: number
   private free: number
   private time = 0
@@ -72,6 +79,8 @@ class Pairing {
   private readonly pairsAt: number[][]
   private readonly known: number[]
   private readonly asked: number[]
+  /** Whether it has asked together with its ring, and so not for all its own pairs. */
+  private readonly together: boolean[]
 
   /** Per node, points first: rising, sinking or at rest since when; its own price then. */
   private readonly label: Label[]
@@ -89,7 +98,7 @@ class Pairing {
   private readonly seen: number[] = []
   private stamp = 0
 
-  constructor(count: number, near: (point: number, most: number) => Nearby, open: number) {
+  constructor(count: number, near: AskNear, open: number) {
     const each = <T>(make: (point: number) => T): T[] => Array.from({ length: count }, (_, point) => make(point))
     this.count = count
     this.near = near
@@ -100,6 +109,7 @@ class Pairing {
     this.pairsAt = each(() => [])
     this.known = each(() => 0)
     this.asked = each(() => 0)
+    this.together = each(() => false)
     this.label = each(() => 1)
     this.since = each(() => 0)
     this.price = each(() => 0)
@@ -181,19 +191,43 @@ class Pairing {
 
   private askWhenDue(point: number): void {
     if (this.labelAt(point) !== 1) return
-    if (2 * this.risenNow(point) >= (this.known[point] as number)) this.ask(point)
-    else this.awaitAsking(point)
+    if (this.isServed(point)) this.awaitAsking(point)
+    else this.ask(point)
+  }
+
+  /** Whether all neighbours are known that may be tight by now. */
+  private isServed(point: number): boolean {
+    return 2 * this.risenNow(point) < (this.known[point] as number)
   }
 
   private ask(point: number): void {
+    const node = this.outer[point] as number
+    const askers = (this.points[node] as number[]).length < MANY ? [point] : (this.points[node] as number[])
     const asked = Math.max(FIRST_ASKED, 2 * (this.asked[point] as number))
-    this.asked[point] = asked
-    const { points, costs, known } = this.near(point, asked)
-    this.known[point] = 2 * known
-    points.forEach((other, place) => {
-      this.learn(point, other, 2 * (costs[place] as number))
+    const heights = askers.map((asker) => this.risenNow(asker))
+    const { pairs, known } = this.near(
+      askers,
+      heights.map((height) => height / 2),
+      asked,
+    )
+    askers.forEach((asker, place) => {
+      this.asked[asker] = Math.max(asked, this.asked[asker] as number)
+      this.known[asker] = Math.max(this.known[asker] as number, 2 * known + (heights[place] as number))
+      this.together[asker] ||= askers.length > 1
     })
-    this.awaitAsking(point)
+    for (const { from, to, cost } of pairs) this.learn(from, to, 2 * cost)
+    if (this.label[node] === 1) for (const asker of askers) this.awaitAsking(asker)
+  }
+
+  /** Of an opened ring's part: what its points passed over when they asked with the ring. */
+  private askAgain(node: number): void {
+    const passed = (this.points[node] as number[]).filter((point) => this.together[point])
+    for (const point of passed) {
+      this.known[point] = 0
+      this.asked[point] = 0
+      this.together[point] = false
+    }
+    for (const point of passed) while (!this.isServed(point)) this.ask(point)
   }
 
   private keyOf(a: number, b: number): number {
@@ -361,6 +395,7 @@ class Pairing {
       above = forward ? back(steps[place] as Step) : (steps[next] as Step)
       place = next
     }
+    for (const member of ring) this.askAgain(member)
     for (const member of ring) {
       if (this.label[member] === -1) this.awaitOpening(member)
       else this.awaken(this.points[member] as number[])

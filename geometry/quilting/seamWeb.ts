@@ -24,7 +24,9 @@ export class SeamWeb {
   readonly whole: readonly number[]
   private readonly reached: Float64Array
   private readonly by: Int32Array
+  private readonly origin: Int32Array
   private readonly visited: Int32Array
+  private readonly started: Int32Array
   private visit = 0
   private readonly heap = new Heap()
 
@@ -52,7 +54,9 @@ export class SeamWeb {
     this.whole = this.lengths.map((length) => Math.round((length / total) * PARTS))
     this.reached = new Float64Array(dots.length)
     this.by = new Int32Array(dots.length)
+    this.origin = new Int32Array(dots.length)
     this.visited = new Int32Array(dots.length)
+    this.started = new Int32Array(dots.length)
   }
 
   across(edge: number, dot: number): number {
@@ -82,25 +86,29 @@ export class SeamWeb {
     })
   }
 
-  /** Dots with a number in `numbers` (−1: none), nearest first: at least `most`, all that are as near as the last, or all there are. */
-  nearby(start: number, numbers: Int32Array, most: number): Nearby {
-    const points: number[] = []
-    const costs: number[] = []
+  /** What `leastPairing` asks for, of the dots that are paired. */
+  nearby(paired: readonly number[], numbers: Int32Array, askers: readonly number[], heights: readonly number[], most: number): Nearby {
+    const pairs: { from: number; to: number; cost: number }[] = []
     let known = Number.POSITIVE_INFINITY
-    this.spread(start, (dot, cost) => {
-      if (cost > known) return true
-      if (dot === start || (numbers[dot] as number) < 0) return false
-      points.push(numbers[dot] as number)
-      costs.push(cost)
-      if (points.length === most) known = cost
-      return false
-    })
-    return { points, costs, known }
+    const { origin } = this
+    this.spread(
+      askers.map((asker) => paired[asker] as number),
+      heights,
+      (dot, cost) => {
+        if (cost > known) return true
+        const [place, to] = [origin[dot] as number, numbers[dot] as number]
+        if (to < 0 || this.isStart(dot)) return false
+        pairs.push({ from: askers[place] as number, to, cost: cost + (heights[place] as number) })
+        if (pairs.length === most) known = cost
+        return false
+      },
+    )
+    return { pairs, known }
   }
 
   /** Edges of a shortest way. */
   way(from: number, to: number): number[] {
-    this.spread(from, (dot) => dot === to)
+    this.spread([from], [0], (dot) => dot === to)
     const edges: number[] = []
     for (let dot = to; dot !== from; ) {
       const edge = this.by[dot] as number
@@ -110,14 +118,25 @@ export class SeamWeb {
     return edges
   }
 
-  /** Dots in the order in which they are reached, until one is said to be enough. Leaves in `by` the edge by which each is reached. */
-  private spread(start: number, enough: (dot: number, cost: number) => boolean): void {
-    const { heap, reached, by, visited } = this
+  private isStart(dot: number): boolean {
+    return this.started[dot] === this.visit
+  }
+
+  /**
+   * Dots in the order in which they are reached from the nearest start, a start's height being less way to go, until one is said to be enough.
+   * Leaves in `by` the edge by which each dot is reached, in `origin` the place of its start among the starts.
+   */
+  private spread(starts: readonly number[], heights: readonly number[], enough: (dot: number, cost: number) => boolean): void {
+    const { heap, reached, by, visited, origin } = this
     const visit = ++this.visit
     heap.clear()
-    visited[start] = visit
-    reached[start] = 0
-    heap.put(0, start)
+    starts.forEach((start, place) => {
+      this.started[start] = visit
+      visited[start] = visit
+      reached[start] = -(heights[place] as number)
+      origin[start] = place
+      heap.put(reached[start], start)
+    })
     while (heap.size > 0) {
       const cost = heap.least
       const dot = heap.take()
@@ -130,6 +149,7 @@ export class SeamWeb {
         visited[next] = visit
         reached[next] = reach
         by[next] = edge
+        origin[next] = origin[dot] as number
         heap.put(reach, next)
       }
     }

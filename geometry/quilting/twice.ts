@@ -68,7 +68,7 @@ function paired(web: SeamWeb, dots: readonly number[], open: 1 | 2): { twice: Tw
   dots.forEach((dot, place) => {
     numbers[dot] = place
   })
-  const least = leastPairing(dots.length, (place, most) => web.nearby(dots[place] as number, numbers, most), open, hairOf(web))
+  const least = leastPairing(dots.length, (askers, heights, most) => web.nearby(dots, numbers, askers, heights, most), open, hairOf(web))
   // Two ways over one edge would undo each other.
   const edges = new Set<number>()
   least.partner.forEach((other, place) => {

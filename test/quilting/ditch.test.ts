@@ -104,8 +104,37 @@ describe('one line of quilting', () => {
     }
   })
 
+  it.each([2, 3])('retraces no more than that where crowds of loose ends lie far apart (case %i)', (seed) => {
+    const crowd = scattered(sequence(seed * 31), 4, 4, 0.93)
+    const places: readonly Dot[] = [
+      [0, 0],
+      [100, 0],
+      [0, 100],
+      [100, 100],
+    ]
+    const moved = ([x, y]: Dot, place: number): Dot => [x + (places[place] as Dot)[0], y + (places[place] as Dot)[1]]
+    const first = (crowd[0] as Segment)[0]
+    // One crowd is tied to each of the three others, so that each has an odd number of loose ends.
+    const ties = [1, 2, 3].map((place): Segment => [moved(first, 0), moved(first, place)])
+    const segments = [...places.flatMap((_, place) => crowd.map(([a, b]): Segment => [moved(a, place), moved(b, place)])), ...ties]
+    const found = ditch(segments)
+    checkRoutes(segments, found)
+    expect(found.retraced).toBeCloseTo(solvedLength(programOf(partsOf(segments))), 6)
+    expect(found.retraced).toBeGreaterThan(100)
+  })
+
+  it.each([
+    ['a star', star(plain)],
+    ['a star with a border', star(plain, { borders: [{ finishedWidth: 1, fabric: 'b' }] })],
+    ['a block with a gap', blockOf(2, 1, [square('a', [0, 0])])],
+    ['a block with a gap and a border', blockOf(2, 1, [square('a', [0, 0])], { borders: [{ finishedWidth: 1, fabric: 'b' }] })],
+    ['cloth in the border', blockOf(1, 1, [square('a', [0, 0]), square('b', [1, 0])], { borders: [{ finishedWidth: 3, fabric: 'b' }] })],
+  ])('is the same alone as in the report: %s', (_, block) => {
+    expect(quiltingRoute(block)).toEqual(report(block).ditch)
+  })
+
   it('holds for a block of hundreds of units, proved', () => {
-    const { ditch: route } = report(manyUnits(20))
+    const route = quiltingRoute(manyUnits(20))
     expect(route.proved).toBe(true)
     expect(route.routes).toHaveLength(1)
   })

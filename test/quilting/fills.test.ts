@@ -85,6 +85,17 @@ const SHAPES: readonly [string, readonly Place[]][] = [
       0.7,
     ),
   ],
+  [
+    'a side that is all but straight',
+    [
+      [2.97, 1.72],
+      [1.6, 8.24],
+      [-6.24, 4.71],
+      [-8.19, -1.54],
+      [-2.03, -9.39],
+      [4.38, -5],
+    ],
+  ],
   ...[1, 2, 3, 4, 5, 6].map((seed): [string, Place[]] => [`a shape of chance, ${seed}`, star(sequence(seed * 97), 5 + seed)]),
 ]
 

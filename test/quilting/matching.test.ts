@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { leastPairing, type Nearby } from '../../geometry/quilting/matching.ts'
+import { type AskNear, leastPairing } from '../../geometry/quilting/matching.ts'
 import { sequence } from '../help.ts'
 
 type Cost = (a: number, b: number) => number
@@ -16,13 +16,16 @@ function bestOfAll(left: readonly number[], cost: Cost, open: number): number {
 }
 
 /** Neighbours, nearest first, as far as they are asked for. */
-function nearbyOf(count: number, cost: Cost): (point: number, most: number) => Nearby {
-  return (point, most) => {
-    const others = Array.from({ length: count }, (_, other) => other).filter((other) => other !== point)
-    const sorted = others.sort((a, b) => cost(point, a) - cost(point, b))
-    const known = most >= sorted.length ? Number.POSITIVE_INFINITY : cost(point, sorted[most - 1] as number)
-    const points = sorted.filter((other) => cost(point, other) <= known)
-    return { points, costs: points.map((other) => cost(point, other)), known }
+function nearOf(count: number, cost: Cost): AskNear {
+  return (askers, heights, most) => {
+    const others = Array.from({ length: count }, (_, other) => other).filter((other) => !askers.includes(other))
+    const best = others.map((to) => {
+      const pairs = askers.map((from, place) => ({ from, to, cost: cost(from, to), apart: cost(from, to) - (heights[place] as number) }))
+      return pairs.reduce((a, b) => (b.apart < a.apart ? b : a))
+    })
+    const sorted = best.sort((a, b) => a.apart - b.apart)
+    const known = sorted[most - 1]?.apart ?? Number.POSITIVE_INFINITY
+    return { pairs: sorted.filter(({ apart }) => apart <= known), known }
   }
 }
 
@@ -53,7 +56,7 @@ describe('the least pairing', () => {
         const next = sequence(seed * 7919)
         const count = 2 + 2 * (seed % 4) + (open === 1 ? 1 : 0)
         const cost = costOf(next, count)
-        const found = leastPairing(count, nearbyOf(count, cost), open)
+        const found = leastPairing(count, nearOf(count, cost), open)
         found.partner.forEach((other, one) => {
           if (other >= 0) expect(found.partner[other]).toBe(one)
         })
@@ -69,7 +72,7 @@ describe('the least pairing', () => {
   it('proves the sum of hundreds of pairs by prices that add up to it', () => {
     for (let seed = 1; seed <= 8; seed++) {
       const cost = onGrid(sequence(seed), 300, seed % 2 === 0 ? 40 : 4000)
-      const { cost: sum, atLeast, partner } = leastPairing(300, nearbyOf(300, cost), 2)
+      const { cost: sum, atLeast, partner } = leastPairing(300, nearOf(300, cost), 2)
       expect(atLeast).toBe(sum)
       expect(partner.reduce((total, other, one) => (other > one ? total + cost(one, other) : total), 0)).toBe(sum)
     }
@@ -80,7 +83,7 @@ describe('the least pairing', () => {
       const count = 8
       const cost = onGrid(sequence(seed * 31), count, 6)
       const all = Array.from({ length: count }, (_, point) => point)
-      const { cost: least, openable } = leastPairing(count, nearbyOf(count, cost), 2)
+      const { cost: least, openable } = leastPairing(count, nearOf(count, cost), 2)
       for (const point of all) {
         const others = all.filter((one) => one !== point)
         if (bestOfAll(others, cost, 1) === least) expect(openable).toContain(point)
