@@ -88,6 +88,7 @@ function rowOf(alike: Alike, count: number, rule: Rule): UnitRow {
     count,
     for: [first.id],
     batches: method === 'geese-4' ? [batchFor(first)] : [],
+    goes: 1,
     spare: 0,
     bias: method === 'hst-4',
   }
