@@ -1,5 +1,6 @@
 /** What to cut, the batches, and the cloth to buy; copied or saved as CSV. */
 import { batchSentence, type Block, type CutRow, cutListCsv, type Findings, sayLength, type UnitRow } from '../../geometry/index.ts'
+import { BatchStars } from './BatchStars.tsx'
 import { download, fileName } from '../state/save.ts'
 import { look, useStore, useTold } from '../state/store.ts'
 import { KIND_NAMES, METHOD_NAMES } from './words.ts'
@@ -24,6 +25,7 @@ export function CutList() {
             ))}
         </ul>
       )}
+      <BatchStars report={report} />
       {report.units.length > 0 && <h3>Trim units to</h3>}
       <ul>
         {report.units.map((row) => (

@@ -1,0 +1,124 @@
+/** Which stars one batch of geese can make, to choose from; and the nearest colouring that makes do with a batch less. */
+import { useMemo } from 'react'
+import {
+  type Batch,
+  type Block,
+  type BoxUnit,
+  colourWings,
+  type Findings,
+  nearestColouring,
+  type Star,
+  starsIn,
+  starsOfOneBatch,
+  type UnitRow,
+  type Wings,
+  wingsSeen,
+} from '../../geometry/index.ts'
+import { edit, look, useStore } from '../state/store.ts'
+
+/** Geese up to which the nearest colouring is sought at once: more are no longer one star or two. */
+const MOST_GEESE = 16
+
+export function BatchStars({ report }: { readonly report: Findings }) {
+  const block = useStore(({ history }) => history.block)
+  const rows = report.units.filter(({ batches }) => batches.length > 0)
+  return rows.map((row) => <Row key={row.for.join()} row={row} block={block} />)
+}
+
+function Row({ row, block }: { readonly row: UnitRow; readonly block: Block }) {
+  const stars = useMemo(() => starsIn(block).filter((ids) => ids.every((id) => row.for.includes(id))), [block, row])
+  const geese = block.units.filter((unit): unit is BoxUnit => unit.kind === 'goose' && row.for.includes(unit.id))
+  const nearest = useMemo(() => fewer(geese, row), [geese, row])
+  const star = stars[0]
+  const batch = row.batches[0]
+  return (
+    <>
+      {nearest !== null && (
+        <div className="buttons">
+          <button
+            type="button"
+            onClick={() => {
+              edit(colourWings(Object.fromEntries(geese.map(({ id }, place) => [id, nearest.wings[place] as Wings]))))
+              look({
+                notice: `${wordsOf(nearest.changed)} changed; ${row.batches.length - 1 === 1 ? 'one batch makes' : `${row.batches.length - 1} batches make`} these geese.`,
+              })
+            }}
+          >
+            Make do with {row.batches.length - 1 === 1 ? 'one batch' : `${row.batches.length - 1} batches`}: {wordsOf(nearest.changed)} would change
+          </button>
+        </div>
+      )}
+      {star !== undefined && batch !== undefined && <Choices star={star} batch={batch} block={block} />}
+    </>
+  )
+}
+
+const wordsOf = (wings: number): string => (wings === 1 ? 'one wing' : `${wings} wings`)
+
+function fewer(geese: readonly BoxUnit[], row: UnitRow): ReturnType<typeof nearestColouring> {
+  if (row.batches.length < 2 || geese.length > MOST_GEESE) return null
+  return nearestColouring(geese.map(wingsSeen), row.batches.length - 1)
+}
+
+function Choices({ star, batch, block }: { readonly star: readonly string[]; readonly batch: Batch; readonly block: Block }) {
+  const top = block.units.find(({ id }) => id === star[0]) as BoxUnit
+  const now = star.map((id) => wingsSeen(block.units.find((unit) => unit.id === id) as BoxUnit).join()).join(';')
+  const stars = starsOfOneBatch(batch.corners)
+  if (stars.length < 2) return null
+  return (
+    <>
+      <h3>Stars of one batch</h3>
+      <ul className="stars">
+        {stars.map((one, index) => {
+          const isNow = [0, 1, 2, 3].some((turn) => [...one.slice(turn), ...one.slice(0, turn)].map((wings) => wings.join()).join(';') === now)
+          return (
+            <li key={one.flat().join()}>
+              <button
+                type="button"
+                aria-pressed={isNow}
+                aria-label={`Star ${index + 1} of ${stars.length}`}
+                onClick={() => {
+                  edit(colourWings(Object.fromEntries(star.map((id, place) => [id, one[place] as Wings]))))
+                  look({ notice: 'The star is coloured as one batch makes it.' })
+                }}
+              >
+                <StarPicture star={one} goose={batch.goose} outward={(top.turn ?? 0) === 0} block={block} />
+              </button>
+            </li>
+          )
+        })}
+      </ul>
+    </>
+  )
+}
+
+/** Four geese round a square; the top one, turned. */
+function StarPicture({
+  star,
+  goose,
+  outward,
+  block,
+}: {
+  readonly star: Star
+  readonly goose: string
+  readonly outward: boolean
+  readonly block: Block
+}) {
+  const colour = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.colour ?? '#888888'
+  // Seen from the middle of a star whose tips point inward, left and right change sides.
+  const [body, near, far] = outward ? ['1,1 3,1 2,0', '1,0 2,0 1,1', '2,0 3,0 3,1'] : ['1,0 3,0 2,1', '3,0 3,1 2,1', '1,0 2,1 1,1']
+  return (
+    <svg viewBox="-0.1 -0.1 4.2 4.2" width="56" height="56" aria-hidden="true">
+      <rect width="4" height="4" fill={colour(goose)} />
+      {star.map(([left, right], side) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a goose is its side of the star
+        <g key={side} transform={`rotate(${side * 90} 2 2)`}>
+          <polygon points={body} fill={colour(goose)} />
+          <polygon points={near} fill={colour(left)} />
+          <polygon points={far} fill={colour(right)} />
+        </g>
+      ))}
+      <rect width="4" height="4" fill="none" stroke="#2b2320" strokeWidth="0.08" />
+    </svg>
+  )
+}
