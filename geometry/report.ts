@@ -65,7 +65,7 @@ export function layered(block: Block): Layered {
 function found(sewnBlock: SewnBlock): Findings {
   const { laid, plane, faults, sewn } = sewnBlock
   const { block } = laid
-  const cut = cutting(block)
+  const cut = cutting(block, sewnBlock.depth === 'whole' ? 'proving' : 'quick')
   const problems = [...faults, ...(sewn === null ? [] : sewingProblems(laid, plane, sewn.taken)), ...cut.problems]
   return {
     format: 'nestwright.report',

@@ -136,6 +136,8 @@ export interface FabricRow {
   /** Yards or metres. */
   readonly buy: number
   readonly proved: boolean
+  /** Where it is not proved: no cutting into strips takes less. */
+  readonly atLeast?: number
   readonly strips: readonly Strip[]
 }
 

@@ -13,7 +13,7 @@ import { leastBatches, wingsSeen } from './batches.ts'
 import { AT_A_TIME, goesOf } from './goes.ts'
 import { type Piece, piecesOf } from './pieces.ts'
 import { crossCuts, type Rule, unfinished } from './size.ts'
-import { clothOf } from './strips.ts'
+import { clothOf, type ClothDepth } from './strips.ts'
 import { type Alike, alikeUnits, twoByTwo } from './units.ts'
 
 export interface Cutting {
@@ -24,7 +24,9 @@ export interface Cutting {
   readonly problems: readonly Problem[]
 }
 
-export function cutting(block: Block): Cutting {
+/** `copies`: how many of the block are made; its units stand in the rows as often. */
+export function cutting(one: Block, depth: ClothDepth = 'proving', copies = 1): Cutting {
+  const block = copies === 1 ? one : { ...one, units: Array.from({ length: copies }, () => one.units).flat() }
   const rule: Rule = { seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)) }
   const width = toNumber(usableWidthOf(block))
   const problems: Problem[] = []
@@ -41,9 +43,9 @@ export function cutting(block: Block): Cutting {
     pieces.push(...piecesOf(alike, row, rule, width))
     if (alike.method === 'qst-2') problems.push(...handProblem(alike))
   }
-  pieces.push(...borderPieces(block, rule))
+  for (let copy = 0; copy < copies; copy++) pieces.push(...borderPieces(block, rule))
   const cut = gathered(pieces)
-  const { rows: fabric, tooLarge } = clothOf(block, cut, width)
+  const { rows: fabric, tooLarge } = clothOf(block, cut, width, depth)
   problems.push(...biasEdge(block), ...tooLarge.map((piece) => clothProblem(block, piece)))
   return { units: rows, cut, fabric, cloth: { usableWidth: width }, problems }
 }

@@ -1,0 +1,102 @@
+/**
+ * What cutting strips is about: kinds of pieces, the cloth's width, and how wide a piece lies in a strip of some height.
+ *
+ * In      sizes with their numbers, and the width, in the measure's unit.
+ * Out     the same in whole steps of a ruler on which every size lies, if there is one with at most a thousand steps to the unit; else in
+ *         billionths of the unit, and then a hair is allowed on the width.
+ * How     in a strip high enough for a piece to stand, it stands: that takes the least of the strip's length. In a lower one it lies, if it can.
+ *         So a strip of a given height holds every piece in one way, and cutting is packing: strips are bins whose cost is their height.
+ */
+export interface Kind {
+  readonly long: number
+  readonly short: number
+  readonly count: number
+}
+
+export interface Task {
+  readonly kinds: readonly Kind[]
+  /** What is allowed in one strip, side by side; the hair included. */
+  readonly width: number
+  readonly perUnit: number
+  /** What sizes may be off together, in steps. */
+  readonly hair: number
+  /** The least difference between lengths that counts. */
+  readonly least: number
+}
+
+/** A strip across the cloth: how many of each kind it holds. */
+export interface Laid {
+  readonly height: number
+  readonly held: ReadonlyMap<number, number>
+}
+
+export interface Sized {
+  readonly size: readonly [number, number]
+  readonly count: number
+}
+
+const STEPS_TO_THE_UNIT = 1000
+const BILLION = 1e9
+/** Sizes are said to a billionth; two hundred of them side by side may be so much off. */
+const HAIR = 100
+/** In billionths, what no ruler shows. */
+const UNSEEN = 1000
+
+/** `others`: lengths that are to lie on the ruler too. */
+export function taskOf(pieces: readonly Sized[], width: number, others: readonly number[] = []): Task {
+  const sides = [...new Set([...pieces.flatMap(({ size }) => size), ...others])]
+  const perUnit = rulerOf([...sides, width]) ?? BILLION
+  const exact = perUnit !== BILLION
+  const kinds = new Map<string, Kind>()
+  for (const { size, count } of pieces) {
+    const long = Math.round(Math.max(...size) * perUnit)
+    const short = Math.round(Math.min(...size) * perUnit)
+    const key = `${long}|${short}`
+    kinds.set(key, { long, short, count: (kinds.get(key)?.count ?? 0) + count })
+  }
+  const hair = exact ? 0 : HAIR
+  return { kinds: [...kinds.values()], width: Math.round(width * perUnit) + hair, perUnit, hair, least: exact ? 1 : UNSEEN }
+}
+
+function rulerOf(lengths: readonly number[]): number | null {
+  for (let steps = 1; steps <= STEPS_TO_THE_UNIT; steps++) {
+    if (lengths.every((length) => Math.abs(length * steps - Math.round(length * steps)) <= steps / BILLION)) return steps
+  }
+  return null
+}
+
+/** How much of the strip a piece takes, or 0 where it does not fit. */
+export function wideIn({ long, short }: Pick<Kind, 'long' | 'short'>, height: number, width: number): number {
+  if (long <= height && short <= width) return short
+  return short <= height && long <= width ? long : 0
+}
+
+/** The heights a strip may have, the lowest first: where one more kind fits, or one more stands. */
+export function heightsOf({ kinds, width }: Task): number[] {
+  const heights = kinds.flatMap(({ long, short }) => (long <= width ? [short, long] : [long]))
+  return [...new Set(heights)].sort((a, b) => a - b)
+}
+
+/** The same task for what is left; its kinds are numbered as they stand in `kinds`. */
+export function restOf(task: Task, left: ArrayLike<number>, kinds: readonly number[]): Task {
+  return { ...task, kinds: kinds.map((kind) => ({ ...(task.kinds[kind] as Kind), count: left[kind] as number })) }
+}
+
+export const lengthOf = (strips: readonly Laid[]): number => strips.reduce((sum, { height }) => sum + height, 0)
+
+/** The lowest strip that holds these side by side. */
+export function lowered(task: Task, { height, held }: Laid): Laid {
+  const kinds = [...held].map(([kind, count]) => ({ ...(task.kinds[kind] as Kind), count }))
+  const heights = [...new Set(kinds.flatMap(({ long, short }) => [short, long]))].filter((one) => one < height).sort((a, b) => a - b)
+  const fits = (one: number): boolean => {
+    let wide = 0
+    for (const kind of kinds) {
+      const each = wideIn(kind, one, task.width)
+      if (each === 0) return false
+      wide += each * kind.count
+    }
+    return wide <= task.width
+  }
+  const lower = heights.find(fits)
+  return lower === undefined ? { height, held } : { height: lower, held }
+}

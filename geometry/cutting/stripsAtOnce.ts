@@ -1,0 +1,95 @@
+/**
+ * Strips at once: good ones, found while the hand waits.
+ *
+ * In      a task, and steps to spend.
+ * Out     strips that hold every piece.
+ * How     one strip after the other, each the one whose pieces are worth most for its height. At first a piece is worth its area. When all are
+ *         laid, a piece that lay in a strip half empty has cost more than its area: that is what it is worth in the next round, so that it is
+ *         laid earlier, where something fits beside it. The best round is kept.
+ */
+import type { Filler } from './fillStrips.ts'
+import { type Kind, type Laid, lengthOf, lowered, type Task, wideIn } from './stripTask.ts'
+
+/** How many heights are filled for each strip, those that promise most. */
+const TRIED = 3
+
+export interface Rounds {
+  readonly steps: number
+  readonly rounds: number
+  /** What pieces are worth at first; their area if not given. */
+  readonly worth?: ArrayLike<number>
+  /** Strips are only sought until they are no longer than this. */
+  readonly until?: number
+  readonly left?: ArrayLike<number>
+  readonly seen?: (strip: Laid) => void
+}
+
+export function stripsAtOnce(filler: Filler, { steps, rounds, worth: first, until = 0, left, seen }: Rounds): Laid[] {
+  const { task } = filler
+  const worth = Float64Array.from(task.kinds, ({ long, short }, kind) => {
+    const area = (long * short) / task.width
+    // A price may be nothing; a piece worth nothing would never be laid.
+    return Math.max(first?.[kind] ?? area, area / 10)
+  })
+  const end = filler.steps + steps
+  let best: Laid[] | null = null
+  for (let round = 0; round < rounds; round++) {
+    const strips = laid(filler, worth, left)
+    if (seen !== undefined) strips.forEach(seen)
+    if (best === null || lengthOf(strips) < lengthOf(best)) best = strips
+    if (lengthOf(best) <= until || filler.steps > end) break
+    for (const strip of strips) revalue(task, strip, worth)
+  }
+  return best as Laid[]
+}
+
+function laid(filler: Filler, worth: Float64Array, given?: ArrayLike<number>): Laid[] {
+  const { task } = filler
+  const left = Int32Array.from(task.kinds, ({ count }, kind) => given?.[kind] ?? count)
+  const strips: Laid[] = []
+  while (left.some((count) => count > 0)) {
+    const strip = lowered(task, bestStrip(filler, worth, left))
+    // The same strip again and again, while there are pieces for it.
+    const times = Math.min(...[...strip.held].map(([kind, count]) => Math.floor((left[kind] as number) / count)))
+    for (const [kind, count] of strip.held) left[kind] = (left[kind] as number) - times * count
+    for (let time = 0; time < times; time++) strips.push(strip)
+  }
+  return strips
+}
+
+function bestStrip(filler: Filler, worth: Float64Array, left: Int32Array): Laid {
+  const { heights } = filler
+  const bounds = filler.bounds(worth, left)
+  const promise = (index: number): number => (bounds[index] as number) / (heights[index] as number)
+  const tried: number[] = []
+  for (let index = 0; index < heights.length; index++) {
+    let place = tried.length
+    while (place > 0 && promise(tried[place - 1] as number) < promise(index)) place--
+    if (place < TRIED) tried.splice(place, 0, index)
+    if (tried.length > TRIED) tried.pop()
+  }
+  let best: Laid | null = null
+  let most = 0
+  for (const index of tried) {
+    if (promise(index) <= most) continue
+    const height = heights[index] as number
+    const { held } = filler.best(height, worth, left)
+    const gained = [...held].reduce((sum, [kind, count]) => sum + count * (worth[kind] as number), 0) / height
+    if (gained > most) {
+      most = gained
+      best = { height, held }
+    }
+  }
+  if (best === null) throw new Error('impossible: pieces are left that no strip holds')
+  return best
+}
+
+/** Half way from what a piece was worth to what it cost. */
+function revalue({ kinds, width }: Task, { height, held }: Laid, worth: Float64Array): void {
+  let wide = 0
+  for (const [kind, count] of held) wide += count * wideIn(kinds[kind] as Kind, height, width)
+  for (const kind of held.keys()) {
+    const cost = (height * wideIn(kinds[kind] as Kind, height, width)) / wide
+    worth[kind] = ((worth[kind] as number) + cost) / 2
+  }
+}

@@ -1,0 +1,95 @@
+/**
+ * Strips by turning: every kind of piece lies one way or the other, and is turned where that saves cloth.
+ *
+ * In      a task.
+ * Out     strips that hold every piece.
+ * How     higher pieces open strips, lower ones fill what is left (and are trimmed down). Kinds are turned one after the other while that saves; beyond
+ *         some hundreds of kinds not every one is tried in every round.
+ */
+import { type Kind, type Laid, lengthOf, lowered, type Task } from './stripTask.ts'
+
+interface Row {
+  readonly height: number
+  left: number
+  readonly held: Map<number, number>
+}
+
+/** Rounds of turning one kind after the other. */
+const ROUNDS = 4
+/** Kinds laid over all tries. */
+const LAID_KINDS = 150_000
+
+export function stripsByTurning(task: Task): Laid[] {
+  const { kinds, width } = task
+  const must = kinds.map(({ long }) => long > width)
+  let best = laid(task, must)
+  let tries = Math.floor(LAID_KINDS / kinds.length)
+  for (const start of [must, kinds.map(() => true)]) {
+    const ways = [...start]
+    let now = laid(task, ways)
+    for (let round = 0, saved = true; saved && round < ROUNDS; round++) {
+      saved = false
+      kinds.forEach((_, kind) => {
+        if (must[kind] || tries-- <= 0) return
+        ways[kind] = !ways[kind]
+        const other = laid(task, ways)
+        if (lengthOf(other) < lengthOf(now)) {
+          now = other
+          saved = true
+        } else ways[kind] = !ways[kind]
+      })
+    }
+    if (lengthOf(now) < lengthOf(best)) best = now
+  }
+  return best.map((row) => lowered(task, row))
+}
+
+/** `upright[kind]`: the long side runs along the length of the cloth. High pieces first, each where the least is left beside it. */
+function laid({ kinds, width }: Task, upright: readonly boolean[]): Row[] {
+  const order = kinds
+    .map((kind, index) => ({
+      index,
+      count: kind.count,
+      high: upright[index] ? kind.long : kind.short,
+      wide: upright[index] ? kind.short : kind.long,
+    }))
+    .sort((a, b) => b.high - a.high || b.wide - a.wide)
+  const rows: Row[] = []
+  for (const { index, count, high, wide } of order) {
+    let left = count
+    const { long, short } = kinds[index] as Kind
+    while (left > 0) {
+      const row = tightest(rows, high, wide) ?? opened(rows, high, width)
+      const fits = Math.min(left, Math.floor(row.left / wide))
+      put(row, index, fits, wide)
+      left -= fits
+      // What is left of the strip may take one lying the other way.
+      const [otherHigh, otherWide] = upright[index] ? [short, long] : [long, short]
+      if (left > 0 && otherHigh <= row.height && otherWide <= row.left) {
+        put(row, index, 1, otherWide)
+        left -= 1
+      }
+    }
+  }
+  return rows
+}
+
+function put(row: Row, kind: number, count: number, wide: number): void {
+  row.left -= count * wide
+  row.held.set(kind, (row.held.get(kind) ?? 0) + count)
+}
+
+function tightest(rows: readonly Row[], high: number, wide: number): Row | null {
+  let best: Row | null = null
+  for (const row of rows) {
+    if (row.height < high || row.left < wide) continue
+    if (best === null || row.left % wide < best.left % wide) best = row
+  }
+  return best
+}
+
+function opened(rows: Row[], height: number, width: number): Row {
+  const row = { height, left: width, held: new Map<number, number>() }
+  rows.push(row)
+  return row
+}
