@@ -1,5 +1,5 @@
 /** The page: what one begins from, the tray and fabrics, the board, the findings. */
-import { type ChangeEvent, useEffect, useRef } from 'react'
+import { type ChangeEvent, lazy, Suspense, useEffect, useRef } from 'react'
 import { setName } from '../geometry/index.ts'
 import { Board, KEYS } from './canvas/Board.tsx'
 import { useHeld } from './canvas/gestures.ts'
@@ -8,16 +8,18 @@ import { CutList } from './panels/CutList.tsx'
 import { Fabrics } from './panels/Fabrics.tsx'
 import { Findings } from './panels/Findings.tsx'
 import { Picture, Tray } from './panels/Tray.tsx'
-import { LayersKey } from './panels/LayersKey.tsx'
-import { AsSewn } from './panels/AsSewn.tsx'
-import { Neighbours } from './panels/Neighbours.tsx'
-import { Quilting } from './panels/Quilting.tsx'
 import { Settings } from './panels/Settings.tsx'
 import { emptyGrid } from './starters/emptyGrid.ts'
 import { eveningStar } from './starters/eveningStar.ts'
 import { lantern } from './starters/lantern.ts'
 import { openFile, saveFile } from './state/save.ts'
 import { edit, type Look, look, redo, replace, undo, useStore } from './state/store.ts'
+
+// What is not needed to begin with comes a moment later, so that the page is there at once.
+const LayersKey = lazy(async () => ({ default: (await import('./panels/LayersKey.tsx')).LayersKey }))
+const Quilting = lazy(async () => ({ default: (await import('./panels/Quilting.tsx')).Quilting }))
+const Neighbours = lazy(async () => ({ default: (await import('./panels/Neighbours.tsx')).Neighbours }))
+const AsSewn = lazy(async () => ({ default: (await import('./panels/AsSewn.tsx')).AsSewn }))
 
 const STARTERS = { star: eveningStar, lantern, empty: emptyGrid } as const
 const LOOKS: readonly (readonly [Look, string])[] = [
@@ -51,7 +53,9 @@ export function App() {
         </div>
         <div className="middle">
           <Looks />
-          <LayersKey />
+          <Suspense>
+            <LayersKey />
+          </Suspense>
           <Board />
           <Notice />
           <Keys />
@@ -60,9 +64,11 @@ export function App() {
           <Chosen />
           <Findings />
           <CutList />
-          <Quilting />
-          <Neighbours />
-          <AsSewn />
+          <Suspense>
+            <Quilting />
+            <Neighbours />
+            <AsSewn />
+          </Suspense>
           <Settings />
         </div>
       </main>

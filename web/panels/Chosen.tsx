@@ -1,4 +1,5 @@
 /** What is chosen: turn, mirror, copy, remove; how it is made; the fabric of each patch. */
+import { lazy, Suspense } from 'react'
 import {
   type Block,
   KIND_FACTS,
@@ -13,8 +14,9 @@ import {
 } from '../../geometry/index.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../canvas/actions.ts'
 import { edit, look, useStore } from '../state/store.ts'
-import { Ways } from './Ways.tsx'
 import { KIND_NAMES, METHOD_NAMES, PATCH_NAMES } from './words.ts'
+
+const Ways = lazy(async () => ({ default: (await import('./Ways.tsx')).Ways }))
 
 export function Chosen() {
   const block = useStore(({ history }) => history.block)
@@ -58,7 +60,7 @@ export function Chosen() {
           </select>
         </label>
       )}
-      {alike && <Ways unit={first} block={block} ids={ids} />}
+      <Suspense>{alike && <Ways unit={first} block={block} ids={ids} />}</Suspense>
       {units.length === 1 &&
         Object.entries(first.fabrics).map(([name, fabric]) => (
           <label key={name}>

@@ -1,9 +1,12 @@
 /** What to cut, the batches, and the cloth to buy; copied or saved as CSV. */
+import { lazy, Suspense } from 'react'
 import { batchSentence, type Block, type CutRow, cutListCsv, type Findings, sayLength, type UnitRow } from '../../geometry/index.ts'
-import { BatchStars } from './BatchStars.tsx'
 import { download, fileName } from '../state/save.ts'
 import { look, useStore, useTold } from '../state/store.ts'
 import { KIND_NAMES, METHOD_NAMES } from './words.ts'
+
+const BatchStars = lazy(async () => ({ default: (await import('./BatchStars.tsx')).BatchStars }))
+const CuttingPicture = lazy(async () => ({ default: (await import('./CuttingPicture.tsx')).CuttingPicture }))
 
 export function CutList() {
   const block = useStore(({ history }) => history.block)
@@ -25,7 +28,9 @@ export function CutList() {
             ))}
         </ul>
       )}
-      <BatchStars report={report} />
+      <Suspense>
+        <BatchStars report={report} />
+      </Suspense>
       {report.units.length > 0 && <h3>Trim units to</h3>}
       <ul>
         {report.units.map((row) => (
@@ -73,6 +78,11 @@ function Cut({ report, block }: { readonly report: Findings; readonly block: Blo
             </li>
           ))}
         </ul>
+        {cloth !== undefined && (
+          <Suspense>
+            <CuttingPicture cloth={cloth} name={name} colour={colour} width={report.cloth.usableWidth} unit={report.measure.unit} />
+          </Suspense>
+        )}
       </div>
     )
   })
