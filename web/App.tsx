@@ -18,6 +18,7 @@ import { edit, type Look, look, redo, replace, undo, useStore } from './state/st
 // What is not needed to begin with comes a moment later, so that the page is there at once.
 const LayersKey = lazy(async () => ({ default: (await import('./panels/LayersKey.tsx')).LayersKey }))
 const Quilting = lazy(async () => ({ default: (await import('./panels/Quilting.tsx')).Quilting }))
+const WholeQuilt = lazy(async () => ({ default: (await import('./panels/WholeQuilt.tsx')).WholeQuilt }))
 const Neighbours = lazy(async () => ({ default: (await import('./panels/Neighbours.tsx')).Neighbours }))
 const AsSewn = lazy(async () => ({ default: (await import('./panels/AsSewn.tsx')).AsSewn }))
 
@@ -65,6 +66,7 @@ export function App() {
           <Findings />
           <CutList />
           <Suspense>
+            <WholeQuilt />
             <Quilting />
             <Neighbours />
             <AsSewn />
