@@ -5,7 +5,8 @@
  * Out     a tree of joins over them.
  * How     every set of items that hangs together has a least cost: the best over all its divisions into two such sets. A division whose seam
  *         bends at one dot may instead close a straight seam that was left open there; so each set also has a least cost "with the
- *         seam on this line open at this dot". Sets are tried from the whole down and every answer is kept, so it ends, and nothing is left out.
+ *         seam on this line open at this dot". Sets are tried from the whole down and every answer is kept, so it ends, and nothing is left out:
+ *         a division is passed over only where its seam and its two sets cannot cost less than what was found.
  */
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { type Contact, contactOf, keepsItsSide, type Run } from './contact.ts'
@@ -23,13 +24,19 @@ interface Best {
 }
 
 const NEVER: Best = { setIn: Number.POSITIVE_INFINITY, partial: Number.POSITIVE_INFINITY, tree: null }
-const better = (a: Best, b: Best): boolean => a.setIn < b.setIn || (a.setIn === b.setIn && a.partial < b.partial)
+const less = (setIn: number, partial: number, than: Best): boolean => setIn < than.setIn || (setIn === than.setIn && partial < than.partial)
+const better = (a: Best, b: Best): boolean => less(a.setIn, a.partial, b)
 
 interface Touch {
   readonly a: number
   readonly b: number
   readonly edge: number
+  readonly line: number
 }
+
+/** Whether two items lie on the two sides of a division. */
+const parted = (near: number, far: number, a: number, b: number): boolean =>
+  ((near >> a) & (far >> b) & 1) === 1 || ((near >> b) & (far >> a) & 1) === 1
 
 export function fewest(plane: Plane, items: readonly Item[]): Tree {
   const itemOf = itemsByPatch(items)
@@ -45,10 +52,23 @@ export function fewest(plane: Plane, items: readonly Item[]): Tree {
     const key = near * 4096 + far
     const seen = contacts.get(key)
     if (seen !== undefined) return seen
-    const edges = touches.filter(({ a, b }) => ((near >> a) & 1 && (far >> b) & 1) || ((near >> b) & 1 && (far >> a) & 1)).map(({ edge }) => edge)
+    const edges: number[] = []
+    for (const { a, b, edge } of touches) if (parted(near, far, a, b)) edges.push(edge)
     const made = contactOf(plane, edges, sideIn(itemOf, near, far))
     contacts.set(key, made)
     return made
+  }
+
+  /** On how many lines two sets share something, three standing for more. On two, their seam bends; on three, it is more than one seam left open. */
+  const linesBetween = (near: number, far: number): number => {
+    let [one, other] = [-1, -1]
+    for (const { a, b, line } of touches) {
+      if (line === one || line === other || !parted(near, far, a, b)) continue
+      if (other !== -1) return 3
+      if (one === -1) one = line
+      else other = line
+    }
+    return other === -1 ? 1 : 2
   }
 
   /** Every division of a set into two that hang together. */
@@ -74,9 +94,12 @@ export function fewest(plane: Plane, items: readonly Item[]): Tree {
         found = { ...sum, tree: { sides: near ? [one.tree as Tree, other.tree as Tree] : [other.tree as Tree, one.tree as Tree], stage: 'section' } }
     }
     divisions(set, (near, far) => {
-      // No seam costs less than nothing: what the two cost by themselves may already be too much.
+      // What the two cost by themselves may already be too much, and a seam that bends once is partial at the least, that bends twice set in.
+      const lines = linesBetween(near, far)
+      const [setIn, partial] = [lines === 3 ? 1 : 0, lines === 2 ? 1 : 0]
+      if (!less(setIn, partial, found)) return false
       const [one, other] = [best(near), best(far)]
-      if (!better({ setIn: one.setIn + other.setIn, partial: one.partial + other.partial, tree: null }, found)) return false
+      if (!less(one.setIn + other.setIn + setIn, one.partial + other.partial + partial, found)) return false
       const seam = contact(near, far)
       if (seam.runs.length === 0) return false
       offer(one, other, true, seam.straight ? 0 : 1, 0)
@@ -100,8 +123,10 @@ export function fewest(plane: Plane, items: readonly Item[]): Tree {
     if (seen !== undefined) return seen
     let found = NEVER
     divisions(set, (near, far) => {
-      const alone = { setIn: best(near).setIn + best(far).setIn, partial: best(near).partial + best(far).partial, tree: null }
-      if (!better(alone, found)) return false
+      // No other seam is left open in a set that leaves this one open: one that bends is set in.
+      const least = linesBetween(near, far) === 1 ? 0 : 1
+      if (!less(least, 0, found)) return false
+      if (!less(best(near).setIn + best(far).setIn + least, best(near).partial + best(far).partial, found)) return false
       const seam = contact(near, far)
       if (seam.runs.length === 0) return false
       const cost = seam.straight ? 0 : 1
@@ -148,18 +173,18 @@ function itemsByPatch(items: readonly Item[]): Map<number, number> {
 }
 
 function touching(plane: Plane, itemOf: ReadonlyMap<number, number>): Touch[] {
-  return plane.edges.flatMap(({ plus, minus }, edge) => {
+  return plane.edges.flatMap(({ plus, minus, line }, edge) => {
     const a = itemOf.get(plus)
     const b = itemOf.get(minus)
-    return a === undefined || b === undefined || a === b ? [] : [{ a, b, edge }]
+    return a === undefined || b === undefined || a === b ? [] : [{ a, b, edge, line }]
   })
 }
 
 function connected(beside: readonly number[]): (set: number) => boolean {
-  const known = new Map<number, boolean>()
+  const [unknown, apart, together] = [0, 1, 2]
+  const known = new Uint8Array(2 ** beside.length)
   return (set) => {
-    const seen = known.get(set)
-    if (seen !== undefined) return seen
+    if (known[set] !== unknown) return known[set] === together
     let reached = set & -set
     for (let grown = -1; grown !== reached; ) {
       grown = reached
@@ -167,7 +192,7 @@ function connected(beside: readonly number[]): (set: number) => boolean {
         if ((reached >> item) & 1) reached |= mask & set
       })
     }
-    known.set(set, reached === set)
+    known[set] = reached === set ? together : apart
     return reached === set
   }
 }
