@@ -31,6 +31,7 @@ for (const { name: screen, width, height } of SCREENS) {
       test('a broken file gives one sentence and changes nothing', async ({ page }) => {
         const hand = handOf(page)
         await openApp(page)
+        await expect(cutList(page)).toContainText('How to cut it')
         const before = await cutList(page).textContent()
         for (const text of ['not a block', '', '{"format":"nestwright.block","version":9}', '[]']) {
           await openFile(page, () => hand.press(button(page, 'Open a file')), 'broken.json', text)

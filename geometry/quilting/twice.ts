@@ -6,12 +6,13 @@
  * How     a line can be drawn in one go when at most two dots have an odd number of seam ends, and then it begins and ends there. So all but two odd
  *         dots are paired along shortest ways. To begin at a dot of one's choice, that dot is one of the two: an odd one is not paired, an even one
  *         is paired like the odd, or left open itself, and then the route comes back to it.
- * Exact   the pairing is proved the least (see `leastPairing`).
+ * Exact   the pairing is proved the least (see `leastPairing`), but for crowds of loose ends, which take what a tree gives and say so.
  * Source  the shortest route over all streets: M.-K. Kwan (1960), J. Edmonds and E. L. Johnson (1973). From memory.
  */
 import type { Dot } from '../plane/dots.ts'
 import { leastPairing } from './matching.ts'
 import type { SeamWeb } from './seamWeb.ts'
+import { byTree } from './tree.ts'
 
 /** Where a route begins: at the dot nearest `near` of those where beginning costs nothing, or at the nearest of all whatever it costs. */
 export interface Beginning {
@@ -26,19 +27,22 @@ export interface Twice {
   readonly proved: boolean
 }
 
+/** Dots above which the least pairing is not sought: a crowd of loose ends that no maker stitches. */
+const MOST_PAIRED = 20_000
+
 /** So many dots are tried as a beginning that costs nothing. */
 const TRIES = 16
 
 export function twiceOf(web: SeamWeb, set: readonly number[], beginning: Beginning | null): Twice {
   const odd = set.filter((dot) => web.isOdd(dot))
-  if (beginning?.atAnyCost) return begun(web, odd, nearestOf(web, set, beginning.near)).twice
+  if (beginning?.atAnyCost) return begun(web, set, odd, nearestOf(web, set, beginning.near)).twice
   if (odd.length === 0) return { edges: [], ends: null, proved: true }
-  const free = paired(web, odd, 2)
+  const free = paired(web, set, odd, 2)
   if (beginning === null) return free.twice
   const ends = [...free.openable].sort((a, b) => apart(web, a, beginning.near) - apart(web, b, beginning.near))
   for (const dot of ends.slice(0, TRIES)) {
     if (free.twice.ends?.includes(dot)) break
-    const tried = begun(web, odd, dot)
+    const tried = begun(web, set, odd, dot)
     if (tried.cost <= free.cost + hairOf(web)) return tried.twice
   }
   const [from, to] = free.twice.ends as readonly [number, number]
@@ -56,14 +60,20 @@ export const apart = (web: SeamWeb, dot: number, [x, y]: Dot): number => {
 export const nearestOf = (web: SeamWeb, set: readonly number[], near: Dot): number =>
   set.reduce((best, dot) => (apart(web, dot, near) < apart(web, best, near) ? dot : best), set[0] as number)
 
-function begun(web: SeamWeb, odd: readonly number[], start: number): ReturnType<typeof paired> {
+function begun(web: SeamWeb, set: readonly number[], odd: readonly number[], start: number): ReturnType<typeof paired> {
   const others = odd.includes(start) ? odd.filter((dot) => dot !== start) : [...odd, start]
-  const found = paired(web, others, 1)
+  const found = paired(web, set, others, 1)
   const [end] = found.twice.ends as readonly [number, number]
   return { ...found, twice: { ...found.twice, ends: [start, end] } }
 }
 
-function paired(web: SeamWeb, dots: readonly number[], open: 1 | 2): { twice: Twice; cost: number; openable: readonly number[] } {
+function paired(
+  web: SeamWeb,
+  set: readonly number[],
+  dots: readonly number[],
+  open: 1 | 2,
+): { twice: Twice; cost: number; openable: readonly number[] } {
+  if (dots.length > MOST_PAIRED) return byTreeOnly(web, set, dots, open)
   const numbers = new Int32Array(web.dots.length).fill(-1)
   dots.forEach((dot, place) => {
     numbers[dot] = place
@@ -81,4 +91,12 @@ function paired(web: SeamWeb, dots: readonly number[], open: 1 | 2): { twice: Tw
     cost: least.cost,
     openable: least.openable.map((place) => dots[place] as number),
   }
+}
+
+/** All but as many dots as stay open are made even. */
+function byTreeOnly(web: SeamWeb, set: readonly number[], dots: readonly number[], open: 1 | 2): ReturnType<typeof paired> {
+  const ends = open === 1 ? dots.slice(0, 1) : [dots[0] as number, dots.at(-1) as number]
+  const edges = byTree(web, set, open === 1 ? dots.slice(1) : dots.slice(1, -1))
+  const cost = edges.reduce((sum, edge) => sum + (web.whole[edge] as number), 0)
+  return { twice: { edges, ends: [ends[0] as number, ends.at(-1) as number], proved: false }, cost, openable: ends }
 }
