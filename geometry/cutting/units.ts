@@ -9,7 +9,7 @@ import { cellOf } from '../block/measure.ts'
 import type { Block, Method, Unit } from '../block/values.ts'
 import { multiply, subtract, toNumber } from '../exact/rational.ts'
 import { type ExactPoint, methodOf, sizeAtRest } from '../units/kinds.ts'
-import { exactBox, pictureOf } from '../units/picture.ts'
+import { exactBox, pictures } from '../units/picture.ts'
 
 export interface Alike {
   readonly units: readonly Unit[]
@@ -23,9 +23,10 @@ export function alikeUnits(block: Block): Alike[] {
   const cell = cellOf(block)
   const groups = new Map<string, Unit[]>()
   const known = new Map<string, string>()
+  const picture = pictures()
   for (const unit of block.units) {
     const plain = plainKey(unit)
-    const key = known.get(plain) ?? keyOf(unit)
+    const key = known.get(plain) ?? keyOf(unit, picture)
     known.set(plain, key)
     const there = groups.get(key)
     if (there === undefined) groups.set(key, [unit])
@@ -58,9 +59,9 @@ function plainKey(unit: Unit): string {
   return JSON.stringify([unit.kind, size, unit.mirror === true, unit.corner, fabrics, unit.method])
 }
 
-function keyOf(unit: Unit): string {
+function keyOf(unit: Unit, picture: (unit: Unit) => string): string {
   if (unit.kind === 'goose' && takenMethod(unit) === 'geese-4') return ['goose', 'geese-4', said(sizeAtRest(unit)), unit.fabrics.goose].join('|')
-  return [unit.kind, takenMethod(unit), pictureOf(unit)].join('|')
+  return [unit.kind, takenMethod(unit), picture(unit)].join('|')
 }
 
 function polygonSize(unit: Unit): ExactPoint {

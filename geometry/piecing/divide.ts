@@ -28,13 +28,19 @@ interface Cut {
   readonly way: Way
 }
 
+/** The same tree with its parts renamed. */
+function namedBy(tree: Tree, names: ReadonlyMap<number, number>): Tree {
+  if (typeof tree === 'number') return names.get(tree) as number
+  return { ...tree, sides: [namedBy(tree.sides[0], names), namedBy(tree.sides[1], names)] }
+}
+
 export class Divider {
   private readonly laid: Laid
   private readonly plane: Plane
   private readonly habit: Habit
   /** How many of the cuts that would come first are passed over at the very first cut. */
   private readonly passed: number
-  /** Pieces without a straight seam, by their parts: other plans of the block meet the same ones. */
+  /** Pieces without a straight seam, by their shape, with their parts numbered in order: other plans meet the same ones, and so do repeats in one block. */
   private readonly known: Map<string, Tree>
   /** Which piece each part is in, while pieces are divided. */
   private readonly pieceOf: number[]
@@ -111,10 +117,28 @@ export class Divider {
 
   private crooked(parts: readonly number[]): Tree {
     if (parts.length > PROVED_PARTS) this.proved = false
-    const key = [...parts].sort((a, b) => a - b).join()
-    const tree = this.known.get(key) ?? this.sought(parts)
-    this.known.set(key, tree)
-    return tree
+    const sorted = [...parts].sort((a, b) => this.before(a, b))
+    const key = this.shapeOf(sorted)
+    const known = this.known.get(key) ?? namedBy(this.sought(sorted), new Map(sorted.map((part, place) => [part, place])))
+    this.known.set(key, known)
+    return namedBy(known, new Map(sorted.map((part, place) => [place, part])))
+  }
+
+  /** From top to bottom, then from left to right: the same for pieces of one shape wherever they lie. */
+  private before(a: number, b: number): number {
+    const [one, other] = [this.boxes[a] as Box, this.boxes[b] as Box]
+    return one.low[1] - other.low[1] || one.low[0] - other.low[0] || one.high[1] - other.high[1] || one.high[0] - other.high[0] || a - b
+  }
+
+  /** Where each part lies, seen from the first; each outline from its least corner on, however its unit is turned. */
+  private shapeOf(sorted: readonly number[]): string {
+    const [x0, y0] = (this.boxes[sorted[0] as number] as Box).low
+    const outline = (patch: number): string => {
+      const corners = (this.laid.patches[patch]?.corners ?? []).map(([x, y]) => `${x - x0},${y - y0}`)
+      const least = corners.reduce((best, corner, place) => (corner < (corners[best] as string) ? place : best), 0)
+      return [...corners.slice(least), ...corners.slice(0, least)].join(' ')
+    }
+    return sorted.map((part) => (this.laid.parts[part]?.patches ?? []).map(outline).sort().join(';')).join('|')
   }
 
   private sought(parts: readonly number[]): Tree {

@@ -12,7 +12,7 @@ import type { SeamWeb } from './seamWeb.ts'
 /** Less is better; `from` is the edge walked just before, −1 at the beginning. */
 export type Taste = (from: number, dot: number, edge: number) => number
 
-const BUDGET = 4_000_000
+const BUDGET = 1_500_000
 
 export function walk(web: SeamWeb, once: readonly number[], twice: readonly number[], start: number, taste: Taste): number[] {
   return new Walk(web, once, twice, taste).from(start)

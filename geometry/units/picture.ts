@@ -33,21 +33,47 @@ export function exactBox(unit: Unit): ExactBox {
   return { low: [end(0, 1), end(1, 1)], high: [end(0, -1), end(1, -1)] }
 }
 
-/** The view of a unit in its box, turned so many quarters clockwise. */
-export function viewOf(unit: Unit, turn: Turn = 0): string {
+/** The outlines of a unit's patches in its box, for each of its four turns. */
+type Outlines = readonly (readonly { readonly name: string; readonly outline: string }[])[]
+
+function outlinesOf(unit: Unit): Outlines {
   const { low, high } = exactBox(unit)
   const size: ExactPoint = [subtract(high[0], low[0]), subtract(high[1], low[1])]
-  return patchesOf(unit)
-    .map(({ name, corners }) => {
-      const moved = corners.map(([x, y]): ExactPoint => [subtract(x, low[0]), subtract(y, low[1])])
-      return `${unit.fabrics[name]}:${outline(place(moved, size, false, turn, [rational(0), rational(0)]))}`
-    })
-    .sort()
-    .join(';')
+  const moved = patchesOf(unit).map(({ name, corners }) => ({
+    name,
+    corners: corners.map(([x, y]): ExactPoint => [subtract(x, low[0]), subtract(y, low[1])]),
+  }))
+  return ([0, 1, 2, 3] as const).map((turn) =>
+    moved.map(({ name, corners }) => ({ name, outline: outline(place(corners, size, false, turn, [rational(0), rational(0)])) })),
+  )
 }
 
+const seen = ({ fabrics }: Unit, outlines: Outlines[number]): string =>
+  outlines
+    .map(({ name, outline: there }) => `${fabrics[name]}:${there}`)
+    .sort()
+    .join(';')
+
+/** The view of a unit in its box, turned so many quarters clockwise. */
+export const viewOf = (unit: Unit, turn: Turn = 0): string => seen(unit, outlinesOf(unit)[turn] as Outlines[number])
+
 /** The least of the four turned views, as text. */
-export const pictureOf = (unit: Unit): string => ([0, 1, 2, 3] as const).map((turn) => viewOf(unit, turn)).sort()[0] as string
+export const pictureOf = (unit: Unit): string => leastOf(unit, outlinesOf(unit))
+
+const leastOf = (unit: Unit, outlines: Outlines): string => outlines.map((one) => seen(unit, one)).sort()[0] as string
+
+/** The same for many units: those of one kind, size and turn have their outlines worked out once. */
+export function pictures(): (unit: Unit) => string {
+  const known = new Map<string, Outlines>()
+  return (unit) => {
+    if (unit.kind === 'polygon') return pictureOf(unit)
+    const { kind, size, turn, mirror, corner, fabrics } = unit
+    const key = JSON.stringify([kind, size, turn ?? 0, mirror === true, corner, Object.keys(fabrics)])
+    const outlines = known.get(key) ?? outlinesOf(unit)
+    known.set(key, outlines)
+    return leastOf(unit, outlines)
+  }
+}
 
 /** Which patches are sewn to which, by where they lie. */
 export function sewnOf(unit: BoxUnit): string {
