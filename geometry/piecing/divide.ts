@@ -8,9 +8,11 @@
  *         `middle` cuts halves and quarters, `outside` peels strips as for a log cabin.
  */
 import type { Laid } from '../block/lay.ts'
+import { doubleArea } from '../plane/dots.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { contactOf } from './contact.ts'
 import { type Item, fewest, grow } from './fewest.ts'
+import { innerRectangle, type Sized } from './inner.ts'
 import { type Box, boxOf } from './rows.ts'
 import type { Tree } from './values.ts'
 
@@ -142,9 +144,29 @@ export class Divider {
   }
 
   private sought(parts: readonly number[]): Tree {
-    const items: Item[] = parts.map((part) => ({ tree: part, patches: [...(this.laid.parts[part]?.patches ?? [])] }))
-    if (items.length <= PROVED_PARTS) return fewest(this.plane, items)
-    return fewest(this.plane, grow(this.plane, items, PROVED_PARTS))
+    let items: (Item & Sized)[] = parts.map((part) => {
+      const patches = [...(this.laid.parts[part]?.patches ?? [])]
+      const twice = patches.reduce((sum, patch) => sum + doubleArea(this.laid.patches[patch]?.corners ?? []), 0n)
+      return { tree: part, patches, box: this.boxes[part] as Box, twice }
+    })
+    while (items.length > PROVED_PARTS) {
+      const inner = innerRectangle(items, PROVED_PARTS)
+      if (inner === null) break
+      const chosen = inner.map((place) => items[place] as Item & Sized)
+      items = [...items.filter((item) => !chosen.includes(item)), this.sewn(chosen)]
+    }
+    return fewest(this.plane, items.length <= PROVED_PARTS ? items : grow(this.plane, items, PROVED_PARTS))
+  }
+
+  /** A few items that fill a rectangle, sewn into one. */
+  private sewn(items: readonly (Item & Sized)[]): Item & Sized {
+    const end = (axis: 0 | 1, side: 'low' | 'high'): number => Math[side === 'low' ? 'min' : 'max'](...items.map(({ box }) => box[side][axis]))
+    return {
+      tree: fewest(this.plane, items),
+      patches: items.flatMap(({ patches }) => patches),
+      box: { part: -1, low: [end(0, 'low'), end(1, 'low')], high: [end(0, 'high'), end(1, 'high')] },
+      twice: items.reduce((sum, { twice }) => sum + twice, 0n),
+    }
   }
 
   /** The two halves of a piece along a straight full-length seam; null where there is none. */

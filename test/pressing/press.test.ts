@@ -207,6 +207,24 @@ describe('joins', () => {
     expect(joins.find(({ kind }) => kind === 'partial')?.finishedAfter).toBe(joins.at(-1)?.id)
   })
 
+  it('sews rings round a ring with one partial seam for each, the inner block first: by counting, handbook section 6 [S90]', () => {
+    const rings = blockOf(7, 7, [
+      square('m', [3, 3]),
+      ...[1, 2, 3].flatMap((round) => {
+        const [near, far, length] = [3 - round, 3 + round, 2 * round]
+        return [
+          square(`t${round}`, [near, near], [length, 1]),
+          square(`r${round}`, [far, near], [1, length]),
+          square(`b${round}`, [near + 1, far], [length, 1]),
+          square(`l${round}`, [near, near + 1], [1, length]),
+        ]
+      }),
+    ])
+    const { crooked, joins } = report(rings)
+    expect(crooked).toEqual({ setIn: 0, partial: 3, proved: false })
+    expect(joins).toHaveLength(12)
+  })
+
   it('sets in the mitred frame of an attic window: handbook section 6 [S102]', () => {
     const window = blockOf(3, 3, [
       square('m', [1, 0], [2, 2]),
