@@ -27,6 +27,9 @@ import { type QuiltingWishes, quilt } from './quilting/quilt.ts'
 import { clashesOf, planeOf, type SewnBlock, sewnBlock, unitsOf } from './sewnBlock.ts'
 import type { Ditch, Edges, Findings, Join, Meeting, Patch, Problem, Report, ReportPoint } from './values.ts'
 
+/** Patches above which the least cloth is found at once and not proved. */
+const PROVED_CLOTH = 20_000
+
 const NO_EDGES: Edges = { top: [], right: [], bottom: [], left: [] }
 const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0, starts: 0, turns: 0, proved: true }
 
@@ -65,7 +68,7 @@ export function layered(block: Block): Layered {
 function found(sewnBlock: SewnBlock): Findings {
   const { laid, plane, faults, sewn } = sewnBlock
   const { block } = laid
-  const cut = cutting(block, sewnBlock.depth === 'whole' ? 'proving' : 'quick')
+  const cut = cutting(block, sewnBlock.depth === 'whole' && laid.patches.length <= PROVED_CLOTH ? 'proving' : 'quick')
   const problems = [...faults, ...(sewn === null ? [] : sewingProblems(laid, plane, sewn.taken)), ...cut.problems]
   return {
     format: 'nestwright.report',
