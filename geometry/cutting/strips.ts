@@ -14,7 +14,7 @@ import { type Laid, type Kind, type Sized, type Task, taskOf } from './stripTask
 export type ClothDepth = 'quick' | 'proving'
 
 /** Steps of the search for all fabrics together: some milliseconds, and about half a second. */
-const STEPS: Readonly<Record<ClothDepth, number>> = { quick: 2_000_000, proving: 150_000_000 }
+const STEPS: Readonly<Record<ClothDepth, number>> = { quick: 400_000, proving: 150_000_000 }
 /** About two seconds. */
 const MOST_STEPS = 600_000_000
 
