@@ -62,7 +62,8 @@ function fewer(geese: readonly BoxUnit[], row: UnitRow): ReturnType<typeof neare
 
 function Choices({ star, batch, block }: { readonly star: readonly string[]; readonly batch: Batch; readonly block: Block }) {
   const top = block.units.find(({ id }) => id === star[0]) as BoxUnit
-  const now = star.map((id) => wingsSeen(block.units.find((unit) => unit.id === id) as BoxUnit).join()).join(';')
+  const now = star.map((id) => wingsSeen(block.units.find((unit) => unit.id === id) as BoxUnit)) as unknown as Star
+  const name = (one: readonly Wings[]): string => one.map((wings) => wings.join()).join(';')
   const stars = starsOfOneBatch(batch.corners)
   if (stars.length < 2) return null
   return (
@@ -70,7 +71,7 @@ function Choices({ star, batch, block }: { readonly star: readonly string[]; rea
       <h3>Stars of one batch</h3>
       <ul className="stars">
         {stars.map((one, index) => {
-          const isNow = [0, 1, 2, 3].some((turn) => [...one.slice(turn), ...one.slice(0, turn)].map((wings) => wings.join()).join(';') === now)
+          const isNow = [0, 1, 2, 3].some((turn) => name([...one.slice(turn), ...one.slice(0, turn)]) === name(now))
           return (
             <li key={one.flat().join()}>
               <button
@@ -82,7 +83,7 @@ function Choices({ star, batch, block }: { readonly star: readonly string[]; rea
                   look({ notice: 'The star is coloured as one batch makes it.' })
                 }}
               >
-                <StarPicture star={one} goose={batch.goose} outward={(top.turn ?? 0) === 0} block={block} />
+                <StarPicture star={isNow ? now : one} goose={batch.goose} outward={(top.turn ?? 0) === 0} block={block} />
               </button>
             </li>
           )
