@@ -8,6 +8,7 @@
  *         Then faces of one sort that share an edge are one region.
  * Exact   the outlines and their crossings; areas are summed to 256 binary places, so that they come out as the nearest double.
  */
+import { oneOf } from './oneOf.ts'
 import { add, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
 import { type Arrangement, arrange, type Edge, type PatchSide, type Window } from './arrange.ts'
 import type { Stretch } from './cuts.ts'
@@ -207,25 +208,6 @@ function found({ edges, sums, windows, same, held }: Arrangement): Found[] {
     if (kind > 0) for (const { face, patch } of held) if (is(face, kind)) known.get(each(face, kind))?.patches.add(patch)
   })
   return [...known.values()]
-}
-
-/** Things that proved to be one: the leader of each is found by following the chain, which is halved on the way. */
-function oneOf(count: number): { find: (thing: number) => number; join: (a: number, b: number) => void } {
-  const leader = Array.from({ length: count }, (_, thing) => thing)
-  const find = (thing: number): number => {
-    let top = thing
-    while (leader[top] !== top) {
-      leader[top] = leader[leader[top] as number] as number
-      top = leader[top] as number
-    }
-    return top
-  }
-  return {
-    find,
-    join: (a, b) => {
-      leader[find(b)] = find(a)
-    },
-  }
 }
 
 function regionOf(points: Points, { kind, window, bounds, patches }: Found, near: readonly Near[]): Region {

@@ -6,6 +6,7 @@
  * How     the shortest seams that hold the part together are kept as a tree; an edge of it is stitched again where an odd number of the dots lies beyond
  *         it. Nothing is left out and nothing loops, but it is not the least.
  */
+import { oneOf } from '../plane/oneOf.ts'
 import type { SeamWeb } from './seamWeb.ts'
 
 export function byTree(web: SeamWeb, set: readonly number[], dots: readonly number[]): number[] {
@@ -27,22 +28,13 @@ export function byTree(web: SeamWeb, set: readonly number[], dots: readonly numb
 
 /** The shortest edges that tie all dots together, by dot. */
 function treeOf(web: SeamWeb, set: readonly number[]): Map<number, number[]> {
-  const leader = Int32Array.from(web.dots, (_, dot) => dot)
-  const lead = (dot: number): number => {
-    let top = dot
-    while (leader[top] !== top) {
-      leader[top] = leader[leader[top] as number] as number
-      top = leader[top] as number
-    }
-    return top
-  }
+  const held = oneOf(web.dots.length)
   const edges = [...new Set(set.flatMap((dot) => web.around[dot] ?? []))].sort((a, b) => (web.whole[a] as number) - (web.whole[b] as number))
   const tree = new Map<number, number[]>(set.map((dot) => [dot, []]))
   for (const edge of edges) {
     const [a, b] = web.ends[edge] as readonly [number, number]
-    const [one, other] = [lead(a), lead(b)]
-    if (one === other) continue
-    leader[one] = other
+    if (held.find(a) === held.find(b)) continue
+    held.join(a, b)
     tree.get(a)?.push(edge)
     tree.get(b)?.push(edge)
   }

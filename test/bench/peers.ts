@@ -5,7 +5,7 @@
  * How     every run has a process of its own, which first solves a small size again and again; a peer that has no answer after a minute is
  *         ended and not asked for larger sizes. Then only the growth of our own time is known.
  */
-import { fork } from 'node:child_process'
+import { inTime } from './child.ts'
 import { CONTESTS, type Contest, type Run, type Side } from './contests.ts'
 
 const MINUTE = 60_000
@@ -32,23 +32,5 @@ function lineOf(ours: Run | null, peer: Run | null): string {
 }
 
 /** Null where there was no answer in time. */
-function runOf({ name }: Contest, side: Side, size: number): Promise<Run | null> {
-  return new Promise((resolve, reject) => {
-    const child = fork(new URL('./contestant.ts', import.meta.url), [name, side, String(size)])
-    let found: Run | null = null
-    let late = false
-    const limit = setTimeout(() => {
-      late = true
-      child.kill('SIGKILL')
-    }, MINUTE)
-    child.on('message', (run) => {
-      found = run as Run
-    })
-    child.on('error', reject)
-    child.on('exit', (code) => {
-      clearTimeout(limit)
-      if (found !== null || late) resolve(found)
-      else reject(new Error(`${name}, ${side}, ${size}: ended with ${code}`))
-    })
-  })
-}
+const runOf = ({ name }: Contest, side: Side, size: number): Promise<Run | null> =>
+  inTime(new URL('./contestant.ts', import.meta.url), [name, side, String(size)], MINUTE)

@@ -7,7 +7,7 @@
  *         and not asked for larger sizes.
  * Times depend on the machine and so are printed, never asserted.
  */
-import { fork } from 'node:child_process'
+import { inTime } from './child.ts'
 import { fileURLToPath } from 'node:url'
 import { lay } from '../../geometry/block/lay.ts'
 import type { Dot } from '../../geometry/plane/dots.ts'
@@ -65,26 +65,7 @@ function lineOf(ours: Run, peer: Run | null, last: Run | null): string {
 }
 
 /** Null where there was no answer in time. */
-function runOf(side: Side, size: number): Promise<Run | null> {
-  return new Promise((resolve, reject) => {
-    const child = fork(new URL(import.meta.url), [side, String(size)])
-    let found: Run | null = null
-    let late = false
-    const limit = setTimeout(() => {
-      late = true
-      child.kill('SIGKILL')
-    }, MINUTE)
-    child.on('message', (run) => {
-      found = run as Run
-    })
-    child.on('error', reject)
-    child.on('exit', (code) => {
-      clearTimeout(limit)
-      if (found !== null || late) resolve(found)
-      else reject(new Error(`route, ${side}, ${size}: ended with ${code}`))
-    })
-  })
-}
+const runOf = (side: Side, size: number): Promise<Run | null> => inTime(new URL(import.meta.url), [side, String(size)], MINUTE)
 
 function seamsOf(size: number): Segment[] {
   const { patches, width, height } = lay(manyUnits(size))

@@ -1,5 +1,5 @@
 /** Colours of the layers view: the thicker the cloth, the darker; the numbers say the rest. */
-import type { Layered } from '../../geometry/index.ts'
+import { areaOf, type Layered } from '../../geometry/index.ts'
 
 /** Layers at which the darkest colour is reached. */
 const DARKEST = 15
@@ -24,13 +24,4 @@ export function sumsOf(cells: Layered['cells']): LayerSum[] {
     .map(([layers, area]) => ({ layers, area }))
     .filter(({ area }) => area > 1e-6)
     .sort((a, b) => a.layers - b.layers)
-}
-
-function areaOf(poly: readonly number[]): number {
-  let twice = 0
-  for (let i = 0; i < poly.length; i += 2) {
-    const j = (i + 2) % poly.length
-    twice += (poly[i] as number) * (poly[j + 1] as number) - (poly[j] as number) * (poly[i + 1] as number)
-  }
-  return Math.abs(twice) / 2
 }

@@ -3,6 +3,7 @@ import { useEffect, useMemo, useRef, useState } from 'react'
 import { type Block, PRESSINGS, type SettingAsk, type SettingReport, TURNINGS } from '../../geometry/index.ts'
 import { bordersAround, type Piece, piecesOf, spot } from '../canvas/shapes.ts'
 import { asker } from '../state/deep.ts'
+import { Count } from './Count.tsx'
 import { useStore, useTold } from '../state/store.ts'
 
 const TURN_NAMES: Readonly<Record<SettingAsk['turn'], string>> = {
@@ -42,8 +43,8 @@ export function Neighbours() {
       <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>Set copies edge to edge</summary>
         <div className="pairs">
-          <Count label="Across" value={wish.columns} take={(columns) => set({ columns })} />
-          <Count label="Down" value={wish.rows} take={(rows) => set({ rows })} />
+          <Count choices={ACROSS} label="Across" value={wish.columns} take={(columns) => set({ columns })} />
+          <Count choices={ACROSS} label="Down" value={wish.rows} take={(rows) => set({ rows })} />
           <label>
             Turned
             <select value={wish.turn} onChange={(event) => set({ turn: event.target.value as SettingAsk['turn'] })}>
@@ -74,21 +75,6 @@ export function Neighbours() {
 }
 
 const sentence = (message: string): string => message.charAt(0).toUpperCase() + message.slice(1)
-
-function Count({ label, value, take }: { readonly label: string; readonly value: number; readonly take: (count: number) => void }) {
-  return (
-    <label>
-      {label}
-      <select value={value} onChange={(event) => take(Number(event.target.value))}>
-        {ACROSS.map((count) => (
-          <option key={count} value={count}>
-            {count}
-          </option>
-        ))}
-      </select>
-    </label>
-  )
-}
 
 function Shown({ said, block, pieces }: { readonly said: SettingReport; readonly block: Block; readonly pieces: readonly Piece[] }) {
   const { clashes, problems, why } = said

@@ -13,6 +13,7 @@ import {
   roundOf,
   usableWidthOf,
 } from '../../geometry/index.ts'
+import { Count } from './Count.tsx'
 import { useStore, useTold } from '../state/store.ts'
 
 const QUILTED_NAMES: Readonly<Record<Quilted, string>> = {
@@ -48,8 +49,8 @@ export function WholeQuilt() {
       <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>Cloth, binding, backing, batting</summary>
         <div className="pairs">
-          <Count label="Blocks across" value={across} take={setAcross} />
-          <Count label="Blocks down" value={down} take={setDown} />
+          <Count choices={COUNTS} label="Blocks across" value={across} take={setAcross} />
+          <Count choices={COUNTS} label="Blocks down" value={down} take={setDown} />
         </div>
         <label>
           Quilted
@@ -98,20 +99,5 @@ function Fabric({ name, said }: { readonly name: string; readonly said: string }
       <dt>{name}</dt>
       <dd>{said}</dd>
     </>
-  )
-}
-
-function Count({ label, value, take }: { readonly label: string; readonly value: number; readonly take: (count: number) => void }) {
-  return (
-    <label>
-      {label}
-      <select value={value} onChange={(event) => take(Number(event.target.value))}>
-        {COUNTS.map((count) => (
-          <option key={count} value={count}>
-            {count}
-          </option>
-        ))}
-      </select>
-    </label>
   )
 }
