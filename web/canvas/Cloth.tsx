@@ -125,6 +125,10 @@ function drawThickest(pen: CanvasRenderingContext2D, { report, frame, ink, paper
   pen.restore()
 }
 
+/** Under the thread the cloth is always pale, by day and by night. */
+const DARK = '#2b2320'
+const PALE = '#fffaf2'
+
 /** The thread so far, the starts numbered, and the needle; what is still to stitch lies under it as a faint line. */
 function drawStitching(pen: CanvasRenderingContext2D, { stitching, frame, ink, paper }: Props): void {
   if (stitching === null) return
@@ -145,8 +149,8 @@ function drawStitching(pen: CanvasRenderingContext2D, { stitching, frame, ink, p
   pen.lineJoin = 'round'
   pen.lineCap = 'round'
   for (const [path, colour, width, dash, alpha] of [
-    [whole, ink, 1.5, [], 0.25],
-    [sofar, paper, 5, [], 1],
+    [whole, DARK, 1.5, [], 0.25],
+    [sofar, PALE, 5, [], 1],
     [sofar, '#8f3a1f', 2.5, [5, 4], 1],
   ] as const) {
     pen.globalAlpha = alpha
@@ -159,13 +163,13 @@ function drawStitching(pen: CanvasRenderingContext2D, { stitching, frame, ink, p
   stitching.routes.forEach(({ points }, index) => {
     if (points[0] !== undefined) badge(pen, frame.toPixels(...points[0]), String(index + 1), ink, paper)
   })
-  if (needle !== null && stitching.part < 1) drawNeedle(pen, frame.toPixels(...needle.place), ink, paper)
+  if (needle !== null && stitching.part < 1) drawNeedle(pen, frame.toPixels(...needle.place))
   pen.restore()
 }
 
-function drawNeedle(pen: CanvasRenderingContext2D, [x, y]: Spot, ink: string, paper: string): void {
-  pen.fillStyle = ink
-  pen.strokeStyle = paper
+function drawNeedle(pen: CanvasRenderingContext2D, [x, y]: Spot): void {
+  pen.fillStyle = DARK
+  pen.strokeStyle = PALE
   pen.lineWidth = 2
   pen.beginPath()
   pen.moveTo(x, y)

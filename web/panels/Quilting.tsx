@@ -214,9 +214,18 @@ function fillsOf(report: Findings, block: Block, chosen: readonly string[], fill
     .flatMap(({ corners }) => {
       const places = corners.map((corner): Place => spot(corner))
       if (fill === 'echo') return echoLines(places, cells)
-      const spiral = squareSpiral(places, cells)
+      const spiral = squareSpiral(inset(places, report.measure.seam / number(block.grid.cell)), cells)
       return spiral === null ? [] : [spiral]
     })
+}
+
+/** One allowance in from the sides of a square: edges stay loose for joining, and no stitch lies on a ridge. */
+function inset(places: readonly Place[], by: number): Place[] {
+  const [x, y] = [0, 1].map((axis) => places.reduce((sum, place) => sum + (place[axis] as number), 0) / places.length) as [number, number]
+  const [first, second] = places as readonly [Place, Place]
+  const side = Math.hypot(second[0] - first[0], second[1] - first[1])
+  const kept = Math.max(0, 1 - (2 * by) / side)
+  return places.map(([px, py]): Place => [x + (px - x) * kept, y + (py - y) * kept])
 }
 
 /** In the measure's unit; the edges of the block are held once it is joined or bound. */
