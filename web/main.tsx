@@ -4,9 +4,10 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
 import { begin } from './state/save.ts'
+import { beginWords } from './words/words.ts'
 import './style.css'
 
-await begin()
+await Promise.all([begin(), beginWords()])
 createRoot(document.getElementById('root') as HTMLElement).render(
   <StrictMode>
     <App />

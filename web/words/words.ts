@@ -1,0 +1,68 @@
+/**
+ * The one way to words on the screen.
+ *
+ * In      an English sentence, which is its own key, and what stands in its places (`{name}`).
+ * Out     the sentence in the maker's language; in English where the catalogue has none.
+ * A catalogue is fetched only when its language is chosen, so English costs nothing.
+ */
+import type { Catalogue, Plural } from './catalogue.ts'
+
+export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const
+export type Language = keyof typeof LANGUAGES
+type Params = Readonly<Record<string, string | number>>
+
+const KEPT = 'nestwright.language'
+let language: Language = 'en'
+let catalogue: Catalogue = {}
+let plural = new Intl.PluralRules('en')
+
+export const spoken = (): Language => language
+
+/** A sentence with its places filled. */
+export function t(text: string, params: Params = {}): string {
+  const said = catalogue[text]
+  return filled(typeof said === 'string' ? said : text, params)
+}
+
+/** A sentence that counts: `{n}` is the count. The second form is the key. */
+export function tn(count: number, one: string, many: string, params: Params = {}): string {
+  const said = catalogue[many]
+  const forms: Plural = typeof said === 'object' ? said : { one, other: many }
+  return filled(forms[plural.select(count)] ?? forms.other, { n: count, ...params })
+}
+
+function filled(text: string, params: Params): string {
+  return text.replace(/\{(\w+)\}/g, (place, name: string) => String(params[name] ?? place))
+}
+
+/** Before anything is drawn: the language chosen last, else the browser's own where we speak it. */
+export async function beginWords(): Promise<void> {
+  await speak(known(keptLanguage()) ?? known(navigator.language.slice(0, 2)) ?? 'en')
+}
+
+export async function speak(next: Language): Promise<void> {
+  catalogue = next === 'de' ? (await import('./german.ts')).german : {}
+  language = next
+  plural = new Intl.PluralRules(next)
+  document.documentElement.lang = next
+}
+
+/** A language once chosen is kept for the next visit. */
+export async function chooseLanguage(next: Language): Promise<void> {
+  await speak(next)
+  try {
+    localStorage.setItem(KEPT, next)
+  } catch {
+    // Where nothing can be kept, the choice lasts as long as the page.
+  }
+}
+
+const known = (name: string | null): Language | null => (name !== null && name in LANGUAGES ? (name as Language) : null)
+
+function keptLanguage(): string | null {
+  try {
+    return localStorage.getItem(KEPT)
+  } catch {
+    return null
+  }
+}
