@@ -1,6 +1,6 @@
 /** What anybody needs to use the page: no barrier that the checker knows of, on each screen, in light and dark, at rest and at work. */
 import { AxeBuilder } from '@axe-core/playwright'
-import { expect, openApp, pixels, SCREENS, test } from './maker.ts'
+import { expect, openApp, openSheet, pixels, SCREENS, test } from './maker.ts'
 
 for (const { name, width, height } of SCREENS) {
   for (const colorScheme of ['light', 'dark'] as const) {
@@ -15,6 +15,11 @@ for (const { name, width, height } of SCREENS) {
         await expect(page.getByRole('heading', { name: /centre/ })).toBeVisible()
         expect(await barriers(page)).toEqual([])
         await page.getByRole('button', { name: 'Layers of cloth', exact: true }).click()
+        for (const sheet of ['Block', 'Cutting', 'Quilting', 'Setting']) {
+          await openSheet(page, sheet)
+          await expect(page.getByRole('tabpanel').getByRole('heading').first()).toBeVisible()
+          expect(await barriers(page)).toEqual([])
+        }
         await page.getByText('Set copies edge to edge').click()
         await expect(page.getByTestId('setting-sum')).toBeVisible()
         await expect(page.getByRole('list', { name: 'Layers of cloth by colour' })).toBeVisible()

@@ -1,5 +1,5 @@
 /** From units to scissors on the screen: ways to make a unit, stars of one batch, how a fabric is cut, and the whole quilt. */
-import { board, button, cutList, expect, openApp, type Page, SCREENS, test } from './maker.ts'
+import { board, button, cutList, expect, openApp, openSheet, type Page, SCREENS, test } from './maker.ts'
 
 async function chooseTopGoose(page: Page): Promise<void> {
   await board(page).focus()
@@ -13,6 +13,7 @@ for (const { name, width, height } of SCREENS) {
 
     test('ways to make a goose are compared, and one is taken for all alike', async ({ page }) => {
       await openApp(page)
+      await openSheet(page, 'Cutting')
       await chooseTopGoose(page)
       await page.getByText('Ways to make it, and to trim it').click()
       // Geese that finish 6 by 3 are trimmed with the tip 1/4 in below the top, in the middle of 6 1/2: handbook section 1 [S17][S8].
@@ -29,6 +30,7 @@ for (const { name, width, height } of SCREENS) {
 
     test('a colouring that needs two batches is led back to one, and the stars of one batch are offered', async ({ page }) => {
       await openApp(page)
+      await openSheet(page, 'Cutting')
       await chooseTopGoose(page)
       await page.getByLabel('Left wing').selectOption({ label: 'Moss' })
       await expect(cutList(page)).toContainText('Two batches make these geese')
@@ -44,6 +46,7 @@ for (const { name, width, height } of SCREENS) {
 
     test('each fabric is drawn as it is cut, and the whole quilt is reckoned', async ({ page }) => {
       await openApp(page)
+      await openSheet(page, 'Cutting')
       await cutList(page).getByText('How to cut it: one strip').first().click()
       await expect(cutList(page).getByRole('img', { name: /^Linen white: a strip 7 1\/4 high, cut into/ })).toBeVisible()
       await page.getByText('Cloth, binding, backing, batting').click()

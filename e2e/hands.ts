@@ -9,6 +9,8 @@ export interface Hand {
   readonly name: string
   readonly touch: boolean
   press(control: Locator): Promise<void>
+  /** Opens one of the sheets beside the board. */
+  sheet(name: string): Promise<void>
   /** Chooses the unit whose patch lies at a point of the board. */
   choose(at: Cell): Promise<void>
   /** Lays a unit with its top left on a cell. */
@@ -26,6 +28,7 @@ export function mouse(page: Page): Hand {
     name: 'mouse',
     touch: false,
     press: (control) => control.click(),
+    sheet: (name) => tab(page, name).click(),
     choose,
     place: async (unit, at, size) => {
       const to = await pixels(page, middleOf(at, size))
@@ -52,6 +55,7 @@ export function finger(page: Page): Hand {
     name: 'finger',
     touch: true,
     press: (control) => control.tap(),
+    sheet: (name) => tab(page, name).tap(),
     choose,
     place: async (unit, at, size) => {
       const to = await pixels(page, middleOf(at, size))
@@ -97,6 +101,11 @@ export function keyboard(page: Page): Hand {
     name: 'keyboard',
     touch: false,
     press,
+    sheet: async (name) => {
+      await tabTo(page, page.getByRole('tab', { selected: true }))
+      for (let step = 0; step < 12 && (await tab(page, name).getAttribute('aria-selected')) !== 'true'; step += 1)
+        await page.keyboard.press('ArrowDown')
+    },
     choose,
     place: async (unit, at) => {
       await press(button(page, unit))
@@ -111,6 +120,8 @@ export function keyboard(page: Page): Hand {
     },
   }
 }
+
+const tab = (page: Page, name: string): Locator => page.getByRole('tab', { name, exact: true })
 
 const middleOf = ([x, y]: Cell, [width, height]: Cell): Cell => [x + width / 2, y + height / 2]
 

@@ -34,6 +34,11 @@ export async function openApp(page: Page): Promise<void> {
   await kept(page)
 }
 
+/** Opens one of the sheets beside the board. */
+export async function openSheet(page: Page, name: string): Promise<void> {
+  await page.getByRole('tab', { name, exact: true }).click()
+}
+
 /** Every edit made so far is in the browser's database. */
 export async function kept(page: Page): Promise<void> {
   await expect(page.getByText('Kept in this browser', { exact: true })).toBeVisible()

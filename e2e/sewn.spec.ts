@@ -1,5 +1,5 @@
 /** What the engine knows, seen on the screen: layers of cloth, copies side by side, a block that came out otherwise, alike units pressed alike. */
-import { board, button, expect, findings, openApp, type Page, SCREENS, test } from './maker.ts'
+import { board, button, expect, findings, openApp, openSheet, type Page, SCREENS, test } from './maker.ts'
 
 const neighbours = (page: Page) => page.getByRole('region', { name: 'Beside its neighbours' })
 const sewn = (page: Page) => page.getByRole('region', { name: 'As it came out' })
@@ -58,6 +58,7 @@ for (const { name, width, height } of SCREENS) {
 
     test('copies are set edge to edge, by mouse and by keyboard', async ({ page }) => {
       await openApp(page)
+      await openSheet(page, 'Setting')
       await neighbours(page).getByText('Set copies edge to edge').click()
       await expect(neighbours(page).getByRole('img', { name: /3 by 3 copies/ })).toBeVisible()
       await expect(page.getByTestId('setting-sum')).toHaveText(/clashes between blocks/)
@@ -85,6 +86,7 @@ for (const { name, width, height } of SCREENS) {
 
     test('the quilting line is shown, begun elsewhere, filled and saved to scale', async ({ page }) => {
       await openApp(page)
+      await openSheet(page, 'Quilting')
       await button(page, 'Show the quilting line').click()
       // A star's seams can be drawn in one go: every point of them has an even number of ends but for those at the edge.
       await expect(page.getByTestId('route')).toHaveText(/^One line, 81 15\/16 in long; nothing stitched twice; one start, \d+ turns\.$/)
@@ -105,9 +107,12 @@ for (const { name, width, height } of SCREENS) {
 
     test('alike units are pressed alike when asked, and the wish is undone', async ({ page }) => {
       await openApp(page)
+      await openSheet(page, 'Block')
       const tick = page.getByLabel('Press alike units alike')
       await tick.check()
+      await openSheet(page, 'Findings')
       await expect(findings(page)).toContainText('meetings of seams nest')
+      await openSheet(page, 'Block')
       await button(page, 'Undo').click()
       await expect(tick).not.toBeChecked()
     })

@@ -20,7 +20,9 @@ for (const { name: screen, width, height } of SCREENS) {
 
         // The lower left wing of the goose at the top, as the star lies on the board.
         await hand.recolour([1.2, 0.8], 'Right wing', 'Moss')
+        await hand.sheet('Cutting')
         await expect(cutList(page).getByRole('heading', { name: /Moss/ })).toBeVisible()
+        await hand.sheet('Findings')
 
         await turnsAGoose(page, hand)
         await mendsAClash(page, hand)
@@ -31,7 +33,8 @@ for (const { name: screen, width, height } of SCREENS) {
       test('a broken file gives one sentence and changes nothing', async ({ page }) => {
         const hand = handOf(page)
         await openApp(page)
-        await expect(cutList(page)).toContainText('How to cut it')
+        await hand.sheet('Cutting')
+        await expect(cutList(page).getByText(/^How to cut it/)).toHaveCount(3)
         const before = await cutList(page).textContent()
         for (const text of ['not a block', '', '{"format":"nestwright.block","version":9}', '[]']) {
           await openFile(page, () => hand.press(button(page, 'Open a file')), 'broken.json', text)
@@ -74,6 +77,7 @@ async function mendsAClash(page: Page, hand: Hand): Promise<void> {
 }
 
 async function copiesAndSaves(page: Page, hand: Hand): Promise<void> {
+  await hand.sheet('Cutting')
   await hand.press(button(page, 'Copy as CSV'))
   await expect(notice(page)).toHaveText('The cut list is copied as CSV.')
   const copied = await page.evaluate(() => navigator.clipboard.readText())
@@ -87,12 +91,17 @@ async function copiesAndSaves(page: Page, hand: Hand): Promise<void> {
 
 async function keepsAll(page: Page, hand: Hand): Promise<void> {
   await kept(page)
+  await hand.sheet('Findings')
   // Layers are counted beside the page, a little later than the rest.
   await expect(findings(page)).toContainText('Thickest spot')
+  const found = await findings(page).textContent()
+  await hand.sheet('Cutting')
   await expect(cutList(page)).toContainText('How to cut it')
-  const [before, found] = [await cutList(page).textContent(), await findings(page).textContent()]
+  const before = await cutList(page).textContent()
   await page.reload()
+  await hand.sheet('Cutting')
   await expect(cutList(page)).toHaveText(before ?? '', { useInnerText: false })
+  await hand.sheet('Findings')
   await expect(findings(page)).toHaveText(found ?? '', { useInnerText: false })
   await hand.press(button(page, 'Undo'))
   await expect(findings(page)).toContainText('2 × clashes')

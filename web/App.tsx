@@ -1,37 +1,28 @@
-/** The page: what one begins from, the tray and fabrics, the board, the findings. */
-import { type ChangeEvent, lazy, Suspense, useEffect, useRef } from 'react'
-import { setName } from '../geometry/index.ts'
+/** The page: the head, the tray and fabrics, the board, the sheets beside it. */
+import { lazy, Suspense, useEffect } from 'react'
 import { Board, KEYS } from './canvas/Board.tsx'
 import { useHeld } from './canvas/gestures.ts'
-import { Chosen } from './panels/Chosen.tsx'
-import { CutList } from './panels/CutList.tsx'
 import { Fabrics } from './panels/Fabrics.tsx'
-import { Findings } from './panels/Findings.tsx'
+import { Header } from './panels/Header.tsx'
+import { Sheets } from './panels/Sheets.tsx'
 import { Picture, Tray } from './panels/Tray.tsx'
-import { Settings } from './panels/Settings.tsx'
-import { emptyGrid } from './starters/emptyGrid.ts'
-import { eveningStar } from './starters/eveningStar.ts'
-import { lantern } from './starters/lantern.ts'
-import { openFile, saveFile } from './state/save.ts'
-import { edit, type Look, look, redo, replace, undo, useStore } from './state/store.ts'
+import { type Look, look, redo, undo, useStore } from './state/store.ts'
+import { t } from './words/words.ts'
 
 // What is not needed to begin with comes a moment later, so that the page is there at once.
 const LayersKey = lazy(async () => ({ default: (await import('./panels/LayersKey.tsx')).LayersKey }))
-const Quilting = lazy(async () => ({ default: (await import('./panels/Quilting.tsx')).Quilting }))
-const WholeQuilt = lazy(async () => ({ default: (await import('./panels/WholeQuilt.tsx')).WholeQuilt }))
-const Neighbours = lazy(async () => ({ default: (await import('./panels/Neighbours.tsx')).Neighbours }))
-const AsSewn = lazy(async () => ({ default: (await import('./panels/AsSewn.tsx')).AsSewn }))
 
-const STARTERS = { star: eveningStar, lantern, empty: emptyGrid } as const
-const LOOKS: readonly (readonly [Look, string])[] = [
-  ['cloth', 'Cloth'],
-  ['value', 'Value'],
-  ['wrong', 'Wrong side'],
-  ['layers', 'Layers of cloth'],
-  ['quilting', 'Quilting line'],
+const LOOKS: readonly (readonly [Look, () => string])[] = [
+  ['cloth', () => t('Cloth')],
+  ['value', () => t('Value')],
+  ['wrong', () => t('Wrong side')],
+  ['layers', () => t('Layers of cloth')],
+  ['quilting', () => t('Quilting line')],
 ]
 
 export function App() {
+  // Another language draws the whole page anew.
+  const language = useStore(({ view }) => view.language)
   useEffect(() => {
     const key = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.defaultPrevented || event.target instanceof HTMLInputElement) return
@@ -45,7 +36,7 @@ export function App() {
     return () => window.removeEventListener('keydown', key)
   }, [])
   return (
-    <>
+    <div className="page" key={language}>
       <Header />
       <main>
         <div className="side left">
@@ -61,70 +52,10 @@ export function App() {
           <Notice />
           <Keys />
         </div>
-        <div className="side right">
-          <Chosen />
-          <Findings />
-          <CutList />
-          <Suspense>
-            <WholeQuilt />
-            <Quilting />
-            <Neighbours />
-            <AsSewn />
-          </Suspense>
-          <Settings />
-        </div>
+        <Sheets />
       </main>
       <Carried />
-    </>
-  )
-}
-
-function Header() {
-  const block = useStore(({ history }) => history.block)
-  const past = useStore(({ history }) => history.past.length)
-  const future = useStore(({ history }) => history.future.length)
-  const saved = useStore((state) => state.saved)
-  const file = useRef<HTMLInputElement>(null)
-  const open = (event: ChangeEvent<HTMLInputElement>): void => {
-    const [chosen] = event.target.files ?? []
-    if (chosen !== undefined) void openFile(chosen)
-    event.target.value = ''
-  }
-  return (
-    <header>
-      <h1>Nestwright</h1>
-      <label className="name">
-        Block
-        <input value={block.name} maxLength={200} onChange={(event) => edit(setName(event.target.value))} />
-      </label>
-      <label className="start">
-        Begin from
-        <select value="" onChange={(event) => replace(STARTERS[event.target.value as keyof typeof STARTERS], 'begin anew')}>
-          <option value="">…</option>
-          <option value="star">a star</option>
-          <option value="lantern">a lantern</option>
-          <option value="empty">an empty grid</option>
-        </select>
-      </label>
-      <div className="buttons">
-        <button type="button" onClick={() => file.current?.click()}>
-          Open a file
-        </button>
-        <input ref={file} type="file" accept=".json,application/json" hidden aria-label="Block file" onChange={open} />
-        <button type="button" onClick={() => saveFile(block)}>
-          Save a file
-        </button>
-        <button type="button" disabled={past === 0} onClick={undo}>
-          Undo
-        </button>
-        <button type="button" disabled={future === 0} onClick={redo}>
-          Do again
-        </button>
-      </div>
-      <span className="saved" role="status">
-        {saved === 'failed' ? 'Not kept in this browser' : saved === 'saving' ? 'Keeping…' : 'Kept in this browser'}
-      </span>
-    </header>
+    </div>
   )
 }
 
@@ -133,17 +64,17 @@ function Looks() {
   const marks = useStore(({ view }) => view.marks)
   return (
     <fieldset className="looks">
-      <legend className="unseen">How to look at it</legend>
+      <legend className="unseen">{t('How to look at it')}</legend>
       {LOOKS.map(([one, name]) => (
         <button key={one} type="button" aria-pressed={now === one} onClick={() => look({ look: one })}>
-          {name}
+          {name()}
         </button>
       ))}
       <button type="button" aria-pressed={marks} onClick={() => look({ marks: !marks })}>
-        Numbers and marks
+        {t('Numbers and marks')}
       </button>
       <button type="button" onClick={() => look({ zoom: 1, pan: [0, 0] })}>
-        Fit
+        {t('Fit')}
       </button>
     </fieldset>
   )
@@ -161,7 +92,7 @@ function Notice() {
 function Keys() {
   return (
     <details className="keys">
-      <summary>Keys on the board</summary>
+      <summary>{t('Keys on the board')}</summary>
       <dl id="keys">
         {KEYS.map(([key, what]) => (
           <div key={key}>

@@ -4,10 +4,12 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
 import { begin } from './state/save.ts'
-import { beginWords } from './words/words.ts'
+import { look } from './state/store.ts'
+import { beginWords, spoken } from './words/words.ts'
 import './style.css'
 
 await Promise.all([begin(), beginWords()])
+look({ language: spoken() })
 createRoot(document.getElementById('root') as HTMLElement).render(
   <StrictMode>
     <App />

@@ -23,7 +23,7 @@ export function Chosen() {
   const ids = useStore(({ view }) => view.chosen)
   const units = block.units.filter(({ id }) => ids.includes(id))
   const [first] = units
-  if (first === undefined) return <p className="hint">Press a patch on the board to choose its unit.</p>
+  if (first === undefined) return null
   const alike = units.every(({ kind }) => kind === first.kind)
   return (
     <section aria-labelledby="chosen-title" className="chosen">

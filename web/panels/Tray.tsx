@@ -27,7 +27,7 @@ export function Tray() {
           </li>
         ))}
       </ul>
-      <p className="hint">Drag one onto the board, or take it and press P at the cursor.</p>
+      <p className="hint">Drag one onto the board, or take it and press P at the cursor. Press a patch there to choose its unit.</p>
     </section>
   )
 }

@@ -8,9 +8,12 @@ import { useSyncExternalStore } from 'react'
 import { type Block, type Edit, type Kind, type Findings, findings, type Layered, type StitchedLine } from '../../geometry/index.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
 import { asker } from './deep.ts'
+import type { Language } from '../words/words.ts'
 import { apply, type History, redone, replaced, undone } from './history.ts'
 
 export type Look = 'cloth' | 'value' | 'wrong' | 'layers' | 'quilting'
+/** The sheets beside the board. */
+export type Sheet = 'block' | 'findings' | 'colour' | 'cutting' | 'quilting' | 'setting' | 'booklet'
 
 export interface View {
   /** Ids of the chosen units. */
@@ -21,6 +24,9 @@ export interface View {
   /** The kind in hand, to be laid down at the cursor. */
   readonly taking: Kind | null
   readonly look: Look
+  readonly sheet: Sheet
+  /** The language the page is drawn in. */
+  readonly language: Language
   /** Numbers, pressing and marks on the cloth. */
   readonly marks: boolean
   /** Which meeting or problem is pointed at. */
@@ -57,6 +63,8 @@ const START: View = {
   brush: null,
   taking: null,
   look: 'cloth',
+  sheet: 'findings',
+  language: 'en',
   marks: true,
   finding: null,
   cursor: [0, 0],

@@ -1,0 +1,95 @@
+/**
+ * The sheets beside the board: one for each thing a maker asks of a block, chosen from the row of tabs at the edge.
+ *
+ * A sheet is fetched when it is first opened, so that the page is there at once; the findings' one line stands above whichever is open.
+ */
+import { type ComponentType, type KeyboardEvent, lazy, type ReactElement, Suspense } from 'react'
+import { look, type Sheet, useStore, useTold } from '../state/store.ts'
+import { t } from '../words/words.ts'
+import { Chosen } from './Chosen.tsx'
+import { CutList } from './CutList.tsx'
+import { Findings, summary } from './Findings.tsx'
+
+const BlockSheet = lazy(async () => ({ default: (await import('./Settings.tsx')).Settings }))
+const WholeQuilt = lazy(async () => ({ default: (await import('./WholeQuilt.tsx')).WholeQuilt }))
+const Quilting = lazy(async () => ({ default: (await import('./Quilting.tsx')).Quilting }))
+const Neighbours = lazy(async () => ({ default: (await import('./Neighbours.tsx')).Neighbours }))
+const AsSewn = lazy(async () => ({ default: (await import('./AsSewn.tsx')).AsSewn }))
+
+interface Sheeted {
+  readonly sheet: Sheet
+  readonly name: () => string
+  readonly icon: ReactElement
+  /** What the sheet holds, from the top. */
+  readonly panels: readonly ComponentType[]
+}
+
+const SHEETS: readonly Sheeted[] = [
+  { sheet: 'block', name: () => t('Block'), icon: <path d="M4 4h16v16H4zM12 4v16M4 12h16" />, panels: [BlockSheet] },
+  { sheet: 'findings', name: () => t('Findings'), icon: <path d="M4 15c3-6 5-6 8 0s5 6 8 0M4 9c3 6 5 6 8 0s5-6 8 0" />, panels: [Findings, AsSewn] },
+  { sheet: 'cutting', name: () => t('Cutting'), icon: <path d="M3 7h18M3 17h18M8 7v10M13 7v10M18 7v10" />, panels: [CutList, WholeQuilt] },
+  { sheet: 'quilting', name: () => t('Quilting'), icon: <path strokeDasharray="3 2.4" d="M4 20V9l8-5 8 5v11H9v-8h6v4" />, panels: [Quilting] },
+  { sheet: 'setting', name: () => t('Setting'), icon: <path d="M3 3h8v8H3zM13 3h8v8h-8zM3 13h8v8H3zM13 13h8v8h-8z" />, panels: [Neighbours] },
+]
+
+export function Sheets() {
+  const open = useStore(({ view }) => view.sheet)
+  const now = SHEETS.find(({ sheet }) => sheet === open) ?? (SHEETS[0] as Sheeted)
+  return (
+    <div className="side right">
+      <div className="tabs" role="tablist" aria-label={t('Sheets')} aria-orientation="vertical" onKeyDown={(event) => step(event, now)}>
+        {SHEETS.map(({ sheet, name, icon }) => (
+          <button
+            key={sheet}
+            type="button"
+            role="tab"
+            id={`tab-${sheet}`}
+            aria-selected={sheet === now.sheet}
+            aria-controls="sheet"
+            tabIndex={sheet === now.sheet ? 0 : -1}
+            onClick={() => look({ sheet })}
+          >
+            <svg viewBox="0 0 24 24" width="22" height="22" fill="none" stroke="currentColor" strokeWidth="1.7" aria-hidden="true">
+              {icon}
+            </svg>
+            {name()}
+          </button>
+        ))}
+      </div>
+      <div className="sheet" role="tabpanel" id="sheet" aria-labelledby={`tab-${now.sheet}`}>
+        <Chosen />
+        <FindingsLine />
+        <Suspense>
+          {now.panels.map((Panel, place) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the panels of a sheet never change places
+            <Panel key={`${now.sheet} ${place}`} />
+          ))}
+        </Suspense>
+      </div>
+    </div>
+  )
+}
+
+const STEPS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }
+
+/** Arrows walk from tab to tab, as they do in any row of tabs. */
+function step(event: KeyboardEvent<HTMLElement>, now: Sheeted): void {
+  const by = STEPS[event.key]
+  if (by === undefined) return
+  event.preventDefault()
+  const next = SHEETS[(SHEETS.indexOf(now) + by + SHEETS.length) % SHEETS.length] as Sheeted
+  look({ sheet: next.sheet })
+  document.getElementById(`tab-${next.sheet}`)?.focus()
+}
+
+/** What is found, in one line, whichever sheet is open. */
+function FindingsLine() {
+  const { report, trouble } = useTold()
+  const open = useStore(({ view }) => view.sheet)
+  if (open === 'findings') return null
+  return (
+    <button type="button" className="foundline" onClick={() => look({ sheet: 'findings' })}>
+      {report === null ? trouble : summary(report)}
+    </button>
+  )
+}

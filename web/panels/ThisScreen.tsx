@@ -1,0 +1,46 @@
+/** How this screen speaks and in which light: kept for this browser, no part of any block. */
+import { chooseLight, type Light, LIGHTS, useLight } from '../state/light.ts'
+import { look } from '../state/store.ts'
+import { chooseLanguage, LANGUAGES, type Language, spoken, t } from '../words/words.ts'
+
+export function ThisScreen() {
+  const light = useLight()
+  const lights: Readonly<Record<Light, string>> = {
+    device: t('as the device says'),
+    day: t('by day'),
+    sun: t('in the sun'),
+    night: t('by night'),
+  }
+  return (
+    <details className="drop">
+      <summary>{t('This screen')}</summary>
+      <div className="dropped">
+        <label>
+          {t('Light')}
+          <select value={light} onChange={(event) => chooseLight(event.target.value as Light)}>
+            {LIGHTS.map((one) => (
+              <option key={one} value={one}>
+                {lights[one]}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          {t('Language')}
+          <select value={spoken()} onChange={(event) => void takeUp(event.target.value as Language)}>
+            {Object.entries(LANGUAGES).map(([language, name]) => (
+              <option key={language} value={language} lang={language}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+      </div>
+    </details>
+  )
+}
+
+async function takeUp(language: Language): Promise<void> {
+  await chooseLanguage(language)
+  look({ language })
+}
