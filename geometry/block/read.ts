@@ -7,7 +7,8 @@
  */
 import { compare, lcm, multiply, parseRational, type Rational, rational } from '../exact/rational.ts'
 import { KIND_FACTS, type KindFacts } from '../units/kinds.ts'
-import { type Block, type Kind, KINDS, METHODS, ORDERS, type Read } from './values.ts'
+import { LONGEST_PHOTO, photoSize } from '../colour/photo.ts'
+import { type Block, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS, type Read } from './values.ts'
 
 /** Positions in one file share a denominator of at most this: 11 · 7 · 5 · 9 · 16, every fraction a maker meets. */
 export const MOST_PARTS = 55_440n
@@ -166,7 +167,23 @@ class Reader {
       const colour = own(fabric, 'colour')
       if (typeof colour !== 'string' || !/^#[0-9a-fA-F]{6}$/.test(colour))
         throw new Bad(`${place}.colour`, `is ${shown(colour)}; give a colour as "#rrggbb"`)
+      this.print(own(fabric, 'print'), `${place}.print`)
     })
+  }
+
+  private print(value: unknown, place: string): void {
+    if (value === undefined) return
+    const print = this.fields(value, place)
+    const kind = own(print, 'kind')
+    if (!PRINTS.includes(kind as PrintKind)) throw new Bad(`${place}.kind`, `is ${shown(kind)}; give one of ${PRINTS.join(', ')}`)
+    const second = own(print, 'second')
+    const needed = kind !== 'photo'
+    if ((needed || second !== undefined) && (typeof second !== 'string' || !/^#[0-9a-fA-F]{6}$/.test(second)))
+      throw new Bad(`${place}.second`, `is ${shown(second)}; give the colour of what is printed as "#rrggbb"`)
+    this.length(own(print, 'repeat'), `${place}.repeat`)
+    const photo = own(print, 'photo')
+    if ((!needed || photo !== undefined) && (typeof photo !== 'string' || photoSize(photo) === null))
+      throw new Bad(`${place}.photo`, `is ${shown(photo)}; give a photograph as "data:image/jpeg;base64,…" of at most ${LONGEST_PHOTO} characters`)
   }
 
   private fabric(value: unknown, place: string): void {

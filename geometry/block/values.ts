@@ -21,11 +21,28 @@ export type Order = (typeof ORDERS)[number]
 /** Quarter turns clockwise. */
 export type Turn = 0 | 1 | 2 | 3
 
+export const PRINTS = ['dots', 'stripes', 'checks', 'sprigs', 'photo'] as const
+export type PrintKind = (typeof PRINTS)[number]
+
+/** What is drawn on a fabric's colour, the same again and again. */
+export interface Print {
+  readonly kind: PrintKind
+  /** The colour of what is drawn, `#rrggbb`; a photograph has its own. */
+  readonly second?: string
+  /** How wide one repeat is, or how wide a stretch of cloth the photograph shows. */
+  readonly repeat: Length
+  /** `photo` only: `data:image/jpeg;base64,…` */
+  readonly photo?: string
+}
+
 export interface Fabric {
   readonly id: string
   readonly name: string
-  /** `#rrggbb` */
+  /** `#rrggbb`; of a photographed fabric its mean. */
   readonly colour: string
+  /** One-way cloth has a top and is never turned; two-way cloth may be turned half round, not a quarter. */
+  readonly direction?: 'one-way' | 'two-way'
+  readonly print?: Print
 }
 
 interface UnitBase {

@@ -8,6 +8,7 @@
  */
 import { type Laid, realDot, stepsOf } from '../block/lay.ts'
 import type { PressAsked, Unit } from '../block/values.ts'
+import { lightnessOf } from '../colour/lab.ts'
 import { compare, multiply, type Rational, rational, subtract } from '../exact/rational.ts'
 import type { Seam } from '../piecing/values.ts'
 import { type Dot, insidePolygon } from '../plane/dots.ts'
@@ -166,14 +167,4 @@ function turnsOver(plane: Plane, seam: Seam, index: number, sideOf: SideOf): boo
     if (side !== -1 && other !== -1) return side === 1
   }
   return false
-}
-
-/** CIE L* of an sRGB colour under D65: IEC 61966-2-1 and CIE 15. */
-export function lightnessOf(colour: string): number {
-  const channel = (at: number): number => {
-    const value = Number.parseInt(colour.slice(at, at + 2), 16) / 255
-    return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4
-  }
-  const luminance = 0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5)
-  return luminance > 216 / 24389 ? 116 * Math.cbrt(luminance) - 16 : (luminance * 24389) / 27
 }

@@ -1,0 +1,71 @@
+/**
+ * Prints in small pictures: patterns that an SVG fills its patches with, to the same scale as the board.
+ *
+ * In      fabrics, the length of one unit of the picture in the block's measure, the turns in which cloth lies, and a word that keeps ids apart.
+ * Out     definitions, and the fill of a fabric by name.
+ */
+import { type Block, cellOf, type Fabric, marksOf, parseLength, photoSize, type Print, toNumber, type Turn } from '../../geometry/index.ts'
+
+interface Props {
+  readonly id: string
+  readonly fabrics: readonly Fabric[]
+  /** What one unit of the picture measures: of a block's picture, a cell. */
+  readonly unit: number
+  readonly turns?: readonly Turn[]
+}
+
+const STRAIGHT: readonly Turn[] = [0]
+
+export const lengthOfCell = (block: Block): number => toNumber(cellOf(block))
+
+export const clothFill = (id: string, fabric: Fabric | undefined, turn: Turn = 0): string =>
+  fabric === undefined ? '#888888' : fabric.print === undefined ? fabric.colour : `url(#${id}${fabric.id}-${turn})`
+
+export function ClothDefs({ id, fabrics, unit, turns = STRAIGHT }: Props) {
+  return (
+    <defs>
+      {fabrics.flatMap((fabric) =>
+        fabric.print === undefined
+          ? []
+          : turns.map((turn) => (
+              <Repeat
+                key={`${fabric.id} ${turn}`}
+                id={`${id}${fabric.id}-${turn}`}
+                fabric={fabric}
+                print={fabric.print as Print}
+                unit={unit}
+                turn={turn}
+              />
+            )),
+      )}
+    </defs>
+  )
+}
+
+interface RepeatProps {
+  readonly id: string
+  readonly fabric: Fabric
+  readonly print: Print
+  readonly unit: number
+  readonly turn: Turn
+}
+
+function Repeat({ id, fabric, print, unit, turn }: RepeatProps) {
+  const length = parseLength(print.repeat)
+  const wide = (length === null ? 1 : toNumber(length)) / unit
+  const size = print.photo === undefined ? null : photoSize(print.photo)
+  const high = size === null ? 1 : size.height / size.width
+  return (
+    <pattern id={id} patternUnits="userSpaceOnUse" width={1} height={high} patternTransform={`rotate(${turn * 90}) scale(${wide})`}>
+      <rect width={1} height={high} fill={fabric.colour} />
+      {print.kind === 'photo' && <image href={print.photo} width={1} height={high} preserveAspectRatio="none" />}
+      {marksOf(fabric, print).map(({ mark, colour }) =>
+        mark.sort === 'disc' ? (
+          <circle key={mark.at.join()} cx={mark.at[0]} cy={mark.at[1]} r={mark.radius} fill={colour} />
+        ) : (
+          <polygon key={mark.corners.join()} points={mark.corners.map((corner) => corner.join()).join(' ')} fill={colour} />
+        ),
+      )}
+    </pattern>
+  )
+}
