@@ -96,8 +96,8 @@ function Keys() {
       <dl id="keys">
         {KEYS.map(([key, what]) => (
           <div key={key}>
-            <dt>{key}</dt>
-            <dd>{what}</dd>
+            <dt>{t(key)}</dt>
+            <dd>{t(what)}</dd>
           </div>
         ))}
       </dl>

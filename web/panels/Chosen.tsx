@@ -14,7 +14,8 @@ import {
 } from '../../geometry/index.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../canvas/actions.ts'
 import { edit, look, useStore } from '../state/store.ts'
-import { KIND_NAMES, METHOD_NAMES, PATCH_NAMES } from './words.ts'
+import { t, tn } from '../words/words.ts'
+import { KIND_NAMES, METHOD_NAMES, patchName } from './words.ts'
 
 const Ways = lazy(async () => ({ default: (await import('./Ways.tsx')).Ways }))
 
@@ -27,34 +28,34 @@ export function Chosen() {
   const alike = units.every(({ kind }) => kind === first.kind)
   return (
     <section aria-labelledby="chosen-title" className="chosen">
-      <h2 id="chosen-title">{units.length === 1 ? `${KIND_NAMES[first.kind]} (${first.id})` : `${units.length} units`}</h2>
+      <h2 id="chosen-title">{units.length === 1 ? `${t(KIND_NAMES[first.kind])} (${first.id})` : tn(units.length, 'one unit', '{n} units')}</h2>
       <div className="buttons">
         <button type="button" onClick={turnChosen}>
-          Turn
+          {t('Turn')}
         </button>
         <button type="button" onClick={halfTurnChosen}>
-          Turn half round
+          {t('Turn half round')}
         </button>
         <button type="button" onClick={mirrorChosen}>
-          Mirror
+          {t('Mirror')}
         </button>
         <button type="button" onClick={copyChosen}>
-          Copy
+          {t('Copy')}
         </button>
         <button type="button" onClick={removeChosen}>
-          Remove
+          {t('Remove')}
         </button>
         <button type="button" onClick={() => chooseAlike(block, first)}>
-          Choose all alike
+          {t('Choose all alike')}
         </button>
       </div>
       {alike && KIND_FACTS[first.kind].methods.length > 1 && (
         <label>
-          Made by
+          {t('Made by')}
           <select value={methodOf(first)} onChange={(event) => edit(setMethod(ids, event.target.value as Method))}>
             {KIND_FACTS[first.kind].methods.map((method) => (
               <option key={method} value={method}>
-                {METHOD_NAMES[method]}
+                {t(METHOD_NAMES[method])}
               </option>
             ))}
           </select>
@@ -64,7 +65,7 @@ export function Chosen() {
       {units.length === 1 &&
         Object.entries(first.fabrics).map(([name, fabric]) => (
           <label key={name}>
-            {PATCH_NAMES[name] ?? name.replace('strip', 'Strip ')}
+            {patchName(name)}
             <select value={fabric} onChange={(event) => edit(recolourPatch(first.id, name, event.target.value))}>
               {block.fabrics.map((one) => (
                 <option key={one.id} value={one.id}>
@@ -80,11 +81,11 @@ export function Chosen() {
           checked={units.every(({ pressFree }) => pressFree === true)}
           onChange={(event) => edit(setPressFree(ids, event.target.checked))}
         />
-        Lift the method’s pressing rule
+        {t('Lift the method’s pressing rule')}
       </label>
       <label className="tick">
         <input type="checkbox" checked={units.every(({ open }) => open === true)} onChange={(event) => edit(setOpen(ids, event.target.checked))} />
-        Press its own seams open
+        {t('Press its own seams open')}
       </label>
     </section>
   )
@@ -93,5 +94,5 @@ export function Chosen() {
 function chooseAlike(block: Block, unit: Unit): void {
   const picture = pictureOf(unit)
   const chosen = block.units.filter((other) => other.kind === unit.kind && pictureOf(other) === picture).map(({ id }) => id)
-  look({ chosen, patch: null, notice: chosen.length === 1 ? 'No other unit is like it.' : `${chosen.length} units are alike, and chosen.` })
+  look({ chosen, patch: null, notice: tn(chosen.length, 'No other unit is like it.', '{n} units are alike, and chosen.') })
 }

@@ -1,6 +1,7 @@
 /** What the colours of the layers view mean, and how much of the block each covers. */
 import { useMemo } from 'react'
 import { colourOfLayers, sumsOf } from '../canvas/layers.ts'
+import { t, tn } from '../words/words.ts'
 import { useStore } from '../state/store.ts'
 
 export function LayersKey() {
@@ -14,19 +15,19 @@ export function LayersKey() {
   if (sums.length === 0)
     return (
       <p className="layers">
-        {cells === null ? 'Layers are being counted…' : 'No layers to count: the block is not sewn yet, or has too many patches.'}
+        {cells === null ? t('Layers are being counted…') : t('No layers to count: the block is not sewn yet, or has too many patches.')}
       </p>
     )
   return (
-    <ul className="layers" aria-label="Layers of cloth by colour">
+    <ul className="layers" aria-label={t('Layers of cloth by colour')}>
       {sums.map(({ layers, area }) => (
         <li key={layers}>
           <span className="dot" style={{ background: colourOfLayers(layers) }} />
-          {layers} {layers === 1 ? 'layer' : 'layers'} <small>{percent(area / whole)}</small>
+          {tn(layers, '{n} layer', '{n} layers')} <small>{percent(area / whole)}</small>
         </li>
       ))}
     </ul>
   )
 }
 
-const percent = (part: number): string => (part < 0.001 ? 'under 0.1 %' : `${(part * 100).toFixed(part < 0.1 ? 1 : 0)} %`)
+const percent = (part: number): string => (part < 0.001 ? t('under 0.1 %') : `${(part * 100).toFixed(part < 0.1 ? 1 : 0)} %`)

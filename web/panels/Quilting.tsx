@@ -20,17 +20,18 @@ import {
 import { number, spot } from '../canvas/shapes.ts'
 import { asker } from '../state/deep.ts'
 import { download, fileName } from '../state/save.ts'
+import { said, t, tn } from '../words/words.ts'
 import { look, now, showStitching, useStore, useTold } from '../state/store.ts'
 
 const BEGINNINGS: readonly (readonly [string, string])[] = [
-  ['', 'where it costs nothing'],
-  ['centre', 'in the centre'],
-  ['topLeft', 'top left'],
-  ['topRight', 'top right'],
-  ['bottomRight', 'bottom right'],
-  ['bottomLeft', 'bottom left'],
+  ['', said('where it costs nothing')],
+  ['centre', said('in the centre')],
+  ['topLeft', said('top left')],
+  ['topRight', said('top right')],
+  ['bottomRight', said('bottom right')],
+  ['bottomLeft', said('bottom left')],
 ]
-const FILLS = { none: 'nothing', echo: 'echo lines', spiral: 'a square spiral' } as const
+const FILLS = { none: said('nothing'), echo: said('echo lines'), spiral: said('a square spiral') } as const
 type Fill = keyof typeof FILLS
 const SPACINGS = { in: [0.25, 0.5, 1, 2], cm: [0.5, 1, 2.5, 5] } as const
 /** Seconds a whole quilting line takes to be drawn. */
@@ -64,11 +65,11 @@ export function Quilting() {
   if (!shown)
     return (
       <section aria-labelledby="quilting-title">
-        <h2 id="quilting-title">Quilting</h2>
-        <p className="hint">One line along the seams, stitched in the ditch.</p>
+        <h2 id="quilting-title">{t('Quilting')}</h2>
+        <p className="hint">{t('One line along the seams, stitched in the ditch.')}</p>
         <div className="buttons">
           <button type="button" onClick={() => look({ look: 'quilting' })}>
-            Show the quilting line
+            {t('Show the quilting line')}
           </button>
         </div>
       </section>
@@ -77,21 +78,21 @@ export function Quilting() {
   const chosenBatting = BATTINGS.find(({ id }) => id === batting)
   return (
     <section aria-labelledby="quilting-title">
-      <h2 id="quilting-title">Quilting</h2>
+      <h2 id="quilting-title">{t('Quilting')}</h2>
       <label>
-        Begin
+        {t('Begin')}
         <select value={begin} onChange={(event) => setBegin(event.target.value)}>
           {BEGINNINGS.map(([value, name]) => (
             <option key={value} value={value}>
-              {name}
+              {t(name)}
             </option>
           ))}
         </select>
       </label>
       {ditch === null ? (
-        <p className="hint">Being worked out…</p>
+        <p className="hint">{t('Being worked out…')}</p>
       ) : ditch.routes.length === 0 ? (
-        <p className="hint">There are no seams to stitch along yet.</p>
+        <p className="hint">{t('There are no seams to stitch along yet.')}</p>
       ) : (
         <>
           <p className="sum" data-testid="route">
@@ -102,17 +103,17 @@ export function Quilting() {
       )}
       <div className="pairs">
         <label>
-          Fill {chosen.length > 0 ? 'the chosen units' : 'each patch'} with
+          {chosen.length > 0 ? t('Fill the chosen units with') : t('Fill each patch with')}
           <select value={fill} onChange={(event) => setFill(event.target.value as Fill)}>
             {Object.entries(FILLS).map(([value, name]) => (
               <option key={value} value={value}>
-                {name}
+                {t(name)}
               </option>
             ))}
           </select>
         </label>
         <label>
-          Lines apart ({unit})
+          {t('Lines apart ({unit})', { unit })}
           <select value={spacing} onChange={(event) => setSpacing(Number(event.target.value))}>
             {SPACINGS[unit].map((value) => (
               <option key={value} value={value}>
@@ -123,44 +124,49 @@ export function Quilting() {
         </label>
       </div>
       <label>
-        Batting
+        {t('Batting')}
         <select value={batting} onChange={(event) => setBatting(event.target.value)}>
           {BATTINGS.map((one) => (
             <option key={one.id} value={one.id}>
-              {one.name}: {sayLength(mostApart(one, unit), unit)} {unit}
+              {t(one.name)}: {sayLength(mostApart(one, unit), unit)} {unit}
             </option>
           ))}
         </select>
       </label>
       {gap !== null && chosenBatting !== undefined && (
         <p className="hint">
-          {GAPS[holdsAcross(gap, unit, chosenBatting)]} The widest place without a stitch is {sayLength(gap.width, unit)} {unit} across. The package
-          has the last word.
+          {t(GAPS[holdsAcross(gap, unit, chosenBatting)])}{' '}
+          {t('The widest place without a stitch is {width} across. The package has the last word.', {
+            width: `${sayLength(gap.width, unit)} ${unit}`,
+          })}
         </p>
       )}
       {ditch !== null && ditch.routes.length > 0 && (
         <div className="buttons">
           <button type="button" onClick={() => save(block, ditch, fills)}>
-            Save as a picture to scale
+            {t('Save as a picture to scale')}
           </button>
         </div>
       )}
-      <p className="caution">Keep your fingers beside the presser foot, and take every pin out before the needle comes to it.</p>
+      <p className="caution">{t('Keep your fingers beside the presser foot, and take every pin out before the needle comes to it.')}</p>
     </section>
   )
 }
 
 const GAPS = {
-  holds: 'The batting holds.',
-  close: 'That is just about what the batting bears.',
-  'too wide': 'That is wider than this batting bears: add lines.',
+  holds: said('The batting holds.'),
+  close: said('That is just about what the batting bears.'),
+  'too wide': said('That is wider than this batting bears: add lines.'),
 } as const
 
 function inWords({ routes, retraced, length, starts, turns, proved }: Ditch, unit: 'in' | 'cm'): string {
   const say = (value: number): string => `${sayLength(value, unit)} ${unit}`
-  const lines = routes.length === 1 ? 'One line' : `${routes.length} lines`
-  const twice = retraced === 0 ? 'nothing stitched twice' : `${say(retraced)} stitched twice${proved ? ', the least there can be' : ''}`
-  return `${lines}, ${say(length)} long; ${twice}; ${starts === 1 ? 'one start' : `${starts} starts`}, ${turns} turns.`
+  const lines = tn(routes.length, 'One line, {length} long', '{n} lines, {length} long', { length: say(length) })
+  const least = proved
+    ? t('{length} stitched twice, the least there can be', { length: say(retraced) })
+    : t('{length} stitched twice', { length: say(retraced) })
+  const twice = retraced === 0 ? t('nothing stitched twice') : least
+  return `${lines}; ${twice}; ${tn(starts, 'one start', '{n} starts')}, ${tn(turns, 'one turn', '{n} turns')}.`
 }
 
 function Needle({ part }: { readonly part: number }) {
@@ -187,7 +193,7 @@ function Needle({ part }: { readonly part: number }) {
   return (
     <>
       <label>
-        The needle, from start to end
+        {t('The needle, from start to end')}
         <input type="range" min={0} max={1000} value={Math.round(part * 1000)} onChange={(event) => set(Number(event.target.value) / 1000)} />
       </label>
       <div className="buttons">
@@ -199,7 +205,7 @@ function Needle({ part }: { readonly part: number }) {
             setRunning(!running)
           }}
         >
-          {running ? 'Stop' : 'Stitch it'}
+          {running ? t('Stop') : t('Stitch it')}
         </button>
       </div>
     </>
@@ -244,7 +250,7 @@ function gapOf(lines: readonly StitchedLine[], block: Block): { width: number; a
 function save(block: Block, ditch: Ditch, fills: readonly StitchedLine[]): void {
   const { columns, rows, cell } = block.grid
   const picture = quiltingSvg({
-    title: `${block.name}: quilting line`,
+    title: t('{name}: quilting line', { name: block.name }),
     unit: block.measure.unit,
     cell: number(cell),
     columns,

@@ -16,16 +16,22 @@ import {
   usableWidthOf,
 } from '../../geometry/index.ts'
 import { edit, useStore } from '../state/store.ts'
+import { said, t } from '../words/words.ts'
 import { Entry } from './Entry.tsx'
 
-const ORDER_NAMES: Readonly<Record<Order, string>> = { auto: 'as nests best', rows: 'rows', columns: 'columns', sections: 'sections' }
+const ORDER_NAMES: Readonly<Record<Order, string>> = {
+  auto: said('as nests best'),
+  rows: said('rows'),
+  columns: said('columns'),
+  sections: said('sections'),
+}
 
 const notLength = (text: string): string | null => {
   const length = parseRational(text)
-  return length === null || length.n <= 0n || toNumber(length) > 10_000 ? 'Give a length above zero, such as 3 or 2 1/2.' : null
+  return length === null || length.n <= 0n || toNumber(length) > 10_000 ? t('Give a length above zero, such as 3 or 2 1/2.') : null
 }
 const notCount = (text: string): string | null =>
-  /^\d{1,3}$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= 100 ? null : 'Give a whole number of cells from 1 to 100.'
+  /^\d{1,3}$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= 100 ? null : t('Give a whole number of cells from 1 to 100.')
 
 export function Settings() {
   const block = useStore(({ history }) => history.block)
@@ -34,41 +40,41 @@ export function Settings() {
   const length = (value: number | string): string => (typeof value === 'string' ? value : sayLength(value, unit))
   return (
     <section aria-labelledby="settings-title">
-      <h2 id="settings-title">Measures</h2>
+      <h2 id="settings-title">{t('Measures')}</h2>
       <div className="pairs">
-        <Entry label="Columns" value={String(block.grid.columns)} wrong={notCount} take={(text) => edit(setGrid({ columns: Number(text) }))} />
-        <Entry label="Rows" value={String(block.grid.rows)} wrong={notCount} take={(text) => edit(setGrid({ rows: Number(text) }))} />
+        <Entry label={t('Columns')} value={String(block.grid.columns)} wrong={notCount} take={(text) => edit(setGrid({ columns: Number(text) }))} />
+        <Entry label={t('Rows')} value={String(block.grid.rows)} wrong={notCount} take={(text) => edit(setGrid({ rows: Number(text) }))} />
         <Entry
-          label={`Cell, finished (${unit})`}
+          label={t('Cell, finished ({unit})', { unit })}
           value={length(block.grid.cell)}
           wrong={notLength}
           take={(text) => edit(setGrid({ cell: text.trim() }))}
         />
         <Entry
-          label={`Seam allowance (${unit})`}
+          label={t('Seam allowance ({unit})', { unit })}
           value={length(block.measure.seam ?? toNumber(seamOf(block)))}
           wrong={notLength}
           take={(text) => edit(setMeasure({ seam: text.trim() }))}
         />
         <label>
-          Measure
+          {t('Measure')}
           <select value={unit} onChange={(event) => edit(setMeasure({ unit: event.target.value as 'in' | 'cm' }))}>
-            <option value="in">inches</option>
-            <option value="cm">centimetres</option>
+            <option value="in">{t('inches')}</option>
+            <option value="cm">{t('centimetres')}</option>
           </select>
         </label>
         <Entry
-          label={`Usable cloth width (${unit})`}
+          label={t('Usable cloth width ({unit})', { unit })}
           value={length(block.cloth?.usableWidth ?? toNumber(usableWidthOf(block)))}
           wrong={notLength}
           take={(text) => edit(setCloth(text.trim()))}
         />
         <label>
-          Join by
+          {t('Join by')}
           <select value={block.order ?? 'auto'} onChange={(event) => edit(setOrder(event.target.value as Order))}>
             {ORDERS.map((order) => (
               <option key={order} value={order}>
-                {ORDER_NAMES[order]}
+                {t(ORDER_NAMES[order])}
               </option>
             ))}
           </select>
@@ -76,19 +82,19 @@ export function Settings() {
       </div>
       <label className="tick">
         <input type="checkbox" checked={block.pressAlike === true} onChange={(event) => edit(setPressAlike(event.target.checked))} />
-        Press alike units alike
+        {t('Press alike units alike')}
       </label>
       {borders.map((border, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a border is its place, counted from the block outward
         <div className="pairs" key={index}>
           <Entry
-            label={`Border ${index + 1}, finished (${unit})`}
+            label={t('Border {n}, finished ({unit})', { n: index + 1, unit })}
             value={length(border.finishedWidth)}
             wrong={notLength}
             take={(text) => edit(changed(borders, index, { finishedWidth: text.trim() }))}
           />
           <label>
-            Its fabric
+            {t('Its fabric')}
             <select value={border.fabric} onChange={(event) => edit(changed(borders, index, { fabric: event.target.value }))}>
               {block.fabrics.map(({ id, name }) => (
                 <option key={id} value={id}>
@@ -105,11 +111,11 @@ export function Settings() {
           disabled={block.fabrics.length === 0}
           onClick={() => edit(setBorders([...borders, { finishedWidth: 1, fabric: block.fabrics[0]?.id as string }]))}
         >
-          Add a border
+          {t('Add a border')}
         </button>
         {borders.length > 0 && (
           <button type="button" onClick={() => edit(setBorders(borders.slice(0, -1)))}>
-            Remove the outer border
+            {t('Remove the outer border')}
           </button>
         )}
       </div>

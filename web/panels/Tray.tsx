@@ -1,4 +1,5 @@
 /** The tray: units to lay on the board, drawn in the block's own fabrics. */
+import { t } from '../words/words.ts'
 import { useStore } from '../state/store.ts'
 import { KIND_NAMES } from './words.ts'
 import { startPlacing } from '../canvas/gestures.ts'
@@ -11,7 +12,7 @@ export function Tray() {
   const taking = useStore(({ view }) => view.taking)
   return (
     <section aria-labelledby="tray-title">
-      <h2 id="tray-title">Units</h2>
+      <h2 id="tray-title">{t('Units')}</h2>
       <ul className="tray">
         {TRAY.map((kind) => (
           <li key={kind}>
@@ -22,12 +23,12 @@ export function Tray() {
               onClick={() => take(kind, { clientX: 0, clientY: 0, pointerId: -1 })}
             >
               <Picture block={block} kind={kind} />
-              <span>{KIND_NAMES[kind]}</span>
+              <span>{t(KIND_NAMES[kind])}</span>
             </button>
           </li>
         ))}
       </ul>
-      <p className="hint">Drag one onto the board, or take it and press P at the cursor. Press a patch there to choose its unit.</p>
+      <p className="hint">{t('Drag one onto the board, or take it and press P at the cursor. Press a patch there to choose its unit.')}</p>
     </section>
   )
 }

@@ -1,52 +1,57 @@
-/** Words for kinds, methods, patches and stages: the one catalogue of the panels. */
+/** What kinds, methods, patches and stages are called; said on the screen by `t`. */
+import { said, t } from '../words/words.ts'
 import type { Kind, Method, Stage } from '../../geometry/index.ts'
 
 export const KIND_NAMES: Readonly<Record<Kind, string>> = {
-  square: 'Square',
-  hst: 'Half-square triangle',
-  hourglass: 'Hourglass',
-  goose: 'Flying goose',
-  diamond: 'Square in a square',
-  cornered: 'Clipped corners',
-  strips: 'Strips',
-  'half-rectangle': 'Half rectangle',
-  polygon: 'Free patch',
+  square: said('Square'),
+  hst: said('Half-square triangle'),
+  hourglass: said('Hourglass'),
+  goose: said('Flying goose'),
+  diamond: said('Square in a square'),
+  cornered: said('Clipped corners'),
+  strips: said('Strips'),
+  'half-rectangle': said('Half rectangle'),
+  polygon: said('Free patch'),
 }
 
 export const METHOD_NAMES: Readonly<Record<Method, string>> = {
-  plain: 'single pieces',
-  'hst-2': 'two at a time',
-  'hst-4': 'four at a time',
-  'hst-8': 'eight at a time',
-  'qst-2': 'two at a time',
-  'geese-4': 'four at a time, no waste',
-  'corner-flip': 'flipped corners',
-  'strip-set': 'strip set',
+  plain: said('single pieces'),
+  'hst-2': said('two at a time'),
+  'hst-4': said('four at a time'),
+  'hst-8': said('eight at a time'),
+  'qst-2': said('two at a time'),
+  'geese-4': said('four at a time, no waste'),
+  'corner-flip': said('flipped corners'),
+  'strip-set': said('strip set'),
 }
 
 export const PATCH_NAMES: Readonly<Record<string, string>> = {
-  patch: 'Patch',
-  upper: 'Upper half',
-  lower: 'Lower half',
-  top: 'Top',
-  right: 'Right',
-  bottom: 'Bottom',
-  left: 'Left',
-  goose: 'Goose',
-  leftWing: 'Left wing',
-  rightWing: 'Right wing',
-  centre: 'Centre',
-  topLeft: 'Top left',
-  topRight: 'Top right',
-  bottomRight: 'Bottom right',
-  bottomLeft: 'Bottom left',
+  patch: said('Patch'),
+  upper: said('Upper half'),
+  lower: said('Lower half'),
+  top: said('Top'),
+  right: said('Right'),
+  bottom: said('Bottom'),
+  left: said('Left'),
+  goose: said('Goose'),
+  leftWing: said('Left wing'),
+  rightWing: said('Right wing'),
+  centre: said('Centre'),
+  topLeft: said('Top left'),
+  topRight: said('Top right'),
+  bottomRight: said('Bottom right'),
+  bottomLeft: said('Bottom left'),
 }
 
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
-  unit: 'unit',
-  row: 'row',
-  column: 'column',
-  section: 'section',
-  block: 'block',
-  border: 'border',
+  unit: said('unit'),
+  row: said('row'),
+  column: said('column'),
+  section: said('section'),
+  block: said('block'),
+  border: said('border'),
 }
+
+/** A patch by its name within its unit; strips are counted. */
+export const patchName = (name: string): string =>
+  PATCH_NAMES[name] === undefined ? t('Strip {n}', { n: name.replace('strip', '') }) : t(PATCH_NAMES[name])
