@@ -17,11 +17,13 @@ import { proofOf } from './pressing/proof.ts'
 import { fixesOf } from './pressing/fixes.ts'
 import { repeatsOf } from './piecing/alike.ts'
 import { Thickness } from './pressing/thickness.ts'
+import { sheetsOf } from './pressing/sheets.ts'
 import type { PressedPlan } from './pressing/plans.ts'
 import { verdictOf } from './pressing/chains.ts'
 import type { Toward, Wish } from './pressing/values.ts'
 import type { Seam } from './piecing/values.ts'
 import { type Dot, doubleArea } from './plane/dots.ts'
+import { outlineOf } from './plane/outline.ts'
 import type { Plane } from './plane/subdivide.ts'
 import { type QuiltingWishes, quilt } from './quilting/quilt.ts'
 import { clashesOf, planeOf, type SewnBlock, sewnBlock, unitsOf } from './sewnBlock.ts'
@@ -63,6 +65,30 @@ export function layered(block: Block): Layered {
   const plies = folded(cloth.folds, sewn.sewn.taken.pressed.toward)
   const cells = plies === null ? null : cellsByLayers(plies, placeOfBlock(cloth.folds), cloth.folds.allowance)
   return { findings: found(sewn), cells: cells ?? [] }
+}
+
+/** The block from its wrong side: sheets of cloth in cells as seen from the right side, the one nearest the ironing board first. */
+export interface IronedSheet {
+  readonly patch: string
+  readonly fabric: string
+  /** The right side shows where an allowance is folded back. */
+  readonly face: 'wrong' | 'right'
+  /** Convex parts side by side, flat lists x, y, x, y … */
+  readonly parts: readonly (readonly number[])[]
+  /** Cut and folded edges: x0, y0, x1, y1. */
+  readonly edges: readonly (readonly number[])[]
+}
+
+/** Null where the block is not sewn, or has more sheets than anyone looks at. Pressed as `layered` presses it. */
+export function wrongSide(block: Block): IronedSheet[] | null {
+  const { laid, cloth, sewn } = sewnBlock(block)
+  const sheets = sewn === null || cloth === null ? null : sheetsOf(cloth.folds, sewn.taken.pressed.toward)
+  if (sheets === null) return null
+  return sheets.map(({ patch, face, plies }): IronedSheet => {
+    const parts = plies.map(({ poly }) => poly)
+    const { id, fabric } = laid.patches[patch] as Laid['patches'][number]
+    return { patch: id, fabric, face, parts, edges: outlineOf(parts) }
+  })
 }
 
 function found(sewnBlock: SewnBlock): Findings {

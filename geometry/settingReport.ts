@@ -74,7 +74,8 @@ export function settingReport(block: Block, ask: SettingAsk): SettingAnswer {
   if (sewn === null) return { ok: true, value: unsewn(block, ask, faults) }
   const { taken } = sewn
   const shown = shownBy(laid, plane, taken.met.loose)
-  if (ask.turn === 'alternate' && !isSquare(shown))
+  const quarters = ask.turns === undefined ? ask.turn === 'alternate' : ask.turns.some((turn) => turn % 2 === 1)
+  if (quarters && !isSquare(shown))
     return { ok: false, place: 'turn', message: 'a quarter turn needs a block as wide as it is high; choose none or free' }
   const ways = versions(taken)
   const chosen = setting(shown, taken.pressed.toward, ways.opposite, ask)
@@ -275,18 +276,19 @@ function shortPresses(
 function reasons(
   shown: Shown,
   chosen: Setting,
-  { turn, press }: SettingAsk,
+  { turn, press, turns }: SettingAsk,
   meetings: readonly SettingMeeting[],
   rulesLifted: number | null,
   inside: number,
 ): string[] {
   const clashes = meetings.filter(({ verdict }) => verdict === 'clashes')
   const said: string[] = []
+  const byHand = turns !== undefined
   if (chosen.clashes === 0) said.push('Every pair of seams that meets between blocks nests.')
   else {
     const through = clashes.filter(({ seams: [one, other] }) => one?.split('/')[1] === other?.split('/')[1]).length
     said.push(`${chosen.clashes === 1 ? 'One meeting clashes' : `${chosen.clashes} meetings clash`} between blocks.`)
-    if (through > 0 && turn === 'none' && press === 'same')
+    if (through > 0 && !byHand && turn === 'none' && press === 'same')
       said.push(
         `${through === 1 ? 'One of them is a seam' : `${through} of them are seams`} running through the block from edge to edge, leaning the same way at both ends: a copy set the same way meets it pressed alike. Turn every other block, or press it the opposite way.`,
       )
@@ -295,10 +297,11 @@ function reasons(
         `Some are seams whose way a method settles (geese toward their wings, flipped corners toward the corner), so both sides lie alike. With those of every other block pressed the other way, ${rulesLifted === 0 ? 'none' : String(rulesLifted)} would clash.`,
       )
     if (chosen.clashes > chosen.atLeast) said.push(`The choice was sought band by band: no fewer than ${chosen.atLeast} can be had, perhaps more.`)
-    else if (turn === 'free' || press === 'free') said.push('No other choice of turns and pressings has fewer: all were weighed.')
+    else if (byHand && press === 'free') said.push('With these turns no other choice of pressings has fewer: all were weighed.')
+    else if (!byHand && (turn === 'free' || press === 'free')) said.push('No other choice of turns and pressings has fewer: all were weighed.')
   }
   if (inside > 0) said.push(`Each block has ${inside === 1 ? 'one clash' : `${inside} clashes`} of its own besides.`)
-  return [...said, ...ruleOfThumb(shown, chosen, turn, press)]
+  return byHand ? said : [...said, ...ruleOfThumb(shown, chosen, turn, press)]
 }
 
 /** What is printed about blocks of odd and even numbers of units a side, and where the geometry differs. */

@@ -24,6 +24,8 @@ export interface Edit {
   /** Edits that follow each other with the same word here are one step to undo: a name typed letter by letter. */
   readonly merge?: string
   readonly change: (draft: Draft) => void
+  /** Where a point of the block lies afterwards, by the grid before; left out where the block itself stays. */
+  readonly moved?: (at: readonly [number, number], grid: Block['grid']) => readonly [number, number]
 }
 
 type DraftUnit = Draft['units'][number]
@@ -183,6 +185,7 @@ export const mirrorUnits = (ids: readonly string[]): Edit => ({
 /** The whole block a quarter turn clockwise, with the maker's words on pressing. */
 export const turnBlock = (): Edit => ({
   name: 'turn the block',
+  moved: ([x, y], { rows }) => [rows - y, x],
   change: (draft) => {
     const { columns, rows } = draft.grid
     const box: Box = { low: [rational(0), rational(0)], high: [rational(columns), rational(rows)] }
@@ -196,6 +199,25 @@ export const turnBlock = (): Edit => ({
     for (const word of draft.press ?? []) {
       word.at = turned(word.at)
       if (word.toward !== 'open') word.toward = turned(word.toward)
+    }
+  },
+})
+
+/** The whole block left for right, with the maker's words on pressing. */
+export const mirrorBlock = (): Edit => ({
+  name: 'mirror the block',
+  moved: ([x, y], { columns }) => [columns - x, y],
+  change: (draft) => {
+    const { columns, rows } = draft.grid
+    const box: Box = { low: [rational(0), rational(0)], high: [rational(columns), rational(rows)] }
+    for (const unit of draft.units) mirrorIn(unit, box)
+    const mirrored = (point: FilePoint): [Position, Position] => {
+      const [x, y] = exactPoint(point)
+      return file([subtract(rational(columns), x), y])
+    }
+    for (const word of draft.press ?? []) {
+      word.at = mirrored(word.at)
+      if (word.toward !== 'open') word.toward = mirrored(word.toward)
     }
   },
 })

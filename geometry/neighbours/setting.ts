@@ -40,6 +40,8 @@ export interface SettingAsk {
   readonly rows: number
   readonly turn: Turning
   readonly press: Pressing
+  /** Turned by hand: quarter turns clockwise of each copy, row by row, whatever `turn` says. */
+  readonly turns?: readonly Turn[]
 }
 
 /** One clash outweighs all wishes about how blocks are turned and pressed: see `CALM`. */
@@ -103,27 +105,32 @@ function statesOf(
   ask: SettingAsk,
 ): { all: readonly State[]; at: (column: number, row: number) => readonly number[] } {
   const all: State[] = []
-  const turns: readonly Turn[] = ask.turn === 'none' ? [0] : ask.turn === 'alternate' ? [0, 1] : isSquare(shown) ? [0, 1, 2, 3] : [0, 2]
+  const byHand = ask.turns
+  const turns: readonly Turn[] = byHand !== undefined ? [...new Set<Turn>([0, ...byHand])] : turnsOf(shown, ask.turn)
   const looks = new Map<string, number>()
   const numbers = new Map<string, number>()
   for (const press of ['own', 'opposite'] as const)
     for (const turn of turns) {
       const state: State = { turn, press, edges: turnedEdges(shown, turn, press === 'own' ? own : opposite) }
       // What must alternate alternates, whether or not one can see it.
-      const look = `${ask.turn === 'free' ? '' : turn}${ask.press === 'free' ? '' : press} ${lookOf(state)}`
+      const look = `${ask.turn === 'free' && byHand === undefined ? '' : turn}${ask.press === 'free' ? '' : press} ${lookOf(state)}`
       const number = looks.get(look) ?? all.length
       if (number === all.length) all.push(state)
       looks.set(look, number)
       numbers.set(`${turn} ${press}`, number)
     }
   const number = (turn: Turn, press: State['press']): number => numbers.get(`${turn} ${press}`) as number
-  const lists = [0, 1].map((odd) => {
-    const ways: readonly Turn[] = ask.turn === 'alternate' ? [odd as Turn] : turns
+  const listOf = (odd: number, ways: readonly Turn[]): readonly number[] => {
     const presses = ask.press === 'free' ? (['own', 'opposite'] as const) : ([ask.press === 'alternate' && odd === 1 ? 'opposite' : 'own'] as const)
     return [...new Set(presses.flatMap((press) => ways.map((turn) => number(turn, press))))]
-  })
+  }
+  if (byHand !== undefined) return { all, at: (column, row) => listOf((column + row) % 2, [byHand[row * ask.columns + column] ?? 0]) }
+  const lists = [0, 1].map((odd) => listOf(odd, ask.turn === 'alternate' ? [odd as Turn] : turns))
   return { all, at: (column, row) => lists[(column + row) % 2] as readonly number[] }
 }
+
+const turnsOf = (shown: Shown, turn: Turning): readonly Turn[] =>
+  turn === 'none' ? [0] : turn === 'alternate' ? [0, 1] : isSquare(shown) ? [0, 1, 2, 3] : [0, 2]
 
 const lookOf = ({ edges }: State): string =>
   edges

@@ -44,12 +44,12 @@ interface Crease {
   readonly to: number
 }
 
-interface Trim {
+export interface Trim {
   readonly at: Point
   readonly halves: readonly Half[]
 }
 
-interface Folding {
+export interface Folding {
   readonly seam: number
   readonly creases: readonly Crease[]
   readonly trims: readonly Trim[]
@@ -208,7 +208,7 @@ export function plyOf(poly: Convex, patch: number): Ply {
 }
 
 /** Corners of a patch with inner corners above which its cut shape has too many slivers. */
-const MOST_CORNERS = 1_000
+export const MOST_CORNERS = 1_000
 
 /** Pieces of cloth in a block: a patch is seldom folded into more than five. */
 const MOST_PLIES = 200_000
@@ -253,57 +253,80 @@ export function folded(
 }
 
 /** Stops halfway where patience runs out. */
-function foldSeam(folds: Folds, { seam, creases, finishing }: Folding, toward: Toward, near: Ply[], far: Ply[], patience: Patience): void {
+function foldSeam(folds: Folds, folding: Folding, toward: Toward, near: Ply[], far: Ply[], patience: Patience): void {
   const pieces = [near, far] as const
   for (const side of [0, 1] as const) {
-    if (toward !== side && toward !== 'open') continue
-    const clockwise = folds.clockwise[seam] === side
-    for (const crease of creases) {
-      // Away from this side, over the seam.
-      const [nx, ny] = clockwise ? [crease.ty, -crease.tx] : [-crease.ty, crease.tx]
-      const line: Half = { nx, ny, c: nx * crease.x + ny * crease.y }
-      const own = finishing ? (ply: Ply): boolean => sideIs(folds.middles[ply.patch] as Point, line) : null
+    for (const over of foldsOver(folds, folding, toward, side)) {
       const before = pieces[side].length
       if (before > MOST_PLIES) patience.tests = -1
       if (patience.tests < 0) return
-      foldBack(pieces[side], line, crease, folds.allowance, own)
+      foldBack(pieces[side], over)
       patience.tests -= before / GLANCES + (pieces[side].length - before)
     }
   }
 }
 
+/** One stretch of a seam over which the allowance of one side is folded back: the line, how far it reaches, and whose cloth it is. */
+export interface FoldOver {
+  readonly line: Half
+  readonly limits: readonly Half[]
+  readonly box: { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number }
+  /** Where a partial seam is finished both sides are one piece: only the cloth of this side is folded. */
+  readonly own: ((ply: Ply) => boolean) | null
+}
+
+/** The stretches of a seam over which the cloth of a side is folded; none where it lies flat under the other's. */
+export function foldsOver(folds: Folds, { seam, creases, finishing }: Folding, toward: Toward, side: 0 | 1): FoldOver[] {
+  if (toward !== side && toward !== 'open') return []
+  const clockwise = folds.clockwise[seam] === side
+  return creases.map((crease) => {
+    // Away from this side, over the seam.
+    const [nx, ny] = clockwise ? [crease.ty, -crease.tx] : [-crease.ty, crease.tx]
+    const line: Half = { nx, ny, c: nx * crease.x + ny * crease.y }
+    const along = crease.tx * crease.x + crease.ty * crease.y
+    return {
+      line,
+      limits: [
+        { nx, ny, c: line.c + folds.allowance },
+        { nx: crease.tx, ny: crease.ty, c: along + crease.to },
+        { nx: -crease.tx, ny: -crease.ty, c: -(along + crease.from) },
+      ],
+      box: boxOfCrease(crease, line, folds.allowance),
+      own: finishing ? (ply: Ply): boolean => sideIs(folds.middles[ply.patch] as Point, line) : null,
+    }
+  })
+}
+
 const sideIs = ([x, y]: Point, { nx, ny, c }: Half): boolean => nx * x + ny * y <= c
 
 /** What reaches over the line, within one allowance of it and along the seam, is laid back. */
-function foldBack(plies: Ply[], line: Half, crease: Crease, allowance: number, own: ((ply: Ply) => boolean) | null): void {
-  const along = crease.tx * crease.x + crease.ty * crease.y
-  const limits: readonly Half[] = [
-    { nx: line.nx, ny: line.ny, c: line.c + allowance },
-    { nx: crease.tx, ny: crease.ty, c: along + crease.to },
-    { nx: -crease.tx, ny: -crease.ty, c: -(along + crease.from) },
-  ]
-  const box = boxOfCrease(crease, line, allowance)
+function foldBack(plies: Ply[], over: FoldOver): void {
   const count = plies.length
   for (let index = 0; index < count; index++) {
     const ply = plies[index] as Ply
-    if (ply.x1 < box.x0 || ply.x0 > box.x1 || ply.y1 < box.y0 || ply.y0 > box.y1) continue
-    if (own !== null && !own(ply)) continue
-    if (reach(ply.poly, line).most <= 1e-7) continue
-    let over = clip(ply.poly, beyond(line))
-    if (over === null) continue
-    const kept: Convex[] = []
-    const before = clip(ply.poly, line)
-    if (before !== null) kept.push(before)
-    for (const limit of limits) {
-      if (over === null) break
-      const outside = clip(over, beyond(limit))
-      if (outside !== null) kept.push(outside)
-      over = clip(over, limit)
-    }
-    if (over === null) continue
-    plies[index] = plyOf(fold(over, line), ply.patch)
-    for (const poly of kept) plies.push(plyOf(poly, ply.patch))
+    const laid = laidBack(ply, over)
+    if (laid === null) continue
+    plies[index] = plyOf(laid.back, ply.patch)
+    for (const poly of laid.kept) plies.push(plyOf(poly, ply.patch))
   }
+}
+
+/** The part of a piece that is folded back, as it then lies, and what stays where it is; null where nothing reaches over. */
+export function laidBack(ply: Ply, { line, limits, box, own }: FoldOver): { readonly back: Convex; readonly kept: readonly Convex[] } | null {
+  if (ply.x1 < box.x0 || ply.x0 > box.x1 || ply.y1 < box.y0 || ply.y0 > box.y1) return null
+  if (own !== null && !own(ply)) return null
+  if (reach(ply.poly, line).most <= 1e-7) return null
+  let over = clip(ply.poly, beyond(line))
+  const kept: Convex[] = []
+  const before = over === null ? null : clip(ply.poly, line)
+  if (before !== null) kept.push(before)
+  for (const limit of limits) {
+    if (over === null) break
+    const outside = clip(over, beyond(limit))
+    if (outside !== null) kept.push(outside)
+    over = clip(over, limit)
+  }
+  return over === null ? null : { back: fold(over, line), kept }
 }
 
 function boxOfCrease({ x, y, tx, ty, from, to }: Crease, { nx, ny }: Half, allowance: number): { x0: number; y0: number; x1: number; y1: number } {
@@ -318,7 +341,8 @@ function boxOfCrease({ x, y, tx, ty, from, to }: Crease, { nx, ny }: Half, allow
   }
 }
 
-function trimmed(plies: Ply[], { at: [x, y], halves }: Trim, allowance: number): void {
+/** What reaches beyond the unfinished outline at the end of a seam is trimmed away. */
+export function trimmed(plies: Ply[], { at: [x, y], halves }: Trim, allowance: number): void {
   const far = EAR * allowance
   let kept = 0
   for (let index = 0; index < plies.length; index++) {

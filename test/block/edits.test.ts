@@ -183,6 +183,30 @@ describe('turning, mirroring and moving', () => {
     )
   })
 
+  it('mirrors the whole block with the words on pressing: there and back is nothing, and a mirror undoes a turn as it should', () => {
+    fc.assert(
+      fc.property(blocks, (units) => {
+        const block: Block = { ...units, press: [{ at: [1, '1/3'], toward: ['2/3', 0.5] }] }
+        const { columns } = block.grid
+        const flip: Move = ([x, y]) => [subtract(rational(columns), x), y]
+        const once = checkEdit(block, edits.mirrorBlock())
+        expect(picture(once)).toEqual(picture(block, all(block), flip))
+        expect(once.grid).toEqual(block.grid)
+        expect(once.press).toEqual([{ at: [columns - 1, '1/3'], toward: [`${3 * columns - 2}/3`, 0.5] }])
+        expect(picture(checkEdit(once, edits.mirrorBlock()))).toEqual(picture(block))
+        // Turn, mirror, turn, mirror: nothing.
+        const round = checkEdits(block, edits.turnBlock(), edits.mirrorBlock(), edits.turnBlock(), edits.mirrorBlock())
+        expect(picture(round)).toEqual(picture(block))
+      }),
+    )
+  })
+
+  it('says where each point of the block goes', () => {
+    const grid = { columns: 5, rows: 3, cell: 1 }
+    expect(edits.turnBlock().moved?.([4, 1], grid)).toEqual([2, 4])
+    expect(edits.mirrorBlock().moved?.([4, 1], grid)).toEqual([1, 1])
+  })
+
   it('leaves a turned goose where it was, its box upright', () => {
     const after = checkEdit(
       star([

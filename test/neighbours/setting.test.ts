@@ -197,3 +197,36 @@ describe('the frontier', () => {
     expect(costOf(ask, found.states)).toBe(found.cost)
   })
 })
+
+describe('turned by hand', () => {
+  const random = sequence(41)
+
+  it('is judged as the same turns are when they are chosen, and copy by copy as two blocks side by side', () => {
+    const block = pressedStar
+    const free = said(block, 3, 2, 'free', 'same')
+    const byHand = (turns: readonly Turn[]): SettingReport => {
+      const answer = settingReport(block, { columns: 3, rows: 2, turn: 'none', press: 'same', turns })
+      if (!answer.ok) throw new Error(answer.message)
+      return answer.value
+    }
+    const again = byHand(free.places.map(({ turn }) => turn))
+    expect([again.clashes, again.meetings, again.places]).toEqual([free.clashes, free.meetings, free.places])
+    expect(byHand([0, 0, 0, 0, 0, 0]).clashes).toEqual(said(block, 3, 2, 'none', 'same').clashes)
+    for (let round = 0; round < 12; round++) {
+      const turns = Array.from({ length: 6 }, () => Math.floor(random() * 4) as Turn)
+      const { places, meetings, clashes } = byHand(turns)
+      expect(places.map(({ turn }) => turn)).toEqual(turns)
+      expect(clashes.between).toBeGreaterThanOrEqual(free.clashes.between)
+      // Along the edge between the first two copies: the touches of two blocks side by side.
+      const first = sideBySide(block, { turn: turns[0] as Turn }, { turn: turns[1] as Turn }) ?? []
+      const along = meetings.filter(({ join }) => join === 's:1')
+      expect(along.map(({ verdict }) => verdict)).toEqual(first.filter(({ verdict }) => verdict !== 'alone').map(({ verdict }) => verdict))
+    }
+  })
+
+  it('refuses a quarter turn of a block that is not square, and allows half turns', () => {
+    const long = blockOf(2, 1, [square('a', [0, 0]), square('b', [1, 0], [1, 1], 'b')])
+    expect(settingReport(long, { columns: 2, rows: 1, turn: 'none', press: 'same', turns: [0, 1] })).toMatchObject({ ok: false, place: 'turn' })
+    expect(settingReport(long, { columns: 2, rows: 1, turn: 'none', press: 'same', turns: [0, 2] })).toMatchObject({ ok: true })
+  })
+})
