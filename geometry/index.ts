@@ -9,6 +9,16 @@ export { cellOf, lengthOf, roundOf, seamOf, usableWidthOf } from './block/measur
 export { colourOfLab, type Lab, labOf, lightnessOf, mixed } from './colour/lab.ts'
 export * from './colour/photo.ts'
 export * from './colour/print.ts'
+export {
+  alikePatches,
+  backgroundOf,
+  type Colouring,
+  type Colourings,
+  type ColouringWishes,
+  colouringsOf,
+  MOST_COLOURINGS,
+} from './colouring/colourings.ts'
+export * from './colourReport.ts'
 export { type Batches, batchOf, leastBatches, type Wings, wingsSeen } from './cutting/batches.ts'
 export * from './cutting/chart.ts'
 export * from './cutting/compare.ts'

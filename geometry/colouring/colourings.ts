@@ -1,0 +1,228 @@
+/**
+ * Other colourings of a block from fabrics it has: which patch takes which, the most symmetric first.
+ *
+ * In      a block that has been read, and the maker's wishes: which patches may change, which fabrics they may take.
+ * Out     colourings, each different from the present one and from every other however the block is turned or mirrored; never more than `MOST_COLOURINGS`.
+ * How     for each group of the block's own turns and mirrors, the largest first, every patch that the group brings to another takes the same fabric: so
+ *         each choice of a fabric for each set of such patches is a colouring that the group leaves as it is. Those that change fewest sets come first;
+ *         what was found before is passed over.
+ * Exact   whole numbers. The order is always the same.
+ */
+import { type Laid, lay } from '../block/lay.ts'
+import type { PatchName } from '../block/fabricEdits.ts'
+import type { Block } from '../block/values.ts'
+import { doubleArea } from '../plane/dots.ts'
+import { batchesIn, leastPossible } from './batchCount.ts'
+import { groupsOfWays, orbitsOf, type Symmetry, symmetriesOf } from './symmetry.ts'
+
+export const MOST_COLOURINGS = 300
+/** Colourings looked at, and patches looked at in all of them, before no more are sought. */
+const MOST_TRIES = 20_000
+const MOST_LOOKS = 4_000_000
+/** With the number of batches asked for, each try takes longer. */
+const MOST_COUNTED = 3_000
+
+export interface ColouringWishes {
+  /** Points are triangles but for the bodies of geese; or every patch. */
+  readonly what: 'points' | 'all'
+  /** Fabrics that the patches may take. */
+  readonly fabrics: readonly string[]
+  /** Patches of the background fabric stay. */
+  readonly keepBackground: boolean
+  /** As many patches of each fabric as now: they only change places. */
+  readonly sameAmounts: boolean
+  /** Only those that as few batches make as the number of geese allows. */
+  readonly fewestBatches: boolean
+}
+
+export interface Colouring {
+  /** Of each patch of `slots`. */
+  readonly fabrics: readonly string[]
+  /** How many of the block's own turns and mirrors leave it as it is; 1: none but staying. */
+  readonly symmetry: number
+  readonly batches: number
+}
+
+export interface Colourings {
+  /** The patches that may change. */
+  readonly slots: readonly PatchName[]
+  readonly background: string | null
+  readonly colourings: readonly Colouring[]
+  /** Whether more may be found than are made. */
+  readonly more: boolean
+}
+
+/** The fabric of the greatest part of the block, borders apart; of equal ones the first on the list. */
+export function backgroundOf(block: Block): string | null {
+  const areas = new Map<string, bigint>()
+  for (const { unit, fabric, corners } of lay(block).patches) if (unit >= 0) areas.set(fabric, (areas.get(fabric) ?? 0n) + doubleArea(corners))
+  return block.fabrics.reduce<string | null>((best, { id }) => ((areas.get(id) ?? 0n) > (areas.get(best ?? '') ?? 0n) ? id : best), null)
+}
+
+export function colouringsOf(block: Block, wishes: ColouringWishes): Colourings {
+  const laid = lay(block)
+  const background = backgroundOf(block)
+  const slots = slotsOf(laid, wishes, wishes.keepBackground ? background : null)
+  const search = new Search(laid, slots, wishes)
+  search.run()
+  return { slots: slots.map((slot) => nameOf(laid, slot)), background, colourings: search.sorted(), more: search.more }
+}
+
+const nameOf = (laid: Laid, patch: number): PatchName => {
+  const { unit, name } = laid.patches[patch] as Laid['patches'][number]
+  return { unit: laid.block.units[unit]?.id as string, name }
+}
+
+function slotsOf(laid: Laid, { what }: ColouringWishes, kept: string | null): number[] {
+  return laid.patches.flatMap(({ unit, name, fabric, corners }, patch) => {
+    if (unit < 0 || fabric === kept) return []
+    const isPoint = corners.length === 3 && !(laid.block.units[unit]?.kind === 'goose' && name === 'goose')
+    return what === 'all' || isPoint ? [patch] : []
+  })
+}
+
+/** Patches that the block's own turns and mirrors bring to one another: what a maker calls alike. */
+export function alikePatches(block: Block): { readonly patches: readonly PatchName[]; readonly fabrics: readonly string[] }[] {
+  const laid = lay(block)
+  const own = laid.patches.flatMap(({ unit }, patch) => (unit >= 0 ? [patch] : []))
+  return orbitsOf(symmetriesOf(laid), own).map((orbit) => ({
+    patches: orbit.map((patch) => nameOf(laid, patch)),
+    fabrics: [...new Set(orbit.map((patch) => laid.patches[patch]?.fabric as string))],
+  }))
+}
+
+class Search {
+  more = false
+  private readonly slots: readonly number[]
+  private readonly wishes: ColouringWishes
+  private readonly ways: readonly Symmetry[]
+  /** Ways that bring patches that may change to such. */
+  private readonly kept: readonly Symmetry[]
+  /** Fabrics by number: those of the patches first, so that what lies near the present colouring comes first. */
+  private readonly fabrics: readonly string[]
+  private readonly choices: readonly number[]
+  /** The fabric of each patch of the block, by number; the search writes in it. */
+  private readonly full: Uint16Array
+  private readonly seen = new Set<string>()
+  private readonly found: Colouring[] = []
+  private readonly countBatches: (fabrics: readonly string[]) => number
+  private readonly fewest: number
+  private readonly amountsNow: string
+  private tries: number
+
+  constructor(laid: Laid, slots: readonly number[], wishes: ColouringWishes) {
+    this.slots = slots
+    this.wishes = wishes
+    this.ways = symmetriesOf(laid)
+    const wanted = new Set(slots)
+    this.kept = this.ways.filter(({ to }) => slots.every((slot) => wanted.has(to[slot] as number)))
+    const own = laid.patches.filter(({ unit }) => unit >= 0)
+    const now = slots.map((slot) => own[slot]?.fabric as string)
+    const allowed = wishes.sameAmounts ? now : wishes.fabrics
+    const sorted = [...new Set([...now, ...wishes.fabrics])].filter((fabric) => allowed.includes(fabric))
+    this.fabrics = [...new Set([...sorted, ...own.map(({ fabric }) => fabric)])]
+    this.choices = sorted.map((_, number) => number)
+    this.full = Uint16Array.from(own, ({ fabric }) => this.fabrics.indexOf(fabric))
+    this.countBatches = batchesIn(laid)
+    this.fewest = leastPossible(laid)
+    this.tries = Math.min(wishes.fewestBatches ? MOST_COUNTED : MOST_TRIES, Math.max(MOST_COLOURINGS, Math.floor(MOST_LOOKS / (own.length + 1))))
+    this.seen.add(this.nameOfLook())
+    this.amountsNow = this.amounts()
+  }
+
+  run(): void {
+    const now = Uint16Array.from(this.full)
+    for (const group of groupsOfWays(this.kept)) {
+      const orbits = orbitsOf(group, this.slots)
+      const rest = orbits.map(([first]) => this.allowed(now[first as number] as number))
+      orbits.forEach((orbit, at) => {
+        this.fill(orbit, rest[at] as number)
+      })
+      for (let changed = 0; changed <= orbits.length && !this.more; changed++) this.change(orbits, rest, 0, changed)
+      this.full.set(now)
+    }
+  }
+
+  /** The most symmetric first; of equal ones as they were found. */
+  sorted(): Colouring[] {
+    return this.found
+      .map((colouring, place) => ({ colouring, place }))
+      .sort((one, other) => other.colouring.symmetry - one.colouring.symmetry || one.place - other.place)
+      .map(({ colouring }) => colouring)
+  }
+
+  private allowed(fabric: number): number {
+    return this.choices.includes(fabric) ? fabric : (this.choices[0] ?? fabric)
+  }
+
+  private fill(orbit: readonly number[], fabric: number): void {
+    for (const patch of orbit) this.full[patch] = fabric
+  }
+
+  /** Other fabrics for so many orbits, from one on: those that change fewest come first. */
+  private change(orbits: readonly (readonly number[])[], rest: readonly number[], from: number, changed: number): void {
+    if (changed === 0) return this.take()
+    for (let at = from; at + changed <= orbits.length && !this.more; at++) {
+      const orbit = orbits[at] as readonly number[]
+      for (const fabric of this.choices) {
+        if (fabric === rest[at] || this.more) continue
+        this.fill(orbit, fabric)
+        this.change(orbits, rest, at + 1, changed - 1)
+      }
+      this.fill(orbit, rest[at] as number)
+    }
+  }
+
+  private take(): void {
+    if (this.tries-- <= 0 || this.found.length >= MOST_COLOURINGS) {
+      this.more = true
+      return
+    }
+    if (this.wishes.sameAmounts && this.amounts() !== this.amountsNow) return
+    const look = this.nameOfLook()
+    if (this.seen.has(look)) return
+    this.seen.add(look)
+    const batches = this.countBatches(this.all())
+    if (this.wishes.fewestBatches && batches > this.fewest) return
+    const fabrics = this.slots.map((slot) => this.fabrics[this.full[slot] as number] as string)
+    this.found.push({ fabrics, symmetry: this.kept.filter(({ to }) => this.staysUnder(to)).length, batches })
+  }
+
+  private amounts(): string {
+    return this.slots
+      .map((slot) => this.full[slot] as number)
+      .sort((a, b) => a - b)
+      .join()
+  }
+
+  private all(): string[] {
+    return Array.from(this.full, (fabric) => this.fabrics[fabric] as string)
+  }
+
+  private staysUnder(to: readonly number[]): boolean {
+    return this.slots.every((slot) => this.full[to[slot] as number] === this.full[slot])
+  }
+
+  /** One name for all turns and mirror images of the look. */
+  private nameOfLook(): string {
+    let least = ''
+    for (const { to } of this.ways) {
+      const seen = new Uint16Array(to.length)
+      to.forEach((place, patch) => {
+        seen[place] = this.full[patch] as number
+      })
+      const name = textOf(seen)
+      if (least === '' || name < least) least = name
+    }
+    return least
+  }
+}
+
+/** So many numbers at once are given to a function. */
+const AT_ONCE = 10_000
+
+function textOf(numbers: Uint16Array): string {
+  let text = ''
+  for (let from = 0; from < numbers.length; from += AT_ONCE) text += String.fromCharCode(...numbers.subarray(from, from + AT_ONCE))
+  return text
+}
