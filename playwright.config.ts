@@ -1,12 +1,16 @@
 /** A maker's tasks in a real browser, against the built app served on a free port of this machine. */
 import { createServer } from 'node:net'
 import { defineConfig } from '@playwright/test'
-import { findBrowser } from './.tools/browser.ts'
+import { findBrowser, secondEngine } from './.tools/browser.ts'
 
 // The runner reads this file again in each worker: what is found once is handed on by the environment.
 process.env.NESTWRIGHT_PORT ??= String(await freePort())
 process.env.NESTWRIGHT_BROWSER ??= await browserPath()
+const firefox = secondEngine()
 const url = `http://127.0.0.1:${process.env.NESTWRIGHT_PORT}`
+
+/** What a second engine tries too, where there is one: tasks that need neither a touch screen nor another program's clipboard. */
+const BOTH_ENGINES = /@both/
 
 export default defineConfig({
   testDir: 'e2e',
@@ -16,11 +20,22 @@ export default defineConfig({
   timeout: 120_000,
   forbidOnly: true,
   reporter: 'list',
-  use: {
-    baseURL: url,
-    launchOptions: { executablePath: process.env.NESTWRIGHT_BROWSER || undefined },
-    permissions: ['clipboard-read', 'clipboard-write'],
-  },
+  use: { baseURL: url },
+  projects: [
+    {
+      name: 'chromium',
+      use: { launchOptions: { executablePath: process.env.NESTWRIGHT_BROWSER || undefined }, permissions: ['clipboard-read', 'clipboard-write'] },
+    },
+    ...(firefox === null
+      ? []
+      : [
+          {
+            name: 'firefox',
+            grep: BOTH_ENGINES,
+            use: { browserName: 'firefox' as const, channel: 'moz-firefox', launchOptions: { executablePath: firefox } },
+          },
+        ]),
+  ],
   webServer: {
     command: `npm run --silent build && npx vite preview --host 127.0.0.1 --strictPort --port ${process.env.NESTWRIGHT_PORT}`,
     url,

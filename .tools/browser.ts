@@ -37,9 +37,12 @@ async function fetched(): Promise<Browser | null> {
   return present()
 }
 
-function onPath(): string[] {
+/** A second engine, where it is installed: its path, else null. It is never fetched. */
+export const secondEngine = (): string | null => onPath(['firefox-esr', 'firefox'])[0] ?? null
+
+function onPath(names: readonly string[] = NAMES): string[] {
   const folders = (process.env.PATH ?? '').split(delimiter).filter((folder) => folder !== '')
-  return NAMES.flatMap((name) => folders.map((folder) => join(folder, name))).filter(isExecutable)
+  return names.flatMap((name) => folders.map((folder) => join(folder, name))).filter(isExecutable)
 }
 
 function isExecutable(path: string): boolean {

@@ -11,7 +11,7 @@ for (const { name, width, height } of SCREENS) {
   test.describe(name, () => {
     test.use({ viewport: { width, height } })
 
-    test('ways to make a goose are compared, and one is taken for all alike', async ({ page }) => {
+    test('ways to make a goose are compared, and one is taken for all alike @both', async ({ page }) => {
       await openApp(page)
       await openSheet(page, 'Cutting')
       await chooseTopGoose(page)
@@ -28,7 +28,7 @@ for (const { name, width, height } of SCREENS) {
       await expect(cutList(page)).toContainText('1 square 7 1/4 × 7 1/4 in')
     })
 
-    test('a colouring that needs two batches is led back to one, and the stars of one batch are offered', async ({ page }) => {
+    test('a colouring that needs two batches is led back to one, and the stars of one batch are offered @both', async ({ page }) => {
       await openApp(page)
       await openSheet(page, 'Cutting')
       await chooseTopGoose(page)
@@ -44,7 +44,7 @@ for (const { name, width, height } of SCREENS) {
       await expect(cutList(page)).toContainText('One batch makes these geese')
     })
 
-    test('each fabric is drawn as it is cut, and the whole quilt is reckoned', async ({ page }) => {
+    test('each fabric is drawn as it is cut, and the whole quilt is reckoned @both', async ({ page }) => {
       await openApp(page)
       await openSheet(page, 'Cutting')
       await cutList(page).getByText('How to cut it: one strip').first().click()

@@ -33,7 +33,7 @@ for (const { name, width, height } of SCREENS) {
   test.describe(name, () => {
     test.use({ viewport: { width, height } })
 
-    test('layers of cloth are counted, and a clash says how many it costs', async ({ page }) => {
+    test('layers of cloth are counted, and a clash says how many it costs @both', async ({ page }) => {
       await openApp(page)
       await page
         .getByLabel('Block file')
@@ -71,7 +71,7 @@ for (const { name, width, height } of SCREENS) {
       await expect(page.getByTestId('setting-sum')).not.toHaveText(alike ?? '')
     })
 
-    test('a star that came out otherwise is led back', async ({ page }) => {
+    test('a star that came out otherwise is led back @both', async ({ page }) => {
       await openApp(page)
       await button(page, 'Keep this as laid').click()
       await expect(page.getByTestId('moves')).toHaveText('It is as it was laid.')
