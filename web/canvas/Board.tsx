@@ -5,32 +5,21 @@
  *           button to pan. A press on a patch recolours it while a fabric is in hand, else chooses it.
  * Keys      listed in `KEYS`; everything that a pointer does, keys do.
  */
-import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from 'react'
-import { Stage } from 'react-konva'
+import { type KeyboardEvent, type PointerEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { type Findings, type Layered, moveUnits, recolourPatch } from '../../geometry/index.ts'
 import { edit, look, now, redo, undo, useStore, useTold } from '../state/store.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, moveChosen, placeAt, pourAt, removeChosen, turnChosen } from './actions.ts'
-import { Cloth } from './Cloth.tsx'
+import { clothPainting } from './cloth.ts'
+import { fits, pieceAt, piecesIn, unitById, unitsById, unitsIndex } from './find.ts'
 import { CARRY, dropWith, type Held as HeldThing, useHeld } from './gestures.ts'
-import { Held, handlesOf, REACH } from './Held.tsx'
+import { drawHeld, handlesOf, REACH } from './held.ts'
 import { newUnit, type TrayKind } from './newUnit.ts'
-import { frameOf, snap } from './place.ts'
-import {
-  around,
-  bordersAround,
-  fits,
-  linesOf,
-  number,
-  pieceAt,
-  piecesIn,
-  piecesOf,
-  piecesOfUnit,
-  type Rect,
-  rectOf,
-  type Spot,
-  spot,
-  tiedTo,
-} from './shapes.ts'
+import { type Frame, frameOf, snap } from './place.ts'
+import { drawMarks, meetingsIndex } from './numbers.ts'
+import { around, bordersAround, linesOf, number, piecesOfUnit, type Rect, rectOf, type Spot, spot, tiedTo } from './shapes.ts'
+import { type Sheets, sheetsIn } from './stage.ts'
+import { type Still, stillOn } from './still.ts'
+import { tiler } from './tiles.ts'
 import { useInk } from './useInk.ts'
 import { useOutlines } from './useOutlines.ts'
 
@@ -56,7 +45,6 @@ type Gesture =
   | { readonly sort: 'pan'; readonly from: Spot; readonly pan: Spot }
   | { readonly sort: 'pinch'; readonly apart: number; readonly middle: Spot; readonly zoom: number; readonly pan: Spot }
 
-const NONE: Findings['meetings'] = []
 const NO_CELLS: Layered['cells'] = []
 
 export function Board() {
@@ -66,6 +54,11 @@ export function Board() {
   const [focused, setFocused] = useState(false)
   const pointers = useRef(new Map<number, Spot>())
   const space = useRef(false)
+  const canvas = useRef<HTMLDivElement>(null)
+  const sheets = useRef<Sheets | null>(null)
+  const still = useRef<Still | null>(null)
+  const whole = useRef<(pixels: number) => { frame: Frame; size: Spot }>(() => ({ frame, size }))
+  const tiles = useMemo(tiler, [])
   const block = useStore(({ history }) => history.block)
   const view = useStore(({ view }) => view)
   const { report } = useTold()
@@ -80,16 +73,30 @@ export function Board() {
     () => frameOf(extent, size[0], size[1], view.zoom, view.pan, view.look === 'wrong'),
     [extent, size, view.zoom, view.pan, view.look],
   )
-  const pieces = useMemo(() => (report === null ? block.units.flatMap((unit) => piecesOfUnit(unit)) : piecesOf(report.patches)), [block, report])
-  const lines = useMemo(() => (report === null ? [] : linesOf(report)), [report])
-  const chosen = block.units.filter(({ id }) => view.chosen.includes(id))
-  const rects = chosen.map(rectOf)
+  const rects = useMemo(() => unitsById(block, view.chosen).map(rectOf), [block, view.chosen])
   const handles = gesture === null ? handlesOf(frame, around(rects)) : null
   const faults = useOutlines(report, block.grid.columns, block.grid.rows)
   const deep = useStore((state) => state.deep)
   const stitching = useStore((state) => state.stitching)
   const cells = deep?.block === block ? deep.layered.cells : NO_CELLS
-  const meetings = view.marks && view.look !== 'layers' && view.look !== 'quilting' && report !== null ? report.meetings : NONE
+  const meetings = view.marks && view.look !== 'layers' && view.look !== 'quilting'
+
+  whole.current = (pixels) => {
+    const [wide, high] = [extent.columns + 2 * borders, extent.rows + 2 * borders]
+    const most: Spot = [(pixels * wide) / Math.max(wide, high), (pixels * high) / Math.max(wide, high)]
+    return { frame: frameOf(extent, ...most, 1, [0, 0], view.look === 'wrong'), size: most }
+  }
+  useLayoutEffect(() => {
+    if (canvas.current === null) return
+    const made = sheetsIn(canvas.current)
+    sheets.current = made
+    still.current = stillOn(made.cloth, (pixels) => whole.current(pixels))
+    return () => {
+      still.current?.close()
+      made.close()
+    }
+  }, [])
+  useLayoutEffect(() => sheets.current?.resize(size), [size])
 
   useEffect(() => {
     const element = place.current
@@ -164,11 +171,9 @@ export function Board() {
     const near = (spotAt: Spot): boolean => Math.hypot(spotAt[0] - from[0], spotAt[1] - from[1]) <= REACH
     if (handles !== null && near(handles.turn)) return turnChosen()
     if (handles !== null && near(handles.mirror)) return mirrorChosen()
-    const meeting = meetings.findIndex(
-      (one) => Math.hypot(frame.toPixels(...spot(one.at))[0] - from[0], frame.toPixels(...spot(one.at))[1] - from[1]) <= 9,
-    )
-    if (meeting >= 0 && view.brush === null) return look({ finding: `meeting ${meeting}`, notice: 'The meeting is shown among the findings.' })
-    const piece = pieceAt(pieces, frame.toCells(...from))
+    const meeting = meetings && view.brush === null ? meetingAt(from) : -1
+    if (meeting >= 0) return look({ finding: `meeting ${meeting}`, notice: 'The meeting is shown among the findings.' })
+    const piece = pieceAt(block, frame.toCells(...from))
     setGesture({ sort: 'press', from, unit: piece?.unit ?? null, name: piece?.name ?? null, add: event.shiftKey || event.ctrlKey || event.metaKey })
   }
 
@@ -222,19 +227,13 @@ export function Board() {
   function chooseBox({ from, to, add }: Extract<Gesture, { sort: 'box' }>): void {
     const [a, b] = [frame.toCells(...from), frame.toCells(...to)]
     const box: Rect = { at: [Math.min(a[0], b[0]), Math.min(a[1], b[1])], size: [Math.abs(a[0] - b[0]), Math.abs(a[1] - b[1])] }
-    const inBox = block.units.filter((unit) => {
-      const {
-        at: [x, y],
-        size: [w, h],
-      } = rectOf(unit)
-      return x < box.at[0] + box.size[0] && x + w > box.at[0] && y < box.at[1] + box.size[1] && y + h > box.at[1]
-    })
+    const inBox = unitsIndex(block).touching(box.at, [box.at[0] + box.size[0], box.at[1] + box.size[1]])
     const ids = [...new Set([...(add ? view.chosen : []), ...inBox.map(({ id }) => id)])]
     look({ chosen: ids, patch: null, notice: `${ids.length} chosen.` })
   }
 
   function moved({ ids, by }: Extract<Gesture, { sort: 'move' }>): { rects: Rect[]; pieces: ReturnType<typeof piecesOfUnit> } {
-    const units = block.units.filter(({ id }) => ids.includes(id))
+    const units = unitsById(block, ids)
     return {
       rects: units.map((unit) => {
         const {
@@ -245,6 +244,16 @@ export function Board() {
       }),
       pieces: units.flatMap((unit) => piecesOfUnit(unit, by[0], by[1])),
     }
+  }
+
+  function meetingAt(from: Spot): number {
+    if (report === null) return -1
+    const [x, y] = frame.toCells(...from)
+    const reach = 9 / frame.scale
+    const [found] = meetingsIndex(report)
+      .touching([x - reach, y - reach], [x + reach, y + reach])
+      .slice(-1)
+    return found === undefined ? -1 : report.meetings.indexOf(found.item)
   }
 
   function ghost(): { pieces: ReturnType<typeof piecesOfUnit>; fits: boolean } | null {
@@ -276,7 +285,7 @@ export function Board() {
     if (event.shiftKey) return look({ pan: [view.pan[0] - dx * 40, view.pan[1] - dy * 40] })
     const [x, y] = view.cursor
     const cursor: Spot = [Math.min(block.grid.columns - 1, Math.max(0, x + across)), Math.min(block.grid.rows - 1, Math.max(0, y + dy))]
-    const piece = pieceAt(pieces, middle(cursor))
+    const piece = pieceAt(block, middle(cursor))
     look({
       cursor,
       notice: `Column ${cursor[0] + 1}, row ${cursor[1] + 1}: ${piece?.unit == null ? 'empty' : `${piece.unit}, ${piece.name}, ${fabricName(piece.fabric)}`}.`,
@@ -295,7 +304,7 @@ export function Board() {
       if (name === 'a') return () => look({ chosen: block.units.map(({ id }) => id), patch: null, notice: 'All units are chosen.' })
       return undefined
     }
-    const here = piecesIn(pieces, view.cursor).filter(({ unit }) => unit !== null)
+    const here = piecesIn(block, view.cursor).filter(({ unit }) => unit !== null)
     const chosenHere = here.findIndex(({ unit, name }) => unit === view.patch?.unit && name === view.patch?.name)
     const actions: Record<string, () => void> = {
       enter: () => {
@@ -337,9 +346,40 @@ export function Board() {
   }
 
   const pointed = pointedAt(view.finding, report)
-  const ring = useMemo(() => ringOf(view.finding, report, lines), [view.finding, report, lines])
-  const patch =
-    view.patch === null ? null : (pieces.find(({ unit, name }) => unit === view.patch?.unit && name === view.patch?.name)?.corners ?? null)
+  const ring = useMemo(() => ringOf(view.finding, report), [view.finding, report])
+  const patch = useMemo(() => {
+    const unit = view.patch === null ? undefined : unitById(block, view.patch.unit)
+    return unit === undefined ? null : (piecesOfUnit(unit).find(({ name }) => name === view.patch?.name)?.corners ?? null)
+  }, [block, view.patch])
+
+  const stitched = stitching?.block === block ? stitching : null
+  const scene = useMemo(
+    () => ({ block, report, look: view.look, cells, stitching: stitched, ink, paper }),
+    [block, report, view.look, cells, stitched, ink, paper],
+  )
+  const painting = useMemo(() => clothPainting(scene, tiles(block)), [scene, tiles, block])
+  useEffect(() => still.current?.show(painting, frame, size), [painting, frame, size])
+  const numbers = meetings
+  useEffect(() => {
+    sheets.current?.marks.show((pen) => drawMarks(pen, report, { numbers, meetings }, faults, ring, frame, size, { ink, paper }))
+  }, [report, numbers, meetings, faults, ring, frame, size, ink, paper])
+  useEffect(() => {
+    const held = {
+      block,
+      chosen: gesture?.sort === 'move' ? [] : rects,
+      handles,
+      ghost: ghost(),
+      left: gesture?.sort === 'move' ? unitsById(block, gesture.ids).flatMap((unit) => piecesOfUnit(unit)) : [],
+      drawn: gesture?.sort === 'box' ? { from: gesture.from, to: gesture.to } : null,
+      cursor: focused ? view.cursor : null,
+      patch,
+      finding: pointed,
+      ink,
+      paper,
+    }
+    sheets.current?.held.show((pen) => drawHeld(pen, held, frame))
+  })
+
   return (
     <div
       ref={place}
@@ -362,37 +402,7 @@ export function Board() {
       data-scale={frame.scale}
       data-origin={frame.toPixels(0, 0).join(',')}
     >
-      <Stage width={size[0]} height={size[1]} listening={false}>
-        <Cloth
-          block={block}
-          report={report}
-          pieces={pieces}
-          lines={lines}
-          frame={frame}
-          look={view.look}
-          cells={cells}
-          stitching={stitching?.block === block ? stitching : null}
-          marks={view.marks}
-          ink={ink}
-          paper={paper}
-        />
-        <Held
-          block={block}
-          frame={frame}
-          faults={faults}
-          chosen={gesture?.sort === 'move' ? [] : rects}
-          handles={handles}
-          ghost={ghost()}
-          drawn={gesture?.sort === 'box' ? { from: gesture.from, to: gesture.to } : null}
-          cursor={focused ? view.cursor : null}
-          patch={patch}
-          meetings={meetings}
-          finding={pointed}
-          ring={ring}
-          ink={ink}
-          paper={paper}
-        />
-      </Stage>
+      <div ref={canvas} />
     </div>
   )
 }
@@ -400,11 +410,13 @@ export function Board() {
 const ARROWS: Readonly<Record<string, Spot>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
 /** The seams a clash is bound up with. */
-function ringOf(finding: string | null, report: Findings | null, lines: ReturnType<typeof linesOf>): readonly (readonly Spot[])[] {
+function ringOf(finding: string | null, report: Findings | null): readonly (readonly Spot[])[] {
   const [sort, index] = (finding ?? '').split(' ')
   if (report === null || sort !== 'meeting' || report.meetings[Number(index)]?.verdict !== 'clashes') return []
   const tied = new Set(tiedTo(report, Number(index)))
-  return lines.filter(({ join }) => tied.has(join.id)).map(({ points }) => points)
+  return linesOf(report)
+    .filter(({ join }) => tied.has(join.id))
+    .map(({ points }) => points)
 }
 
 function pointedAt(finding: string | null, report: Findings | null): Spot | null {

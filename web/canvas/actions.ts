@@ -13,7 +13,8 @@ import {
 } from '../../geometry/index.ts'
 import { edit, look, now } from '../state/store.ts'
 import { newUnit, type TrayKind } from './newUnit.ts'
-import { around, fits, pieceAt, piecesOfUnit, rectOf, type Spot } from './shapes.ts'
+import { fits, pieceAt, unitsById } from './find.ts'
+import { around, rectOf, type Spot } from './shapes.ts'
 
 const block = () => now().history.block
 const chosen = (): readonly string[] => now().view.chosen
@@ -62,9 +63,7 @@ export const removeChosen = (): void =>
 
 export const moveChosen = (dx: number, dy: number): void =>
   some((ids) => {
-    const rects = block()
-      .units.filter(({ id }) => ids.includes(id))
-      .map((unit) => shifted(rectOf(unit), dx, dy))
+    const rects = unitsById(block(), ids).map((unit) => shifted(rectOf(unit), dx, dy))
     if (!fits(block(), rects, new Set(ids))) look({ notice: 'There is no room there: the cells are taken, or lie beyond the grid.' })
     else {
       edit(moveUnits(ids, dx, dy))
@@ -77,9 +76,7 @@ const shifted = <R extends { at: Spot; size: Spot }>({ at, size }: R, dx: number
 /** Copies go to the nearest room that is free. */
 export const copyChosen = (): void =>
   some((ids) => {
-    const rects = block()
-      .units.filter(({ id }) => ids.includes(id))
-      .map(rectOf)
+    const rects = unitsById(block(), ids).map(rectOf)
     const place = freePlace(rects)
     if (place === null) {
       look({ notice: 'There is no free room for a copy; make the grid larger or remove a unit.' })
@@ -124,10 +121,7 @@ export function placeAt(kind: TrayKind, at: Spot): void {
 }
 
 export function pourAt(fabric: string, at: Spot): void {
-  const piece = pieceAt(
-    block().units.flatMap((unit) => piecesOfUnit(unit)),
-    at,
-  )
+  const piece = pieceAt(block(), at)
   if (piece?.unit == null) {
     look({ notice: 'There is no patch there to recolour.' })
     return

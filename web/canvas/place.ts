@@ -9,6 +9,8 @@ export interface Frame {
   readonly scale: number
   readonly toPixels: (x: number, y: number) => [number, number]
   readonly toCells: (x: number, y: number) => [number, number]
+  /** The same as a matrix: what is drawn in cells lands in pixels. */
+  readonly matrix: readonly [number, number, number, number, number, number]
 }
 
 export interface Extent {
@@ -20,6 +22,8 @@ export interface Extent {
 
 /** Room left round the block, in pixels. */
 const MARGIN = 44
+/** Pixels to a cell, however many cells there are. */
+const LEAST_FIT = 0.25
 
 export function frameOf(
   extent: Extent,
@@ -30,7 +34,7 @@ export function frameOf(
   mirrored: boolean,
 ): Frame {
   const [wide, high] = [extent.columns + 2 * extent.around, extent.rows + 2 * extent.around]
-  const fit = Math.max(4, Math.min((width - 2 * MARGIN) / wide, (height - 2 * MARGIN) / high))
+  const fit = Math.max(LEAST_FIT, Math.min((width - 2 * MARGIN) / wide, (height - 2 * MARGIN) / high))
   const scale = fit * zoom
   const left = width / 2 + panX - (extent.columns * scale) / 2
   const top = height / 2 + panY - (extent.rows * scale) / 2
@@ -39,6 +43,7 @@ export function frameOf(
     scale,
     toPixels: (x, y) => [left + across(x) * scale, top + y * scale],
     toCells: (x, y) => [across((x - left) / scale), (y - top) / scale],
+    matrix: mirrored ? [-scale, 0, 0, scale, left + extent.columns * scale, top] : [scale, 0, 0, scale, left, top],
   }
 }
 

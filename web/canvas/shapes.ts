@@ -1,6 +1,7 @@
 /** What lies on the board, in plain numbers for drawing and pointing: derived from the document and its report, never stored. */
 import {
   type Block,
+  type BoxUnit,
   boxOfUnit,
   cellOf,
   type Join,
@@ -22,24 +23,72 @@ export interface Piece {
   readonly corners: readonly Spot[]
 }
 
-export const number = (value: number | string): number => toNumber(parseRational(value) ?? { n: 0n, d: 1n })
+export const number = (value: number | string): number => (typeof value === 'number' ? value : toNumber(parseRational(value) ?? { n: 0n, d: 1n }))
 export const spot = ([x, y]: ReportPoint): Spot => [number(x), number(y)]
 
 export const piecesOf = (patches: readonly Patch[]): Piece[] =>
   patches.map(({ unit, name, fabric, corners }) => ({ unit, name, fabric, corners: corners.map(spot) }))
 
+interface Outline {
+  readonly name: string
+  readonly corners: readonly Spot[]
+}
+
+/** Shapes from 0, 0: a block of ten thousand units has few that differ. */
+const shapes = new Map<string, readonly Outline[]>()
+const MOST_SHAPES = 4000
+
+function outlinesOf(unit: BoxUnit): readonly Outline[] {
+  const key = `${unit.kind} ${unit.size} ${unit.turn} ${unit.mirror} ${unit.corner} ${unit.kind === 'strips' || unit.kind === 'cornered' ? Object.keys(unit.fabrics) : ''}`
+  const known = shapes.get(key)
+  if (known !== undefined) return known
+  if (shapes.size > MOST_SHAPES) shapes.clear()
+  const made = shapeOf({ ...unit, at: [0, 0] }).patches.map(({ name, corners }) => ({
+    name,
+    corners: corners.map(([x, y]): Spot => [toNumber(x), toNumber(y)]),
+  }))
+  shapes.set(key, made)
+  return made
+}
+
 /** One unit's patches where they lie, moved by some cells. */
 export function piecesOfUnit(unit: Unit, dx = 0, dy = 0): Piece[] {
-  const shapes =
-    unit.kind === 'polygon'
-      ? [{ name: 'patch', corners: unit.corners.map(spot) }]
-      : shapeOf(unit).patches.map(({ name, corners }) => ({ name, corners: corners.map(([x, y]): Spot => [toNumber(x), toNumber(y)]) }))
-  return shapes.map(({ name, corners }) => ({
+  const outlines = unit.kind === 'polygon' ? [{ name: 'patch', corners: unit.corners.map(spot) }] : outlinesOf(unit)
+  const [left, top] = unit.kind === 'polygon' ? [dx, dy] : [number(unit.at[0]) + dx, number(unit.at[1]) + dy]
+  return outlines.map(({ name, corners }) => ({
     unit: unit.id,
     name,
     fabric: unit.fabrics[name] as string,
-    corners: corners.map(([x, y]): Spot => [x + dx, y + dy]),
+    corners: corners.map(([x, y]): Spot => [x + left, y + top]),
   }))
+}
+
+/** The strips of the borders, inner first: sides, then top and bottom. */
+export function piecesOfBorders(block: Block): Piece[] {
+  const [cell, { columns, rows }] = [toNumber(cellOf(block)), block.grid]
+  let inner = 0
+  return (block.borders ?? []).flatMap(({ fabric, finishedWidth }) => {
+    const outer = inner + number(finishedWidth) / cell
+    const strip = (name: string, x0: number, y0: number, x1: number, y1: number): Piece => ({
+      unit: null,
+      name,
+      fabric,
+      corners: [
+        [x0, y0],
+        [x1, y0],
+        [x1, y1],
+        [x0, y1],
+      ],
+    })
+    const strips = [
+      strip('left', -outer, -inner, -inner, rows + inner),
+      strip('right', columns + inner, -inner, columns + outer, rows + inner),
+      strip('top', -outer, -outer, columns + outer, -inner),
+      strip('bottom', -outer, rows + inner, columns + outer, rows + outer),
+    ]
+    inner = outer
+    return strips
+  })
 }
 
 export function inside(corners: readonly Spot[], [x, y]: Spot): boolean {
@@ -49,23 +98,6 @@ export function inside(corners: readonly Spot[], [x, y]: Spot): boolean {
     if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) within = !within
   })
   return within
-}
-
-/** The topmost piece under a spot. */
-export const pieceAt = (pieces: readonly Piece[], at: Spot): Piece | undefined => pieces.findLast(({ corners }) => inside(corners, at))
-
-/** Spots of a cell that are asked one after the other; off the middle and the diagonals, where seams run. */
-const SPOTS = [0.47, 0.13, 0.83, 0.29, 0.67]
-
-/** The pieces that lie in a cell, the one in its middle first. */
-export function piecesIn(pieces: readonly Piece[], [x, y]: Spot): Piece[] {
-  const found = new Set<Piece>()
-  for (const dy of SPOTS)
-    for (const dx of SPOTS) {
-      const piece = pieceAt(pieces, [x + dx, y + dy - 0.05])
-      if (piece !== undefined) found.add(piece)
-    }
-  return [...found]
 }
 
 export interface Line {
@@ -80,7 +112,16 @@ export interface Line {
 /** Where along a seam its number may stand, the best first. */
 const PLACES = [0.5, 0.375, 0.625, 0.3125, 0.1875]
 
-export function linesOf(report: Findings): Line[] {
+const known = new WeakMap<Findings['joins'], readonly Line[]>()
+
+/** A report's seams as lines, worked out once. */
+export function linesOf(report: Findings): readonly Line[] {
+  const lines = known.get(report.joins) ?? madeLines(report)
+  known.set(report.joins, lines)
+  return lines
+}
+
+function madeLines(report: Findings): Line[] {
   const busy = new Set(report.meetings.map(({ at }) => spot(at).join()))
   return report.joins.map((join, index) => {
     const points = [join.from, ...join.via, join.to].map(spot)
@@ -109,7 +150,8 @@ export interface Rect {
   readonly size: Spot
 }
 
-export const rectOf = (unit: Unit): Rect => boxOfUnit(unit)
+export const rectOf = (unit: Unit): Rect =>
+  unit.kind === 'polygon' ? boxOfUnit(unit) : { at: [number(unit.at[0]), number(unit.at[1])], size: [number(unit.size[0]), number(unit.size[1])] }
 
 export function around(rects: readonly Rect[]): Rect | null {
   if (rects.length === 0) return null
@@ -117,17 +159,6 @@ export function around(rects: readonly Rect[]): Rect | null {
   const high: Spot = [Math.max(...rects.map(({ at, size }) => at[0] + size[0])), Math.max(...rects.map(({ at, size }) => at[1] + size[1]))]
   return { at: low, size: [high[0] - low[0], high[1] - low[1]] }
 }
-
-/** Whether boxes lie inside the grid and over no other unit's box. */
-export function fits(block: Block, rects: readonly Rect[], besides: ReadonlySet<string>): boolean {
-  const { columns, rows } = block.grid
-  if (rects.some(({ at, size }) => at[0] < 0 || at[1] < 0 || at[0] + size[0] > columns || at[1] + size[1] > rows)) return false
-  const others = block.units.filter(({ id }) => !besides.has(id)).map(rectOf)
-  return !rects.some((rect) => others.some((other) => over(rect, other)))
-}
-
-const over = (a: Rect, b: Rect): boolean =>
-  ([0, 1] as const).every((axis) => a.at[axis] < b.at[axis] + b.size[axis] && b.at[axis] < a.at[axis] + a.size[axis])
 
 /** Border width all round, in cells. */
 export const bordersAround = (block: Block): number =>
