@@ -34,13 +34,60 @@ export function tn(count: number, one: string, many: string, params: Params = {}
   return filled(forms[plural.select(count)] ?? forms.other, { n: count, ...params })
 }
 
+/**
+ * A sentence that the geometry made, in English: said in the maker's language by the entry whose places it fits.
+ * What stands in a place is told in its turn where it is a sentence itself.
+ */
+export function tell(sentence: string): string {
+  if (language === 'en') return sentence
+  const said = catalogue[sentence]
+  if (typeof said === 'string') return said
+  for (const { shape, names, words } of patterns()) {
+    const found = shape.exec(sentence)
+    if (found !== null) return filled(words, Object.fromEntries(names.map((name, place) => [name, inner(found[place + 1] as string)])))
+  }
+  return sentence
+}
+
+const inner = (part: string): string => (part.includes(' ') ? tell(part) : part)
+
+interface Pattern {
+  readonly shape: RegExp
+  readonly names: readonly string[]
+  readonly words: string
+}
+
+let known: { readonly of: Catalogue; readonly patterns: readonly Pattern[] } | null = null
+
+/** The entries with places, those with the most words of their own first. */
+function patterns(): readonly Pattern[] {
+  if (known?.of === catalogue) return known.patterns
+  const entries = Object.entries(catalogue).flatMap(([key, words]) => (typeof words === 'string' && key.includes('{') ? [[key, words] as const] : []))
+  const made = entries
+    .sort(([a], [b]) => wordsOf(b).length - wordsOf(a).length)
+    .map(([key, words]): Pattern => ({ shape: shapeOf(key), names: [...key.matchAll(PLACE)].map(([, name]) => name as string), words }))
+  known = { of: catalogue, patterns: made }
+  return made
+}
+
+const PLACE = /\{(\w+)\}/g
+const wordsOf = (key: string): string => key.replace(PLACE, '')
+const shapeOf = (key: string): RegExp =>
+  new RegExp(
+    `^${key
+      .split(/\{\w+\}/)
+      .map((part) => part.replace(/[.*+?^${'$'}{}()|[\]\\]/g, '\\$&'))
+      .join('(.+?)')}$`,
+    's',
+  )
+
 function filled(text: string, params: Params): string {
   return text.replace(/\{(\w+)\}/g, (place, name: string) => String(params[name] ?? place))
 }
 
 /** Before anything is drawn: the language chosen last, else the browser's own where we speak it. */
 export async function beginWords(): Promise<void> {
-  await speak(known(keptLanguage()) ?? known(navigator.language.slice(0, 2)) ?? 'en')
+  await speak(spokenHere(keptLanguage()) ?? spokenHere(navigator.language.slice(0, 2)) ?? 'en')
 }
 
 export async function speak(next: Language): Promise<void> {
@@ -60,7 +107,7 @@ export async function chooseLanguage(next: Language): Promise<void> {
   }
 }
 
-const known = (name: string | null): Language | null => (name !== null && name in LANGUAGES ? (name as Language) : null)
+const spokenHere = (name: string | null): Language | null => (name !== null && name in LANGUAGES ? (name as Language) : null)
 
 function keptLanguage(): string | null {
   try {
