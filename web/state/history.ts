@@ -3,16 +3,17 @@
  *
  * In      the present and an edit (a named pure change), or a step back or forward.
  * Out     a new history; the same one where nothing changed.
+ * Small   a step holds only what differs, written down as text: a day of edits of a large block stays a few megabytes.
  */
-import { applyPatches, enablePatches, type Objectish, type Patch, produceWithPatches } from 'immer'
+import { type Objectish, produce } from 'immer'
 import type { Block, Edit } from '../../geometry/index.ts'
-
-enablePatches()
+import { type Change, changed, difference, packed, unpacked } from './difference.ts'
 
 export interface Step {
   readonly name: string
-  readonly redo: readonly Patch[]
-  readonly undo: readonly Patch[]
+  /** The changes forward and back, packed. */
+  readonly redo: string
+  readonly undo: string
   readonly merge?: string
 }
 
@@ -22,39 +23,52 @@ export interface History {
   readonly future: readonly Step[]
 }
 
+export const unedited = (block: Block): History => ({ block, past: [], future: [] })
+
 export function apply(history: History, { name, change, merge }: Edit): History {
-  const [block, redo, undo] = produceWithPatches(history.block as Objectish, (draft) => {
+  const block = produce(history.block as Objectish, (draft) => {
     change(draft as Parameters<typeof change>[0])
-  })
-  if (redo.length === 0) return history
+  }) as Block
+  if (block === history.block) return history
   const last = history.past.at(-1)
-  if (merge === undefined || last?.merge !== merge || history.future.length > 0)
-    return stepped(history, block as Block, { name, redo, undo, ...(merge === undefined ? {} : { merge }) })
-  // Merged edits write the same place, so the older way back and the newer way forward are the whole of it.
-  return stepped({ ...history, past: history.past.slice(0, -1) }, block as Block, { name, redo, undo: last.undo, merge })
+  if (merge === undefined || last?.merge !== merge || history.future.length > 0) return stepped(history, block, name, merge)
+  // What is merged is one step from the block as it was before the first of them.
+  return stepped({ ...undone(history), future: [] }, block, name, merge)
 }
 
 /** Another block in place of this one: a step like any other, so that the one before can be had back. */
 export function replaced(history: History, block: Block, name: string): History {
-  return stepped(history, block, {
-    name,
-    redo: [{ op: 'replace', path: [], value: block }],
-    undo: [{ op: 'replace', path: [], value: history.block }],
-  })
+  return stepped(history, block, name)
 }
 
-function stepped(history: History, block: Block, step: Step): History {
+function stepped(history: History, block: Block, name: string, merge?: string): History {
+  const redo = difference(history.block, block)
+  if (redo.length === 0) return history
+  const step: Step = { name, redo: packed(redo), undo: packed(difference(block, history.block)), ...(merge === undefined ? {} : { merge }) }
   return { block, past: [...history.past, step], future: [] }
 }
 
 export function undone({ block, past, future }: History): History {
   const step = past.at(-1)
   if (step === undefined) return { block, past, future }
-  return { block: applyPatches(block as Objectish, step.undo as Patch[]) as Block, past: past.slice(0, -1), future: [step, ...future] }
+  return { block: moved(block, step.undo), past: past.slice(0, -1), future: [step, ...future] }
 }
 
 export function redone({ block, past, future }: History): History {
   const [step, ...later] = future
   if (step === undefined) return { block, past, future }
-  return { block: applyPatches(block as Objectish, step.redo as Patch[]) as Block, past: [...past, step], future: later }
+  return { block: moved(block, step.redo), past: [...past, step], future: later }
 }
+
+/** The block that some steps lead to, forward or back. */
+export const moved = (block: Block, way: string): Block => changed(block, unpacked(way))
+
+/** A step as it was kept before steps were packed. */
+export interface LooseStep {
+  readonly name: string
+  readonly redo: readonly Change[]
+  readonly undo: readonly Change[]
+  readonly merge?: string
+}
+
+export const packedStep = ({ redo, undo, ...rest }: LooseStep): Step => ({ ...rest, redo: packed(redo), undo: packed(undo) })

@@ -1,0 +1,32 @@
+/**
+ * Which versions stay as time goes by.
+ *
+ * In      when each version was made, whether the maker named it, and the time now.
+ * Out     the ids of those to be taken away: all of the last hour stay, then the last of each hour for a day, then the last of each day.
+ */
+export interface Dated {
+  readonly id: string
+  readonly made: number
+  readonly name: string | null
+}
+
+const HOUR = 3_600_000
+const DAY = 24 * HOUR
+
+export function thinned(versions: readonly Dated[], now: number): string[] {
+  const newest = [...versions].filter(({ name }) => name === null).sort((a, b) => b.made - a.made)
+  const seen = new Set<string>()
+  const gone: string[] = []
+  for (const { id, made } of newest) {
+    const span = spanOf(made, now)
+    if (span !== null && seen.has(span)) gone.push(id)
+    else if (span !== null) seen.add(span)
+  }
+  return gone
+}
+
+/** The hour or day of the clock that a version stands for; null while all are kept. Spans do not move as time goes by, so what stays once stays. */
+function spanOf(made: number, now: number): string | null {
+  if (now - made <= HOUR) return null
+  return now - made <= DAY ? `hour ${Math.floor(made / HOUR)}` : `day ${Math.floor(made / DAY)}`
+}
