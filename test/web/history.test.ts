@@ -1,11 +1,9 @@
-import 'fake-indexeddb/auto'
 import { describe, expect, it } from 'vitest'
 import { moveUnits, readBlock, recolourPatch, removeUnits, setName, turnUnits, writeBlock } from '../../geometry/index.ts'
 import { emptyGrid } from '../../web/starters/emptyGrid.ts'
 import { eveningStar } from '../../web/starters/eveningStar.ts'
 import { lantern } from '../../web/starters/lantern.ts'
 import { apply, type History, redone, replaced, undone } from '../../web/state/history.ts'
-import { keepHistory, keptHistory, openKeeping } from '../../web/state/save.ts'
 
 const start: History = { block: eveningStar, past: [], future: [] }
 
@@ -38,24 +36,6 @@ describe('the history', () => {
     const opened = replaced(start, lantern, 'open a file')
     expect(opened.block.name).toBe(lantern.name)
     expect(undone(opened).block).toEqual(eveningStar)
-  })
-})
-
-describe('what the browser keeps', () => {
-  it('brings back the block with its undo history', async () => {
-    const db = await openKeeping('test')
-    const one = apply(start, recolourPatch('goose-top', 'leftWing', 'moss'))
-    const two = apply(one, turnUnits(['goose-top']))
-    await keepHistory(db, null, start)
-    await keepHistory(db, start, one)
-    await keepHistory(db, one, two)
-    const back = undone(two)
-    await keepHistory(db, two, back)
-    expect(await keptHistory(db)).toEqual(back)
-    const other = apply(back, removeUnits(['centre']))
-    await keepHistory(db, back, other)
-    expect(await keptHistory(db)).toEqual(other)
-    db.close()
   })
 })
 

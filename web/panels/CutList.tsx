@@ -1,7 +1,7 @@
 /** What to cut, the batches, and the cloth to buy; copied or saved as CSV. */
 import { lazy, Suspense } from 'react'
 import { batchSentence, type Block, type CutRow, cutListCsv, type Findings, sayLength, type UnitRow } from '../../geometry/index.ts'
-import { download, fileName } from '../state/save.ts'
+import { download, fileName } from '../state/download.ts'
 import { look, useStore, useTold } from '../state/store.ts'
 import { KIND_NAMES, METHOD_NAMES } from './words.ts'
 

@@ -1,15 +1,12 @@
 /** The head of the page: the block's name, what one begins from, files, undo, and whether all is kept. */
 import { type ChangeEvent, useRef } from 'react'
 import { setName } from '../../geometry/index.ts'
-import { emptyGrid } from '../starters/emptyGrid.ts'
-import { eveningStar } from '../starters/eveningStar.ts'
-import { lantern } from '../starters/lantern.ts'
-import { openFile, saveFile } from '../state/save.ts'
-import { edit, redo, replace, undo, useStore } from '../state/store.ts'
+import { beginBlock, STARTERS } from '../state/blocks.ts'
+import { saveFile } from '../state/download.ts'
+import { openFile } from '../state/save.ts'
+import { edit, redo, undo, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
 import { ThisScreen } from './ThisScreen.tsx'
-
-const STARTERS = { star: eveningStar, lantern, empty: emptyGrid } as const
 
 export function Header() {
   const block = useStore(({ history }) => history.block)
@@ -24,7 +21,7 @@ export function Header() {
       </label>
       <label className="start">
         {t('Begin from')}
-        <select value="" onChange={(event) => replace(STARTERS[event.target.value as keyof typeof STARTERS], t('begin anew'))}>
+        <select value="" onChange={(event) => void beginBlock(STARTERS[event.target.value as keyof typeof STARTERS])}>
           <option value="">…</option>
           <option value="star">{t('a star')}</option>
           <option value="lantern">{t('a lantern')}</option>

@@ -19,7 +19,7 @@ import {
 } from '../../geometry/index.ts'
 import { number, spot } from '../canvas/shapes.ts'
 import { asker } from '../state/deep.ts'
-import { download, fileName } from '../state/save.ts'
+import { download, fileName } from '../state/download.ts'
 import { said, t, tn } from '../words/words.ts'
 import { look, now, showStitching, useStore, useTold } from '../state/store.ts'
 

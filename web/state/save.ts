@@ -1,120 +1,129 @@
 /**
- * Saving is not a button: every edit goes to the browser's database as it is made.
+ * The way in: what was kept is brought back before the page is drawn, and files and links become blocks of the maker's own.
  *
- * Kept    the present block with the number of steps behind it, and each step in a record of its own, all in one transaction: so an edit is kept
- *         whole or not at all, and a reload brings back the block with its undo history.
+ * Out     the block on the board; a sentence where something cannot be opened. Opening never takes the place of what is there.
  */
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
-import { type Block, readBlock, writeBlock } from '../../geometry/index.ts'
-import type { History, Step } from './history.ts'
-import { keepWith, look, now, replace, setSaved } from './store.ts'
+import { readBlock } from '../../geometry/index.ts'
+import { t, tn } from '../words/words.ts'
+import { begin as beginBlocks, beginBlock, bringBlocksIn, canKeep, close, remembered } from './blocks.ts'
+import { checkBlocks, holdsBlocks } from './blocksFile.ts'
+import { type Base, isFull, openBase } from './saveBase.ts'
+import { blockIn, isLink } from './share.ts'
+import { look, lookDeeper, now, setDesk, setSaved } from './store.ts'
 
-interface Kept extends DBSchema {
-  now: { key: string; value: { block: Block; past: number } }
-  steps: { key: number; value: Step }
-}
-
-export type Keeping = IDBPDatabase<Kept>
-
-export function openKeeping(name = 'nestwright'): Promise<Keeping> {
-  return openDB<Kept>(name, 1, {
-    upgrade(db) {
-      db.createObjectStore('now')
-      db.createObjectStore('steps')
-    },
-  })
-}
-
-/** Write what differs between two histories. */
-export async function keepHistory(db: Keeping, before: History | null, after: History): Promise<void> {
-  const work = db.transaction(['now', 'steps'], 'readwrite')
-  const steps = [...after.past, ...after.future]
-  const known = before === null ? [] : [...before.past, ...before.future]
-  const writes: Promise<unknown>[] = [work.objectStore('now').put({ block: after.block, past: after.past.length }, 'present')]
-  steps.forEach((step, place) => {
-    if (known[place] !== step) writes.push(work.objectStore('steps').put(step, place))
-  })
-  if (known.length > steps.length) writes.push(work.objectStore('steps').delete(IDBKeyRange.lowerBound(steps.length)))
-  await Promise.all([...writes, work.done])
-}
-
-export async function keptHistory(db: Keeping): Promise<History | null> {
-  const work = db.transaction(['now', 'steps'])
-  const present = await work.objectStore('now').get('present')
-  const steps = await work.objectStore('steps').getAll()
-  await work.done
-  if (present === undefined) return null
-  return { block: present.block, past: steps.slice(0, present.past), future: steps.slice(present.past) }
-}
+/** Milliseconds to wait for an older page that holds the database open, before the page is shown without it. */
+const PATIENCE = 1500
 
 /** Bring back what was kept, and keep every change from now on. */
 export async function begin(): Promise<void> {
-  let db: Keeping
-  let last: History | null = null
-  try {
-    db = await openKeeping()
-    last = await keptHistory(db)
-  } catch {
-    setSaved('failed')
-    look({ notice: 'This browser keeps nothing here (a private window, or a full disk); save the block as a file.' })
-    return
-  }
-  let waiting: Promise<void> = Promise.resolve()
-  const keeper = (history: History): void => {
-    setSaved('saving')
-    const before = last
-    last = history
-    waiting = waiting
-      .then(() => keepHistory(db, before, history))
-      .then(() => {
-        if (last === history) setSaved('saved')
-      })
-      .catch(() => {
-        // The next change writes everything anew.
-        last = null
-        setSaved('failed')
-        look({ notice: 'The last change could not be kept in this browser; save the block as a file.' })
-      })
-  }
-  keepWith(keeper, last)
-  if (last === null) keeper(now().history)
-  void navigator.storage?.persist?.()
+  const opening = openBase('nestwright', { blocked: () => setDesk({ trouble: 'older' }), closed: givenAway })
+  const late = new Promise<'late'>((resolve) => setTimeout(() => resolve('late'), PATIENCE))
+  const first = await Promise.race([opening, late]).catch(() => null)
+  if (first === 'late') void opening.then(beginLate, cannotKeep)
+  else if (first === null) cannotKeep()
+  else await beginWith(first)
+  lookDeeper()
+  await openLink()
+  window.addEventListener('hashchange', () => void openLink())
+  window.addEventListener('beforeunload', warn)
 }
 
-/** Open a block file; a broken one gives one sentence and changes nothing. */
+async function beginWith(base: Base): Promise<void> {
+  try {
+    await beginBlocks(base, remembered())
+  } catch {
+    cannotKeep()
+  }
+}
+
+/** What was done while the database could not be had becomes a block of its own. */
+async function beginLate(base: Base): Promise<void> {
+  const { history } = now()
+  setDesk({ trouble: null })
+  await beginWith(base)
+  if (history.past.length > 0) await beginBlock(history.block, history)
+}
+
+function cannotKeep(): void {
+  setSaved('failed')
+  setDesk({ trouble: 'none' })
+}
+
+function givenAway(): void {
+  close()
+  setSaved('failed')
+  setDesk({ trouble: 'newer', elsewhere: true })
+}
+
+/** The browser asks before it closes a page whose last changes are kept nowhere. */
+function warn(event: BeforeUnloadEvent): void {
+  const { saved, history } = now()
+  if (saved === 'failed' && history.past.length > 0 && !now().desk.elsewhere) event.preventDefault()
+}
+
+/** Open a file of one block or of many; a broken one gives one sentence and changes nothing. */
 export async function openFile(file: File): Promise<void> {
   let text: string
   try {
     text = await file.text()
   } catch {
-    look({ notice: `${file.name} could not be read; choose another file.` })
+    look({ notice: t('{file} could not be read; choose another file.', { file: file.name }) })
     return
   }
+  const many = manyIn(text)
+  if (many !== null) await openMany(file.name, many)
+  else await openOne(file.name, text)
+}
+
+function manyIn(text: string): unknown {
+  try {
+    const value: unknown = JSON.parse(text)
+    return holdsBlocks(value) ? value : null
+  } catch {
+    return null
+  }
+}
+
+const notOpened = (file: string, place: string, message: string): void =>
+  look({ notice: t('{file} was not opened. {place}: {message}.', { file, place, message }) })
+
+async function openOne(file: string, text: string): Promise<void> {
   const read = readBlock(text)
+  if (!read.ok) notOpened(file, read.place, read.message)
+  else if (await beginBlock(read.value)) look({ notice: t('{name} is open.', { name: read.value.name }) })
+}
+
+async function openMany(file: string, value: unknown): Promise<void> {
+  const read = checkBlocks(value)
   if (!read.ok) {
-    look({ notice: `${file.name} was not opened. ${read.place}: ${read.message}.` })
+    notOpened(file, read.place, read.message)
     return
   }
-  replace(read.value, `open ${file.name}`)
-  look({ notice: `${read.value.name} is open.` })
+  if (!canKeep()) {
+    look({ notice: t('This browser keeps no blocks here; open one block at a time.') })
+    return
+  }
+  try {
+    const { came, known } = await bringBlocksIn(read.value)
+    const more = known === 0 ? '' : ` ${tn(known, 'One was here already.', '{n} were here already.')}`
+    look({ notice: tn(came, 'One block came in.', '{n} blocks came in.') + more })
+  } catch (error) {
+    look({ notice: isFull(error) ? t('The disk is full; nothing was brought in.') : t('The blocks could not be kept; nothing was brought in.') })
+  }
 }
 
-export function saveFile(block: Block): void {
-  download(`${fileName(block.name)}.json`, writeBlock(block), 'application/json')
+const LINK_TROUBLE = {
+  broken: (): string => t('This link is broken: it holds no block; ask for it again, or for a file.'),
+  newer: (): string => t('This link was made by a newer Nestwright; load this page anew, then open it again.'),
+  'cannot press': (): string => t('This browser cannot read links; ask for a file.'),
 }
 
-export const fileName = (name: string): string =>
-  name
-    .trim()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-|-$/g, '')
-    .toLowerCase() || 'block'
-
-export function download(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }))
-  const link = document.createElement('a')
-  link.href = address
-  link.download = name
-  link.click()
-  setTimeout(() => URL.revokeObjectURL(address), 10_000)
+/** A block in the address becomes a block of her own; the address is plain again, so that loading it anew brings no second one. */
+async function openLink(): Promise<void> {
+  const { hash } = window.location
+  if (!isLink(hash)) return
+  window.history.replaceState(null, '', window.location.pathname + window.location.search)
+  const opened = await blockIn(hash)
+  if (!opened.ok) look({ notice: LINK_TROUBLE[opened.why]() })
+  else if (await beginBlock(opened.block)) look({ notice: t('{name} came by a link; it is among your blocks now.', { name: opened.block.name }) })
 }

@@ -10,6 +10,7 @@
  */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
 import type { Block } from '../../geometry/index.ts'
+import type { Filed } from './blocksFile.ts'
 import { type History, type LooseStep, moved, packedStep, type Step } from './history.ts'
 
 export interface Card {
@@ -81,7 +82,9 @@ export async function openBase(name = 'nestwright', { blocked, closed }: Calls =
   })
 }
 
-type Work = { objectStore<S extends 'now' | 'steps'>(name: S): { get(key: string): Promise<Before['now']['value'] | undefined>; getAll(): Promise<LooseStep[]> } }
+type Work = {
+  objectStore<S extends 'now' | 'steps'>(name: S): { get(key: string): Promise<Before['now']['value'] | undefined>; getAll(): Promise<LooseStep[]> }
+}
 
 /** The one block of the first version of the database becomes the first of many, its history with it. */
 async function bringOver(db: IDBPDatabase<Before>, work: Work): Promise<void> {
@@ -155,7 +158,8 @@ export async function write(
     work.objectStore('cards').put(cardOf(standing, present.block, past, changed)),
     work.objectStore('edits').delete(editsOf(standing.id, steps.length)),
   ]
-  for (let place = firstUnlike(kept, steps); place < steps.length; place++) sent.push(work.objectStore('edits').put(steps[place] as Step, [standing.id, place]))
+  for (let place = firstUnlike(kept, steps); place < steps.length; place++)
+    sent.push(work.objectStore('edits').put(steps[place] as Step, [standing.id, place]))
   if (layBase) sent.push(work.objectStore('bases').put({ past, block: present.block }, standing.id))
   work.commit()
   await whole(sent, work.done)
@@ -220,11 +224,7 @@ export async function takeTurn(db: Base, id: string): Promise<{ readonly standin
   const [card, base, history] = await Promise.all([work.objectStore('cards').get(id), work.objectStore('bases').get(id), historyIn(work, id)])
   if (card === undefined || base === undefined || history === null) return null
   const turn = card.turn + 1
-  await Promise.all([
-    work.objectStore('turns').put(Date.now(), [id, card.turn]),
-    work.objectStore('cards').put({ ...card, turn }),
-    work.done,
-  ])
+  await Promise.all([work.objectStore('turns').put(Date.now(), [id, card.turn]), work.objectStore('cards').put({ ...card, turn }), work.done])
   return { standing: { id, made: card.made, turn, base: base.past }, history }
 }
 
@@ -237,9 +237,9 @@ export async function setOpen(db: Base, id: string): Promise<void> {
 export const openLast = (db: Base): Promise<string | undefined> => db.get('desk', 'open')
 
 /** What has been written so far is on the disk itself when this ends, not only with the system. */
-export async function settle(db: Base, id: string): Promise<void> {
+export async function settle(db: Base): Promise<void> {
   const work = db.transaction('desk', 'readwrite', { durability: 'strict' })
-  await Promise.all([work.store.put(id, 'settled'), work.done])
+  await Promise.all([work.store.put(String(Date.now()), 'settled'), work.done])
 }
 
 /** Put aside (a time), or taken back (null). */
@@ -271,4 +271,16 @@ export const versionsOf = (db: Base, id: string): Promise<Version[]> => db.getAl
 export async function changeVersions(db: Base, come: readonly Version[], go: readonly string[]): Promise<void> {
   const work = db.transaction('versions', 'readwrite', { durability: 'strict' })
   await Promise.all([...come.map((version) => work.store.put(version)), ...go.map((id) => work.store.delete(id)), work.done])
+}
+
+/** Whole blocks from elsewhere, under ids that are free: all of them or none. */
+export async function bringIn(db: Base, filed: readonly Filed[]): Promise<void> {
+  const work = db.transaction(ALL, 'readwrite', { durability: 'strict' })
+  const sent = filed.flatMap(({ id, made, changed, block, versions }) => [
+    work.objectStore('cards').add(cardOf({ id, made, turn: 1, base: 0 }, block, 0, changed)),
+    work.objectStore('bases').put({ past: 0, block }, id),
+    work.objectStore('edits').delete(editsOf(id)),
+    ...versions.map((version) => work.objectStore('versions').add({ ...version, id: newId(), of: id, why: 'brought' })),
+  ])
+  await whole(sent, work.done)
 }

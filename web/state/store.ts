@@ -8,8 +8,8 @@ import { useSyncExternalStore } from 'react'
 import { type Block, type Edit, type Kind, type Findings, findings, type Layered, type StitchedLine } from '../../geometry/index.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
 import { asker } from './deep.ts'
-import type { Language } from '../words/words.ts'
-import { apply, type History, redone, replaced, undone } from './history.ts'
+import { type Language, t } from '../words/words.ts'
+import { apply, type History, redone, replaced, undone, unedited } from './history.ts'
 
 export type Look = 'cloth' | 'value' | 'wrong' | 'layers' | 'quilting'
 /** The sheets beside the board. */
@@ -45,10 +45,23 @@ export interface Stitching {
   readonly part: number
 }
 
+/** Which of the maker's blocks lies on the board, and how it is kept. */
+export interface Desk {
+  /** null until it is known, and where nothing can be kept. */
+  readonly id: string | null
+  /** Another tab has the block in hand: here it is only looked at. */
+  readonly elsewhere: boolean
+  /** Why nothing, or not all, is kept. */
+  readonly trouble: Trouble | null
+}
+/** No database (a private window); a full disk; another refusal; held open by an older page; closed for a newer one. */
+export type Trouble = 'none' | 'full' | 'failed' | 'older' | 'newer'
+
 export interface State {
   readonly history: History
   readonly view: View
   readonly saved: 'saved' | 'saving' | 'failed'
+  readonly desk: Desk
   /** The block's layers of cloth, once they are worked out. */
   readonly deep: { readonly block: Block; readonly layered: Layered } | null
   /** What is stitched on the quilt: routes first, then fills, and how much of it so far (0 to 1). */
@@ -73,7 +86,15 @@ const START: View = {
   notice: '',
 }
 
-let state: State = { history: { block: eveningStar, past: [], future: [] }, view: START, saved: 'saved', deep: null, stitching: null, laid: null }
+let state: State = {
+  history: unedited(eveningStar),
+  view: START,
+  saved: 'saved',
+  desk: { id: null, elsewhere: false, trouble: null },
+  deep: null,
+  stitching: null,
+  laid: null,
+}
 const listeners = new Set<() => void>()
 let keep: (history: History) => void = () => {}
 
@@ -84,11 +105,39 @@ function set(next: State): void {
 
 function setHistory(history: History): void {
   if (history === state.history) return
+  if (state.desk.elsewhere) {
+    refuse()
+    return
+  }
+  // First it is sent off to be kept, then it is shown.
+  keep(history)
+  show(history)
+}
+
+let refused = false
+
+/** Whatever an edit is about to say of itself, it was not made. */
+function refuse(): void {
+  refused = true
+  queueMicrotask(() => {
+    refused = false
+  })
+  look({ notice: '' })
+}
+
+/** The same block as another tab has changed it. */
+export function show(history: History): void {
   const ids = new Set(history.block.units.map(({ id }) => id))
   const chosen = state.view.chosen.filter((id) => ids.has(id))
   const patch = state.view.patch !== null && ids.has(state.view.patch.unit) ? state.view.patch : null
   set({ ...state, history, view: { ...state.view, chosen, patch, finding: null } })
-  keep(history)
+  lookDeeper()
+}
+
+/** Another block, with a history of its own. */
+export function bring(history: History): void {
+  const view: View = { ...state.view, chosen: [], patch: null, finding: null, cursor: [0, 0], zoom: 1, pan: [0, 0] }
+  set({ ...state, history, view, deep: null, stitching: null, laid: null })
   lookDeeper()
 }
 
@@ -127,16 +176,18 @@ export function redo(): void {
 }
 
 export function look(change: Partial<View>): void {
-  set({ ...state, view: { ...state.view, ...change } })
+  const told = refused && change.notice !== undefined ? { notice: t('Nothing was changed: this block is open in another tab.') } : {}
+  set({ ...state, view: { ...state.view, ...change, ...told } })
 }
 
-export const setSaved = (saved: State['saved']): void => set({ ...state, saved })
+export const setSaved = (saved: State['saved']): void => {
+  if (saved !== state.saved) set({ ...state, saved })
+}
+export const setDesk = (change: Partial<Desk>): void => set({ ...state, desk: { ...state.desk, ...change } })
 
-/** Where every change of the document goes to be kept, and what was kept before. */
-export function keepWith(keeper: (history: History) => void, kept: History | null): void {
+/** Where every change of the document goes to be kept. */
+export const keepWith = (keeper: (history: History) => void): void => {
   keep = keeper
-  if (kept !== null) set({ ...state, history: kept })
-  lookDeeper()
 }
 
 function subscribe(listener: () => void): () => void {

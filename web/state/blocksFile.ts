@@ -1,0 +1,79 @@
+/**
+ * A file of many blocks, each as its own block file would hold it, with its versions.
+ *
+ * In      blocks with ids and versions; or the text of such a file.
+ * Out     the text; or the blocks, or the place and one sentence that says what to do there. One bad block refuses the file: nothing is brought in by halves.
+ */
+import { type Block, checkBlock, type Read } from '../../geometry/index.ts'
+
+export interface FiledVersion {
+  readonly made: number
+  readonly name: string | null
+  readonly block: Block
+}
+
+export interface Filed {
+  readonly id: string
+  readonly made: number
+  readonly changed: number
+  readonly block: Block
+  readonly versions: readonly FiledVersion[]
+}
+
+const FORMAT = 'nestwright.blocks'
+
+export const writeBlocks = (blocks: readonly Filed[]): string => `${JSON.stringify({ format: FORMAT, version: 1, blocks }, null, 1)}\n`
+
+/** Whether a file says of itself that it holds many blocks. */
+export const holdsBlocks = (value: unknown): boolean => fieldsOf(value)?.format === FORMAT
+
+type Fields = Readonly<Record<string, unknown>>
+type Refused = Extract<Read<never>, { ok: false }>
+
+const fieldsOf = (value: unknown): Fields | null => (typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Fields) : null)
+const bad = (place: string, message: string): Refused => ({ ok: false, place, message })
+const ID = /^[A-Za-z0-9._-]{1,64}$/
+
+export function checkBlocks(value: unknown): Read<readonly Filed[]> {
+  const file = fieldsOf(value)
+  if (file?.format !== FORMAT) return bad('format', `is not "${FORMAT}"; choose a file in which Nestwright saved blocks`)
+  if (typeof file.version === 'number' && Number.isInteger(file.version) && file.version > 1)
+    return bad('version', `is ${file.version}, newer than this Nestwright reads; open it with a newer one`)
+  if (file.version !== 1) return bad('version', 'is not 1; give 1')
+  if (!Array.isArray(file.blocks)) return bad('blocks', 'is no list; give a list in brackets')
+  const refused = firstOf(file.blocks, refusedEntry, 'blocks')
+  return refused ?? { ok: true, value: file.blocks as readonly Filed[] }
+}
+
+/** The first entry that will not do, with its place in the file. */
+function firstOf(list: readonly unknown[], refuse: (entry: unknown) => Refused | null, name: string): Refused | null {
+  for (const [index, entry] of list.entries()) {
+    const refused = refuse(entry)
+    if (refused !== null) return bad(`${name}[${index}]${refused.place === '' ? '' : `.${refused.place}`}`, refused.message)
+  }
+  return null
+}
+
+function refusedEntry(value: unknown): Refused | null {
+  const entry = fieldsOf(value)
+  if (entry === null) return bad('', 'is no block; give an object in braces')
+  if (typeof entry.id !== 'string' || !ID.test(entry.id)) return bad('id', 'is no id; give 1 to 64 letters, digits, ".", "_" or "-"')
+  if (!isTime(entry.changed)) return bad('changed', 'is no time; give milliseconds since 1970')
+  if (!Array.isArray(entry.versions)) return bad('versions', 'is no list; give a list in brackets')
+  return refusedDated(entry) ?? firstOf(entry.versions, refusedVersion, 'versions')
+}
+
+function refusedVersion(value: unknown): Refused | null {
+  const version = fieldsOf(value)
+  if (version === null) return bad('', 'is no version; give an object in braces')
+  if (version.name !== null && typeof version.name !== 'string') return bad('name', 'is no name; give a name in quotes, or null')
+  return refusedDated(version)
+}
+
+function refusedDated({ made, block }: Fields): Refused | null {
+  if (!isTime(made)) return bad('made', 'is no time; give milliseconds since 1970')
+  const read = checkBlock(block)
+  return read.ok ? null : bad(read.place === 'file' ? 'block' : `block.${read.place}`, read.message)
+}
+
+const isTime = (value: unknown): boolean => typeof value === 'number' && Number.isFinite(value) && value >= 0

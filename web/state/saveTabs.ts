@@ -1,0 +1,90 @@
+/**
+ * Several tabs, one hand on each block.
+ *
+ * Locks   the browser gives the lock of a block to one tab at a time, and takes it back when the tab ends, however it ends. A tab that must wait gets it
+ *         when the other lets go, or at once where the maker asks for it here.
+ * Channel what one tab has kept, the others can show.
+ * Where a browser has neither, the turns of the database still hold two tabs apart (see saveBase).
+ */
+export interface Hand {
+  /** Whether the block is ours now; where not, `got` is called once it is. Lets go of the block before. */
+  readonly hold: (id: string) => Promise<boolean>
+  /** Takes it out of the other tab's hand. */
+  readonly seize: (id: string) => Promise<void>
+}
+
+interface Calls {
+  readonly got: (id: string) => void
+  readonly lost: (id: string) => void
+}
+
+const nameOf = (id: string): string => `nestwright block ${id}`
+
+/** A page that is just being left may hold its lock a moment longer than its successor likes. */
+const TRIES = 4
+const PAUSE = 60
+
+export function handOf({ got, lost }: Calls): Hand {
+  const locks = (navigator as { locks?: LockManager }).locks
+  let letGo = (): void => {}
+
+  /** Holds what was granted until it is let go of. */
+  const held = (): Promise<void> =>
+    new Promise((resolve) => {
+      letGo = resolve
+    })
+
+  const ask = (id: string, options: LockOptions): Promise<boolean> =>
+    new Promise((answer) => {
+      let ours = false
+      const request = (locks as LockManager).request(nameOf(id), options, (lock) => {
+        ours = lock !== null
+        answer(ours)
+        return ours ? held() : undefined
+      })
+      request.catch(() => (ours ? lost(id) : answer(false)))
+    })
+
+  const wait = (id: string): void => {
+    const stop = new AbortController()
+    letGo = () => stop.abort()
+    void ask(id, { signal: stop.signal }).then((ours) => ours && got(id))
+  }
+
+  return {
+    hold: async (id) => {
+      letGo()
+      if (locks === undefined) return true
+      for (let turn = 0; turn < TRIES; turn++) {
+        if (turn > 0) await new Promise((resolve) => setTimeout(resolve, PAUSE))
+        if (await ask(id, { ifAvailable: true })) return true
+      }
+      wait(id)
+      return false
+    },
+    seize: async (id) => {
+      letGo()
+      if (locks !== undefined) await ask(id, { steal: true })
+    },
+  }
+}
+
+/** Whether any tab has a block in hand, this one included. */
+export async function inHand(id: string): Promise<boolean> {
+  const locks = (navigator as { locks?: LockManager }).locks
+  const held = (await locks?.query())?.held ?? []
+  return held.some(({ name }) => name === nameOf(id))
+}
+
+export interface Word {
+  /** `kept`: a block was changed; `taken`: a tab has begun to change it; `list`: blocks came, went or were put aside. */
+  readonly sort: 'kept' | 'taken' | 'list'
+  readonly id: string
+}
+
+export function channelOf(hear: (word: Word) => void): (word: Word) => void {
+  if (typeof BroadcastChannel === 'undefined') return () => {}
+  const channel = new BroadcastChannel('nestwright')
+  channel.onmessage = ({ data }: MessageEvent<Word>) => hear(data)
+  return (word) => channel.postMessage(word)
+}
