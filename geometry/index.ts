@@ -1,4 +1,6 @@
 /** The public face of the geometry: what screens and commands may use. */
+import type { PrintAsk } from './printing/booklet.ts'
+
 export * from './block/asSewn.ts'
 export type { Edit, Mutable } from './block/edits.ts'
 export * from './block/edits.ts'
@@ -53,3 +55,11 @@ export * from './writing/booklet/values.ts'
 export * from './writing/chart.ts'
 export * from './writing/cutList.ts'
 export * from './writing/steps.ts'
+export type { PrintAsk } from './printing/booklet.ts'
+export { drawingSvg, type SvgAsk } from './printing/drawingSvg.ts'
+export { type Embedded, filesInPdf, isPdf } from './printing/inside.ts'
+export type { NewPdf, PrintTools } from './printing/library.ts'
+export { type Paper, PAPER_NAMES, PAPERS, SINGLE_PAGES, type SinglePage } from './printing/paper.ts'
+
+/** The booklet as a PDF. Its pages are loaded when somebody prints. */
+export const printBooklet = async (ask: PrintAsk): Promise<Uint8Array> => (await import('./printing/booklet.ts')).printBooklet(ask)

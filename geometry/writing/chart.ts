@@ -9,7 +9,7 @@ import { isOnRuler, sayLength } from '../exact/lengths.ts'
 import { csv } from './csv.ts'
 import { decimal, METHOD_WORDS, sayOne } from './say.ts'
 
-const TITLES: Readonly<Record<ChartKind, string>> = {
+export const CHART_TITLES: Readonly<Record<ChartKind, string>> = {
   geese: 'Flying geese',
   hst: 'Half-square triangles',
   hst4: 'Half-square triangles',
@@ -35,7 +35,7 @@ export function chartText(chart: SizeChart): string {
   )
   const method = chart.method === 'plain' ? '' : `, ${METHOD_WORDS[chart.method]}`
   const larger = chart.oversize === 0 ? '' : `, squares cut ${said(chart.oversize, unit)} larger to be trimmed`
-  const title = `${TITLES[chart.kind]}${method}, seam allowance ${said(chart.seam, unit)}${larger}; all sizes in ${unit === 'in' ? 'inches' : 'centimetres'}`
+  const title = `${CHART_TITLES[chart.kind]}${method}, seam allowance ${said(chart.seam, unit)}${larger}; all sizes in ${unit === 'in' ? 'inches' : 'centimetres'}`
   const note = table.some((row) => row.some((cell) => cell.startsWith('~')))
     ? ['', `~ the nearest ${unit === 'in' ? '1/16' : '0.1'}, not the size itself`]
     : []

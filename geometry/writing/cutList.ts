@@ -89,7 +89,8 @@ function pieceLine(row: CutRow, report: Findings): string {
   return `${count(row.count, ...(shape as [string, string]))} ${saySize(row.size, report.measure.unit)}${template}${then} – ${purpose(row, report)}`
 }
 
-function purpose(row: CutRow, report: Findings): string {
+/** `geese, four at a time`; `borders`. */
+export function purpose(row: CutRow, report: Findings): string {
   if (row.for.length === 0) return 'borders'
   const wanted = new Set(row.for)
   const kinds = [...new Set(report.units.filter((unit) => unit.for.some((id) => wanted.has(id))).map(({ kind }) => kindWords(kind, 2)))]

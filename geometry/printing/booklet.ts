@@ -1,0 +1,81 @@
+/**
+ * The booklet as a PDF: what a teacher hands out.
+ *
+ * In      a report, its block, the booklet's steps and words, the block file, the paper, the PDF library and its type, and whether single pages are wanted.
+ * Out     the bytes; the same for the same block, wherever they are made. The block file lies inside.
+ */
+import type { Block } from '../block/values.ts'
+import type { Report } from '../values.ts'
+import type { Booklet } from '../writing/booklet/values.ts'
+import { clothsOf } from './cloths.ts'
+import { FILE_NAME } from './inside.ts'
+import type { Job } from './job.ts'
+import type { PrintTools } from './library.ts'
+import { beforePages } from './pages/before.ts'
+import { chartPages } from './pages/chart.ts'
+import { colouringPage } from './pages/colouring.ts'
+import { cutListPages } from './pages/cutList.ts'
+import { firstPage } from './pages/firstPage.ts'
+import { missingPage } from './pages/missing.ts'
+import { quiltingPage } from './pages/quilting.ts'
+import { rehearsalPage } from './pages/rehearsal.ts'
+import { partPages } from './pages/steps.ts'
+import { noTemplates, templatePages } from './pages/templates.ts'
+import type { Paper, SinglePage } from './paper.ts'
+import { Sheets } from './sheets.ts'
+
+export interface PrintAsk {
+  readonly report: Report
+  readonly block: Block
+  readonly booklet: Booklet
+  /** The block file as it is written, in UTF-8: put into the booklet. */
+  readonly file: Uint8Array
+  readonly paper: Paper
+  readonly only?: SinglePage | null
+  readonly tools: PrintTools
+  /** Told after each chapter, so that whoever waits sees how far it is. */
+  readonly onProgress?: (done: number, of: number) => void
+}
+
+const SUBJECTS: Readonly<Record<SinglePage, string>> = {
+  cutlist: 'Cut list',
+  chart: 'Size chart',
+  colouring: 'Colouring page',
+  templates: 'Templates',
+}
+
+export async function printBooklet({ report, block, booklet, file, paper, only = null, tools, onProgress }: PrintAsk): Promise<Uint8Array> {
+  const subject = only === null ? 'How to make a quilt block' : SUBJECTS[only]
+  const sheets = new Sheets(tools, paper, { title: booklet.title, by: booklet.by, subject, language: booklet.language })
+  const { unit } = report.measure
+  const job: Job = { sheets, report, block, booklet, unit, cloth: clothsOf(block.fabrics), blank: clothsOf(block.fabrics, 'outline') }
+  const chapters = [...(only === null ? wholeBooklet(booklet) : [SINGLE[only]]), missingPage]
+  chapters.forEach((chapter, at) => {
+    onProgress?.(at, chapters.length)
+    chapter(job)
+  })
+  sheets.attach(file, FILE_NAME, 'The block file: open it, or this booklet, in Nestwright')
+  const bytes = await sheets.bytes()
+  onProgress?.(chapters.length, chapters.length)
+  return bytes
+}
+
+type Chapter = (job: Job) => void
+
+function wholeBooklet({ parts }: Booklet): Chapter[] {
+  let next = 1
+  const making = parts.map(
+    (part): Chapter =>
+      (job) => {
+        next = partPages(job, part, next)
+      },
+  )
+  return [firstPage, beforePages, cutListPages, ...making, quiltingPage, rehearsalPage, chartPages, colouringPage, templatePages]
+}
+
+const SINGLE: Readonly<Record<SinglePage, Chapter>> = {
+  cutlist: cutListPages,
+  chart: chartPages,
+  colouring: colouringPage,
+  templates: (job) => (job.booklet.templates.length === 0 ? noTemplates(job) : templatePages(job)),
+}

@@ -1,0 +1,62 @@
+/**
+ * Files inside a PDF: so that a booklet is opened as the block that it was printed from.
+ *
+ * In      the bytes of a PDF, ours or one that another program has written anew.
+ * Out     its embedded files as they lie there, those named as such first; each may still be packed (zlib), which whoever asks can unpack.
+ * Source  ISO 32000-1, 7.3.8 (streams), 7.11.4 (embedded files). A stream is never inside another object, so each is found by its own words.
+ */
+export const FILE_NAME = 'block.json'
+
+export interface Embedded {
+  readonly bytes: Uint8Array
+  readonly packed: boolean
+}
+
+/** A block file in a booklet is small beside its photographs; a PDF of thousands of streams is something else. */
+const MOST = 4_000
+
+export const isPdf = (bytes: Uint8Array): boolean => textAt(bytes, 0, 1024).includes('%PDF-')
+
+export function filesInPdf(bytes: Uint8Array): Embedded[] {
+  const named: Embedded[] = []
+  const others: Embedded[] = []
+  const text = textAt(bytes, 0, bytes.length)
+  let at = 0
+  for (let tried = 0; tried < MOST; tried += 1) {
+    const word = text.indexOf('stream', at)
+    if (word < 0) break
+    at = word + 6
+    if (text.slice(word - 3, word) === 'end') continue
+    const dictionary = text.slice(Math.max(text.lastIndexOf(' obj', word), text.lastIndexOf('endobj', word), 0), word)
+    const filter = /\/Filter\s*\[?\s*\/([A-Za-z0-9]+)([^\]>]*)/.exec(dictionary)
+    if (/\/Subtype\s*\/(?:Image|Form)\b|\/FunctionType\b|\/Length1\b/.test(dictionary)) continue
+    if (filter !== null && (filter[1] !== 'FlateDecode' || /\/[A-Za-z0-9]+Decode/.test(filter[2] as string) || /\/DecodeParms/.test(dictionary)))
+      continue
+    const begin = text.startsWith('\r\n', at) ? at + 2 : at + 1
+    const end = endOf(text, dictionary, begin)
+    const file = { bytes: bytes.subarray(begin, end), packed: filter !== null }
+    if (/\/Type\s*\/EmbeddedFile\b/.test(dictionary)) named.push(file)
+    else others.push(file)
+    at = end
+  }
+  return [...named, ...others]
+}
+
+/** The length that is said, where the stream really ends there; else up to the next end of a stream. */
+function endOf(text: string, dictionary: string, begin: number): number {
+  const said = /\/Length\s+(\d+)(?!\s+\d+\s+R)\b/.exec(dictionary)
+  const length = said === null ? -1 : Number(said[1])
+  if (length >= 0 && /^\s*endstream/.test(text.slice(begin + length, begin + length + 12))) return begin + length
+  const end = text.indexOf('endstream', begin)
+  return end < 0 ? text.length : end
+}
+
+const PART = 8192
+
+/** Each byte one letter. */
+function textAt(bytes: Uint8Array, from: number, to: number): string {
+  let text = ''
+  const last = Math.min(to, bytes.length)
+  for (let at = from; at < last; at += PART) text += String.fromCharCode(...bytes.subarray(at, Math.min(at + PART, last)))
+  return text
+}

@@ -1,0 +1,143 @@
+/** The first page: the block's name and maker, what must be put right first, the picture, its sizes and its fabrics. */
+import { ERRORS } from '../../values.ts'
+import type { BookletFabric } from '../../writing/booklet/values.ts'
+import { lay } from '../cloths.ts'
+import { INK, STYLES } from '../ink.ts'
+import type { Job } from '../job.ts'
+import { polygon } from '../pen.ts'
+import { heading } from '../titles.ts'
+
+export function firstPage(job: Job): void {
+  const { sheets, booklet } = job
+  sheets.newSheet()
+  sheets.bookmark(booklet.title)
+  title(job)
+  problems(job)
+  if (booklet.introduction !== '') sheets.write(booklet.introduction, STYLES.lead, { after: 10 })
+  front(job)
+  fabrics(job)
+  notes(job)
+}
+
+function title({ sheets, booklet }: Job): void {
+  sheets.panel(sheets.left, sheets.top, 46, 3, INK.accent)
+  sheets.top += 14
+  const style = sheets.lines(booklet.title, STYLES.cover).length > 3 ? STYLES.title : STYLES.cover
+  sheets.write(booklet.title, style, { tag: 'H1', after: booklet.by === '' ? 12 : 2 })
+  if (booklet.by !== '') sheets.write(`by ${booklet.by}`, { ...STYLES.lead, colour: INK.accent }, { after: 12 })
+}
+
+/** What keeps the block from being sewn is said before all else. */
+function problems({ sheets, report }: Job): void {
+  const errors = report.problems.filter(({ code }) => ERRORS.has(code))
+  if (errors.length === 0) return
+  const words = [...new Set(errors.map(({ message }) => message))]
+  const told = words.slice(0, MOST_TOLD)
+  const rest = words.length - told.length
+  const inner = sheets.width - 24
+  const head = 'This block cannot be sewn as it stands. Put this right first:'
+  const lines = [...told, ...(rest > 0 ? [`and ${rest} more, which the app shows on the board.`] : [])].map((line) =>
+    sheets.lines(`– ${line}`, STYLES.body, inner),
+  )
+  const height = 22 + STYLES.strong.lead + lines.flat().length * STYLES.body.lead
+  sheets.need(height)
+  const top = sheets.top
+  sheets.panel(sheets.left, top, sheets.width, height, '#fdf0ef', INK.trouble)
+  let y = top + 10
+  sheets.tagged('H2', () => sheets.block([head], { ...STYLES.strong, colour: INK.trouble }, sheets.left + 12, y))
+  y += STYLES.strong.lead + 2
+  for (const one of lines) {
+    sheets.tagged('P', () => sheets.block(one, STYLES.body, sheets.left + 12, y))
+    y += one.length * STYLES.body.lead
+  }
+  sheets.top = top + height + 14
+}
+
+const MOST_TOLD = 6
+/** Of the width, for the picture. */
+const PICTURE = 0.6
+const TALLEST = 330
+
+function front({ sheets, booklet, cloth }: Job): void {
+  const { front: drawing, facts } = booklet
+  const wide = sheets.width * PICTURE
+  const scale = Math.min(wide / Math.max(drawing.width, 1e-6), TALLEST / Math.max(drawing.height, 1e-6))
+  const [width, height] = [drawing.width * scale, drawing.height * scale]
+  const factsLeft = sheets.left + wide + 26
+  const factsWidth = sheets.width - wide - 26
+  const said = facts.map(({ what, said }) => ({
+    what: sheets.lines(what, STYLES.label, factsWidth),
+    said: sheets.lines(said, STYLES.strong, factsWidth),
+  }))
+  const tall = said.reduce((sum, fact) => sum + factHeight(fact), 0)
+  sheets.need(Math.max(height, tall))
+  const { top } = sheets
+  if (width > 0 && height > 0) sheets.picture(drawing, [sheets.left + (wide - width) / 2, top], scale, cloth)
+  let y = top
+  for (const fact of said) {
+    sheets.rule(factsLeft, y, factsWidth)
+    sheets.tagged('P', () => {
+      sheets.block(fact.what, STYLES.label, factsLeft, y + 5)
+      sheets.block(fact.said, STYLES.strong, factsLeft, y + 5 + fact.what.length * STYLES.label.lead)
+    })
+    y += factHeight(fact)
+  }
+  sheets.top = Math.max(top + height, y) + 8
+}
+
+const factHeight = ({ what, said }: { readonly what: readonly string[]; readonly said: readonly string[] }): number =>
+  what.length * STYLES.label.lead + said.length * STYLES.strong.lead + 12
+
+const COLUMNS = 3
+const SWATCH = 26
+
+function fabrics(job: Job): void {
+  const { sheets, booklet } = job
+  if (booklet.fabrics.length === 0) return
+  heading(sheets, booklet.fabrics.some(({ buy }) => buy !== '') ? 'Fabrics, and how much to buy' : 'Fabrics', 60)
+  sheets.top += 4
+  const width = (sheets.width - (COLUMNS - 1) * 16) / COLUMNS
+  for (let first = 0; first < booklet.fabrics.length; first += COLUMNS) {
+    const row = booklet.fabrics.slice(first, first + COLUMNS)
+    const names = row.map(({ name }) => sheets.lines(name, STYLES.strong, width - SWATCH - 9))
+    const height =
+      Math.max(SWATCH, ...names.map((lines, at) => lines.length * STYLES.strong.lead + (row[at]?.buy === '' ? 0 : STYLES.small.lead))) + 10
+    sheets.need(height)
+    for (const [at, fabric] of row.entries()) fabricCell(job, fabric, names[at] as string[], sheets.left + at * (width + 16))
+    sheets.top += height
+  }
+}
+
+function fabricCell({ sheets, cloth, unit }: Job, { id, name, buy }: BookletFabric, lines: readonly string[], x: number): void {
+  const { top } = sheets
+  swatch({ sheets, cloth, unit }, id, x, top, SWATCH)
+  sheets.tagged('P', () => {
+    sheets.block(name === '' ? ['(no name)'] : lines, STYLES.strong, x + SWATCH + 9, top)
+    if (buy !== '') sheets.block([`buy ${buy}`], STYLES.small, x + SWATCH + 9, top + Math.max(1, lines.length) * STYLES.strong.lead)
+  })
+}
+
+/** A little square of a cloth. */
+export function swatch({ sheets, cloth }: Pick<Job, 'sheets' | 'cloth' | 'unit'>, fabric: string, x: number, y: number, side: number): void {
+  const shown = cloth(fabric)
+  sheets.ornament(() => {
+    const surface = sheets.surface()
+    const corners = [
+      [x, y],
+      [x + side, y],
+      [x + side, y + side],
+      [x, y + side],
+    ] as const
+    lay(surface, corners, shown, 'right', side / 1.5)
+    surface.path(polygon(corners), { line: { colour: '#3c312b', width: 0.6 } })
+  })
+}
+
+/** What is good to know, and keeps nobody from sewing. */
+function notes({ sheets, report, booklet }: Job): void {
+  const errors = new Set(report.problems.filter(({ code }) => ERRORS.has(code)).map(({ message }) => message))
+  const known = [...new Set(booklet.problems)].filter((message) => !errors.has(message))
+  if (known.length === 0) return
+  heading(sheets, 'Good to know')
+  for (const message of known) sheets.write(message, STYLES.body, { after: 3 })
+}

@@ -1,0 +1,63 @@
+/**
+ * What every picture is drawn with, whatever it is drawn on: a pen of three verbs, and a surface that fills and lines what the pen drew.
+ *
+ * The printed page and SVG are surfaces; so is a recorder in tests. Places are in points.
+ */
+import type { Spot } from '../writing/booklet/values.ts'
+import type { Face } from './ink.ts'
+
+export interface Pen {
+  moveTo(x: number, y: number): void
+  lineTo(x: number, y: number): void
+  close(): void
+}
+
+/** One way of the pen. */
+export type Way = (pen: Pen) => void
+
+export interface Line {
+  readonly colour: string
+  readonly width: number
+  readonly dash?: readonly number[]
+}
+
+export interface Paint {
+  readonly fill?: string
+  readonly line?: Line
+}
+
+export interface Words {
+  readonly text: string
+  /** The middle of their height, and the end that `align` names. */
+  readonly at: Spot
+  readonly size: number
+  readonly align: 'left' | 'middle' | 'right'
+  readonly face: Face
+  readonly colour: string
+  /** A ground under the words, so that they are read on any cloth. */
+  readonly ground?: string
+}
+
+export interface Surface {
+  path(way: Way, paint: Paint): void
+  /** What is drawn inside shows only within the way. */
+  within(way: Way, inside: () => void): void
+  words(words: Words): void
+}
+
+export const polygon =
+  (corners: readonly Spot[], closed = true): Way =>
+  (pen) => {
+    corners.forEach(([x, y], place) => {
+      if (place === 0) pen.moveTo(x, y)
+      else pen.lineTo(x, y)
+    })
+    if (closed && corners.length > 0) pen.close()
+  }
+
+/** Corners of a circle, near enough for a mark. */
+export const round = ([x, y]: Spot, radius: number, corners = 28): Spot[] =>
+  Array.from({ length: corners }, (_, place): Spot => {
+    const turn = (2 * Math.PI * place) / corners
+    return [x + radius * Math.cos(turn), y + radius * Math.sin(turn)]
+  })

@@ -1,0 +1,368 @@
+/**
+ * Sheets of a booklet being filled from the top: words in lines, pictures, what must stay together; every thing is tagged as what it is, or as an
+ * ornament that a screen reader passes over.
+ *
+ * Kept    what is drawn lies between the margins; `top` is where the next thing goes. A sheet is begun only when something is to be put on it.
+ */
+import type { Drawing, Spot } from '../writing/booklet/values.ts'
+import type { Cloth } from './cloths.ts'
+import { draw } from './draw.ts'
+import { INK, type Face, STYLES, type Style } from './ink.ts'
+import { type Letters, lettersOf } from './letters.ts'
+import { fittingSize, linesOf, type Measure } from './lines.ts'
+import type { PdfDocument, PdfImage, PdfOptions, PdfOutline, PdfStruct, PdfStructOptions, PrintTools } from './library.ts'
+import { FOOT, MARGIN, type Paper, SIZES } from './paper.ts'
+import type { Surface } from './pen.ts'
+
+export interface About {
+  readonly title: string
+  readonly by: string
+  readonly subject: string
+  readonly language: string
+}
+
+/** The same block gives the same bytes, whenever it is printed. */
+const ALWAYS = new Date(Date.UTC(2000, 0, 1))
+
+export class Sheets {
+  readonly left: number = MARGIN.side
+  readonly width: number
+  /** The lowest place for anything but the foot. */
+  readonly end: number
+  readonly letters: Letters
+  top = 0
+  private readonly about: About
+  private readonly pdf: PdfDocument
+  private readonly size: readonly [number, number]
+  private readonly parents: PdfStruct[]
+  private readonly chunks: Uint8Array[] = []
+  private readonly finished: Promise<void>
+  private readonly images = new Map<string, PdfImage | null>()
+  private face: Face | null = null
+  private begun = false
+
+  constructor({ Pdf, faces }: PrintTools, paper: Paper, about: About) {
+    this.about = about
+    this.size = SIZES[paper]
+    this.width = this.size[0] - 2 * MARGIN.side
+    this.end = this.size[1] - MARGIN.bottom
+    // Letters that the face lacks are known before the title is written anywhere.
+    this.pdf = new Pdf(optionsFor(about))
+    this.finished = new Promise((resolve, reject) => {
+      this.pdf.on('data', (chunk) => this.chunks.push(chunk))
+      this.pdf.on('end', resolve)
+      this.pdf.on('error', reject)
+    })
+    this.pdf.registerFont('text', faces.text)
+    this.pdf.registerFont('strong', faces.strong)
+    this.letters = lettersOf(facesHave(this.pdf))
+    const whole = this.pdf.struct('Document', {})
+    this.pdf.addStructure(whole)
+    this.parents = [whole]
+  }
+
+  get sheets(): number {
+    return this.pdf.bufferedPageRange().count
+  }
+
+  /** The paper's own width and height. */
+  get paper(): readonly [number, number] {
+    return this.size
+  }
+
+  newSheet(): void {
+    this.pdf.addPage({ size: this.size, margin: 0 })
+    this.begun = true
+    this.face = null
+    this.top = MARGIN.top
+  }
+
+  /** Room for so much, on this sheet or a new one. */
+  need(height: number): void {
+    if (!this.begun || this.top + height > this.end) this.newSheet()
+  }
+
+  get room(): number {
+    return this.begun ? this.end - this.top : 0
+  }
+
+  /** Whether anything stands on this sheet yet. */
+  get blank(): boolean {
+    return !this.begun || this.top <= MARGIN.top
+  }
+
+  skip(height: number): void {
+    if (!this.blank) this.top += height
+  }
+
+  /** A way to this sheet, in the reader's own list; inside another where one is given. */
+  bookmark(title: string, inside: PdfOutline = this.pdf.outline): PdfOutline {
+    return inside.addItem(title.replace(/\s+/g, ' '), { expanded: false })
+  }
+
+  /** What is drawn inside is one thing of a kind: a part, a table, a list. */
+  group(type: string, inside: () => void, options: PdfStructOptions = {}): void {
+    const element = this.pdf.struct(type, options)
+    this.parents.at(-1)?.add(element)
+    this.parents.push(element)
+    inside()
+    this.parents.pop()
+    element.end()
+  }
+
+  /** Words or a picture that a screen reader reads: nothing inside may begin a sheet. */
+  tagged(type: string, drawn: () => void, options: PdfStructOptions = {}): void {
+    const element = this.pdf.struct(type, options, [drawn])
+    this.parents.at(-1)?.add(element)
+  }
+
+  /** Drawn for the eye only. */
+  ornament(drawn: () => void): void {
+    this.pdf.markContent('Artifact', { type: 'Layout' })
+    drawn()
+    this.pdf.endMarkedContent()
+  }
+
+  private use({ face, size }: Pick<Style, 'face' | 'size'>): void {
+    if (this.face !== face) this.pdf.font(face)
+    this.face = face
+    this.pdf.fontSize(size)
+  }
+
+  measure(style: Pick<Style, 'face' | 'size'>): Measure {
+    return (text) => {
+      this.use(style)
+      return this.pdf.widthOfString(set(text))
+    }
+  }
+
+  lines(words: string, style: Style, width = this.width): string[] {
+    return linesOf(this.letters.printable(words), width, this.measure(style))
+  }
+
+  /** The largest style, no smaller than `least`, in which words that must not wrap fit. */
+  fitting(words: string, style: Style, width: number, least: number): Style {
+    const size = fittingSize(this.letters.printable(words), width, style.size, least, (at) => this.measure({ ...style, size: at }))
+    return size === style.size ? style : { ...style, size, lead: (style.lead * size) / style.size }
+  }
+
+  /** One line, ready to print, its letters standing at a height. */
+  say(line: string, x: number, foot: number, style: Style): void {
+    if (line === '') return
+    this.use(style)
+    this.pdf.fillColor(style.colour)
+    this.pdf.text(set(line), x, foot, { lineBreak: false, baseline: 'alphabetic' })
+  }
+
+  /** Words of a maker or ours on one line that ends no later than `width` allows: smaller where they must be, cut short never. */
+  sayFitting(words: string, x: number, foot: number, style: Style, width: number): void {
+    this.say(this.letters.printable(words), x, foot, this.fitting(words, style, width, 1))
+  }
+
+  sayRight(words: string, right: number, foot: number, style: Style): void {
+    const text = this.letters.printable(words)
+    this.say(text, right - this.measure(style)(text), foot, style)
+  }
+
+  /** A paragraph that may run on to the next sheet; no line of it stands alone. */
+  write(words: string, style: Style, { tag = 'P', x = this.left, width = this.width, after = 0 }: WriteOptions = {}): void {
+    const lines = this.lines(words, style, width)
+    const element = this.pdf.struct(tag, {})
+    this.parents.at(-1)?.add(element)
+    let said = 0
+    while (said < lines.length) {
+      this.need(Math.min(2, lines.length - said) * style.lead)
+      let fits = Math.min(lines.length - said, Math.max(1, Math.floor((this.room + 0.01) / style.lead)))
+      if (lines.length - said - fits === 1 && fits > 2) fits -= 1
+      const part = lines.slice(said, said + fits)
+      element.add(() => this.block(part, style, x, this.top))
+      this.top += part.length * style.lead
+      said += fits
+      if (said < lines.length) this.newSheet()
+    }
+    element.end()
+    this.top += after
+  }
+
+  /** Lines one under the other from a place; it is for the caller to know that there is room. */
+  block(lines: readonly string[], style: Style, x: number, top: number): void {
+    for (const [at, line] of lines.entries()) this.say(line, x, top + at * style.lead + footOf(style), style)
+  }
+
+  height(lines: readonly string[], style: Style): number {
+    return lines.length * style.lead
+  }
+
+  rule(x: number, y: number, width: number, colour: string = INK.line, thick = 0.6): void {
+    this.ornament(() => {
+      this.pdf.lineWidth(thick)
+      this.pdf.moveTo(x, y)
+      this.pdf.lineTo(x + width, y)
+      this.pdf.stroke(colour)
+    })
+  }
+
+  panel(x: number, y: number, width: number, height: number, fill: string, edge?: string): void {
+    this.ornament(() => {
+      this.pdf.lineWidth(0.6)
+      this.pdf.roundedRect(x, y, width, height, Math.min(3, width / 4, height / 4))
+      if (edge === undefined) this.pdf.fill(fill)
+      else this.pdf.fillAndStroke(fill, edge)
+    })
+  }
+
+  /** A picture that says in words what is to be seen. */
+  picture(drawing: Drawing, at: Spot, scale: number, cloth: (fabric: string | null) => Cloth): void {
+    this.figure(drawing.title, (surface) => draw(surface, drawing, { at, scale, cloth }))
+  }
+
+  figure(title: string, drawn: (surface: Surface) => void): void {
+    this.tagged('Figure', () => drawn(this.surface()), { alt: title })
+  }
+
+  /** A photograph, as large as it may be in a box; nothing where it cannot be shown. */
+  photograph(bytes: Uint8Array, key: string, title: string, at: Spot, box: readonly [number, number]): void {
+    const image = this.image(bytes, key)
+    if (image === null) return
+    const { width, height } = within(image, box)
+    this.tagged('Figure', () => this.pdf.image(image as never, at[0], at[1], { width, height }), { alt: title })
+  }
+
+  /** How large a photograph is shown in a box; null where the file is no picture that can be printed. */
+  photographSize(bytes: Uint8Array, key: string, box: readonly [number, number]): { width: number; height: number } | null {
+    const image = this.image(bytes, key)
+    return image === null ? null : within(image, box)
+  }
+
+  private image(bytes: Uint8Array, key: string): PdfImage | null {
+    const known = this.images.get(key)
+    if (known !== undefined) return known
+    let image: PdfImage | null = null
+    try {
+      image = this.pdf.openImage(bytes)
+    } catch {
+      // The library throws plain words at what it cannot read.
+    }
+    this.images.set(key, image)
+    return image
+  }
+
+  surface(): Surface {
+    return pdfSurface(this.pdf, this)
+  }
+
+  attach(bytes: Uint8Array, name: string, description: string): void {
+    this.pdf.file(bytes, { name, type: 'application/json', description, relationship: 'Source' })
+  }
+
+  /** The foot of every sheet, then the bytes. */
+  async bytes(): Promise<Uint8Array> {
+    const { start, count } = this.pdf.bufferedPageRange()
+    for (let at = 0; at < count; at += 1) {
+      this.pdf.switchToPage(start + at)
+      this.face = null
+      this.foot(at + 1, count)
+    }
+    this.parents[0]?.end()
+    this.pdf.end()
+    await this.finished
+    return joined(this.chunks)
+  }
+
+  private foot(number: number, count: number): void {
+    const y = this.size[1] - FOOT
+    const page = `Page ${number} of ${count}`
+    const room = this.width - this.measure(STYLES.small)(page) - 18
+    const words = this.about.by === '' ? this.about.title : `${this.about.title} · ${this.about.by}`
+    this.ornament(() => {
+      this.sayFitting(words, this.left, y, STYLES.small, room)
+      this.sayRight(page, this.left + this.width, y, STYLES.small)
+    })
+  }
+}
+
+export interface WriteOptions {
+  readonly tag?: string
+  readonly x?: number
+  readonly width?: number
+  readonly after?: number
+}
+
+/** How far below its top a line's letters stand. */
+export const footOf = ({ size, lead }: Style): number => (lead - size) / 2 + size * 0.86
+
+function optionsFor({ title, by, subject, language }: About): PdfOptions {
+  const info: Record<string, string | Date> = { Title: title, Subject: subject, Producer: 'Nestwright', Creator: 'Nestwright', CreationDate: ALWAYS }
+  if (by !== '') info.Author = by
+  return { font: null, autoFirstPage: false, bufferPages: true, pdfVersion: '1.7', lang: language, tagged: true, displayTitle: true, info }
+}
+
+/** A half is set as a half: a slash between figures becomes the slash of fractions. */
+const set = (text: string): string => text.replace(/(?<![\d/.])(\d{1,3})\/(\d{1,3})(?![\d/.])/g, '$1\u2044$2')
+
+interface FontInside {
+  readonly _font: {
+    readonly font: { hasGlyphForCodePoint(codePoint: number): boolean; glyphForCodePoint(codePoint: number): { codePoints: number[] } }
+  }
+}
+
+/** Both faces have a letter. And who reads or searches the page finds `3/4` as it was typed, whatever slash it is set with. */
+function facesHave(pdf: PdfDocument): (codePoint: number) => boolean {
+  const fonts = (['text', 'strong'] as const).map((face) => {
+    pdf.font(face)
+    return (pdf as unknown as FontInside)._font.font
+  })
+  for (const font of fonts) font.glyphForCodePoint(0x2044).codePoints = [0x2f]
+  return (codePoint) => fonts.every((font) => font.hasGlyphForCodePoint(codePoint))
+}
+
+function within({ width, height }: PdfImage, [wide, high]: readonly [number, number]): { width: number; height: number } {
+  const scale = Math.min(wide / width, high / height)
+  return { width: width * scale, height: height * scale }
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const bytes = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0))
+  let at = 0
+  for (const chunk of chunks) {
+    bytes.set(chunk, at)
+    at += chunk.length
+  }
+  return bytes
+}
+
+function pdfSurface(pdf: PdfDocument, sheets: Sheets): Surface {
+  return {
+    path: (way, { fill, line }) => {
+      pdf.save()
+      if (line !== undefined) {
+        pdf.lineWidth(line.width)
+        pdf.lineJoin('round')
+        if (line.dash !== undefined) pdf.dash(line.dash)
+      }
+      way({ moveTo: (x, y) => pdf.moveTo(x, y), lineTo: (x, y) => pdf.lineTo(x, y), close: () => pdf.closePath() })
+      if (fill !== undefined && line !== undefined) pdf.fillAndStroke(fill, line.colour)
+      else if (fill !== undefined) pdf.fill(fill)
+      else if (line !== undefined) pdf.stroke(line.colour)
+      pdf.restore()
+    },
+    within: (way, inside) => {
+      pdf.save()
+      way({ moveTo: (x, y) => pdf.moveTo(x, y), lineTo: (x, y) => pdf.lineTo(x, y), close: () => pdf.closePath() })
+      pdf.clip()
+      inside()
+      pdf.restore()
+    },
+    words: ({ text, at: [x, y], size, align, face, colour, ground }) => {
+      const said = sheets.letters.printable(text)
+      const style: Style = { face, size, lead: size, colour }
+      const wide = sheets.measure(style)(said)
+      const left = align === 'left' ? x : align === 'right' ? x - wide : x - wide / 2
+      if (ground !== undefined) {
+        pdf.roundedRect(left - size * 0.18, y - size * 0.58, wide + size * 0.36, size * 1.16, size * 0.25)
+        pdf.fill(ground)
+      }
+      sheets.say(said, left, y + size * 0.36, style)
+    },
+  }
+}

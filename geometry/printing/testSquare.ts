@@ -1,0 +1,50 @@
+/** A square of a known size: if it measures right with a ruler, the page was printed at its own size. */
+import { INK, STYLES } from './ink.ts'
+import { POINTS } from './paper.ts'
+import { polygon } from './pen.ts'
+import type { Sheets } from './sheets.ts'
+
+/** 1 in, or 2.5 cm. */
+export const squareSide = (unit: 'in' | 'cm'): number => (unit === 'in' ? 1 : 2.5)
+
+/** Points from one side to the other, between the middles of its lines. */
+export const testSquareSide = (unit: 'in' | 'cm'): number => squareSide(unit) * POINTS[unit]
+
+export function testSquare(sheets: Sheets, x: number, y: number, unit: 'in' | 'cm'): void {
+  const side = testSquareSide(unit)
+  const said = `${squareSide(unit)} ${unit}`
+  sheets.figure(`Test square: each side measures ${said} when the page is printed at its own size`, (surface) => {
+    surface.path(
+      polygon([
+        [x, y],
+        [x + side, y],
+        [x + side, y + side],
+        [x, y + side],
+      ]),
+      { line: { colour: INK.ink, width: 0.5 } },
+    )
+    const marks = unit === 'in' ? 4 : 5
+    for (let at = 1; at < marks; at += 1) {
+      const step = (side * at) / marks
+      for (const [from, to] of [
+        [
+          [x + step, y],
+          [x + step, y + 4],
+        ],
+        [
+          [x, y + step],
+          [x + 4, y + step],
+        ],
+      ] as const)
+        surface.path(polygon([from, to], false), { line: { colour: INK.ink, width: 0.4 } })
+    }
+    surface.words({ text: 'Test square', at: [x + side / 2, y + side / 2 - 6], size: 7, align: 'middle', face: 'text', colour: INK.soft })
+    surface.words({ text: said, at: [x + side / 2, y + side / 2 + 5], size: 10, align: 'middle', face: 'strong', colour: INK.ink })
+  })
+}
+
+/** The words beside it. */
+export const SQUARE_WORDS = 'Print at 100 %, “actual size”, not “fit to page”. Then measure the square before you cut.'
+
+export const squareNote = (sheets: Sheets, x: number, y: number, width: number): void =>
+  sheets.tagged('P', () => sheets.block(sheets.lines(SQUARE_WORDS, STYLES.small, width), STYLES.small, x, y))
