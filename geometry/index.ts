@@ -9,6 +9,7 @@ export { readBlock, checkBlock, writeBlock } from './block/read.ts'
 export * from './block/values.ts'
 export { cellOf, lengthOf, roundOf, seamOf, usableWidthOf } from './block/measure.ts'
 export { colourOfLab, type Lab, labOf, lightnessOf, mixed } from './colour/lab.ts'
+export * from './colour/palette.ts'
 export * from './colour/photo.ts'
 export * from './colour/print.ts'
 export {

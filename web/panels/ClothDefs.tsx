@@ -4,6 +4,7 @@
  * In      fabrics, the length of one unit of the picture in the block's measure, the turns in which cloth lies, and a word that keeps ids apart.
  * Out     definitions, and the fill of a fabric by name.
  */
+import { useId } from 'react'
 import { type Block, cellOf, type Fabric, marksOf, parseLength, photoSize, type Print, toNumber, type Turn } from '../../geometry/index.ts'
 
 interface Props {
@@ -67,5 +68,25 @@ function Repeat({ id, fabric, print, unit, turn }: RepeatProps) {
         ),
       )}
     </pattern>
+  )
+}
+
+/** A square of cloth: two inches or five centimetres of it, or one whole repeat where that is more. */
+export function Swatch({ fabric, unit }: { readonly fabric: Fabric; readonly unit: 'in' | 'cm' }) {
+  const id = useId()
+  if (fabric.print === undefined) {
+    return (
+      <svg viewBox="0 0 1 1" className="cloth-swatch" preserveAspectRatio="none" aria-hidden="true">
+        <rect width={1} height={1} fill={fabric.colour} />
+      </svg>
+    )
+  }
+  const repeat = parseLength(fabric.print.repeat)
+  const side = Math.max(unit === 'in' ? 2 : 5, repeat === null ? 1 : toNumber(repeat))
+  return (
+    <svg viewBox={`0 0 ${side} ${side}`} className="cloth-swatch" aria-hidden="true">
+      <ClothDefs id={id} fabrics={[fabric]} unit={1} />
+      <rect width={side} height={side} fill={clothFill(id, fabric)} />
+    </svg>
   )
 }

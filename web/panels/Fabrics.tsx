@@ -1,93 +1,125 @@
-/** The fabrics: take one in hand, pour it on a patch, change it, or put it in place of another everywhere. */
-import { addFabric, changeFabric, freshId, recolourAll, recolourPatch, removeFabric } from '../../geometry/index.ts'
+/** The fabrics: take one in hand, pour it on a patch, name it; all else that can be done with it unfolds below it. */
+import { lazy, Suspense, useId, useState } from 'react'
+import { addFabric, type Block, changeFabric, type Fabric, freshId, recolourPatch, type Turn } from '../../geometry/index.ts'
 import { startPouring } from '../canvas/gestures.ts'
 import { edit, look, now, useStore } from '../state/store.ts'
+import { t, tn } from '../words/words.ts'
+import { ClothDefs, lengthOfCell, Swatch } from './ClothDefs.tsx'
+import './Fabrics.css'
+
+const FabricMore = lazy(async () => ({ default: (await import('./FabricMore.tsx')).FabricMore }))
 
 /** Colours for new fabrics, one after the other. */
 const FRESH = ['#7f4f6b', '#4f8a8b', '#c9b458', '#8a5a3c', '#93a8ac', '#d98c7a'] as const
+const TURNS: readonly Turn[] = [0, 1, 2, 3]
 
 function take(id: string): void {
   const { patch, brush } = now().view
   if (patch !== null) {
     edit(recolourPatch(patch.unit, patch.name, id))
-    look({ notice: 'The chosen patch is recoloured.' })
+    look({ notice: t('The chosen patch is recoloured.') })
   } else
-    look({ brush: brush === id ? null : id, notice: brush === id ? 'The fabric is put back.' : 'Fabric in hand: press patches to recolour them.' })
+    look({
+      brush: brush === id ? null : id,
+      notice: brush === id ? t('The fabric is put back.') : t('Fabric in hand: press patches to recolour them.'),
+    })
 }
 
 function add(): void {
   const { block } = now().history
   const id = freshId(block, 'fabric')
-  edit(addFabric({ id, name: `Fabric ${block.fabrics.length + 1}`, colour: FRESH[block.fabrics.length % FRESH.length] as string }))
+  const name = t('Fabric {n}', { n: block.fabrics.length + 1 })
+  edit(addFabric({ id, name, colour: FRESH[block.fabrics.length % FRESH.length] as string }))
+  look({ notice: t('{name} is added at the end of the list.', { name }) })
+}
+
+/** How many patches and border strips are cut from each fabric. */
+function countsOf({ units, borders }: Block): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>()
+  const count = (id: string, by: number): void => void counts.set(id, (counts.get(id) ?? 0) + by)
+  for (const { fabrics } of units) for (const id of Object.values(fabrics)) count(id, 1)
+  for (const { fabric } of borders ?? []) count(fabric, 4)
+  return counts
 }
 
 export function Fabrics() {
-  const fabrics = useStore(({ history }) => history.block.fabrics)
-  const brush = useStore(({ view }) => view.brush)
+  const block = useStore(({ history }) => history.block)
+  const [open, setOpen] = useState<string | null>(null)
+  const counts = countsOf(block)
   return (
     <section aria-labelledby="fabrics-title">
-      <h2 id="fabrics-title">Fabrics</h2>
+      <h2 id="fabrics-title">{t('Fabrics')}</h2>
+      <svg className="unseen" aria-hidden="true">
+        <ClothDefs id="cloth-" fabrics={block.fabrics} unit={lengthOfCell(block)} turns={TURNS} />
+      </svg>
+      {block.fabrics.length === 0 && <p className="hint">{t('No fabric yet: add one to cut patches from.')}</p>}
       <ul className="fabrics">
-        {fabrics.map(({ id, name, colour }) => (
-          <li key={id}>
-            <button
-              type="button"
-              className="swatch"
-              style={{ background: colour }}
-              aria-pressed={brush === id}
-              aria-label={`Take ${name}`}
-              onPointerDown={(event) => {
-                event.currentTarget.releasePointerCapture?.(event.pointerId)
-                startPouring(id, event)
-              }}
-              onClick={() => take(id)}
-            />
-            <input
-              aria-label={`Name of ${name}`}
-              value={name}
-              maxLength={80}
-              onChange={(event) => edit(changeFabric(id, { name: event.target.value }))}
-            />
-            <input
-              type="color"
-              aria-label={`Colour of ${name}`}
-              value={colour}
-              onChange={(event) => edit(changeFabric(id, { colour: event.target.value }))}
-            />
-            <details className="more">
-              <summary aria-label={`More for ${name}`}>…</summary>
-              <div>
-                <label>
-                  Use instead everywhere
-                  <select value="" onChange={(event) => edit(recolourAll(id, event.target.value))}>
-                    <option value="">choose a fabric</option>
-                    {fabrics
-                      .filter((other) => other.id !== id)
-                      .map((other) => (
-                        <option key={other.id} value={other.id}>
-                          {other.name}
-                        </option>
-                      ))}
-                  </select>
-                </label>
-                <button type="button" onClick={() => drop(id)}>
-                  Remove from the list
-                </button>
-              </div>
-            </details>
-          </li>
+        {block.fabrics.map((fabric) => (
+          <Row
+            key={fabric.id}
+            fabric={fabric}
+            count={counts.get(fabric.id) ?? 0}
+            open={open === fabric.id}
+            toggle={() => setOpen(open === fabric.id ? null : fabric.id)}
+          />
         ))}
       </ul>
       <button type="button" onClick={add}>
-        Add a fabric
+        {t('Add a fabric')}
       </button>
-      <p className="hint">Press a fabric, then patches; or drag it onto a patch.</p>
+      <p className="hint">{t('Press a fabric, then patches; or drag it onto a patch.')}</p>
     </section>
   )
 }
 
-function drop(id: string): void {
-  const before = now().history.block
-  edit(removeFabric(id))
-  look({ notice: now().history.block === before ? 'Some patch is of this fabric; recolour it first.' : 'Fabric removed.' })
+interface RowProps {
+  readonly fabric: Fabric
+  readonly count: number
+  readonly open: boolean
+  readonly toggle: () => void
+}
+
+function Row({ fabric, count, open, toggle }: RowProps) {
+  const { id, name } = fabric
+  const inHand = useStore(({ view }) => view.brush === id)
+  const unit = useStore(({ history }) => history.block.measure.unit)
+  const more = useId()
+  return (
+    <li className="fabric">
+      <button
+        type="button"
+        className="swatch"
+        aria-pressed={inHand}
+        aria-label={t('Take {name}', { name })}
+        onPointerDown={(event) => {
+          event.currentTarget.releasePointerCapture?.(event.pointerId)
+          startPouring(id, event)
+        }}
+        onClick={() => take(id)}
+      >
+        <Swatch fabric={fabric} unit={unit} />
+      </button>
+      <div className="named">
+        <input
+          aria-label={t('Name of {name}', { name })}
+          value={name}
+          maxLength={80}
+          onChange={(event) => edit(changeFabric(id, { name: event.target.value }))}
+        />
+        <small>{count === 0 ? t('not used') : tn(count, 'one patch', '{n} patches')}</small>
+      </div>
+      <button type="button" className="unfold" aria-expanded={open} aria-controls={more} aria-label={t('Change {name}', { name })} onClick={toggle}>
+        <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
+          <path d={open ? 'M3 10.5 8 5.5l5 5' : 'M3 5.5l5 5 5-5'} fill="none" stroke="currentColor" strokeWidth="1.8" />
+        </svg>
+      </button>
+      <div className="unfolded" id={more} hidden={!open}>
+        {open && (
+          <Suspense>
+            <FabricMore fabric={fabric} used={count > 0} />
+          </Suspense>
+        )}
+      </div>
+    </li>
+  )
 }

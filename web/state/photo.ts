@@ -1,0 +1,53 @@
+/**
+ * A photograph that the maker chose, read on this machine alone.
+ *
+ * In      a file.
+ * Out     its pixels, made small; or the photograph itself, small enough for a block file. What is no picture is said in one sentence.
+ */
+import { LONGEST_PHOTO, meanColour } from '../../geometry/index.ts'
+import { t } from '../words/words.ts'
+
+/** Pixels a side: enough to choose colours from, and enough to show cloth. */
+const SAMPLED = 200
+const SHOWN = 512
+
+export type Seen<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string }
+
+export interface ClothPhoto {
+  /** `data:image/jpeg;base64,…` */
+  readonly photo: string
+  readonly colour: string
+}
+
+export const pixelsOfPhoto = (file: File): Promise<Seen<Uint8ClampedArray>> => drawn(file, SAMPLED, pixelsIn)
+
+export const photoOfCloth = (file: File): Promise<Seen<ClothPhoto>> =>
+  drawn(file, SHOWN, (canvas) => ({ photo: smallEnough(canvas), colour: meanColour(pixelsIn(canvas)) }))
+
+function pixelsIn(canvas: HTMLCanvasElement): Uint8ClampedArray {
+  return (canvas.getContext('2d') as CanvasRenderingContext2D).getImageData(0, 0, canvas.width, canvas.height).data
+}
+
+async function drawn<T>(file: File, most: number, take: (canvas: HTMLCanvasElement) => T): Promise<Seen<T>> {
+  let bitmap: ImageBitmap
+  try {
+    bitmap = await createImageBitmap(file)
+  } catch {
+    return { ok: false, message: t('{name} is no picture this browser can read; choose a photograph such as a JPEG or PNG.', { name: file.name }) }
+  }
+  const scale = Math.min(1, most / Math.max(bitmap.width, bitmap.height))
+  const canvas = document.createElement('canvas')
+  canvas.width = Math.max(1, Math.round(bitmap.width * scale))
+  canvas.height = Math.max(1, Math.round(bitmap.height * scale))
+  canvas.getContext('2d')?.drawImage(bitmap, 0, 0, canvas.width, canvas.height)
+  bitmap.close()
+  return { ok: true, value: take(canvas) }
+}
+
+function smallEnough(canvas: HTMLCanvasElement): string {
+  for (const quality of [0.85, 0.7, 0.5]) {
+    const photo = canvas.toDataURL('image/jpeg', quality)
+    if (photo.length <= LONGEST_PHOTO) return photo
+  }
+  return canvas.toDataURL('image/jpeg', 0.2)
+}
