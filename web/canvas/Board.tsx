@@ -17,6 +17,7 @@ import { newUnit, type TrayKind } from './newUnit.ts'
 import { type Frame, frameOf, snap } from './place.ts'
 import { drawMarks, meetingsIndex } from './numbers.ts'
 import { around, bordersAround, linesOf, number, piecesOfUnit, type Rect, rectOf, type Spot, spot, tiedTo } from './shapes.ts'
+import { usePrints } from './prints.ts'
 import { type Sheets, sheetsIn } from './stage.ts'
 import { type Still, stillOn } from './still.ts'
 import { tiler } from './tiles.ts'
@@ -346,7 +347,7 @@ export function Board() {
   }
 
   const pointed = pointedAt(view.finding, report)
-  const ring = useMemo(() => ringOf(view.finding, report), [view.finding, report])
+  const ring = useMemo(() => view.shown ?? ringOf(view.finding, report), [view.shown, view.finding, report])
   const patch = useMemo(() => {
     const unit = view.patch === null ? undefined : unitById(block, view.patch.unit)
     return unit === undefined ? null : (piecesOfUnit(unit).find(({ name }) => name === view.patch?.name)?.corners ?? null)
@@ -357,7 +358,9 @@ export function Board() {
     () => ({ block, report, look: view.look, cells, stitching: stitched, ink, paper }),
     [block, report, view.look, cells, stitched, ink, paper],
   )
-  const painting = useMemo(() => clothPainting(scene, tiles(block)), [scene, tiles, block])
+  const prints = usePrints()
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a photograph that has just been decoded is drawn anew
+  const painting = useMemo(() => clothPainting(scene, tiles(block)), [scene, tiles, block, prints])
   useEffect(() => still.current?.show(painting, frame, size), [painting, frame, size])
   const numbers = meetings
   useEffect(() => {

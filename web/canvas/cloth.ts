@@ -1,12 +1,12 @@
 /** The cloth in sight: the grid, the patches a colour at a time, what a way of looking lays over them, and the seams. */
-import type { Block } from '../../geometry/index.ts'
+import { type Block, cellOf, toNumber, type Turn } from '../../geometry/index.ts'
 import { ABOVE, OVER_SEAMS, type Scene } from './above.ts'
-import { fillOf, UNKNOWN } from './fill.ts'
 import type { Frame } from './place.ts'
+import { fillOf, UNKNOWN } from './prints.ts'
 import { bordersAround, type Spot } from './shapes.ts'
 import type { Pen } from './stage.ts'
 import type { Painting } from './still.ts'
-import type { Tile, Tiles } from './tiles.ts'
+import { clothName, type Tile, type Tiles } from './tiles.ts'
 
 /** A patch's side in pixels: under the first its seams would hide it, over the second they are drawn in full. */
 const FAINT = 8
@@ -20,7 +20,7 @@ export function clothPainting(scene: Scene, all: Tiles): Painting {
       drawGrid(pen, scene, frame)
       pen.save()
       pen.transform(...frame.matrix)
-      drawPatches(pen, scene, tiles)
+      drawPatches(pen, scene, tiles, frame)
       pen.restore()
       ABOVE[scene.look]?.(pen, scene, frame)
       if (seams > 0) drawSeams(pen, scene, tiles, frame, seams)
@@ -70,8 +70,15 @@ function line(pen: Pen, frame: Frame, a: Spot, b: Spot): void {
   pen.lineTo(...frame.toPixels(...b))
 }
 
-function drawPatches(pen: Pen, { block, look }: Scene, tiles: readonly Tile[]): void {
-  const fills = block.fabrics.map((fabric) => [fabric.id, fillOf(fabric, look)] as const)
+const TURNS: readonly Turn[] = [0, 1, 2, 3]
+
+function drawPatches(pen: Pen, { block, look }: Scene, tiles: readonly Tile[], frame: Frame): void {
+  const scale = { cell: toNumber(cellOf(block)), pixels: frame.scale * window.devicePixelRatio }
+  const fills = block.fabrics.flatMap((fabric) =>
+    fabric.print === undefined
+      ? [[fabric.id, fillOf(fabric, look, 0, scale)] as const]
+      : TURNS.map((turn) => [clothName(fabric.id, turn), fillOf(fabric, look, turn, scale)] as const),
+  )
   pen.fillStyle = meanOf(block)
   for (const { ground } of tiles) pen.fill(ground)
   for (const [id, fill] of fills) {

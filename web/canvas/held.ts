@@ -1,7 +1,7 @@
 /** What the hand holds, on a sheet of its own: outlines of what is chosen, ghosts, the drawn box, the cursor, the handles. */
-import type { Block } from '../../geometry/index.ts'
-import { fillOf, UNKNOWN } from './fill.ts'
+import { type Block, cellOf, toNumber } from '../../geometry/index.ts'
 import type { Frame } from './place.ts'
+import { fillOf, UNKNOWN } from './prints.ts'
 import type { Piece, Rect, Spot } from './shapes.ts'
 import type { Pen } from './stage.ts'
 import { outline } from './tiles.ts'
@@ -99,9 +99,10 @@ function drawGhost(pen: Pen, { ghost, block }: InHand, frame: Frame): void {
   pen.save()
   pen.transform(...frame.matrix)
   pen.globalAlpha = 0.8
-  for (const { fabric, corners } of ghost.pieces) {
+  const scale = { cell: toNumber(cellOf(block)), pixels: frame.scale * window.devicePixelRatio }
+  for (const { fabric, corners, turn } of ghost.pieces) {
     const known = block.fabrics.find(({ id }) => id === fabric)
-    pen.fillStyle = known === undefined ? UNKNOWN : fillOf(known, 'cloth')
+    pen.fillStyle = known === undefined ? UNKNOWN : fillOf(known, 'cloth', turn ?? 0, scale)
     pen.beginPath()
     outline(pen, corners)
     pen.fill()

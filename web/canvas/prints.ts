@@ -1,5 +1,6 @@
 /**
  * What a fabric is filled with on a canvas: its colour, or its print drawn true to scale.
+ * The one place that says so.
  *
  * In      a fabric, how the cloth is looked at, quarter turns of the unit it lies in, and how large a cell is in the measure and in pixels.
  * Out     a fill for a path whose coordinates are cells, under a transform to pixels. A print too small to be seen is one flat colour; a photograph is
@@ -17,6 +18,9 @@ export interface Scale {
   /** Pixels of the canvas to a cell. */
   readonly pixels: number
 }
+
+/** For a fabric that the block does not have (a file is never read so). */
+export const UNKNOWN = '#888888'
 
 /** Pixels: below this a repeat is a blur, above it a tile costs more than it shows. */
 const LEAST = 4

@@ -11,6 +11,7 @@ import {
   type ReportPoint,
   shapeOf,
   toNumber,
+  type Turn,
   type Unit,
 } from '../../geometry/index.ts'
 
@@ -21,6 +22,8 @@ export interface Piece {
   readonly name: string
   readonly fabric: string
   readonly corners: readonly Spot[]
+  /** Quarter turns of the unit it was cut for: how its cloth lies. */
+  readonly turn?: Turn
 }
 
 export const number = (value: number | string): number => (typeof value === 'number' ? value : toNumber(parseRational(value) ?? { n: 0n, d: 1n }))
@@ -60,6 +63,7 @@ export function piecesOfUnit(unit: Unit, dx = 0, dy = 0): Piece[] {
     name,
     fabric: unit.fabrics[name] as string,
     corners: corners.map(([x, y]): Spot => [x + left, y + top]),
+    turn: unit.kind === 'polygon' ? 0 : (unit.turn ?? 0),
   }))
 }
 

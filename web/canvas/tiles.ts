@@ -5,13 +5,14 @@
  * Out     squares of cloth; each holds a path for each fabric and one for its seams, in cells, and is made anew only where one of its units changed.
  * A square that is out of sight is not drawn. Units are drawn fabric by fabric, not in their order: that differs only where they lie over each other.
  */
-import type { Block, Unit } from '../../geometry/index.ts'
+import type { Block, Turn, Unit } from '../../geometry/index.ts'
 import { number, type Piece, piecesOfBorders, piecesOfUnit, type Rect, rectOf, type Spot } from './shapes.ts'
 
 export interface Tile {
   readonly low: Spot
   readonly high: Spot
   readonly corners: number
+  /** By the fabric's id; of a printed fabric by how its cloth lies, too: `clothName`. */
   readonly fills: ReadonlyMap<string, Path2D>
   readonly seams: Path2D
   /** The boxes of its units, row by row: what keeps the table from shining through between two patches. */
@@ -39,14 +40,16 @@ export function tiler(): (block: Block) => Tiles {
   let last: { readonly block: Block; readonly tiles: Tiles } | null = null
   return (block) => {
     if (last !== null && sameCloth(last.block, block)) return last.tiles
+    const printed = printedOf(block)
+    if (last !== null && !samePrinted(printedOf(last.block), printed)) squares = new Map()
     const next = new Map<string, Made>()
     for (const [key, units] of squaresOf(block)) {
       const before = squares.get(key)
-      next.set(key, before !== undefined && sameUnits(before.units, units) ? before : made(units))
+      next.set(key, before !== undefined && sameUnits(before.units, units) ? before : made(units, printed))
     }
     squares = next
     const all = [...next.values()]
-    const border = tileOf(piecesOfBorders(block), [])
+    const border = tileOf(piecesOfBorders(block), [], printed)
     const tiles = border.corners > 0 ? [border, ...all.map(({ tile }) => tile)] : all.map(({ tile }) => tile)
     last = {
       block,
@@ -56,7 +59,14 @@ export function tiler(): (block: Block) => Tiles {
   }
 }
 
-const sameCloth = (a: Block, b: Block): boolean => a.units === b.units && a.grid === b.grid && a.borders === b.borders
+const sameCloth = (a: Block, b: Block): boolean =>
+  a.units === b.units && a.grid === b.grid && a.borders === b.borders && samePrinted(printedOf(a), printedOf(b))
+
+/** Prints lie as they were cut, so a printed fabric has a path for each turn; a plain one has a single path. */
+export const clothName = (fabric: string, turn: Turn): string => `${fabric} ${turn}`
+type Printed = ReadonlySet<string>
+const printedOf = ({ fabrics }: Block): Printed => new Set(fabrics.flatMap(({ id, print }) => (print === undefined ? [] : [id])))
+const samePrinted = (a: Printed, b: Printed): boolean => a.size === b.size && [...a].every((id) => b.has(id))
 const sameUnits = (a: readonly Unit[], b: readonly Unit[]): boolean => a.length === b.length && a.every((unit, index) => unit === b[index])
 
 /** Each unit belongs to the square that holds its top left. */
@@ -73,20 +83,21 @@ function squaresOf({ units, grid }: Block): Map<string, Unit[]> {
   return found
 }
 
-function made(units: readonly Unit[]): Made {
+function made(units: readonly Unit[], printed: Printed): Made {
   const pieces = units.flatMap((unit) => piecesOfUnit(unit))
-  return { units, tile: tileOf(pieces, units), patches: pieces.length }
+  return { units, tile: tileOf(pieces, units, printed), patches: pieces.length }
 }
 
-function tileOf(pieces: readonly Piece[], units: readonly Unit[]): Tile {
+function tileOf(pieces: readonly Piece[], units: readonly Unit[], printed: Printed): Tile {
   const fills = new Map<string, Path2D>()
   const seams = new Path2D()
   let [x0, y0, x1, y1, corners] = [Infinity, Infinity, -Infinity, -Infinity, 0]
   for (const piece of pieces) {
-    let fill = fills.get(piece.fabric)
+    const name = printed.has(piece.fabric) ? clothName(piece.fabric, piece.turn ?? 0) : piece.fabric
+    let fill = fills.get(name)
     if (fill === undefined) {
       fill = new Path2D()
-      fills.set(piece.fabric, fill)
+      fills.set(name, fill)
     }
     outline(fill, piece.corners)
     outline(seams, piece.corners)

@@ -65,9 +65,9 @@ export function FabricMore({ fabric, used }: { readonly fabric: Fabric; readonly
           value={fabric.direction ?? 'any'}
           onChange={(event) => edit(setDirection(id, event.target.value === 'any' ? null : (event.target.value as 'one-way' | 'two-way')))}
         >
-          <option value="any">{t('turned any way')}</option>
-          <option value="two-way">{t('along or half turned: two-way')}</option>
-          <option value="one-way">{t('top up only: one-way')}</option>
+          <option value="any">{t('any way')}</option>
+          <option value="two-way">{t('two-way: half turns')}</option>
+          <option value="one-way">{t('one-way: has a top')}</option>
         </select>
       </label>
       {others.length > 0 && (

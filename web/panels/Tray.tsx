@@ -1,6 +1,7 @@
 /** The tray: units to lay on the board, drawn in the block's own fabrics. */
 import { t } from '../words/words.ts'
 import { useStore } from '../state/store.ts'
+import { clothFill } from './ClothDefs.tsx'
 import { KIND_NAMES } from './words.ts'
 import { startPlacing } from '../canvas/gestures.ts'
 import { newUnit, TRAY, type TrayKind } from '../canvas/newUnit.ts'
@@ -42,14 +43,14 @@ export function Picture({ block, kind }: { readonly block: Block; readonly kind:
   if (block.fabrics.length === 0) return null
   const unit = newUnit(block, kind, [0, 0])
   const [w, h] = rectOf(unit).size
-  const colours = new Map(block.fabrics.map(({ id, colour }) => [id, colour]))
+  const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
   return (
     <svg viewBox={`-0.05 -0.05 ${w + 0.1} ${h + 0.1}`} aria-hidden="true">
       {piecesOfUnit(unit).map(({ name, fabric, corners }) => (
         <polygon
           key={name}
           points={corners.map((corner) => corner.join()).join(' ')}
-          fill={colours.get(fabric)}
+          fill={clothFill('cloth-', fabrics.get(fabric))}
           stroke="currentColor"
           strokeWidth={0.035}
           strokeLinejoin="round"

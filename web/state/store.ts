@@ -31,6 +31,8 @@ export interface View {
   readonly marks: boolean
   /** Which meeting or problem is pointed at. */
   readonly finding: string | null
+  /** Lines on the board, in cells, that a panel points at: end to end, or round a patch. */
+  readonly shown: readonly (readonly (readonly [number, number])[])[] | null
   readonly cursor: readonly [number, number]
   /** Zoom 1 fits the block to the board; pan in pixels. */
   readonly zoom: number
@@ -80,6 +82,7 @@ const START: View = {
   language: 'en',
   marks: true,
   finding: null,
+  shown: null,
   cursor: [0, 0],
   zoom: 1,
   pan: [0, 0],
@@ -130,13 +133,13 @@ export function show(history: History): void {
   const ids = new Set(history.block.units.map(({ id }) => id))
   const chosen = state.view.chosen.filter((id) => ids.has(id))
   const patch = state.view.patch !== null && ids.has(state.view.patch.unit) ? state.view.patch : null
-  set({ ...state, history, view: { ...state.view, chosen, patch, finding: null } })
+  set({ ...state, history, view: { ...state.view, chosen, patch, finding: null, shown: null } })
   lookDeeper()
 }
 
 /** Another block, with a history of its own. */
 export function bring(history: History): void {
-  const view: View = { ...state.view, chosen: [], patch: null, finding: null, cursor: [0, 0], zoom: 1, pan: [0, 0] }
+  const view: View = { ...state.view, chosen: [], patch: null, finding: null, shown: null, cursor: [0, 0], zoom: 1, pan: [0, 0] }
   set({ ...state, history, view, deep: null, stitching: null, laid: null })
   lookDeeper()
 }
