@@ -1,0 +1,115 @@
+/**
+ * Cutting, fabric by fabric: strips first, then the pieces from them, each row of the cut list once.
+ *
+ * In      the bench.
+ * Out     one step a fabric, with a picture of its strips to scale.
+ * Source  common practice, no source: strips across the cloth, the largest first, then the pieces across the strips.
+ */
+import { cutPicture } from '../../cutting/cutPicture.ts'
+import type { CutRow, FabricRow, Strip } from '../../values.ts'
+import { capital, count, inWords, kindWords, listed, sayOne, saySize } from '../say.ts'
+import { type Bench, grouped } from './bench.ts'
+import { boxAt, Sketch } from './sketch.ts'
+import type { Spot } from './values.ts'
+import type { Made } from './made.ts'
+
+export function cutSteps(bench: Bench): Made[] {
+  const { block, report } = bench
+  const places = report.cut.map((row, place) => ({ row, place }))
+  const used = new Set(report.cut.map(({ fabric }) => fabric))
+  return block.fabrics
+    .filter(({ id }) => used.has(id))
+    .map(({ id }) =>
+      cutStep(
+        bench,
+        id,
+        places.filter(({ row }) => row.fabric === id),
+      ),
+    )
+}
+
+interface Placed {
+  readonly row: CutRow
+  readonly place: number
+}
+
+function cutStep(bench: Bench, fabric: string, rows: readonly Placed[]): Made {
+  const cloth = bench.report.fabric.find((one) => one.fabric === fabric)
+  const largest = [...rows].sort((a, b) => areaOf(b.row) - areaOf(a.row))
+  return {
+    keys: [`cut:${fabric}`],
+    title: `Cut ${bench.fabric(fabric)}`,
+    sentences: [...(cloth === undefined ? [] : stripSentences(cloth, bench)), ...largest.map(({ row }) => pieceSentence(row, bench))],
+    drawings: cloth === undefined || cloth.strips.length === 0 ? [] : [stripPicture(cloth, bench)],
+    cautions: ['blade'],
+    count: 1,
+    joins: [],
+    units: [],
+    cut: rows.map(({ place }) => place),
+  }
+}
+
+const areaOf = ({ size: [width, height] }: CutRow): number => width * height
+
+/** `Press the cloth, straighten its end and cut strips across it: two 3 1/2 in wide and one 2 in wide.` */
+function stripSentences({ strips }: FabricRow, { unit, report }: Bench): string[] {
+  if (strips.length === 0) return []
+  const [across, along] = [strips.filter((strip) => !isLong(strip, report.cloth.usableWidth)), strips.filter((strip) => isLong(strip, report.cloth.usableWidth))]
+  const said = (some: readonly Strip[]): string => {
+    const heights = [...grouped([...some].sort((a, b) => b.height - a.height), ({ height }) => String(height)).values()]
+    return listed(heights.map((same) => `${inWords(same.length, 'strip')} ${sayOne((same[0] as Strip).height, unit)} wide`))
+  }
+  return [
+    ...(across.length === 0 ? [] : [`Press the cloth and straighten its end. Cut ${said(across)} across the cloth, from selvage to selvage.`]),
+    ...(along.length === 0 ? [] : [`Cut ${said(along)} along the length of the cloth, beside the selvage.`]),
+  ]
+}
+
+const isLong = ({ pieces }: Strip, width: number): boolean => pieces.some(({ size }) => Math.min(...size) <= width && Math.max(...size) > width + 1e-9)
+
+/** `From the strips cut 4 squares 3 1/2 × 3 1/2 in for A.` */
+function pieceSentence(row: CutRow, bench: Bench): string {
+  const what = pieceWords(row, bench)
+  const after = {
+    none: '.',
+    halve: `. Cut ${row.count === 1 ? 'it' : 'each'} once from corner to corner: ${2 * row.count} triangles.`,
+    quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${4 * row.count} triangles.`,
+  }[row.then]
+  return `${what}, ${purpose(row, bench)}${after}`
+}
+
+function pieceWords(row: CutRow, { unit }: Bench): string {
+  if (row.shape === 'polygon')
+    return `Trace the template and cut ${count(row.count, 'patch', 'patches')}; ${row.count === 1 ? 'it lies' : 'each lies'} within ${saySize(row.size, unit)}`
+  return `Cut ${count(row.count, row.shape)} ${saySize(row.size, unit)}`
+}
+
+/** What the pieces are for, by the letters of the layout picture. */
+function purpose(row: CutRow, bench: Bench): string {
+  if (row.for.length === 0) return 'for the borders'
+  const wanted = new Set(row.for)
+  const letters = bench.looks.filter(({ units }) => units.some((id) => wanted.has(id))).map(({ label }) => label)
+  const kinds = [...new Set(bench.looks.filter(({ units }) => units.some((id) => wanted.has(id))).map(({ row: { kind } }) => kindWords(kind, 2)))]
+  return letters.length === 0 ? 'for the units' : `for ${letters.length > 4 ? kinds.join(' and ') : listed(letters)}`
+}
+
+function stripPicture({ strips, fabric }: FabricRow, bench: Bench) {
+  const { report, unit } = bench
+  const longest = Math.max(report.cloth.usableWidth, ...strips.flatMap(({ pieces }) => pieces.flatMap(({ size }) => size)))
+  const picture = cutPicture(strips, longest)
+  const sketch = new Sketch()
+  const then = new Map(report.cut.filter((row) => row.fabric === fabric).map((row) => [[...row.size].sort((a, b) => a - b).join(), row.then]))
+  for (const strip of picture.strips) {
+    sketch.box(strip.x, strip.y, strip.width, strip.height, 'thin')
+    for (const piece of strip.pieces) {
+      const corners = boxAt(piece.x, piece.y, piece.width, piece.height)
+      sketch.area(corners, fabric, 'right', 'cut')
+      const how = then.get([...piece.size].sort((a, b) => a - b).join())
+      if (how === 'halve' || how === 'quarter') sketch.line([corners[0] as Spot, corners[2] as Spot], 'cut')
+      if (how === 'quarter') sketch.line([corners[1] as Spot, corners[3] as Spot], 'cut')
+    }
+  }
+  const said = picture.strips.map(({ height, pieces }) => `one ${sayOne(height, unit)} wide with ${count(pieces.length, 'piece')}`)
+  const told = said.length > 6 ? `${said.length} strips with their pieces` : capital(listed(said))
+  return sketch.drawing(`Strips of ${bench.fabric(fabric)} and the pieces cut from them. ${told}.`, longest / 100)
+}

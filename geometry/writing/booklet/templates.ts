@@ -1,0 +1,311 @@
+/**
+ * Full-size templates for patches that no strip or square gives: free patches, clipped centres, halves of rectangles.
+ *
+ * In      the bench.
+ * Out     one template for each shape, however turned, with how many to cut of each fabric, as it is and turned over.
+ * How     the cut outline is the finished one moved out by an allowance, corners mitred. Where a neighbour's corner is blunter, the tip is cut along
+ *         that neighbour's own raw edge as it lies under it when the two are sewn, so that their ears match. A tip that would still reach
+ *         further than `REACH` allowances is cut off square.
+ * Source  common practice, no source: grain along a straight edge, at the outside of the block where there is one; notches where seams meet.
+ */
+import { sayOne, kindWords, count, listed } from '../say.ts'
+import { type Bench, type BenchPatch, grouped } from './bench.ts'
+import {
+  centreOf,
+  cross,
+  dot,
+  extentOf,
+  lengthOf,
+  meeting,
+  middleOf,
+  minus,
+  movedSide,
+  outward,
+  plus,
+  shared,
+  sidesOf,
+  type Stretch,
+  unitOf,
+} from './cloth.ts'
+import { Sketch, tidy } from './sketch.ts'
+import type { Spot, Template } from './values.ts'
+
+export function templatesOf(bench: Bench): Template[] {
+  const patches = [...bench.patches.values()].filter((patch) => wantsTemplate(patch, bench))
+  const beside = neighbourFinder([...bench.patches.values()])
+  const shapes = new Map<string, { first: BenchPatch; cloth: Map<string, { count: number; mirrored: number }>; letters: Set<string> }>()
+  for (const patch of patches) {
+    const [own, over] = [shapeKey(patch.corners), shapeKey(mirror(patch.corners))]
+    const key = shapes.has(own) || !shapes.has(over) ? own : over
+    const shape = shapes.get(key) ?? { first: patch, cloth: new Map(), letters: new Set<string>() }
+    shapes.set(key, shape)
+    const counts = shape.cloth.get(patch.fabric) ?? { count: 0, mirrored: 0 }
+    shape.cloth.set(patch.fabric, counts)
+    if (key === own) counts.count += 1
+    else counts.mirrored += 1
+    shape.letters.add(bench.lookOf.get(patch.unit as string)?.label ?? '')
+  }
+  return [...shapes].map(([key, { first, cloth, letters }]) =>
+    templateOf(
+      bench,
+      key,
+      first,
+      [...cloth].map(([fabric, counts]) => ({ fabric, ...counts })),
+      [...letters].join(', '),
+      beside(first),
+    ),
+  )
+}
+
+/** Rectangles, and the triangles that a square gives, need none. */
+function wantsTemplate(patch: BenchPatch, bench: Bench): boolean {
+  const look = patch.unit === null ? undefined : bench.lookOf.get(patch.unit)
+  if (look === undefined) return false
+  const { kind, method } = look.row
+  if (kind === 'polygon') return !isUprightBox(patch.corners)
+  if (kind === 'half-rectangle') return true
+  return kind === 'cornered' && method === 'plain' && patch.name === 'centre' && patch.corners.length > 4
+}
+
+const NEAR = 1e-6
+
+function isUprightBox(corners: readonly Spot[]): boolean {
+  return corners.length === 4 && sidesOf(corners).every(([a, b]) => Math.abs(a[0] - b[0]) < NEAR || Math.abs(a[1] - b[1]) < NEAR)
+}
+
+const mirror = (corners: readonly Spot[]): Spot[] => corners.map(([x, y]): Spot => [-x, y]).reverse()
+
+/** The same for a shape however it is turned: sides and turns from corner to corner, begun where that reads least. */
+function shapeKey(corners: readonly Spot[]): string {
+  const sides = sidesOf(corners)
+  const words = sides.map(([a, b], index) => {
+    const [, next] = sides[(index + 1) % sides.length] as Stretch
+    const [one, other] = [minus(b, a), minus(next, b)]
+    return `${lengthOf(one).toFixed(4)}~${(cross(one, other) / (lengthOf(one) * lengthOf(other))).toFixed(4)}~${Math.sign(dot(one, other)).toFixed(0)}`
+  })
+  return words.map((_, index) => [...words.slice(index), ...words.slice(0, index)].join(' ')).sort()[0] as string
+}
+
+type Beside = (patch: BenchPatch) => readonly BenchPatch[]
+
+/** Patches that touch a patch's box. */
+function neighbourFinder(patches: readonly BenchPatch[]): Beside {
+  const boxes = patches.map((patch) => ({ patch, ...extentOf(patch.corners) }))
+  return (own) => {
+    const { left, right, top, bottom } = extentOf(own.corners)
+    return boxes
+      .filter((box) => box.patch !== own && box.left <= right + NEAR && box.right >= left - NEAR && box.top <= bottom + NEAR && box.bottom >= top - NEAR)
+      .map(({ patch }) => patch)
+  }
+}
+
+function templateOf(
+  bench: Bench,
+  key: string,
+  patch: BenchPatch,
+  counts: Template['counts'],
+  letter: string,
+  beside: readonly BenchPatch[],
+): Template {
+  const outline = cutOutline(patch.corners, bench.seam, beside)
+  const { left, top, right, bottom } = extentOf(outline)
+  const moved = (spot: Spot): Spot => [tidy(spot[0] - left), tidy(spot[1] - top)]
+  const grain = grainArrow(patch, bench)
+  const finished = patch.corners.map(moved)
+  const cut = outline.map(moved)
+  const notches = notchesOf(patch, beside, bench.seam).map(([from, to]) => ({ from: moved(from), to: moved(to) }))
+  const arrow = { from: moved(grain[0]), to: moved(grain[1]) }
+  const kind = bench.lookOf.get(patch.unit as string)?.row.kind ?? 'polygon'
+  const name = `Template ${letter}, ${kindWords(kind, 1)}`
+  const [width, height] = [tidy(right - left), tidy(bottom - top)]
+  return {
+    key: `template:${patch.unit ?? key}:${patch.name}`,
+    letter,
+    name,
+    counts,
+    width,
+    height,
+    finished,
+    cut,
+    grain: arrow,
+    notches,
+    drawing: picture(patch, name, cut, finished, arrow, notches, letter),
+    sentences: [
+      ...counts.map(({ fabric, count: plain, mirrored }) => `${bench.fabric(fabric)}: ${cutWords(plain, mirrored)}.`),
+      `The outer line is the cutting line, ${sayOne(bench.seam, bench.unit)} outside the seam line. Lay the arrow along the straight grain${notches.length === 0 ? '' : '; mark the notches, where seams of the neighbours meet it'}.`,
+    ],
+  }
+}
+
+function cutWords(plain: number, mirrored: number): string {
+  const parts = [...(plain > 0 ? [`cut ${count(plain, 'patch', 'patches')} as drawn`] : []), ...(mirrored > 0 ? [`cut ${count(mirrored, 'patch', 'patches')} with the template turned over`] : [])]
+  return listed(parts)
+}
+
+function picture(
+  { fabric }: BenchPatch,
+  name: string,
+  cut: readonly Spot[],
+  finished: readonly Spot[],
+  grain: Template['grain'],
+  notches: Template['notches'],
+  letter: string,
+) {
+  const sketch = new Sketch()
+  sketch.area(cut, fabric, 'right', 'cut')
+  sketch.line(finished, 'seam', true)
+  for (const { from, to } of notches) sketch.line([from, to], 'marked')
+  sketch.arrow(grain.from, grain.to, 'grain')
+  sketch.text(plus(centreOf(finished), unitOf(turned(minus(grain.to, grain.from))), lengthOf(minus(grain.to, grain.from)) * 0.15), letter)
+  return sketch.drawing(`${name}: the cutting line, the seam line inside it, an arrow along the grain${notches.length === 0 ? '' : ', notches where seams meet it'}.`, 0.1)
+}
+
+const turned = ([x, y]: Spot): Spot => [-y, x]
+
+/** Further than this many allowances from its corner no tip reaches. */
+export const REACH = 3
+
+/** The outline to cut by: mitred, tips trimmed to match the ears of the neighbours. */
+export function cutOutline(corners: readonly Spot[], seam: number, beside: readonly BenchPatch[]): Spot[] {
+  const sides = sidesOf(corners)
+  const count = corners.length
+  return corners.flatMap((corner, index) => {
+    const one = sides[(index + count - 1) % count] as Stretch
+    const other = sides[index] as Stretch
+    const [rawOne, rawOther] = [movedSide(one, seam), movedSide(other, seam)]
+    const tip = meeting(rawOne, rawOther)
+    if (tip === null) return [rawOther[0]]
+    const inner = cross(minus(one[1], one[0]), minus(other[1], other[0])) < 0
+    if (inner) return [tip]
+    const ears = [earLine(corner, one, 'end', beside, seam), earLine(corner, other, 'start', beside, seam)].filter((line) => line !== null)
+    const square = lengthOf(minus(tip, corner)) > REACH * seam ? [squareCut(corner, tip, REACH * seam)] : []
+    return trimmedTip(tip, rawOne, rawOther, [...ears, ...square])
+  })
+}
+
+/** A line across a tip; the tip lies on its left. */
+type Across = readonly [Spot, Spot]
+
+/** The neighbour's raw edge beyond the corner, as it lies under the patch when both are laid right sides together along their seam. */
+function earLine(corner: Spot, seamSide: Stretch, at: 'start' | 'end', beside: readonly BenchPatch[], seam: number): Across | null {
+  for (const patch of beside) {
+    const sides = sidesOf(patch.corners)
+    const place = sides.findIndex((side) => shared(seamSide, side) !== null)
+    if (place < 0) continue
+    const along = sides[place] as Stretch
+    // The neighbour runs the other way along the seam.
+    const mine = at === 'end' ? along[0] : along[1]
+    if (lengthOf(minus(mine, corner)) > NEAR) continue
+    const next = sides[(place + (at === 'end' ? sides.length - 1 : 1)) % sides.length] as Stretch
+    const raw = movedSide(next, seam)
+    return raw.map((spot) => mirroredIn(spot, seamSide)) as unknown as Across
+  }
+  return null
+}
+
+function mirroredIn(spot: Spot, [a, b]: Stretch): Spot {
+  const along = unitOf(minus(b, a))
+  const away = minus(spot, a)
+  return plus(a, minus([2 * dot(away, along) * along[0], 2 * dot(away, along) * along[1]], away))
+}
+
+function squareCut(corner: Spot, tip: Spot, reach: number): Across {
+  const way = unitOf(minus(tip, corner))
+  const at = plus(corner, way, reach)
+  return [at, plus(at, turned(way))]
+}
+
+/** The tip cut by each line that crosses both of its raw edges, or ends within them. */
+function trimmedTip(tip: Spot, rawOne: Stretch, rawOther: Stretch, lines: readonly Across[]): Spot[] {
+  const back = unitOf(minus(rawOne[0], rawOne[1]))
+  const on = unitOf(minus(rawOther[1], rawOther[0]))
+  const inside = plus(plus(tip, back), on)
+  // A small triangle at the tip stands for the corner; lines cut it down.
+  const far = Math.min(lengthOf(minus(tip, rawOne[0])), lengthOf(minus(tip, rawOther[1])))
+  const start: Spot[] = [plus(tip, back, far), tip, plus(tip, on, far)]
+  const cut = lines.reduce<Spot[]>((shape, [a, b]) => {
+    const side = Math.sign(cross(minus(b, a), minus(inside, a)))
+    const kept = clippedOpen(shape, (spot) => side * cross(unitOf(minus(b, a)), minus(spot, a)))
+    // A line that would take away more than the tip is no ear: it belongs to the patch's other corner.
+    return kept.length >= 2 && near(kept[0] as Spot, shape[0] as Spot) && near(kept.at(-1) as Spot, shape.at(-1) as Spot) ? kept : shape
+  }, start)
+  return cut.slice(1, -1)
+}
+
+const near = (a: Spot, b: Spot): boolean => lengthOf(minus(a, b)) < NEAR
+
+/** The part of a way where a measure is not below nothing. */
+function clippedOpen(way: readonly Spot[], inside: (spot: Spot) => number): Spot[] {
+  return way.flatMap((spot, index) => {
+    const here = inside(spot)
+    const kept = here >= -NEAR ? [spot] : []
+    const next = way[index + 1]
+    if (next === undefined) return kept
+    const there = inside(next)
+    return here >= -NEAR === there >= -NEAR ? kept : [...kept, plus(spot, minus(next, spot), here / (here - there))]
+  })
+}
+
+/** Along the side at the block's outside, else along one square to the grid, else along the longest. */
+function grainArrow({ corners }: BenchPatch, bench: Bench): Stretch {
+  const [wide, high] = bench.report.block.finished
+  const ranked = sidesOf(corners).map((side) => ({ side, rank: rankOf(side, wide, high), length: lengthOf(minus(side[1], side[0])) }))
+  const best = ranked.reduce((a, b) => (b.rank > a.rank || (b.rank === a.rank && b.length > a.length + NEAR) ? b : a))
+  return chordAlong(corners, best.side)
+}
+
+function rankOf([a, b]: Stretch, wide: number, high: number): number {
+  const upright = Math.abs(a[0] - b[0]) < NEAR
+  const level = Math.abs(a[1] - b[1]) < NEAR
+  if (!upright && !level) return 0
+  const outside = upright ? Math.abs(a[0]) < NEAR || Math.abs(a[0] - wide) < NEAR : Math.abs(a[1]) < NEAR || Math.abs(a[1] - high) < NEAR
+  return outside ? 2 : 1
+}
+
+/** The middle part of the longest stretch inside the patch that runs along a side. */
+function chordAlong(corners: readonly Spot[], [a, b]: Stretch): Stretch {
+  const along = unitOf(minus(b, a))
+  const inward = outward(b, a)
+  const deep = Math.max(...corners.map((corner) => dot(minus(corner, a), inward)))
+  const chords = Array.from({ length: 15 }, (_, index) => chordAt(corners, plus(a, inward, (deep * (index + 1)) / 16), along)).filter((chord) => chord !== null)
+  // Long, and well inside: a chord near an edge would lie on the seam line.
+  const best = chords.reduce<Stretch | null>((one, other) => (one === null || lengthOf(minus(other[1], other[0])) > lengthOf(minus(one[1], one[0])) * 1.15 ? other : one), middleChord(chords))
+  const [from, to] = best ?? [a, b]
+  const middle = middleOf(from, to)
+  return [plus(middle, minus(from, middle), 0.6), plus(middle, minus(to, middle), 0.6)]
+}
+
+const middleChord = (chords: readonly Stretch[]): Stretch | null => chords[Math.floor(chords.length / 3)] ?? null
+
+/** The longest stretch of a line inside a polygon. */
+function chordAt(corners: readonly Spot[], at: Spot, along: Spot): Stretch | null {
+  const places = sidesOf(corners)
+    .flatMap(([a, b]) => {
+      const [here, there] = [cross(along, minus(a, at)), cross(along, minus(b, at))]
+      if (here > 0 === there > 0) return []
+      return [dot(along, minus(plus(a, minus(b, a), here / (here - there)), at))]
+    })
+    .sort((a, b) => a - b)
+  let best: Stretch | null = null
+  for (let index = 0; index + 1 < places.length; index += 2) {
+    const chord: Stretch = [plus(at, along, places[index]), plus(at, along, places[index + 1])]
+    if (best === null || lengthOf(minus(chord[1], chord[0])) > lengthOf(minus(best[1], best[0]))) best = chord
+  }
+  return best
+}
+
+/** From the seam line to the cutting line wherever a neighbour's corner lies within a side. */
+function notchesOf({ corners }: BenchPatch, beside: readonly BenchPatch[], seam: number): Stretch[] {
+  const found = sidesOf(corners).flatMap((side) => {
+    const along = unitOf(minus(side[1], side[0]))
+    const length = lengthOf(minus(side[1], side[0]))
+    const meets = beside.flatMap((patch) => patch.corners).filter((corner) => {
+      const away = minus(corner, side[0])
+      const far = dot(away, along)
+      return Math.abs(cross(along, away)) < NEAR && far > NEAR && far < length - NEAR
+    })
+    const places = grouped(meets, ([x, y]) => `${x.toFixed(4)} ${y.toFixed(4)}`)
+    return [...places.values()].map((same): Stretch => [same[0] as Spot, plus(same[0] as Spot, outward(...side), seam)])
+  })
+  return found
+}

@@ -1,0 +1,206 @@
+/**
+ * Pictures of a unit as it lies at turn 0 of its kind: its pieces apart, sewn and pressed from behind, under the ruler.
+ *
+ * In      a look of the bench.
+ * Out     drawings to scale, in the measure's unit.
+ */
+import { type Hand, trimCuts } from '../../cutting/trim.ts'
+import type { BoxUnit } from '../../block/values.ts'
+import { toNumber } from '../../exact/rational.ts'
+import { shapeOf } from '../../units/kinds.ts'
+import { isOnRuler, sayLength } from '../../exact/lengths.ts'
+import { decimal, kindWords, type MeasureUnit } from '../say.ts'
+import type { Bench, BenchPatch, Look } from './bench.ts'
+import {
+  boxOfPatches,
+  centreOf,
+  centreOfAll,
+  clipped,
+  type DrawnSeam,
+  extentOf,
+  cornersOf,
+  foldedAllowances,
+  grownBy,
+  lengthOf,
+  middleOf,
+  minus,
+  movedOut,
+  outward,
+  plus,
+  rectangleOf,
+  seamBetween,
+  type Stretch,
+  unitOf,
+  withRawEdge,
+} from './cloth.ts'
+import { Sketch } from './sketch.ts'
+import type { Drawing, Spot } from './values.ts'
+
+/** The unit's patches, not mirrored unless it is drawn so, turned so many quarters, from 0, 0. */
+export function restingPatches(look: Look, bench: Bench, turn: 0 | 1 | 2 | 3 = 0): BenchPatch[] {
+  const { first } = look
+  if (first.kind === 'polygon') return []
+  const lying: BoxUnit = { ...first, at: [0, 0], turn, size: turn % 2 === (first.turn ?? 0) % 2 ? first.size : [first.size[1], first.size[0]] }
+  return shapeOf(lying).patches.map(({ name, corners }) => ({
+    id: name,
+    unit: first.id,
+    name,
+    fabric: first.fabrics[name] as string,
+    corners: corners.map(([x, y]): Spot => [toNumber(x) * bench.cell, toNumber(y) * bench.cell]),
+  }))
+}
+
+export function seamsIn(look: Look, patches: readonly BenchPatch[]): DrawnSeam[] {
+  const named = (names: readonly string[]): BenchPatch[] => patches.filter(({ name }) => names.includes(name))
+  return look.seams.map(({ sides, toward }) => ({ sides: [named(sides[0]), named(sides[1])], toward }))
+}
+
+/** Sewn and pressed, from behind. */
+export function pressedPicture(look: Look, bench: Bench): Drawing {
+  const patches = restingPatches(look, bench)
+  const sketch = wrongSide(patches, seamsIn(look, patches), bench.seam)
+  return sketch.drawing(`${nameOf(look)} from the wrong side, its seam allowances folded the way they are pressed.`, marginOf(patches))
+}
+
+export const nameOf = ({ label, row }: Look): string => `Unit ${label}, ${kindWords(row.kind, 1)},`
+
+export const marginOf = (patches: readonly BenchPatch[]): number => {
+  const { left, right, top, bottom } = extentOf(cornersOf(patches))
+  return Math.max(right - left, bottom - top) * 0.05
+}
+
+/** A piece from behind: cloth, stitches, folded allowances, an arrow across each seam. Turned over already. */
+export function wrongSide(patches: readonly BenchPatch[], seams: readonly DrawnSeam[], seam: number, arrows = seams): Sketch {
+  const sketch = new Sketch()
+  const box = rectangleOf(patches)
+  for (const { patch, outline } of withRawEdge(patches, seam)) sketch.area(outline, patch.fabric, 'wrong')
+  for (const one of seams) {
+    for (const { outline, fabric, side } of foldedAllowances(one, seam, box)) sketch.area(outline, fabric, side, 'cut')
+    for (const { stretch } of seamBetween(one.sides[0], one.sides[1])) sketch.line(stretch, 'stitch')
+  }
+  for (const one of arrows) pressArrow(sketch, one, seam)
+  sketch.turnOver()
+  return sketch
+}
+
+/** Across the middle of a seam, the way its allowances go; both ways where it is pressed open. */
+function pressArrow(sketch: Sketch, { sides, toward }: DrawnSeam, seam: number): void {
+  const stretches = seamBetween(sides[0], sides[1]).map(({ stretch }) => stretch)
+  const longest = longestOf(stretches)
+  if (longest === null) return
+  const out = outward(...longest)
+  const at = middleOf(...longest)
+  const far = seam * 2.4
+  const ways: readonly (1 | -1)[] = toward === 'open' ? [1, -1] : toward === 1 ? [1] : [-1]
+  for (const way of ways) sketch.arrow(plus(at, out, toward === 'open' ? 0 : -way * far * 0.5), plus(at, out, way * far))
+}
+
+export function longestOf(stretches: readonly Stretch[]): Stretch | null {
+  return stretches.reduce<Stretch | null>(
+    (best, one) => (best === null || lengthOf(minus(one[1], one[0])) > lengthOf(minus(best[1], best[0])) + 1e-9 ? one : best),
+    null,
+  )
+}
+
+/** The pieces as cut, apart from each other, the seams numbered in sewing order. */
+export function apartPicture(look: Look, bench: Bench): Drawing {
+  const patches = restingPatches(look, bench)
+  const centre = centreOfAll(patches)
+  const apart = bench.seam * 5
+  const shifts = new Map(
+    patches.map(({ name, corners }) => {
+      const away = minus(centreOf(corners), centre)
+      return [name, lengthOf(away) < 1e-6 ? ([0, 0] as Spot) : spreadOf(away, look, apart)]
+    }),
+  )
+  const sketch = new Sketch()
+  const shiftOf = ({ name }: BenchPatch): Spot => shifts.get(name) as Spot
+  for (const patch of patches) {
+    const moved = patch.corners.map((corner) => plus(corner, shiftOf(patch)))
+    sketch.area(
+      movedOut(
+        moved,
+        moved.map(() => true),
+        bench.seam,
+      ),
+      patch.fabric,
+      'right',
+      'cut',
+    )
+    sketch.line(moved, 'seam', true)
+  }
+  seamsIn(look, patches).forEach(({ sides }, index) => {
+    const met = seamBetween(sides[0], sides[1])
+    const longest = longestOf(met.map(({ stretch }) => stretch))
+    const one = met.find(({ stretch }) => stretch === longest)
+    if (longest === null || one === undefined) return
+    sketch.point(plus(middleOf(...longest), middleOf(shiftOf(one.one), shiftOf(one.other))), 'number', String(index + 1))
+  })
+  return sketch.drawing(`The pieces of unit ${look.label} as cut, apart from each other; numbers say which seam is sewn first.`, marginOf(patches))
+}
+
+/** Strips stand side by side at equal distances; other pieces move away from the middle. */
+function spreadOf(away: Spot, { row }: Look, apart: number): Spot {
+  if (row.kind !== 'strips') return plus([0, 0], unitOf(away), apart)
+  const number = Object.keys(row.fabrics).length
+  const place = away[0] / (row.finished[0] / number)
+  return [place * apart * 0.8, 0]
+}
+
+/** How far raw cloth is drawn beyond what it is trimmed to. */
+const ROUGH = { in: 1 / 8, cm: 0.3 } as const
+
+/** The first two edges under the ruler: its lines, and the distances at which points of the unit must lie. */
+export function trimPicture(look: Look, bench: Bench, hand: Hand): Drawing | null {
+  const { first } = look
+  if (first.kind === 'polygon') return null
+  const cut = trimCuts(first, bench.block, hand)[0]
+  if (cut === undefined) return null
+  const patches = restingPatches(look, bench, cut.turn)
+  const box = boxOfPatches(patches)
+  const sketch = new Sketch()
+  const rough = bench.seam + ROUGH[bench.unit]
+  for (const { patch, outline } of withRawEdge(patches, rough)) sketch.area(clipped(outline, grownBy(box, rough)), patch.fabric, 'right')
+  const raw = grownBy(box, bench.seam)
+  // The ruler reaches further than the unit on the two sides that are not cut yet.
+  const reach = bench.seam * 3
+  const [near, far] = hand === 'right' ? [raw.right, raw.left - reach] : [raw.left, raw.right + reach]
+  sketch.line(
+    [
+      [near, raw.top],
+      [far, raw.top],
+      [far, raw.bottom + reach],
+      [near, raw.bottom + reach],
+    ],
+    'thin',
+    true,
+  )
+  sketch.line(
+    [
+      [far, raw.top],
+      [near, raw.top],
+      [near, raw.bottom + reach],
+    ],
+    'trim',
+  )
+  const onPaper = ({ fromSide, fromTop }: { fromSide: number; fromTop: number }): Spot => [
+    hand === 'right' ? raw.right - fromSide : raw.left + fromSide,
+    raw.top + fromTop,
+  ]
+  for (const { ends } of cut.seams) sketch.line(ends.map(onPaper), 'marked')
+  const shown = cut.points.filter(({ what }) => what !== 'end')
+  for (const point of shown.length > 0 ? shown : cut.points.slice(0, 1)) {
+    const at = onPaper(point.at)
+    sketch.line([at, [near, at[1]]], 'thin')
+    sketch.line([at, [at[0], raw.top]], 'thin')
+    sketch.point(at, 'tip')
+  }
+  return sketch.drawing(
+    `Unit ${look.label} under the ruler, for a ${hand} hand: cut along the ruler's ${hand} and top edge.`,
+    marginOf(patches),
+  )
+}
+
+/** A length on the ruler, or the nearest. */
+export const onRuler = (length: number, unit: MeasureUnit): string =>
+  isOnRuler(length, unit) ? `${sayLength(length, unit)} ${unit}` : `${sayLength(length, unit)} ${unit} (${decimal(length)})`
