@@ -11,6 +11,7 @@ import { readFileSync } from 'node:fs'
 import {
   asSewn,
   type Block,
+  bookletOf,
   CHART_KINDS,
   type ChartKind,
   chartCsv,
@@ -28,7 +29,6 @@ import {
   type SettingAsk,
   settingReport,
   sizeChart,
-  stepsOf,
   stepsText,
   TURNINGS,
 } from './index.ts'
@@ -85,7 +85,7 @@ function answer(args: readonly string[]): Answer {
         true,
       )
     case 'steps':
-      return aboutBlock(command, rest, [], (said, block) => stepsText(stepsOf(said, block)), true)
+      return aboutBlock(command, rest, [], (said, block) => stepsText(bookletOf(said, block)), true)
     case 'setting':
       return settingOf(rest)
     case 'sewn':

@@ -101,6 +101,7 @@ class Reader {
     this.units(own(block, 'units'))
     this.press(own(block, 'press'))
     this.flag(own(block, 'pressAlike'), 'pressAlike')
+    this.booklet(own(block, 'booklet'))
   }
 
   private fields(value: unknown, place: string): Fields {
@@ -203,6 +204,30 @@ class Reader {
 
   private cloth(value: unknown): void {
     if (value !== undefined) this.optionalLength(own(this.fields(value, 'cloth'), 'usableWidth'), 'cloth.usableWidth')
+  }
+
+  private booklet(value: unknown): void {
+    if (value === undefined) return
+    const booklet = this.fields(value, 'booklet')
+    for (const name of ['title', 'by', 'introduction']) this.words(own(booklet, name), `booklet.${name}`)
+    const steps = own(booklet, 'steps')
+    if (steps === undefined) return
+    for (const [key, item] of Object.entries(this.fields(steps, 'booklet.steps'))) {
+      const place = `booklet.steps[${shown(key)}]`
+      const step = this.fields(item, place)
+      for (const name of ['words', 'note', 'of']) this.words(own(step, name), `${place}.${name}`)
+      this.photograph(own(step, 'photograph'), `${place}.photograph`)
+    }
+  }
+
+  private words(value: unknown, place: string): void {
+    if (value !== undefined && typeof value !== 'string') throw new Bad(place, `is ${shown(value)}; give words in quotes`)
+  }
+
+  private photograph(value: unknown, place: string): void {
+    if (value === undefined) return
+    if (typeof value !== 'string' || !/^data:image\/(jpeg|png);base64,[A-Za-z0-9+/]+={0,2}$/.test(value))
+      throw new Bad(place, `is ${shown(value)}; give a picture as "data:image/jpeg;base64,…" or "data:image/png;base64,…"`)
   }
 
   private position(value: unknown, place: string): Rational {

@@ -84,6 +84,26 @@ export interface PressAsked {
   readonly toward: FilePoint | 'open'
 }
 
+/** The maker's own words on one step of the booklet. */
+export interface StepWords {
+  /** Said instead of the program's. */
+  readonly words?: string
+  /** The program's words that they replaced: where those have changed since, hers are stale. */
+  readonly of?: string
+  readonly note?: string
+  /** `data:image/jpeg;base64,…` or `data:image/png;base64,…` */
+  readonly photograph?: string
+}
+
+export interface BookletWords {
+  readonly title?: string
+  /** The maker's name. */
+  readonly by?: string
+  readonly introduction?: string
+  /** By the key of the step. */
+  readonly steps?: Readonly<Record<string, StepWords>>
+}
+
 export interface Block {
   readonly format: 'nestwright.block'
   readonly version: 1
@@ -98,6 +118,7 @@ export interface Block {
   /** Units that are alike are pressed alike. */
   readonly pressAlike?: boolean
   readonly cloth?: { readonly usableWidth?: Length }
+  readonly booklet?: BookletWords
 }
 
 /** A value, or the place in the file and the one sentence that says what to do there. */

@@ -3,12 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { type Block, report } from '../../geometry/index.ts'
 import { csv } from '../../geometry/writing/csv.ts'
 import { batchSentence, cutListCsv, cutListText } from '../../geometry/writing/cutList.ts'
-import { saySize } from '../../geometry/writing/say.ts'
-import { stepsOf, stepsText } from '../../geometry/writing/steps.ts'
 import { STAR, withGap } from './star.ts'
 
 const said = report(STAR)
-const pages = { text: cutListText(said, STAR), table: cutListCsv(said, STAR), steps: stepsText(stepsOf(said, STAR)) }
+const pages = { text: cutListText(said, STAR), table: cutListCsv(said, STAR) }
 
 describe('cut list', () => {
   it.each([
@@ -63,39 +61,5 @@ describe('cut list as a table', () => {
     ['plain moss', 'plain moss'],
   ])('writes %j as %j', (word, written) => {
     expect(csv([[word]])).toBe(`${written}\r\n`)
-  })
-})
-
-describe('steps', () => {
-  it('goes from the cutter to the quilting line', () => {
-    const titles = stepsOf(said, STAR).map(({ title }) => title)
-    expect(titles[0]).toBe('Before you begin')
-    expect(titles[1]).toBe('Cut')
-    expect(titles.filter((title) => title.startsWith('Make'))).toHaveLength(said.units.length)
-    expect(titles.at(-1)).toBe('Quilt along the seams')
-  })
-
-  it('tells every join after the units, each with its way to press and its size', () => {
-    for (const join of said.joins.filter(({ stage }) => stage !== 'unit')) {
-      const line = pages.steps.split('\n').find((text) => text.trimStart().startsWith(`${join.id} `))
-      expect(line, join.id).toMatch(/press (up|down|left|right|open)/)
-      if (join.unfinished !== null) expect(line, join.id).toContain(`it measures ${saySize(join.unfinished, 'in')}`)
-    }
-  })
-
-  it('counts the nested seams to match', () => {
-    const nested = said.meetings.filter(({ verdict }) => verdict === 'nests').length
-    const told = [...pages.steps.matchAll(/match (\d+) nested seam/g)].reduce((sum, [, number]) => sum + Number(number), 0)
-    expect(told).toBe(nested)
-    expect(told).toBeGreaterThan(0)
-  })
-
-  it('presses geese toward their wings', () => {
-    // Handbook, section 5: to the wings is what most say.
-    expect(pages.steps).toContain('goose | left wing: toward left wing')
-  })
-
-  it("defers to the tool's own instructions and a teacher", () => {
-    expect(pages.steps).toMatch(/own instructions or your teacher/)
   })
 })

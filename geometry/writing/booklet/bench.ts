@@ -56,6 +56,8 @@ export interface Bench {
   readonly unitJoins: ReadonlyMap<string, readonly string[]>
   readonly looks: readonly Look[]
   readonly lookOf: ReadonlyMap<string, Look>
+  /** The letter of all units of a row of the report. */
+  readonly letterOf: (row: UnitRow) => string
 }
 
 export function benchOf(report: Report, block: Block): Bench {
@@ -83,6 +85,7 @@ export function benchOf(report: Report, block: Block): Bench {
     unitJoins: new Map([...seams].map(([id, own]) => [id, own.map(({ join }) => join)])),
     looks,
     lookOf: new Map(looks.flatMap((look) => look.units.map((id) => [id, look] as const))),
+    letterOf: (row) => letter(report.units.indexOf(row)),
   }
 }
 

@@ -61,7 +61,12 @@ function borderStep({ what, border, joins }: Pair, many: boolean, bench: Bench):
   const squares = [...new Map(strips.filter(({ name }) => !PLAIN.has(name)).map((patch) => [patch.id, patch])).values()]
   const which = many ? `${ORDINALS[border] ?? `${border + 1}th`} border` : 'border'
   const down = what === 'sides'
-  const match = matchingClauses(meetingsOf(bench, joins.map(({ id }) => id)))
+  const match = matchingClauses(
+    meetingsOf(
+      bench,
+      joins.map(({ id }) => id),
+    ),
+  )
   const length = stripLength(joins, bench, down)
   return {
     keys: [`border:${border + 1}:${down ? 'sides' : 'ends'}`],
@@ -72,7 +77,9 @@ function borderStep({ what, border, joins }: Pair, many: boolean, bench: Bench):
       }Cut both ${listed(fabrics)} strips to that length.`.trim(),
       ...(squares.length === 0
         ? []
-        : [`Sew a corner square of ${listed([...new Set(squares.map(({ fabric }) => bench.fabric(fabric)))])} to each end of both strips. Press toward the strip.`]),
+        : [
+            `Sew a corner square of ${listed([...new Set(squares.map(({ fabric }) => bench.fabric(fabric)))])} to each end of both strips. Press toward the strip.`,
+          ]),
       `Pin each strip at both ends and in the middle, ease the cloth between, and sew${match.length === 0 ? '' : `: ${match.join('; ')}`}.`,
       `Press ${pressedOut(joins, bench) ? 'toward the border' : 'as the arrows show'}.`,
       ...(last.unfinished === null ? [] : [`The piece now measures ${saySize(last.unfinished, bench.unit)}.`]),
@@ -133,6 +140,8 @@ function borderPicture(joins: readonly Join[], down: boolean, which: string, ben
     const [near, away] = [plus(edge, way, -far * 0.3), plus(edge, way, far * 0.95)]
     sketch.arrow(out ? near : away, out ? away : near)
   }
-  return sketch.drawing(`${capital(which)}: ${down ? 'the side strips' : 'the top and bottom strips'} beside the piece, arrows the way they are pressed.`, far / 3)
+  return sketch.drawing(
+    `${capital(which)}: ${down ? 'the side strips' : 'the top and bottom strips'} beside the piece, arrows the way they are pressed.`,
+    far / 3,
+  )
 }
-

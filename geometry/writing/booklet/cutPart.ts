@@ -54,9 +54,17 @@ const areaOf = ({ size: [width, height] }: CutRow): number => width * height
 /** `Press the cloth, straighten its end and cut strips across it: two 3 1/2 in wide and one 2 in wide.` */
 function stripSentences({ strips }: FabricRow, { unit, report }: Bench): string[] {
   if (strips.length === 0) return []
-  const [across, along] = [strips.filter((strip) => !isLong(strip, report.cloth.usableWidth)), strips.filter((strip) => isLong(strip, report.cloth.usableWidth))]
+  const [across, along] = [
+    strips.filter((strip) => !isLong(strip, report.cloth.usableWidth)),
+    strips.filter((strip) => isLong(strip, report.cloth.usableWidth)),
+  ]
   const said = (some: readonly Strip[]): string => {
-    const heights = [...grouped([...some].sort((a, b) => b.height - a.height), ({ height }) => String(height)).values()]
+    const heights = [
+      ...grouped(
+        [...some].sort((a, b) => b.height - a.height),
+        ({ height }) => String(height),
+      ).values(),
+    ]
     return listed(heights.map((same) => `${inWords(same.length, 'strip')} ${sayOne((same[0] as Strip).height, unit)} wide`))
   }
   return [
@@ -65,7 +73,8 @@ function stripSentences({ strips }: FabricRow, { unit, report }: Bench): string[
   ]
 }
 
-const isLong = ({ pieces }: Strip, width: number): boolean => pieces.some(({ size }) => Math.min(...size) <= width && Math.max(...size) > width + 1e-9)
+const isLong = ({ pieces }: Strip, width: number): boolean =>
+  pieces.some(({ size }) => Math.min(...size) <= width && Math.max(...size) > width + 1e-9)
 
 /** `From the strips cut 4 squares 3 1/2 × 3 1/2 in for A.` */
 function pieceSentence(row: CutRow, bench: Bench): string {
@@ -84,12 +93,13 @@ function pieceWords(row: CutRow, { unit }: Bench): string {
   return `Cut ${count(row.count, row.shape)} ${saySize(row.size, unit)}`
 }
 
-/** What the pieces are for, by the letters of the layout picture. */
+/** What the pieces are for, by the letters of the layout picture: `B` stands for `B1` and `B2`. */
 function purpose(row: CutRow, bench: Bench): string {
-  if (row.for.length === 0) return 'for the borders'
+  if (row.for.length === 0) return 'for the borders; cut them to length once you have measured'
   const wanted = new Set(row.for)
-  const letters = bench.looks.filter(({ units }) => units.some((id) => wanted.has(id))).map(({ label }) => label)
-  const kinds = [...new Set(bench.looks.filter(({ units }) => units.some((id) => wanted.has(id))).map(({ row: { kind } }) => kindWords(kind, 2)))]
+  const rows = [...new Set(bench.looks.filter(({ units }) => units.some((id) => wanted.has(id))).map((look) => look.row))]
+  const letters = rows.map((one) => bench.letterOf(one))
+  const kinds = [...new Set(rows.map(({ kind }) => kindWords(kind, 2)))]
   return letters.length === 0 ? 'for the units' : `for ${letters.length > 4 ? kinds.join(' and ') : listed(letters)}`
 }
 

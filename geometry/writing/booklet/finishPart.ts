@@ -6,8 +6,9 @@
  * Source  handbook sections 8 (backing, batting, binding) and 10 (ditch, order, ends); the figures are those of `finishing.ts`.
  */
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
+import type { Unit } from '../../block/values.ts'
 import { ruleOf } from '../../cutting/oneGo.ts'
-import { count, inWords, kindWords, sayOne, saySize } from '../say.ts'
+import { count, inWords, kindWords, listed, sayOne, saySize } from '../say.ts'
 import { type Bench, spotOf } from './bench.ts'
 import { centreOfAll, lengthOf, minus, patchesByUnit, plus, unitOf } from './cloth.ts'
 import type { Made } from './made.ts'
@@ -35,7 +36,12 @@ export function layOutSteps(bench: Bench): Made[] {
       title: 'Lay out the block',
       sentences: [
         'Lay all units out, right sides up, as the picture shows. Look at it from a few steps away: is every unit turned the right way?',
-        ...(many ? [] : bench.looks.map(({ label, row, units }) => `${label}: ${inWords(units.length, kindWords(row.kind, 1), kindWords(row.kind, 2))}.`)),
+        ...(many
+          ? []
+          : bench.looks.map(
+              ({ label, row, units, first }) =>
+                `${label}: ${inWords(units.length, kindWords(row.kind, 1), kindWords(row.kind, 2))} in ${clothOf(first, bench)}.`,
+            )),
         'Keep the layout beside the machine, and put each piece back in its place once it is sewn and pressed.',
       ],
       drawings: [layOutPicture(bench)],
@@ -43,6 +49,8 @@ export function layOutSteps(bench: Bench): Made[] {
     },
   ]
 }
+
+const clothOf = ({ fabrics }: Unit, bench: Bench): string => listed([...new Set(Object.values(fabrics))].map(bench.fabric))
 
 /** Letters above which the picture alone tells them. */
 const MOST_LETTERS = 26
@@ -95,7 +103,11 @@ function sandwichPicture(bench: Bench, backing: readonly [number, number], batti
   sketch.area(centred(first), null, 'wrong', 'cut')
   sketch.area(centred(second), null, 'wrong', 'cut')
   const [wide, high] = bench.report.block.finished
-  for (const { corners, fabric } of bench.patches.values()) sketch.area(corners.map((spot) => minus(spot, [wide / 2, high / 2])), fabric)
+  for (const { corners, fabric } of bench.patches.values())
+    sketch.area(
+      corners.map((spot) => minus(spot, [wide / 2, high / 2])),
+      fabric,
+    )
   sketch.line(centred(bench.report.block.withBorders), 'thin', true)
   return sketch.drawing('The three layers on each other: backing, batting, and the top in their middle.', first[0] * 0.03)
 }
@@ -112,7 +124,7 @@ export function quiltSteps(bench: Bench): Made[] {
       keys: ['quilt'],
       title: 'Quilt along the seams',
       sentences: [
-        `Quilt in the ditch along the line in the picture: ${sayOne(Math.round(ditch.length), bench.unit)} in ${routes === 1 ? 'one go' : count(routes, 'line')}; ${twice}.`,
+        `Quilt in the ditch along the line in the picture: ${sayOne(Math.round(ditch.length), bench.unit)}${routes === 1 ? ', in one go' : ` in ${count(routes, 'line')}`}; ${twice}.`,
         `Begin at ${routes === 1 ? 'the number' : 'number 1, nearest the middle, then take the next'} and follow the arrows${closed && routes === 1 ? ' until you are back where you began' : ''}. Where the line crosses itself, go straight on unless the arrows turn.`,
         'Stitch on the low side of each seam, away from its allowances; in the middle where it is pressed open. A walking foot keeps the layers together.',
         'Secure both ends of every line.',
@@ -166,4 +178,3 @@ export function finishSteps(bench: Bench): Made[] {
     },
   ]
 }
-

@@ -17,7 +17,7 @@ import type { Drawing, Spot } from './values.ts'
 
 export function joinSteps(bench: Bench): Made[] {
   const all = togetherOf(bench, runsOf(bench))
-  const names = new Map(all.flatMap(({ runs, name }) => runs.map(({ final }) => [final.id, nameOne(name, runs.length)] as const)))
+  const names = new Map(all.flatMap(({ runs, name }) => runs.map(({ final }) => [final.id, name] as const)))
   const lines = lineNames(all, bench)
   const told: Told = { bench, name: (item) => lines.get(item.piece) ?? names.get(item.piece) ?? unitName(item, bench) }
   return all.map((together) => joinStep(together, told))
@@ -28,9 +28,6 @@ interface Told {
   /** How an item is called in a sentence. */
   readonly name: (item: Item) => string
 }
-
-/** Of two alike rows each is called by both; of alike sections each is "section 2". */
-const nameOne = (name: string, count: number): string => (count > 1 && name.startsWith('section') ? name : name)
 
 const unitName = ({ unit }: Item, bench: Bench): string => (unit === null ? 'the piece' : (bench.lookOf.get(unit)?.label ?? unit))
 
@@ -92,7 +89,10 @@ const MOST_TOLD = 12
 function asOne(run: Run, number: number, told: Told): string[] {
   const crooked = run.joins.filter(({ kind }) => kind !== 'straight')
   const names = run.items.map(told.name)
-  const chain = number > 1 ? [`Make ${inWords(number, '', '').trim()}; chain piece them: feed them through one after the other, then snip the thread between.`] : []
+  const chain =
+    number > 1
+      ? [`Make ${inWords(number, '', '').trim()}; chain piece them: feed them through one after the other, then snip the thread between.`]
+      : []
   const match = matchingClauses(
     meetingsOf(
       told.bench,
@@ -100,7 +100,12 @@ function asOne(run: Run, number: number, told: Told): string[] {
     ),
   )
   const clause = match.length === 0 ? '' : `: ${listedClauses(match)}`
-  if (crooked.length > 0) return [...crooked.flatMap((join) => crookedSentences(join, run, told)), ...(match.length === 0 ? [] : [`${capital(listedClauses(match))}.`]), ...chain]
+  if (crooked.length > 0)
+    return [
+      ...crooked.flatMap((join) => crookedSentences(join, run, told)),
+      ...(match.length === 0 ? [] : [`${capital(listedClauses(match))}.`]),
+      ...chain,
+    ]
   const how = run.items.length === 2 ? `Sew ${names[0]} to ${names[1]}` : `Sew ${row(names)} together, ${direction(run.axis)}`
   return [`${how}${clause}.`, ...chain]
 }
@@ -118,7 +123,8 @@ function row(names: readonly string[]): string {
 
 const listedClauses = (clauses: readonly string[]): string => clauses.join('; ')
 
-const direction = ([x, y]: Spot): string => (Math.abs(x) > Math.abs(y) * 4 ? 'from left to right' : Math.abs(y) > Math.abs(x) * 4 ? 'from top to bottom' : 'in the order of the picture')
+const direction = ([x, y]: Spot): string =>
+  Math.abs(x) > Math.abs(y) * 4 ? 'from left to right' : Math.abs(y) > Math.abs(x) * 4 ? 'from top to bottom' : 'in the order of the picture'
 
 /** Seam by seam: `Sew row 1 to row 2: match 2 nested seams.` */
 function oneByOne(run: Run, told: Told): string[] {
@@ -148,7 +154,8 @@ function crookedSentences(join: Join, run: Run, told: Told): string[] {
   ]
 }
 
-const pointOf = (place: readonly [number | string, number | string]): Spot => place.map((value) => (typeof value === 'number' ? value : ratio(value))) as unknown as Spot
+const pointOf = (place: readonly [number | string, number | string]): Spot =>
+  place.map((value) => (typeof value === 'number' ? value : ratio(value))) as unknown as Spot
 const ratio = (value: string): number => {
   const [top, bottom] = value.split('/').map(Number)
   return (top ?? 0) / (bottom ?? 1)
@@ -174,7 +181,11 @@ function openEnd(join: Join, bench: Bench): string {
 function finished(runs: readonly Run[], { bench }: Told): string[] {
   const own = new Set(runs.flatMap(({ joins }) => joins.map(({ id }) => id)))
   const closed = bench.report.joins.filter(({ finishedAfter }) => finishedAfter !== undefined && own.has(finishedAfter))
-  return closed.length === 0 ? [] : [`Now finish the ${closed.length === 1 ? 'seam that was' : `${closed.length} seams that were`} left open, from where the stitches end to the edge.`]
+  return closed.length === 0
+    ? []
+    : [
+        `Now finish the ${closed.length === 1 ? 'seam that was' : `${closed.length} seams that were`} left open, from where the stitches end to the edge.`,
+      ]
 }
 
 interface PressWay {
@@ -210,8 +221,9 @@ function pressWords(run: Run, told: Told): { words: string; numbered: boolean } 
   if (signs.length === 1) return { words: `the seam ${sideWords(run.axis, signs[0] as number)}, toward ${towards[0]}`, numbered: false }
   if (new Set(signs).size === 1) return { words: `${all} ${sideWords(run.axis, signs[0] as number)}`, numbered: false }
   const names = [...new Set(towards)]
-  if (names.length <= 2 && !names.includes('open') && !aways.some((away) => names.includes(away))) return { words: `${all} toward ${listed(names)}`, numbered: false }
-  const by = ([1, -1, 0] as const).flatMap((sign) => {
+  if (names.length <= 2 && !names.includes('open') && !aways.some((away) => names.includes(away)))
+    return { words: `${all} toward ${listed(names)}`, numbered: false }
+  const by = [...new Set(signs)].flatMap((sign) => {
     const places = signs.flatMap((one, index) => (one === sign ? [index + 1] : []))
     if (places.length === 0) return []
     return [`${places.length === 1 ? 'seam' : 'seams'} ${listOf(places)} ${sign === 0 ? 'open' : sideWords(run.axis, sign)}`]
@@ -230,14 +242,27 @@ function sideWords([x, y]: Spot, sign: number): string {
 
 function measure({ final }: Run, number: number, name: string, bench: Bench): string[] {
   if (final.unfinished === null) return []
-  const what = number > 1 ? (name.startsWith('row') ? 'Each row' : name.startsWith('column') ? 'Each column' : 'Each') : capital(name.startsWith('the ') ? name : `${name}`)
+  const what =
+    number > 1
+      ? name.startsWith('row')
+        ? 'Each row'
+        : name.startsWith('column')
+          ? 'Each column'
+          : 'Each'
+      : capital(name.startsWith('the ') ? name : `${name}`)
   return [`${what} now measures ${saySize(final.unfinished, bench.unit)}.`]
 }
 
 function drawingsOf(run: Run, name: string, told: Told, numbered: boolean): Drawing[] {
   const { bench } = told
   const labels = run.items.map((item) => shortName(told.name(item), run.items.length))
-  const laid = layoutPicture(run, labels, bench, numbered, `${capital(name)} laid out from the right side, its pieces apart; arrows say which way each seam is pressed.`)
+  const laid = layoutPicture(
+    run,
+    labels,
+    bench,
+    numbered,
+    `${capital(name)} laid out from the right side, its pieces apart; arrows say which way each seam is pressed.`,
+  )
   const behind = pressedRun(run, bench, `${capital(name)} from the wrong side, sewn and pressed.`)
   return behind === null ? [laid] : [laid, behind]
 }

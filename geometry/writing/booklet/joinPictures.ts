@@ -29,7 +29,7 @@ export function layoutPicture(run: Run, labels: readonly string[], bench: Bench,
     for (const { at, verdict } of bench.meetings.get(join.id) ?? []) sketch.point(shift(spotOf(bench, at)), verdict)
     pressArrow(sketch, join, run, bench, shift, gap)
   })
-  if (numbered) inOrder(run, bench).forEach((join, index) => sketch.point(shift(spotOf(bench, join.from)), 'number', String(index + 1)))
+  if (numbered) for (const [index, join] of inOrder(run, bench).entries()) sketch.point(shift(spotOf(bench, join.from)), 'number', String(index + 1))
   return sketch.drawing(title, gap / 3)
 }
 
@@ -58,7 +58,12 @@ export const sewnNow = (join: Join, bench: Bench): Stretch[] =>
 function pressArrow(sketch: Sketch, join: Join, run: Run, bench: Bench, shift: (spot: Spot) => Spot, gap: number): void {
   const ends = join.via.length === 0 ? ([spotOf(bench, join.from), spotOf(bench, join.to)] as const) : longestOf(sewnNow(join, bench))
   if (ends === null) return
-  const at = shift(freePlace(ends, (bench.meetings.get(join.id) ?? []).map(({ at: place }) => spotOf(bench, place))))
+  const at = shift(
+    freePlace(
+      ends,
+      (bench.meetings.get(join.id) ?? []).map(({ at: place }) => spotOf(bench, place)),
+    ),
+  )
   const far = gap * 0.42
   const way = towardSign(join, run, bench)
   for (const sign of way === 0 ? [1, -1] : [way]) sketch.arrow(plus(at, run.axis, way === 0 ? 0 : -sign * far), plus(at, run.axis, sign * far))
@@ -97,4 +102,3 @@ const drawnSeam = (join: Join, bench: Bench): DrawnSeam => ({
   sides: [patchesIn(bench, join.sides[0]), patchesIn(bench, join.sides[1])],
   toward: join.press.toward,
 })
-

@@ -2,7 +2,6 @@
 import { parseRational, toNumber } from '../../exact/rational.ts'
 import type { Look } from './bench.ts'
 
-
 export interface Flip {
   readonly corner: 'topLeft' | 'topRight' | 'bottomRight' | 'bottomLeft'
   readonly fabric: string

@@ -12,7 +12,8 @@ const CLAUSES: Readonly<Record<Verdict, (number: number) => string>> = {
   nests: (n) => `match ${count(n, 'nested seam')}`,
   open: (n) => `pin ${count(n, 'pair')} of seams that are pressed open`,
   pin: (n) => `match ${count(n, 'point')} by pinning`,
-  tip: (n) => `sew just across ${count(n, 'point')}, where ${n === 1 ? 'its' : 'their'} seams cross, so that none is cut off`,
+  tip: (n) =>
+    `sew just across ${count(n, 'point')}, where ${n === 1 ? 'its' : 'their'} seams cross, so that ${n === 1 ? 'it is not' : 'none is'} cut off`,
   clashes: (n) => `pin ${count(n, 'pair')} of seams whose allowances lie the same way, and sew slowly over the ${n === 1 ? 'ridge' : 'ridges'}`,
 }
 

@@ -126,8 +126,14 @@ export function goosePictures(large: number, small: number, goose: string, corne
   besideLine(second, [large, 0], to, bench.seam, third, true)
   second.text([large - small * 0.25, small * 0.62], '2')
   return [
-    first.drawing('The large square, right side up, with small squares 1 and 3 on opposite corners, wrong side up: stitches on each side of the line, then the cut.', large * 0.05),
-    second.drawing('One half, pressed, with small square 2 on the corner that was bare: stitches on each side of its line, then the cut.', large * 0.05),
+    first.drawing(
+      'The large square, right side up, with small squares 1 and 3 on opposite corners, wrong side up: stitches on each side of the line, then the cut.',
+      large * 0.05,
+    ),
+    second.drawing(
+      'One half, pressed, with small square 2 on the corner that was bare: stitches on each side of its line, then the cut.',
+      large * 0.05,
+    ),
   ]
 }
 

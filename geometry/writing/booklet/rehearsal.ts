@@ -141,4 +141,3 @@ export function thirtySeconds(length: number, unit: 'in' | 'cm'): string {
 
 const fine = ([wide, high]: Size, unit: 'in' | 'cm'): string =>
   unit === 'cm' ? `${decimal(wide)} × ${decimal(high)} cm` : `${thirtySeconds(wide, unit).replace(' in', '')} × ${thirtySeconds(high, unit)}`
-

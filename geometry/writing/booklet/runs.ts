@@ -138,7 +138,12 @@ function named(bench: Bench, groups: readonly (readonly Run[])[], runs: readonly
   })
 }
 
-const TITLES: Partial<Record<Stage, string>> = { block: 'Join the block', row: 'Sew the block', column: 'Sew the block', section: 'Join the sections' }
+const TITLES: Partial<Record<Stage, string>> = {
+  block: 'Join the block',
+  row: 'Sew the block',
+  column: 'Sew the block',
+  section: 'Join the sections',
+}
 
 export const listOf = (numbers: readonly number[]): string =>
   numbers.length < 2 ? String(numbers[0] ?? '') : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`

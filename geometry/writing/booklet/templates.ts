@@ -94,7 +94,9 @@ function neighbourFinder(patches: readonly BenchPatch[]): Beside {
   return (own) => {
     const { left, right, top, bottom } = extentOf(own.corners)
     return boxes
-      .filter((box) => box.patch !== own && box.left <= right + NEAR && box.right >= left - NEAR && box.top <= bottom + NEAR && box.bottom >= top - NEAR)
+      .filter(
+        (box) => box.patch !== own && box.left <= right + NEAR && box.right >= left - NEAR && box.top <= bottom + NEAR && box.bottom >= top - NEAR,
+      )
       .map(({ patch }) => patch)
   }
 }
@@ -138,7 +140,10 @@ function templateOf(
 }
 
 function cutWords(plain: number, mirrored: number): string {
-  const parts = [...(plain > 0 ? [`cut ${count(plain, 'patch', 'patches')} as drawn`] : []), ...(mirrored > 0 ? [`cut ${count(mirrored, 'patch', 'patches')} with the template turned over`] : [])]
+  const parts = [
+    ...(plain > 0 ? [`cut ${count(plain, 'patch', 'patches')} as drawn`] : []),
+    ...(mirrored > 0 ? [`cut ${count(mirrored, 'patch', 'patches')} with the template turned over`] : []),
+  ]
   return listed(parts)
 }
 
@@ -157,7 +162,10 @@ function picture(
   for (const { from, to } of notches) sketch.line([from, to], 'marked')
   sketch.arrow(grain.from, grain.to, 'grain')
   sketch.text(plus(centreOf(finished), unitOf(turned(minus(grain.to, grain.from))), lengthOf(minus(grain.to, grain.from)) * 0.15), letter)
-  return sketch.drawing(`${name}: the cutting line, the seam line inside it, an arrow along the grain${notches.length === 0 ? '' : ', notches where seams meet it'}.`, 0.1)
+  return sketch.drawing(
+    `${name}: the cutting line, the seam line inside it, an arrow along the grain${notches.length === 0 ? '' : ', notches where seams meet it'}.`,
+    0.1,
+  )
 }
 
 const turned = ([x, y]: Spot): Spot => [-y, x]
@@ -267,9 +275,14 @@ function chordAlong(corners: readonly Spot[], [a, b]: Stretch): Stretch {
   const along = unitOf(minus(b, a))
   const inward = outward(b, a)
   const deep = Math.max(...corners.map((corner) => dot(minus(corner, a), inward)))
-  const chords = Array.from({ length: 15 }, (_, index) => chordAt(corners, plus(a, inward, (deep * (index + 1)) / 16), along)).filter((chord) => chord !== null)
+  const chords = Array.from({ length: 15 }, (_, index) => chordAt(corners, plus(a, inward, (deep * (index + 1)) / 16), along)).filter(
+    (chord) => chord !== null,
+  )
   // Long, and well inside: a chord near an edge would lie on the seam line.
-  const best = chords.reduce<Stretch | null>((one, other) => (one === null || lengthOf(minus(other[1], other[0])) > lengthOf(minus(one[1], one[0])) * 1.15 ? other : one), middleChord(chords))
+  const best = chords.reduce<Stretch | null>(
+    (one, other) => (one === null || lengthOf(minus(other[1], other[0])) > lengthOf(minus(one[1], one[0])) * 1.15 ? other : one),
+    middleChord(chords),
+  )
   const [from, to] = best ?? [a, b]
   const middle = middleOf(from, to)
   return [plus(middle, minus(from, middle), 0.6), plus(middle, minus(to, middle), 0.6)]
@@ -299,11 +312,13 @@ function notchesOf({ corners }: BenchPatch, beside: readonly BenchPatch[], seam:
   const found = sidesOf(corners).flatMap((side) => {
     const along = unitOf(minus(side[1], side[0]))
     const length = lengthOf(minus(side[1], side[0]))
-    const meets = beside.flatMap((patch) => patch.corners).filter((corner) => {
-      const away = minus(corner, side[0])
-      const far = dot(away, along)
-      return Math.abs(cross(along, away)) < NEAR && far > NEAR && far < length - NEAR
-    })
+    const meets = beside
+      .flatMap((patch) => patch.corners)
+      .filter((corner) => {
+        const away = minus(corner, side[0])
+        const far = dot(away, along)
+        return Math.abs(cross(along, away)) < NEAR && far > NEAR && far < length - NEAR
+      })
     const places = grouped(meets, ([x, y]) => `${x.toFixed(4)} ${y.toFixed(4)}`)
     return [...places.values()].map((same): Stretch => [same[0] as Spot, plus(same[0] as Spot, outward(...side), seam)])
   })

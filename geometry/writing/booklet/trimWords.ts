@@ -23,7 +23,10 @@ export function trimSentences(look: Look, bench: Bench): string[] {
   const [one, other] = first.kind === 'polygon' ? [] : trimCuts(first, bench.block, 'right')
   if (one === undefined) return [`${to}.`]
   const [wide, high] = one.size
-  const lines = wide === high ? `the ${onRuler(wide, bench.unit)} lines` : `the lines for ${onRuler(wide, bench.unit)} across and ${onRuler(high, bench.unit)} down`
+  const lines =
+    wide === high
+      ? `the ${onRuler(wide, bench.unit)} lines`
+      : `the lines for ${onRuler(wide, bench.unit)} across and ${onRuler(high, bench.unit)} down`
   return [
     `${to}. Lay it as the picture shows, with ${underRuler(one, bench)}. See that cloth reaches ${lines}; cut along the ruler's right and top edge.`,
     `Turn it half round and lay the two cut edges on ${lines}${other === undefined ? '' : ` and ${underRuler(other, bench)}`}; cut the other two edges.`,
@@ -38,8 +41,17 @@ function underRuler(cut: RulerCut, bench: Bench): string {
   const line = halfSquare.length === 0 ? [] : [`the ruler's 45° line along ${slanting.length === 1 ? 'the seam' : 'a seam'}`]
   const points = cut.points
     .filter(({ what }) => what !== 'end')
-    .map(({ at }) => `the point where the seams meet ${onRuler(at.fromSide, bench.unit)} from the right edge and ${onRuler(at.fromTop, bench.unit)} below the top edge`)
-  const ends = line.length + points.length > 0 ? [] : cut.points.map(({ at }) => `the end of the seam ${onRuler(at.fromSide, bench.unit)} from the right edge and ${onRuler(at.fromTop, bench.unit)} below the top edge`)
+    .map(
+      ({ at }) =>
+        `the point where the seams meet ${onRuler(at.fromSide, bench.unit)} from the right edge and ${onRuler(at.fromTop, bench.unit)} below the top edge`,
+    )
+  const ends =
+    line.length + points.length > 0
+      ? []
+      : cut.points.map(
+          ({ at }) =>
+            `the end of the seam ${onRuler(at.fromSide, bench.unit)} from the right edge and ${onRuler(at.fromTop, bench.unit)} below the top edge`,
+        )
   return listed([...line, ...points, ...ends])
 }
 

@@ -195,10 +195,7 @@ export function trimPicture(look: Look, bench: Bench, hand: Hand): Drawing | nul
     sketch.line([at, [at[0], raw.top]], 'thin')
     sketch.point(at, 'tip')
   }
-  return sketch.drawing(
-    `Unit ${look.label} under the ruler, for a ${hand} hand: cut along the ruler's ${hand} and top edge.`,
-    marginOf(patches),
-  )
+  return sketch.drawing(`Unit ${look.label} under the ruler, for a ${hand} hand: cut along the ruler's ${hand} and top edge.`, marginOf(patches))
 }
 
 /** A length on the ruler, or the nearest. */

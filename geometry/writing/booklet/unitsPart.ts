@@ -6,7 +6,7 @@
  * Source  handbook sections 1 to 3 (methods), 5 (pressing); otherwise common practice, no source.
  */
 import { leftAndRight, trimSentences } from './trimWords.ts'
-import { lightnessOf } from '../../pressing/wishes.ts'
+import { lightnessOf } from '../../colour/lab.ts'
 import type { Method } from '../../block/values.ts'
 import type { UnitRow } from '../../values.ts'
 import { capital, count, inWords, kindWords, listed, patchWords, saySize } from '../say.ts'
@@ -33,7 +33,9 @@ interface Way {
 function unitStep(row: UnitRow, looks: readonly Look[], bench: Bench): Made {
   const first = looks[0] as Look
   const trimmed = TRIMMED.has(row.method)
-  const trim = trimmed ? trimSentences(first, bench) : [`${row.count === 1 ? 'It measures' : 'Each measures'} ${saySize(row.unfinished, bench.unit)}.`]
+  const trim = trimmed
+    ? trimSentences(first, bench)
+    : [`${row.count === 1 ? 'It measures' : 'Each measures'} ${saySize(row.unfinished, bench.unit)}.`]
   const made = WAYS[row.method](row, first, bench)
   const bias = row.bias ? ['The outside edges are on the bias: handle them little, and press without pushing.'] : []
   return {
@@ -98,7 +100,9 @@ type MakeWay = (row: UnitRow, look: Look, bench: Bench) => Way
 
 const cutSize = (bench: Bench, row: UnitRow, pick: 'largest' | 'smallest' = 'largest'): number => {
   const wanted = new Set(row.for)
-  const sizes = bench.report.cut.filter(({ method, for: units }) => method === row.method && units.some((id) => wanted.has(id))).flatMap(({ size }) => size)
+  const sizes = bench.report.cut
+    .filter(({ method, for: units }) => method === row.method && units.some((id) => wanted.has(id)))
+    .flatMap(({ size }) => size)
   return sizes.length === 0 ? (row.unfinished[0] as number) : pick === 'largest' ? Math.max(...sizes) : Math.min(...sizes)
 }
 
@@ -118,16 +122,25 @@ const twoFabrics = ({ row, first }: Look): [string, string] => {
   return names.map((name) => first.fabrics[name] as string) as [string, string]
 }
 
-const lineOn = (bench: Bench, lighter: string): string => `Draw a line from corner to corner on the wrong side of ${bench.fabric(lighter)}.`
+const lineOn = (bench: Bench, lighter: string): string =>
+  `Draw a line from corner to corner on the wrong side of each ${bench.fabric(lighter)} square.`
 const besideIt = ({ seamSaid }: Bench): string => `Sew ${seamSaid} from the line on each side of it. Cut on the line.`
+
+const eachMakes = (row: UnitRow, number: string): string => (row.goes === 1 ? '' : ` Each pair makes ${number}.`)
 
 const two: MakeWay = (row, look, bench) => {
   const [one, other] = twoFabrics(look)
   const lighter = lighterOf(bench, one, other)
   return {
-    sentences: [...pairs(row, [one, other], bench), `${lineOn(bench, lighter)} ${besideIt(bench)} Each pair makes two.`],
+    sentences: [...pairs(row, [one, other], bench), `${lineOn(bench, lighter)} ${besideIt(bench)}${eachMakes(row, 'two')}`],
     drawings: [
-      twoSquares(cutSize(bench, row), lighter, bench, 'one line', 'Two squares, right sides together: stitches on each side of the line, then the cut on it.'),
+      twoSquares(
+        cutSize(bench, row),
+        lighter,
+        bench,
+        'one line',
+        'Two squares, right sides together: stitches on each side of the line, then the cut on it.',
+      ),
     ],
   }
 }
@@ -138,9 +151,17 @@ const four: MakeWay = (row, look, bench) => {
   return {
     sentences: [
       ...pairs(row, [one, other], bench),
-      `Sew all round, ${bench.seamSaid} from the edge. Without moving the pair, cut it from corner to corner both ways. Each pair makes four.`,
+      `Sew all round, ${bench.seamSaid} from the edge. Without moving the pair, cut it from corner to corner both ways.${eachMakes(row, 'four')}`,
     ],
-    drawings: [twoSquares(cutSize(bench, row), lighter, bench, 'all round', 'Two squares, right sides together, sewn all round; cut from corner to corner both ways.')],
+    drawings: [
+      twoSquares(
+        cutSize(bench, row),
+        lighter,
+        bench,
+        'all round',
+        'Two squares, right sides together, sewn all round; cut from corner to corner both ways.',
+      ),
+    ],
   }
 }
 
@@ -150,8 +171,8 @@ const eight: MakeWay = (row, look, bench) => {
   return {
     sentences: [
       ...pairs(row, [one, other], bench),
-      `Draw both lines from corner to corner on the wrong side of ${bench.fabric(lighter)}. Sew ${bench.seamSaid} from each line on both sides of it.`,
-      'Cut through the middle both ways, then on the lines. Each pair makes eight.',
+      `Draw both lines from corner to corner on the wrong side of each ${bench.fabric(lighter)} square. Sew ${bench.seamSaid} from each line on both sides of it.`,
+      `Cut through the middle both ways, then on the lines.${eachMakes(row, 'eight')}`,
     ],
     drawings: [
       twoSquares(
@@ -176,8 +197,19 @@ const hourglassTwo: MakeWay = (row, look, bench) => {
       `Lay the two halves on each other, right sides together, the fabrics crossed: ${listed(['match 1 nested seam'])}. Draw the other line from corner to corner, across the seam. ${besideIt(bench)} The two hourglasses are of opposite hand.`,
     ],
     drawings: [
-      twoSquares(size, lighter, bench, 'one line', 'First round. Two squares, right sides together: stitches on each side of the line, then the cut on it.'),
-      crossedHalves(size, [one, other], bench, 'Second round. Two halves, right sides together, fabrics crossed: stitches on each side of the new line, then the cut on it.'),
+      twoSquares(
+        size,
+        lighter,
+        bench,
+        'one line',
+        'First round. Two squares, right sides together: stitches on each side of the line, then the cut on it.',
+      ),
+      crossedHalves(
+        size,
+        [one, other],
+        bench,
+        'Second round. Two halves, right sides together, fabrics crossed: stitches on each side of the new line, then the cut on it.',
+      ),
     ],
   }
 }
@@ -208,7 +240,9 @@ const geese: MakeWay = (row, _, bench) => {
 function squaresSaid(corners: readonly string[], bench: Bench): string {
   const cloth = [...new Set(corners)]
   if (cloth.length === 1) return `all of ${bench.fabric(cloth[0] as string)}`
-  const each = cloth.map((fabric) => `${listed(corners.flatMap((id, index) => (id === fabric ? [String(index + 1)] : [])))} of ${bench.fabric(fabric)}`)
+  const each = cloth.map(
+    (fabric) => `${listed(corners.flatMap((id, index) => (id === fabric ? [String(index + 1)] : [])))} of ${bench.fabric(fabric)}`,
+  )
   return listed(each)
 }
 
@@ -217,12 +251,13 @@ const flips: MakeWay = (row, look, bench) => {
   const base = look.first.kind === 'goose' ? (look.first.fabrics.goose as string) : (row.fabrics.centre as string)
   const cloth = [...new Set(corners.map(({ fabric }) => fabric))].map(bench.fabric)
   if (corners.length === 0) return { sentences: ['Use it as cut.'], drawings: [] }
-  const rounds: readonly (readonly Flip[])[] = look.first.kind === 'goose' ? corners.map((one) => [one]) : [corners.slice(0, 2), corners.slice(2)].filter(({ length }) => length > 0)
+  const rounds: readonly (readonly Flip[])[] =
+    look.first.kind === 'goose' ? corners.map((one) => [one]) : [corners.slice(0, 2), corners.slice(2)].filter(({ length }) => length > 0)
   const places = (some: readonly Flip[]): string => listed(some.map(({ corner, fabric }) => `the ${patchWords(corner)} in ${bench.fabric(fabric)}`))
   return {
     sentences: [
-      `Draw a line from corner to corner on the wrong side of ${listed(cloth)} squares.`,
-      `For each unit lay ${rounds[0]?.length === 1 ? 'a square on a corner' : 'squares on corners'} of the ${bench.fabric(base)} base, right sides together: ${places(rounds[0] ?? [])}. Sew on the line, across the corner. Trim ${bench.seamSaid} beyond the stitches and press the corner over.`,
+      `Draw a line from corner to corner on the wrong side of every small square (${listed(cloth)}).`,
+      `${row.count === 1 ? 'Lay' : 'For each unit lay'} ${rounds[0]?.length === 1 ? 'a square on a corner' : 'squares on two corners'} of the ${bench.fabric(base)} base, right sides together: ${places(rounds[0] ?? [])}. Sew on the line, across the corner. Trim ${bench.seamSaid} beyond the stitches and press the corner over.`,
       ...rounds.slice(1).map((some) => `Do the same with ${places(some)}.`),
     ],
     drawings: rounds.map((laid, index) =>
@@ -253,7 +288,12 @@ const stripSet: MakeWay = (row, look, bench) => {
 
 const plain: MakeWay = (row, look, bench) => {
   const order = PLAIN_WORDS[row.kind]
-  const meetings = matchingClauses(meetingsOf(bench, look.seams.map(({ join }) => join)))
+  const meetings = matchingClauses(
+    meetingsOf(
+      bench,
+      look.seams.map(({ join }) => join),
+    ),
+  )
   const match = meetings.length === 0 ? [] : [`${capital(listed(meetings))}.`]
   return { sentences: [...(order === undefined ? [] : order(look, bench)), ...match], drawings: [apartPicture(look, bench)] }
 }
@@ -265,7 +305,9 @@ const PLAIN_WORDS: Readonly<Record<string, (look: Look, bench: Bench) => string[
     'Trim off the ears.',
   ],
   goose: () => ['Sew one wing to the goose, long edge to short edge, right sides together; press, then sew the other wing. Trim off the ears.'],
-  diamond: () => ['Sew triangles to two opposite sides of the square, their tips sticking out alike on both ends. Press, trim off the ears, then sew the other two.'],
+  diamond: () => [
+    'Sew triangles to two opposite sides of the square, their tips sticking out alike on both ends. Press, trim off the ears, then sew the other two.',
+  ],
   cornered: () => ['Sew a triangle to each clipped corner of the centre, its tips sticking out alike on both ends. Trim off the ears.'],
   strips: ({ first }, bench) => {
     const fabrics = Object.keys(first.fabrics).map((_, index) => bench.fabric(first.fabrics[`strip${index + 1}`] as string))

@@ -135,6 +135,14 @@ export interface Template {
   readonly sentences: readonly string[]
 }
 
+/** Words of the maker whose step the block no longer has: kept in the file, told to her. */
+export interface OrphanedWords {
+  readonly key: string
+  readonly words?: string
+  readonly note?: string
+  readonly photograph?: string
+}
+
 export interface Booklet {
   readonly title: string
   /** The maker's name, or nothing. */
@@ -152,4 +160,5 @@ export interface Booklet {
   readonly templates: readonly Template[]
   readonly cautions: readonly Caution[]
   readonly seamAdvice: readonly string[]
+  readonly orphans: readonly OrphanedWords[]
 }

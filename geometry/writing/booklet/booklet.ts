@@ -1,0 +1,155 @@
+/**
+ * The booklet: from a finished block to instructions that a class can follow, as a model that screen, text and printed pages render alike.
+ *
+ * In      a report and its block, with the maker's own words on it.
+ * Out     parts with their steps, pictures, cautions, the rehearsal of the seam and the templates. A layout that cannot be sewn as it stands gives
+ *         what can be said of it, and its problems.
+ */
+import type { Block } from '../../block/values.ts'
+import { ERRORS, type Report } from '../../values.ts'
+import { decimal, sayOne, saySize } from '../say.ts'
+import { type Bench, benchOf } from './bench.ts'
+import { borderSteps } from './bordersPart.ts'
+import { CAUTIONS, cautionLine, seamAdvice } from './cautions.ts'
+import { cutSteps } from './cutPart.ts'
+import { finishSteps, frontPicture, layOutSteps, quiltSteps, sandwichSteps } from './finishPart.ts'
+import { joinSteps } from './joinPart.ts'
+import type { Made } from './made.ts'
+import { rehearsalOf } from './rehearsal.ts'
+import { templatesOf } from './templates.ts'
+import { unitSteps } from './unitsPart.ts'
+import type { Booklet, BookletFabric, BookletFact, BookletPart, BookletPartKey, BookletStep, Caution, OrphanedWords } from './values.ts'
+
+export function bookletOf(report: Report, block: Block): Booklet {
+  const bench = benchOf(report, block)
+  const taken = new Set<string>()
+  const parts = PARTS.map(([key, title, steps]) => partOf(key, title, steps(bench), block, taken)).filter(({ steps }) => steps.length > 0)
+  const { title = '', by = '', introduction = '' } = block.booklet ?? {}
+  return {
+    title: title.trim() === '' ? block.name : title,
+    by,
+    introduction: introduction.trim() === '' ? ownIntroduction(bench) : introduction,
+    language: 'en',
+    unit: bench.unit,
+    problems: problemsOf(report),
+    facts: factsOf(bench),
+    front: frontPicture(bench),
+    fabrics: fabricsOf(bench),
+    parts,
+    rehearsal: rehearsalOf(bench),
+    templates: templatesOf(bench),
+    cautions: CAUTIONS,
+    seamAdvice: seamAdvice(bench),
+    orphans: orphansOf(block, taken),
+  }
+}
+
+const PARTS: readonly (readonly [BookletPartKey, string, (bench: Bench) => Made[]])[] = [
+  ['cut', 'Cut', cutSteps],
+  ['units', 'Make the units', unitSteps],
+  ['lay out', 'Lay out', layOutSteps],
+  ['join', 'Join', joinSteps],
+  ['borders', 'Add the borders', borderSteps],
+  ['sandwich', 'Layer', sandwichSteps],
+  ['quilt', 'Quilt', quiltSteps],
+  ['finish', 'Finish', finishSteps],
+]
+
+/** Each caution stands once in a part, in the first step that calls for it. */
+function partOf(key: BookletPartKey, title: string, made: readonly Made[], block: Block, taken: Set<string>): BookletPart {
+  const said = new Set<Caution['about']>()
+  const steps = made.map((step) => {
+    const fresh = step.cautions.filter((about) => !said.has(about))
+    for (const about of fresh) said.add(about)
+    return withWords(step, fresh.map(cautionLine), block, taken)
+  })
+  return { key, title, steps }
+}
+
+/** The maker's own words laid over a step. Stored words are found by any of the step's keys that no step before it has taken. */
+function withWords({ keys, ...step }: Made, cautions: readonly string[], block: Block, taken: Set<string>): BookletStep {
+  const stored = block.booklet?.steps ?? {}
+  const key = keys.find((one) => Object.hasOwn(stored, one) && !taken.has(one)) ?? keys.find((one) => !taken.has(one)) ?? (keys[0] as string)
+  taken.add(key)
+  const own = Object.hasOwn(stored, key) ? stored[key] : undefined
+  return {
+    ...step,
+    key,
+    cautions,
+    ...(own?.words === undefined ? {} : { edited: { words: own.words, stale: own.of !== undefined && own.of !== programWords(step.sentences) } }),
+    ...(own?.note === undefined ? {} : { note: own.note }),
+    ...(own?.photograph === undefined ? {} : { photograph: own.photograph }),
+  }
+}
+
+/** The words of a step as the program says them: what the maker's own are kept beside, to tell when they have moved on. */
+export const programWords = (sentences: readonly string[]): string => sentences.join('\n')
+
+/** What the maker reads in a step: her own words if she has any. */
+export const wordsOf = ({ edited, sentences }: Pick<BookletStep, 'edited' | 'sentences'>): readonly string[] =>
+  edited === undefined ? sentences : edited.words.split('\n').filter((line) => line.trim() !== '')
+
+function orphansOf({ booklet }: Block, taken: ReadonlySet<string>): OrphanedWords[] {
+  return Object.entries(booklet?.steps ?? {}).flatMap(([key, { words, note, photograph }]) =>
+    taken.has(key)
+      ? []
+      : [
+          {
+            key,
+            ...(words === undefined ? {} : { words }),
+            ...(note === undefined ? {} : { note }),
+            ...(photograph === undefined ? {} : { photograph }),
+          },
+        ],
+  )
+}
+
+function ownIntroduction({ report, unit }: Bench): string {
+  const { name, finished } = report.block
+  const said = name.trim() === '' ? 'This block' : `“${name}”`
+  return `${said} measures ${saySize(finished, unit)} finished. Read all steps once before you cut.`
+}
+
+function problemsOf({ problems }: Report): string[] {
+  const errors = problems.filter(({ code }) => ERRORS.has(code)).map(({ message }) => message)
+  const others = problems.filter(({ code }) => !ERRORS.has(code)).map(({ message }) => message)
+  const head = errors.length === 0 ? [] : ['This block cannot be sewn as it stands: put right what follows, then make the booklet again.']
+  return [...head, ...new Set(errors), ...new Set(others)]
+}
+
+function factsOf({ report, unit, seamSaid }: Bench): BookletFact[] {
+  const { finished, unfinished, withBorders } = report.block
+  const borders = withBorders[0] !== unfinished[0] || withBorders[1] !== unfinished[1]
+  const pieces = report.cut.reduce((sum, { count }) => sum + count, 0)
+  return [
+    { what: 'Finished size', said: saySize(finished, unit) },
+    { what: 'Unfinished size', said: saySize(unfinished, unit) },
+    ...(borders ? [{ what: 'With its borders, unfinished', said: saySize(withBorders, unit) }] : []),
+    { what: 'Seam allowance', said: seamSaid },
+    { what: 'Pieces to cut', said: String(pieces) },
+    ...(report.joins.length === 0
+      ? []
+      : [
+          { what: 'Joined in', said: ORDERS[report.order] },
+          { what: 'Seams', said: String(report.joins.length) },
+        ]),
+  ]
+}
+
+const ORDERS = { rows: 'rows', columns: 'columns', sections: 'sections' } as const
+
+function fabricsOf({ report, block, unit }: Bench): BookletFabric[] {
+  const cloth = new Map(report.fabric.map((row) => [row.fabric, row]))
+  const used = new Set([...report.cut.map(({ fabric }) => fabric), ...report.patches.map(({ fabric }) => fabric)])
+  return block.fabrics
+    .filter(({ id }) => used.has(id))
+    .map(({ id, name, colour }) => {
+      const buy = cloth.get(id)?.buy
+      return { id, name, colour, buy: buy === undefined ? '' : buySaid(buy, unit) }
+    })
+}
+
+/** Yards are sold by the eighth. */
+export function buySaid(buy: number, unit: 'in' | 'cm'): string {
+  return unit === 'cm' ? `${decimal(buy)} m` : sayOne(buy, 'in').replace(' in', ' yd')
+}
