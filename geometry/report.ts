@@ -119,6 +119,7 @@ function found(sewnBlock: SewnBlock): Findings {
     cut: cut.cut,
     fabric: cut.fabric,
     cloth: cut.cloth,
+    advice: cut.advice,
   }
 }
 

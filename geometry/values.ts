@@ -20,6 +20,14 @@ export interface Problem {
   readonly area?: number
 }
 
+/** What the maker may want to know before she cuts: a print that will lie turned, an edge off the grain, units that cannot be cut larger. */
+export interface Advice {
+  readonly code: 'print' | 'grain' | 'oversize'
+  readonly at: ReportPoint
+  readonly units: readonly string[]
+  readonly message: string
+}
+
 export interface Patch {
   readonly id: string
   /** null for a border strip. */
@@ -113,6 +121,8 @@ export interface UnitRow {
   readonly goes: number
   readonly spare: number
   readonly bias: boolean
+  /** Its squares are cut so much larger than needed. */
+  readonly oversize?: number
 }
 
 export interface CutRow {
@@ -123,11 +133,13 @@ export interface CutRow {
   readonly then: 'none' | 'halve' | 'quarter'
   readonly method: Method
   readonly for: readonly string[]
+  /** Of a print that may not be turned a quarter: the size is across the cloth, then along it. */
+  readonly fixed?: true
 }
 
 export interface Strip {
   readonly height: number
-  readonly pieces: readonly { readonly size: readonly [number, number]; readonly count: number }[]
+  readonly pieces: readonly { readonly size: readonly [number, number]; readonly count: number; readonly fixed?: true }[]
 }
 
 export interface FabricRow {
@@ -188,6 +200,7 @@ export interface Report {
   readonly cut: readonly CutRow[]
   readonly fabric: readonly FabricRow[]
   readonly cloth: { readonly usableWidth: number }
+  readonly advice: readonly Advice[]
   readonly ditch: Ditch
 }
 

@@ -7,7 +7,7 @@
  */
 import { add, compare, parseRational, type Rational, rational, subtract, toFile } from '../exact/rational.ts'
 import { exactPoint, type ExactPoint, KIND_FACTS } from '../units/kinds.ts'
-import type { Block, Border, Fabric, FilePoint, Length, Method, Order, Position, PressAsked, Turn, Unit } from './values.ts'
+import type { Block, Border, Direction, Fabric, FilePoint, Length, Method, Order, Position, PressAsked, Turn, Unit } from './values.ts'
 
 export type Mutable<T> = T extends readonly (infer Item)[]
   ? T extends readonly [unknown, unknown]
@@ -272,7 +272,10 @@ export const recolourAll = (from: string, to: string): Edit => ({
   change: (draft) => {
     if (!hasFabric(draft, to)) return
     for (const unit of draft.units) for (const name of Object.keys(unit.fabrics)) if (unit.fabrics[name] === from) unit.fabrics[name] = to
-    for (const border of draft.borders ?? []) if (border.fabric === from) border.fabric = to
+    for (const border of draft.borders ?? []) {
+      if (border.fabric === from) border.fabric = to
+      if (border.corner === from) border.corner = to
+    }
   },
 })
 
@@ -292,11 +295,24 @@ export const changeFabric = (id: string, change: { readonly name?: string; reado
   },
 })
 
+/** Null for a print that may lie any way. */
+export const setDirection = (id: string, direction: Direction | null): Edit => ({
+  name: 'say how a print may lie',
+  change: (draft) => {
+    const fabric = draft.fabrics.find((one) => one.id === id)
+    if (fabric === undefined) return
+    if (direction === null) delete fabric.direction
+    else fabric.direction = direction
+  },
+})
+
 /** A fabric that some patch or border is cut from stays. */
 export const removeFabric = (id: string): Edit => ({
   name: 'remove a fabric',
   change: (draft) => {
-    const used = draft.units.some(({ fabrics }) => Object.values(fabrics).includes(id)) || (draft.borders ?? []).some(({ fabric }) => fabric === id)
+    const used =
+      draft.units.some(({ fabrics }) => Object.values(fabrics).includes(id)) ||
+      (draft.borders ?? []).some(({ fabric, corner }) => fabric === id || corner === id)
     if (!used && hasFabric(draft, id)) draft.fabrics = draft.fabrics.filter((fabric) => fabric.id !== id)
   },
 })
@@ -306,6 +322,17 @@ export const setMethod = (ids: readonly string[], method: Method): Edit => ({
   name: 'choose a method',
   change: (draft) => {
     for (const unit of unitsOf(draft, ids)) if (KIND_FACTS[unit.kind].methods.includes(method)) unit.method = method
+  },
+})
+
+/** How much larger these units are cut, to be trimmed once sewn; null for not at all. */
+export const setOversize = (ids: readonly string[], oversize: Length | null): Edit => ({
+  name: oversize === null ? 'cut units as needed' : 'cut units a little larger',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, ids)) {
+      if (oversize === null) delete unit.oversize
+      else unit.oversize = oversize
+    }
   },
 })
 
@@ -330,10 +357,11 @@ export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?
     const { measure, cloth } = draft
     if (change.unit !== undefined && change.unit !== measure.unit) {
       measure.unit = change.unit
-      // A seam, a step or a width of cloth in inches means nothing in centimetres: the new unit's usual ones are taken.
+      // A seam, a step, a width of cloth or what is cut larger in inches means nothing in centimetres: the new unit's usual ones are taken.
       delete measure.seam
       delete measure.round
       delete cloth?.usableWidth
+      for (const unit of draft.units) delete unit.oversize
     }
     if (change.seam !== undefined) measure.seam = change.seam
   },

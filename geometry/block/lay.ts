@@ -2,7 +2,7 @@
  * Lay the units on the table: every patch as a polygon of whole numbers on one common denominator, borders round it.
  *
  * In      a block that has been read.
- * Out     patches with clockwise corners, grouped by unit; each border strip is a patch of its own.
+ * Out     patches with clockwise corners, grouped by unit; each border strip and each of its corner squares is a patch of its own.
  * Exact   a border's width may be any length, so borders stand one cell wide in the whole-number plane, whatever their width;
  *         `realX` and `realY` give back the true place in cells. Nothing that is decided depends on a border's width.
  */
@@ -14,14 +14,14 @@ import type { Block, Position, Unit } from './values.ts'
 
 export interface LaidPatch {
   readonly id: string
-  /** The place of the unit in the block's list; −1 for a border strip. */
+  /** The place of the unit in the block's list; −1 in a border. */
   readonly unit: number
   readonly name: string
   readonly fabric: string
   readonly corners: readonly Dot[]
 }
 
-/** One whole unit, or one border strip. */
+/** One whole unit, or one strip or corner square of a border. */
 export interface Part {
   readonly patches: readonly number[]
   readonly sewn: SewnPatches
@@ -29,6 +29,9 @@ export interface Part {
 
 /** A patch by its number, or two pieces sewn together. */
 export type SewnPatches = number | readonly [SewnPatches, SewnPatches]
+
+/** One part by its number; or three: the strip, then the squares that are sewn to its ends. */
+export type FramePiece = number | readonly [number, number, number]
 
 export interface Laid {
   readonly block: Block
@@ -38,8 +41,10 @@ export interface Laid {
   readonly width: number
   readonly height: number
   readonly patches: readonly LaidPatch[]
-  /** Parts 0 … units − 1 are the units; four strips for each border follow: left, right, top, bottom. */
+  /** Parts 0 … units − 1 are the units; those of the borders follow. */
   readonly parts: readonly Part[]
+  /** What the block is framed with, in the order in which it is sewn on, inner border first: a part, or a strip between its corner squares. */
+  readonly frame: readonly FramePiece[]
   readonly borders: number
   /** Total border width up to each border, in cells: `depths[0]` is 0. */
   readonly depths: readonly Rational[]
@@ -73,15 +78,25 @@ export function lay(block: Block): Laid {
     }
   })
   const borders = block.borders ?? []
-  borders.forEach((border, depth) => {
-    for (const [name, corners] of strips(width, height, depth, den)) {
-      parts.push({ patches: [patches.length], sewn: patches.length })
-      patches.push({ id: `p:${patches.length + 1}`, unit: -1, name, fabric: border.fabric, corners })
-    }
+  const put = ([name, corners]: [string, Dot[]], fabric: string): number => {
+    parts.push({ patches: [patches.length], sewn: patches.length })
+    patches.push({ id: `p:${patches.length + 1}`, unit: -1, name, fabric, corners })
+    return parts.length - 1
+  }
+  const frame = borders.flatMap(({ fabric, corner }, depth): FramePiece[] => {
+    const [sides, across] = strips(width, height, depth, den, corner !== undefined)
+    const sewnOn: FramePiece[] = sides.map((side) => put(side, fabric))
+    const squares = corner === undefined ? null : squaresAt(width, height, depth, den)
+    across.forEach((strip, place) => {
+      const part = put(strip, fabric)
+      const ends = squares?.[place]
+      sewnOn.push(ends === undefined ? part : [part, put(ends[0], corner as string), put(ends[1], corner as string)])
+    })
+    return sewnOn
   })
   const depths: Rational[] = [ZERO]
   for (const border of borders) depths.push(add(depths.at(-1) as Rational, divide(lengthOf(border.finishedWidth), cellOf(block))))
-  return { block, den, width, height, patches, parts, borders: borders.length, depths }
+  return { block, den, width, height, patches, parts, frame, borders: borders.length, depths }
 }
 
 interface Placed {
@@ -134,22 +149,41 @@ function numbered(sewn: Sewn, numbers: ReadonlyMap<string, number>): SewnPatches
   return typeof sewn === 'string' ? (numbers.get(sewn) as number) : [numbered(sewn[0], numbers), numbered(sewn[1], numbers)]
 }
 
-/** Sides first, then top and bottom: handbook section 8. */
-function strips(width: number, height: number, depth: number, den: number): [string, Dot[]][] {
+type Named = [string, Dot[]]
+
+const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [
+  [x0, y0],
+  [x1, y0],
+  [x1, y1],
+  [x0, y1],
+]
+
+/** Sides first, then top and bottom: handbook section 8. With corner squares top and bottom are no wider than what they are sewn to between them. */
+function strips(width: number, height: number, depth: number, den: number, corners: boolean): readonly [Named[], Named[]] {
   const inner = depth * den
   const outer = inner + den
-  const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [
-    [x0, y0],
-    [x1, y0],
-    [x1, y1],
-    [x0, y1],
-  ]
+  const reach = corners ? inner : outer
   return [
-    ['left', box(-outer, -inner, -inner, height + inner)],
-    ['right', box(width + inner, -inner, width + outer, height + inner)],
-    ['top', box(-outer, -outer, width + outer, -inner)],
-    ['bottom', box(-outer, height + inner, width + outer, height + outer)],
+    [
+      ['left', box(-outer, -inner, -inner, height + inner)],
+      ['right', box(width + inner, -inner, width + outer, height + inner)],
+    ],
+    [
+      ['top', box(-reach, -outer, width + reach, -inner)],
+      ['bottom', box(-reach, height + inner, width + reach, height + outer)],
+    ],
   ]
+}
+
+/** The two of the top, then the two of the bottom. */
+function squaresAt(width: number, height: number, depth: number, den: number): [Named, Named][] {
+  const inner = depth * den
+  const outer = inner + den
+  const row = (end: 'top' | 'bottom', y0: number, y1: number): [Named, Named] => [
+    [`${end}Left`, box(-outer, y0, -inner, y1)],
+    [`${end}Right`, box(width + inner, y0, width + outer, y1)],
+  ]
+  return [row('top', -outer, -inner), row('bottom', height + inner, height + outer)]
 }
 
 /** The true place of a step, in cells. */

@@ -8,7 +8,7 @@
 import { compare, lcm, multiply, parseRational, type Rational, rational } from '../exact/rational.ts'
 import { KIND_FACTS, type KindFacts } from '../units/kinds.ts'
 import { LONGEST_PHOTO, photoSize } from '../colour/photo.ts'
-import { type Block, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS, type Read } from './values.ts'
+import { type Block, DIRECTIONS, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS, type Read } from './values.ts'
 
 /** Positions in one file share a denominator of at most this: 11 · 7 · 5 · 9 · 16, every fraction a maker meets. */
 export const MOST_PARTS = 55_440n
@@ -168,6 +168,7 @@ class Reader {
       const colour = own(fabric, 'colour')
       if (typeof colour !== 'string' || !/^#[0-9a-fA-F]{6}$/.test(colour))
         throw new Bad(`${place}.colour`, `is ${shown(colour)}; give a colour as "#rrggbb"`)
+      this.oneOf(own(fabric, 'direction'), DIRECTIONS, `${place}.direction`)
       this.print(own(fabric, 'print'), `${place}.print`)
     })
   }
@@ -199,6 +200,7 @@ class Reader {
       const border = this.fields(item, place)
       this.length(own(border, 'finishedWidth'), `${place}.finishedWidth`)
       this.fabric(own(border, 'fabric'), `${place}.fabric`)
+      if (own(border, 'corner') !== undefined) this.fabric(own(border, 'corner'), `${place}.corner`)
     })
   }
 
@@ -273,6 +275,7 @@ class Reader {
     if (!KINDS.includes(kind as Kind)) throw new Bad(`${place}.kind`, `is ${shown(kind)}; give one of ${KINDS.join(', ')}`)
     const facts = KIND_FACTS[kind as Kind]
     this.method(own(unit, 'method'), facts, kind as Kind, place)
+    this.optionalLength(own(unit, 'oversize'), `${place}.oversize`)
     this.flag(own(unit, 'pressFree'), `${place}.pressFree`)
     this.flag(own(unit, 'open'), `${place}.open`)
     const named = this.patchFabrics(own(unit, 'fabrics'), facts, kind as Kind, `${place}.fabrics`)

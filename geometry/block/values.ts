@@ -18,6 +18,9 @@ export const METHODS = ['plain', 'hst-2', 'hst-4', 'hst-8', 'qst-2', 'geese-4', 
 export type Method = (typeof METHODS)[number]
 export const ORDERS = ['auto', 'rows', 'columns', 'sections'] as const
 export type Order = (typeof ORDERS)[number]
+/** A print with a top may not be turned at all, one that looks alike upside down may be turned half round, not a quarter. */
+export const DIRECTIONS = ['one-way', 'two-way'] as const
+export type Direction = (typeof DIRECTIONS)[number]
 /** Quarter turns clockwise. */
 export type Turn = 0 | 1 | 2 | 3
 
@@ -40,8 +43,8 @@ export interface Fabric {
   readonly name: string
   /** `#rrggbb`; of a photographed fabric its mean. */
   readonly colour: string
-  /** One-way cloth has a top and is never turned; two-way cloth may be turned half round, not a quarter. */
-  readonly direction?: 'one-way' | 'two-way'
+  /** Where the print may not be turned: it runs along the length of the cloth. */
+  readonly direction?: Direction
   readonly print?: Print
 }
 
@@ -50,6 +53,8 @@ interface UnitBase {
   /** Patch name → fabric id. */
   readonly fabrics: Readonly<Record<string, string>>
   readonly method?: Method
+  /** Cut so much larger, trimmed to size once sewn: for units whose method trims them. */
+  readonly oversize?: Length
   /** The maker lifts the method's pressing rule. */
   readonly pressFree?: boolean
   /** The unit's own seams are pressed open. */
@@ -77,6 +82,8 @@ export type Unit = BoxUnit | PolygonUnit
 export interface Border {
   readonly finishedWidth: Length
   readonly fabric: string
+  /** The fabric of squares in its four corners; without one top and bottom run through. */
+  readonly corner?: string
 }
 
 export interface PressAsked {

@@ -11,7 +11,7 @@ import { toNumber } from '../exact/rational.ts'
 import type { CutRow, FabricRow, Problem } from '../values.ts'
 import { cutting } from './cutting.ts'
 import { type FromStash, fromStash, type StashPiece } from './stash.ts'
-import { bought, type ClothDepth } from './strips.ts'
+import { bought, type ClothDepth, fits } from './strips.ts'
 
 export interface ClothFor {
   readonly copies: number
@@ -36,7 +36,7 @@ export function stashFor(block: Block, stash: readonly StashPiece[], copies = 1)
   const { cut } = cutting(block, 'quick', copies)
   const width = toNumber(usableWidthOf(block))
   return block.fabrics.flatMap(({ id }): StashFor[] => {
-    const pieces = cut.filter((row) => row.fabric === id && Math.min(...row.size) <= width + 1e-9)
+    const pieces = cut.filter((row) => row.fabric === id && fits(row, width))
     if (pieces.length === 0) return []
     const found = fromStash(
       pieces,

@@ -14,8 +14,9 @@ import type { Block, BoxUnit, Method, Unit } from '../block/values.ts'
 import { toNumber } from '../exact/rational.ts'
 import { areaOf, clip, type Convex, type Half, sidesOfConvex } from '../plane/convex.ts'
 import { type ExactPoint, exactPoint, KIND_FACTS, shapeAtRest, sizeAtRest } from '../units/kinds.ts'
-import { type CutPiece, isTrimmed, type OneGo, oneGo, ruleOf } from './oneGo.ts'
+import { type CutPiece, type OneGo, oneGo, ruleOf } from './oneGo.ts'
 import type { Rule } from './size.ts'
+import { isTrimmed } from './units.ts'
 
 /** Half-square triangles from the offcuts of flipped corners: sewn before the corners are cut off, a second line two allowances beyond the first. */
 export interface Bonus {
@@ -68,7 +69,7 @@ function choiceOf(unit: Unit, block: Block, go: OneGo): PossibleChoice {
     saved: go.makes * bonus.reduce((sum, { finished, count }) => sum + count * keptInTriangles(finished, rule.seam), 0),
     biasSeams: go.method === 'plain' ? slantingSeams(unit) : 0,
     biasEdges: go.method === 'hst-4' ? 4 : unit.kind === 'polygon' ? slantingSides(unit.corners.map(exactPoint)) : 0,
-    trimmed: isTrimmed(go.pieces),
+    trimmed: isTrimmed(unit.kind, go.method),
     bonus,
   }
 }

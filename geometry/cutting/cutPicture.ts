@@ -64,10 +64,11 @@ export function cutPicture(strips: readonly Strip[], width: number): CutPicture 
 }
 
 function piecesIn({ height, pieces }: Strip, box: Box, before: number): PicturePiece[] {
-  const ways = pieces.map(({ size, count }) => {
+  const ways = pieces.map(({ size, count, fixed = false }) => {
     const [long, short] = [Math.max(...size), Math.min(...size)]
-    const upright = long <= height + HAIR
-    return { size, count, upright, high: upright ? long : short, wide: upright ? short : long }
+    const stands = long <= height + HAIR
+    const [wide, high] = fixed ? size : stands ? [short, long] : [long, short]
+    return { size, count, upright: high >= wide, high, wide }
   })
   ways.sort((a, b) => b.high - a.high || b.wide - a.wide)
   let x = box.x

@@ -2,16 +2,20 @@
  * From units to scissors: unit rows, cut pieces, cloth, and what a method cannot make.
  *
  * In      a block that has been read; its layout may still have gaps.
- * Out     `units`, `cut`, `fabric`, `cloth` of the report and problems (`method`, `cloth`, `bias-edge`, `hand`).
+ * Out     `units`, `cut`, `fabric`, `cloth`, `advice` of the report and problems (`method`, `cloth`, `bias-edge`, `hand`).
  */
-import { cellOf, lengthOf, roundOf, seamOf, usableWidthOf } from '../block/measure.ts'
-import type { Block, Unit } from '../block/values.ts'
+import { cellOf, roundOf, seamOf, usableWidthOf } from '../block/measure.ts'
+import type { Block, Method, Unit } from '../block/values.ts'
+import { sayLength } from '../exact/lengths.ts'
 import { compare, rational, toNumber } from '../exact/rational.ts'
 import { exactPoint } from '../units/kinds.ts'
-import type { CutRow, FabricRow, Problem, ReportPoint, UnitRow } from '../values.ts'
+import type { Advice, CutRow, FabricRow, Problem, ReportPoint, UnitRow } from '../values.ts'
 import { leastBatches, wingsSeen } from './batches.ts'
+import { borderRounds, type CutStrip, roundsOf } from './finishing.ts'
 import { AT_A_TIME, goesOf } from './goes.ts'
+import { grainAdvice } from './grain.ts'
 import { type Piece, piecesOf } from './pieces.ts'
+import { aligned, printAdvice } from './prints.ts'
 import { crossCuts, type Rule, unfinished } from './size.ts'
 import { clothOf, type ClothDepth } from './strips.ts'
 import { type Alike, alikeUnits, twoByTwo } from './units.ts'
@@ -22,17 +26,20 @@ export interface Cutting {
   readonly fabric: readonly FabricRow[]
   readonly cloth: { readonly usableWidth: number }
   readonly problems: readonly Problem[]
+  readonly advice: readonly Advice[]
 }
 
 /** `copies`: how many of the block are made; its units stand in the rows as often. */
 export function cutting(one: Block, depth: ClothDepth = 'proving', copies = 1): Cutting {
   const block = copies === 1 ? one : { ...one, units: Array.from({ length: copies }, () => one.units).flat() }
-  const rule: Rule = { seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)) }
+  const plain: Rule = { seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)) }
   const width = toNumber(usableWidthOf(block))
   const problems: Problem[] = []
   const rows: UnitRow[] = []
   const pieces: Piece[] = []
+  const advice: Advice[] = [...grainAdvice(one)]
   for (const alike of alikeUnits(block)) {
+    const rule: Rule = { ...plain, oversize: alike.oversize }
     const cannot = whyNot(alike, rule, width)
     if (cannot !== null) {
       problems.push({ code: 'method', at: placeOf(alike.first), units: alike.units.map(({ id }) => id), message: cannot })
@@ -40,14 +47,21 @@ export function cutting(one: Block, depth: ClothDepth = 'proving', copies = 1): 
     }
     const row = rowOf(alike, rule, width)
     rows.push(row)
-    pieces.push(...piecesOf(alike, row, rule, width))
+    pieces.push(...aligned(piecesOf(alike, row, rule, width), alike, block))
+    advice.push(...printAdvice(alike, row, block), ...notLarger(alike))
     if (alike.method === 'qst-2') problems.push(...handProblem(alike))
   }
-  for (let copy = 0; copy < copies; copy++) pieces.push(...borderPieces(block, rule))
-  const cut = gathered(pieces)
+  for (let copy = 0; copy < copies; copy++) pieces.push(...borderPieces(block, plain))
+  const cut = gathered(pieces).map((row) => {
+    // Wider than the cloth is: then it is cut along it, whatever its print.
+    if (row.fixed !== true || row.size[0] <= width + 1e-9) return row
+    const { fixed: _, ...free } = row
+    if (row.size[1] <= width + 1e-9) advice.push(turnedToFit(block, row))
+    return free
+  })
   const { rows: fabric, tooLarge } = clothOf(block, cut, width, depth)
   problems.push(...biasEdge(block), ...tooLarge.map((piece) => clothProblem(block, piece)))
-  return { units: rows, cut, fabric, cloth: { usableWidth: width }, problems }
+  return { units: rows, cut, fabric, cloth: { usableWidth: width }, problems, advice }
 }
 
 function placeOf(unit: Unit): ReportPoint {
@@ -75,6 +89,7 @@ function rowOf(alike: Alike, rule: Rule, width: number): UnitRow {
     count,
     for: units.map(({ id }) => id),
     bias: method === 'hst-4',
+    ...(alike.oversize > 0 ? { oversize: alike.oversize } : {}),
   }
   if (method === 'geese-4') {
     const { batches, proved, atLeast } = leastBatches(first.fabrics.goose as string, units.map(wingsSeen))
@@ -138,18 +153,42 @@ function atEdge({ grid }: Block, unit: Exclude<Unit, { kind: 'polygon' }>): bool
   return reaches(x, w, grid.columns) || reaches(y, h, grid.rows)
 }
 
+/** Sides stand in the block, top and bottom lie. */
 function borderPieces(block: Block, rule: Rule): Piece[] {
   const cell = toNumber(cellOf(block))
-  let [wide, high] = [block.grid.columns * cell, block.grid.rows * cell]
-  return (block.borders ?? []).flatMap(({ finishedWidth, fabric }): Piece[] => {
-    const strip = toNumber(lengthOf(finishedWidth))
-    const across = unfinished(strip, rule)
-    const common = { fabric, shape: 'rectangle' as const, then: 'none' as const, method: 'plain' as const, for: [], share: 2 }
-    const sides: Piece = { ...common, size: [across, unfinished(high, rule)] }
-    wide += 2 * strip
-    high += 2 * strip
-    return [sides, { ...common, size: [unfinished(wide, rule), across] }]
+  const directed = new Set(block.fabrics.flatMap(({ id, direction }) => (direction === undefined ? [] : [id])))
+  const piece = ({ fabric, count }: CutStrip, shape: 'square' | 'rectangle', size: CutStrip['size']): Piece => ({
+    fabric,
+    shape,
+    size,
+    share: count,
+    then: 'none',
+    method: 'plain',
+    for: [],
+    ...(shape === 'rectangle' && directed.has(fabric) ? { fixed: true as const } : {}),
   })
+  return borderRounds([block.grid.columns * cell, block.grid.rows * cell], roundsOf(block), rule).flatMap(({ sides, corners, topAndBottom }) => [
+    piece(sides, 'rectangle', sides.size),
+    ...(corners === null ? [] : [piece(corners, 'square', corners.size)]),
+    piece(topAndBottom, 'rectangle', [topAndBottom.size[1], topAndBottom.size[0]]),
+  ])
+}
+
+function notLarger({ units, first, method, oversize }: Alike): Advice[] {
+  const asked = units.filter((unit) => unit.oversize !== undefined)
+  if (asked.length === 0 || oversize > 0) return []
+  const message = `What is sewn as cut (${METHOD_SAID[method] ?? 'single pieces'}) is not trimmed: it is not cut larger.`
+  return [{ code: 'oversize', at: placeOf(first), units: asked.map(({ id }) => id), message }]
+}
+
+const METHOD_SAID: Partial<Record<Method, string>> = { 'corner-flip': 'flipped corners', 'strip-set': 'a strip set' }
+
+function turnedToFit(block: Block, { fabric, size, for: units }: CutRow): Advice {
+  const first = block.units.find(({ id }) => id === units[0])
+  const [across, along] = size
+  const { unit } = block.measure
+  const message = `The print of ${nameOf(block, fabric)} will lie turned a quarter in a piece of ${sayLength(across, unit)} by ${sayLength(along, unit)} ${unit}: it is wider than the cloth, and cut along its length.`
+  return { code: 'print', at: first === undefined ? [0, 0] : placeOf(first), units, message }
 }
 
 const tidy = (length: number): number => Math.round(length * 1e9) / 1e9
@@ -159,8 +198,9 @@ function gathered(pieces: readonly Piece[]): CutRow[] {
   const rows = new Map<string, { piece: Piece; share: number; units: Set<string> }>()
   for (const piece of pieces) {
     const [long, short] = [Math.max(...piece.size), Math.min(...piece.size)]
-    const ordered = piece.shape === 'polygon' ? piece.size : [long, short]
-    const key = [piece.fabric, piece.shape, ...ordered.map((length) => tidy(length as number)), piece.then, piece.method, piece.hand ?? ''].join('|')
+    const ordered = piece.shape === 'polygon' || piece.fixed ? piece.size : [long, short]
+    const how = [piece.then, piece.method, piece.hand ?? '', piece.fixed ?? '']
+    const key = [piece.fabric, piece.shape, ...ordered.map((length) => tidy(length as number)), ...how].join('|')
     const row = rows.get(key) ?? { piece, share: 0, units: new Set<string>() }
     row.share += piece.share
     for (const id of piece.for) row.units.add(id)
@@ -174,16 +214,18 @@ function gathered(pieces: readonly Piece[]): CutRow[] {
     then: piece.then,
     method: piece.method,
     for: [...units],
+    ...(piece.fixed ? { fixed: true as const } : {}),
   }))
 }
 
+const nameOf = ({ fabrics }: Block, fabric: string): string => fabrics.find(({ id }) => id === fabric)?.name ?? fabric
+
 function clothProblem(block: Block, { size, fabric, for: units }: CutRow): Problem {
-  const name = block.fabrics.find(({ id }) => id === fabric)?.name ?? fabric
   const first = block.units.find(({ id }) => id === units[0])
   return {
     code: 'cloth',
     at: first === undefined ? [0, 0] : placeOf(first),
     units,
-    message: `A piece of ${name}, ${size[0]} by ${size[1]}, is wider and longer than the cloth; divide it, or use wider cloth.`,
+    message: `A piece of ${nameOf(block, fabric)}, ${size[0]} by ${size[1]}, is wider and longer than the cloth; divide it, or use wider cloth.`,
   }
 }

@@ -9,7 +9,7 @@
  * Exact   a cell is one step of the ruler where the table stays small; else widths are rounded down to whole cells: bounds stay bounds, and a
  *         filling that is too wide by what was lost gives back its least worthy pieces.
  */
-import { heightsOf, type Kind, type Task, wideIn } from './stripTask.ts'
+import { heightsOf, type Kind, mayLie, type Task, wideIn } from './stripTask.ts'
 
 /** Cells of the table times kinds: what is made at once stays small. */
 const TABLE = 400_000
@@ -41,9 +41,11 @@ export class Filler {
     this.cells = Math.floor(task.width / this.cell)
     const place = new Map(this.heights.map((height, index) => [height, index]))
     const events: Event[][] = this.heights.map(() => [])
-    task.kinds.forEach(({ long, short }, kind) => {
-      if (long <= task.width) events[place.get(short) as number]?.push({ kind, wide: long })
-      if (long > short || long > task.width) events[place.get(long) as number]?.push({ kind, wide: short })
+    task.kinds.forEach((sides, kind) => {
+      const { long, short } = sides
+      const lies = mayLie(sides, task.width)
+      if (lies) events[place.get(short) as number]?.push({ kind, wide: long })
+      if (!lies || long > short) events[place.get(long) as number]?.push({ kind, wide: short })
     })
     this.events = events
     this.table = new Float64Array(this.cells + 1)

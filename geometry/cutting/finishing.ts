@@ -59,12 +59,13 @@ export function borderRounds(finished: Size, rounds: readonly Round[], rule: Rul
   })
 }
 
-/** A block's own borders; `corners` gives, by border from the inside, the fabric of corner squares where there are any. */
-export const roundsOf = (block: Block, corners: readonly (string | undefined)[] = []): Round[] =>
-  (block.borders ?? []).map(({ finishedWidth, fabric }, index) => {
-    const square = corners[index]
-    return { finishedWidth: toNumber(lengthOf(finishedWidth)), fabric, ...(square === undefined ? {} : { corners: square }) }
-  })
+/** A block's own borders, from the inside. */
+export const roundsOf = (block: Block): Round[] =>
+  (block.borders ?? []).map(({ finishedWidth, fabric, corner }) => ({
+    finishedWidth: toNumber(lengthOf(finishedWidth)),
+    fabric,
+    ...(corner === undefined ? {} : { corners: corner }),
+  }))
 
 export interface Measured {
   /** What both strips of a pair are cut to. */

@@ -27,7 +27,7 @@ export function optionsAt(kinds: readonly Kind[], height: number, width: number,
   const fitting = kinds.flatMap((one, kind): Option[] => {
     const wide = wideIn(one, height, width)
     if (wide === 0) return []
-    const high = wide === one.short && one.long <= height ? one.long : one.short
+    const high = one.long <= height ? one.long : one.short
     return [{ kind, wide, price: price[kind] as number, tight: high === height }]
   })
   return fitting.sort((a, b) => b.price * a.wide - a.price * b.wide)

@@ -33,10 +33,6 @@ export interface OneGo {
   readonly pieces: readonly CutPiece[]
 }
 
-/** Whether a method's unit comes out larger than it must be, so that cutting larger still makes sense. */
-export const isTrimmed = (pieces: readonly CutPiece[]): boolean =>
-  pieces.some(({ method, then }) => then !== 'none' || !['plain', 'corner-flip', 'strip-set'].includes(method))
-
 export const ruleOf = (block: Block, oversize = 0): Rule => ({ seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)), oversize })
 
 export function oneGo(unit: Unit, block: Block, method: Method, oversize = 0): OneGo | string {

@@ -3,7 +3,7 @@
  *
  * In      pieces to cut of one fabric, stash pieces of it with their number on hand, the width of the cloth that is bought.
  * Out     which stash piece can serve which cut piece and how many of it one gives; how to cut those used; what is still to buy, least length.
- * How     a stash piece is a short cloth: strips along one side or the other, each cut into pieces side by side. At first the smallest are filled, then the
+ * How     a stash piece is a short cloth: strips along one side or the other (of a print that may not be turned: across the print), each cut into pieces side by side. At first the smallest are filled, then the
  *         rest is bought; the other way round; and all bought: the least of those. Then every way that is left, as when nothing is on hand
  *         (see `stripSearch`), each strip out of the stash or bought, until the budget of steps is used.
  * Exact   prices under which no strip of the cloth holds more than its height bound what is bought: all prices, less what the stash may hold.
@@ -19,13 +19,19 @@ import type { Strip } from '../values.ts'
 export interface StashPiece {
   readonly id: string
   readonly fabric: string
+  /** Across the print, then along it, where the print has a direction; else either way. */
   readonly size: readonly [number, number]
   readonly onHand: number
 }
 
+export interface Served {
+  readonly size: readonly [number, number]
+  readonly each: number
+}
+
 export interface FromStash {
   /** For every stash piece what it can serve, and how many of that alone one gives. */
-  readonly serves: readonly { readonly id: string; readonly pieces: readonly { readonly size: readonly [number, number]; readonly each: number }[] }[]
+  readonly serves: readonly { readonly id: string; readonly pieces: readonly Served[] }[]
   /** One entry for every stash piece that is cut: strips run along `along`. */
   readonly cuts: readonly { readonly id: string; readonly along: number; readonly strips: readonly Strip[] }[]
   readonly toBuy: Pick<Cloth, 'strips' | 'length' | 'atLeast'>
@@ -35,10 +41,10 @@ export interface FromStash {
 
 /** What is sold cut: inches, as usable (handbook section 7 [S124][S125][S126]). */
 export const PRECUTS = {
-  strip: [2.5, 42],
+  strip: [42, 2.5],
   charm: [5, 5],
   ten: [10, 10],
-  quarter: [18, 21],
+  quarter: [21, 18],
 } as const satisfies Readonly<Record<string, readonly [number, number]>>
 
 const STEPS = 100_000_000
@@ -66,7 +72,8 @@ export function fromStash(pieces: readonly Sized[], stash: readonly StashPiece[]
     width,
     stash.flatMap(({ size }) => size),
   )
-  const sheets = stash.map(({ size }, index) => waysOf(index, size, task))
+  const directed = pieces.some(({ fixed }) => fixed)
+  const sheets = stash.map(({ size }, index) => (directed ? waysOf(index, size, task).slice(0, 1) : waysOf(index, size, task)))
   const filler = new Filler(task)
   const { price } = pricesOf(filler, [], steps / 8)
   const hands = stash.map(({ onHand }) => onHand)
@@ -99,15 +106,17 @@ function waysOf(stash: number, size: readonly [number, number], { perUnit, hair 
   return a === b ? [{ stash, wide: a, high: b }] : [a, b].map((wide) => ({ stash, wide, high: wide === a ? b : a }))
 }
 
-function servedBy(task: Task, ways: readonly Sheet[]): { size: readonly [number, number]; each: number }[] {
+function servedBy(task: Task, ways: readonly Sheet[]): Served[] {
   return task.kinds.flatMap((kind) => {
     const each = Math.max(...ways.map((sheet) => alone(kind, sheet)))
-    return each > 0 ? [{ size: [sizeOf(task, kind.long), sizeOf(task, kind.short)] as const, each }] : []
+    const [first, second] = kind.fixed ? [kind.short, kind.long] : [kind.long, kind.short]
+    return each > 0 ? [{ size: [sizeOf(task, first), sizeOf(task, second)] as const, each }] : []
   })
 }
 
 /** How many of one kind a sheet gives: low strips of pieces that lie, high ones of pieces that stand. */
-export function alone({ long, short }: Pick<Kind, 'long' | 'short'>, { wide, high }: Pick<Sheet, 'wide' | 'high'>): number {
+export function alone({ long, short, fixed }: Omit<Kind, 'count'>, { wide, high }: Pick<Sheet, 'wide' | 'high'>): number {
+  if (fixed) return Math.floor(high / long) * Math.floor(wide / short)
   let most = 0
   for (let low = 0; low * short <= high; low++) {
     const stand = Math.floor((high - low * short) / long)

@@ -242,9 +242,10 @@ class Simplex {
 }
 
 /** The cheaper way to fill a strip with one kind. */
-function alone({ long, short, count }: Kind, width: number): { height: number; held: number } {
+function alone(kind: Kind, width: number): { height: number; held: number } {
+  const { long, short, count } = kind
   const ways = [short, long].flatMap((height) => {
-    const wide = wideIn({ long, short }, height, width)
+    const wide = wideIn(kind, height, width)
     return wide === 0 ? [] : [{ height, held: Math.min(count, Math.floor(width / wide)) }]
   })
   return ways.reduce((best, way) => (way.height * best.held < best.height * way.held ? way : best))

@@ -6,11 +6,14 @@
  *         billionths of the unit, and then a hair is allowed on the width.
  * How     in a strip high enough for a piece to stand, it stands: that takes the least of the strip's length. In a lower one it lies, if it can.
  *         So a strip of a given height holds every piece in one way, and cutting is packing: strips are bins whose cost is their height.
+ *         A piece that may not be turned has one way only: it stands, `short` across the cloth and `long` along it, whichever is longer.
  */
 export interface Kind {
   readonly long: number
   readonly short: number
   readonly count: number
+  /** Of a print that may not be turned a quarter. */
+  readonly fixed: boolean
 }
 
 export interface Task {
@@ -33,6 +36,8 @@ export interface Laid {
 export interface Sized {
   readonly size: readonly [number, number]
   readonly count: number
+  /** It may not be turned: its size is across the cloth, then along it. */
+  readonly fixed?: true
 }
 
 const STEPS_TO_THE_UNIT = 1000
@@ -48,11 +53,12 @@ export function taskOf(pieces: readonly Sized[], width: number, others: readonly
   const perUnit = rulerOf([...sides, width]) ?? BILLION
   const exact = perUnit !== BILLION
   const kinds = new Map<string, Kind>()
-  for (const { size, count } of pieces) {
-    const long = Math.round(Math.max(...size) * perUnit)
-    const short = Math.round(Math.min(...size) * perUnit)
-    const key = `${long}|${short}`
-    kinds.set(key, { long, short, count: (kinds.get(key)?.count ?? 0) + count })
+  for (const { size, count, fixed: turned } of pieces) {
+    const fixed = turned === true && size[0] !== size[1]
+    const long = Math.round((fixed ? size[1] : Math.max(...size)) * perUnit)
+    const short = Math.round((fixed ? size[0] : Math.min(...size)) * perUnit)
+    const key = `${long}|${short}|${fixed}`
+    kinds.set(key, { long, short, count: (kinds.get(key)?.count ?? 0) + count, fixed })
   }
   const hair = exact ? 0 : HAIR
   return { kinds: [...kinds.values()], width: Math.round(width * perUnit) + hair, perUnit, hair, least: exact ? 1 : UNSEEN }
@@ -66,14 +72,17 @@ function rulerOf(lengths: readonly number[]): number | null {
 }
 
 /** How much of the strip a piece takes, or 0 where it does not fit. */
-export function wideIn({ long, short }: Pick<Kind, 'long' | 'short'>, height: number, width: number): number {
+export function wideIn({ long, short, fixed }: Omit<Kind, 'count'>, height: number, width: number): number {
   if (long <= height && short <= width) return short
-  return short <= height && long <= width ? long : 0
+  return !fixed && short <= height && long <= width ? long : 0
 }
+
+/** Whether it can be cut with its long side across the cloth. */
+export const mayLie = ({ long, fixed }: Kind, width: number): boolean => !fixed && long <= width
 
 /** The heights a strip may have, the lowest first: where one more kind fits, or one more stands. */
 export function heightsOf({ kinds, width }: Task): number[] {
-  const heights = kinds.flatMap(({ long, short }) => (long <= width ? [short, long] : [long]))
+  const heights = kinds.flatMap((kind) => (mayLie(kind, width) ? [kind.short, kind.long] : [kind.long]))
   return [...new Set(heights)].sort((a, b) => a - b)
 }
 

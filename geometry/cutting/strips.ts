@@ -19,9 +19,8 @@ const STEPS: Readonly<Record<ClothDepth, number>> = { quick: 400_000, proving: 1
 const MOST_STEPS = 600_000_000
 
 export function clothOf(block: Block, cut: readonly CutRow[], width: number, depth: ClothDepth): { rows: FabricRow[]; tooLarge: CutRow[] } {
-  const fits = (row: CutRow): boolean => Math.min(...row.size) <= width + 1e-9
   const wanted = block.fabrics.flatMap(({ id }) => {
-    const pieces = cut.filter((row) => row.fabric === id && fits(row))
+    const pieces = cut.filter((row) => row.fabric === id && fits(row, width))
     return pieces.length === 0 ? [] : [{ id, pieces }]
   })
   let steps = STEPS[depth]
@@ -30,8 +29,11 @@ export function clothOf(block: Block, cut: readonly CutRow[], width: number, dep
     steps -= found.steps
     return { fabric: id, buy: bought(found.length, block.measure.unit), ...cloth(found) }
   })
-  return { rows, tooLarge: cut.filter((row) => !fits(row)) }
+  return { rows, tooLarge: cut.filter((row) => !fits(row, width)) }
 }
+
+/** Whether the cloth is wide enough for it, one way at least. */
+export const fits = ({ size, fixed }: CutRow, width: number): boolean => (fixed ? size[0] : Math.min(...size)) <= width + 1e-9
 
 const cloth = ({ length, atLeast, strips }: Cloth): Pick<FabricRow, 'length' | 'proved' | 'atLeast' | 'strips'> =>
   length <= atLeast ? { length, proved: true, strips } : { length, proved: false, atLeast, strips }
@@ -63,7 +65,8 @@ export const sizeOf = ({ perUnit }: Task, steps: number): number => tidy(steps /
 
 export function stripOf(task: Task, { height, held }: Laid): Strip {
   const pieces = [...held].map(([kind, count]) => {
-    const { long, short } = task.kinds[kind] as Kind
+    const { long, short, fixed } = task.kinds[kind] as Kind
+    if (fixed) return { size: [sizeOf(task, short), sizeOf(task, long)] as const, count, fixed }
     return { size: [sizeOf(task, long), sizeOf(task, short)] as const, count }
   })
   return { height: sizeOf(task, height), pieces }

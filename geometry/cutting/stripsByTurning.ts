@@ -6,7 +6,7 @@
  * How     higher pieces open strips, lower ones fill what is left (and are trimmed down). Kinds are turned one after the other while that saves; beyond
  *         some hundreds of kinds not every one is tried in every round.
  */
-import { type Kind, type Laid, lengthOf, lowered, type Task } from './stripTask.ts'
+import { type Kind, type Laid, lengthOf, lowered, mayLie, type Task } from './stripTask.ts'
 
 interface Row {
   readonly height: number
@@ -21,7 +21,7 @@ const LAID_KINDS = 150_000
 
 export function stripsByTurning(task: Task): Laid[] {
   const { kinds, width } = task
-  const must = kinds.map(({ long }) => long > width)
+  const must = kinds.map((kind) => !mayLie(kind, width))
   let best = laid(task, must)
   let tries = Math.floor(LAID_KINDS / kinds.length)
   for (const start of [must, kinds.map(() => true)]) {
@@ -57,7 +57,7 @@ function laid({ kinds, width }: Task, upright: readonly boolean[]): Row[] {
   const rows: Row[] = []
   for (const { index, count, high, wide } of order) {
     let left = count
-    const { long, short } = kinds[index] as Kind
+    const { long, short, fixed } = kinds[index] as Kind
     while (left > 0) {
       const row = tightest(rows, high, wide) ?? opened(rows, high, width)
       const fits = Math.min(left, Math.floor(row.left / wide))
@@ -65,7 +65,7 @@ function laid({ kinds, width }: Task, upright: readonly boolean[]): Row[] {
       left -= fits
       // What is left of the strip may take one lying the other way.
       const [otherHigh, otherWide] = upright[index] ? [short, long] : [long, short]
-      if (left > 0 && otherHigh <= row.height && otherWide <= row.left) {
+      if (!fixed && left > 0 && otherHigh <= row.height && otherWide <= row.left) {
         put(row, index, 1, otherWide)
         left -= 1
       }

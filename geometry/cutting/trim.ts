@@ -20,7 +20,7 @@ export const HANDS = ['right', 'left'] as const
 export type Hand = (typeof HANDS)[number]
 
 /** Cut a little larger, trim to size: what is offered. In cm the nearest that a ruler shows. */
-export const OVERSIZES = { in: [1 / 8, 1 / 4], cm: [0.3, 0.6] } as const
+export const OVERSIZES = { in: [1 / 8, 1 / 4], cm: [0.3, 0.5] } as const
 
 /** On the ruler: in from the edge at the cutting hand's side, and down from its top edge. */
 export interface RulerPoint {

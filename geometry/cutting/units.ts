@@ -1,12 +1,12 @@
 /**
- * Which units are alike: those that turning makes the same picture, made by the same method.
+ * Which units are alike: those that turning makes the same picture, made by the same method, cut as much larger.
  *
  * In      a block that has been read.
  * Out     groups of units, with their finished size at turn 0 and the method that makes them.
  * Exact   pictures are compared as fractions of a cell.
  */
-import { cellOf } from '../block/measure.ts'
-import type { Block, Method, Unit } from '../block/values.ts'
+import { cellOf, lengthOf } from '../block/measure.ts'
+import type { Block, Kind, Method, Unit } from '../block/values.ts'
 import { multiply, subtract, toNumber } from '../exact/rational.ts'
 import { type ExactPoint, methodOf, sizeAtRest } from '../units/kinds.ts'
 import { exactBox, pictures } from '../units/picture.ts'
@@ -17,6 +17,8 @@ export interface Alike {
   /** Finished width and height at turn 0, in the measure's unit. */
   readonly finished: readonly [number, number]
   readonly method: Method
+  /** Cut so much larger to be trimmed, in the measure's unit; 0 where it is sewn as cut. */
+  readonly oversize: number
 }
 
 export function alikeUnits(block: Block): Alike[] {
@@ -35,7 +37,13 @@ export function alikeUnits(block: Block): Alike[] {
   return [...groups.values()].map((units) => {
     const first = units[0] as Unit
     const [w, h] = first.kind === 'polygon' ? polygonSize(first) : sizeAtRest(first)
-    return { units, first, finished: [toNumber(multiply(w, cell)), toNumber(multiply(h, cell))], method: takenMethod(first) }
+    return {
+      units,
+      first,
+      finished: [toNumber(multiply(w, cell)), toNumber(multiply(h, cell))],
+      method: takenMethod(first),
+      oversize: oversizeOf(first),
+    }
   })
 }
 
@@ -43,6 +51,14 @@ export function alikeUnits(block: Block): Alike[] {
 export function takenMethod(unit: Unit): Method {
   if (unit.kind === 'hourglass' && unit.method === undefined && !twoByTwo(unit)) return 'plain'
   return methodOf(unit)
+}
+
+/** Whether a method's unit comes out larger than it must be, so that cutting larger still makes sense. */
+export const isTrimmed = (kind: Kind, method: Method): boolean =>
+  !['square', 'strips', 'polygon'].includes(kind) && !['corner-flip', 'strip-set'].includes(method)
+
+function oversizeOf(unit: Unit): number {
+  return unit.oversize !== undefined && isTrimmed(unit.kind, takenMethod(unit)) ? toNumber(lengthOf(unit.oversize)) : 0
 }
 
 /** Two-at-a-time hourglasses have the same pair of fabrics on both sides of the long seam. */
@@ -56,15 +72,16 @@ function plainKey(unit: Unit): string {
   const fabrics = Object.entries(unit.fabrics).join()
   if (unit.kind === 'polygon') return JSON.stringify([unit.kind, unit.corners, fabrics, unit.method])
   const size = (unit.turn ?? 0) % 2 === 0 ? unit.size : [unit.size[1], unit.size[0]]
-  return JSON.stringify([unit.kind, size, unit.mirror === true, unit.corner, fabrics, unit.method])
+  return JSON.stringify([unit.kind, size, unit.mirror === true, unit.corner, fabrics, unit.method, unit.oversize])
 }
 
 function keyOf(unit: Unit, picture: (unit: Unit) => string): string {
-  if (unit.kind === 'goose' && takenMethod(unit) === 'geese-4') return ['goose', 'geese-4', said(sizeAtRest(unit)), unit.fabrics.goose].join('|')
-  return [unit.kind, takenMethod(unit), picture(unit)].join('|')
+  const how = [unit.kind, takenMethod(unit), oversizeOf(unit)]
+  if (unit.kind === 'goose' && takenMethod(unit) === 'geese-4') return [...how, said(sizeAtRest(unit)), unit.fabrics.goose].join('|')
+  return [...how, picture(unit)].join('|')
 }
 
-function polygonSize(unit: Unit): ExactPoint {
+export function polygonSize(unit: Unit): ExactPoint {
   const { low, high } = exactBox(unit)
   return [subtract(high[0], low[0]), subtract(high[1], low[1])]
 }

@@ -142,8 +142,12 @@ function press(laid: Laid, plane: Plane, name: Plan['name'], habit: Habit, begun
   const section = (parts: readonly number[]): Tree => divider.divide(parts)
   const units = laid.block.units.map((_, part) => part)
   const inner = name === 'sections' ? section(units) : inRows(laid, name, section)
-  const strips = laid.parts.map((_, part) => part).slice(units.length)
-  const seams = sew(laid, plane, begun.units, chain([inner, ...strips], 'border'))
+  const frame = laid.frame.map((piece): Tree => {
+    if (typeof piece === 'number') return piece
+    const [strip, first, last] = piece
+    return chain([first, strip, last], 'border')
+  })
+  const seams = sew(laid, plane, begun.units, chain([inner, ...frame], 'border'))
   const sideOf = sidesOf(laid.patches.length, seams)
   const met = meet(plane, seams, sideOf, begun.met)
   const { wishes, passedOver } = wishesOf(laid, plane, seams, met.ends, sideOf, begun.wishes)

@@ -21,9 +21,9 @@ export function cutListText(report: Findings, block: Block): string {
     batchSection(report, named),
     rulerNote(report, block),
   ]
-  const problems = report.problems.map(({ message }) => `Note: ${message}`).join('\n')
+  const notes = [...report.problems, ...report.advice].map(({ message }) => `Note: ${message}`).join('\n')
   const empty = report.cut.length === 0 ? 'Nothing to cut yet.' : ''
-  return `${[...sections, empty, problems].filter((section) => section !== '').join('\n\n')}\n`
+  return `${[...sections, empty, notes].filter((section) => section !== '').join('\n\n')}\n`
 
   function heading({ block: { name, unfinished, withBorders }, measure }: Findings): string {
     const borders = withBorders[0] === unfinished[0] && withBorders[1] === unfinished[1] ? '' : `, ${saySize(withBorders, unit)} with its borders`
@@ -86,16 +86,21 @@ function pieceLine(row: CutRow, report: Findings): string {
   const shape = row.shape === 'polygon' ? ['template', 'templates'] : [row.shape, `${row.shape}s`]
   const then = { none: '', halve: ', each cut once from corner to corner', quarter: ', each cut twice from corner to corner' }[row.then]
   const template = row.shape === 'polygon' ? ' round its outermost points: trace the patch and add the seam allowance all round' : ''
-  return `${count(row.count, ...(shape as [string, string]))} ${saySize(row.size, report.measure.unit)}${template}${then} – ${purpose(row, report)}`
+  const fixed = row.fixed ? ', the first across the cloth and the print upright' : ''
+  return `${count(row.count, ...(shape as [string, string]))} ${saySize(row.size, report.measure.unit)}${fixed}${template}${then} – ${purpose(row, report)}`
 }
 
 /** `geese, four at a time`; `borders`. */
 export function purpose(row: CutRow, report: Findings): string {
-  if (row.for.length === 0) return 'borders'
+  if (row.for.length === 0) return row.shape === 'square' ? 'corners of borders' : 'borders'
   const wanted = new Set(row.for)
-  const kinds = [...new Set(report.units.filter((unit) => unit.for.some((id) => wanted.has(id))).map(({ kind }) => kindWords(kind, 2)))]
+  const units = report.units.filter((unit) => unit.for.some((id) => wanted.has(id)))
+  const kinds = [...new Set(units.map(({ kind }) => kindWords(kind, 2)))]
   const what = kinds.length === 0 ? 'units' : kinds.join(' and ')
-  return row.method === 'plain' ? what : `${what}, ${METHOD_WORDS[row.method]}`
+  const larger = [...new Set(units.flatMap(({ oversize }) => oversize ?? []))].map(
+    (by) => `, cut ${sayOne(by, report.measure.unit)} larger to be trimmed`,
+  )
+  return `${row.method === 'plain' ? what : `${what}, ${METHOD_WORDS[row.method]}`}${larger.join('')}`
 }
 
 function clothLines(row: FabricRow, usableWidth: number, unit: MeasureUnit): string[] {

@@ -7,13 +7,15 @@
 import { parseRational, toNumber } from '../exact/rational.ts'
 import type { Position } from '../block/values.ts'
 import type { Join, Findings, ReportPoint, Stage } from '../values.ts'
-import { kindWords } from './say.ts'
+import { kindWords, patchWords } from './say.ts'
 
 export interface Piece {
   readonly name: string
   /** The middle of its cloth, in cells. */
   readonly middle: readonly [number, number]
   readonly area: number
+  /** It is part of a border, not yet sewn to the block. */
+  readonly framing: boolean
 }
 
 export const cells = (position: Position): number => {
@@ -28,8 +30,8 @@ export function piecesOf(report: Findings): ReadonlyMap<string, Piece> {
   const pieces = new Map<string, Piece>()
   for (const patch of report.patches) {
     const corners = patch.corners.map(point)
-    const name = patch.unit === null ? `${patch.name} border` : (units.get(patch.unit) ?? patch.unit)
-    pieces.set(patch.id, { name, middle: mean(corners), area: patch.area })
+    const name = patch.unit === null ? borderName(patch.name) : (units.get(patch.unit) ?? patch.unit)
+    pieces.set(patch.id, { name, middle: mean(corners), area: patch.area, framing: patch.unit === null })
   }
   const usedBy = new Map(report.joins.flatMap((join) => join.sides.map((side) => [side, join] as const)))
   const counter = new Map<Stage, number>()
@@ -38,10 +40,21 @@ export function piecesOf(report: Findings): ReadonlyMap<string, Piece> {
     if (a === undefined || b === undefined) continue
     const area = a.area + b.area
     const middle = [0, 1].map((axis) => ((a.middle[axis] ?? 0) * a.area + (b.middle[axis] ?? 0) * b.area) / area) as [number, number]
-    pieces.set(join.id, { name: pieceName(join, usedBy.get(join.id), a, counter), middle, area })
+    const framing = a.framing && b.framing
+    const name = framing ? framedName(a, b) : pieceName(join, usedBy.get(join.id), a, counter)
+    pieces.set(join.id, { name, middle, area, framing })
   }
   return pieces
 }
+
+const STRIPS = ['left', 'right', 'top', 'bottom']
+
+/** `top border`, or `top left corner square`. */
+const borderName = (name: string): string => (STRIPS.includes(name) ? `${name} border` : `${patchWords(name)} corner square`)
+
+/** A strip and one corner square, then both. */
+const framedName = (a: Piece, b: Piece): string =>
+  a.name.endsWith('one corner square') ? a.name.replace('one corner square', 'its corner squares') : `${b.name} with one corner square`
 
 /** A row gets its number when it is whole; until then it is "the row so far". */
 function pieceName(join: Join, next: Join | undefined, first: Piece, counter: Map<Stage, number>): string {

@@ -29,7 +29,7 @@ describe('borders of a block', () => {
   })
 
   it('with corner squares all four strips are as long as the piece before them; the whole comes out as large', () => {
-    const [first, second] = borderRounds([12, 12], roundsOf(block, [undefined, 'd']), RULE)
+    const [first, second] = borderRounds([12, 12], roundsOf({ ...block, borders: [borders[0], { ...borders[1], corner: 'd' }] as never }), RULE)
     expect(first?.corners).toBeNull()
     expect(second).toMatchObject({
       sides: { size: [3, 14.5] },
