@@ -7,7 +7,7 @@
  */
 import { add, compare, parseRational, type Rational, rational, subtract, toFile } from '../exact/rational.ts'
 import { exactPoint, type ExactPoint, KIND_FACTS } from '../units/kinds.ts'
-import type { Block, Border, Direction, Fabric, FilePoint, Length, Method, Order, Position, PressAsked, Turn, Unit } from './values.ts'
+import type { Block, Border, Fabric, FilePoint, Length, Method, Order, Position, PressAsked, Turn, Unit } from './values.ts'
 
 export type Mutable<T> = T extends readonly (infer Item)[]
   ? T extends readonly [unknown, unknown]
@@ -292,17 +292,6 @@ export const changeFabric = (id: string, change: { readonly name?: string; reado
   change: (draft) => {
     const fabric = draft.fabrics.find((one) => one.id === id)
     if (fabric !== undefined) Object.assign(fabric, change)
-  },
-})
-
-/** Null for a print that may lie any way. */
-export const setDirection = (id: string, direction: Direction | null): Edit => ({
-  name: 'say how a print may lie',
-  change: (draft) => {
-    const fabric = draft.fabrics.find((one) => one.id === id)
-    if (fabric === undefined) return
-    if (direction === null) delete fabric.direction
-    else fabric.direction = direction
   },
 })
 

@@ -61,6 +61,28 @@ describe('strips', () => {
     expect(length).toBeCloseTo(leastToBuy(oneByOne(rows), 20), 5)
   })
 
+  it.each([1, 2, 3, 4, 5, 6, 7, 8])('are as short where some prints may not be turned, and those stand as they are given (pieces %i)', (seed) => {
+    const rows = drawn(seed + 40, 4, 2).map((row, index) => (index % 2 === 0 ? { ...row, fixed: true as const } : row))
+    const { strips, length, atLeast } = stripsFor(rows, 20)
+    const held = strips.flatMap(({ height, pieces }) => pieces.flatMap((piece) => (piece.fixed ? [{ ...piece, height }] : [])))
+    expect(held.every(({ size, height }) => size[1] <= height)).toBe(true)
+    const given = rows.flatMap(({ size, count, fixed }: Rows & { fixed?: true }) => (fixed && size[0] !== size[1] ? oneByOne([{ size, count }]) : []))
+    expect(oneByOne(held).map(String).sort()).toEqual(given.map(String).sort())
+    for (const { height, pieces } of strips) {
+      const wide = pieces.reduce(
+        (sum, { size, count, fixed }) => sum + count * (fixed || Math.max(...size) > height ? size[0] : Math.min(...size)),
+        0,
+      )
+      expect(wide).toBeLessThanOrEqual(20)
+    }
+    expect(atLeast, 'proved').toBe(length)
+    const flags = rows.flatMap((row: Rows & { fixed?: true }) => Array.from({ length: row.count }, () => row.fixed === true))
+    expect(length).toBeCloseTo(
+      leastToBuy(oneByOne(rows), 20, [], (piece) => flags[piece] === true),
+      6,
+    )
+  })
+
   it.each([1, 2, 3, 4, 5, 6])('never say a bound above what is found, nor get longer with more steps (pieces %i)', (seed) => {
     const rows = drawn(seed, 14, 6)
     const found = [100_000, 1_000_000, 20_000_000].map((steps) => stripsFor(rows, 42, steps))
@@ -297,5 +319,72 @@ describe('the report', () => {
     const [quick, whole] = [findings(block).fabric[0], report(block).fabric[0]]
     expect(whole?.length).toBeLessThanOrEqual(quick?.length as number)
     expect(whole?.proved).toBe(true)
+  })
+})
+
+describe('a print that may not be turned', () => {
+  const directed = (units: Parameters<typeof blockOf>[2], more: Parameters<typeof blockOf>[3] = {}) =>
+    blockOf(8, 8, units, { fabrics: [{ id: 'a', name: 'Oat', colour: '#efe6d2', direction: 'two-way' }], ...more })
+
+  it('is cut as each unit lies in the block: of two alike, one a quarter round, two different pieces', () => {
+    const block = directed([square('s', [0, 0], [3, 1]), square('t', [4, 0], [1, 3]), square('u', [0, 4], [3, 1])])
+    expect(report(block).cut.map(({ size, count, fixed }) => [size, count, fixed])).toEqual([
+      [[9.5, 3.5], 2, true],
+      [[3.5, 9.5], 1, true],
+    ])
+    expect(report(block).advice).toEqual([])
+  })
+
+  it('stands in the cutting picture as it is cut, and is served by the stash across its print only', () => {
+    const [strip] = stripsFor([{ size: [9.5, 3.5], count: 2, fixed: true }], 42).strips
+    const [drawn] = cutPicture([strip as Strip], 42).strips
+    expect(drawn?.pieces.map(({ width, height }) => [width, height])).toEqual([
+      [9.5, 3.5],
+      [9.5, 3.5],
+    ])
+    const rows = [{ size: [9.5, 3.5], count: 2, fixed: true }] as const
+    const sheet = (size: Size) => fromStash(rows, [{ id: 's', fabric: 'a', size, onHand: 1 }], 42).toBuy.length
+    expect([sheet([19, 3.5]), sheet([3.5, 19])]).toEqual([0, 3.5])
+  })
+
+  it('of a border wider than the cloth lies turned, and advice says so; a border that fits lies upright', () => {
+    const block = directed([square('s', [0, 0], [8, 8])], { borders: [{ finishedWidth: 3, fabric: 'a' }], grid: { columns: 8, rows: 8, cell: 5.5 } })
+    const said = report({
+      ...block,
+      fabrics: [...block.fabrics, { id: 'b', name: 'Fern', colour: '#4f7a4a' }],
+      units: block.units.map((unit) => ({ ...unit, fabrics: { patch: 'b' } })) as never,
+      cloth: { usableWidth: 46 },
+    })
+    expect(said.problems).toEqual([])
+    expect(said.cut.filter((row) => row.for.length === 0).map(({ size, fixed }) => [size, fixed])).toEqual([
+      [[3.5, 44.5], true],
+      [[50.5, 3.5], undefined],
+    ])
+    expect(said.advice).toMatchObject([
+      { code: 'print', units: [], message: expect.stringMatching(/50 1\/2 by 3 1\/2 in: it is wider than the cloth/) },
+    ])
+  })
+
+  it('of free patches at the outside of a block is no matter, but their grain is named there: straight grain on the outer edge, handbook section 3h [S63]', () => {
+    const triangle = (id: string, corners: [number, number][]) => ({ id, kind: 'polygon' as const, corners, fabrics: { patch: 'a' } })
+    const block = blockOf(2, 1, [
+      triangle('t', [
+        [0, 0],
+        [2, 0],
+        [1, 1],
+      ]),
+      triangle('l', [
+        [0, 0],
+        [1, 1],
+        [0, 1],
+      ]),
+      triangle('r', [
+        [2, 0],
+        [2, 1],
+        [1, 1],
+      ]),
+    ])
+    expect(report(block).advice).toMatchObject([{ code: 'grain', units: ['t', 'l', 'r'] }])
+    expect(report({ ...block, borders: [{ finishedWidth: 1, fabric: 'b' }] }).advice).toEqual([])
   })
 })

@@ -11,6 +11,9 @@
 import loadSolver from 'highs'
 
 export type Size = readonly [number, number]
+/** Pieces, by number, that may not be turned: they stand as they are given, across and along. */
+export type Fixed = (piece: number) => boolean
+const noneFixed: Fixed = () => false
 
 const highs = await loadSolver()
 
@@ -23,8 +26,8 @@ interface Place {
 
 const HAIR = 1e-9
 
-export function leastToBuy(pieces: readonly Size[], width: number, sheets: readonly Size[] = []): number {
-  const { Status, ObjectiveValue } = highs.solve(programOf(pieces, width, sheets), { output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-4 })
+export function leastToBuy(pieces: readonly Size[], width: number, sheets: readonly Size[] = [], fixed: Fixed = noneFixed): number {
+  const { Status, ObjectiveValue } = highs.solve(programOf(pieces, width, sheets, fixed), { output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-4 })
   if (Status !== 'Optimal') throw new Error(`the solver ends with: ${Status}`)
   return ObjectiveValue
 }
@@ -37,7 +40,7 @@ export function solvedWithin(program: string, seconds: number): { length: number
 }
 
 /** The program in LP text. */
-export function programOf(pieces: readonly Size[], width: number, sheets: readonly Size[] = []): string {
+export function programOf(pieces: readonly Size[], width: number, sheets: readonly Size[] = [], fixed: Fixed = noneFixed): string {
   const places: Place[] = [
     { name: 'c', wide: width, high: null },
     ...sheets.flatMap(([a, b], sheet) => [
@@ -52,7 +55,7 @@ export function programOf(pieces: readonly Size[], width: number, sheets: readon
   for (const { name, wide: room, high: limit } of places) {
     const stacked: string[] = []
     pieces.forEach((leader, index) => {
-      for (const [way, [wide, high]] of ways(leader)) {
+      for (const [way, [wide, high]] of ways(leader, fixed(index))) {
         if (wide > room + HAIR || (limit !== null && high > limit + HAIR)) continue
         const y = `y${name}_${index}${way}`
         binary.push(y)
@@ -61,7 +64,7 @@ export function programOf(pieces: readonly Size[], width: number, sheets: readon
         else stacked.push(`${high} ${y}`)
         const beside: string[] = []
         pieces.forEach((other, place) => {
-          const taken = wideBelow(other, high, room)
+          const taken = wideBelow(other, high, room, fixed(place))
           if (place === index || taken === null) return
           const x = `x${name}_${index}${way}_${place}`
           binary.push(x)
@@ -84,14 +87,15 @@ export function programOf(pieces: readonly Size[], width: number, sheets: readon
 }
 
 /** [wide, high], lying and standing. */
-function ways([a, b]: Size): (readonly [string, Size])[] {
+function ways([a, b]: Size, fixed: boolean): (readonly [string, Size])[] {
+  if (fixed) return [['f', [a, b]]]
   const [long, short] = [Math.max(a, b), Math.min(a, b)]
   const lying = ['l', [long, short]] as const
   return long === short ? [lying] : [lying, ['s', [short, long]]]
 }
 
 /** In a strip at least so high, standing takes less of its length than lying. */
-function wideBelow(size: Size, high: number, room: number): number | null {
-  const fitting = ways(size).flatMap(([, [wide, own]]) => (own <= high + HAIR && wide <= room + HAIR ? [wide] : []))
+function wideBelow(size: Size, high: number, room: number, fixed: boolean): number | null {
+  const fitting = ways(size, fixed).flatMap(([, [wide, own]]) => (own <= high + HAIR && wide <= room + HAIR ? [wide] : []))
   return fitting.length === 0 ? null : Math.min(...fitting)
 }
