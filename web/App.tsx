@@ -4,6 +4,7 @@ import { Board, KEYS } from './canvas/Board.tsx'
 import { useHeld } from './canvas/gestures.ts'
 import { Fabrics } from './panels/Fabrics.tsx'
 import { Header } from './panels/Header.tsx'
+import { Keeping } from './panels/Keeping.tsx'
 import { Sheets } from './panels/Sheets.tsx'
 import { Picture, Tray } from './panels/Tray.tsx'
 import { type Look, look, redo, undo, useStore } from './state/store.ts'
@@ -38,6 +39,7 @@ export function App() {
   return (
     <div className="page" key={language}>
       <Header />
+      <Keeping />
       <main>
         <div className="side left">
           <Tray />

@@ -1,12 +1,13 @@
-/** The head of the page: the block's name, what one begins from, files, undo, and whether all is kept. */
-import { type ChangeEvent, useRef } from 'react'
+/** The head of the page: the block's name, the maker's blocks, files, undo, and whether all is kept. */
+import { lazy, Suspense, useState } from 'react'
 import { setName } from '../../geometry/index.ts'
-import { beginBlock, STARTERS } from '../state/blocks.ts'
 import { saveFile } from '../state/download.ts'
-import { openFile } from '../state/save.ts'
 import { edit, redo, undo, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
+import { OpenFile } from './OpenFile.tsx'
 import { ThisScreen } from './ThisScreen.tsx'
+
+const Blocks = lazy(async () => ({ default: (await import('./Blocks.tsx')).Blocks }))
 
 export function Header() {
   const block = useStore(({ history }) => history.block)
@@ -19,17 +20,12 @@ export function Header() {
         {t('Block')}
         <input value={block.name} maxLength={200} onChange={(event) => edit(setName(event.target.value))} />
       </label>
-      <label className="start">
-        {t('Begin from')}
-        <select value="" onChange={(event) => void beginBlock(STARTERS[event.target.value as keyof typeof STARTERS])}>
-          <option value="">…</option>
-          <option value="star">{t('a star')}</option>
-          <option value="lantern">{t('a lantern')}</option>
-          <option value="empty">{t('an empty grid')}</option>
-        </select>
-      </label>
       <div className="buttons">
-        <Files />
+        <OwnBlocks />
+        <OpenFile />
+        <button type="button" onClick={() => saveFile(block)}>
+          {t('Save a file')}
+        </button>
         <button type="button" disabled={past === 0} onClick={undo}>
           {t('Undo')}
         </button>
@@ -45,33 +41,29 @@ export function Header() {
   )
 }
 
-function Files() {
-  const block = useStore(({ history }) => history.block)
-  const file = useRef<HTMLInputElement>(null)
-  const open = (event: ChangeEvent<HTMLInputElement>): void => {
-    const [chosen] = event.target.files ?? []
-    if (chosen !== undefined) void openFile(chosen)
-    event.target.value = ''
-  }
+function OwnBlocks() {
+  const [open, setOpen] = useState(false)
   return (
     <>
-      <button type="button" onClick={() => file.current?.click()}>
-        {t('Open a file')}
+      <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
+        {t('Blocks')}
       </button>
-      <input ref={file} type="file" accept=".json,application/json" hidden aria-label={t('Block file')} onChange={open} />
-      <button type="button" onClick={() => saveFile(block)}>
-        {t('Save a file')}
-      </button>
+      {open && (
+        <Suspense>
+          <Blocks close={() => setOpen(false)} />
+        </Suspense>
+      )}
     </>
   )
 }
 
 function Kept() {
   const saved = useStore((state) => state.saved)
+  const elsewhere = useStore(({ desk }) => desk.elsewhere && desk.trouble === null)
   const words = { failed: t('Not kept in this browser'), saving: t('Keeping…'), saved: t('Kept in this browser') }
   return (
     <span className="saved" role="status">
-      {words[saved]}
+      {elsewhere ? t('Kept by another tab') : words[saved]}
     </span>
   )
 }

@@ -61,18 +61,19 @@ function warn(event: BeforeUnloadEvent): void {
   if (saved === 'failed' && history.past.length > 0 && !now().desk.elsewhere) event.preventDefault()
 }
 
-/** Open a file of one block or of many; a broken one gives one sentence and changes nothing. */
-export async function openFile(file: File): Promise<void> {
+/** Open a file of one block or of many; a broken one gives one sentence and changes nothing. Whether a block of it lies on the board now. */
+export async function openFile(file: File): Promise<boolean> {
   let text: string
   try {
     text = await file.text()
   } catch {
     look({ notice: t('{file} could not be read; choose another file.', { file: file.name }) })
-    return
+    return false
   }
   const many = manyIn(text)
-  if (many !== null) await openMany(file.name, many)
-  else await openOne(file.name, text)
+  if (many === null) return openOne(file.name, text)
+  await openMany(file.name, many)
+  return false
 }
 
 function manyIn(text: string): unknown {
@@ -87,10 +88,15 @@ function manyIn(text: string): unknown {
 const notOpened = (file: string, place: string, message: string): void =>
   look({ notice: t('{file} was not opened. {place}: {message}.', { file, place, message }) })
 
-async function openOne(file: string, text: string): Promise<void> {
+async function openOne(file: string, text: string): Promise<boolean> {
   const read = readBlock(text)
-  if (!read.ok) notOpened(file, read.place, read.message)
-  else if (await beginBlock(read.value)) look({ notice: t('{name} is open.', { name: read.value.name }) })
+  if (!read.ok) {
+    notOpened(file, read.place, read.message)
+    return false
+  }
+  const begun = await beginBlock(read.value)
+  if (begun) look({ notice: t('{name} is open.', { name: read.value.name }) })
+  return begun
 }
 
 async function openMany(file: string, value: unknown): Promise<void> {

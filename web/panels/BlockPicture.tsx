@@ -1,0 +1,85 @@
+/**
+ * A small picture of a block, drawn from the block itself when it comes in sight.
+ *
+ * In      how to get the block, and a word that changes with it.
+ * Out     a square canvas with the block in its middle; nothing for a reader, since the name stands beside it.
+ */
+import { useEffect, useRef } from 'react'
+import { type Block, flatColour } from '../../geometry/index.ts'
+import { bordersAround, number, piecesOfUnit, type Spot } from '../canvas/shapes.ts'
+
+interface Props {
+  readonly load: () => Promise<Block | null>
+  readonly stamp: string
+  /** Pixels of the page to a side. */
+  readonly side: number
+}
+
+export function BlockPicture({ load, stamp, side }: Props) {
+  const canvas = useRef<HTMLCanvasElement>(null)
+  const loading = useRef(load)
+  loading.current = load
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the stamp says when the block is another
+  useEffect(() => {
+    const seen = new IntersectionObserver(([entry]) => {
+      if (entry?.isIntersecting !== true) return
+      seen.disconnect()
+      void loading.current().then((block) => block !== null && canvas.current !== null && draw(canvas.current, block, side))
+    })
+    if (canvas.current !== null) seen.observe(canvas.current)
+    return () => seen.disconnect()
+  }, [stamp, side])
+  return <canvas ref={canvas} className="blockpicture" style={{ width: side, height: side }} aria-hidden="true" />
+}
+
+function draw(canvas: HTMLCanvasElement, block: Block, side: number): void {
+  const size = Math.round(side * Math.min(3, window.devicePixelRatio || 1))
+  canvas.width = size
+  canvas.height = size
+  const pen = canvas.getContext('2d') as CanvasRenderingContext2D
+  const { columns, rows } = block.grid
+  const around = bordersAround(block)
+  const scale = size / (Math.max(columns, rows) + 2 * around)
+  pen.setTransform(scale, 0, 0, scale, (size - columns * scale) / 2, (size - rows * scale) / 2)
+  drawBorders(pen, block, around)
+  pen.fillStyle = 'rgb(128 128 128 / 0.14)'
+  pen.fillRect(0, 0, columns, rows)
+  for (const [fabric, path] of pathsOf(block)) {
+    pen.fillStyle = colourIn(block, fabric)
+    pen.fill(path)
+    // A hair of the same colour closes the gaps between neighbours.
+    pen.strokeStyle = pen.fillStyle
+    pen.lineWidth = 0.6 / scale
+    pen.stroke(path)
+  }
+}
+
+const colourIn = ({ fabrics }: Block, id: string): string => {
+  const fabric = fabrics.find((one) => one.id === id)
+  return fabric === undefined ? '#888888' : flatColour(fabric)
+}
+
+/** From the outside in, each over the one around it. */
+function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number): void {
+  const cell = number(block.grid.cell)
+  let out = around
+  for (const { finishedWidth, fabric } of [...(block.borders ?? [])].reverse()) {
+    pen.fillStyle = colourIn(block, fabric)
+    pen.fillRect(-out, -out, block.grid.columns + 2 * out, block.grid.rows + 2 * out)
+    out -= number(finishedWidth) / cell
+  }
+  pen.clearRect(0, 0, block.grid.columns, block.grid.rows)
+}
+
+function pathsOf({ units }: Block): Map<string, Path2D> {
+  const paths = new Map<string, Path2D>()
+  for (const { fabric, corners } of units.flatMap((unit) => piecesOfUnit(unit))) {
+    const path = paths.get(fabric) ?? new Path2D()
+    paths.set(fabric, path)
+    const [first, ...rest] = corners as [Spot, ...Spot[]]
+    path.moveTo(...first)
+    for (const corner of rest) path.lineTo(...corner)
+    path.closePath()
+  }
+  return paths
+}

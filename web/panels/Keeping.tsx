@@ -1,0 +1,60 @@
+/** One line under the head of the page where the block is not kept as it should be, or a newer page is ready, with what can be done. */
+import './keeping.css'
+import type { ReactNode } from 'react'
+import { goOnWithCopy, takeOver } from '../state/blocks.ts'
+import { saveFile } from '../state/download.ts'
+import { type Trouble, now, useStore } from '../state/store.ts'
+import { t } from '../words/words.ts'
+
+export function Keeping() {
+  const { elsewhere, trouble } = useStore(({ desk }) => desk)
+  if (trouble !== null) return <Line urgent>{TROUBLES[trouble]()}</Line>
+  if (elsewhere) return <Line urgent>{inAnotherTab()}</Line>
+  return null
+}
+
+export function Line({ urgent = false, children }: { readonly urgent?: boolean; readonly children: ReactNode }) {
+  return (
+    <div className="keeping" role={urgent ? 'alert' : 'status'}>
+      {children}
+    </div>
+  )
+}
+
+function inAnotherTab(): ReactNode {
+  return (
+    <>
+      <p>{t('This block is open in another tab; here you see it as it changes there.')}</p>
+      <button type="button" onClick={() => void takeOver()}>
+        {t('Take it over here')}
+      </button>
+      <button type="button" onClick={() => void goOnWithCopy()}>
+        {t('Go on with a copy')}
+      </button>
+    </>
+  )
+}
+
+const TROUBLES: Readonly<Record<Trouble, () => ReactNode>> = {
+  none: () => withFile(t('This browser keeps nothing here (a private window?): save the block as a file before you leave.')),
+  full: () => withFile(t('The disk is full, and your last changes are not kept: save the block as a file. It is tried again and again.')),
+  failed: () => withFile(t('Your last changes could not be kept: save the block as a file. It is tried again and again.')),
+  older: () => <p>{t('An older Nestwright is open in another tab and holds your blocks: close that tab.')}</p>,
+  newer: () => (
+    <>
+      <p>{t('Your blocks are held by another tab with a newer Nestwright: load this page anew.')}</p>
+      <button type="button" onClick={() => window.location.reload()}>
+        {t('Load anew')}
+      </button>
+    </>
+  ),
+}
+
+const withFile = (sentence: string): ReactNode => (
+  <>
+    <p>{sentence}</p>
+    <button type="button" onClick={() => saveFile(now().history.block)}>
+      {t('Save it as a file')}
+    </button>
+  </>
+)
