@@ -1,17 +1,7 @@
 /** One of the maker's blocks: its name, what can be done with it, and its versions to go back to. */
 import { type FormEvent, useEffect, useState } from 'react'
 import { setName } from '../../geometry/index.ts'
-import {
-  blockOf,
-  copyBlock,
-  forgetVersion,
-  goBackTo,
-  keepThisVersion,
-  openBlock,
-  renameBlock,
-  versionAsBlock,
-  versionsFor,
-} from '../state/blocks.ts'
+import { blockOf, copyBlock, forgetVersion, goBackTo, keepThisVersion, openBlock, renameBlock, versionAsBlock, versionsFor } from '../state/blocks.ts'
 import { saveFile } from '../state/download.ts'
 import type { Card, Version, VersionWhy } from '../state/saveBase.ts'
 import { linkTo } from '../state/share.ts'
@@ -76,7 +66,10 @@ function CopyLink({ id }: { readonly id: string }) {
     if (block === null) return
     const made = await linkTo(block, window.location.href)
     if (!made.ok) {
-      look({ notice: made.why === 'too long' ? t('This block is too large for a link; save it as a file.') : t('This browser cannot make links; save a file.') })
+      look({
+        notice:
+          made.why === 'too long' ? t('This block is too large for a link; save it as a file.') : t('This browser cannot make links; save a file.'),
+      })
       return
     }
     const copied = await navigator.clipboard.writeText(made.link).then(

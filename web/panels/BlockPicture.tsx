@@ -29,7 +29,11 @@ export function BlockPicture({ load, stamp, side }: Props) {
     if (canvas.current !== null) seen.observe(canvas.current)
     return () => seen.disconnect()
   }, [stamp, side])
-  return <canvas ref={canvas} className="blockpicture" style={{ width: side, height: side }} aria-hidden="true" />
+  return (
+    <span className="blockpicture" style={{ width: side, height: side }} aria-hidden="true">
+      <canvas ref={canvas} />
+    </span>
+  )
 }
 
 function draw(canvas: HTMLCanvasElement, block: Block, side: number): void {
@@ -42,8 +46,7 @@ function draw(canvas: HTMLCanvasElement, block: Block, side: number): void {
   const scale = size / (Math.max(columns, rows) + 2 * around)
   pen.setTransform(scale, 0, 0, scale, (size - columns * scale) / 2, (size - rows * scale) / 2)
   drawBorders(pen, block, around)
-  pen.fillStyle = 'rgb(128 128 128 / 0.14)'
-  pen.fillRect(0, 0, columns, rows)
+  drawGrid(pen, columns, rows, scale)
   for (const [fabric, path] of pathsOf(block)) {
     pen.fillStyle = colourIn(block, fabric)
     pen.fill(path)
@@ -52,6 +55,16 @@ function draw(canvas: HTMLCanvasElement, block: Block, side: number): void {
     pen.lineWidth = 0.6 / scale
     pen.stroke(path)
   }
+}
+
+/** Where no cloth lies the grid shows. */
+function drawGrid(pen: CanvasRenderingContext2D, columns: number, rows: number, scale: number): void {
+  pen.fillStyle = 'rgb(128 128 128 / 0.12)'
+  pen.fillRect(0, 0, columns, rows)
+  pen.strokeStyle = 'rgb(128 128 128 / 0.45)'
+  pen.lineWidth = 1 / scale
+  for (let x = 1; x < columns; x++) pen.strokeRect(x, 0, 0, rows)
+  for (let y = 1; y < rows; y++) pen.strokeRect(0, y, columns, 0)
 }
 
 const colourIn = ({ fabrics }: Block, id: string): string => {

@@ -6,7 +6,19 @@
  */
 import './blocks.css'
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
-import { ASIDE_DAYS, beginBlock, blockOf, bringBack, canKeep, filedBlocks, forgetBlocks, openBlock, putAside, STARTERS, useCards } from '../state/blocks.ts'
+import {
+  ASIDE_DAYS,
+  beginBlock,
+  blockOf,
+  bringBack,
+  canKeep,
+  filedBlocks,
+  forgetBlocks,
+  openBlock,
+  putAside,
+  STARTERS,
+  useCards,
+} from '../state/blocks.ts'
 import { writeBlocks } from '../state/blocksFile.ts'
 import { download } from '../state/download.ts'
 import type { Card } from '../state/saveBase.ts'
@@ -240,7 +252,7 @@ function AsideHead({ cards }: { readonly cards: readonly Card[] }) {
 function Told({ gone, back }: { readonly gone: string | null; readonly back: () => void }) {
   const notice = useStore(({ view }) => view.notice)
   return (
-    <div className="told">
+    <div className={notice === '' && gone === null ? 'told silent' : 'told'}>
       <p role="status">{notice}</p>
       {gone !== null && (
         <button type="button" onClick={() => void bringBack(gone).then(back)}>

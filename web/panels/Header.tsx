@@ -1,5 +1,6 @@
 /** The head of the page: the block's name, the maker's blocks, files, undo, and whether all is kept. */
 import { lazy, Suspense, useState } from 'react'
+import { createPortal } from 'react-dom'
 import { setName } from '../../geometry/index.ts'
 import { saveFile } from '../state/download.ts'
 import { edit, redo, undo, useStore } from '../state/store.ts'
@@ -48,11 +49,13 @@ function OwnBlocks() {
       <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
         {t('Blocks')}
       </button>
-      {open && (
-        <Suspense>
-          <Blocks close={() => setOpen(false)} />
-        </Suspense>
-      )}
+      {open &&
+        createPortal(
+          <Suspense>
+            <Blocks close={() => setOpen(false)} />
+          </Suspense>,
+          document.body,
+        )}
     </>
   )
 }

@@ -273,26 +273,25 @@ let list: readonly Card[] = []
 const listeners = new Set<() => void>()
 
 async function refresh(): Promise<void> {
-  if (base === null || listeners.size === 0) return
+  if (base === null) return
   list = await cards(base).catch(() => list)
   for (const listener of listeners) listener()
 }
 
 function changedList(others = true): void {
-  void refresh()
+  if (listeners.size > 0) void refresh()
   if (others) tell({ sort: 'list', id: '' })
 }
 
 /** Cards of all blocks, those put aside too, the one changed last first. */
 export function useCards(): readonly Card[] {
   useEffect(() => void refresh(), [])
-  return useSyncExternalStore(
-    (listener) => {
-      listeners.add(listener)
-      return () => listeners.delete(listener)
-    },
-    () => list,
-  )
+  return useSyncExternalStore(listen, () => list)
+}
+
+function listen(listener: () => void): () => void {
+  listeners.add(listener)
+  return () => listeners.delete(listener)
 }
 
 export const canKeep = (): boolean => base !== null
