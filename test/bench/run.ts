@@ -3,13 +3,14 @@
  *
  * Out     for blocks of n × n units to 100,000 patches: the time, the exponent of its growth from one size to the next, and the memory. Then one edit on
  *         400 units: the findings alone, and in the app to the painted frame; settings of copies; counting layers.
- *         Last, pressing, subdividing, routes, batches and cloth beside general solvers of the same questions.
+ *         The canvas: redraws, picking, dragging, panning in a browser. Last, pressing, subdividing, routes, batches and cloth beside general solvers of the same questions.
  * Times depend on the machine and so are printed, never asserted.
  */
 import { fork } from 'node:child_process'
 import { findings, layered, report, settingReport } from '../../geometry/index.ts'
 import { manyUnits, turned } from './blocks.ts'
 import { batchesBesidePeer } from './batches.ts'
+import { canvasInBrowser } from './canvas.ts'
 import { clothBesidePeer } from './cloth.ts'
 import { editInBrowser } from './frame.ts'
 import { besidePeers } from './peers.ts'
@@ -80,6 +81,7 @@ const seen = await editInBrowser(before)
 if (seen === null) console.log('No browser found: the frame is not measured.')
 else console.log(`In the app: findings ${seen.findings.toFixed(1)} ms after the key, the frame that shows them ${seen.frame.toFixed(1)} ms after it`)
 
+await canvasInBrowser()
 await besidePeers()
 await routesBesidePeer()
 await batchesBesidePeer()

@@ -10,7 +10,7 @@ import { type Findings, type Layered, moveUnits, recolourPatch } from '../../geo
 import { edit, look, now, redo, undo, useStore, useTold } from '../state/store.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, moveChosen, placeAt, pourAt, removeChosen, turnChosen } from './actions.ts'
 import { clothPainting } from './cloth.ts'
-import { fits, pieceAt, piecesIn, unitById, unitsById, unitsIndex } from './find.ts'
+import { fits, getReady, pieceAt, piecesIn, unitById, unitsById, unitsIndex } from './find.ts'
 import { CARRY, dropWith, type Held as HeldThing, useHeld } from './gestures.ts'
 import { drawHeld, handlesOf, REACH } from './held.ts'
 import { newUnit, type TrayKind } from './newUnit.ts'
@@ -46,6 +46,8 @@ type Gesture =
   | { readonly sort: 'pan'; readonly from: Spot; readonly pan: Spot }
   | { readonly sort: 'pinch'; readonly apart: number; readonly middle: Spot; readonly zoom: number; readonly pan: Spot }
 
+/** Milliseconds of rest before what a press asks is made ready. */
+const READY = 100
 const NO_CELLS: Layered['cells'] = []
 
 export function Board() {
@@ -99,23 +101,28 @@ export function Board() {
   }, [])
   useLayoutEffect(() => sheets.current?.resize(size), [size])
 
+  const zoom = useRef(zoomAt)
+  zoom.current = zoomAt
   useEffect(() => {
     const element = place.current
     if (element === null) return
     const watch = new ResizeObserver(([entry]) => {
-      if (entry !== undefined) setSize([Math.max(200, entry.contentRect.width), Math.max(200, entry.contentRect.height)])
+      if (entry === undefined) return
+      const next: Spot = [Math.max(200, entry.contentRect.width), Math.max(200, entry.contentRect.height)]
+      setSize((before) => (before[0] === next[0] && before[1] === next[1] ? before : next))
     })
     watch.observe(element)
     const wheel = (event: WheelEvent): void => {
       event.preventDefault()
-      zoomAt(at(event), Math.exp(-event.deltaY * (event.ctrlKey ? 0.01 : 0.0016)))
+      const box = element.getBoundingClientRect()
+      zoom.current([event.clientX - box.left, event.clientY - box.top], Math.exp(-event.deltaY * (event.ctrlKey ? 0.01 : 0.0016)))
     }
     element.addEventListener('wheel', wheel, { passive: false })
     return () => {
       watch.disconnect()
       element.removeEventListener('wheel', wheel)
     }
-  })
+  }, [])
 
   function at({ clientX, clientY }: { readonly clientX: number; readonly clientY: number }): Spot {
     const box = place.current?.getBoundingClientRect()
@@ -362,6 +369,10 @@ export function Board() {
   // biome-ignore lint/correctness/useExhaustiveDependencies: a photograph that has just been decoded is drawn anew
   const painting = useMemo(() => clothPainting(scene, tiles(block)), [scene, tiles, block, prints])
   useEffect(() => still.current?.show(painting, frame, size), [painting, frame, size])
+  useEffect(() => {
+    const rest = setTimeout(() => getReady(block), READY)
+    return () => clearTimeout(rest)
+  }, [block])
   const numbers = meetings
   useEffect(() => {
     sheets.current?.marks.show((pen) => drawMarks(pen, report, { numbers, meetings }, faults, ring, frame, size, { ink, paper }))

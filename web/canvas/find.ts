@@ -19,6 +19,12 @@ export function unitById({ units }: Block, id: string): Unit | undefined {
   return known.get(id)
 }
 
+/** Makes the indexes before they are asked. */
+export function getReady(block: Block): void {
+  unitsIndex(block)
+  unitById(block, '')
+}
+
 /** In the order of the ids; those that are gone are left out. */
 export const unitsById = (block: Block, ids: readonly string[]): Unit[] => ids.flatMap((id) => unitById(block, id) ?? [])
 

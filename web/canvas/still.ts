@@ -45,7 +45,10 @@ export function stillOn(sheet: Sheet, wholeFrame: (pixels: number) => { readonly
   function sharp(painting: Painting, frame: Frame, size: readonly [number, number]): void {
     picture = null
     shown = { painting, frame, size }
-    sheet.show((pen) => painting.paint(pen, frame, size))
+    sheet.show((pen) => {
+      painting.paint(pen, frame, size)
+      sheet.picture().canvas.dataset.drawn = 'sharp'
+    })
     clearTimeout(longRest)
     if (whole?.painting === painting) return
     const all = wholeFrame(WHOLE)
@@ -68,6 +71,7 @@ export function stillOn(sheet: Sheet, wholeFrame: (pixels: number) => { readonly
     const pictures = [whole?.painting === painting ? whole : null, picture]
     sheet.show((pen) => {
       for (const one of pictures) if (one !== null) stretch(pen, one, frame)
+      sheet.picture().canvas.dataset.drawn = 'stretched'
     })
     clearTimeout(rest)
     rest = setTimeout(() => sharp(painting, frame, size), REST)

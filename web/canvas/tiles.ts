@@ -26,7 +26,7 @@ export interface Tiles {
 }
 
 /** Units to a square, about. */
-const CROWD = 200
+const CROWD = 80
 
 interface Made {
   readonly units: readonly Unit[]
