@@ -11,7 +11,7 @@ import { clothPainting } from '../../../web/canvas/cloth.ts'
 import { pieceAt } from '../../../web/canvas/find.ts'
 import { type Frame, frameOf } from '../../../web/canvas/place.ts'
 import { piecesOfUnit, type Spot } from '../../../web/canvas/shapes.ts'
-import { tiler } from '../../../web/canvas/tiles.ts'
+import { outline, tiler } from '../../../web/canvas/tiles.ts'
 import { manyUnits } from '../blocks.ts'
 
 const SIZE: Spot = [800, 640]
@@ -87,8 +87,7 @@ function bare(block: Block): Cost {
     const paths = new Map<string, Path2D>()
     for (const { colour, corners } of outlines) {
       const path = paths.get(colour) ?? new Path2D()
-      corners.forEach(([x, y], at) => (at === 0 ? path.moveTo(x, y) : path.lineTo(x, y)))
-      path.closePath()
+      outline(path, corners)
       paths.set(colour, path)
     }
     return paths
