@@ -52,7 +52,7 @@ export function blurs(block: Block, below = BLURS_BELOW): Blur[] {
 }
 
 /** What a colouring changes, to be taken with `colourPatches`. */
-export const coloursOf = ({ slots }: Colourings, { fabrics }: Colouring): PatchColour[] =>
+export const coloursOf = ({ slots }: Pick<Colourings, 'slots'>, { fabrics }: Colouring): PatchColour[] =>
   slots.map((slot, place) => ({ ...slot, fabric: fabrics[place] as string }))
 
 export interface JudgedColouring extends Colouring {
@@ -60,7 +60,8 @@ export interface JudgedColouring extends Colouring {
   readonly clashes: number | null
 }
 
-export interface ColouringPage extends Omit<Colourings, 'colourings'> {
+export interface ColouringPage extends Omit<Colourings, 'colourings' | 'present'> {
+  readonly present: JudgedColouring
   readonly colourings: readonly JudgedColouring[]
   /** How many there are in all. */
   readonly count: number
@@ -70,10 +71,13 @@ export interface ColouringPage extends Omit<Colourings, 'colourings'> {
 export function colouringPages(block: Block, wishes: ColouringWishes): (from: number, count: number) => ColouringPage {
   const all = colouringsOf(block, wishes)
   const clashes = clashCounter(block)
+  const judged = (one: Colouring): JudgedColouring => ({ ...one, clashes: clashes(coloursOf(all, one)) })
+  const present = judged(all.present)
   return (from, count) => ({
     ...all,
+    present,
     count: all.colourings.length,
-    colourings: all.colourings.slice(from, from + count).map((one) => ({ ...one, clashes: clashes(coloursOf(all, one)) })),
+    colourings: all.colourings.slice(from, from + count).map(judged),
   })
 }
 

@@ -47,6 +47,8 @@ export interface Colourings {
   /** The patches that may change. */
   readonly slots: readonly PatchName[]
   readonly background: string | null
+  /** As it lies. */
+  readonly present: Colouring
   readonly colourings: readonly Colouring[]
   /** Whether more may be found than are made. */
   readonly more: boolean
@@ -64,8 +66,9 @@ export function colouringsOf(block: Block, wishes: ColouringWishes): Colourings 
   const background = backgroundOf(block)
   const slots = slotsOf(laid, wishes, wishes.keepBackground ? background : null)
   const search = new Search(laid, slots, wishes)
+  const present = search.colouring()
   search.run()
-  return { slots: slots.map((slot) => nameOf(laid, slot)), background, colourings: search.sorted(), more: search.more }
+  return { slots: slots.map((slot) => nameOf(laid, slot)), background, present, colourings: search.sorted(), more: search.more }
 }
 
 const nameOf = (laid: Laid, patch: number): PatchName => {
@@ -182,10 +185,17 @@ class Search {
     const look = this.nameOfLook()
     if (this.seen.has(look)) return
     this.seen.add(look)
-    const batches = this.countBatches(this.all())
-    if (this.wishes.fewestBatches && batches > this.fewest) return
-    const fabrics = this.slots.map((slot) => this.fabrics[this.full[slot] as number] as string)
-    this.found.push({ fabrics, symmetry: this.kept.filter(({ to }) => this.staysUnder(to)).length, batches })
+    const colouring = this.colouring()
+    if (!this.wishes.fewestBatches || colouring.batches <= this.fewest) this.found.push(colouring)
+  }
+
+  /** The one that lies there now. */
+  colouring(): Colouring {
+    return {
+      fabrics: this.slots.map((slot) => this.fabrics[this.full[slot] as number] as string),
+      symmetry: this.kept.filter(({ to }) => this.staysUnder(to)).length,
+      batches: this.countBatches(Array.from(this.full, (fabric) => this.fabrics[fabric] as string)),
+    }
   }
 
   private amounts(): string {
@@ -193,10 +203,6 @@ class Search {
       .map((slot) => this.full[slot] as number)
       .sort((a, b) => a - b)
       .join()
-  }
-
-  private all(): string[] {
-    return Array.from(this.full, (fabric) => this.fabrics[fabric] as string)
   }
 
   private staysUnder(to: readonly number[]): boolean {

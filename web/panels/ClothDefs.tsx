@@ -84,7 +84,7 @@ export function Swatch({ fabric, unit }: { readonly fabric: Fabric; readonly uni
   const repeat = parseLength(fabric.print.repeat)
   const side = Math.max(unit === 'in' ? 2 : 5, repeat === null ? 1 : toNumber(repeat))
   return (
-    <svg viewBox={`0 0 ${side} ${side}`} className="cloth-swatch" aria-hidden="true">
+    <svg viewBox={`0 0 ${side} ${side}`} className="cloth-swatch" preserveAspectRatio="xMidYMid slice" aria-hidden="true">
       <ClothDefs id={id} fabrics={[fabric]} unit={1} />
       <rect width={side} height={side} fill={clothFill(id, fabric)} />
     </svg>

@@ -1,0 +1,122 @@
+/** Patches that are alike, recoloured together; two fabrics exchanged. */
+import { useMemo, useState } from 'react'
+import { alikePatches, type Block, colourPatches, exchangeFabrics, type PatchName } from '../../geometry/index.ts'
+import { piecesOfUnit, type Spot } from '../canvas/shapes.ts'
+import { edit, look, now, useStore } from '../state/store.ts'
+import { t, tn } from '../words/words.ts'
+import { patchName } from './words.ts'
+
+/** Beyond so many units a list of groups helps nobody. */
+const MOST_UNITS = 1500
+const MOST_GROUPS = 40
+
+export function ColourGroups() {
+  const block = useStore(({ history }) => history.block)
+  const groups = useMemo(() => (block.units.length > MOST_UNITS ? [] : alikePatches(block)), [block])
+  return (
+    <section aria-labelledby="groups-title">
+      <h2 id="groups-title">{t('Alike patches together')}</h2>
+      {groups.length === 0 ? (
+        <p className="hint">
+          {block.units.length > MOST_UNITS
+            ? t('This block has too many patches to list; choose units on the board instead.')
+            : t('No patch is laid yet.')}
+        </p>
+      ) : (
+        <p className="hint">{t('Patches that turning or mirroring the block brings to one another.')}</p>
+      )}
+      <ul className="groups">
+        {groups.slice(0, MOST_GROUPS).map(({ patches, fabrics }) => (
+          <li key={patches.map(({ unit, name }) => `${unit} ${name}`).join()}>
+            <Group block={block} patches={patches} fabrics={fabrics} />
+          </li>
+        ))}
+      </ul>
+      {groups.length > MOST_GROUPS && <p className="hint">{t('{n} more groups are not listed.', { n: groups.length - MOST_GROUPS })}</p>}
+      <Exchange block={block} />
+    </section>
+  )
+}
+
+interface GroupProps {
+  readonly block: Block
+  readonly patches: readonly PatchName[]
+  readonly fabrics: readonly string[]
+}
+
+function Group({ block, patches, fabrics }: GroupProps) {
+  const names = [...new Set(patches.map(({ name }) => patchName(name)))].slice(0, 4).join(', ')
+  const point = (): void => look({ shown: outlinesOf(block, patches) })
+  const leave = (): void => look({ shown: null })
+  return (
+    <label onPointerEnter={point} onPointerLeave={leave} onFocus={point} onBlur={leave}>
+      {tn(patches.length, 'one patch: {names}', '{n} patches: {names}', { names })}
+      <select
+        value={fabrics.length === 1 ? fabrics[0] : ''}
+        onChange={(event) => {
+          const fabric = event.target.value
+          edit(
+            colourPatches(
+              patches.map((patch) => ({ ...patch, fabric })),
+              'recolour alike patches',
+            ),
+          )
+          look({ notice: tn(patches.length, 'One patch is recoloured.', '{n} patches are recoloured.') })
+        }}
+      >
+        {fabrics.length > 1 && <option value="">{t('several fabrics')}</option>}
+        {block.fabrics.map(({ id, name }) => (
+          <option key={id} value={id}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+}
+
+/** Each patch once round. */
+function outlinesOf(block: Block, patches: readonly PatchName[]): Spot[][] {
+  const wanted = new Set(patches.map(({ unit, name }) => `${unit} ${name}`))
+  return block.units
+    .flatMap((unit) => piecesOfUnit(unit))
+    .filter(({ unit, name }) => wanted.has(`${unit} ${name}`))
+    .map(({ corners }) => [...corners, corners[0] as Spot])
+}
+
+function Exchange({ block }: { readonly block: Block }) {
+  const [chosen, setChosen] = useState<readonly [string, string]>(['', ''])
+  const known = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.id ?? ''
+  const [one, other] = [known(chosen[0]), known(chosen[1])]
+  const list = (label: string, value: string, take: (id: string) => void) => (
+    <label>
+      {label}
+      <select value={value} onChange={(event) => take(event.target.value)}>
+        <option value="">{t('choose a fabric')}</option>
+        {block.fabrics.map(({ id, name }) => (
+          <option key={id} value={id}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+  return (
+    <>
+      <h3>{t('Exchange two fabrics')}</h3>
+      <div className="pairs">
+        {list(t('One fabric'), one, (id) => setChosen([id, other]))}
+        {list(t('The other'), other, (id) => setChosen([one, id]))}
+      </div>
+      <button type="button" disabled={one === '' || other === '' || one === other} onClick={() => exchange(one, other)}>
+        {t('Exchange')}
+      </button>
+    </>
+  )
+}
+
+function exchange(one: string, other: string): void {
+  edit(exchangeFabrics(one, other))
+  const name = (id: string): string => now().history.block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
+  look({ notice: t('{name} and {other} have changed places.', { name: name(one), other: name(other) }) })
+}
