@@ -5,5 +5,7 @@ export default defineConfig({
   root: 'web',
   base: './',
   plugins: [react()],
+  // What a worker needs only sometimes is a file of its own, as on the page.
+  worker: { format: 'es' },
   build: { outDir: '../dist/web', emptyOutDir: true, chunkSizeWarningLimit: 900 },
 })

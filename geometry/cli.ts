@@ -1,13 +1,14 @@
 #!/usr/bin/env node
 /**
- * The command line: a block file in, its report, cut list, steps, a setting of it, or a size chart out.
+ * The command line: a block file in, its report, cut list, steps, booklet, a setting of it, or a size chart out.
  *
  * In      the arguments after `nestwright`.
  * Out     0 done; 1 the layout has an error among its problems (still printed); 2 the file or the arguments could not be used: one line
  *         on standard error that names the place, nothing on standard output.
  * The only file of geometry that knows Node.
  */
-import { readFileSync } from 'node:fs'
+import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import { inflateSync } from 'node:zlib'
 import {
   asSewn,
   type Block,
@@ -18,19 +19,30 @@ import {
   chartText,
   cutListCsv,
   cutListText,
+  type Embedded,
   ERRORS,
+  filesInPdf,
+  isPdf,
   MOST_COPIES,
+  PAPERS,
   PRESSINGS,
   parseRational,
+  printBooklet,
+  type PrintTools,
   type Rational,
   type Report,
   readBlock,
   report,
   type SettingAsk,
+  SINGLE_PAGES,
   settingReport,
   sizeChart,
   stepsText,
   TURNINGS,
+  usualPaper,
+  VIEWS,
+  viewSvg,
+  writeBlock,
 } from './index.ts'
 
 const USAGE = `Usage: nestwright COMMAND
@@ -45,7 +57,13 @@ const USAGE = `Usage: nestwright COMMAND
     --turn none|alternate|free         every other one turned a quarter; or as nests best
     --press same|alternate|free        every other one pressed the opposite way; or as nests best
   sewn FILE SEWN              what a sewn block differs in from the one laid out, as JSON
-  booklet FILE OUT.pdf        not available yet
+  booklet FILE OUT.pdf        the printable booklet
+    --paper a4|letter         (Letter for inches, A4 for centimetres)
+    --only cutlist|chart|colouring|templates   these pages alone
+  picture FILE OUT.svg        a picture of the block, to scale
+    --view cloth|value|outline|wrong|seams|quilting
+
+FILE may be a booklet: the block that lies inside is read.
 
 Exit status: 0 done; 1 the layout has an error among its problems; 2 the file or the arguments could not be used.
 `
@@ -68,9 +86,10 @@ interface Answer {
 
 const done = (out: string): Answer => ({ status: 0, out, err: '' })
 
-function answer(args: readonly string[]): Answer {
+function answer(args: readonly string[]): Answer | Promise<Answer> {
   const [command, ...rest] = args
-  if (command === undefined) return refuse('', 'Usage: nestwright report|cutlist|steps|setting|sewn|chart|booklet …; nestwright --help says more')
+  if (command === undefined)
+    return refuse('', 'Usage: nestwright report|cutlist|steps|setting|sewn|chart|booklet|picture …; nestwright --help says more')
   if (command === '--help' || command === '-h' || command === 'help') return done(USAGE)
   if (rest.includes('--help')) return done(USAGE)
   switch (command) {
@@ -93,9 +112,11 @@ function answer(args: readonly string[]): Answer {
     case 'chart':
       return done(chart(rest))
     case 'booklet':
-      return refuse('booklet', 'the printable booklet is not available yet')
+      return bookletInto(rest)
+    case 'picture':
+      return pictureInto(rest)
     default:
-      return refuse(shown(command), 'no such command; there are report, cutlist, steps, setting, sewn, chart and booklet')
+      return refuse(shown(command), 'no such command; there are report, cutlist, steps, setting, sewn, chart, booklet and picture')
   }
 }
 
@@ -108,10 +129,16 @@ function aboutBlock(command: string, args: readonly string[], known: readonly st
   if (another !== undefined) return refuse(shown(another), `${command} reads one file`)
   const block = blockIn(file)
   const said = report(block)
-  const errors = said.problems.filter(({ code }) => ERRORS.has(code))
-  const named = errors.map(({ code, at, message }) => `${code} at ${at.join(', ')}: ${oneLine(message)}\n`).join('')
-  return { status: errors.length > 0 ? 1 : 0, out: printed(said, block, flags), err: nameProblems ? named : '' }
+  const named = errorsOf(said)
+  return { status: named === '' ? 0 : 1, out: printed(said, block, flags), err: nameProblems ? named : '' }
 }
+
+/** A line for each problem that keeps the block from being sewn. */
+const errorsOf = ({ problems }: Report): string =>
+  problems
+    .filter(({ code }) => ERRORS.has(code))
+    .map(({ code, at, message }) => `${code} at ${at.join(', ')}: ${oneLine(message)}\n`)
+    .join('')
 
 function blockIn(file: string): Block {
   const read = readBlock(textIn(file))
@@ -120,6 +147,7 @@ function blockIn(file: string): Block {
 
 function textIn(file: string): string {
   const bytes = bytesIn(file)
+  if (isPdf(bytes)) return blockInside(file, bytes)
   if (bytes.length === 0) return refuse(shown(file), 'the file is empty')
   if (bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf)
     return refuse(shown(file), 'begins with a byte order mark; save it as UTF-8 without one')
@@ -127,6 +155,23 @@ function textIn(file: string): string {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
   } catch {
     return refuse(shown(file), 'is not text in UTF-8')
+  }
+}
+
+/** A booklet carries its block file inside. */
+function blockInside(file: string, bytes: Uint8Array): string {
+  for (const found of filesInPdf(bytes)) {
+    const text = unpacked(found)
+    if (text.trimStart().startsWith('{') && readBlock(text).ok) return text
+  }
+  return refuse(shown(file), 'is a PDF without a block file inside; give a block file, or a booklet printed here')
+}
+
+function unpacked({ bytes, packed }: Embedded): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(packed ? inflateSync(bytes) : bytes)
+  } catch {
+    return ''
   }
 }
 
@@ -166,6 +211,72 @@ function chart(args: readonly string[]): string {
   if (rows > BigInt(MOST_ROWS)) refuse('--step', `would make ${rows} rows; the most is ${MOST_ROWS}`)
   const sizes = sizeChart({ kind, unit, seam, from, to, step })
   return csv ? chartCsv(sizes) : chartText(sizes)
+}
+
+async function bookletInto(args: readonly string[]): Promise<Answer> {
+  const { options, files } = optionsIn('booklet', args, ['--paper', '--only'], [])
+  const [file, out] = inAndOut('booklet', files, '.pdf')
+  const only = options.has('--only') ? choice('--only', options.get('--only') ?? '', SINGLE_PAGES) : null
+  const block = blockIn(file)
+  const paper = choice('--paper', (options.get('--paper') ?? usualPaper(block)).toLowerCase(), PAPERS)
+  const said = report(block)
+  const bytes = await printBooklet({
+    report: said,
+    block,
+    booklet: bookletOf(said, block),
+    file: new TextEncoder().encode(writeBlock(block)),
+    paper,
+    only,
+    tools: await printTools(),
+  })
+  return written(out, bytes, said)
+}
+
+/** Read when somebody prints: the library and its type are of no use to any other command. */
+async function printTools(): Promise<PrintTools> {
+  const face = (name: string): Uint8Array => readFileSync(new URL(`./faces/${name}.ttf`, import.meta.url))
+  const { default: Pdf } = await import('pdfkit')
+  return { Pdf, faces: { text: face('text'), strong: face('strong') } }
+}
+
+function pictureInto(args: readonly string[]): Answer {
+  const { options, files } = optionsIn('picture', args, ['--view'], [])
+  const [file, out] = inAndOut('picture', files, '.svg')
+  const view = choice('--view', options.get('--view') ?? 'cloth', VIEWS)
+  const block = blockIn(file)
+  const said = report(block)
+  return written(out, new TextEncoder().encode(viewSvg(view, said, block)), said)
+}
+
+function inAndOut(command: string, [file, out, another]: readonly string[], ending: string): [string, string] {
+  if (file === undefined || out === undefined) return refuse(command, `give the block file to read and the file to write, such as block${ending}`)
+  if (another !== undefined) return refuse(shown(another), `${command} reads one file and writes one`)
+  if (!out.toLowerCase().endsWith(ending)) return refuse(shown(out), `give the file to write a name that ends in ${ending}`)
+  return [file, out]
+}
+
+/** The whole file or nothing: it is written beside its place, then put there. */
+function written(out: string, bytes: Uint8Array, said: Report): Answer {
+  const beside = `${out}.${process.pid}.part`
+  try {
+    writeFileSync(beside, bytes)
+    renameSync(beside, out)
+  } catch (error) {
+    rmSync(beside, { force: true })
+    return refuse(shown(out), CANNOT_WRITE[(error as NodeJS.ErrnoException).code ?? ''] ?? 'cannot be written')
+  }
+  const named = errorsOf(said)
+  return { status: named === '' ? 0 : 1, out: '', err: named }
+}
+
+const CANNOT_WRITE: Readonly<Record<string, string>> = {
+  ENOENT: 'its folder does not exist',
+  ENOTDIR: 'its folder does not exist',
+  EISDIR: 'is a folder; give a file name',
+  EACCES: 'may not be written by this user',
+  EPERM: 'may not be written by this user',
+  EROFS: 'lies on a disk that may not be written',
+  ENOSPC: 'the disk is full',
 }
 
 const SETTING_OPTIONS = ['--columns', '--rows', '--turn', '--press'] as const
@@ -260,9 +371,9 @@ const shown = (typed: string): string => oneLine(typed).slice(0, 200) || '(nothi
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what must not reach the terminal.
 const oneLine = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ')
 
-function safely(args: readonly string[]): Answer {
+async function safely(args: readonly string[]): Promise<Answer> {
   try {
-    return answer(args)
+    return await answer(args)
   } catch (error) {
     if (error instanceof Refusal) return { status: 2, out: '', err: `${oneLine(error.message)}\n` }
     // Status 1 would say that the layout is at fault: a mistake of ours must not.
@@ -274,7 +385,7 @@ function safely(args: readonly string[]): Answer {
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error
 })
-const { status, out, err } = safely(process.argv.slice(2))
+const { status, out, err } = await safely(process.argv.slice(2))
 if (err !== '') process.stderr.write(err)
 if (out !== '') process.stdout.write(out)
 // Not exit(): a long report must reach its reader whole.

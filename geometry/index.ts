@@ -59,11 +59,13 @@ export { stepsText } from './writing/booklet/text.ts'
 export * from './writing/booklet/values.ts'
 export * from './writing/chart.ts'
 export * from './writing/cutList.ts'
+export * from './writing/tables.ts'
 export type { PrintAsk } from './printing/booklet.ts'
 export { drawingSvg, type SvgAsk } from './printing/drawingSvg.ts'
+export { VIEWS, type View, viewDrawing, viewSvg } from './printing/views.ts'
 export { type Embedded, filesInPdf, isPdf } from './printing/inside.ts'
 export type { NewPdf, PrintTools } from './printing/library.ts'
-export { type Paper, PAPER_NAMES, PAPERS, SINGLE_PAGES, type SinglePage } from './printing/paper.ts'
+export { type Paper, PAPER_NAMES, PAPERS, SINGLE_PAGES, type SinglePage, usualPaper } from './printing/paper.ts'
 
 /** The booklet as a PDF. Its pages are loaded when somebody prints. */
 export const printBooklet = async (ask: PrintAsk): Promise<Uint8Array> => (await import('./printing/booklet.ts')).printBooklet(ask)

@@ -3,6 +3,8 @@
  *
  * Source  A4 is 210 by 297 mm (ISO 216); Letter is 8 1/2 by 11 in (ANSI/ASME Y14.1).
  */
+import type { Block } from '../block/values.ts'
+
 export const PAPERS = ['a4', 'letter'] as const
 export type Paper = (typeof PAPERS)[number]
 
@@ -12,6 +14,9 @@ export const SIZES: Readonly<Record<Paper, readonly [number, number]>> = {
   a4: [(210 / 25.4) * 72, (297 / 25.4) * 72],
   letter: [612, 792],
 }
+
+/** Where inches are measured, Letter lies in the printer. */
+export const usualPaper = ({ measure }: Pick<Block, 'measure'>): Paper => (measure.unit === 'in' ? 'letter' : 'a4')
 
 export const PAPER_NAMES: Readonly<Record<Paper, string>> = { a4: 'A4', letter: 'Letter' }
 

@@ -12,8 +12,8 @@ export const fileName = (name: string): string =>
     .replace(/^-|-$/g, '')
     .toLowerCase() || 'block'
 
-export function download(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }))
+export function download(name: string, content: BlobPart, type: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type }))
   const link = document.createElement('a')
   link.href = address
   link.download = name

@@ -63,11 +63,15 @@ function warn(event: BeforeUnloadEvent): void {
 
 /** Open a file of one block or of many; a broken one gives one sentence and changes nothing. Whether a block of it lies on the board now. */
 export async function openFile(file: File): Promise<boolean> {
-  let text: string
+  let text: string | null
   try {
-    text = await file.text()
+    text = isBooklet(file) ? await (await import('./bookletFile.ts')).blockTextInside(new Uint8Array(await file.arrayBuffer())) : await file.text()
   } catch {
     look({ notice: t('{file} could not be read; choose another file.', { file: file.name }) })
+    return false
+  }
+  if (text === null) {
+    look({ notice: t('{file} is a PDF without a block inside; choose a block file, or a booklet printed here.', { file: file.name }) })
     return false
   }
   const many = manyIn(text)
@@ -75,6 +79,8 @@ export async function openFile(file: File): Promise<boolean> {
   await openMany(file.name, many)
   return false
 }
+
+const isBooklet = ({ name, type }: File): boolean => type === 'application/pdf' || /\.pdf$/i.test(name)
 
 function manyIn(text: string): unknown {
   try {

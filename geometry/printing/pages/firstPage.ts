@@ -28,24 +28,24 @@ function title({ sheets, booklet }: Job): void {
 }
 
 /** What keeps the block from being sewn is said before all else. */
-function problems({ sheets, report }: Job): void {
+function problems({ sheets, report, booklet }: Job): void {
   const errors = report.problems.filter(({ code }) => ERRORS.has(code))
   if (errors.length === 0) return
   const words = [...new Set(errors.map(({ message }) => message))]
   const told = words.slice(0, MOST_TOLD)
   const rest = words.length - told.length
   const inner = sheets.width - 24
-  const head = 'This block cannot be sewn as it stands. Put this right first:'
+  const head = sheets.lines(booklet.problems[0] ?? '', STYLES.strong, inner)
   const lines = [...told, ...(rest > 0 ? [`and ${rest} more, which the app shows on the board.`] : [])].map((line) =>
     sheets.lines(`– ${line}`, STYLES.body, inner),
   )
-  const height = 22 + STYLES.strong.lead + lines.flat().length * STYLES.body.lead
+  const height = 22 + head.length * STYLES.strong.lead + lines.flat().length * STYLES.body.lead
   sheets.need(height)
   const top = sheets.top
   sheets.panel(sheets.left, top, sheets.width, height, '#fdf0ef', INK.trouble)
   let y = top + 10
-  sheets.tagged('H2', () => sheets.block([head], { ...STYLES.strong, colour: INK.trouble }, sheets.left + 12, y))
-  y += STYLES.strong.lead + 2
+  sheets.tagged('H2', () => sheets.block(head, { ...STYLES.strong, colour: INK.trouble }, sheets.left + 12, y))
+  y += head.length * STYLES.strong.lead + 2
   for (const one of lines) {
     sheets.tagged('P', () => sheets.block(one, STYLES.body, sheets.left + 12, y))
     y += one.length * STYLES.body.lead
@@ -136,7 +136,7 @@ export function swatch({ sheets, cloth }: Pick<Job, 'sheets' | 'cloth' | 'unit'>
 /** What is good to know, and keeps nobody from sewing. */
 function notes({ sheets, report, booklet }: Job): void {
   const errors = new Set(report.problems.filter(({ code }) => ERRORS.has(code)).map(({ message }) => message))
-  const known = [...new Set(booklet.problems)].filter((message) => !errors.has(message))
+  const known = [...new Set(booklet.problems)].slice(errors.size === 0 ? 0 : 1).filter((message) => !errors.has(message))
   if (known.length === 0) return
   heading(sheets, 'Good to know')
   for (const message of known) sheets.write(message, STYLES.body, { after: 3 })

@@ -1,6 +1,7 @@
 /**
  * The steps: words at the left, pictures at the right; a step is kept together where a sheet holds it.
  */
+import { wordsOf } from '../../writing/booklet/booklet.ts'
 import type { BookletPart, BookletStep, Drawing } from '../../writing/booklet/values.ts'
 import { capital } from '../../writing/say.ts'
 import { photographOf } from '../dataUrl.ts'
@@ -48,7 +49,7 @@ const widthsOf = ({ sheets }: Job): { readonly words: number; readonly pictures:
   return { words: whole * WORDS, pictures: whole * (1 - WORDS), left: sheets.left + GUTTER + whole * WORDS + GAP }
 }
 
-function wordsOf(job: Job, step: BookletStep): Words[] {
+function blocksOf(job: Job, step: BookletStep): Words[] {
   const { sheets } = job
   const width = widthsOf(job).words
   const said = (text: string, style: Words['style'], tag: string, before: number): Words => ({
@@ -57,7 +58,7 @@ function wordsOf(job: Job, step: BookletStep): Words[] {
     tag,
     before,
   })
-  const sentences = step.edited === undefined ? step.sentences : step.edited.words.split(/\n+/)
+  const sentences = wordsOf(step)
   const stale = step.edited?.stale ? ['These are the maker’s own words; the block has changed since they were written.'] : []
   return [
     said(titleOf(step), STYLES.heading, 'H2', 0),
@@ -75,7 +76,7 @@ const titleOf = ({ title }: BookletStep): string => title
 const wordsHeight = (words: readonly Words[]): number => words.reduce((sum, { lines, style, before }) => sum + lines.length * style.lead + before, 0)
 
 function heightOf(job: Job, step: BookletStep): number {
-  return Math.max(wordsHeight(wordsOf(job, step)), picturesHeight(job, step))
+  return Math.max(wordsHeight(blocksOf(job, step)), picturesHeight(job, step))
 }
 
 function picturesHeight(job: Job, step: BookletStep): number {
@@ -90,7 +91,7 @@ const tallest = ({ sheets }: Job): number => sheets.paper[1] * 0.3
 
 function stepOn(job: Job, step: BookletStep, number: number, bookmark: (title: string) => unknown): void {
   const { sheets } = job
-  const words = wordsOf(job, step)
+  const words = blocksOf(job, step)
   const height = heightOf(job, step)
   const whole = sheets.end - 54
   sheets.need(Math.min(height, whole))
@@ -126,7 +127,7 @@ function saySome({ sheets }: Job, words: readonly Words[], top: number): void {
 function longStep(job: Job, step: BookletStep): void {
   const { sheets } = job
   const x = sheets.left + GUTTER
-  for (const { lines, style, tag, before } of wordsOf(job, step)) {
+  for (const { lines, style, tag, before } of blocksOf(job, step)) {
     sheets.top += before
     sheets.write(lines.join(' '), style, { tag, x, width: sheets.width - GUTTER })
   }

@@ -1,0 +1,50 @@
+/// <reference path="../../geometry/pdfkit.d.ts" />
+/**
+ * The booklet made beside the page: the library, its type and the pages are fetched when somebody prints, and ended with the worker.
+ *
+ * In      the block, the paper, and which pages.
+ * Out     how far it is, chapter by chapter; then the bytes, or what went wrong.
+ */
+import textFace from '@expo-google-fonts/inter/400Regular/Inter_400Regular.ttf?url'
+import strongFace from '@expo-google-fonts/inter/600SemiBold/Inter_600SemiBold.ttf?url'
+import Pdf from 'pdfkit'
+import { type Block, bookletOf, type Paper, printBooklet, report, type SinglePage, writeBlock } from '../../geometry/index.ts'
+
+export interface PrintWish {
+  readonly block: Block
+  readonly paper: Paper
+  readonly only: SinglePage | null
+}
+
+export type PrintNews =
+  | { readonly sort: 'progress'; readonly done: number; readonly of: number }
+  | { readonly sort: 'done'; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly sort: 'trouble'; readonly message: string }
+
+const tell = (news: PrintNews): void => self.postMessage(news)
+
+self.onmessage = ({ data }: MessageEvent<PrintWish>) => {
+  print(data).catch((error: unknown) => tell({ sort: 'trouble', message: error instanceof Error ? error.message : String(error) }))
+}
+
+async function print({ block, paper, only }: PrintWish): Promise<void> {
+  const [text, strong] = await Promise.all([faceAt(textFace), faceAt(strongFace)])
+  const said = report(block)
+  const bytes = await printBooklet({
+    report: said,
+    block,
+    booklet: bookletOf(said, block),
+    file: new TextEncoder().encode(writeBlock(block)),
+    paper,
+    only,
+    tools: { Pdf, faces: { text, strong } },
+    onProgress: (done, of) => tell({ sort: 'progress', done, of }),
+  })
+  tell({ sort: 'done', bytes: new Uint8Array(bytes) })
+}
+
+async function faceAt(address: string): Promise<Uint8Array> {
+  const answer = await fetch(address)
+  if (!answer.ok) throw new Error(`the type for the pages could not be fetched (${answer.status})`)
+  return new Uint8Array(await answer.arrayBuffer())
+}
