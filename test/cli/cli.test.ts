@@ -1,20 +1,23 @@
 /** The command as a maker's program runs it: bundled, one process each, judged by exit status and both outputs. */
 import { spawnSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { build } from 'esbuild'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { STAR, withGap } from '../writing/star.ts'
 
 let folder = ''
 let command = ''
 
-beforeAll(async () => {
+beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'nestwright-cli-'))
-  command = join(folder, 'nestwright.mjs')
-  await build({ entryPoints: ['geometry/cli.ts'], outfile: command, bundle: true, platform: 'node', format: 'esm', target: 'node20' })
+  command = join(folder, 'command', 'nestwright.js')
+  mkdirSync(join(folder, 'command'))
+  file('command/package.json', '{ "type": "module" }')
+  spawnSync(process.execPath, ['.tools/bundle.mjs', join(folder, 'command')], { stdio: 'inherit' })
   mkdirSync(join(folder, 'folder.json'))
+  mkdirSync(join(folder, 'folder.pdf'))
+  file('other.pdf', '%PDF-1.4\n1 0 obj\n<< /Length 5 >>\nstream\nhello\nendstream\nendobj\n')
   file('star.json', JSON.stringify(STAR))
   file('gap.json', JSON.stringify(withGap(STAR)))
   file('bom.json', `\uFEFF${JSON.stringify(STAR)}`)
@@ -117,7 +120,16 @@ describe('what cannot be used', () => {
     [['report'], 'report'],
     [['report', 'star.json', 'gap.json'], 'gap.json'],
     [['report', 'star.json', '--csv'], '--csv'],
-    [['booklet', 'star.json', 'out.pdf'], 'booklet'],
+    [['booklet', 'star.json'], 'booklet'],
+    [['booklet', 'star.json', 'out.json'], 'out.json'],
+    [['booklet', 'star.json', 'out.pdf', 'more.pdf'], 'more.pdf'],
+    [['booklet', 'star.json', 'out.pdf', '--paper', 'a3'], '--paper'],
+    [['booklet', 'star.json', 'out.pdf', '--only', 'steps'], '--only'],
+    [['booklet', 'turn.json', 'out.pdf'], 'units[0].turn'],
+    [['booklet', 'star.json', 'nowhere/out.pdf'], 'nowhere/out.pdf'],
+    [['booklet', 'star.json', 'folder.pdf'], 'folder.pdf'],
+    [['report', 'other.pdf'], 'other.pdf'],
+    [['picture', 'star.json', 'out.svg', '--view', 'above'], '--view'],
     [['sew'], 'sew'],
     [['__proto__'], '__proto__'],
     [[], 'Usage'],
@@ -138,5 +150,26 @@ describe('what cannot be used', () => {
     expect([status, out]).toEqual([2, ''])
     expect(err).toMatch(/^[^\n]+\n$/)
     expect(err).toContain(place)
+    expect(readdirSync(folder).filter((name) => name.startsWith('out.') || name.endsWith('.part'))).toEqual([])
+  })
+})
+
+describe('what is written', () => {
+  it('prints a booklet, and reads it as the block that lies inside', () => {
+    expect(nestwright('booklet', 'star.json', 'star.pdf', '--paper=a4')).toEqual({ status: 0, out: '', err: '' })
+    expect(nestwright('report', 'star.pdf').out).toBe(nestwright('report', 'star.json').out)
+    expect(nestwright('booklet', 'star.pdf', 'again.pdf', '--paper', 'a4').status).toBe(0)
+    expect(readFileSync(join(folder, 'again.pdf')).equals(readFileSync(join(folder, 'star.pdf')))).toBe(true)
+  })
+
+  it('prints what it can of a layout with a gap, and says so by its status', () => {
+    const { status, err } = nestwright('booklet', 'gap.json', 'gap.pdf')
+    expect([status, err.startsWith('gap at ')]).toEqual([1, true])
+    expect(existsSync(join(folder, 'gap.pdf'))).toBe(true)
+  })
+
+  it('saves a picture to scale', () => {
+    expect(nestwright('picture', 'star.json', 'star.svg', '--view', 'outline').status).toBe(0)
+    expect(readFileSync(join(folder, 'star.svg'), 'utf8')).toMatch(/^<svg [^>]*width="12\.25in" height="12\.25in"/)
   })
 })

@@ -80,7 +80,13 @@ async function readPage(page: PDFPageProxy, fonts: Map<string, { name: string; m
     text: items.map(({ str, hasEOL }) => `${str}${hasEOL ? '\n' : ''}`).join(''),
     words: items
       .filter(({ str }) => str.trim() !== '')
-      .map(({ str, transform, width: wide }) => ({ text: str, x: transform[4], y: height - transform[5], width: wide, size: Math.hypot(transform[2], transform[3]) })),
+      .map(({ str, transform, width: wide }) => ({
+        text: str,
+        x: transform[4],
+        y: height - transform[5],
+        width: wide,
+        size: Math.hypot(transform[2], transform[3]),
+      })),
     ways: waysOf(operators.fnArray, operators.argsArray, height),
   }
 }
@@ -124,7 +130,11 @@ function waysOf(operators: readonly number[], args: readonly unknown[], height: 
 }
 
 /** Curves are passed over by their ends: only rounded corners have any. */
-function subpaths([operators, numbers]: readonly [number[], number[]], now: Matrix, height: number): { points: [number, number][]; closed: boolean }[] {
+function subpaths(
+  [operators, numbers]: readonly [number[], number[]],
+  now: Matrix,
+  height: number,
+): { points: [number, number][]; closed: boolean }[] {
   const found: { points: [number, number][]; closed: boolean }[] = []
   let at = 0
   const put = (x: number, y: number): [number, number] => [now[0] * x + now[2] * y + now[4], height - (now[1] * x + now[3] * y + now[5])]
@@ -145,4 +155,12 @@ function subpaths([operators, numbers]: readonly [number[], number[]], now: Matr
   return found
 }
 
-const NUMBERS: Readonly<Record<number, number>> = { [OPS.moveTo]: 2, [OPS.lineTo]: 2, [OPS.curveTo]: 6, [OPS.curveTo2]: 4, [OPS.curveTo3]: 4, [OPS.rectangle]: 4, [OPS.closePath]: 0 }
+const NUMBERS: Readonly<Record<number, number>> = {
+  [OPS.moveTo]: 2,
+  [OPS.lineTo]: 2,
+  [OPS.curveTo]: 6,
+  [OPS.curveTo2]: 4,
+  [OPS.curveTo3]: 4,
+  [OPS.rectangle]: 4,
+  [OPS.closePath]: 0,
+}

@@ -114,7 +114,11 @@ interface Busy {
   readonly of: number
 }
 
-function usePrinting(): { readonly busy: Busy | null; readonly start: (block: Block, paper: Paper, only: SinglePage | null) => Promise<void>; readonly cancel: () => void } {
+function usePrinting(): {
+  readonly busy: Busy | null
+  readonly start: (block: Block, paper: Paper, only: SinglePage | null) => Promise<void>
+  readonly cancel: () => void
+} {
   const [busy, setBusy] = useState<Busy | null>(null)
   const now = useRef<Printing | null>(null)
   useEffect(() => () => now.current?.cancel(), [])
