@@ -8,7 +8,7 @@ import { cellOf } from '../block/measure.ts'
 import type { Block } from '../block/values.ts'
 import { toNumber } from '../exact/rational.ts'
 import { routeLines, stitchedPoints } from '../quilting/lines.ts'
-import type { Join, Report } from '../values.ts'
+import type { Ditch, Findings, Join } from '../values.ts'
 import type { Drawing, Mark, Spot } from '../writing/booklet/values.ts'
 import { point } from '../writing/pieces.ts'
 import { count } from '../writing/say.ts'
@@ -18,6 +18,9 @@ import { drawingSvg } from './drawingSvg.ts'
 /** `wrong`: mirrored, as it lies on the ironing board. `seams`: numbered in sewing order. */
 export const VIEWS = ['cloth', 'value', 'outline', 'wrong', 'seams', 'quilting'] as const
 export type View = (typeof VIEWS)[number]
+
+/** A report; its quilting line is needed by its own view alone. */
+export type ViewedReport = Findings & { readonly ditch?: Ditch }
 
 const LOOKS: Readonly<Record<View, Look>> = {
   cloth: 'cloth',
@@ -30,11 +33,11 @@ const LOOKS: Readonly<Record<View, Look>> = {
 /** Lines and letters of a picture at its own size are heavier than those of one on a page. */
 const WEIGHT = 1.8
 
-export function viewSvg(view: View, report: Report, block: Block): string {
+export function viewSvg(view: View, report: ViewedReport, block: Block): string {
   return drawingSvg(viewDrawing(view, report, block), { unit: report.measure.unit, fabrics: block.fabrics, look: LOOKS[view], weight: WEIGHT })
 }
 
-export function viewDrawing(view: View, report: Report, block: Block): Drawing {
+export function viewDrawing(view: View, report: ViewedReport, block: Block): Drawing {
   const placed = placedOn(report, block)
   const { width, height } = placed
   const areas = report.patches.map(
@@ -56,7 +59,7 @@ interface Placed {
   readonly put: (spot: Spot) => Spot
 }
 
-function placedOn(report: Report, block: Block): Placed {
+function placedOn(report: ViewedReport, block: Block): Placed {
   const cell = toNumber(cellOf(block))
   const spots: Spot[] = [[0, 0], [block.grid.columns, block.grid.rows], ...report.patches.flatMap(({ corners }) => corners.map(point))]
   const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)]
@@ -73,7 +76,7 @@ const least = (values: readonly number[]): number => values.reduce((low, value) 
 const most = (values: readonly number[]): number => values.reduce((high, value) => Math.max(high, value))
 
 interface Seen extends Placed {
-  readonly report: Report
+  readonly report: ViewedReport
   readonly block: Block
   readonly areas: readonly Mark[]
 }
@@ -136,7 +139,7 @@ const MOST_NUMBERED = 90
 
 function quilting({ report, areas, put }: Seen): ReturnType<Shown> {
   const blank = areas.map((mark): Mark => (mark.sort === 'area' ? { ...mark, fabric: null } : mark))
-  const routes = routeLines(report.ditch).map((line) => ({ ...line, points: line.points.map(put) }))
+  const routes = (report.ditch === undefined ? [] : routeLines(report.ditch)).map((line) => ({ ...line, points: line.points.map(put) }))
   const lines = routes.map(({ points, closed }): Mark => ({ sort: 'line', points, closed, style: 'stitch' }))
   return {
     marks: [...blank, ...lines, ...numbersOf(routes.map(stitchedPoints))],

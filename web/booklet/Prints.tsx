@@ -7,7 +7,7 @@ import {
   PAPER_NAMES,
   PAPERS,
   type Paper,
-  report,
+  quiltingRoute,
   SINGLE_PAGES,
   type SinglePage,
   unitsCsv,
@@ -145,10 +145,13 @@ function usePrinting(): {
 
 function Pictures({ block }: { readonly block: Block }) {
   const [view, setView] = useState<View>('cloth')
+  const { report } = useTold()
+  if (report === null) return null
   const name = `${fileName(block.name)}-${view}`
+  const svg = (): string => viewSvg(view, view === 'quilting' ? { ...report, ditch: quiltingRoute(block) } : report, block)
   const savePng = async (): Promise<void> => {
     try {
-      download(`${name}.png`, await pngOf(viewSvg(view, report(block), block)), 'image/png')
+      download(`${name}.png`, await pngOf(svg()), 'image/png')
     } catch {
       look({ notice: t('This browser could not paint the picture; save it as SVG instead.') })
     }
@@ -167,7 +170,7 @@ function Pictures({ block }: { readonly block: Block }) {
         </select>
       </label>
       <div className="buttons">
-        <button type="button" onClick={() => download(`${name}.svg`, viewSvg(view, report(block), block), 'image/svg+xml')}>
+        <button type="button" onClick={() => download(`${name}.svg`, svg(), 'image/svg+xml')}>
           {t('Save as SVG')}
         </button>
         <button type="button" onClick={() => void savePng()}>

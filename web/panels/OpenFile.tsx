@@ -15,7 +15,7 @@ export function OpenFile({ done }: { readonly done?: () => void }) {
       <button type="button" onClick={() => file.current?.click()}>
         {t('Open a file')}
       </button>
-      <input ref={file} type="file" accept=".json,application/json" hidden aria-label={t('Block file')} onChange={open} />
+      <input ref={file} type="file" accept=".json,.pdf,application/json,application/pdf" hidden aria-label={t('Block file')} onChange={open} />
     </>
   )
 }

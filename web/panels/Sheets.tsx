@@ -15,6 +15,7 @@ const BlockSheet = lazy(async () => ({ default: (await import('./Settings.tsx'))
 const WholeQuilt = lazy(async () => ({ default: (await import('./WholeQuilt.tsx')).WholeQuilt }))
 const Quilting = lazy(async () => ({ default: (await import('./Quilting.tsx')).Quilting }))
 const Neighbours = lazy(async () => ({ default: (await import('./Neighbours.tsx')).Neighbours }))
+const Prints = lazy(async () => ({ default: (await import('../booklet/Prints.tsx')).Prints }))
 const AsSewn = lazy(async () => ({ default: (await import('./AsSewn.tsx')).AsSewn }))
 
 interface Sheeted {
@@ -32,6 +33,12 @@ const SHEETS: readonly Sheeted[] = [
   { sheet: 'cutting', name: () => t('Cutting'), icon: <path d="M3 7h18M3 17h18M8 7v10M13 7v10M18 7v10" />, panels: [CutList, WholeQuilt] },
   { sheet: 'quilting', name: () => t('Quilting'), icon: <path strokeDasharray="3 2.4" d="M4 20V9l8-5 8 5v11H9v-8h6v4" />, panels: [Quilting] },
   { sheet: 'setting', name: () => t('Setting'), icon: <path d="M3 3h8v8H3zM13 3h8v8h-8zM3 13h8v8H3zM13 13h8v8h-8z" />, panels: [Neighbours] },
+  {
+    sheet: 'booklet',
+    name: () => t('Booklet'),
+    icon: <path d="M12 6C9 4 6 4 3 5v14c3-1 6-1 9 1 3-2 6-2 9-1V5c-3-1-6-1-9 1zM12 6v14" />,
+    panels: [Prints],
+  },
 ]
 
 export function Sheets() {

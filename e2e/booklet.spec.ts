@@ -1,0 +1,75 @@
+/** Paper and files: the booklet as the page prints it, opened again; single pages, pictures and tables. */
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { AxeBuilder } from '@axe-core/playwright'
+import type { Download } from '@playwright/test'
+import { board, button, expect, notice, openApp, openSheet, type Page, test } from './maker.ts'
+
+async function saved(page: Page, press: () => Promise<void>): Promise<{ name: string; bytes: Buffer }> {
+  const download = page.waitForEvent('download')
+  await press()
+  const file: Download = await download
+  return { name: file.suggestedFilename(), bytes: readFileSync(await file.path()) }
+}
+
+test('the page and the command print the same booklet, and the page opens it again', async ({ page }) => {
+  await openApp(page)
+  await openSheet(page, 'Booklet')
+  const printed = await saved(page, () => button(page, 'Print the booklet').click())
+  expect(printed.name).toBe('evening-star-example-booklet.pdf')
+  const folder = mkdtempSync(join(tmpdir(), 'nestwright-booklet-'))
+  try {
+    writeFileSync(join(folder, 'package.json'), '{ "type": "module" }')
+    writeFileSync(join(folder, 'page.pdf'), printed.bytes)
+    expect(spawnSync(process.execPath, ['.tools/bundle.mjs', folder]).status).toBe(0)
+    // The block that lies inside is printed once more.
+    expect(
+      spawnSync(process.execPath, [join(folder, 'nestwright.js'), 'booklet', join(folder, 'page.pdf'), join(folder, 'command.pdf')]).status,
+    ).toBe(0)
+    expect(printed.bytes.equals(readFileSync(join(folder, 'command.pdf')))).toBe(true)
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
+  const chooser = page.waitForEvent('filechooser')
+  await button(page, 'Open a file').click()
+  await (await chooser).setFiles({ name: 'star.pdf', mimeType: 'application/pdf', buffer: printed.bytes })
+  await expect(notice(page)).toHaveText('Evening star (example) is open.')
+})
+
+test('a PDF that is no booklet is refused in one sentence, and nothing changes', async ({ page }) => {
+  await openApp(page)
+  const chooser = page.waitForEvent('filechooser')
+  await button(page, 'Open a file').click()
+  await (await chooser).setFiles({
+    name: 'bill.pdf',
+    mimeType: 'application/pdf',
+    buffer: Buffer.from('%PDF-1.4\n1 0 obj\n<<>>\nstream\nhello\nendstream\n'),
+  })
+  await expect(notice(page)).toHaveText('bill.pdf is a PDF without a block inside; choose a block file, or a booklet printed here.')
+  await expect(board(page)).toBeVisible()
+})
+
+test('printing is taken back, and single pages, pictures and tables are saved', async ({ page }) => {
+  await openApp(page)
+  await openSheet(page, 'Booklet')
+  expect((await new AxeBuilder({ page }).include('.prints').analyze()).violations).toEqual([])
+  await button(page, 'Print the booklet').click()
+  await button(page, 'Cancel').click()
+  await expect(notice(page)).toHaveText('Printing was taken back; nothing was saved.')
+  await page.getByLabel('A4').check()
+  const chart = await saved(page, () => button(page, 'Size chart').click())
+  expect([chart.name, chart.bytes.subarray(0, 8).toString()]).toEqual(['evening-star-example-chart.pdf', '%PDF-1.7'])
+  await page.locator('.prints select').selectOption({ label: 'with its quilting line' })
+  const svg = await saved(page, () => button(page, 'Save as SVG').click())
+  expect(svg.bytes.toString()).toMatch(/^<svg [^>]*width="12\.25in" height="12\.25in"/)
+  const png = await saved(page, () => button(page, 'Save as PNG').click())
+  // 12 1/4 in at 200 dots an inch. Width and height stand in the PNG's first chunk, IHDR (ISO/IEC 15948, 11.2.2).
+  expect([png.bytes.readUInt32BE(16), png.bytes.readUInt32BE(20)]).toEqual([2450, 2450])
+  const units = await saved(page, () => button(page, 'Units').click())
+  expect(units.bytes.toString().split('\r\n')[0]).toMatch(/^kind,hand,count,finished_width/)
+  const cloth = await saved(page, () => button(page, 'Cloth to buy').click())
+  expect(cloth.bytes.toString()).toContain('Linen white,#f1e9da')
+  await page.screenshot({ path: 'test-results/prints.png' })
+})
