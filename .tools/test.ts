@@ -1,5 +1,6 @@
 /**
  * `npm test`: types, lint, unit tests and published checks, then a maker's tasks in a real browser.
+ * `npm run test:long`: what is tried a few times there, tried many times.
  *
  * Everything runs, whatever failed before it; the last line is the true sum over all parts (types and lint count one each).
  * A part that did not run, or found nothing to run, is a failure.
@@ -18,7 +19,8 @@ interface Sum {
 const NOTHING_RAN: Sum = { passed: 0, failed: 1 }
 const scratch = mkdtempSync(join(tmpdir(), 'nestwright-test-'))
 
-const sums = [types(), lint(), units(), await browser()]
+const long = process.argv.includes('--long')
+const sums = long ? [await browser(['e2e/killed.spec.ts'], { NESTWRIGHT_KILLS: '200' })] : [types(), lint(), units(), await browser()]
 rmSync(scratch, { recursive: true, force: true })
 
 const passed = sums.reduce((sum, part) => sum + part.passed, 0)
@@ -40,15 +42,15 @@ function units(): Sum {
   return checked(status, file, vitestSum)
 }
 
-async function browser(): Promise<Sum> {
+async function browser(files: readonly string[] = [], more: Readonly<Record<string, string>> = {}): Promise<Sum> {
   const found = await findBrowser()
   if (!found.found) {
     console.log(found.advice)
     return NOTHING_RAN
   }
   const file = join(scratch, 'playwright.json')
-  const env = { PLAYWRIGHT_JSON_OUTPUT_NAME: file, NESTWRIGHT_BROWSER: found.path ?? '' }
-  return checked(run('Browser tests', ['playwright', 'test', '--reporter=list,json'], env), file, playwrightSum)
+  const env = { PLAYWRIGHT_JSON_OUTPUT_NAME: file, NESTWRIGHT_BROWSER: found.path ?? '', ...more }
+  return checked(run('Browser tests', ['playwright', 'test', ...files, '--reporter=list,json'], env), file, playwrightSum)
 }
 
 interface VitestReport {
