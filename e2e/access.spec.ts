@@ -20,7 +20,6 @@ for (const { name, width, height } of SCREENS) {
           await expect(page.getByRole('tabpanel').getByRole('heading').first()).toBeVisible()
           expect(await barriers(page)).toEqual([])
         }
-        await page.getByText('Set copies edge to edge').click()
         await expect(page.getByTestId('setting-sum')).toBeVisible()
         await expect(page.getByRole('list', { name: 'Layers of cloth by colour' })).toBeVisible()
         expect(await barriers(page)).toEqual([])

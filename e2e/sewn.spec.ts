@@ -59,7 +59,6 @@ for (const { name, width, height } of SCREENS) {
     test('copies are set edge to edge, by mouse and by keyboard', async ({ page }) => {
       await openApp(page)
       await openSheet(page, 'Setting')
-      await neighbours(page).getByText('Set copies edge to edge').click()
       await expect(neighbours(page).getByRole('img', { name: /3 by 3 copies/ })).toBeVisible()
       await expect(page.getByTestId('setting-sum')).toHaveText(/clashes between blocks/)
       await neighbours(page).getByLabel('Across').selectOption('2')

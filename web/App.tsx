@@ -1,7 +1,8 @@
 /** The page: the head, the tray and fabrics, the board, the sheets beside it. */
-import { lazy, Suspense, useEffect } from 'react'
+import { type ComponentType, lazy, Suspense, useEffect } from 'react'
 import { Board, KEYS } from './canvas/Board.tsx'
 import { useHeld } from './canvas/gestures.ts'
+import { Difference } from './panels/Difference.tsx'
 import { Fabrics } from './panels/Fabrics.tsx'
 import { Header } from './panels/Header.tsx'
 import { Keeping } from './panels/Keeping.tsx'
@@ -13,12 +14,19 @@ import { t } from './words/words.ts'
 // What is not needed to begin with comes a moment later, so that the page is there at once.
 const LayersKey = lazy(async () => ({ default: (await import('./panels/LayersKey.tsx')).LayersKey }))
 
+const OTHER_BOARDS: Readonly<Partial<Record<Look, ComponentType>>> = {
+  order: lazy(async () => ({ default: (await import('./canvas/views/Sewing.tsx')).Sewing })),
+  setting: lazy(async () => ({ default: (await import('./canvas/views/Copies.tsx')).Copies })),
+}
+
 const LOOKS: readonly (readonly [Look, () => string])[] = [
   ['cloth', () => t('Cloth')],
   ['value', () => t('Value')],
   ['wrong', () => t('Wrong side')],
   ['layers', () => t('Layers of cloth')],
+  ['order', () => t('Sewing order')],
   ['quilting', () => t('Quilting line')],
+  ['setting', () => t('Among copies')],
 ]
 
 export function App() {
@@ -50,14 +58,29 @@ export function App() {
           <Suspense>
             <LayersKey />
           </Suspense>
-          <Board />
-          <Notice />
+          <OnTheBoard />
+          <div className="says">
+            <Difference />
+            <Notice />
+          </div>
           <Keys />
         </div>
         <Sheets />
       </main>
       <Carried />
     </div>
+  )
+}
+
+/** The block itself, or the block drawn some way that a hand does not lay units on. */
+function OnTheBoard() {
+  const now = useStore(({ view }) => view.look)
+  const Other = OTHER_BOARDS[now]
+  if (Other === undefined) return <Board />
+  return (
+    <Suspense fallback={<div className="board" />}>
+      <Other />
+    </Suspense>
   )
 }
 

@@ -7,8 +7,8 @@
  */
 import { type KeyboardEvent, type PointerEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { type Findings, type Layered, moveUnits, recolourPatch } from '../../geometry/index.ts'
-import { edit, look, now, redo, undo, useStore, useTold } from '../state/store.ts'
-import { copyChosen, halfTurnChosen, mirrorChosen, moveChosen, placeAt, pourAt, removeChosen, turnChosen } from './actions.ts'
+import { edit, look, now, redo, tryOut, undo, useStore, useTold } from '../state/store.ts'
+import { copyChosen, halfTurnChosen, mirrorChosen, mirrorWhole, moveChosen, placeAt, pourAt, removeChosen, turnChosen, turnWhole } from './actions.ts'
 import { clothPainting } from './cloth.ts'
 import { fits, getReady, pieceAt, piecesIn, unitById, unitsById, unitsIndex } from './find.ts'
 import { CARRY, dropWith, type Held as HeldThing, useHeld } from './gestures.ts'
@@ -21,7 +21,13 @@ import { usePrints } from './prints.ts'
 import { type Sheets, sheetsIn } from './stage.ts'
 import { type Still, stillOn } from './still.ts'
 import { tiler } from './tiles.ts'
+import { t } from '../words/words.ts'
 import { useInk } from './useInk.ts'
+import { drawDifference } from './views/difference.ts'
+import { paint } from './views/paint.ts'
+import { drawPreview } from './views/preview.ts'
+import { useDifference } from './views/useDifference.ts'
+import { useSheets } from './views/useSheets.ts'
 import { useOutlines } from './useOutlines.ts'
 
 export const KEYS: readonly (readonly [string, string])[] = [
@@ -30,6 +36,7 @@ export const KEYS: readonly (readonly [string, string])[] = [
   ['Alt + arrows', 'move what is chosen'],
   ['T, Shift + T', 'turn a quarter, half round'],
   ['M', 'mirror'],
+  ['B, Shift + B', 'turn, mirror the whole block'],
   ['D, Delete', 'copy, remove'],
   ['P', 'place the unit in hand at the cursor'],
   ['F', 'recolour the patch chosen at the cursor with the fabric in hand'],
@@ -62,9 +69,13 @@ export function Board() {
   const still = useRef<Still | null>(null)
   const whole = useRef<(pixels: number) => { frame: Frame; size: Spot }>(() => ({ frame, size }))
   const tiles = useMemo(tiler, [])
-  const block = useStore(({ history }) => history.block)
+  const own = useStore(({ history }) => history.block)
   const view = useStore(({ view }) => view)
-  const { report } = useTold()
+  const told = useTold()
+  // What is only tried is looked at like the block itself; a hand on the board puts it away.
+  const preview = useStore((state) => state.preview)
+  const [block, report] = preview === null ? [own, told.report] : [preview.block, preview.report]
+  const difference = useDifference()
   const held = useHeld()
   const { ink, paper } = useInk()
   const borders = bordersAround(block)
@@ -82,6 +93,7 @@ export function Board() {
   const deep = useStore((state) => state.deep)
   const stitching = useStore((state) => state.stitching)
   const cells = deep?.block === block ? deep.layered.cells : NO_CELLS
+  const folds = useSheets(block, view.look === 'wrong')
   const meetings = view.marks && view.look !== 'layers' && view.look !== 'quilting'
 
   whole.current = (pixels) => {
@@ -157,6 +169,7 @@ export function Board() {
   })
 
   function press(event: PointerEvent<HTMLDivElement>): void {
+    tryOut(null)
     const from = at(event)
     pointers.current.set(event.pointerId, from)
     place.current?.setPointerCapture(event.pointerId)
@@ -180,7 +193,13 @@ export function Board() {
     if (handles !== null && near(handles.turn)) return turnChosen()
     if (handles !== null && near(handles.mirror)) return mirrorChosen()
     const meeting = meetings && view.brush === null ? meetingAt(from) : -1
-    if (meeting >= 0) return look({ finding: `meeting ${meeting}`, notice: 'The meeting is shown among the findings.' })
+    if (meeting >= 0)
+      return look({
+        finding: `meeting ${meeting}`,
+        sought: `meeting ${meeting}`,
+        sheet: 'findings',
+        notice: t('The meeting is shown among the findings.'),
+      })
     const piece = pieceAt(block, frame.toCells(...from))
     setGesture({ sort: 'press', from, unit: piece?.unit ?? null, name: piece?.name ?? null, add: event.shiftKey || event.ctrlKey || event.metaKey })
   }
@@ -328,6 +347,7 @@ export function Board() {
       },
       t: event.shiftKey ? halfTurnChosen : turnChosen,
       m: mirrorChosen,
+      b: event.shiftKey ? mirrorWhole : turnWhole,
       d: copyChosen,
       delete: removeChosen,
       backspace: removeChosen,
@@ -362,8 +382,8 @@ export function Board() {
 
   const stitched = stitching?.block === block ? stitching : null
   const scene = useMemo(
-    () => ({ block, report, look: view.look, cells, stitching: stitched, ink, paper }),
-    [block, report, view.look, cells, stitched, ink, paper],
+    () => ({ block, report, look: view.look, cells, stitching: stitched, sheets: folds, ink, paper }),
+    [block, report, view.look, cells, stitched, folds, ink, paper],
   )
   const prints = usePrints()
   // biome-ignore lint/correctness/useExhaustiveDependencies: a photograph that has just been decoded is drawn anew
@@ -375,8 +395,13 @@ export function Board() {
   }, [block])
   const numbers = meetings
   useEffect(() => {
-    sheets.current?.marks.show((pen) => drawMarks(pen, report, { numbers, meetings }, faults, ring, frame, size, { ink, paper }))
-  }, [report, numbers, meetings, faults, ring, frame, size, ink, paper])
+    const sight = { scale: frame.scale, toPixels: frame.toPixels, ink, paper }
+    sheets.current?.marks.show((pen) => {
+      if (preview !== null) paint(pen, drawPreview(preview), sight)
+      drawMarks(pen, report, { numbers, meetings }, faults, ring, frame, size, { ink, paper })
+      if (preview === null && difference !== null) paint(pen, drawDifference(difference.found), sight)
+    })
+  }, [report, numbers, meetings, faults, ring, frame, size, ink, paper, preview, difference])
   useEffect(() => {
     const held = {
       block,

@@ -3,12 +3,14 @@
  *
  * A new way of looking adds its own painter to `ABOVE`; it is drawn after the patches, `OVER_SEAMS` after the seams.
  */
-import { type Block, type Findings, type Layered, needleAt, timedPoints } from '../../geometry/index.ts'
+import { type Block, type Findings, flatColour, type IronedSheet, type Layered, needleAt, timedPoints } from '../../geometry/index.ts'
 import type { Look, Stitching } from '../state/store.ts'
 import { colourOfLayers } from './layers.ts'
 import type { Frame } from './place.ts'
-import { linesOf, number, type Spot, spot as spotOf } from './shapes.ts'
+import { type Spot, spot as spotOf } from './shapes.ts'
 import type { Pen } from './stage.ts'
+import { ironing } from './views/ironing.ts'
+import { paint } from './views/paint.ts'
 
 /** What lies on the board, and how it is looked at. */
 export interface Scene {
@@ -20,13 +22,15 @@ export interface Scene {
   readonly stitching: Stitching | null
   /** The block by layers of cloth; empty until they are worked out. */
   readonly cells: Layered['cells']
+  /** The wrong side by sheets of cloth; null until they are worked out. */
+  readonly sheets: readonly IronedSheet[] | null
   readonly ink: string
   readonly paper: string
 }
 
 export type Lay = (pen: Pen, scene: Scene, frame: Frame) => void
 
-export const ABOVE: Readonly<Partial<Record<Look, Lay>>> = { layers: drawLayers, wrong: drawAllowances }
+export const ABOVE: Readonly<Partial<Record<Look, Lay>>> = { layers: drawLayers, wrong: drawSheets }
 export const OVER_SEAMS: Readonly<Partial<Record<Look, Lay>>> = { layers: drawThickest, wrong: drawFans, quilting: drawStitching }
 
 export function trace(pen: Pick<Pen, 'moveTo' | 'lineTo' | 'closePath'>, corners: readonly Spot[], frame: Frame): void {
@@ -56,39 +60,11 @@ function drawLayers(pen: Pen, { cells }: Scene, frame: Frame): void {
   }
 }
 
-/** Every allowance to scale, folded the way it is pressed: in order of sewing, so later folds lie on earlier ones. */
-function drawAllowances(pen: Pen, { block, report }: Scene, frame: Frame): void {
-  if (report === null) return
-  const width = report.measure.seam / number(block.grid.cell)
-  pen.save()
-  for (const { points, lies } of linesOf(report)) {
-    for (let place = 0; place + 1 < points.length; place++) {
-      const [a, b] = [points[place] as Spot, points[place + 1] as Spot]
-      const along = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1
-      const normal: Spot = [-(b[1] - a[1]) / along, (b[0] - a[0]) / along]
-      const first = points as readonly [Spot, Spot]
-      const same = lies === null ? 0 : lies[0] * normalOf(first)[0] + lies[1] * normalOf(first)[1] > 0 ? 1 : -1
-      for (const sign of same === 0 ? [1, -1] : [same]) {
-        const out: Spot = [normal[0] * width * sign, normal[1] * width * sign]
-        const clip = Math.min(width, along / 2) / along
-        const [dx, dy] = [(b[0] - a[0]) * clip, (b[1] - a[1]) * clip]
-        pen.beginPath()
-        trace(pen, [a, b, [b[0] + out[0] - dx, b[1] + out[1] - dy], [a[0] + out[0] + dx, a[1] + out[1] + dy]], frame)
-        pen.fillStyle = same === 0 ? 'rgb(255 255 255 / 0.42)' : 'rgb(255 255 255 / 0.6)'
-        pen.fill()
-        pen.strokeStyle = 'rgb(40 30 20 / 0.55)'
-        pen.lineWidth = 0.8
-        pen.setLineDash([3, 2])
-        pen.stroke()
-        pen.setLineDash([])
-      }
-    }
-  }
-  pen.restore()
-}
-
-function normalOf([a, b]: readonly [Spot, Spot]): Spot {
-  return [-(b[1] - a[1]), b[0] - a[0]]
+/** Every sheet of cloth to scale, as it lies on the ironing board; until that is known, the backs of the patches alone. */
+function drawSheets(pen: Pen, { block, report, sheets, ink, paper }: Scene, frame: Frame): void {
+  if (report === null || sheets === null) return
+  const colours = new Map(block.fabrics.map((fabric) => [fabric.id, flatColour(fabric)]))
+  paint(pen, ironing(sheets, report, colours), { scale: frame.scale, toPixels: frame.toPixels, ink, paper })
 }
 
 function drawThickest(pen: Pen, { report, ink, paper }: Scene, frame: Frame): void {

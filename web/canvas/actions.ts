@@ -2,16 +2,19 @@
 import {
   copyUnits,
   freshId,
+  mirrorBlock,
   mirrorUnits,
   moveUnits,
   placeUnit,
   recolourPatch,
   removeUnits,
   setTurn,
+  turnBlock,
   turnUnits,
   type Turn,
 } from '../../geometry/index.ts'
 import { edit, look, now } from '../state/store.ts'
+import { t } from '../words/words.ts'
 import { newUnit, type TrayKind } from './newUnit.ts'
 import { fits, pieceAt, unitsById } from './find.ts'
 import { around, rectOf, type Spot } from './shapes.ts'
@@ -54,6 +57,16 @@ export const mirrorChosen = (): void =>
     edit(mirrorUnits(ids))
     look({ notice: 'Mirrored left for right.' })
   })
+
+export function turnWhole(): void {
+  edit(turnBlock())
+  look({ notice: t('The whole block is turned a quarter clockwise.') })
+}
+
+export function mirrorWhole(): void {
+  edit(mirrorBlock())
+  look({ notice: t('The whole block is mirrored left for right.') })
+}
 
 export const removeChosen = (): void =>
   some((ids) => {

@@ -23,7 +23,7 @@ export function clothPainting(scene: Scene, all: Tiles): Painting {
       drawPatches(pen, scene, tiles, frame)
       pen.restore()
       ABOVE[scene.look]?.(pen, scene, frame)
-      if (seams > 0) drawSeams(pen, scene, tiles, frame, seams)
+      if (seams > 0 && (scene.look !== 'wrong' || scene.sheets === null)) drawSeams(pen, scene, tiles, frame, seams)
       drawEdge(pen, scene, frame)
       OVER_SEAMS[scene.look]?.(pen, scene, frame)
     },

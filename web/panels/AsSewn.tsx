@@ -2,7 +2,7 @@
 import { useMemo } from 'react'
 import { asSewn } from '../../geometry/index.ts'
 import { keepLaid, look, replace, useStore, useTold } from '../state/store.ts'
-import { summary } from './Findings.tsx'
+import { summary } from './FindingsLine.tsx'
 
 export function AsSewn() {
   const laid = useStore((state) => state.laid)

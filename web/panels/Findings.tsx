@@ -1,52 +1,61 @@
-/** The findings: size, what cannot be sewn as it lies, every meeting of seams with its reason and fixes, and the order of sewing. */
-import { type Fix, type Join, type Meeting, type Findings as Said, sayLength, type Verdict } from '../../geometry/index.ts'
+/**
+ * The findings, a list that follows the hand: pointing at one, or the focus on it, shows its place on the board; a press on a mark of the board comes here.
+ *
+ * In order: what has to be mended, what wants care at the machine, what lies well. Long lists are shown a part at a time.
+ */
+import { type ReactNode, useEffect, useState } from 'react'
+import { type Findings as Said, type Meeting, type ReportPoint, sayLength, type Verdict } from '../../geometry/index.ts'
 import { MARKS, VERDICTS } from '../canvas/marks.ts'
-import { edit, look, useStore, useTold } from '../state/store.ts'
-import { editOf } from './fixes.ts'
-import { STAGE_NAMES } from './words.ts'
+import { look, useStore, useTold } from '../state/store.ts'
+import { said, t, tell, tn } from '../words/words.ts'
+import { Fixes } from './FindingsFixes.tsx'
+import { summary, VerdictMark, worst } from './FindingsLine.tsx'
+import { joinWords } from './joinWords.ts'
+import './Findings.css'
+
+/** Findings of one sort shown at once; more on asking. */
+const AT_ONCE = 40
 
 export function Findings() {
   const { report, trouble } = useTold()
-  if (report === null) {
-    return (
-      <section aria-labelledby="findings-title">
-        <h2 id="findings-title">Findings</h2>
-        <p className="trouble">{trouble}</p>
-      </section>
-    )
-  }
+  const [care, setCare] = useState(false)
+  useSought()
   return (
-    <section aria-labelledby="findings-title">
-      <h2 id="findings-title">Findings</h2>
+    <section aria-labelledby="findings-title" className="findings" onPointerLeave={leave}>
+      <h2 id="findings-title">{t('Findings')}</h2>
+      {report === null ? <p className="trouble">{tell(trouble)}</p> : <All report={report} care={care} setCare={setCare} />}
+    </section>
+  )
+}
+
+/** The hand has left the list: the board no longer points, unless the focus is still here. */
+function leave({ currentTarget }: { readonly currentTarget: HTMLElement }): void {
+  if (!currentTarget.contains(document.activeElement)) look({ finding: null })
+}
+
+function All({ report, care, setCare }: { readonly report: Said; readonly care: boolean; readonly setCare: (care: boolean) => void }) {
+  return (
+    <>
       <Size report={report} />
-      <p className="sum" data-testid="sum">
+      <p className="sum" data-testid="sum" id="findings-sum" tabIndex={-1}>
+        {(report.joins.length > 0 || report.problems.length > 0) && <VerdictMark verdict={worst(report)} />}
         {summary(report)}
       </p>
-      {report.problems.length > 0 && (
-        <ul className="problems">
-          {report.problems.map(({ code, message, at }, index) => (
-            <li key={`${code} ${at.join()} ${message}`}>
-              <button
-                type="button"
-                className="plain"
-                onClick={() => look({ finding: `problem ${index}` })}
-                onPointerEnter={() => look({ finding: `problem ${index}` })}
-                onFocus={() => look({ finding: `problem ${index}` })}
-              >
-                {message}
-              </button>
-            </li>
-          ))}
-        </ul>
+      {report.meetings.length > 0 && (
+        <label className="tick">
+          <input type="checkbox" checked={care} onChange={(event) => setCare(event.target.checked)} />
+          {t('Only what needs care')}
+        </label>
       )}
-      {VERDICTS.map((verdict) => (
+      <Problems report={report} />
+      {VERDICTS.filter((verdict) => !care || verdict !== 'nests').map((verdict) => (
         <Meetings key={verdict} verdict={verdict} report={report} />
       ))}
-      {report.joins.length > 0 && <p className="hint">{report.pressing.proof.replaceAll('j:', '')}</p>}
+      {report.joins.length > 0 && !care && <p className="hint">{tell(report.pressing.proof.replaceAll('j:', ''))}</p>}
       <Crooked report={report} />
       <Thickest report={report} />
-      <Order report={report} />
-    </section>
+      {!care && <Order report={report} />}
+    </>
   )
 }
 
@@ -56,13 +65,13 @@ function Size({ report }: { readonly report: Said }) {
   const { finished, unfinished, withBorders } = report.block
   return (
     <dl className="size">
-      <dt>Finished</dt>
+      <dt>{t('Finished')}</dt>
       <dd>{say(finished)}</dd>
-      <dt>Unfinished</dt>
+      <dt>{t('Unfinished')}</dt>
       <dd>{say(unfinished)}</dd>
       {withBorders[0] !== unfinished[0] && (
         <>
-          <dt>With borders</dt>
+          <dt>{t('With borders')}</dt>
           <dd>{say(withBorders)}</dd>
         </>
       )}
@@ -70,97 +79,161 @@ function Size({ report }: { readonly report: Said }) {
   )
 }
 
-export function summary({ meetings, joins, problems, patches }: Said): string {
-  if (patches.length === 0) return 'Nothing is laid yet: drag a unit onto the board.'
-  if (joins.length === 0 && problems.length > 0) return 'Not sewn yet: mend the layout first.'
-  const count = (verdict: Verdict): number => meetings.filter((meeting) => meeting.verdict === verdict).length
-  const clashes = count('clashes')
-  const nests = count('nests')
-  if (clashes === 0)
-    return nests === 0
-      ? 'No seams have to nest.'
-      : nests === 1
-        ? 'The one meeting of seams nests.'
-        : nests === 2
-          ? 'Both meetings of seams nest.'
-          : `All ${nests} meetings of seams nest.`
-  return `${clashes} of ${clashes + nests} meetings ${clashes === 1 ? 'clashes' : 'clash'}.`
+/** What a press on the board asked for is brought into sight, and the focus goes to it. */
+function useSought(): void {
+  const sought = useStore(({ view }) => view.sought)
+  useEffect(() => {
+    if (sought === null) return
+    const frame = requestAnimationFrame(() => {
+      document.getElementById(idOf(sought))?.focus()
+      look({ sought: null })
+    })
+    return () => cancelAnimationFrame(frame)
+  }, [sought])
+}
+
+const idOf = (place: string): string => `finding-${place.replace(' ', '-')}`
+
+/** A finding that shows its place while it is pointed at. */
+function Pointing({ place, children }: { readonly place: string; readonly children: ReactNode }) {
+  const show = (): void => look({ finding: place })
+  return (
+    <button type="button" className="plain" id={idOf(place)} onClick={show} onPointerEnter={show} onFocus={show}>
+      {children}
+    </button>
+  )
+}
+
+/** The first of a list, and more when asked; all up to one that is sought. */
+function Some<T>({ all, upTo, each }: { readonly all: readonly T[]; readonly upTo: number; readonly each: (one: T) => ReactNode }) {
+  const [most, setMost] = useState(AT_ONCE)
+  const shown = Math.max(most, upTo + 1)
+  return (
+    <>
+      {all.slice(0, shown).map(each)}
+      {shown < all.length && (
+        <li>
+          <button type="button" onClick={() => setMost(shown + AT_ONCE)}>
+            {t('Show {more} more of {left}', { more: Math.min(AT_ONCE, all.length - shown), left: all.length - shown })}
+          </button>
+        </li>
+      )}
+    </>
+  )
+}
+
+function Problems({ report }: { readonly report: Said }) {
+  const all = report.problems.map((problem, index) => ({ problem, index }))
+  if (all.length === 0) return null
+  return (
+    <ul className="problems">
+      <Some
+        all={all}
+        upTo={-1}
+        each={({ problem: { message, at }, index }) => (
+          <li key={index}>
+            <Pointing place={`problem ${index}`}>
+              {tell(message)} <small>{placeWords(at)}</small>
+            </Pointing>
+          </li>
+        )}
+      />
+    </ul>
+  )
+}
+
+/** Where a maker looks for it: cells from the top left corner. */
+const placeWords = ([x, y]: ReportPoint): string => t('{x} across, {y} down', { x: rounded(x), y: rounded(y) })
+const rounded = (value: number | string): number | string => (typeof value === 'number' ? Math.round(value * 1000) / 1000 : value)
+
+const COUNTED: Readonly<Record<Verdict, string>> = {
+  nests: said('{count} × nests'),
+  clashes: said('{count} × clashes'),
+  open: said('{count} × open'),
+  pin: said('{count} × pin'),
+  tip: said('{count} × tip'),
 }
 
 function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly report: Said }) {
   const pointed = useStore(({ view }) => view.finding)
+  const sought = useStore(({ view }) => view.sought)
+  const [opened, setOpened] = useState(verdict === 'clashes')
   const own = report.meetings.flatMap((meeting, index) => (meeting.verdict === verdict ? [{ meeting, index }] : []))
+  const wanted = own.findIndex(({ index }) => sought === `meeting ${index}`)
+  useEffect(() => {
+    if (wanted >= 0) setOpened(true)
+  }, [wanted])
   if (own.length === 0) return null
-  const { path, fill, label, sentence } = MARKS[verdict]
-  const open = verdict === 'clashes' || own.some(({ index }) => pointed === `meeting ${index}`)
   return (
-    <details open={open} className="verdict">
+    <details open={opened || wanted >= 0} className="verdict" onToggle={(event) => setOpened(event.currentTarget.open)}>
       <summary>
-        <svg viewBox="-9 -9 18 18" width="18" height="18" aria-hidden="true">
-          <path d={path} fill={fill} fillRule="evenodd" />
-        </svg>
-        {own.length} × {label}
+        <VerdictMark verdict={verdict} />
+        {t(COUNTED[verdict], { count: own.length })}
       </summary>
-      <p>{sentence}</p>
-      <ol>
-        {own.map(({ meeting, index }) => (
-          <One
-            key={`${meeting.join} ${meeting.seams.join()}`}
-            meeting={meeting}
-            report={report}
-            place={`meeting ${index}`}
-            pointed={pointed === `meeting ${index}`}
+      <p>{t(MARKS[verdict].sentence)}</p>
+      {(opened || wanted >= 0) && (
+        <ol>
+          <Some
+            all={own}
+            upTo={wanted}
+            each={({ meeting, index }) => (
+              <One key={index} meeting={meeting} report={report} place={`meeting ${index}`} pointed={pointed === `meeting ${index}`} />
+            )}
           />
-        ))}
-      </ol>
+        </ol>
+      )}
     </details>
   )
 }
 
-const numberOf = (report: Said, id: string): number => report.joins.findIndex((join) => join.id === id) + 1
-
-function One({
-  meeting,
-  report,
-  place,
-  pointed,
-}: {
+interface Finding {
   readonly meeting: Meeting
   readonly report: Said
   readonly place: string
   readonly pointed: boolean
-}) {
+}
+
+function One({ meeting, report, place, pointed }: Finding) {
   const seams = meeting.seams.map((id) => numberOf(report, id))
   return (
     <li className={pointed ? 'pointed' : ''}>
-      <button
-        type="button"
-        className="plain"
-        onClick={() => look({ finding: place })}
-        onPointerEnter={() => look({ finding: place })}
-        onFocus={() => look({ finding: place })}
-      >
-        Seams {seams.slice(0, -1).join(', ')} and {seams.at(-1)}, across seam {numberOf(report, meeting.join)}
-      </button>
-      {meeting.fix.length > 0 && (
-        <div className="buttons">
-          {meeting.fix.map((fix) => (
-            <button key={`${fix.do} ${fix.what}`} type="button" onClick={() => take(fix, report)}>
-              {fixWords(fix, report)}
-            </button>
-          ))}
-        </div>
-      )}
+      <Pointing place={place}>
+        {t('Seams {some} and {last}, across seam {join}', {
+          some: seams.slice(0, -1).join(', '),
+          last: seams.at(-1) ?? '',
+          join: numberOf(report, meeting.join),
+        })}{' '}
+        <small>{placeWords(meeting.at)}</small>
+      </Pointing>
+      {meeting.verdict === 'clashes' && <Reasons meeting={meeting} report={report} />}
       {meeting.layers !== undefined && <p className="hint">{layersInWords(meeting.layers)}</p>}
+      {meeting.fix.length > 0 && <Fixes fixes={meeting.fix} report={report} />}
     </li>
   )
 }
 
+const numberOf = (report: Said, id: string): number => Number(id.split(':')[1] ?? report.joins.findIndex((join) => join.id === id) + 1)
+
+/** Why each of the two seams lies as it does. */
+function Reasons({ meeting, report }: { readonly meeting: Meeting; readonly report: Said }) {
+  return (
+    <ul className="reasons">
+      {meeting.seams.map((id) => (
+        <li key={id}>
+          {t('Seam {number}: {why}', { number: numberOf(report, id), why: tell(report.joins[numberOf(report, id) - 1]?.press.why ?? '') })}
+        </li>
+      ))}
+    </ul>
+  )
+}
+
 function layersInWords({ now, nested, fanned }: NonNullable<Meeting['layers']>): string {
-  if (fanned !== undefined) return `${now} layers lie here; fanned round the point there are ${fanned}.`
-  if (nested === undefined) return `${now} layers lie here.`
+  if (fanned !== undefined) return t('{now} layers lie here; fanned round the point there are {fanned}.', { now, fanned })
+  if (nested === undefined) return t('{now} layers lie here.', { now })
   const less = now - nested
-  return less > 0 ? `${now} layers lie here; nested there would be ${nested}, ${less} fewer.` : `${now} layers lie here, and no fewer if it nested.`
+  return less > 0
+    ? t('{now} layers lie here; nested there would be {nested}, {less} fewer.', { now, nested, less })
+    : t('{now} layers lie here, and no fewer if it nested.', { now })
 }
 
 /** What is not a straight seam, and whether fewer could do. */
@@ -168,12 +241,14 @@ function Crooked({ report: { crooked } }: { readonly report: Said }) {
   const { setIn, partial, proved } = crooked
   if (setIn + partial === 0) return null
   const parts = [
-    ...(setIn > 0 ? [setIn === 1 ? 'one set-in seam' : `${setIn} set-in seams`] : []),
-    ...(partial > 0 ? [partial === 1 ? 'one partial seam' : `${partial} partial seams`] : []),
+    ...(setIn > 0 ? [tn(setIn, 'one set-in seam', '{n} set-in seams')] : []),
+    ...(partial > 0 ? [tn(partial, 'one partial seam', '{n} partial seams')] : []),
   ]
+  const seams = parts.length === 2 ? t('{one} and {other}', { one: parts[0] as string, other: parts[1] as string }) : (parts[0] as string)
   return (
     <p className="hint">
-      This block needs {parts.join(' and ')}. {proved ? 'No way of joining it needs fewer.' : 'That is the fewest found; not every way was tried.'}
+      {t('This block needs {seams}.', { seams })}{' '}
+      {proved ? t('No way of joining it needs fewer.') : t('That is the fewest found; not every way was tried.')}
     </p>
   )
 }
@@ -189,53 +264,55 @@ function Thickest({ report: { bulk } }: { readonly report: Said }) {
         onPointerEnter={() => look({ finding: 'bulk' })}
         onFocus={() => look({ finding: 'bulk' })}
       >
-        Thickest spot: {bulk.most} {bulk.most === 1 ? 'layer' : 'layers'} of cloth
+        {tn(bulk.most, 'Thickest spot: one layer of cloth', 'Thickest spot: {n} layers of cloth')}
       </button>
     </p>
   )
 }
 
-function fixWords(fix: Fix, report: Said): string {
-  const number = numberOf(report, fix.what)
-  if (fix.do === 'open') return number > 0 ? `Press seam ${number} open` : `Press the seams of ${fix.what} open`
-  if (fix.do === 'order') return `Join by ${fix.what}`
-  if (fix.do === 'turn') return `Turn ${fix.what}; the picture stays`
-  return number > 0 ? `Press seam ${number} the other way` : `Lift the rule of ${fix.what}`
-}
-
-function take(fix: Fix, report: Said): void {
-  edit(editOf(fix, report))
-  look({ notice: `Done: ${fixWords(fix, report)}.` })
+const ORDERS: Readonly<Record<Said['order'], string>> = {
+  rows: said('Order of sewing: by rows'),
+  columns: said('Order of sewing: by columns'),
+  sections: said('Order of sewing: by sections'),
 }
 
 function Order({ report }: { readonly report: Said }) {
+  const [opened, setOpened] = useState(false)
+  const step = useStore(({ view }) => (view.look === 'order' ? view.step : null))
   if (report.joins.length === 0) return null
   return (
-    <details className="order">
-      <summary>Order of sewing: {report.order}</summary>
-      <ol>
-        {report.joins.map((join, index) => (
-          <li key={join.id}>
-            <button
-              type="button"
-              className="plain"
-              onClick={() => look({ finding: `join ${index}` })}
-              onFocus={() => look({ finding: `join ${index}` })}
-              onPointerEnter={() => look({ finding: `join ${index}` })}
-            >
-              {inWords(join, report)}
-            </button>
-          </li>
-        ))}
-      </ol>
+    <details className="order" open={opened} onToggle={(event) => setOpened(event.currentTarget.open)}>
+      <summary>{t(ORDERS[report.order])}</summary>
+      {opened && <Joins report={report} step={step} />}
     </details>
   )
 }
 
-function inWords({ stage, kind, press, unfinished }: Join, { measure }: Said): string {
-  const how = kind === 'straight' ? '' : kind === 'partial' ? ', partial seam' : ', set in'
-  const way = press.toward === 'open' ? 'press open' : 'press as the wedge shows'
-  const size =
-    unfinished === null ? '' : `; then ${sayLength(unfinished[0], measure.unit)} × ${sayLength(unfinished[1], measure.unit)} ${measure.unit}`
-  return `${STAGE_NAMES[stage]}${how}: ${way}${size}. ${press.why}`
+/** Each join with what is sewn to what; while the block is assembled on the board, a press goes to that join. */
+function Joins({ report, step }: { readonly report: Said; readonly step: number | null }) {
+  const words = joinWords(report)
+  return (
+    <ol>
+      <Some
+        all={report.joins.map((_, index) => index)}
+        upTo={(step ?? 0) - 1}
+        each={(index) => {
+          const { sew, then, size } = words(index + 1)
+          return (
+            <li key={index} className={step === index + 1 ? 'pointed' : ''}>
+              <button
+                type="button"
+                className="plain"
+                onClick={() => look({ finding: `join ${index}`, ...(step === null ? {} : { step: index + 1 }) })}
+                onPointerEnter={() => look({ finding: `join ${index}` })}
+                onFocus={() => look({ finding: `join ${index}` })}
+              >
+                {sew} {then} {size}
+              </button>
+            </li>
+          )
+        }}
+      />
+    </ol>
+  )
 }

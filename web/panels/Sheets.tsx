@@ -4,14 +4,16 @@
  * A sheet is fetched when it is first opened, so that the page is there at once; the findings' one line stands above whichever is open.
  */
 import { type ComponentType, type KeyboardEvent, lazy, type ReactElement, Suspense } from 'react'
-import { look, type Sheet, useStore, useTold } from '../state/store.ts'
+import { look, type Sheet, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
 import { Chosen } from './Chosen.tsx'
 import { CutList } from './CutList.tsx'
-import { Findings, summary } from './Findings.tsx'
+import { Findings } from './Findings.tsx'
+import { FindingsLine } from './FindingsLine.tsx'
 
 const Colour = lazy(async () => ({ default: (await import('./Colour.tsx')).Colour }))
 const BlockSheet = lazy(async () => ({ default: (await import('./Settings.tsx')).Settings }))
+const WholeBlock = lazy(async () => ({ default: (await import('./WholeBlock.tsx')).WholeBlock }))
 const WholeQuilt = lazy(async () => ({ default: (await import('./WholeQuilt.tsx')).WholeQuilt }))
 const Quilting = lazy(async () => ({ default: (await import('./Quilting.tsx')).Quilting }))
 const Neighbours = lazy(async () => ({ default: (await import('./Neighbours.tsx')).Neighbours }))
@@ -27,7 +29,7 @@ interface Sheeted {
 }
 
 const SHEETS: readonly Sheeted[] = [
-  { sheet: 'block', name: () => t('Block'), icon: <path d="M4 4h16v16H4zM12 4v16M4 12h16" />, panels: [BlockSheet] },
+  { sheet: 'block', name: () => t('Block'), icon: <path d="M4 4h16v16H4zM12 4v16M4 12h16" />, panels: [BlockSheet, WholeBlock] },
   { sheet: 'findings', name: () => t('Findings'), icon: <path d="M4 15c3-6 5-6 8 0s5 6 8 0M4 9c3 6 5 6 8 0s5-6 8 0" />, panels: [Findings, AsSewn] },
   { sheet: 'colour', name: () => t('Colour'), icon: <path d="M12 3v18M12 3a9 9 0 0 1 0 18a9 9 0 0 1 0-18M15 6.5l3 3M14 11l5 4" />, panels: [Colour] },
   { sheet: 'cutting', name: () => t('Cutting'), icon: <path d="M3 7h18M3 17h18M8 7v10M13 7v10M18 7v10" />, panels: [CutList, WholeQuilt] },
@@ -89,16 +91,4 @@ function step(event: KeyboardEvent<HTMLElement>, now: Sheeted): void {
   const next = SHEETS[(SHEETS.indexOf(now) + by + SHEETS.length) % SHEETS.length] as Sheeted
   look({ sheet: next.sheet })
   document.getElementById(`tab-${next.sheet}`)?.focus()
-}
-
-/** What is found, in one line, whichever sheet is open. */
-function FindingsLine() {
-  const { report, trouble } = useTold()
-  const open = useStore(({ view }) => view.sheet)
-  if (open === 'findings') return null
-  return (
-    <button type="button" className="foundline" onClick={() => look({ sheet: 'findings' })}>
-      {report === null ? trouble : summary(report)}
-    </button>
-  )
 }

@@ -7,11 +7,13 @@
 import { useSyncExternalStore } from 'react'
 import { type Block, type Edit, type Kind, type Findings, findings, type Layered, type StitchedLine } from '../../geometry/index.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
+import type { Preview } from '../canvas/views/preview.ts'
+import type { Spot } from '../canvas/shapes.ts'
 import { asker } from './deep.ts'
 import { type Language, t } from '../words/words.ts'
 import { apply, type History, redone, replaced, undone, unedited } from './history.ts'
 
-export type Look = 'cloth' | 'value' | 'wrong' | 'layers' | 'quilting'
+export type Look = 'cloth' | 'value' | 'wrong' | 'layers' | 'order' | 'quilting' | 'setting'
 /** The sheets beside the board. */
 export type Sheet = 'block' | 'findings' | 'colour' | 'cutting' | 'quilting' | 'setting' | 'booklet'
 
@@ -33,6 +35,10 @@ export interface View {
   readonly finding: string | null
   /** Lines on the board, in cells, that a panel points at: end to end, or round a patch. */
   readonly shown: readonly (readonly (readonly [number, number])[])[] | null
+  /** A finding asked for on the board: the list brings it into sight and takes the focus to it. */
+  readonly sought: string | null
+  /** Joins made so far where the block is assembled step by step. */
+  readonly step: number
   readonly cursor: readonly [number, number]
   /** Zoom 1 fits the block to the board; pan in pixels. */
   readonly zoom: number
@@ -70,6 +76,10 @@ export interface State {
   readonly stitching: Stitching | null
   /** The block as it was laid out, while it is compared with what was sewn. */
   readonly laid: Block | null
+  /** What a fix would make of the block, while it is tried and not yet taken. */
+  readonly preview: Preview | null
+  /** The last edit, until the next: the block it made, what was found before it, and where it took each point of the block. */
+  readonly edited: { readonly block: Block; readonly before: Findings; readonly moved: (at: Spot) => Spot; readonly turned: boolean } | null
 }
 
 const START: View = {
@@ -83,6 +93,8 @@ const START: View = {
   marks: true,
   finding: null,
   shown: null,
+  sought: null,
+  step: 0,
   cursor: [0, 0],
   zoom: 1,
   pan: [0, 0],
@@ -97,6 +109,8 @@ let state: State = {
   deep: null,
   stitching: null,
   laid: null,
+  preview: null,
+  edited: null,
 }
 const listeners = new Set<() => void>()
 let keep: (history: History) => void = () => {}
@@ -133,14 +147,25 @@ export function show(history: History): void {
   const ids = new Set(history.block.units.map(({ id }) => id))
   const chosen = state.view.chosen.filter((id) => ids.has(id))
   const patch = state.view.patch !== null && ids.has(state.view.patch.unit) ? state.view.patch : null
-  set({ ...state, history, view: { ...state.view, chosen, patch, finding: null, shown: null } })
+  set({ ...state, history, preview: null, edited: null, view: { ...state.view, chosen, patch, finding: null, shown: null, sought: null } })
   lookDeeper()
 }
 
 /** Another block, with a history of its own. */
 export function bring(history: History): void {
-  const view: View = { ...state.view, chosen: [], patch: null, finding: null, shown: null, cursor: [0, 0], zoom: 1, pan: [0, 0] }
-  set({ ...state, history, view, deep: null, stitching: null, laid: null })
+  const view: View = {
+    ...state.view,
+    chosen: [],
+    patch: null,
+    finding: null,
+    shown: null,
+    sought: null,
+    step: 0,
+    cursor: [0, 0],
+    zoom: 1,
+    pan: [0, 0],
+  }
+  set({ ...state, history, view, deep: null, stitching: null, laid: null, preview: null, edited: null })
   lookDeeper()
 }
 
@@ -160,7 +185,22 @@ export const showStitching = (stitching: Stitching | null): void => set({ ...sta
 export const keepLaid = (laid: Block | null): void => set({ ...state, laid })
 
 export const now = (): State => state
-export const edit = (change: Edit): void => setHistory(apply(state.history, change))
+
+export function edit(change: Edit): void {
+  const { block } = state.history
+  // Only what was worked out anyway: an edit never waits for a comparison.
+  const before = told?.block === block ? told.told.report : null
+  setHistory(apply(state.history, change))
+  if (before === null || state.history.block === block) return
+  const moved = (at: Spot): Spot => change.moved?.(at, block.grid) ?? at
+  set({ ...state, edited: { block: state.history.block, before, moved, turned: /^(turn|mirror)/.test(change.name) } })
+}
+
+/** What a fix would make of the block is shown on the board; null shows the block itself again. */
+export function tryOut(preview: Preview | null): void {
+  if (preview !== state.preview) set({ ...state, preview })
+}
+
 export const replace = (block: Block, name: string): void => {
   setHistory(replaced(state.history, block, name))
   look({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: `${block.name} is on the board.` })

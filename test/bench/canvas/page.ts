@@ -56,7 +56,7 @@ const ZOOMS = [1, 0.98, 0.96, 0.94, 0.92, 0.9, 0.88]
 
 function ours(block: Block): Cost {
   const n = block.grid.columns
-  const scene = { block, report: null, look: 'cloth', stitching: null, cells: [], ink: '#2b2320', paper: '#fffaf2' } as const
+  const scene = { block, report: null, look: 'cloth', stitching: null, cells: [], sheets: null, ink: '#2b2320', paper: '#fffaf2' } as const
   const openings = ZOOMS.map(() => {
     const pen = penOf()
     return timed(() => {

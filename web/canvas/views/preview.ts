@@ -1,0 +1,67 @@
+/**
+ * What a fix would change, seen before it is taken.
+ *
+ * In      the block, and the edit that the fix would be.
+ * Out     the block and findings as they would be, the seams that would be pressed otherwise, the units that would lie otherwise, and the clashes then.
+ */
+import { type Block, type Edit, type Findings, findings, type Unit } from '../../../geometry/index.ts'
+import { produce } from 'immer'
+import { linesOf, rectOf, type Spot } from '../shapes.ts'
+import type { Drawing } from './drawing.ts'
+
+export interface Preview {
+  readonly block: Block
+  readonly report: Findings
+  /** Seams, by their ends, whose allowances would lie otherwise. */
+  readonly pressed: readonly (readonly Spot[])[]
+  readonly units: readonly string[]
+  readonly clashes: readonly [number, number]
+}
+
+export function previewOf(before: Block, { change }: Edit): Preview {
+  const report = quickly(before)
+  const block = produce(before, (draft) => {
+    change(draft as Parameters<typeof change>[0])
+  })
+  const after = findings(block)
+  const lay = new Map(linesOf(report).map((line) => [placeOf(line.points), line.lies?.map(rounded).join() ?? 'open']))
+  const pressed = linesOf(after).filter(({ points, lies }) => lay.get(placeOf(points)) !== (lies?.map(rounded).join() ?? 'open'))
+  const units = block.units.filter((unit, index) => unit !== before.units[index] && liesOf(unit) !== liesOf(before.units[index]))
+  return {
+    block,
+    report: after,
+    pressed: pressed.map(({ points }) => points),
+    units: units.map(({ id }) => id),
+    clashes: [clashesOf(report), clashesOf(after)],
+  }
+}
+
+export function drawPreview({ block, pressed, units }: Preview): Drawing {
+  const turned = block.units.filter(({ id }) => units.includes(id)).map(rectOf)
+  const rings = turned.map(({ at: [x, y], size: [w, h] }): Spot[] => [
+    [x, y],
+    [x + w, y],
+    [x + w, y + h],
+    [x, y + h],
+  ])
+  return pressed.length + rings.length === 0 ? [] : [{ what: 'changed', ways: pressed, rings }]
+}
+
+/** Both sides of the comparison are worked out alike, so that nothing differs but by the edit. */
+const known = new WeakMap<Block, Findings>()
+function quickly(block: Block): Findings {
+  const report = known.get(block) ?? findings(block)
+  known.set(block, report)
+  return report
+}
+
+/** How a unit is turned, in one word. */
+const liesOf = (unit: Unit | undefined): string => (unit === undefined || unit.kind === 'polygon' ? '' : `${unit.turn ?? 0} ${unit.mirror === true}`)
+const rounded = (value: number): number => Math.round(value * 1e6) + 0
+/** A seam by where it runs, whichever end comes first. */
+const placeOf = (points: readonly Spot[]): string =>
+  points
+    .map((point) => point.map(rounded).join())
+    .sort()
+    .join(' ')
+const clashesOf = ({ meetings }: Findings): number => meetings.filter(({ verdict }) => verdict === 'clashes').length

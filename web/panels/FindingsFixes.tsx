@@ -1,0 +1,97 @@
+/**
+ * Fixes to try: each is shown on the board before it is taken.
+ *
+ * Pointing at a fix, or the focus on it, shows what it would change; a press takes what is shown. A finger cannot point, so its first press shows and the
+ * second takes. Taking a fix is one edit, so one undo.
+ */
+import { useEffect, useRef, useState } from 'react'
+import type { Findings, Fix } from '../../geometry/index.ts'
+import { type Preview, previewOf } from '../canvas/views/preview.ts'
+import { edit, look, now, tryOut, useStore } from '../state/store.ts'
+import { said, t, tn } from '../words/words.ts'
+import { editOf } from './fixes.ts'
+
+export function Fixes({ fixes, report }: { readonly fixes: readonly Fix[]; readonly report: Findings }) {
+  return (
+    <div className="fixes">
+      <span className="try">{t('Try:')}</span>
+      {fixes.map((fix) => (
+        <Try key={`${fix.do} ${fix.what}`} fix={fix} report={report} />
+      ))}
+    </div>
+  )
+}
+
+function Try({ fix, report }: { readonly fix: Fix; readonly report: Findings }) {
+  const [made, setMade] = useState<Preview | null>(null)
+  const shown = useStore(({ preview }) => preview) === made && made !== null
+  const firstTouch = useRef(false)
+  const show = (): void => {
+    const preview = made ?? previewOf(now().history.block, editOf(fix, report))
+    setMade(preview)
+    tryOut(preview)
+  }
+  const hide = (): void => {
+    if (now().preview === made) tryOut(null)
+  }
+  // A fix that goes from the list takes its preview with it.
+  useEffect(() => () => tryOut(null), [])
+  return (
+    <>
+      <button
+        type="button"
+        className="fix"
+        aria-pressed={shown}
+        onPointerEnter={(event) => event.pointerType === 'mouse' && show()}
+        onPointerLeave={(event) => event.pointerType === 'mouse' && document.activeElement !== event.currentTarget && hide()}
+        onPointerDown={(event) => {
+          firstTouch.current = event.pointerType !== 'mouse' && !shown
+        }}
+        onFocus={show}
+        onBlur={hide}
+        onClick={(event) => {
+          if (firstTouch.current || !shown) {
+            firstTouch.current = false
+            event.currentTarget.focus()
+            show()
+          } else take(fix, report)
+        }}
+      >
+        {fixWords(fix, report)}
+      </button>
+      <span className="outcome" role="status">
+        {shown && made !== null && outcome(made)}
+      </span>
+    </>
+  )
+}
+
+function outcome({ clashes: [before, after], pressed, units }: Preview): string {
+  const clash = after === 0 ? t('nothing clashes then') : tn(after, 'one clash is left then', '{n} clashes are left then')
+  const changes = [
+    ...(units.length === 0 ? [] : [tn(units.length, 'one unit lies turned', '{n} units lie turned')]),
+    ...(pressed.length === 0 ? [] : [tn(pressed.length, 'one seam is pressed otherwise', '{n} seams are pressed otherwise')]),
+  ]
+  return t('On the board: {changes}; {clash} (now {before}). Press again to take it.', {
+    changes: changes.length === 0 ? t('the seams are joined otherwise') : changes.join(', '),
+    clash,
+    before,
+  })
+}
+
+function take(fix: Fix, report: Findings): void {
+  edit(editOf(fix, report))
+  look({ notice: t('Done: {fix}.', { fix: fixWords(fix, report) }) })
+  // The button is gone with its finding: the focus goes to what is found now.
+  requestAnimationFrame(() => document.getElementById('findings-sum')?.focus({ preventScroll: true }))
+}
+
+export function fixWords(fix: Fix, report: Findings): string {
+  const number = report.joins.findIndex((join) => join.id === fix.what) + 1
+  if (fix.do === 'open') return number > 0 ? t('Press seam {number} open', { number }) : t('Press the seams of {unit} open', { unit: fix.what })
+  if (fix.do === 'order') return t(ORDERS[fix.what] ?? '{order}', { order: fix.what })
+  if (fix.do === 'turn') return t('Turn {unit}; the picture stays', { unit: fix.what })
+  return number > 0 ? t('Press seam {number} the other way', { number }) : t('Lift the rule of {unit}', { unit: fix.what })
+}
+
+const ORDERS: Readonly<Record<string, string>> = { rows: said('Join by rows'), columns: said('Join by columns'), sections: said('Join by sections') }

@@ -1,0 +1,41 @@
+/** What is found, in one line, with the mark of what matters most; press it to see all findings. */
+import type { Findings, Verdict } from '../../geometry/index.ts'
+import { MARKS } from '../canvas/marks.ts'
+import { look, useStore, useTold } from '../state/store.ts'
+import { t, tell, tn } from '../words/words.ts'
+
+export function FindingsLine() {
+  const { report, trouble } = useTold()
+  const open = useStore(({ view }) => view.sheet)
+  if (open === 'findings') return null
+  return (
+    <button type="button" className="foundline" onClick={() => look({ sheet: 'findings' })}>
+      {report !== null && <VerdictMark verdict={worst(report)} />}
+      {report === null ? tell(trouble) : summary(report)}
+    </button>
+  )
+}
+
+export function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
+  const { path, fill } = MARKS[verdict]
+  return (
+    <svg viewBox="-9 -9 18 18" width="18" height="18" aria-hidden="true">
+      <path d={path} fill={fill} fillRule="evenodd" />
+    </svg>
+  )
+}
+
+export function worst({ problems, meetings, joins }: Findings): Verdict {
+  if (joins.length === 0 && problems.length > 0) return 'clashes'
+  return meetings.some(({ verdict }) => verdict === 'clashes') ? 'clashes' : 'nests'
+}
+
+export function summary({ meetings, joins, problems, patches }: Findings): string {
+  if (patches.length === 0) return t('Nothing is laid yet: drag a unit onto the board.')
+  if (joins.length === 0 && problems.length > 0) return t('Not sewn yet: mend the layout first.')
+  const count = (verdict: Verdict): number => meetings.filter((meeting) => meeting.verdict === verdict).length
+  const [clashes, nests] = [count('clashes'), count('nests')]
+  if (clashes > 0) return tn(clashes, '{n} of {all} meetings clashes.', '{n} of {all} meetings clash.', { all: clashes + nests })
+  if (nests === 0) return t('No seams have to nest.')
+  return nests === 2 ? t('Both meetings of seams nest.') : tn(nests, 'The one meeting of seams nests.', 'All {n} meetings of seams nest.')
+}
