@@ -2,7 +2,12 @@
 import type { PrintAsk } from './printing/booklet.ts'
 
 export * from './block/asSewn.ts'
-export type { Edit, Mutable } from './block/edits.ts'
+export type { Edit } from './block/edits.ts'
+export * from './block/arrange.ts'
+export { boxAround, boxOf, type ExactBox } from './block/boxes.ts'
+export * from './block/carried.ts'
+export * from './block/repeat.ts'
+export * from './block/shapes.ts'
 export * from './block/edits.ts'
 export * from './block/bookletEdits.ts'
 export * from './block/fabricEdits.ts'

@@ -5,18 +5,12 @@
  * Out     a name for the history and a change to apply to a draft of the block. A change that does not fit leaves the draft as it is.
  * Exact   places are added and turned as fractions, so four turns and a way there and back change nothing.
  */
-import { add, compare, parseRational, type Rational, rational, subtract, toFile } from '../exact/rational.ts'
-import { exactPoint, type ExactPoint, KIND_FACTS } from '../units/kinds.ts'
-import type { Block, Border, Fabric, FilePoint, Length, Method, Order, Position, PressAsked, Turn, Unit } from './values.ts'
+import { compare, type Rational, rational, subtract } from '../exact/rational.ts'
+import { exactPoint, KIND_FACTS } from '../units/kinds.ts'
+import { boxAround, boxOf, type ExactBox, file, mirrorIn, shift, turnIn } from './boxes.ts'
+import type { Block, Border, Fabric, FilePoint, Length, Method, Mutable, Order, Position, PressAsked, Turn, Unit } from './values.ts'
 
-export type Mutable<T> = T extends readonly (infer Item)[]
-  ? T extends readonly [unknown, unknown]
-    ? { -readonly [K in keyof T]: Mutable<T[K]> }
-    : Mutable<Item>[]
-  : T extends object
-    ? { -readonly [K in keyof T]: Mutable<T[K]> }
-    : T
-
+export type { Mutable }
 export type Draft = Mutable<Block>
 
 export interface Edit {
@@ -30,8 +24,6 @@ export interface Edit {
 
 type DraftUnit = Draft['units'][number]
 
-const exact = (value: Position): Rational => parseRational(value) ?? rational(0)
-const file = ([x, y]: ExactPoint): [Position, Position] => [toFile(x), toFile(y)]
 const unitsOf = (draft: Draft, ids: readonly string[]): DraftUnit[] => {
   const wanted = new Set(ids)
   return draft.units.filter(({ id }) => wanted.has(id))
@@ -53,16 +45,6 @@ export const placeUnit = (unit: Unit): Edit => ({
     if (!draft.units.some(({ id }) => id === unit.id)) draft.units.push(JSON.parse(JSON.stringify(unit)) as DraftUnit)
   },
 })
-
-function shift(unit: DraftUnit, dx: Position, dy: Position): void {
-  const by: ExactPoint = [exact(dx), exact(dy)]
-  const moved = (point: FilePoint): [Position, Position] => {
-    const [x, y] = exactPoint(point)
-    return file([add(x, by[0]), add(y, by[1])])
-  }
-  if (unit.kind === 'polygon') unit.corners = unit.corners.map(moved)
-  else unit.at = moved(unit.at)
-}
 
 /** `dx`, `dy` in cells. */
 export const moveUnits = (ids: readonly string[], dx: Position, dy: Position): Edit => ({
@@ -96,68 +78,11 @@ export const removeUnits = (ids: readonly string[]): Edit => ({
   },
 })
 
-interface Box {
-  readonly low: ExactPoint
-  readonly high: ExactPoint
-}
-
 /** The box of a unit, in cells. */
 export function boxOfUnit(unit: Unit): { readonly at: readonly [number, number]; readonly size: readonly [number, number] } {
-  const { low, high } = boxOf(unit as DraftUnit)
+  const { low, high } = boxOf(unit)
   const number = (value: Rational): number => Number(value.n) / Number(value.d)
   return { at: [number(low[0]), number(low[1])], size: [number(subtract(high[0], low[0])), number(subtract(high[1], low[1]))] }
-}
-
-function boxOf(unit: DraftUnit): Box {
-  if (unit.kind !== 'polygon') {
-    const at = exactPoint(unit.at)
-    const size = exactPoint(unit.size)
-    return { low: at, high: [add(at[0], size[0]), add(at[1], size[1])] }
-  }
-  const corners = unit.corners.map((corner) => exactPoint(corner))
-  const least = (axis: 0 | 1, sign: 1 | -1): Rational => corners.map((corner) => corner[axis]).reduce((a, b) => (compare(a, b) * sign <= 0 ? a : b))
-  return { low: [least(0, 1), least(1, 1)], high: [least(0, -1), least(1, -1)] }
-}
-
-function around(units: readonly DraftUnit[]): Box | null {
-  return units.map(boxOf).reduce<Box | null>((all, box) => {
-    if (all === null) return box
-    const low = ([0, 1] as const).map((axis) => (compare(all.low[axis], box.low[axis]) <= 0 ? all.low[axis] : box.low[axis]))
-    const high = ([0, 1] as const).map((axis) => (compare(all.high[axis], box.high[axis]) >= 0 ? all.high[axis] : box.high[axis]))
-    return { low: low as unknown as ExactPoint, high: high as unknown as ExactPoint }
-  }, null)
-}
-
-const quarter = (turn: number): Turn => (((turn % 4) + 4) % 4) as Turn
-
-/** A quarter turn clockwise inside a box; the box's top left corner stays. */
-function turnIn(unit: DraftUnit, { low, high }: Box): void {
-  const height = subtract(high[1], low[1])
-  const turned = ([x, y]: ExactPoint): ExactPoint => [add(low[0], subtract(height, subtract(y, low[1]))), add(low[1], subtract(x, low[0]))]
-  if (unit.kind === 'polygon') {
-    unit.corners = unit.corners.map((corner) => file(turned(exactPoint(corner))))
-    return
-  }
-  const own = boxOf(unit)
-  const corner = turned([own.low[0], own.high[1]])
-  unit.at = file(corner)
-  unit.size = [unit.size[1], unit.size[0]]
-  unit.turn = quarter((unit.turn ?? 0) + 1)
-}
-
-function mirrorIn(unit: DraftUnit, { low, high }: Box): void {
-  const mirrored = (x: Rational): Rational => subtract(add(low[0], high[0]), x)
-  if (unit.kind === 'polygon') {
-    unit.corners = unit.corners
-      .map((corner) => exactPoint(corner))
-      .map(([x, y]) => file([mirrored(x), y]))
-      .reverse()
-    return
-  }
-  unit.at = [toFile(mirrored(boxOf(unit).high[0])), unit.at[1]]
-  // A mirror after a turn is the mirror before the turn the other way.
-  unit.mirror = unit.mirror !== true
-  unit.turn = quarter(-(unit.turn ?? 0))
 }
 
 /** A quarter turn clockwise, as one piece. */
@@ -165,7 +90,7 @@ export const turnUnits = (ids: readonly string[]): Edit => ({
   name: ids.length === 1 ? 'turn a unit' : 'turn units',
   change: (draft) => {
     const units = unitsOf(draft, ids)
-    const box = around(units)
+    const box = boxAround(units)
     if (box !== null) for (const unit of units) turnIn(unit, box)
   },
 })
@@ -177,7 +102,7 @@ export const mirrorUnits = (ids: readonly string[]): Edit => ({
   name: ids.length === 1 ? 'mirror a unit' : 'mirror units',
   change: (draft) => {
     const units = unitsOf(draft, ids)
-    const box = around(units)
+    const box = boxAround(units)
     if (box !== null) for (const unit of units) mirrorIn(unit, box)
   },
 })
@@ -188,7 +113,7 @@ export const turnBlock = (): Edit => ({
   moved: ([x, y], { rows }) => [rows - y, x],
   change: (draft) => {
     const { columns, rows } = draft.grid
-    const box: Box = { low: [rational(0), rational(0)], high: [rational(columns), rational(rows)] }
+    const box: ExactBox = { low: [rational(0), rational(0)], high: [rational(columns), rational(rows)] }
     for (const unit of draft.units) turnIn(unit, box)
     draft.grid.columns = rows
     draft.grid.rows = columns
@@ -209,7 +134,7 @@ export const mirrorBlock = (): Edit => ({
   moved: ([x, y], { columns }) => [columns - x, y],
   change: (draft) => {
     const { columns, rows } = draft.grid
-    const box: Box = { low: [rational(0), rational(0)], high: [rational(columns), rational(rows)] }
+    const box: ExactBox = { low: [rational(0), rational(0)], high: [rational(columns), rational(rows)] }
     for (const unit of draft.units) mirrorIn(unit, box)
     const mirrored = (point: FilePoint): [Position, Position] => {
       const [x, y] = exactPoint(point)

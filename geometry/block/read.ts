@@ -373,7 +373,7 @@ interface Side {
  * Taken from left to right, a side is tried only against those that begin before it ends. A loop that neither touches itself nor comes back on
  * itself always holds cloth, so the area need not be asked for.
  */
-function crossed(corners: readonly Exact[]): boolean {
+export function crossed(corners: readonly Exact[]): boolean {
   const count = corners.length
   const points = inWholeParts(corners)
   const at = (index: number): Whole => points[index % count] as Whole

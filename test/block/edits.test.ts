@@ -6,23 +6,9 @@ import { readBlock, writeBlock } from '../../geometry/block/read.ts'
 import type { Block, FilePoint, Turn, Unit } from '../../geometry/block/values.ts'
 import { add, parseRational, type Rational, rational, subtract, toFile } from '../../geometry/exact/rational.ts'
 import { type ExactPoint, exactPoint, shapeOf } from '../../geometry/units/kinds.ts'
-import { apply, redone, undone } from '../../web/state/history.ts'
+import { apply } from '../../web/state/history.ts'
+import { checkEdit, checkEdits } from '../editLaws.ts'
 import { blockOf, FABRICS, square, star } from '../help.ts'
-
-/** What holds of every edit: the block before stays, the way back and forth is exact, and the block after is a good file. */
-function checkEdit(before: Block, edit: Edit): Block {
-  const kept = JSON.stringify(before)
-  const history = apply({ block: before, past: [], future: [] }, edit)
-  expect(JSON.stringify(before)).toBe(kept)
-  const after = history.block
-  expect(undone(history).block).toEqual(before)
-  expect(redone(undone(history)).block).toEqual(after)
-  expect(readBlock(writeBlock(after))).toEqual({ ok: true, value: JSON.parse(JSON.stringify(after)) })
-  return after
-}
-
-/** Several edits, one after another. */
-const checkEdits = (before: Block, ...list: Edit[]): Block => list.reduce(checkEdit, before)
 
 const unitOf = (block: Block, id: string): Unit => block.units.find((unit) => unit.id === id) as Unit
 
