@@ -107,7 +107,7 @@ export const mirrorUnits = (ids: readonly string[]): Edit => ({
   },
 })
 
-/** The whole block a quarter turn clockwise, with the maker's words on pressing. */
+/** The whole block a quarter turn clockwise, with the maker's words on pressing and on the order of joining. */
 export const turnBlock = (): Edit => ({
   name: 'turn the block',
   moved: ([x, y], { rows }) => [rows - y, x],
@@ -117,6 +117,8 @@ export const turnBlock = (): Edit => ({
     for (const unit of draft.units) turnIn(unit, box)
     draft.grid.columns = rows
     draft.grid.rows = columns
+    // What was a row is a column now.
+    if (draft.order === 'rows' || draft.order === 'columns') draft.order = draft.order === 'rows' ? 'columns' : 'rows'
     const turned = (point: FilePoint): [Position, Position] => {
       const [x, y] = exactPoint(point)
       return file([subtract(rational(rows), y), x])

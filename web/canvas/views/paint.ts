@@ -86,15 +86,13 @@ function fill(pen: Canvas, part: Part, { toPixels }: Sight, colour: string, alph
 }
 
 /** Cloth on cloth throws a little shadow. */
-function sheet(pen: Canvas, part: Part, sight: Sight, colour: string): void {
+function sheet(pen: Canvas, part: Part, { toPixels }: Sight, colour: string): void {
   pen.shadowColor = 'rgb(30 20 10 / 0.45)'
   pen.shadowBlur = 5
   pen.beginPath()
-  trace(pen, part, sight.toPixels)
+  trace(pen, part, toPixels)
   pen.fillStyle = colour
   pen.fill()
-  pen.shadowColor = 'transparent'
-  fill(pen, part, sight, colour)
 }
 
 function stroke(pen: Canvas, part: Part, { toPixels }: Sight, colour: string, width: number, alpha: number): void {

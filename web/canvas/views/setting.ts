@@ -94,19 +94,22 @@ function between(columns: number, rows: number, [wide, high]: Spot): Part[] {
 /** What nests first, so that what clashes lies on it. */
 function found(joins: SettingReport['joins'], meetings: SettingReport['meetings']): Part[] {
   const upright = new Set(joins.filter(({ from, to }) => from[0] === to[0]).map(({ id }) => id))
-  const ways = meetings
-    .filter(({ verdict }) => verdict === 'clashes')
-    .map(({ at, join }): Spot[] => {
-      const [x, y] = spot(at)
-      const [dx, dy] = upright.has(join) ? [0, STRETCH] : [STRETCH, 0]
-      return [
-        [x - dx, y - dy],
-        [x + dx, y + dy],
-      ]
-    })
+  const ways = onePlaceOnce(meetings.filter(({ verdict }) => verdict === 'clashes')).map(({ at, join }): Spot[] => {
+    const [x, y] = spot(at)
+    const [dx, dy] = upright.has(join) ? [0, STRETCH] : [STRETCH, 0]
+    return [
+      [x - dx, y - dy],
+      [x + dx, y + dy],
+    ]
+  })
   const marks = (['nests', 'pin', 'tip', 'open', 'clashes'] as const).flatMap((verdict): Part[] => {
-    const spots = meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => spot(at))
+    const spots = onePlaceOnce(meetings.filter((meeting) => meeting.verdict === verdict)).map(({ at }) => spot(at))
     return spots.length === 0 ? [] : [{ what: 'mark', verdict, spots }]
   })
   return [...(ways.length === 0 ? [] : [{ what: 'stretch', ways } as const]), ...marks]
 }
+
+/** Two pairs of seams that meet at one place have one mark. */
+const onePlaceOnce = (meetings: SettingReport['meetings']): SettingReport['meetings'] => [
+  ...new Map(meetings.map((meeting) => [`${meeting.at.join()} ${meeting.join}`, meeting])).values(),
+]
