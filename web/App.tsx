@@ -2,6 +2,7 @@
 import { type ComponentType, lazy, Suspense, useEffect } from 'react'
 import { Board, KEYS } from './canvas/Board.tsx'
 import { useHeld } from './canvas/gestures.ts'
+import { Swatch } from './panels/ClothDefs.tsx'
 import { Difference } from './panels/Difference.tsx'
 import { Fabrics } from './panels/Fabrics.tsx'
 import { Header } from './panels/Header.tsx'
@@ -12,6 +13,7 @@ import { type Look, look, redo, undo, useStore } from './state/store.ts'
 import { t } from './words/words.ts'
 
 // What is not needed to begin with comes a moment later, so that the page is there at once.
+const ValueKey = lazy(async () => ({ default: (await import('./panels/ValueKey.tsx')).ValueKey }))
 const LayersKey = lazy(async () => ({ default: (await import('./panels/LayersKey.tsx')).LayersKey }))
 
 const OTHER_BOARDS: Readonly<Partial<Record<Look, ComponentType>>> = {
@@ -57,6 +59,7 @@ export function App() {
           <Looks />
           <Suspense>
             <LayersKey />
+            <ValueKey />
           </Suspense>
           <OnTheBoard />
           <div className="says">
@@ -135,9 +138,10 @@ function Carried() {
   const held = useHeld()
   const block = useStore(({ history }) => history.block)
   if (held === null) return null
-  const colour = held.sort === 'fabric' ? block.fabrics.find(({ id }) => id === held.fabric)?.colour : undefined
+  const fabric = held.sort === 'fabric' ? block.fabrics.find(({ id }) => id === held.fabric) : undefined
   return (
-    <div className="carried" aria-hidden="true" style={{ left: held.x, top: held.y, background: colour }}>
+    <div className="carried" aria-hidden="true" style={{ left: held.x, top: held.y }}>
+      {fabric !== undefined && <Swatch fabric={fabric} unit={block.measure.unit} />}
       {held.sort === 'unit' && <Picture block={block} kind={held.kind} />}
     </div>
   )

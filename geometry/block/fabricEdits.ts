@@ -15,7 +15,6 @@ const fabricOf = (draft: Draft, id: string): Draft['fabrics'][number] | undefine
 /** A print of another kind brings that kind's direction with it; null makes the cloth plain. A photographed fabric takes the photograph's mean colour. */
 export const setPrint = (id: string, print: Print | null, colour?: string): Edit => ({
   name: print === null ? 'make a fabric plain' : 'choose a print',
-  merge: `print ${id} ${print?.kind}`,
   change: (draft) => {
     const fabric = fabricOf(draft, id)
     if (fabric === undefined) return
@@ -23,6 +22,16 @@ export const setPrint = (id: string, print: Print | null, colour?: string): Edit
     if (print === null) delete fabric.print
     else fabric.print = { ...print }
     if (colour !== undefined) fabric.colour = colour
+  },
+})
+
+/** A colour chosen by dragging is one step to undo. */
+export const setPrintColour = (id: string, second: string): Edit => ({
+  name: 'colour a print',
+  merge: `print ${id}`,
+  change: (draft) => {
+    const print = fabricOf(draft, id)?.print
+    if (print !== undefined) print.second = second
   },
 })
 

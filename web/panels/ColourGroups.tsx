@@ -4,7 +4,7 @@ import { alikePatches, type Block, colourPatches, exchangeFabrics, type PatchNam
 import { piecesOfUnit, type Spot } from '../canvas/shapes.ts'
 import { edit, look, now, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
-import { patchName } from './words.ts'
+import { KIND_NAMES, patchName } from './words.ts'
 
 /** Beyond so many units a list of groups helps nobody. */
 const MOST_UNITS = 1500
@@ -45,7 +45,7 @@ interface GroupProps {
 }
 
 function Group({ block, patches, fabrics }: GroupProps) {
-  const names = [...new Set(patches.map(({ name }) => patchName(name)))].slice(0, 4).join(', ')
+  const names = [...new Set(patches.map((patch) => sayPatch(block, patch)))].slice(0, 4).join(', ')
   const point = (): void => look({ shown: outlinesOf(block, patches) })
   const leave = (): void => look({ shown: null })
   return (
@@ -73,6 +73,12 @@ function Group({ block, patches, fabrics }: GroupProps) {
       </select>
     </label>
   )
+}
+
+/** A unit of one patch is called by its kind. */
+function sayPatch(block: Block, { unit, name }: PatchName): string {
+  const kind = block.units.find(({ id }) => id === unit)?.kind
+  return name === 'patch' && kind !== undefined ? t(KIND_NAMES[kind]) : patchName(name)
 }
 
 /** Each patch once round. */

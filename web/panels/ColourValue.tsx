@@ -1,13 +1,9 @@
 /** Light and dark: the fabrics by their lightness, and neighbours that can hardly be told apart from across the room. */
-import { useEffect, useState } from 'react'
 import { type Block, type Blur, BLURS_BELOW, type Fabric, meanLightness, sayLength } from '../../geometry/index.ts'
-import { askColour } from '../state/colour.ts'
+import { useBlurs } from '../state/colour.ts'
 import { look, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 import { Swatch } from './ClothDefs.tsx'
-
-/** Milliseconds of rest before neighbours are asked after. */
-const REST = 150
 
 export function ColourValue() {
   const block = useStore(({ history }) => history.block)
@@ -28,22 +24,6 @@ export function ColourValue() {
       </p>
     </section>
   )
-}
-
-function useBlurs(block: Block): readonly Blur[] | null {
-  const [found, setFound] = useState<readonly Blur[] | null>(null)
-  useEffect(() => {
-    let current = true
-    const rest = setTimeout(async () => {
-      const answer = await askColour({ sort: 'blurs', block })
-      if (current) setFound(answer.sort === 'blurs' ? answer.value : null)
-    }, REST)
-    return () => {
-      current = false
-      clearTimeout(rest)
-    }
-  }, [block])
-  return found
 }
 
 /** The fabrics that are used, the lightest first, each over its grey. */

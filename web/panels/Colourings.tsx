@@ -18,7 +18,8 @@ import { t, tn } from '../words/words.ts'
 import { ColouringPicture, outlinesOf, type Outlines, patchKey } from './ColouringPicture.tsx'
 import { ClothDefs, lengthOfCell, Swatch } from './ClothDefs.tsx'
 
-const PAGE = 12
+/** With the block as it was, a dozen pictures. */
+const PAGE = 11
 /** So many can be compared, and so many fabrics are offered at first. */
 const MOST_COMPARED = 4
 const AT_FIRST = 6
@@ -33,7 +34,27 @@ interface Numbered {
   readonly colouring: JudgedColouring
 }
 
+/** Beyond so many units a page of pictures takes a while: it comes when it is asked for. */
+const MOST_AT_ONCE = 1500
+
 export function Colourings() {
+  const [asked, setAsked] = useState(false)
+  const large = useStore(({ history }) => history.block.units.length > MOST_AT_ONCE)
+  return (
+    <section aria-labelledby="colourings-title" className="colourings">
+      <h2 id="colourings-title">{t('Other colourings')}</h2>
+      {large && !asked ? (
+        <button type="button" onClick={() => setAsked(true)}>
+          {t('Find colourings of this large block')}
+        </button>
+      ) : (
+        <Found />
+      )}
+    </section>
+  )
+}
+
+function Found() {
   const block = useStore(({ history }) => history.block)
   const [ticks, setTicks] = useState(TICKS)
   const [taken, setTaken] = useState<readonly string[] | null>(null)
@@ -60,8 +81,7 @@ export function Colourings() {
     setCompared([])
   }
   return (
-    <section aria-labelledby="colourings-title" className="colourings">
-      <h2 id="colourings-title">{t('Other colourings')}</h2>
+    <>
       <Wishes
         ticks={ticks}
         change={change}
@@ -81,7 +101,7 @@ export function Colourings() {
           {t('List anew from the board')}
         </button>
       )}
-    </section>
+    </>
   )
 }
 

@@ -10,12 +10,12 @@ import {
   parseLength,
   PRINT_FACTS,
   PRINTS,
-  type Print,
   type PrintKind,
   recolourAll,
   removeFabric,
   setDirection,
   setPrint,
+  setPrintColour,
   toNumber,
 } from '../../geometry/index.ts'
 import { photoOfCloth } from '../state/photo.ts'
@@ -54,9 +54,7 @@ export function FabricMore({ fabric, used }: { readonly fabric: Fabric; readonly
             />
           </label>
         )}
-        {fabric.print?.second !== undefined && fabric.print.kind !== 'photo' && (
-          <Second fabric={fabric} print={fabric.print} second={fabric.print.second} />
-        )}
+        {fabric.print?.second !== undefined && fabric.print.kind !== 'photo' && <Second fabric={fabric} second={fabric.print.second} />}
       </div>
       <Printed fabric={fabric} />
       <label>
@@ -91,7 +89,7 @@ export function FabricMore({ fabric, used }: { readonly fabric: Fabric; readonly
   )
 }
 
-function Second({ fabric, print, second }: { readonly fabric: Fabric; readonly print: Print; readonly second: string }) {
+function Second({ fabric, second }: { readonly fabric: Fabric; readonly second: string }) {
   return (
     <label>
       {t('Print')}
@@ -99,7 +97,7 @@ function Second({ fabric, print, second }: { readonly fabric: Fabric; readonly p
         type="color"
         aria-label={t('Colour of the print of {name}', { name: fabric.name })}
         value={second}
-        onChange={(event) => edit(setPrint(fabric.id, { ...print, second: event.target.value }))}
+        onChange={(event) => edit(setPrintColour(fabric.id, event.target.value))}
       />
     </label>
   )
@@ -142,6 +140,7 @@ function Printed({ fabric }: { readonly fabric: Fabric }) {
         />
       )}
       <Photo fabric={fabric} />
+      {print !== undefined && <p className="hint">{t('It lies as its unit is turned; free patches and borders lie straight.')}</p>}
     </>
   )
 }

@@ -1,35 +1,83 @@
 /**
- * Asks beside the page for colourings and palettes.
+ * Asks beside the page for colourings, palettes and neighbours that blur.
  *
  * In      a wish.
- * Out     its answer. A newer wish of the same sort ends an older one that is still being worked out: that one is never answered.
+ * Out     its answer. A newer wish of the same sort ends an older one that is still being worked out: that one is answered `ended`.
  */
+import { useEffect, useState } from 'react'
+import type { Block, Blur } from '../../geometry/index.ts'
 import type { ColourAnswer, ColourWish } from './colour.worker.ts'
 
-const workers = new Map<ColourWish['sort'], { readonly worker: Worker; busy: boolean }>()
-let asked = 0
+export type Answered = ColourAnswer | { readonly sort: 'ended' }
 
-export function askColour(wish: ColourWish): Promise<ColourAnswer> {
-  const known = workers.get(wish.sort)
-  if (known?.busy) known.worker.terminate()
-  const fresh =
-    known === undefined || known.busy
-      ? { worker: new Worker(new URL('./colour.worker.ts', import.meta.url), { type: 'module' }), busy: true }
-      : Object.assign(known, { busy: true })
-  workers.set(wish.sort, fresh)
-  const number = ++asked
+interface Asked {
+  readonly worker: Worker
+  /** Of what is being worked out. */
+  end: ((answer: Answered) => void) | null
+}
+
+const asked = new Map<ColourWish['sort'], Asked>()
+let wishes = 0
+
+export function askColour(wish: ColourWish): Promise<Answered> {
+  const one = free(wish.sort)
+  const number = ++wishes
   return new Promise((resolve) => {
-    const done = (answer: ColourAnswer): void => {
-      fresh.busy = false
+    one.end = (answer) => {
+      one.end = null
       resolve(answer)
     }
-    fresh.worker.onmessage = ({ data }: MessageEvent<{ readonly number: number; readonly answer: ColourAnswer }>) => {
-      if (data.number === number) done(data.answer)
+    one.worker.onmessage = ({ data }: MessageEvent<{ readonly number: number; readonly answer: ColourAnswer }>) => {
+      if (data.number === number) one.end?.(data.answer)
     }
-    fresh.worker.onerror = (event) => {
+    one.worker.onerror = (event) => {
       event.preventDefault()
-      done({ sort: 'trouble', message: 'it could not be worked out beside the page' })
+      one.end?.({ sort: 'trouble', message: 'it could not be worked out beside the page' })
     }
-    fresh.worker.postMessage({ number, wish })
+    one.worker.postMessage({ number, wish })
   })
+}
+
+/** A worker that has nothing to do. */
+function free(sort: ColourWish['sort']): Asked {
+  const known = asked.get(sort)
+  if (known !== undefined && known.end === null) return known
+  known?.worker.terminate()
+  known?.end?.({ sort: 'ended' })
+  const fresh: Asked = { worker: new Worker(new URL('./colour.worker.ts', import.meta.url), { type: 'module' }), end: null }
+  asked.set(sort, fresh)
+  return fresh
+}
+
+/** Milliseconds of rest before neighbours are asked after. */
+const REST = 150
+
+/** One answer for all that ask about the same block. */
+const found = new WeakMap<Block, Promise<Answered>>()
+
+function blursOf(block: Block): Promise<Answered> {
+  const known = found.get(block)
+  if (known !== undefined) return known
+  const answer = askColour({ sort: 'blurs', block })
+  found.set(block, answer)
+  void answer.then(({ sort }) => sort === 'ended' && found.delete(block))
+  return answer
+}
+
+/** Neighbours that blur; null until they are known, or where nobody asks. */
+export function useBlurs(block: Block, wanted = true): readonly Blur[] | null {
+  const [blurs, setBlurs] = useState<readonly Blur[] | null>(null)
+  useEffect(() => {
+    if (!wanted) return
+    let current = true
+    const rest = setTimeout(async () => {
+      const answer = await blursOf(block)
+      if (current) setBlurs(answer.sort === 'blurs' ? answer.value : null)
+    }, REST)
+    return () => {
+      current = false
+      clearTimeout(rest)
+    }
+  }, [block, wanted])
+  return blurs
 }
