@@ -8,7 +8,7 @@
 import { usableWidthOf } from '../block/measure.ts'
 import type { Block } from '../block/values.ts'
 import { toNumber } from '../exact/rational.ts'
-import type { CutRow, FabricRow, Problem } from '../values.ts'
+import type { Advice, CutRow, FabricRow, Problem, UnitRow } from '../values.ts'
 import { cutting } from './cutting.ts'
 import { type FromStash, fromStash, type StashPiece } from './stash.ts'
 import { bought, type ClothDepth, fits } from './strips.ts'
@@ -17,12 +17,14 @@ export interface ClothFor {
   readonly copies: number
   readonly cut: readonly CutRow[]
   readonly fabric: readonly FabricRow[]
+  readonly units: readonly UnitRow[]
+  readonly advice: readonly Advice[]
   readonly problems: readonly Problem[]
 }
 
 export function clothFor(block: Block, copies: number, depth: ClothDepth = 'proving'): ClothFor {
-  const { cut, fabric, problems } = cutting(block, depth, copies)
-  return { copies, cut, fabric, problems: problems.filter(({ code }) => code === 'cloth' || code === 'method') }
+  const { units, cut, fabric, advice, problems } = cutting(block, depth, copies)
+  return { copies, units, cut, fabric, advice, problems: problems.filter(({ code }) => code === 'cloth' || code === 'method') }
 }
 
 export interface StashFor extends FromStash {

@@ -14,50 +14,62 @@ import {
   type Wings,
   wingsSeen,
 } from '../../geometry/index.ts'
+import { asker } from '../state/deep.ts'
 import { edit, look, useStore } from '../state/store.ts'
+import { t, tn } from '../words/words.ts'
+import { useDeep } from './useDeep.ts'
 
-/** Geese up to which the nearest colouring is sought at once: more are no longer one star or two. */
+/** Geese up to which the nearest colouring is sought at once; of more beside the page. */
 const MOST_GEESE = 16
+const ask = asker()
 
 export function BatchStars({ report }: { readonly report: Findings }) {
   const block = useStore(({ history }) => history.block)
   const rows = report.units.filter(({ batches }) => batches.length > 0)
-  return rows.map((row) => <Row key={row.for.join()} row={row} block={block} />)
+  return rows.map((row) => <Row key={`${row.finished.join()} ${row.for.join()}`} row={row} block={block} />)
 }
 
 function Row({ row, block }: { readonly row: UnitRow; readonly block: Block }) {
   const stars = useMemo(() => starsIn(block).filter((ids) => ids.every((id) => row.for.includes(id))), [block, row])
-  const geese = block.units.filter((unit): unit is BoxUnit => unit.kind === 'goose' && row.for.includes(unit.id))
-  const nearest = useMemo(() => fewer(geese, row), [geese, row])
   const star = stars[0]
   const batch = row.batches[0]
   return (
     <>
-      {nearest !== null && (
-        <div className="buttons">
-          <button
-            type="button"
-            onClick={() => {
-              edit(colourWings(Object.fromEntries(geese.map(({ id }, place) => [id, nearest.wings[place] as Wings]))))
-              look({
-                notice: `${wordsOf(nearest.changed)} changed; ${row.batches.length - 1 === 1 ? 'one batch makes' : `${row.batches.length - 1} batches make`} these geese.`,
-              })
-            }}
-          >
-            Make do with {row.batches.length - 1 === 1 ? 'one batch' : `${row.batches.length - 1} batches`}: {wordsOf(nearest.changed)} would change
-          </button>
-        </div>
-      )}
+      {row.batches.length > 1 && <Fewer row={row} block={block} />}
       {star !== undefined && batch !== undefined && <Choices star={star} batch={batch} block={block} />}
     </>
   )
 }
 
-const wordsOf = (wings: number): string => (wings === 1 ? 'one wing' : `${wings} wings`)
-
-function fewer(geese: readonly BoxUnit[], row: UnitRow): ReturnType<typeof nearestColouring> {
-  if (row.batches.length < 2 || geese.length > MOST_GEESE) return null
-  return nearestColouring(geese.map(wingsSeen), row.batches.length - 1)
+/** The nearest colouring that makes do with a batch less, taken at a press. */
+function Fewer({ row, block }: { readonly row: UnitRow; readonly block: Block }) {
+  const geese = useMemo(() => {
+    const ids = new Set(row.for)
+    return block.units.filter((unit): unit is BoxUnit => unit.kind === 'goose' && ids.has(unit.id))
+  }, [block, row])
+  const wings = useMemo(() => geese.map(wingsSeen), [geese])
+  const batches = row.batches.length - 1
+  const few = geese.length <= MOST_GEESE
+  const atOnce = useMemo(() => (few ? nearestColouring(wings, batches) : null), [few, wings, batches])
+  const told = useDeep(ask, few ? null : { sort: 'nearest', geese: wings, batches })
+  const nearest = few ? atOnce : told?.sort === 'nearest' ? told.value : null
+  if (nearest === null)
+    return few || told !== null ? null : <p className="hint">{t('A colouring that makes do with a batch less is being sought beside the page…')}</p>
+  const changed = tn(nearest.changed, 'one wing', '{n} wings')
+  const take = (): void => {
+    edit(colourWings(Object.fromEntries(geese.map(({ id }, place) => [id, nearest.wings[place] as Wings]))))
+    look({
+      notice: tn(batches, '{wings} changed; one batch makes these geese.', '{wings} changed; {n} batches make these geese.', { wings: changed }),
+    })
+  }
+  return (
+    <div className="buttons">
+      <button type="button" onClick={take}>
+        {tn(batches, 'Make do with one batch: {wings} would change', 'Make do with {n} batches: {wings} would change', { wings: changed })}
+      </button>
+      {!nearest.proved && <small>{t('the fewest found')}</small>}
+    </div>
+  )
 }
 
 function Choices({ star, batch, block }: { readonly star: readonly string[]; readonly batch: Batch; readonly block: Block }) {
@@ -68,7 +80,7 @@ function Choices({ star, batch, block }: { readonly star: readonly string[]; rea
   if (stars.length < 2) return null
   return (
     <>
-      <h3>Stars of one batch</h3>
+      <h3>{t('Stars of one batch')}</h3>
       <ul className="stars">
         {stars.map((one, index) => {
           const isNow = [0, 1, 2, 3].some((turn) => name([...one.slice(turn), ...one.slice(0, turn)]) === name(now))
@@ -77,10 +89,10 @@ function Choices({ star, batch, block }: { readonly star: readonly string[]; rea
               <button
                 type="button"
                 aria-pressed={isNow}
-                aria-label={`Star ${index + 1} of ${stars.length}`}
+                aria-label={t('Star {n} of {all}', { n: index + 1, all: stars.length })}
                 onClick={() => {
                   edit(colourWings(Object.fromEntries(star.map((id, place) => [id, one[place] as Wings]))))
-                  look({ notice: 'The star is coloured as one batch makes it.' })
+                  look({ notice: t('The star is coloured as one batch makes it.') })
                 }}
               >
                 <StarPicture star={isNow ? now : one} goose={batch.goose} outward={(top.turn ?? 0) === 0} block={block} />

@@ -103,6 +103,17 @@ export function Settings() {
               ))}
             </select>
           </label>
+          <label>
+            {t('Its corner squares')}
+            <select value={border.corner ?? ''} onChange={(event) => edit(withCorner(borders, index, event.target.value))}>
+              <option value="">{t('none')}</option>
+              {block.fabrics.map(({ id, name }) => (
+                <option key={id} value={id}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
         </div>
       ))}
       <div className="buttons">
@@ -127,3 +138,13 @@ type Borders = Parameters<typeof setBorders>[0]
 
 const changed = (borders: Borders, place: number, change: Partial<Borders[number]>): Edit =>
   setBorders(borders.map((border, index) => (index === place ? { ...border, ...change } : border)))
+
+/** Without a fabric top and bottom run through. */
+const withCorner = (borders: Borders, place: number, fabric: string): Edit =>
+  setBorders(
+    borders.map((border, index) => {
+      if (index !== place) return border
+      const { corner: _, ...plain } = border
+      return fabric === '' ? plain : { ...plain, corner: fabric }
+    }),
+  )

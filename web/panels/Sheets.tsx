@@ -13,6 +13,9 @@ import { FindingsLine } from './FindingsLine.tsx'
 
 const Colour = lazy(async () => ({ default: (await import('./Colour.tsx')).Colour }))
 const BlockSheet = lazy(async () => ({ default: (await import('./Settings.tsx')).Settings }))
+const Making = lazy(async () => ({ default: (await import('./Making.tsx')).Making }))
+const Stash = lazy(async () => ({ default: (await import('./Stash.tsx')).Stash }))
+const SizeChart = lazy(async () => ({ default: (await import('./SizeChart.tsx')).SizeChart }))
 const WholeBlock = lazy(async () => ({ default: (await import('./WholeBlock.tsx')).WholeBlock }))
 const WholeQuilt = lazy(async () => ({ default: (await import('./WholeQuilt.tsx')).WholeQuilt }))
 const Quilting = lazy(async () => ({ default: (await import('./Quilting.tsx')).Quilting }))
@@ -32,7 +35,12 @@ const SHEETS: readonly Sheeted[] = [
   { sheet: 'block', name: () => t('Block'), icon: <path d="M4 4h16v16H4zM12 4v16M4 12h16" />, panels: [BlockSheet, WholeBlock] },
   { sheet: 'findings', name: () => t('Findings'), icon: <path d="M4 15c3-6 5-6 8 0s5 6 8 0M4 9c3 6 5 6 8 0s5-6 8 0" />, panels: [Findings, AsSewn] },
   { sheet: 'colour', name: () => t('Colour'), icon: <path d="M12 3v18M12 3a9 9 0 0 1 0 18a9 9 0 0 1 0-18M15 6.5l3 3M14 11l5 4" />, panels: [Colour] },
-  { sheet: 'cutting', name: () => t('Cutting'), icon: <path d="M3 7h18M3 17h18M8 7v10M13 7v10M18 7v10" />, panels: [CutList, WholeQuilt] },
+  {
+    sheet: 'cutting',
+    name: () => t('Cutting'),
+    icon: <path d="M3 7h18M3 17h18M8 7v10M13 7v10M18 7v10" />,
+    panels: [CutList, Making, Stash, WholeQuilt, SizeChart],
+  },
   { sheet: 'quilting', name: () => t('Quilting'), icon: <path strokeDasharray="3 2.4" d="M4 20V9l8-5 8 5v11H9v-8h6v4" />, panels: [Quilting] },
   { sheet: 'setting', name: () => t('Setting'), icon: <path d="M3 3h8v8H3zM13 3h8v8h-8zM3 13h8v8H3zM13 13h8v8h-8z" />, panels: [Neighbours] },
   {

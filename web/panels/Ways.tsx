@@ -1,20 +1,27 @@
-/** The ways to make the chosen unit side by side: what each cuts, wastes and leaves; and where the ruler lies when it is trimmed. */
+/** The ways to make a unit side by side: what each cuts, wastes and leaves; how much larger to cut; where the ruler lies when it is trimmed. */
 import { useState } from 'react'
 import {
   type Block,
   compareMethods,
   HANDS,
   type Hand,
+  isTrimmed,
   type MethodChoice,
   methodOf,
+  OVERSIZES,
+  parseRational,
   type PossibleChoice,
+  type RulerCut,
   sayLength,
   setMethod,
+  setOversize,
+  toNumber,
   trimCuts,
-  type RulerCut,
   type Unit,
 } from '../../geometry/index.ts'
 import { edit } from '../state/store.ts'
+import { said, t, tell, tn } from '../words/words.ts'
+import { sayOneSize, saySides } from './sizes.ts'
 import { METHOD_NAMES } from './words.ts'
 
 interface Props {
@@ -27,85 +34,205 @@ interface Props {
 export function Ways({ unit, block, ids }: Props) {
   return (
     <details className="order">
-      <summary>Ways to make it, and to trim it</summary>
-      <ul className="ways">
-        {compareMethods(unit, block).map((choice) => (
-          <li key={choice.method}>
-            <button
-              type="button"
-              aria-pressed={choice.method === methodOf(unit)}
-              disabled={!choice.possible}
-              onClick={() => edit(setMethod(ids, choice.method))}
-            >
-              {METHOD_NAMES[choice.method]}
-            </button>
-            <p className="hint">{inWords(choice, block)}</p>
-          </li>
-        ))}
-      </ul>
-      {unit.kind !== 'polygon' && <Trimming unit={unit} block={block} />}
+      <summary>{t('Ways to make it, and to trim it')}</summary>
+      <Compared unit={unit} block={block} ids={ids} />
+      <Larger unit={unit} block={block} ids={ids} />
+      <Trimming unit={unit} block={block} />
     </details>
   )
 }
 
+export function Compared({ unit, block, ids }: Props) {
+  return (
+    <ul className="ways">
+      {compareMethods(unit, block, oversizeOf(unit)).map((choice) => (
+        <li key={choice.method}>
+          <button
+            type="button"
+            aria-pressed={choice.method === methodOf(unit)}
+            disabled={!choice.possible}
+            onClick={() => edit(setMethod(ids, choice.method))}
+          >
+            {t(METHOD_NAMES[choice.method])}
+          </button>
+          <p className="hint">{inWords(choice, block)}</p>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+const oversizeOf = ({ oversize }: Unit): number => (oversize === undefined ? 0 : toNumber(parseRational(oversize) ?? { n: 0n, d: 1n }))
+
+/** A little larger, to be trimmed: for what is trimmed at all. */
+export function Larger({ unit, block, ids }: Props) {
+  const measure = block.measure.unit
+  if (!isTrimmed(unit.kind, methodOf(unit)) && unit.oversize === undefined) return null
+  const now = oversizeOf(unit)
+  const offered = [...new Set([...OVERSIZES[measure], ...(now > 0 ? [now] : [])])].sort((a, b) => a - b)
+  return (
+    <label>
+      {t('Cut larger, then trim')}
+      <select value={now} onChange={(event) => edit(setOversize(ids, event.target.value === '0' ? null : written(Number(event.target.value))))}>
+        <option value={0}>{t('no larger than needed')}</option>
+        {offered.map((by) => (
+          <option key={by} value={by}>
+            {t('by {length}', { length: sayOneSize(by, measure) })}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+}
+
+/** As a maker would write it in the file. */
+const written = (length: number): number | string => (length === 1 / 8 ? '1/8' : length === 1 / 4 ? '1/4' : length)
+
 function inWords(choice: MethodChoice, block: Block): string {
-  if (!choice.possible) return choice.why
+  if (!choice.possible) return tell(choice.why)
   const { unit } = block.measure
   const area = (square: number): string => `${square.toFixed(1)} sq ${unit}`
   return [
-    `${choice.toCut === 1 ? 'One piece' : `${choice.toCut} pieces`} to cut, ${choice.makes === 1 ? 'one unit' : `${choice.makes} units`} at once`,
-    `${area(choice.cloth / choice.makes)} of cloth a unit, ${area((choice.wasted - choice.saved) / choice.makes)} of it lost`,
-    ...(choice.biasSeams > 0 ? [`${choice.biasSeams === 1 ? 'one seam' : `${choice.biasSeams} seams`} on the bias`] : []),
-    ...(choice.biasEdges > 0 ? ['outside edges on the bias'] : []),
+    `${tn(choice.toCut, 'One piece to cut', '{n} pieces to cut')}, ${tn(choice.makes, 'one unit at once', '{n} units at once')}`,
+    t('{cloth} of cloth a unit, {lost} of it lost', {
+      cloth: area(choice.cloth / choice.makes),
+      lost: area((choice.wasted - choice.saved) / choice.makes),
+    }),
+    ...(choice.biasSeams > 0 ? [tn(choice.biasSeams, 'one seam on the bias', '{n} seams on the bias')] : []),
+    ...(choice.biasEdges > 0 ? [t('outside edges on the bias')] : []),
     ...bonusWords(choice, unit),
-    choice.trimmed ? 'trimmed to size' : 'sewn as cut',
+    choice.trimmed ? t('trimmed to size') : t('sewn as cut'),
   ]
     .join('; ')
     .concat('.')
 }
 
 function bonusWords({ bonus }: PossibleChoice, unit: 'in' | 'cm'): string[] {
-  return bonus.map(
-    ({ finished, count }) =>
-      `${count === 1 ? 'one bonus triangle square' : `${count} bonus triangle squares`}, ${sayLength(finished, unit)} ${unit} finished`,
+  return bonus.map(({ finished, count }) =>
+    tn(count, 'one bonus triangle square, {size} finished', '{n} bonus triangle squares, {size} finished', { size: sayOneSize(finished, unit) }),
   )
 }
 
-function Trimming({ unit, block }: { readonly unit: Exclude<Unit, { kind: 'polygon' }>; readonly block: Block }) {
-  const [hand, setHand] = useState<Hand>('right')
+const HAND_NAMES: Readonly<Record<Hand, string>> = { right: said('right hand'), left: said('left hand') }
+const HAND = 'nestwright.hand'
+
+/** The hand that the maker chose last. */
+function handKept(): Hand {
+  try {
+    return localStorage.getItem(HAND) === 'left' ? 'left' : 'right'
+  } catch {
+    return 'right'
+  }
+}
+
+export function Trimming({ unit, block }: { readonly unit: Unit; readonly block: Block }) {
+  const [hand, setHand] = useState<Hand>(handKept)
+  if (unit.kind === 'polygon') return null
   const cuts = trimCuts(unit, block, hand)
   if (cuts.length === 0) return null
+  const take = (taken: Hand): void => {
+    setHand(taken)
+    try {
+      localStorage.setItem(HAND, taken)
+    } catch {
+      // A browser that keeps nothing asks again next time.
+    }
+  }
   return (
     <>
       <label>
-        Trimming, with the cutter in the
-        <select value={hand} onChange={(event) => setHand(event.target.value as Hand)}>
+        {t('Trimming, with the cutter in the')}
+        <select value={hand} onChange={(event) => take(event.target.value as Hand)}>
           {HANDS.map((one) => (
             <option key={one} value={one}>
-              {one} hand
+              {t(HAND_NAMES[one])}
             </option>
           ))}
         </select>
       </label>
+      <div className="trimmed">
+        {cuts.map((cut) => (
+          <Ruler key={cut.turn} cut={cut} unit={block.measure.unit} />
+        ))}
+      </div>
       <ol className="moves">
         {cuts.map((cut) => (
           <li key={cut.turn}>{cutWords(cut, block.measure.unit)}</li>
         ))}
       </ol>
       <p className="caution">
-        Close the cutter after every cut, cut away from yourself, fingers behind the ruler’s edge; its own instructions and your teacher come first.
+        {t(
+          'Close the cutter after every cut, cut away from yourself, fingers behind the ruler’s edge; its own instructions and your teacher come first.',
+        )}
       </p>
     </>
   )
 }
 
+/** The ruler as it lies: its two cutting edges heavy, the seams and points that its lines must meet. */
+function Ruler({ cut: { edges, size, points, seams }, unit }: { readonly cut: RulerCut; readonly unit: 'in' | 'cm' }) {
+  const [wide, high] = size
+  const right = edges[0] === 'right'
+  const x = (fromSide: number): number => (right ? wide - fromSide : fromSide)
+  const hair = Math.max(wide, high) / 90
+  const about = t('The ruler: its {edge} and top edge are cut along; {size} under it.', {
+    edge: right ? t('right') : t('left'),
+    size: saySides(size, unit),
+  })
+  return (
+    <svg viewBox={`${-4 * hair} ${-4 * hair} ${wide + 8 * hair} ${high + 8 * hair}`} role="img" aria-label={about}>
+      <rect width={wide} height={high} fill="#fffaf2" stroke="#8a7a6d" strokeWidth={hair} strokeDasharray={`${3 * hair} ${2 * hair}`} />
+      {seams.map(({ ends: [from, to] }) => (
+        <line
+          key={`${from.fromSide} ${from.fromTop} ${to.fromSide} ${to.fromTop}`}
+          x1={x(from.fromSide)}
+          y1={from.fromTop}
+          x2={x(to.fromSide)}
+          y2={to.fromTop}
+          stroke="#2b2320"
+          strokeWidth={hair}
+        />
+      ))}
+      {points.map(({ what, at }) => (
+        <circle key={`${what} ${at.fromSide} ${at.fromTop}`} cx={x(at.fromSide)} cy={at.fromTop} r={2.4 * hair} fill="#2a6f66" />
+      ))}
+      <path
+        d={right ? `M0 0H${wide}V${high}` : `M${wide} 0H0V${high}`}
+        fill="none"
+        stroke="#8f3a1f"
+        strokeWidth={2.6 * hair}
+        strokeLinecap="square"
+      />
+    </svg>
+  )
+}
+
+const LIES = [
+  said('Lay it as it is'),
+  said('Turn it a quarter to the right'),
+  said('Turn it half round'),
+  said('Turn it a quarter to the left'),
+] as const
+
 function cutWords({ turn, edges, size, points, seams }: RulerCut, unit: 'in' | 'cm'): string {
   const say = (length: number): string => `${sayLength(length, unit)} ${unit}`
-  const lies =
-    turn === 0 ? 'Lay it as it is' : `Turn it ${turn === 2 ? 'half round' : turn === 1 ? 'a quarter to the right' : 'a quarter to the left'}`
-  const angles = [...new Set(seams.filter(({ angle }) => angle % 90 > 1e-9).map(({ angle }) => `${Math.round(angle)}° line on the slanting seam`))]
+  const edge = edges[0] === 'right' ? t('right') : t('left')
+  const slanting = [...new Set(seams.filter(({ angle }) => angle % 90 > 1e-9).map(({ angle }) => Math.round(angle)))]
+  const angles = slanting.map((angle) => t('{angle}° line on the slanting seam', { angle }))
   const tips = points
     .filter(({ what }) => what !== 'end')
-    .map(({ what, at }) => `${what === 'tip' ? 'tip' : 'crossing'} ${say(at.fromSide)} from the ${edges[0]} edge and ${say(at.fromTop)} from the top`)
-  return `${lies}; ${[...angles, ...tips].join(', ')}; cut the ${edges[0]} and the top, with ${say(size[0])} by ${say(size[1])} still under the ruler.`
+    .map(({ what, at }) => {
+      const place = { side: say(at.fromSide), edge, top: say(at.fromTop) }
+      return what === 'tip'
+        ? t('tip {side} from the {edge} edge and {top} from the top', place)
+        : t('crossing {side} from the {edge} edge and {top} from the top', place)
+    })
+  const lies = t(LIES[turn])
+  return t('{lies}; {lines}; cut the {edge} and the top, with {wide} by {high} still under the ruler.', {
+    lies,
+    lines: [...angles, ...tips].join(', '),
+    edge,
+    wide: say(size[0]),
+    high: say(size[1]),
+  })
 }

@@ -1,0 +1,115 @@
+/** How each different unit of the block is made: one way for all that are alike, how much larger they are cut, what they are trimmed to. */
+import { Suspense } from 'react'
+import { type Block, type Findings, KIND_FACTS, type Kind, type Method, setMethod, type Unit, type UnitRow } from '../../geometry/index.ts'
+import { piecesOfUnit, rectOf } from '../canvas/shapes.ts'
+import { edit, look, useStore, useTold } from '../state/store.ts'
+import { t, tn } from '../words/words.ts'
+import { ClothDefs, clothFill } from './ClothDefs.tsx'
+import { saySides } from './sizes.ts'
+import { Compared, Larger, Trimming } from './Ways.tsx'
+import { KIND_NAMES, METHOD_NAMES } from './words.ts'
+
+export function Making() {
+  const block = useStore(({ history }) => history.block)
+  const { report } = useTold()
+  if (report === null || report.units.length === 0) return null
+  return (
+    <section aria-labelledby="making-title">
+      <h2 id="making-title">{t('How the units are made')}</h2>
+      <svg width="0" height="0" className="unseen" aria-hidden="true">
+        <ClothDefs id="made-" fabrics={block.fabrics} unit={2} />
+      </svg>
+      <ul className="making">
+        {report.units.map((row) => (
+          <Made key={`${row.kind} ${row.for.join()}`} row={row} report={report} block={block} />
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+interface Props {
+  readonly row: UnitRow
+  readonly report: Findings
+  readonly block: Block
+}
+
+function Made({ row, report, block }: Props) {
+  const kind = row.kind as Kind
+  const first = block.units.find(({ id }) => id === row.for[0])
+  if (first === undefined) return null
+  const { methods } = KIND_FACTS[kind]
+  const name = t(KIND_NAMES[kind])
+  const trimmed = saySides(row.unfinished, report.measure.unit)
+  return (
+    <li>
+      <div className="made">
+        <Small unit={first} block={block} />
+        <div>
+          <strong>
+            {row.count} × {name}
+          </strong>
+          <small>
+            {t('{size} unfinished', { size: trimmed })}
+            {row.spare > 0 && `; ${tn(row.spare, 'one left over', '{n} left over')}`}
+            {row.bias && `; ${t('outside edges on the bias')}`}
+          </small>
+        </div>
+      </div>
+      <div className="choices">
+        {methods.length > 1 && (
+          <label>
+            {t('Made by')}
+            <select
+              value={row.method}
+              aria-label={t('{kind}: made by', { kind: name })}
+              onChange={(event) => edit(setMethod(row.for, event.target.value as Method))}
+            >
+              {methods.map((method) => (
+                <option key={method} value={method}>
+                  {t(METHOD_NAMES[method])}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+        <Larger unit={first} block={block} ids={row.for} />
+      </div>
+      {(methods.length > 1 || kind === 'half-rectangle') && (
+        <details className="order">
+          <summary>{t('Compare the ways, and how to trim')}</summary>
+          <Suspense>
+            <Compared unit={first} block={block} ids={row.for} />
+            <Trimming unit={first} block={block} />
+          </Suspense>
+        </details>
+      )}
+      <button type="button" className="plain link" onClick={() => choose(row)}>
+        {tn(row.count, 'Show it on the board', 'Show them on the board')}
+      </button>
+    </li>
+  )
+}
+
+const choose = (row: UnitRow): void => look({ chosen: row.for, patch: null, notice: tn(row.count, 'One unit is chosen.', '{n} units are chosen.') })
+
+function Small({ unit, block }: { readonly unit: Unit; readonly block: Block }) {
+  const { at, size } = rectOf(unit)
+  const [w, h] = size
+  const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
+  const hair = Math.max(w, h) / 40
+  return (
+    <svg viewBox={`${at[0] - hair} ${at[1] - hair} ${w + 2 * hair} ${h + 2 * hair}`} aria-hidden="true">
+      {piecesOfUnit(unit).map(({ name, fabric, corners }) => (
+        <polygon
+          key={name}
+          points={corners.map((corner) => corner.join()).join(' ')}
+          fill={clothFill('made-', fabrics.get(fabric))}
+          stroke="currentColor"
+          strokeWidth={hair}
+          strokeLinejoin="round"
+        />
+      ))}
+    </svg>
+  )
+}

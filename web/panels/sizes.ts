@@ -1,0 +1,10 @@
+/** How sizes stand on the screen. */
+import { sayLength } from '../../geometry/index.ts'
+
+export type MeasureUnit = 'in' | 'cm'
+
+export const sayOneSize = (length: number, unit: MeasureUnit): string => `${sayLength(length, unit)} ${unit}`
+export const saySides = ([wide, high]: readonly [number, number], unit: MeasureUnit): string =>
+  `${sayLength(wide, unit)} × ${sayLength(high, unit)} ${unit}`
+/** Yards or metres. */
+export const sayBought = (length: number, unit: MeasureUnit): string => (unit === 'in' ? `${sayLength(length, 'in')} yd` : `${length} m`)
