@@ -58,3 +58,80 @@ for (const { name, width, height } of SCREENS) {
     })
   })
 }
+
+test.describe('on a desk, the cutting sheet', () => {
+  test.use({ viewport: { width: 1440, height: 900 } })
+
+  test('units are cut larger and made another way for all alike, and the cut list follows', async ({ page }) => {
+    await openApp(page)
+    await openSheet(page, 'Cutting')
+    const making = page.getByRole('region', { name: 'How the units are made' })
+    await making.getByLabel('Cut larger, then trim').selectOption({ label: 'by 1/4 in' })
+    // 6 by 3 geese from 7 1/2 and 4: handbook section 1 [S9].
+    await expect(cutList(page)).toContainText('1 square 7 1/2 × 7 1/2 in')
+    await expect(cutList(page)).toContainText('4 squares 4 × 4 in')
+    await button(page, 'Undo').click()
+    await expect(cutList(page)).toContainText('4 squares 3 7/8 × 3 7/8 in')
+    await making.getByLabel('Flying goose: made by').selectOption({ label: 'single pieces' })
+    await expect(cutList(page)).toContainText('4 squares 3 7/8 × 3 7/8 in, cut once corner to corner')
+    await cutList(page).getByLabel('Blocks to make').fill('3')
+    await page.keyboard.press('Enter')
+    await expect(cutList(page)).toContainText('3 squares 7 1/4 × 7 1/4 in, cut twice corner to corner')
+  })
+
+  test('what is on hand is put by, kept, and serves before anything is bought', async ({ page }) => {
+    await openApp(page)
+    await openSheet(page, 'Cutting')
+    const stash = page.getByRole('region', { name: 'From the stash' })
+    await stash.getByLabel('Sort').selectOption({ label: 'another piece' })
+    await stash.getByLabel('Across (in)').fill('21 1/4')
+    await expect(button(page, 'Put by')).toBeDisabled()
+    await stash.getByLabel('Along (in)').fill('7 1/4')
+    await button(page, 'Put by').click()
+    // A square of 7 1/4 and four of 3 1/2 side by side: 21 1/4 at most; geometry.
+    await expect(stash).toContainText('Linen white nothing to buy')
+    await page.reload()
+    await openSheet(page, 'Cutting')
+    await expect(stash).toContainText('Linen white nothing to buy')
+    await stash.getByRole('spinbutton').fill('0')
+    await expect(stash).not.toContainText('nothing to buy')
+    await button(page, 'Take out Linen white, 21 1/4 × 7 1/4 in').click()
+    await expect(stash.getByRole('list', { name: 'On hand' }).getByRole('listitem')).toHaveCount(0)
+  })
+
+  test('a size chart of any seam and step is shown, and saved as CSV', async ({ page }) => {
+    await openApp(page)
+    await openSheet(page, 'Cutting')
+    await button(page, 'Open the size chart').click()
+    const chart = page.getByRole('dialog', { name: 'Size chart' })
+    await chart.getByLabel('Units').selectOption({ label: 'Hourglasses, two at a time' })
+    // Hourglasses that finish 4 in from 5 1/4: handbook section 3e [S197].
+    await expect(chart.getByRole('row', { name: /^4 4 1\/2/ })).toContainText('5 1/4')
+    await chart.getByLabel('In steps of').fill('0')
+    await expect(chart).toContainText('Give a length above zero')
+    await chart.getByLabel('In steps of').fill('3')
+    await chart.getByLabel('From, finished').click()
+    await expect(chart.getByRole('row')).toHaveCount(5)
+    const saved = page.waitForEvent('download')
+    await chart.getByRole('button', { name: 'Save as CSV' }).click()
+    expect((await saved).suggestedFilename()).toBe('size-chart-hourglass-in.csv')
+    await page.keyboard.press('Escape')
+    await expect(chart).toBeHidden()
+  })
+
+  test('a border with corner squares is cut to length, and its strips are measured', async ({ page }) => {
+    await openApp(page)
+    await openSheet(page, 'Block')
+    await button(page, 'Add a border').click()
+    await page.getByLabel('Its corner squares').selectOption({ label: 'Honey' })
+    await openSheet(page, 'Cutting')
+    const quilt = page.getByRole('region', { name: 'The whole quilt' })
+    // All four strips are as long as the block: 12 1/2 in; geometry.
+    await expect(quilt).toContainText('4 × 1 1/2 × 1 1/2 in, Honey')
+    await expect(quilt.getByText('2 × 1 1/2 × 12 1/2 in, Linen white')).toHaveCount(2)
+    await quilt.getByLabel('Through the middle').fill('12 1/2')
+    await quilt.getByLabel('One edge').fill('12 3/4')
+    // The mean, to the next 1/8: handbook section 8 [S129].
+    await expect(quilt).toContainText('Cut both strips 12 5/8 in long. The edges can be eased on.')
+  })
+})

@@ -210,3 +210,35 @@ export function covers(layers: readonly Layer[], cloth: string, shape: readonly 
       sidesOf(clockwise(layer.corners)).every(({ n, at }) => shape.every((spot) => dot(n, spot) >= at - 1e-7)),
   )
 }
+
+/** What is seen clockwise from the top of the two hourglasses of a triangle a|b, and one of c|d turned over onto it. */
+export function crossedTriangles(side: number, seam: number): string[] {
+  const named = (layers: readonly Layer[], names: Readonly<Record<string, string>>): Layer[] =>
+    layers.map((layer) => ({ ...layer, cloth: names[layer.cloth] as string }))
+  const [first] = twoTriangles(side, seam, 0, 0)
+  const [, second] = twoTriangles(side, seam, 0, 0)
+  const lost = seam / ROOT
+  const diagonal = falling([0, 0])
+  // c comes to lie below, opposite a.
+  const over = moved(named(second, { a: 'c', b: 'd' }), -lost, -lost).map((layer) => mirrored(diagonal, layer))
+  const [left, right] = sewnBothSides(first, over, diagonal, seam)
+  const middle = (side - lost) / 2
+  return [right, left].map((layers, place) => {
+    const by = place === 0 ? lost / 2 : -lost / 2
+    const [x, y] = [middle + by, middle - by]
+    const near = side / 8
+    const spots: Spot[] = [
+      [x, y - near],
+      [x + near, y],
+      [x, y + near],
+      [x - near, y],
+    ]
+    return spots.map((spot) => seenAt(layers, spot)).join('')
+  })
+}
+
+/** The finished patch there: the layer that holds it with most to spare, for allowances lie under their neighbours. */
+function seenAt(layers: readonly Layer[], spot: Spot): string {
+  const spare = ({ corners }: Layer): number => Math.min(...sidesOf(clockwise(corners)).map(({ n, at }) => dot(n, spot) - at))
+  return [...layers].filter(({ faceUp }) => faceUp).sort((one, other) => spare(other) - spare(one))[0]?.cloth ?? ''
+}

@@ -1,6 +1,16 @@
 /** What to cut, the batches, and the cloth to buy, for one block or many; copied or saved as CSV. */
 import { lazy, Suspense } from 'react'
-import { type Advice, batchSentence, type Block, type CutRow, cutListCsv, type Findings, purpose, type UnitRow } from '../../geometry/index.ts'
+import {
+  type Advice,
+  batchSentence,
+  type Block,
+  type CutRow,
+  cutListCsv,
+  type Findings,
+  purpose,
+  type UnitRow,
+  type StashPiece,
+} from '../../geometry/index.ts'
 import { MOST_COPIES_CUT, setCopies, useCopies } from '../state/copies.ts'
 import { asker } from '../state/deep.ts'
 import { download, fileName } from '../state/download.ts'

@@ -1,5 +1,5 @@
 /** How each different unit of the block is made: one way for all that are alike, how much larger they are cut, what they are trimmed to. */
-import { Suspense } from 'react'
+import { useState } from 'react'
 import { type Block, type Findings, KIND_FACTS, type Kind, type Method, setMethod, type Unit, type UnitRow } from '../../geometry/index.ts'
 import { piecesOfUnit, rectOf } from '../canvas/shapes.ts'
 import { edit, look, useStore, useTold } from '../state/store.ts'
@@ -75,19 +75,27 @@ function Made({ row, report, block }: Props) {
         )}
         <Larger unit={first} block={block} ids={row.for} />
       </div>
-      {(methods.length > 1 || kind === 'half-rectangle') && (
-        <details className="order">
-          <summary>{t('Compare the ways, and how to trim')}</summary>
-          <Suspense>
-            <Compared unit={first} block={block} ids={row.for} />
-            <Trimming unit={first} block={block} />
-          </Suspense>
-        </details>
-      )}
+      {(methods.length > 1 || kind === 'half-rectangle') && <Compare unit={first} block={block} ids={row.for} />}
       <button type="button" className="plain link" onClick={() => choose(row)}>
         {tn(row.count, 'Show it on the board', 'Show them on the board')}
       </button>
     </li>
+  )
+}
+
+/** Worked out only while it is looked at. */
+function Compare({ unit, block, ids }: { readonly unit: Unit; readonly block: Block; readonly ids: readonly string[] }) {
+  const [open, setOpen] = useState(false)
+  return (
+    <details className="order" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{t('Compare the ways, and how to trim')}</summary>
+      {open && (
+        <>
+          <Compared unit={unit} block={block} ids={ids} />
+          <Trimming unit={unit} block={block} />
+        </>
+      )}
+    </details>
   )
 }
 
