@@ -1,33 +1,9 @@
 /** What the engine knows, seen on the screen: layers of cloth, copies side by side, a block that came out otherwise, alike units pressed alike. */
+import { CLASHING } from './blocks.ts'
 import { board, button, expect, findings, openApp, openSheet, type Page, SCREENS, test } from './maker.ts'
 
 const neighbours = (page: Page) => page.getByRole('region', { name: 'Beside its neighbours' })
 const sewn = (page: Page) => page.getByRole('region', { name: 'As it came out' })
-
-/** Four squares of which two short seams are asked to lie the same way: they clash. */
-const CLASHING = {
-  format: 'nestwright.block',
-  version: 1,
-  name: 'Four squares (example)',
-  measure: { unit: 'in' },
-  grid: { columns: 2, rows: 2, cell: 3 },
-  order: 'rows',
-  fabrics: [
-    { id: 'a', name: 'Oat', colour: '#efe6d2' },
-    { id: 'b', name: 'Fern', colour: '#4f7a4a' },
-  ],
-  units: [0, 1, 2, 3].map((index) => ({
-    id: `s${index}`,
-    kind: 'square',
-    at: [index % 2, Math.floor(index / 2)],
-    size: [1, 1],
-    fabrics: { patch: index % 3 === 0 ? 'a' : 'b' },
-  })),
-  press: [
-    { at: [1, 0.5], toward: [1.5, 0.5] },
-    { at: [1, 1.5], toward: [1.5, 1.5] },
-  ],
-}
 
 for (const { name, width, height } of SCREENS) {
   test.describe(name, () => {

@@ -1,8 +1,8 @@
 /** The block among copies of itself: how they are turned and pressed, where they clash, and the choice that clashes least. */
-import { type Block, PRESSINGS, type SettingAsk, type SettingReport, TURNINGS } from '../../geometry/index.ts'
+import { type Block, type Method, methodOf, PRESSINGS, setPressFree, type SettingAsk, type SettingReport, TURNINGS } from '../../geometry/index.ts'
 import { clashWords, SettingPicture } from '../canvas/views/Copies.tsx'
 import { type Setting, useSetting, type Wish, wishFor } from '../state/setting.ts'
-import { look, useStore } from '../state/store.ts'
+import { edit, look, useStore } from '../state/store.ts'
 import { said, t, tell, tn } from '../words/words.ts'
 import { Count } from './Count.tsx'
 
@@ -56,14 +56,37 @@ export function Neighbours() {
         <button type="button" aria-pressed={large} onClick={() => look({ look: large ? 'cloth' : 'setting' })}>
           {t('See it large on the board')}
         </button>
-        <button type="button" disabled={wish.turn === 'free'} onClick={() => wishFor({ turn: 'free' })}>
-          {t('Turn them for the fewest clashes')}
+        <button type="button" disabled={wish.turn === 'free' && wish.press === 'free'} onClick={() => wishFor({ turn: 'free', press: 'free' })}>
+          {t('Turn and press for the fewest clashes')}
         </button>
+        <LiftRules setting={setting} block={block} />
       </div>
       <p className="hint">{large ? t('Press a copy on the board to turn it.') : t('Large on the board, each copy can be turned by hand.')}</p>
     </section>
   )
 }
+
+/** Where a method's own rule makes blocks clash: lifted in the block, its seams may lie otherwise in every other copy. */
+function LiftRules({ setting: { said: answer }, block }: { readonly setting: Setting; readonly block: Block }) {
+  if (answer === null || answer.rulesLifted === null || answer.rulesLifted >= answer.clashes.between) return null
+  const ruled = block.units.filter((unit) => RULED.has(methodOf(unit)) && unit.pressFree !== true).map(({ id }) => id)
+  return (
+    <button
+      type="button"
+      onClick={() => {
+        edit(setPressFree(ruled, true))
+        wishFor({ press: 'free' })
+        look({ notice: t('The methods’ pressing rules are lifted: every other block may be pressed the other way.') })
+      }}
+    >
+      {answer.rulesLifted === 0
+        ? t('Lift the methods’ pressing rules: nothing clashes then')
+        : tn(answer.rulesLifted, 'Lift the methods’ pressing rules: one clash is left', 'Lift the methods’ pressing rules: {n} clashes are left')}
+    </button>
+  )
+}
+
+const RULED: ReadonlySet<Method> = new Set(['geese-4', 'corner-flip'])
 
 /** Turns made by hand stay with their copies where the number of copies changes. */
 function resized(wish: Wish, columns: number, rows: number): Partial<Wish> {

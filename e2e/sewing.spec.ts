@@ -1,0 +1,175 @@
+/** Sewing views and findings that follow the hand: a block assembled join by join, fixes tried before they are taken, copies turned by hand. */
+import { AxeBuilder } from '@axe-core/playwright'
+import { CLASHING, checker } from './blocks.ts'
+import { finger, keyboard, mouse } from './hands.ts'
+import { board, button, expect, findings, notice, openApp, openSheet, type Page, pixels, test } from './maker.ts'
+
+const HANDS = [
+  ['with a mouse', mouse],
+  ['with a finger', finger],
+  ['with the keyboard alone', keyboard],
+] as const
+
+const SIZES = [
+  { screen: 'on a desk', width: 1440, height: 900 },
+  { screen: 'on a tablet', width: 820, height: 1180 },
+  { screen: 'on a phone', width: 360, height: 740 },
+] as const
+
+const difference = (page: Page) => page.getByTestId('difference')
+const slider = (page: Page) => page.getByRole('slider', { name: 'Join' })
+const told = (page: Page) => page.getByTestId('join')
+const sum = (page: Page) => page.getByTestId('setting-sum')
+
+async function open(page: Page, block: object): Promise<void> {
+  await openApp(page)
+  await page.getByLabel('Block file').setInputFiles({ name: 'block.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(block)) })
+  await expect(notice(page)).toContainText('is open')
+}
+
+for (const [how, handOf] of HANDS) {
+  test.describe(how, () => {
+    test.use({ viewport: { width: 1440, height: 900 }, hasTouch: handOf === finger })
+
+    test('a star is sewn join by join', async ({ page }) => {
+      const hand = handOf(page)
+      await openApp(page)
+      await hand.press(button(page, 'Sewing order'))
+      await expect(told(page)).toHaveText('17 patches lie on the table, 16 joins sew them into the block.')
+      for (const _ of [1, 2]) await hand.press(button(page, 'Next'))
+      // A goose of 6 by 3 is 6 1/2 by 3 1/2 before it is sewn on: handbook section 1 [S17].
+      await expect(told(page)).toContainText('Now 6 1/2 by 3 1/2 in.')
+      await expect(told(page)).toContainText(/^In the flying goose/)
+      await hand.press(button(page, 'Back'))
+      await expect(slider(page)).toHaveValue('1')
+      if (!hand.touch) {
+        await slider(page).focus()
+        await page.keyboard.press('End')
+      } else for (let step = 1; step < 16; step++) await hand.press(button(page, 'Next'))
+      await expect(told(page)).toContainText('Now 12 1/2 by 12 1/2 in.')
+      await expect(button(page, 'Next')).toBeDisabled()
+      await hand.press(button(page, 'Play'))
+      await expect(slider(page)).not.toHaveValue('16')
+      await hand.press(button(page, 'Pause'))
+      await expect(button(page, 'Play')).toBeVisible()
+    })
+
+    test('a clash is mended after it was tried on the board, and one undo brings it back', async ({ page }) => {
+      const hand = handOf(page)
+      await open(page, CLASHING)
+      await expect(findings(page)).toContainText('1 of 1 meetings clashes.')
+      const fix = findings(page).getByRole('button', { name: 'Press seam 1 the other way' })
+      if (hand.touch) await hand.press(fix)
+      else if (hand.name === 'mouse') await fix.hover()
+      else await fix.focus()
+      await expect(difference(page)).toHaveText('This is only tried: nothing is changed yet.')
+      await expect(findings(page)).toContainText('On the board: one seam is pressed otherwise; nothing clashes then (now 1).')
+      await expect(findings(page)).toContainText('1 of 1 meetings clashes.')
+      await hand.press(fix)
+      await expect(findings(page)).toContainText('The one meeting of seams nests.')
+      await expect(difference(page)).toHaveText('One meeting nests now; clashes: 1 before, 0 now.')
+      await hand.press(button(page, 'Undo'))
+      await expect(findings(page)).toContainText('1 of 1 meetings clashes.')
+      await expect(difference(page)).toHaveText('')
+    })
+
+    test('copies are turned by hand, and then as nests best', async ({ page }) => {
+      const hand = handOf(page)
+      await openApp(page)
+      await hand.sheet('Setting')
+      await expect(sum(page)).toHaveText(/^\d+ clashes between blocks\.$/)
+      await hand.press(button(page, 'See it large on the board'))
+      const alike = await sum(page).textContent()
+      const copy = page.getByRole('button', { name: /^Copy in column 1, row 1/ })
+      await expect(copy).toHaveAccessibleName('Copy in column 1, row 1: as laid')
+      await hand.press(copy)
+      await expect(copy).toHaveAccessibleName('Copy in column 1, row 1: turned a quarter')
+      // A star looks alike from every side, so turning alone helps nothing; its geese clash by their method's rule.
+      await expect(sum(page)).toHaveText(alike ?? '')
+      await hand.press(button(page, 'Turn and press for the fewest clashes'))
+      await expect(sum(page)).toHaveText(/^\d+ clashes between blocks, \d+ fewer than before\.$/)
+      await hand.press(button(page, 'Lift the methods’ pressing rules: nothing clashes then'))
+      await expect(sum(page)).toHaveText(/^Nothing clashes between blocks/)
+      await expect(page.getByLabel('Turned')).toHaveValue('free')
+    })
+  })
+}
+
+test('a mark on the board leads to its finding, and what one points at is shown', async ({ page }) => {
+  await open(page, CLASHING)
+  await openSheet(page, 'Cutting')
+  const { x, y } = await pixels(page, [1, 1])
+  await page.mouse.click(x, y)
+  await expect(findings(page).getByRole('button', { name: /^Seams 1 and 2, across seam 3/ })).toBeFocused()
+})
+
+test('the whole block is turned and mirrored with a key, and what nests is said', async ({ page }) => {
+  await openApp(page)
+  await board(page).focus()
+  await page.keyboard.press('b')
+  await expect(notice(page)).toHaveText('The whole block is turned a quarter clockwise.')
+  await expect(difference(page)).toHaveText('What nests is the same as before.')
+  await page.keyboard.press('Shift+B')
+  await expect(notice(page)).toHaveText('The whole block is mirrored left for right.')
+  await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+})
+
+test('what nests no longer is said after a goose is turned a quarter, until the next edit', async ({ page }) => {
+  await openApp(page)
+  await board(page).focus()
+  for (const key of ['ArrowRight', 'Enter', 't']) await page.keyboard.press(key)
+  await expect(difference(page)).toHaveText('It cannot be sewn as it lies now: mend the layout first.')
+  for (const key of ['t', 't', 't']) await page.keyboard.press(key)
+  await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+})
+
+test('only what needs care is listed when asked, and a long list comes a part at a time', async ({ page }) => {
+  await open(page, checker(12))
+  await expect(findings(page)).toContainText('All 121 meetings of seams nest.')
+  await findings(page).getByText('121 × nests').click()
+  const shown = findings(page).getByRole('button', { name: /^Seams \d+ and \d+, across/ })
+  await expect(shown).toHaveCount(40)
+  await button(page, 'Show 40 more of 81').click()
+  await expect(shown).toHaveCount(80)
+  await page.getByLabel('Only what needs care').check()
+  await expect(shown).toHaveCount(0)
+})
+
+test('motion is spared where the device asks for it', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  await openApp(page)
+  await button(page, 'Sewing order').click()
+  await slider(page).focus()
+  for (const _ of [1, 2, 3]) await page.keyboard.press('ArrowRight')
+  await expect(slider(page)).toHaveValue('3')
+  await expect(page.getByRole('img', { name: /^The block in sewing order, 3 of 16 joins made/ })).toBeVisible()
+})
+
+for (const { screen, width, height } of SIZES)
+  for (const colorScheme of ['light', 'dark'] as const)
+    test.describe(`${screen}, ${colorScheme}`, () => {
+      test.use({ viewport: { width, height }, colorScheme })
+
+      test('the sewing views are there to be looked at, with no known barrier', async ({ page }) => {
+        const picture = (view: string) => page.screenshot({ path: `test-results/sewing/${width}-${colorScheme}-${view}.png` })
+        await openApp(page)
+        await button(page, 'Wrong side').click()
+        await expect(findings(page)).toContainText('Thickest spot')
+        await picture('wrong')
+        await button(page, 'Sewing order').click()
+        for (const _ of [1, 2, 3]) await button(page, 'Next').click()
+        await expect(told(page)).toBeVisible()
+        await picture('order')
+        expect(await barriers(page)).toEqual([])
+        await openSheet(page, 'Setting')
+        await button(page, 'See it large on the board').click()
+        await expect(page.getByRole('group', { name: /^Copies/ })).toBeVisible()
+        await picture('setting')
+        expect(await barriers(page)).toEqual([])
+      })
+    })
+
+async function barriers(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze()
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
+}
