@@ -12,12 +12,11 @@ import { FILE_NAME } from './inside.ts'
 import type { Job } from './job.ts'
 import type { PrintTools } from './library.ts'
 import { beforePages } from './pages/before.ts'
-import { chartPages } from './pages/chart.ts'
+import { allCharts, ownCharts } from './pages/chart.ts'
 import { colouringPage } from './pages/colouring.ts'
 import { cutListPages } from './pages/cutList.ts'
 import { firstPage } from './pages/firstPage.ts'
 import { missingPage } from './pages/missing.ts'
-import { quiltingPage } from './pages/quilting.ts'
 import { rehearsalPage } from './pages/rehearsal.ts'
 import { partPages } from './pages/steps.ts'
 import { noTemplates, templatePages } from './pages/templates.ts'
@@ -70,12 +69,12 @@ function wholeBooklet({ parts }: Booklet): Chapter[] {
         next = partPages(job, part, next)
       },
   )
-  return [firstPage, beforePages, cutListPages, ...making, quiltingPage, rehearsalPage, chartPages, colouringPage, templatePages]
+  return [firstPage, beforePages, (job) => cutListPages(job, false), ...making, rehearsalPage, ownCharts, colouringPage, templatePages]
 }
 
 const SINGLE: Readonly<Record<SinglePage, Chapter>> = {
-  cutlist: cutListPages,
-  chart: chartPages,
+  cutlist: (job) => cutListPages(job, true),
+  chart: allCharts,
   colouring: colouringPage,
   templates: (job) => (job.booklet.templates.length === 0 ? noTemplates(job) : templatePages(job)),
 }

@@ -48,7 +48,7 @@ function printOf({ colour, print }: Fabric): Print | null {
 }
 
 /** Fewest points of one repeat that are still seen, and most repeats drawn on one piece. */
-const FINEST = 2.4
+const FINEST = 3.6
 const MOST = 3_000
 
 export function lay(surface: Surface, outline: readonly Spot[], cloth: Cloth, side: 'right' | 'wrong', scale: number): void {

@@ -28,12 +28,11 @@ const style = (face: Face, size: number, lead: number, colour: string = INK.ink)
 export const STYLES = {
   cover: style('strong', 30, 35),
   title: style('strong', 18, 23),
-  heading: style('strong', 11.5, 15),
-  body: style('text', 9.5, 13.5),
-  strong: style('strong', 9.5, 13.5),
+  heading: style('strong', 12, 16),
+  body: style('text', 10, 14),
+  strong: style('strong', 10, 14),
   lead: style('text', 11, 16, INK.soft),
-  small: style('text', 8, 11, INK.soft),
-  smallStrong: style('strong', 8, 11),
+  small: style('text', 8.25, 11.5, INK.soft),
   chart: style('text', 8.5, 11),
   label: style('strong', 7.5, 10, INK.soft),
 } as const

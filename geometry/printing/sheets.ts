@@ -12,7 +12,7 @@ import { type Letters, lettersOf } from './letters.ts'
 import { fittingSize, linesOf, type Measure } from './lines.ts'
 import type { PdfDocument, PdfImage, PdfOptions, PdfOutline, PdfStruct, PdfStructOptions, PrintTools } from './library.ts'
 import { FOOT, MARGIN, type Paper, SIZES } from './paper.ts'
-import type { Surface } from './pen.ts'
+import type { Pen, Surface } from './pen.ts'
 
 export interface About {
   readonly title: string
@@ -40,6 +40,8 @@ export class Sheets {
   private readonly images = new Map<string, PdfImage | null>()
   private face: Face | null = null
   private begun = false
+  private readonly chapters: { readonly title: string; readonly sheet: number }[] = []
+  private list: ContentsPlace | null = null
 
   constructor({ Pdf, faces }: PrintTools, paper: Paper, about: About) {
     this.about = about
@@ -100,6 +102,43 @@ export class Sheets {
     return inside.addItem(title.replace(/\s+/g, ' '), { expanded: false })
   }
 
+  /** A chapter begins on this sheet: the list of what is in the booklet names it. */
+  listed(title: string): void {
+    this.chapters.push({ title, sheet: this.sheets })
+  }
+
+  /** Here the list of chapters will stand, once their sheets are known; nothing where the sheet has no room left for it. */
+  contents(): void {
+    const list = this.pdf.struct('TOC', {})
+    this.parents.at(-1)?.add(list)
+    this.list = { sheet: this.sheets - 1, top: this.top, room: this.room, element: list }
+  }
+
+  private writeContents({ sheet, top, room, element }: ContentsPlace): void {
+    const rows = Math.ceil(this.chapters.length / 2)
+    if (room < CONTENTS_HEAD + rows * CONTENTS_ROW || rows < 2) {
+      element.end()
+      return
+    }
+    this.pdf.switchToPage(sheet)
+    this.face = null
+    const width = (this.width - CONTENTS_GAP) / 2
+    const head = this.pdf.struct('P', {}, [() => this.block(['In this booklet'], STYLES.heading, this.left, top)])
+    element.add(head)
+    this.chapters.forEach(({ title, sheet: number }, at) => {
+      const x = this.left + Math.floor(at / rows) * (width + CONTENTS_GAP)
+      const y = top + CONTENTS_HEAD + (at % rows) * CONTENTS_ROW
+      this.rule(x, y, width)
+      const said = String(number)
+      const line = (): void => {
+        this.sayFitting(title, x, y + 12.5, STYLES.body, width - 30)
+        this.sayRight(said, x + width, y + 12.5, STYLES.body)
+      }
+      element.add(this.pdf.struct('TOCI', {}, [line]))
+    })
+    element.end()
+  }
+
   /** What is drawn inside is one thing of a kind: a part, a table, a list. */
   group(type: string, inside: () => void, options: PdfStructOptions = {}): void {
     const element = this.pdf.struct(type, options)
@@ -132,7 +171,7 @@ export class Sheets {
   measure(style: Pick<Style, 'face' | 'size'>): Measure {
     return (text) => {
       this.use(style)
-      return this.pdf.widthOfString(set(text))
+      return this.pdf.widthOfString(set(text, style.size))
     }
   }
 
@@ -151,7 +190,7 @@ export class Sheets {
     if (line === '') return
     this.use(style)
     this.pdf.fillColor(style.colour)
-    this.pdf.text(set(line), x, foot, { lineBreak: false, baseline: 'alphabetic' })
+    this.pdf.text(set(line, style.size), x, foot, { lineBreak: false, baseline: 'alphabetic' })
   }
 
   /** Words of a maker or ours on one line that ends no later than `width` allows: smaller where they must be, cut short never. */
@@ -258,12 +297,14 @@ export class Sheets {
   /** The foot of every sheet, then the bytes. */
   async bytes(): Promise<Uint8Array> {
     const { start, count } = this.pdf.bufferedPageRange()
+    if (this.list !== null) this.writeContents(this.list)
     for (let at = 0; at < count; at += 1) {
       this.pdf.switchToPage(start + at)
       this.face = null
       this.foot(at + 1, count)
     }
     this.parents[0]?.end()
+    readSlashesPlainly(this.pdf)
     this.pdf.end()
     await this.finished
     return joined(this.chunks)
@@ -281,6 +322,17 @@ export class Sheets {
   }
 }
 
+interface ContentsPlace {
+  readonly sheet: number
+  readonly top: number
+  readonly room: number
+  readonly element: PdfStruct
+}
+
+const CONTENTS_HEAD = 24
+const CONTENTS_ROW = 18
+const CONTENTS_GAP = 24
+
 export interface WriteOptions {
   readonly tag?: string
   readonly x?: number
@@ -297,23 +349,35 @@ function optionsFor({ title, by, subject, language }: About): PdfOptions {
   return { font: null, autoFirstPage: false, bufferPages: true, pdfVersion: '1.7', lang: language, tagged: true, displayTitle: true, info }
 }
 
-/** A half is set as a half: a slash between figures becomes the slash of fractions. */
-const set = (text: string): string => text.replace(/(?<![\d/.])(\d{1,3})\/(\d{1,3})(?![\d/.])/g, '$1\u2044$2')
+/** Type smaller than this has fractions too small to read at a sewing machine. */
+const SMALLEST_FRACTION = 8
 
-interface FontInside {
-  readonly _font: {
-    readonly font: { hasGlyphForCodePoint(codePoint: number): boolean; glyphForCodePoint(codePoint: number): { codePoints: number[] } }
-  }
+/** A half is set as a half: a slash between figures becomes the slash of fractions. */
+const set = (text: string, size: number): string =>
+  size < SMALLEST_FRACTION ? text : text.replace(/(?<![\d/.])(\d{1,3})\/(\d{1,3})(?![\d/.])/g, '$1\u2044$2')
+
+/** What the library keeps of a face, as far as it must be asked or told. */
+interface FaceInside {
+  readonly font: { hasGlyphForCodePoint(codePoint: number): boolean }
+  /** What a reader finds for each letter that was used. */
+  readonly unicode: readonly (number[] | undefined)[]
 }
 
-/** Both faces have a letter. And who reads or searches the page finds `3/4` as it was typed, whatever slash it is set with. */
-function facesHave(pdf: PdfDocument): (codePoint: number) => boolean {
-  const fonts = (['text', 'strong'] as const).map((face) => {
+const facesOf = (pdf: PdfDocument): FaceInside[] =>
+  (['text', 'strong'] as const).map((face) => {
     pdf.font(face)
-    return (pdf as unknown as FontInside)._font.font
+    return (pdf as unknown as { readonly _font: FaceInside })._font
   })
-  for (const font of fonts) font.glyphForCodePoint(0x2044).codePoints = [0x2f]
-  return (codePoint) => fonts.every((font) => font.hasGlyphForCodePoint(codePoint))
+
+/** Both faces have a letter. */
+function facesHave(pdf: PdfDocument): (codePoint: number) => boolean {
+  const faces = facesOf(pdf)
+  return (codePoint) => faces.every(({ font }) => font.hasGlyphForCodePoint(codePoint))
+}
+
+/** Who reads or searches the pages finds `3/4` as it was typed, whatever slash it was set with. */
+function readSlashesPlainly(pdf: PdfDocument): void {
+  for (const { unicode } of facesOf(pdf)) for (const codes of unicode) if (codes?.[0] === 0x2044) codes[0] = 0x2f
 }
 
 function within({ width, height }: PdfImage, [wide, high]: readonly [number, number]): { width: number; height: number } {
@@ -331,7 +395,11 @@ function joined(chunks: readonly Uint8Array[]): Uint8Array {
   return bytes
 }
 
+/** To a thousandth of a point: far finer than any printer, and the pages stay small. */
+const tidy = (length: number): number => Math.round(length * 1000) / 1000
+
 function pdfSurface(pdf: PdfDocument, sheets: Sheets): Surface {
+  const pen: Pen = { moveTo: (x, y) => pdf.moveTo(tidy(x), tidy(y)), lineTo: (x, y) => pdf.lineTo(tidy(x), tidy(y)), close: () => pdf.closePath() }
   return {
     path: (way, { fill, line }) => {
       pdf.save()
@@ -340,7 +408,7 @@ function pdfSurface(pdf: PdfDocument, sheets: Sheets): Surface {
         pdf.lineJoin('round')
         if (line.dash !== undefined) pdf.dash(line.dash)
       }
-      way({ moveTo: (x, y) => pdf.moveTo(x, y), lineTo: (x, y) => pdf.lineTo(x, y), close: () => pdf.closePath() })
+      way(pen)
       if (fill !== undefined && line !== undefined) pdf.fillAndStroke(fill, line.colour)
       else if (fill !== undefined) pdf.fill(fill)
       else if (line !== undefined) pdf.stroke(line.colour)
@@ -348,7 +416,7 @@ function pdfSurface(pdf: PdfDocument, sheets: Sheets): Surface {
     },
     within: (way, inside) => {
       pdf.save()
-      way({ moveTo: (x, y) => pdf.moveTo(x, y), lineTo: (x, y) => pdf.lineTo(x, y), close: () => pdf.closePath() })
+      way(pen)
       pdf.clip()
       inside()
       pdf.restore()

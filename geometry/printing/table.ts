@@ -13,19 +13,20 @@ export interface Column {
 }
 
 const GAP = 12
-const AIR = 4
 
 export interface TableLook {
   /** Rows to be seen first. */
   readonly marked?: ReadonlySet<number>
   readonly style?: Style
+  /** Above and below the words of a row. */
+  readonly air?: number
 }
 
 export function table(
   sheets: Sheets,
   columns: readonly Column[],
   rows: readonly (readonly string[])[],
-  { marked, style = STYLES.body }: TableLook = {},
+  { marked, style = STYLES.body, air = 4 }: TableLook = {},
 ): void {
   const shares = columns.reduce((sum, { share }) => sum + share, 0)
   const widths = columns.map(({ share }) => ((sheets.width - GAP * (columns.length - 1)) * share) / shares)
@@ -38,7 +39,7 @@ export function table(
     columns.map(({ title }) => title),
     heads,
   )
-  const headHeight = heightOf(headLines, heads) + AIR
+  const headHeight = heightOf(headLines, heads) + air
   const bodies = columns.map(styleOf)
 
   const row = (lines: readonly string[][], styles: readonly Style[], tag: 'TH' | 'TD'): void => {
@@ -59,20 +60,20 @@ export function table(
   const head = (): void => {
     row(headLines, heads, 'TH')
     sheets.top += headHeight
-    sheets.rule(sheets.left, sheets.top - AIR / 2, sheets.width, INK.soft, 0.8)
+    sheets.rule(sheets.left, sheets.top - air / 2, sheets.width, INK.soft, 0.8)
   }
 
   sheets.group('Table', () => {
     rows.forEach((words, place) => {
       const lines = cells(words, bodies)
-      const height = heightOf(lines, bodies) + 2 * AIR
+      const height = heightOf(lines, bodies) + 2 * air
       const before = sheets.sheets
       sheets.need(height + (place === 0 ? headHeight : 0))
       if (place === 0 || sheets.sheets !== before) head()
       if (marked?.has(place)) sheets.panel(sheets.left - 5, sheets.top, sheets.width + 10, height, INK.wash)
-      sheets.top += AIR
+      sheets.top += air
       row(lines, bodies, 'TD')
-      sheets.top += height - AIR
+      sheets.top += height - air
       sheets.rule(sheets.left, sheets.top, sheets.width)
     })
   })

@@ -9,10 +9,10 @@ export function chapter(sheets: Sheets, title: string, room = 260): PdfOutline {
   sheets.skip(26)
   sheets.need(Math.max(room, 16 + lines.length * STYLES.title.lead))
   const top = sheets.top
-  sheets.ornament(() => undefined)
   sheets.rule(sheets.left, top, 34, INK.accent, 2.4)
   sheets.tagged('H1', () => sheets.block(lines, STYLES.title, sheets.left, top + 8))
   sheets.top = top + 8 + lines.length * STYLES.title.lead + 8
+  sheets.listed(title)
   return sheets.bookmark(title)
 }
 

@@ -5,61 +5,62 @@ import { INK, STYLES } from '../ink.ts'
 import type { Job } from '../job.ts'
 import { MARK_WORDS } from '../marks.ts'
 import { polygon } from '../pen.ts'
-import { squareNote, testSquare, testSquareSide } from '../testSquare.ts'
+import { SQUARE_WORDS, testSquare, testSquareSide } from '../testSquare.ts'
 import { chapter, heading } from '../titles.ts'
 
 export function beforePages(job: Job): void {
   const { sheets, booklet } = job
-  chapter(sheets, 'Before you begin', 300)
+  sheets.newSheet()
+  chapter(sheets, 'Before you begin', 0)
   cautions(job, booklet.cautions)
   if (booklet.seamAdvice.length > 0) heading(sheets, 'Your seam allowance')
   for (const sentence of booklet.seamAdvice) sheets.write(sentence, STYLES.body, { after: 4 })
   key(job)
-  square(job)
 }
 
-const COLUMNS = 2
-const GAP = 20
+const GAP = 22
 
-/** Side by side in two columns, each caution whole. */
+/** In two columns, each caution whole, the next always in the shorter column. */
 function cautions({ sheets }: Job, all: readonly Caution[]): void {
-  const width = (sheets.width - GAP) / COLUMNS
+  const width = (sheets.width - GAP) / 2
   const cells = all.map(({ title, sentences }) => ({
-    title: sheets.lines(title, STYLES.strong, width - 14),
-    body: sentences.map((sentence) => sheets.lines(sentence, STYLES.body, width - 14)),
+    title: sheets.lines(title, STYLES.strong, width - 12),
+    body: sentences.map((sentence) => sheets.lines(sentence, STYLES.body, width - 12)),
   }))
-  const heightOf = ({ title, body }: (typeof cells)[number]): number => (title.length + body.flat().length) * STYLES.body.lead + body.length * 2 + 8
-  for (let first = 0; first < cells.length; first += COLUMNS) {
-    const row = cells.slice(first, first + COLUMNS)
-    const height = Math.max(...row.map(heightOf))
-    sheets.need(height)
-    const { top } = sheets
-    row.forEach((cell, at) => {
-      const x = sheets.left + at * (width + GAP)
-      sheets.panel(x, top + 1, 3, heightOf(cell) - 12, INK.accent)
-      let y = top
-      sheets.tagged('H3', () => sheets.block(cell.title, STYLES.strong, x + 12, y))
-      y += cell.title.length * STYLES.strong.lead + 1
+  const heightOf = ({ title, body }: (typeof cells)[number]): number =>
+    title.length * STYLES.strong.lead + body.reduce((sum, lines) => sum + lines.length * STYLES.body.lead + 2, 0)
+  const tops = [sheets.top, sheets.top]
+  for (const cell of cells) {
+    const column = (tops[0] as number) <= (tops[1] as number) ? 0 : 1
+    const x = sheets.left + column * (width + GAP)
+    let y = tops[column] as number
+    const height = heightOf(cell)
+    sheets.panel(x, y + 2, 2.6, height - 4, INK.accent)
+    sheets.group('Sect', () => {
+      sheets.tagged('H2', () => sheets.block(cell.title, STYLES.strong, x + 12, y))
+      y += cell.title.length * STYLES.strong.lead
       for (const lines of cell.body) {
+        y += 2
         sheets.tagged('P', () => sheets.block(lines, STYLES.body, x + 12, y))
-        y += lines.length * STYLES.body.lead + 2
+        y += lines.length * STYLES.body.lead
       }
     })
-    sheets.top = top + height + 4
+    tops[column] = y + 13
   }
+  sheets.top = Math.max(...tops) - 4
 }
 
 const ROW = 15
 const SAMPLE = 34
 
-/** Lines and marks of the pictures, with what they mean. */
-function key({ sheets }: Job): void {
+/** Lines and marks of the pictures, with what they mean; the test square beside them. */
+function key({ sheets, unit }: Job): void {
   const lines = Object.entries(LINE_WORDS) as [keyof typeof LINE_WORDS, string][]
   const marks = Object.entries(MARK_WORDS) as [keyof typeof MARK_WORDS, string][]
   const rows = Math.max(lines.length + 1, marks.length)
-  heading(sheets, 'What the pictures show', rows * ROW + 6)
+  heading(sheets, 'What the pictures show', rows * ROW + 2 * STYLES.small.lead)
   const { top } = sheets
-  const right = sheets.left + 176
+  const right = sheets.left + 142
   const say = (words: string, x: number, row: number): void => sheets.tagged('P', () => sheets.block([words], STYLES.body, x, top + row * ROW))
   lines.forEach(([style, words], row) => {
     const y = top + row * ROW + STYLES.body.lead / 2
@@ -110,15 +111,8 @@ function key({ sheets }: Job): void {
     sheets.ornament(() => drawMark(sheets.surface(), mark, [right + 6, top + row * ROW + STYLES.body.lead / 2], 5))
     say(words, right + 20, row)
   })
-  sheets.top = top + rows * ROW + 8
-}
-
-function square({ sheets, unit }: Job): void {
   const side = testSquareSide(unit)
-  sheets.skip(10)
-  sheets.need(side + 6)
-  const { top } = sheets
-  testSquare(sheets, sheets.left + 1, top, unit)
-  squareNote(sheets, sheets.left + side + 16, top + side / 2 - 14, 230)
-  sheets.top = top + side + 6
+  testSquare(sheets, sheets.left + sheets.width - side, top - 4, unit)
+  sheets.top = top + Math.max(rows * ROW, side) + 4
+  sheets.write(SQUARE_WORDS, STYLES.small)
 }

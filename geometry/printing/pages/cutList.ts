@@ -1,19 +1,23 @@
 /** The cut list: fabric by fabric what to cut, with a box to tick, and where each cut goes, to scale. */
-import { type CutPicture, cutPicture } from '../../cutting/cutPicture.ts'
 import type { CutRow, FabricRow } from '../../values.ts'
-import type { Drawing, Mark, Spot } from '../../writing/booklet/values.ts'
+import type { Spot } from '../../writing/booklet/values.ts'
 import { purpose } from '../../writing/cutList.ts'
-import { sayOne, saySize } from '../../writing/say.ts'
+import { capital, sayOne, saySize } from '../../writing/say.ts'
 import { isOnRuler } from '../../exact/lengths.ts'
 import { INK, STYLES } from '../ink.ts'
 import type { Job } from '../job.ts'
+import type { PdfOutline } from '../library.ts'
 import { polygon } from '../pen.ts'
+import { footOf } from '../sheets.ts'
 import { chapter } from '../titles.ts'
+import { cuttingDrawing, stripWords } from './cutting.ts'
 import { swatch } from './firstPage.ts'
 
-export function cutListPages(job: Job): void {
+/** `pictures`: where each cut goes; in the whole booklet the steps of cutting show it. */
+export function cutListPages(job: Job, pictures: boolean): void {
   const { sheets, report, block, unit } = job
-  const item = chapter(sheets, 'Cut list', 300)
+  sheets.newSheet()
+  const item = chapter(sheets, 'Cut list', 0)
   if (report.cut.length === 0) {
     sheets.write('There is nothing to cut yet.', STYLES.body)
     return
@@ -24,46 +28,26 @@ export function cutListPages(job: Job): void {
     { after: 6 },
   )
   const used = block.fabrics.filter(({ id }) => report.cut.some(({ fabric }) => fabric === id))
-  for (const { id, name } of used) fabricPart(job, id, name, item)
+  for (const { id, name } of used) fabricPart(job, id, name, pictures, item)
   rulerNote(job)
 }
 
-function fabricPart(job: Job, id: string, name: string, item: ReturnType<typeof chapter>): void {
+function fabricPart(job: Job, id: string, name: string, pictures: boolean, item: PdfOutline): void {
   const { sheets, report, unit } = job
   const rows = report.cut.filter(({ fabric }) => fabric === id).sort((a, b) => areaOf(b) - areaOf(a))
   const row = report.fabric.find(({ fabric }) => fabric === id)
-  const picture = row === undefined || row.strips.length === 0 ? null : cutPicture(row.strips, stripLength(row, report.cloth.usableWidth))
-  const letters = lettersFor(rows)
   sheets.skip(12)
   sheets.need(46 + rows.length * 16)
   head(job, id, name)
   sheets.bookmark(name, item)
   sheets.group('L', () => {
-    for (const one of rows) pieceLine(job, one, letters.get(keyOf(one.size)) ?? '')
+    for (const one of rows) pieceLine(job, one)
   })
-  if (picture !== null && row !== undefined) cutting(job, picture, row, id, name, letters)
+  if (pictures && row !== undefined && row.strips.length > 0) cutting(job, row, name)
   if (row !== undefined && !row.proved && row.strips.length > 0) sheets.write(`The least cloth found: ${sayOne(row.length, unit)}.`, STYLES.small)
 }
 
-/** Strips that run along the cloth are as long as their longest piece. */
-const stripLength = ({ strips }: FabricRow, usable: number): number =>
-  Math.max(usable, ...strips.map(({ pieces, height }) => pieces.reduce((sum, { size, count }) => sum + alongStrip(size, height) * count, 0)))
-
-function alongStrip(size: readonly [number, number], height: number): number {
-  const [long, short] = [Math.max(...size), Math.min(...size)]
-  return long <= height + 1e-6 ? short : long
-}
-
 const areaOf = ({ size: [width, height] }: CutRow): number => width * height
-const keyOf = ([width, height]: readonly [number, number]): string => `${Math.max(width, height)} ${Math.min(width, height)}`
-
-/** One letter for each size, A B … Z AA AB …: the same in the list and in the picture. */
-function lettersFor(rows: readonly CutRow[]): ReadonlyMap<string, string> {
-  const keys = [...new Set(rows.map(({ size }) => keyOf(size)))]
-  return new Map(keys.map((key, at) => [key, letter(at)]))
-}
-
-const letter = (at: number): string => (at < 26 ? String.fromCharCode(65 + at) : `${letter(Math.floor(at / 26) - 1)}${letter(at % 26)}`)
 
 function head({ sheets, booklet, cloth, unit, report }: Job, id: string, name: string): void {
   const { top } = sheets
@@ -79,9 +63,10 @@ function head({ sheets, booklet, cloth, unit, report }: Job, id: string, name: s
   sheets.top += 2
 }
 
-const AT = { tick: 0, letter: 20, count: 44, what: 66 } as const
+/** Where a line's count ends and its words begin. */
+const AT = { count: 34, what: 42 } as const
 
-function pieceLine(job: Job, row: CutRow, key: string): void {
+function pieceLine(job: Job, row: CutRow): void {
   const { sheets, report, unit } = job
   const whatWidth = sheets.width * 0.5 - AT.what
   const purposeLeft = sheets.left + sheets.width * 0.5 + 12
@@ -94,10 +79,9 @@ function pieceLine(job: Job, row: CutRow, key: string): void {
   const height = Math.max(what.length * STYLES.strong.lead, forWhat.length * STYLES.body.lead) + 5
   sheets.need(height)
   const top = sheets.top + 2.5
-  sheets.ornament(() => sheets.surface().path(polygon(boxAt(sheets.left + AT.tick, top + 2.4, 8.6)), { line: { colour: INK.soft, width: 0.7 } }))
+  sheets.ornament(() => sheets.surface().path(polygon(boxAt(sheets.left, top + 2.4, 9)), { line: { colour: INK.soft, width: 0.7 } }))
   sheets.tagged('LI', () => {
-    sheets.block([key], { ...STYLES.strong, colour: INK.accent }, sheets.left + AT.letter, top)
-    sheets.sayRight(String(row.count), sheets.left + AT.what - 7, top + 10, STYLES.strong)
+    sheets.sayRight(String(row.count), sheets.left + AT.count, top + footOf(STYLES.strong), STYLES.strong)
     sheets.block(what, STYLES.strong, sheets.left + AT.what, top)
     sheets.block(forWhat, STYLES.body, purposeLeft, top)
   })
@@ -126,61 +110,16 @@ const then = (row: CutRow): string => (row.count === 1 ? THEN[row.then].replace(
 /** Of the sheet's height, the most that one cutting picture takes. */
 const TALLEST = 0.42
 
-function cutting(
-  { sheets, cloth, unit }: Job,
-  picture: CutPicture,
-  row: FabricRow,
-  id: string,
-  name: string,
-  letters: ReadonlyMap<string, string>,
-): void {
-  const drawing = cuttingDrawing(picture, row, id, `How to cut ${name}`, letters, unit)
-  const scale = Math.min(sheets.width / drawing.width, (sheets.paper[1] * TALLEST) / drawing.height)
-  const height = drawing.height * scale
+function cutting({ sheets, cloth, report, unit }: Job, row: FabricRow, name: string): void {
+  const picture = cuttingDrawing(row, name, report.cloth.usableWidth, unit, sheets.width)
+  const scale = Math.min(sheets.width / picture.width, (sheets.paper[1] * TALLEST) / picture.height)
   sheets.top += 8
-  sheets.need(height + STYLES.small.lead + 8)
+  sheets.need(picture.height * scale + 3 * STYLES.small.lead)
   const { top } = sheets
-  sheets.picture(drawing, [sheets.left, top], scale, cloth)
-  sheets.top = top + height + 4
-  const strips = row.strips.length === 1 ? 'one strip' : `${row.strips.length} strips`
-  sheets.write(`${strips} across the cloth, ${sayOne(row.length, unit)} of it in all; what is left over is dashed.`, STYLES.small, { after: 4 })
+  sheets.picture(picture, [sheets.left, top], scale, cloth)
+  sheets.top = top + picture.height * scale + 4
+  sheets.write(`${capital(stripWords(row, unit).join('; '))}. ${sayOne(row.length, unit)} of the cloth in all.`, STYLES.small, { after: 4 })
 }
-
-/** Strips to scale as they lie on the cloth: letters are those of the list. */
-function cuttingDrawing(
-  { strips, width, height }: CutPicture,
-  row: FabricRow,
-  fabric: string,
-  title: string,
-  letters: ReadonlyMap<string, string>,
-  unit: 'in' | 'cm',
-): Drawing {
-  const words = row.strips.map(
-    ({ height, pieces }) =>
-      `a strip ${sayOne(height, unit)} high, cut into ${pieces.map(({ size, count }) => `${count} of ${saySize(size, unit)}`).join(', ')}`,
-  )
-  const marks = strips.flatMap((strip): Mark[] => [
-    ...strip.leftover.map((box): Mark => ({ sort: 'line', points: cornersOf(box), style: 'thin', closed: true })),
-    ...strip.pieces.flatMap((piece): Mark[] => [
-      { sort: 'area', outline: cornersOf(piece), fabric, side: 'right', line: 'cut' },
-      {
-        sort: 'text',
-        at: [piece.x + piece.width / 2, piece.y + piece.height / 2],
-        text: letters.get(keyOf(piece.size)) ?? '',
-        size: Math.min(piece.width, piece.height) < width / 45 ? 'small' : 'normal',
-        align: 'middle',
-      },
-    ]),
-  ])
-  return { width, height, marks, title: `${title}: ${words.join('; ')}` }
-}
-
-const cornersOf = ({ x, y, width, height }: { x: number; y: number; width: number; height: number }): Spot[] => [
-  [x, y],
-  [x + width, y],
-  [x + width, y + height],
-  [x, y + height],
-]
 
 function rulerNote({ sheets, report, unit }: Job): void {
   if (!report.cut.some(({ size }) => size.some((length) => !isOnRuler(length, unit)))) return

@@ -17,6 +17,8 @@ export function firstPage(job: Job): void {
   front(job)
   fabrics(job)
   notes(job)
+  sheets.skip(16)
+  sheets.contents()
 }
 
 function title({ sheets, booklet }: Job): void {
@@ -55,8 +57,8 @@ function problems({ sheets, report, booklet }: Job): void {
 
 const MOST_TOLD = 6
 /** Of the width, for the picture. */
-const PICTURE = 0.6
-const TALLEST = 330
+const PICTURE = 0.62
+const TALLEST = 340
 
 function front({ sheets, booklet, cloth }: Job): void {
   const { front: drawing, facts } = booklet

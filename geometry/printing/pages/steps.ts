@@ -5,10 +5,13 @@ import { wordsOf } from '../../writing/booklet/booklet.ts'
 import type { BookletPart, BookletStep, Drawing } from '../../writing/booklet/values.ts'
 import { capital } from '../../writing/say.ts'
 import { photographOf } from '../dataUrl.ts'
-import { INK, STYLES } from '../ink.ts'
+import { INK, type Style, STYLES } from '../ink.ts'
 import type { Job } from '../job.ts'
+import type { PdfOutline } from '../library.ts'
+import { MARGIN } from '../paper.ts'
 import { polygon, round } from '../pen.ts'
 import { chapter } from '../titles.ts'
+import { cuttingOf } from './cutting.ts'
 
 const GUTTER = 30
 const GAP = 22
@@ -19,89 +22,121 @@ const AIR = 13
 /** Steps are numbered from `first` on; the number of the next is returned. */
 export function partPages(job: Job, part: BookletPart, first: number): number {
   const { sheets } = job
-  const heights = part.steps.slice(0, 1).map((step) => heightOf(job, step))
-  const item = chapter(sheets, capital(part.title), Math.min(460, 60 + (heights[0] ?? 0)))
-  part.steps.forEach((step, at) => {
-    if (at > 0) between(job)
-    sheets.group('Sect', () => stepOn(job, step, first + at, (title) => sheets.bookmark(title, item)))
+  const laid = part.steps.map((step) => laidOut(job, part, step))
+  const item = chapter(sheets, capital(part.title), TITLE + Math.min(laid[0]?.height ?? 0, wholeSheet(job) - TITLE))
+  laid.forEach((one, at) => {
+    if (at > 0) between(job, one.height)
+    sheets.group('Sect', () => stepOn(job, one, first + at, at === 0, item))
   })
   sheets.top += 4
   return first + part.steps.length
 }
 
-function between({ sheets }: Job): void {
+/** Room for a chapter's title. */
+const TITLE = 42
+const wholeSheet = ({ sheets }: Job): number => sheets.end - MARGIN.top
+
+/** A rule stands between two steps of one sheet only. */
+function between({ sheets }: Job, next: number): void {
   if (sheets.blank) return
   sheets.top += AIR
-  if (sheets.room > 60) sheets.rule(sheets.left + GUTTER, sheets.top, sheets.width - GUTTER)
+  if (sheets.room > next + AIR) sheets.rule(sheets.left + GUTTER, sheets.top, sheets.width - GUTTER)
   sheets.top += AIR
 }
 
 interface Words {
   readonly lines: readonly string[]
-  readonly style: (typeof STYLES)[keyof typeof STYLES]
+  readonly text: string
+  readonly style: Style
   readonly tag: string
   readonly before: number
   readonly caution?: true
 }
+
+interface Laid {
+  readonly step: BookletStep
+  readonly words: readonly Words[]
+  /** Beside the words; below them where they are wide. */
+  readonly rows: readonly Row[]
+  readonly photo: Photo | null
+  readonly height: number
+  readonly below: boolean
+}
+
+function laidOut(job: Job, part: BookletPart, step: BookletStep): Laid {
+  const drawings = part.key === 'cut' ? cuttingOf(job, step) : step.drawings
+  const photo = photoOf(job, step)
+  if (WIDE.has(part.key)) {
+    const words = wordsIn(job, step, job.sheets.width - GUTTER)
+    const most = wholeSheet(job) - TITLE - wordsHeight(words) - BETWEEN
+    const rows = rowsOf(drawings, job.sheets.width - GUTTER, Math.max(most, tallest(job)), 1)
+    return { step, words, rows, photo, below: true, height: wordsHeight(words) + BETWEEN + picturesHeight(rows, photo) }
+  }
+  const words = wordsIn(job, step, widthsOf(job).words)
+  const beside = Math.max(wordsHeight(words), 300)
+  const tries = SHRINK.map((part) => rowsOf(drawings, widthsOf(job).pictures, tallest(job), part))
+  const rows = tries.find((one) => picturesHeight(one, photo) <= beside) ?? (tries.at(-1) as Row[])
+  return { step, words, rows, photo, below: false, height: Math.max(wordsHeight(words), picturesHeight(rows, photo)) }
+}
+
+/** Parts whose pictures are as wide as the sheet: strips of cloth, the quilting line. */
+const WIDE: ReadonlySet<BookletPart['key']> = new Set(['cut', 'quilt'])
+
+/** Many pictures of one step are made smaller, so that they stand beside its words. */
+const SHRINK = [1, 0.85, 0.72, 0.6, 0.5] as const
 
 const widthsOf = ({ sheets }: Job): { readonly words: number; readonly pictures: number; readonly left: number } => {
   const whole = sheets.width - GUTTER - GAP
   return { words: whole * WORDS, pictures: whole * (1 - WORDS), left: sheets.left + GUTTER + whole * WORDS + GAP }
 }
 
-function blocksOf(job: Job, step: BookletStep): Words[] {
-  const { sheets } = job
-  const width = widthsOf(job).words
-  const said = (text: string, style: Words['style'], tag: string, before: number): Words => ({
+const STALE = 'These are the maker’s own words; the block has changed since they were written.'
+
+function wordsIn({ sheets }: Job, step: BookletStep, width: number): Words[] {
+  const said = (text: string, style: Style, tag: string, before: number): Words => ({
     lines: sheets.lines(text, style, width),
+    text,
     style,
     tag,
     before,
   })
-  const sentences = wordsOf(step)
-  const stale = step.edited?.stale ? ['These are the maker’s own words; the block has changed since they were written.'] : []
+  const { note = '' } = step
   return [
-    said(titleOf(step), STYLES.heading, 'H2', 0),
-    ...sentences.map((sentence) => said(sentence, STYLES.body, 'P', 2.5)),
-    ...stale.map((words) => said(words, STYLES.small, 'P', 3)),
-    ...(step.note === undefined || step.note === '' ? [] : [said(step.note, { ...STYLES.body, colour: INK.accent }, 'P', 5)]),
+    said(step.title, STYLES.heading, 'H2', 0),
+    ...wordsOf(step).map((sentence) => said(sentence, STYLES.body, 'P', 2.5)),
+    ...(step.edited?.stale ? [said(STALE, STYLES.small, 'P', 3)] : []),
+    ...(note === '' ? [] : [said(note, { ...STYLES.body, colour: INK.accent }, 'P', 5)]),
     ...step.cautions.map(
-      (words): Words => ({ lines: sheets.lines(words, STYLES.small, width - 12), style: STYLES.small, tag: 'P', before: 5, caution: true }),
+      (text): Words => ({ ...said(text, STYLES.small, 'P', 5), lines: sheets.lines(text, STYLES.small, width - INDENT), caution: true }),
     ),
   ]
 }
 
-const titleOf = ({ title }: BookletStep): string => title
+const INDENT = 12
 
 const wordsHeight = (words: readonly Words[]): number => words.reduce((sum, { lines, style, before }) => sum + lines.length * style.lead + before, 0)
 
-function heightOf(job: Job, step: BookletStep): number {
-  return Math.max(wordsHeight(blocksOf(job, step)), picturesHeight(job, step))
-}
-
-function picturesHeight(job: Job, step: BookletStep): number {
-  const rows = rowsOf(step.drawings, widthsOf(job).pictures, tallest(job))
-  const photo = photoOf(job, step)
-  return rows.reduce((sum, { height }) => sum + height + BETWEEN, rows.length > 0 ? -BETWEEN : 0) + (photo === null ? 0 : photo.height + BETWEEN)
+function picturesHeight(rows: readonly Row[], photo: Photo | null): number {
+  const heights = [...rows.map(({ height }) => height), ...(photo === null ? [] : [photo.height])]
+  return heights.reduce((sum, height) => sum + height + BETWEEN, heights.length > 0 ? -BETWEEN : 0)
 }
 
 const BETWEEN = 12
 /** No picture is taller than a part of the sheet. */
 const tallest = ({ sheets }: Job): number => sheets.paper[1] * 0.3
 
-function stepOn(job: Job, step: BookletStep, number: number, bookmark: (title: string) => unknown): void {
+function stepOn(job: Job, laid: Laid, number: number, first: boolean, item: PdfOutline): void {
   const { sheets } = job
-  const words = blocksOf(job, step)
-  const height = heightOf(job, step)
-  const whole = sheets.end - 54
-  sheets.need(Math.min(height, whole))
+  // A step that no sheet holds under its chapter's title begins there and runs on.
+  if (laid.height <= wholeSheet(job) && !first) sheets.need(laid.height)
+  else sheets.need(Math.min(laid.height, 60))
   const { top } = sheets
-  bookmark(`${number}. ${step.title}`)
+  sheets.bookmark(`${number}. ${laid.step.title}`, item)
   numberOn(job, number, top)
-  if (height > whole) return longStep(job, step)
-  saySome(job, words, top)
-  const foot = picturesOn(job, step, widthsOf(job).left, widthsOf(job).pictures, top)
-  sheets.top = Math.max(top + wordsHeight(words), foot)
+  if (laid.below || laid.height > sheets.room) return runningStep(job, laid)
+  saySome(job, laid.words, top)
+  picturesOn(job, laid, top)
+  sheets.top = top + laid.height
 }
 
 function numberOn({ sheets }: Job, number: number, top: number): void {
@@ -123,21 +158,26 @@ function saySome({ sheets }: Job, words: readonly Words[], top: number): void {
   }
 }
 
-/** What no single sheet holds runs on: all words first, then the pictures. */
-function longStep(job: Job, step: BookletStep): void {
+/** Words across the sheet, then pictures: each goes to the next sheet where this one has no room for it. */
+function runningStep(job: Job, { step, words, rows, photo, below }: Laid): void {
   const { sheets } = job
-  const x = sheets.left + GUTTER
-  for (const { lines, style, tag, before } of blocksOf(job, step)) {
+  const [x, width] = [sheets.left + GUTTER, sheets.width - GUTTER]
+  for (const { text, style, tag, before, caution } of words) {
     sheets.top += before
-    sheets.write(lines.join(' '), style, { tag, x, width: sheets.width - GUTTER })
+    const indent = caution ? INDENT : 0
+    if (caution) {
+      const height = sheets.lines(text, style, width - INDENT).length * style.lead
+      sheets.need(height)
+      sheets.panel(x, sheets.top + 1.5, 2.4, height - 3, INK.accent)
+    }
+    sheets.write(text, style, { tag, x: x + indent, width: width - indent })
   }
-  for (const row of rowsOf(step.drawings, sheets.width - GUTTER, tallest(job))) {
+  for (const row of below ? rows : rowsOf(step.drawings, width, tallest(job), 1)) {
     sheets.top += BETWEEN
     sheets.need(row.height)
-    rowOn(job, row, x, sheets.width - GUTTER, sheets.top)
+    rowOn(job, row, x, width, sheets.top)
     sheets.top += row.height
   }
-  const photo = photoOf(job, step)
   if (photo === null) return
   sheets.top += BETWEEN
   sheets.need(photo.height)
@@ -155,14 +195,16 @@ const ASIDE = 12
 /** Points for one unit of measure, at most: small pieces are not blown up beyond what is handsome. */
 const LARGEST = 46
 
+/** With others beside it, no picture is taller. */
+const AMONG = 150
+
 /** All pictures of a step at one scale, as many beside each other as fit. */
-export function rowsOf(drawings: readonly Drawing[], width: number, most: number): Row[] {
+function rowsOf(drawings: readonly Drawing[], width: number, most: number, shrink: number): Row[] {
   const shown = drawings.filter((drawing) => drawing.width > 0 && drawing.height > 0)
   if (shown.length === 0) return []
   const high = Math.max(...shown.map(({ height }) => height))
   const wide = Math.max(...shown.map((drawing) => drawing.width))
-  const most2 = shown.length > 1 ? Math.min(most, 150) : most
-  const scale = Math.min(LARGEST, most2 / high, width / wide, shown.length > 1 ? Math.max(width / 2 / wide, 0) * 1.9 : Number.POSITIVE_INFINITY)
+  const scale = Math.min(LARGEST, (shown.length > 1 ? Math.min(most, AMONG) : most) / high, width / wide) * shrink
   const rows: Drawing[][] = []
   let used = Number.POSITIVE_INFINITY
   for (const drawing of shown) {
@@ -187,18 +229,14 @@ function rowOn({ sheets, cloth }: Job, { drawings, scale, height }: Row, left: n
   }
 }
 
-function picturesOn(job: Job, step: BookletStep, left: number, width: number, top: number): number {
+function picturesOn(job: Job, { step, rows, photo }: Laid, top: number): void {
+  const { left, pictures } = widthsOf(job)
   let y = top
-  for (const row of rowsOf(step.drawings, width, tallest(job))) {
-    rowOn(job, row, left, width, y)
+  for (const row of rows) {
+    rowOn(job, row, left, pictures, y)
     y += row.height + BETWEEN
   }
-  const photo = photoOf(job, step)
-  if (photo !== null) {
-    photoOn(job, step, photo, left, y)
-    y += photo.height + BETWEEN
-  }
-  return y - BETWEEN
+  if (photo !== null) photoOn(job, step, photo, left, y)
 }
 
 interface Photo {

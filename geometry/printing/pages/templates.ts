@@ -9,6 +9,7 @@ import type { Spot, Template } from '../../writing/booklet/values.ts'
 import { count } from '../../writing/say.ts'
 import { INK, STYLES } from '../ink.ts'
 import type { Job } from '../job.ts'
+import type { PdfOutline } from '../library.ts'
 import { POINTS } from '../paper.ts'
 import { polygon, type Surface } from '../pen.ts'
 import { squareNote, testSquare, testSquareSide } from '../testSquare.ts'
@@ -27,19 +28,18 @@ export function templatePages(job: Job): void {
   if (templates.length === 0) return
   sheets.newSheet()
   const item = chapter(sheets, 'Templates, full size', 0)
-  sheets.write(
-    'Cut on the solid line, sew on the dashed line; the arrow lies along the grain. Match the short marks with those of the neighbours.',
-    STYLES.body,
-    { after: 8 },
-  )
   const region = regionOf(job)
   foot(job, region)
-  const shelf: Shelf = { x: region.x, y: sheets.top, high: 0 }
-  for (const template of templates) {
+  const room: Region = { ...region, x: sheets.left, width: sheets.width }
+  const shelf: Shelf = { x: room.x, y: sheets.top, high: 0 }
+  const fits = (template: Template): boolean => {
     const size = sizeOf(job, template)
-    if (size.width <= region.width && size.height + captionOf(job, template).height <= region.height) small(job, template, region, shelf, item)
-    else tiled(job, template, region, shelf, item)
+    return size.width <= room.width && size.height + captionOf(job, template).height <= region.height
   }
+  const large = templates.filter((template) => !fits(template)).map((template) => tilingOf(job, template, region))
+  for (const tiling of large) if (tiling.tiles.length > 1) overview(job, tiling, region, room, shelf)
+  for (const template of templates.filter(fits)) small(job, template, room, shelf, item)
+  for (const tiling of large) tiled(job, tiling, region, item)
   sheets.top = sheets.end
 }
 
@@ -95,8 +95,8 @@ interface Caption {
 function captionOf(job: Job, template: Template): Caption {
   const { sheets } = job
   const width = Math.max(132, Math.min(230, sizeOf(job, template).width))
-  const title = sheets.lines(`${template.letter}  ${template.name}`, STYLES.strong, width)
-  const body = [...countsOf(job, template), ...template.sentences].flatMap((words) => sheets.lines(words, STYLES.small, width))
+  const title = sheets.lines(template.name, STYLES.strong, width)
+  const body = template.sentences.flatMap((words) => sheets.lines(words, STYLES.small, width))
   return { title, body, width, height: 6 + title.length * STYLES.strong.lead + body.length * STYLES.small.lead }
 }
 
@@ -108,25 +108,33 @@ function countsOf({ block }: Job, { counts }: Template): string[] {
   })
 }
 
-function small(job: Job, template: Template, region: Region, shelf: Shelf, item: ReturnType<typeof chapter>): void {
-  const { sheets, unit } = job
-  const size = sizeOf(job, template)
-  const caption = captionOf(job, template)
-  const [wide, high] = [Math.max(size.width, caption.width), size.height + caption.height]
+/** The next place for so much, on this shelf, the next, or a new sheet. */
+function makeRoom(job: Job, region: Region, shelf: Shelf, wide: number, high: number): void {
   if (shelf.x > region.x && shelf.x + wide > region.x + region.width) {
     shelf.x = region.x
     shelf.y += shelf.high + GAP
     shelf.high = 0
   }
-  if (shelf.y + high > region.y + region.height) {
-    sheets.newSheet()
-    foot(job, region)
-    Object.assign(shelf, { x: region.x, y: region.y, high: 0 })
-  }
+  if (shelf.y + high <= region.y + region.height) return
+  job.sheets.newSheet()
+  foot(job, regionOf(job))
+  Object.assign(shelf, { x: region.x, y: region.y, high: 0 })
+}
+
+function small(job: Job, template: Template, room: Region, shelf: Shelf, item: PdfOutline): void {
+  const { sheets, unit } = job
+  const size = sizeOf(job, template)
+  const caption = captionOf(job, template)
+  const [wide, high] = [Math.max(size.width, caption.width), size.height + caption.height]
+  makeRoom(job, room, shelf, wide, high)
   const { x, y } = shelf
-  sheets.bookmark(`${template.letter} ${template.name}`, item)
+  sheets.bookmark(template.name, item)
   sheets.group('Sect', () => {
-    sheets.figure(alt(template, unit), (surface) => outline(surface, template, [x, y], POINTS[unit]))
+    sheets.figure(alt(template, unit), (surface) => {
+      outline(surface, template, [x, y], POINTS[unit])
+      const [middleX, middleY] = middleOf(template.finished)
+      letterOn(surface, template, [x + middleX * POINTS[unit], y + middleY * POINTS[unit]])
+    })
     sheets.tagged('P', () => sheets.block(caption.title, STYLES.strong, x, y + size.height + 5))
     sheets.tagged('P', () => sheets.block(caption.body, STYLES.small, x, y + size.height + 5 + caption.title.length * STYLES.strong.lead))
   })
@@ -134,8 +142,8 @@ function small(job: Job, template: Template, region: Region, shelf: Shelf, item:
   shelf.high = Math.max(shelf.high, high)
 }
 
-const alt = ({ letter, name, width, height }: Template, unit: string): string =>
-  `Template ${letter}, ${name}, at its own size: ${Math.round(width * 1000) / 1000} by ${Math.round(height * 1000) / 1000} ${unit} with its seam allowances`
+const alt = ({ name, width, height }: Template, unit: string): string =>
+  `${name}, at its own size: ${Math.round(width * 1000) / 1000} by ${Math.round(height * 1000) / 1000} ${unit} with its seam allowances`
 
 function outline(surface: Surface, template: Template, [x, y]: Spot, scale: number): void {
   const put = ([px, py]: Spot): Spot => [x + px * scale, y + py * scale]
@@ -143,9 +151,10 @@ function outline(surface: Surface, template: Template, [x, y]: Spot, scale: numb
   surface.path(polygon(template.finished.map(put)), { line: { colour: INK.soft, width: 0.7, dash: [4, 2.5] } })
   for (const { from, to } of template.notches) surface.path(polygon([put(from), put(to)], false), { line: { colour: INK.ink, width: 1.1 } })
   grain(surface, put(template.grain.from), put(template.grain.to))
-  const middle = put(middleOf(template.finished))
-  surface.words({ text: template.letter, at: [middle[0], middle[1]], size: 15, align: 'middle', face: 'strong', colour: INK.ink, ground: INK.white })
 }
+
+const letterOn = (surface: Surface, { letter }: Template, at: Spot): void =>
+  surface.words({ text: letter, at, size: 15, align: 'middle', face: 'strong', colour: INK.ink, ground: INK.white })
 
 function grain(surface: Surface, from: Spot, to: Spot): void {
   const line = { colour: INK.ink, width: 0.7 }
@@ -178,49 +187,154 @@ function middleOf(corners: readonly Spot[]): Spot {
   return area === 0 ? (corners[0] ?? [0, 0]) : [x / (3 * area), y / (3 * area)]
 }
 
-function tiled(job: Job, template: Template, region: Region, shelf: Shelf, item: ReturnType<typeof chapter>): void {
-  const size = sizeOf(job, template)
-  const across = tilesFor(size.width, region.width)
-  const down = tilesFor(size.height, region.height)
-  const caption = [`${template.letter}  ${template.name}`, ...countsOf(job, template)]
-  for (let row = 0; row < down; row += 1)
-    for (let column = 0; column < across; column += 1) {
-      job.sheets.newSheet()
-      if (row === 0 && column === 0) job.sheets.bookmark(caption[0] as string, item)
-      const tile = `Sheet ${row * across + column + 1} of ${across * down}: row ${row + 1}, column ${column + 1} of ${count(down, 'row')} and ${count(across, 'column')}`
-      const how = across * down > 1 ? [tile, 'Lay each sheet on the one before it until the crosses lie on each other; then tape.'] : []
-      foot(job, region, [...caption.slice(0, 3), ...how])
-      tileOn(job, template, region, { row, column, across, down })
-    }
-  Object.assign(shelf, { x: region.x, y: region.y + region.height + 1, high: 0 })
-}
-
-const tilesFor = (long: number, room: number): number => (long <= room ? 1 : Math.ceil((long - OVERLAP) / (room - OVERLAP)))
-
 interface Tile {
   readonly row: number
   readonly column: number
+}
+
+interface Tiling {
+  /** Turned a quarter where that takes fewer sheets. */
+  readonly template: Template
+  readonly across: number
+  readonly down: number
+  /** Those that have a part of it. */
+  readonly tiles: readonly Tile[]
+}
+
+function tilingOf(job: Job, template: Template, region: Region): Tiling {
+  const [upright, turned] = [template, quarterTurned(template)].map((one) => tilesOf(job, one, region)) as [Tiling, Tiling]
+  return turned.tiles.length < upright.tiles.length ? turned : upright
+}
+
+function tilesOf(job: Job, template: Template, region: Region): Tiling {
+  const size = sizeOf(job, template)
+  const [across, down] = [tilesFor(size.width, region.width), tilesFor(size.height, region.height)]
+  const cut = scaled(template.cut, POINTS[job.unit])
+  const all = Array.from({ length: across * down }, (_, at): Tile => ({ row: Math.floor(at / across), column: at % across }))
+  return { template, across, down, tiles: all.filter((tile) => areaOf(within(cut, boxOf(tile, region))) > 1) }
+}
+
+const scaled = (corners: readonly Spot[], scale: number): Spot[] => corners.map(([x, y]): Spot => [x * scale, y * scale])
+
+const tilesFor = (long: number, room: number): number => (long <= room ? 1 : Math.ceil((long - OVERLAP) / (room - OVERLAP)))
+
+/** A tile's box on the whole template, in points. */
+const boxOf = ({ row, column }: Tile, { width, height }: Region): Region => ({
+  x: column * (width - OVERLAP),
+  y: row * (height - OVERLAP),
+  width,
+  height,
+})
+
+/** Top to the right; what was left of the way up is so still. */
+function quarterTurned(template: Template): Template {
+  const { height } = template
+  const turn = ([x, y]: Spot): Spot => [height - y, x]
+  const line = ({ from, to }: { readonly from: Spot; readonly to: Spot }): { from: Spot; to: Spot } => ({ from: turn(from), to: turn(to) })
+  return {
+    ...template,
+    width: height,
+    height: template.width,
+    cut: template.cut.map(turn),
+    finished: template.finished.map(turn),
+    grain: line(template.grain),
+    notches: template.notches.map(line),
+  }
+}
+
+/** A shape cut off at the sides of a box, one side after the other (Sutherland and Hodgman, 1974). */
+function within(corners: readonly Spot[], { x, y, width, height }: Region): Spot[] {
+  const sides: readonly ((spot: Spot) => number)[] = [([px]) => px - x, ([px]) => x + width - px, ([, py]) => py - y, ([, py]) => y + height - py]
+  return sides.reduce<Spot[]>(
+    (left, depth) => {
+      return left.flatMap((spot, at): Spot[] => {
+        const before = left.at(at - 1) as Spot
+        const [from, to] = [depth(before), depth(spot)]
+        const part = from / (from - to)
+        const between: Spot = [before[0] + (spot[0] - before[0]) * part, before[1] + (spot[1] - before[1]) * part]
+        return [...(from > 0 !== to > 0 ? [between] : []), ...(to > 0 ? [spot] : [])]
+      })
+    },
+    [...corners],
+  )
+}
+
+const areaOf = (corners: readonly Spot[]): number =>
+  Math.abs(corners.reduce((sum, [x, y], at) => sum + x * (corners.at(at - 1) as Spot)[1] - (corners.at(at - 1) as Spot)[0] * y, 0)) / 2
+
+const OVERVIEW = 150
+
+/** How the sheets of a large template go together: small, with the tiles drawn over it. */
+function overview(job: Job, { template, across, down, tiles }: Tiling, region: Region, room: Region, shelf: Shelf): void {
+  const { sheets, unit } = job
+  const whole = { width: across * (region.width - OVERLAP) + OVERLAP, height: down * (region.height - OVERLAP) + OVERLAP }
+  const small = Math.min(OVERVIEW / whole.width, OVERVIEW / whole.height)
+  const words = [template.name, ...countsOf(job, template), `${count(tiles.length, 'sheet')} to tape together.`]
+  const lines = words.flatMap((text, at) => sheets.lines(text, at === 0 ? STYLES.strong : STYLES.small, OVERVIEW))
+  const high = whole.height * small + 8 + lines.length * STYLES.strong.lead
+  makeRoom(job, room, shelf, OVERVIEW, high)
+  const { x, y } = shelf
+  sheets.figure(`How the sheets of template ${template.letter} go together: ${count(down, 'row')}, ${count(across, 'column')}`, (surface) => {
+    for (const [at, tile] of tiles.entries()) {
+      const box = boxOf(tile, region)
+      const corner: Spot = [x + box.x * small, y + box.y * small]
+      surface.path(polygon(rectangle(corner, box.width * small, box.height * small)), { line: { colour: '#8a7d72', width: 0.5, dash: [2, 2] } })
+      const middle: Spot = [corner[0] + 9, corner[1] + 9]
+      surface.words({ text: String(at + 1), at: middle, size: 7, align: 'middle', face: 'text', colour: INK.soft })
+    }
+    const put = ([px, py]: Spot): Spot => [x + px * POINTS[unit] * small, y + py * POINTS[unit] * small]
+    surface.path(polygon(template.cut.map(put)), { line: { colour: INK.ink, width: 0.8 } })
+  })
+  let foot = y + whole.height * small + 6
+  words.forEach((text, at) => {
+    const style = at === 0 ? STYLES.strong : STYLES.small
+    const said = sheets.lines(text, style, OVERVIEW)
+    sheets.tagged('P', () => sheets.block(said, style, x, foot))
+    foot += said.length * style.lead
+  })
+  shelf.x += OVERVIEW + GAP
+  shelf.high = Math.max(shelf.high, high)
+}
+
+const rectangle = ([x, y]: Spot, width: number, height: number): Spot[] => [
+  [x, y],
+  [x + width, y],
+  [x + width, y + height],
+  [x, y + height],
+]
+
+function tiled(job: Job, { template, across, down, tiles }: Tiling, region: Region, item: PdfOutline): void {
+  tiles.forEach((tile, at) => {
+    job.sheets.newSheet()
+    if (at === 0) job.sheets.bookmark(template.name, item)
+    const place = `Sheet ${at + 1} of ${tiles.length}: row ${tile.row + 1} of ${down}, column ${tile.column + 1} of ${across}`
+    foot(job, region, [
+      template.name,
+      ...countsOf(job, template).slice(0, 2),
+      ...(tiles.length > 1 ? [place, 'Lay crosses on crosses, then tape.'] : []),
+    ])
+    tileOn(job, template, region, tile, { across, down })
+  })
+}
+
+function tileOn({ sheets, unit }: Job, template: Template, region: Region, tile: Tile, grid: Grid): void {
+  const box = boxOf(tile, region)
+  const frame = polygon(rectangle([region.x, region.y], region.width, region.height))
+  sheets.figure(`${alt(template, unit)}; part in row ${tile.row + 1}, column ${tile.column + 1}`, (surface) => {
+    surface.within(frame, () => outline(surface, template, [region.x - box.x, region.y - box.y], POINTS[unit]))
+    joins(surface, region, tile, grid)
+    const [middleX, middleY] = middleOf(within(scaled(template.cut, POINTS[unit]), box))
+    letterOn(surface, template, [region.x - box.x + middleX, region.y - box.y + middleY])
+  })
+}
+
+interface Grid {
   readonly across: number
   readonly down: number
 }
 
-function tileOn({ sheets, unit }: Job, template: Template, region: Region, tile: Tile): void {
-  const at: Spot = [region.x - tile.column * (region.width - OVERLAP), region.y - tile.row * (region.height - OVERLAP)]
-  const { x, y, width, height } = region
-  const frame = polygon([
-    [x, y],
-    [x + width, y],
-    [x + width, y + height],
-    [x, y + height],
-  ])
-  sheets.figure(`${alt(template, unit)}; part in row ${tile.row + 1}, column ${tile.column + 1}`, (surface) => {
-    surface.within(frame, () => outline(surface, template, at, POINTS[unit]))
-    joins(surface, region, tile)
-  })
-}
-
 /** Crosses in the middle of each band that two tiles share, and the line to which the next sheet reaches. */
-function joins(surface: Surface, { x, y, width, height }: Region, { row, column, across, down }: Tile): void {
+function joins(surface: Surface, { x, y, width, height }: Region, { row, column }: Tile, { across, down }: Grid): void {
   const half = OVERLAP / 2
   const edge = (from: Spot, to: Spot): void => surface.path(polygon([from, to], false), { line: { colour: '#8a7d72', width: 0.5, dash: [2, 2] } })
   const uprights = [...(column > 0 ? [x] : []), ...(column < across - 1 ? [x + width - OVERLAP] : [])]
