@@ -20,7 +20,8 @@ export default defineConfig({
   timeout: 120_000,
   forbidOnly: true,
   reporter: 'list',
-  use: { baseURL: url },
+  // Only where it is tried does the app keep itself in the browser: elsewhere each test would fetch all of it.
+  use: { baseURL: url, serviceWorkers: 'block' },
   projects: [
     {
       name: 'chromium',

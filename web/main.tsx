@@ -3,6 +3,7 @@ import '@fontsource/inter/latin-600.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
+import { beginOffline } from './state/offline.ts'
 import { begin } from './state/save.ts'
 import { look } from './state/store.ts'
 import { beginWords, spoken } from './words/words.ts'
@@ -15,3 +16,4 @@ createRoot(document.getElementById('root') as HTMLElement).render(
     <App />
   </StrictMode>,
 )
+void beginOffline()

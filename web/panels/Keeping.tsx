@@ -1,23 +1,40 @@
 /** One line under the head of the page where the block is not kept as it should be, or a newer page is ready, with what can be done. */
 import './keeping.css'
-import type { ReactNode } from 'react'
-import { goOnWithCopy, takeOver } from '../state/blocks.ts'
+import { type ReactNode, useState } from 'react'
+import { goOnWithCopy, takeOver, whenKept } from '../state/blocks.ts'
 import { saveFile } from '../state/download.ts'
+import { takeNewer, useNewer } from '../state/offline.ts'
 import { type Trouble, now, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
 
 export function Keeping() {
   const { elsewhere, trouble } = useStore(({ desk }) => desk)
+  const [later, putOff] = useState(false)
+  const newer = useNewer() && !later
   if (trouble !== null) return <Line urgent>{TROUBLES[trouble]()}</Line>
   if (elsewhere) return <Line urgent>{inAnotherTab()}</Line>
-  return null
+  return newer ? <Line>{newerReady(() => putOff(true))}</Line> : null
 }
 
-export function Line({ urgent = false, children }: { readonly urgent?: boolean; readonly children: ReactNode }) {
+function Line({ urgent = false, children }: { readonly urgent?: boolean; readonly children: ReactNode }) {
   return (
     <div className="keeping" role={urgent ? 'alert' : 'status'}>
       {children}
     </div>
+  )
+}
+
+function newerReady(putOff: () => void): ReactNode {
+  return (
+    <>
+      <p>{t('A newer version of Nestwright is ready.')}</p>
+      <button type="button" onClick={() => void whenKept(takeNewer)}>
+        {t('Load it now')}
+      </button>
+      <button type="button" onClick={putOff}>
+        {t('Later')}
+      </button>
+    </>
   )
 }
 

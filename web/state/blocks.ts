@@ -7,7 +7,7 @@
  */
 import { useEffect, useSyncExternalStore } from 'react'
 import { apply as applied, type History, unedited } from './history.ts'
-import { type Block, setName } from '../../geometry/index.ts'
+import { type Block, type Edit, setName } from '../../geometry/index.ts'
 import { emptyGrid } from '../starters/emptyGrid.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
 import { lantern } from '../starters/lantern.ts'
@@ -79,14 +79,23 @@ export const close = (): void => {
 
 // What is on the board.
 
+/** Whether all is kept; where not, the maker is told. */
+async function allKept(): Promise<boolean> {
+  const kept = await keeper.settled()
+  if (!kept) look({ notice: t('The last changes of this block are not kept yet; save it as a file first.') })
+  return kept
+}
+
+/** What must not happen in the middle of an edit. */
+export async function whenKept(act: () => void): Promise<void> {
+  if (await allKept()) act()
+}
+
 /** Leaves the block on the board; false where what was done last is not kept yet. */
 async function leave(): Promise<boolean> {
   const { id, elsewhere } = now().desk
   if (base === null || id === null || elsewhere) return true
-  if (!(await keeper.settled())) {
-    look({ notice: t('The last changes of this block are not kept yet; save it as a file first.') })
-    return false
-  }
+  if (!(await allKept())) return false
   const { history } = now()
   if (isUntouched(history) && (await versionsOf(base, id)).length === 0) await forget(base, id)
   else if (lastVersion !== null) await keepVersion(id, history.block, 'leaving')
@@ -260,9 +269,12 @@ export async function goOnWithCopy(): Promise<void> {
   await goOn(history, t('{name} (copy)', { name: history.block.name }))
 }
 
+/** A step of its own, unlike a name typed letter by letter. */
+const renaming = (name: string): Edit => ({ ...setName(name), merge: undefined })
+
 /** The history on the board goes on under another name, beside the block it came from. */
 async function goOn(history: History, name: string): Promise<void> {
-  const renamed = applied(history, setName(name))
+  const renamed = applied(history, renaming(name))
   await beginBlock(renamed.block, renamed)
   look({ notice: t('This goes on as “{name}”; the other one is kept too.', { name }) })
 }
@@ -319,7 +331,7 @@ export async function renameBlock(id: string, name: string): Promise<'done' | 'i
   if (taken === null) return 'done'
   const quietly = keeperOf(opened, () => {})
   quietly.take(taken.standing, taken.history)
-  quietly.keep(applied(taken.history, setName(name)))
+  quietly.keep(applied(taken.history, renaming(name)))
   await quietly.settled()
   tell({ sort: 'kept', id })
   changedList()

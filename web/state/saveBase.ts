@@ -178,12 +178,18 @@ function firstUnlike(kept: History | null, steps: readonly Step[]): number {
   return place
 }
 
-/** All requests of a transaction and its end; the first that was refused says why. */
+/** The end of a transaction; where it was refused, the request that was refused says why. (Of one refused at its end, some requests never end.) */
 async function whole(sent: readonly Promise<unknown>[], done: Promise<void>): Promise<void> {
-  const ends = await Promise.allSettled([...sent, done])
-  const refused = ends.filter((end) => end.status === 'rejected').map(({ reason }) => reason as unknown)
-  const cause = refused.find((reason) => reason instanceof DOMException && reason.name !== 'AbortError') ?? refused[0]
-  if (cause !== undefined) throw cause
+  let cause: unknown
+  for (const request of sent)
+    request.catch((error: unknown) => {
+      if (error instanceof DOMException && error.name !== 'AbortError') cause ??= error
+    })
+  try {
+    await done
+  } catch (error) {
+    throw cause ?? error
+  }
 }
 
 /** Another page has had the turn after ours. */

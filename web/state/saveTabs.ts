@@ -42,13 +42,22 @@ export function handOf({ got, lost }: Calls): Hand {
         answer(ours)
         return ours ? held() : undefined
       })
-      request.catch(() => (ours ? lost(id) : answer(false)))
+      request.catch(() => {
+        if (ours) taken(id)
+        else answer(false)
+      })
     })
 
   const wait = (id: string): void => {
     const stop = new AbortController()
     letGo = () => stop.abort()
     void ask(id, { signal: stop.signal }).then((ours) => ours && got(id))
+  }
+
+  /** Another tab took it: we are the next when that one lets go. */
+  const taken = (id: string): void => {
+    wait(id)
+    lost(id)
   }
 
   return {

@@ -1,0 +1,455 @@
+/** The maker's own blocks: begun, found, renamed, copied, put aside and had back; versions, files and links; two tabs; no room and no database; no network. */
+import { appendFileSync, readFileSync, writeFileSync } from 'node:fs'
+import { AxeBuilder } from '@axe-core/playwright'
+import type { Download } from '@playwright/test'
+import { finger, type Hand, keyboard, mouse } from './hands.ts'
+import { button, expect, kept, type Locator, notice, openApp, openFile, type Page, test } from './maker.ts'
+
+const dialog = (page: Page): Locator => page.getByRole('dialog', { name: 'Your blocks' })
+const inDialog = (page: Page, name: string | RegExp): Locator => dialog(page).getByRole('button', { name, exact: true })
+const told = (page: Page): Locator => dialog(page).locator('.told')
+const nameField = (page: Page): Locator => page.getByRole('textbox', { name: 'Block', exact: true })
+const faces = (page: Page): Locator =>
+  dialog(page)
+    .getByRole('button', { name: /^Open / })
+    .and(page.locator('.face'))
+const banner = (page: Page): Locator => page.locator('.keeping')
+
+async function openBlocks(page: Page): Promise<void> {
+  await button(page, 'Blocks').click()
+  await expect(dialog(page)).toBeVisible()
+}
+
+async function begin(page: Page, starter: string, name: string): Promise<void> {
+  await openBlocks(page)
+  await inDialog(page, starter).click()
+  await expect(dialog(page)).toBeHidden()
+  await nameField(page).fill(name)
+  await kept(page)
+}
+
+const textOf = async (download: Download): Promise<string> => readFileSync(await download.path(), 'utf8')
+
+async function saved(page: Page, press: () => Promise<void>): Promise<string> {
+  const download = page.waitForEvent('download')
+  await press()
+  return textOf(await download)
+}
+
+const HANDS: readonly (readonly [string, (page: Page) => Hand, { readonly width: number; readonly height: number }])[] = [
+  ['with a mouse', mouse, { width: 1440, height: 900 }],
+  ['with a finger', finger, { width: 360, height: 740 }],
+  ['with the keyboard alone', keyboard, { width: 820, height: 1180 }],
+]
+
+for (const [how, handOf, viewport] of HANDS) {
+  test.describe(how, () => {
+    test.use({ viewport, hasTouch: handOf === finger })
+
+    test('a second block is begun, the first is found and opened with its undo, copied, put aside and had back', async ({ page }) => {
+      const hand = handOf(page)
+      await openApp(page)
+      await nameField(page).fill('Hall star')
+      await hand.press(button(page, 'Blocks'))
+      await hand.press(inDialog(page, 'a lantern'))
+      await expect(nameField(page)).toHaveValue('Harbour lantern (example)')
+      await expect(button(page, 'Undo')).toBeDisabled()
+
+      await hand.press(button(page, 'Blocks'))
+      await expect(faces(page)).toHaveCount(2)
+      await dialog(page).getByRole('searchbox').fill('glow')
+      await expect(faces(page)).toHaveText([/Harbour lantern/])
+      await dialog(page).getByRole('searchbox').fill('hall STAR')
+      await expect(faces(page)).toHaveText([/Hall star/])
+      await dialog(page).getByRole('searchbox').fill('zebra')
+      await expect(dialog(page)).toContainText('No block has “zebra” in its name or among its fabrics.')
+      await dialog(page).getByRole('searchbox').fill('')
+      await hand.press(inDialog(page, 'Open Hall star'))
+      await expect(nameField(page)).toHaveValue('Hall star')
+      await hand.press(button(page, 'Undo'))
+      await expect(nameField(page)).toHaveValue('Evening star (example)')
+      await hand.press(button(page, 'Do again'))
+
+      await hand.press(button(page, 'Blocks'))
+      await hand.press(inDialog(page, 'More about Hall star'))
+      await hand.press(inDialog(page, 'Make a copy'))
+      await expect(told(page)).toContainText('Hall star (copy) is among your blocks.')
+      await hand.press(inDialog(page, 'Put aside'))
+      await expect(told(page)).toContainText('Hall star is put aside.')
+      await expect(inDialog(page, 'Put aside (1)')).toBeVisible()
+      await hand.press(inDialog(page, 'Bring it back'))
+      await expect(inDialog(page, 'Put aside (0)')).toBeVisible()
+      await expect(inDialog(page, 'Open Hall star')).toBeVisible()
+      await hand.press(inDialog(page, 'Close'))
+      await expect(dialog(page)).toBeHidden()
+    })
+  })
+}
+
+test('pictures are walked over with the arrow keys, and Escape goes back', async ({ page }) => {
+  await openApp(page)
+  await begin(page, 'a star', 'One')
+  await begin(page, 'a lantern', 'Two')
+  await begin(page, 'an empty grid', 'Three')
+  await openBlocks(page)
+  await expect(inDialog(page, 'Open Three')).toBeFocused()
+  await page.keyboard.press('ArrowRight')
+  await expect(inDialog(page, 'Open Two')).toBeFocused()
+  await page.keyboard.press('ArrowRight')
+  await page.keyboard.press('Enter')
+  await expect(nameField(page)).toHaveValue('One')
+  await openBlocks(page)
+  await page.keyboard.press('Escape')
+  await expect(dialog(page)).toBeHidden()
+  await expect(button(page, 'Blocks')).toBeFocused()
+})
+
+test('a block is renamed on the shelf, and what was there before can be had back', async ({ page }) => {
+  await openApp(page)
+  await nameField(page).fill('One')
+  await begin(page, 'a lantern', 'Two')
+  await openBlocks(page)
+  await inDialog(page, 'More about One').click()
+  await dialog(page).getByRole('textbox', { name: 'Name' }).fill('First of all')
+  await page.keyboard.press('Enter')
+  await inDialog(page, 'Open First of all').click()
+  await expect(nameField(page)).toHaveValue('First of all')
+  await button(page, 'Undo').click()
+  await expect(nameField(page)).toHaveValue('One')
+})
+
+test('what is put aside is taken away for good only after a second word', async ({ page }) => {
+  await openApp(page)
+  await nameField(page).fill('One')
+  await begin(page, 'a lantern', 'Two')
+  await openBlocks(page)
+  // The block on the board too can be put aside: another one takes its place.
+  await inDialog(page, 'More about Two').click()
+  await inDialog(page, 'Put aside').click()
+  await expect(nameField(page)).toHaveValue('One')
+  await inDialog(page, 'Put aside (1)').click()
+  await inDialog(page, 'Take all of these away for good').click()
+  await inDialog(page, 'No, leave them').click()
+  await inDialog(page, 'Take all of these away for good').click()
+  await inDialog(page, 'Yes, take it away for good').click()
+  await expect(dialog(page)).toContainText('Nothing is put aside.')
+  await page.reload()
+  await openBlocks(page)
+  await expect(faces(page)).toHaveText([/One/])
+})
+
+test('one goes back to a version, and from there forward again', async ({ page }) => {
+  await openApp(page)
+  await nameField(page).fill('As I like it')
+  await openBlocks(page)
+  await inDialog(page, 'More about As I like it').click()
+  await dialog(page).getByRole('textbox', { name: 'Keep this version as' }).fill('the quiet one')
+  await page.keyboard.press('Enter')
+  await expect(told(page)).toContainText('This version is kept as “the quiet one”.')
+  await inDialog(page, 'Close').click()
+  await nameField(page).fill('Another')
+  await openBlocks(page)
+  await inDialog(page, 'More about Another').click()
+  await inDialog(page, /^Go back to the quiet one/).click()
+  await expect(nameField(page)).toHaveValue('As I like it')
+  await button(page, 'Undo').click()
+  await expect(nameField(page)).toHaveValue('Another')
+  await openBlocks(page)
+  await inDialog(page, 'More about Another').click()
+  await expect(dialog(page).locator('.versions')).toContainText('Before going back')
+  await inDialog(page, /^Begin a block from the quiet one/).click()
+  await expect(nameField(page)).toHaveValue('As I like it (copy)')
+})
+
+test('all blocks go into one file and come back beside those that are there', async ({ page }) => {
+  await openApp(page)
+  await nameField(page).fill('One')
+  await begin(page, 'a lantern', 'Two')
+  await openBlocks(page)
+  const file = await saved(page, () => inDialog(page, 'Save all in one file').click())
+  expect(JSON.parse(file)).toMatchObject({ format: 'nestwright.blocks', version: 1 })
+  await openFile(page, () => inDialog(page, 'Open a file').click(), 'all.json', file)
+  await expect(told(page)).toContainText('0 blocks came in. 2 were here already.')
+  await openFile(page, () => inDialog(page, 'Open a file').click(), 'all.json', file.replace('"One"', '"One again"'))
+  await expect(told(page)).toContainText('One block came in. One was here already.')
+  await expect(faces(page)).toHaveCount(3)
+  await expect(inDialog(page, 'Open One again (copy)')).toBeVisible()
+  await expect(inDialog(page, 'Open One')).toBeVisible()
+  await openFile(page, () => inDialog(page, 'Open a file').click(), 'bad.json', file.replace('"columns": 4', '"columns": 0'))
+  await expect(told(page)).toContainText(/^bad\.json was not opened\. blocks\[\d\]\.block\.grid\.columns: [^\n]+\.$/)
+  await expect(faces(page)).toHaveCount(3)
+})
+
+test('a block file is opened beside what was on the board', async ({ page }) => {
+  await openApp(page)
+  await nameField(page).fill('Mine')
+  const file = await saved(page, () => button(page, 'Save a file').click())
+  await openFile(page, () => button(page, 'Open a file').click(), 'other.json', file.replace('"Mine"', '"From a friend"'))
+  await expect(notice(page)).toHaveText('From a friend is open.')
+  await openBlocks(page)
+  await expect(faces(page)).toHaveCount(2)
+})
+
+test.describe('a link', () => {
+  test('holds the whole block, and opens as a new one', async ({ page, context }) => {
+    await openApp(page)
+    await nameField(page).fill('For Überall — ½ & more')
+    await openBlocks(page)
+    await inDialog(page, /^More about For/).click()
+    await inDialog(page, 'Copy a link').click()
+    await expect(told(page)).toContainText('The link is copied; it holds the whole block.')
+    const link = await page.evaluate(() => navigator.clipboard.readText())
+    expect(link).toMatch(/#block=1\.[A-Za-z0-9_-]+$/)
+    await page.close()
+    const other = await context.newPage()
+    await other.goto(link)
+    await expect(notice(other)).toHaveText('For Überall — ½ & more came by a link; it is among your blocks now.')
+    expect(other.url()).not.toContain('#')
+    await kept(other)
+    await openBlocks(other)
+    await expect(faces(other)).toHaveCount(2)
+    await other.reload()
+    await openBlocks(other)
+    await expect(faces(other)).toHaveCount(2)
+  })
+
+  test('that is broken gives one sentence and changes nothing', async ({ page }) => {
+    await openApp(page)
+    for (const [fragment, sentence] of [
+      ['1.abc', /^This link is broken: [^\n]+\.$/],
+      ['', /^This link is broken: [^\n]+\.$/],
+      ['1.q1YqSy0qzszPU7JSMlSqBQA', /^This link is broken: [^\n]+\.$/],
+      ['2.abc', /^This link was made by a newer Nestwright; [^\n]+\.$/],
+    ] as const) {
+      await page.goto(`/#block=${fragment}`)
+      await expect(notice(page)).toHaveText(sentence)
+      await page.goto('/')
+    }
+    await openBlocks(page)
+    await expect(faces(page)).toHaveText([/Evening star/])
+  })
+})
+
+test.describe('two tabs', () => {
+  test('the second looks on, and takes the block over when asked', async ({ page, context }) => {
+    await openApp(page)
+    await nameField(page).fill('Ours')
+    await kept(page)
+    const second = await context.newPage()
+    await second.goto('/')
+    await expect(banner(second)).toContainText('This block is open in another tab; here you see it as it changes there.')
+    await nameField(page).fill('Ours still')
+    await expect(nameField(second)).toHaveValue('Ours still')
+    await button(second, 'Undo').click()
+    await expect(notice(second)).toHaveText('Nothing was changed: this block is open in another tab.')
+    await expect(nameField(second)).toHaveValue('Ours still')
+
+    await button(second, 'Take it over here').click()
+    await expect(banner(second)).toBeHidden()
+    await expect(banner(page)).toContainText('This block is open in another tab')
+    await nameField(second).fill('Now here')
+    await expect(nameField(page)).toHaveValue('Now here')
+
+    // The tab that has it ends: the other has it from then on.
+    await second.close()
+    await expect(banner(page)).toBeHidden()
+    await nameField(page).fill('Back')
+    await kept(page)
+    await page.reload()
+    await expect(nameField(page)).toHaveValue('Back')
+    await expect(banner(page)).toBeHidden()
+  })
+
+  test('the second goes on with a copy', async ({ page, context }) => {
+    await openApp(page)
+    await nameField(page).fill('Ours')
+    await kept(page)
+    const second = await context.newPage()
+    await second.goto('/')
+    await button(second, 'Go on with a copy').click()
+    await expect(nameField(second)).toHaveValue('Ours (copy)')
+    await expect(button(second, 'Undo')).toBeEnabled()
+    await nameField(second).fill('Mine alone')
+    await expect(nameField(page)).toHaveValue('Ours')
+    await expect(banner(page)).toBeHidden()
+  })
+
+  /** A browser without locks and channels: the turns of the database hold the two apart. */
+  test('both edit with nothing to tell them of each other, and both are kept', async ({ page, context }) => {
+    await context.addInitScript(() => {
+      Object.defineProperty(navigator, 'locks', { value: undefined })
+      Object.defineProperty(window, 'BroadcastChannel', { value: undefined })
+    })
+    await openApp(page)
+    await nameField(page).fill('Ours')
+    await kept(page)
+    const second = await context.newPage()
+    await openApp(second)
+    await nameField(second).fill('Theirs')
+    await kept(second)
+    await nameField(page).fill('Mine')
+    await expect(notice(page)).toHaveText('This goes on as “Mine (this tab)”; the other one is kept too.')
+    await nameField(page).fill('Mine, and more')
+    await kept(page)
+    await button(page, 'Undo').click()
+    await expect(nameField(page)).toHaveValue('Mine (this tab)')
+    await button(page, 'Undo').click()
+    await expect(nameField(page)).toHaveValue('Mine')
+    await openBlocks(page)
+    await expect(inDialog(page, 'Open Theirs')).toBeVisible()
+    await expect(faces(page)).toHaveCount(2)
+  })
+})
+
+test('with no database the app works, says so, and offers a file', async ({ page }) => {
+  await page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }))
+  await page.goto('/')
+  await expect(banner(page)).toContainText('This browser keeps nothing here (a private window?)')
+  await nameField(page).fill('Kept by hand')
+  expect(await saved(page, () => button(page, 'Save it as a file').click())).toContain('Kept by hand')
+  await openBlocks(page)
+  await inDialog(page, 'a lantern').click()
+  await expect(nameField(page)).toHaveValue('Harbour lantern (example)')
+  await button(page, 'Undo').click()
+  await expect(nameField(page)).toHaveValue('Kept by hand')
+})
+
+test('a full disk is told, a file offered, and all is kept as soon as there is room', async ({ page, context, baseURL }) => {
+  const session = await context.newCDPSession(page)
+  await session.send('Storage.overrideQuotaForOrigin', { origin: baseURL as string, quotaSize: 1000 })
+  await page.goto('/')
+  await nameField(page).fill('No room for this')
+  await expect(banner(page)).toContainText('The disk is full, and your last changes are not kept')
+  await expect(page.getByText('Not kept in this browser')).toBeVisible()
+  await nameField(page).fill('Nor for this')
+  expect(await saved(page, () => button(page, 'Save it as a file').click())).toContain('Nor for this')
+  await openBlocks(page)
+  await inDialog(page, 'a lantern').click()
+  await expect(told(page)).toContainText('The last changes of this block are not kept yet; save it as a file first.')
+  await inDialog(page, 'Close').click()
+  await session.send('Storage.overrideQuotaForOrigin', { origin: baseURL as string })
+  await kept(page)
+  await expect(banner(page)).toBeHidden()
+  await page.reload()
+  await expect(nameField(page)).toHaveValue('Nor for this')
+  await button(page, 'Undo').click()
+  await expect(nameField(page)).toHaveValue('Evening star (example)')
+})
+
+test('an edit made as the tab is closed is there when it is opened again', async ({ page, context }) => {
+  await openApp(page)
+  await page.evaluate(() => {
+    const field = document.querySelector('header .name input') as HTMLInputElement
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(field, 'The last moment')
+    window.addEventListener('pagehide', () => field.dispatchEvent(new Event('input', { bubbles: true })))
+  })
+  await page.close({ runBeforeUnload: true })
+  const again = await context.newPage()
+  await again.goto('/')
+  await expect(nameField(again)).toHaveValue('The last moment')
+})
+
+test('persistence is asked for at the first edit, not before', async ({ page }) => {
+  await page.addInitScript(() => {
+    const window_ = window as unknown as { asked: number }
+    window_.asked = 0
+    navigator.storage.persist = async () => {
+      window_.asked++
+      return true
+    }
+  })
+  const asked = (): Promise<number> => page.evaluate(() => (window as unknown as { asked: number }).asked)
+  await openApp(page)
+  expect(await asked()).toBe(0)
+  await nameField(page).fill('One')
+  await kept(page)
+  await nameField(page).fill('Two')
+  expect(await asked()).toBe(1)
+})
+
+test.describe('without a network', () => {
+  test.use({ serviceWorkers: 'allow' })
+
+  /** As the tests' server hands it out. */
+  const WORKER = 'dist/web/offline.js'
+  const installed = (page: Page): Promise<unknown> => page.evaluate(() => navigator.serviceWorker.ready.then(() => true))
+
+  test('the app opens after the first visit, with every part of it', async ({ page, context }) => {
+    await openApp(page)
+    await nameField(page).fill('On the train')
+    await kept(page)
+    await installed(page)
+    await context.setOffline(true)
+    await page.reload()
+    await expect(nameField(page)).toHaveValue('On the train')
+    await openBlocks(page)
+    await expect(faces(page)).toHaveText([/On the train/])
+    await inDialog(page, 'Close').click()
+    await page.getByRole('tab', { name: 'Setting', exact: true }).click()
+    await page.getByText('Set copies edge to edge').click()
+    await expect(page.getByTestId('setting-sum')).toBeVisible()
+    const other = await context.newPage()
+    await other.goto('/')
+    await expect(nameField(other)).toHaveValue('On the train')
+  })
+
+  test('the app can be installed', async ({ page, context }) => {
+    await openApp(page)
+    await installed(page)
+    const session = await context.newCDPSession(page)
+    const { errors, data } = await session.send('Page.getAppManifest')
+    expect(errors).toEqual([])
+    expect(JSON.parse(data as string)).toMatchObject({ name: 'Nestwright', display: 'standalone' })
+    const { installabilityErrors } = await session.send('Page.getInstallabilityErrors')
+    expect(installabilityErrors.filter(({ errorId }) => errorId !== 'in-incognito')).toEqual([])
+  })
+
+  test('a newer version waits until it is asked for', async ({ page }) => {
+    await openApp(page)
+    await installed(page)
+    await page.reload()
+    await nameField(page).fill('Not in the middle')
+    await kept(page)
+    // The same app once more, as another version.
+    const worker = readFileSync(WORKER)
+    try {
+      appendFileSync(WORKER, '\n// newer')
+      await page.evaluate(() => navigator.serviceWorker.getRegistration().then((registration) => registration?.update()))
+      await expect(banner(page)).toContainText('A newer version of Nestwright is ready.')
+      await expect(nameField(page)).toHaveValue('Not in the middle')
+      const loaded = page.waitForEvent('load')
+      await button(page, 'Load it now').click()
+      await loaded
+      await expect(nameField(page)).toHaveValue('Not in the middle')
+      await expect(banner(page)).toBeHidden()
+    } finally {
+      writeFileSync(WORKER, worker)
+    }
+  })
+})
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test.describe(`${colorScheme}, on a phone`, () => {
+    test.use({ viewport: { width: 360, height: 740 }, colorScheme, hasTouch: true })
+
+    test('the blocks have no known barrier, and nothing is wider than the screen', async ({ page }) => {
+      await openApp(page)
+      await begin(
+        page,
+        'a lantern',
+        'A name that is much longer than any picture of a block is wide, and has noverylongwordsthatcannotbebrokenanywhere',
+      )
+      await openBlocks(page)
+      await expect(page.locator('.blockpicture canvas').last()).toBeVisible()
+      expect(await barriers(page)).toEqual([])
+      await inDialog(page, /^More about A name/).click()
+      expect(await barriers(page)).toEqual([])
+      expect(await page.evaluate(() => document.querySelector('.blocks')?.scrollWidth)).toBeLessThanOrEqual(360)
+    })
+  })
+}
+
+async function barriers(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).include('.blocks').analyze()
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
+}
