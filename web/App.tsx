@@ -62,11 +62,13 @@ export function App() {
             <ValueKey />
           </Suspense>
           <OnTheBoard />
-          <div className="says">
-            <Difference />
-            <Notice />
+          <div className="under">
+            <div className="says">
+              <Difference />
+              <Notice />
+            </div>
+            <Seeing />
           </div>
-          <Keys />
         </div>
         <Sheets />
       </main>
@@ -89,7 +91,6 @@ function OnTheBoard() {
 
 function Looks() {
   const now = useStore(({ view }) => view.look)
-  const marks = useStore(({ view }) => view.marks)
   return (
     <fieldset className="looks">
       <legend className="unseen">{t('How to look at it')}</legend>
@@ -98,13 +99,23 @@ function Looks() {
           {name()}
         </button>
       ))}
+    </fieldset>
+  )
+}
+
+/** How much of the board is seen, and which keys work on it. */
+function Seeing() {
+  const marks = useStore(({ view }) => view.marks)
+  return (
+    <div className="buttons seeing">
       <button type="button" aria-pressed={marks} onClick={() => look({ marks: !marks })}>
         {t('Numbers and marks')}
       </button>
       <button type="button" onClick={() => look({ zoom: 1, pan: [0, 0] })}>
         {t('Fit')}
       </button>
-    </fieldset>
+      <Keys />
+    </div>
   )
 }
 
@@ -119,9 +130,9 @@ function Notice() {
 
 function Keys() {
   return (
-    <details className="keys">
-      <summary>{t('Keys on the board')}</summary>
-      <dl id="keys">
+    <details className="drop upward keys">
+      <summary>{t('Keys')}</summary>
+      <dl id="keys" className="dropped">
         {KEYS.map(([key, what]) => (
           <div key={key}>
             <dt>{t(key)}</dt>
