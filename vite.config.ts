@@ -8,5 +8,11 @@ export default defineConfig({
   plugins: [react(), offline()],
   // What a worker needs only sometimes is a file of its own, as on the page.
   worker: { format: 'es' },
-  build: { outDir: '../dist/web', emptyOutDir: true, chunkSizeWarningLimit: 900 },
+  build: {
+    outDir: '../dist/web',
+    emptyOutDir: true,
+    chunkSizeWarningLimit: 900,
+    // The geometry is pure: what of it only a sheet needs comes with that sheet, though all of it has one public face.
+    rolldownOptions: { treeshake: { moduleSideEffects: (id) => !id.includes('/geometry/') } },
+  },
 })

@@ -1,11 +1,12 @@
 /**
  * Colours as the eye weighs them: sRGB to CIE L*a*b* and back, under D65.
  *
- * In      `#rrggbb`, or three channels from 0 to 255.
+ * In      three channels from 0 to 255.
  * Out     L* from 0 to 100, a* and b*; back again the nearest colour that a screen shows.
- * Exact   decimals: the only verdict that reads them is the preference for the darker side of a seam.
+ * Exact   decimals: no verdict reads them.
  * Source  IEC 61966-2-1 (sRGB) and CIE 15 (L*a*b*), white point D65.
  */
+import { hexOf, KNEE, linear, SLOPE } from './lightness.ts'
 
 /** L*, a*, b*. */
 export type Lab = readonly [number, number, number]
@@ -23,34 +24,9 @@ const FROM_XYZ = [
   [0.0556434, -0.2040259, 1.0572252],
 ] as const
 
-/** Below this the curve of lightness is a straight line. */
-const KNEE = 216 / 24389
-const SLOPE = 24389 / 27
-
-function linear(channel: number): number {
-  const value = channel / 255
-  return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4
-}
-
 const screen = (value: number): number => {
   const shown = value <= 0.0031308 ? value * 12.92 : 1.055 * value ** (1 / 2.4) - 0.055
   return Math.min(255, Math.max(0, Math.round(shown * 255)))
-}
-
-/** Red, green and blue of `#rrggbb`, 0 to 255. */
-export const channelsOf = (colour: string): [number, number, number] => {
-  const channel = (at: number): number => Number.parseInt(colour.slice(at, at + 2), 16)
-  return [channel(1), channel(3), channel(5)]
-}
-
-export const hexOf = (channels: readonly number[]): string =>
-  `#${channels.map((channel) => Math.round(channel).toString(16).padStart(2, '0')).join('')}`
-
-/** CIE L* of an sRGB colour. */
-export function lightnessOf(colour: string): number {
-  const [red, green, blue] = channelsOf(colour)
-  const luminance = 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue)
-  return luminance > KNEE ? 116 * Math.cbrt(luminance) - 16 : luminance * SLOPE
 }
 
 export function labOf(red: number, green: number, blue: number): Lab {
@@ -69,10 +45,4 @@ export function colourOfLab([lightness, a, b]: Lab): string {
   const whole = (root: number): number => (root ** 3 > KNEE ? root ** 3 : (116 * root - 16) / SLOPE)
   const xyz = [whole(x) * WHITE[0], whole(y) * WHITE[1], whole(z) * WHITE[2]] as const
   return hexOf(FROM_XYZ.map((row) => screen(row[0] * xyz[0] + row[1] * xyz[1] + row[2] * xyz[2])))
-}
-
-/** The colour between two, `part` of the way, as threads or inks of both lie side by side: by channel. */
-export function mixed(from: string, to: string, part: number): string {
-  const [a, b] = [channelsOf(from), channelsOf(to)]
-  return hexOf(a.map((channel, at) => channel + ((b[at] as number) - channel) * part))
 }

@@ -7,7 +7,7 @@
  * Source  the trade's words; their proportions are ours.
  */
 import type { Fabric, Length, Print, PrintKind } from '../block/values.ts'
-import { lightnessOf, mixed } from './lab.ts'
+import { lightnessOf, mixed } from './lightness.ts'
 
 export type PrintPoint = readonly [number, number]
 

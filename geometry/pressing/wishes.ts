@@ -8,7 +8,7 @@
  */
 import { type Laid, realDot, stepsOf } from '../block/lay.ts'
 import type { PressAsked, Unit } from '../block/values.ts'
-import { lightnessOf } from '../colour/lab.ts'
+import { lightnessOf } from '../colour/lightness.ts'
 import { compare, multiply, type Rational, rational, subtract } from '../exact/rational.ts'
 import type { Seam } from '../piecing/values.ts'
 import { type Dot, insidePolygon } from '../plane/dots.ts'

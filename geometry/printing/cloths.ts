@@ -2,7 +2,7 @@
  * Cloth as ink: a plain colour, a print to scale, the washed-out and hatched wrong side, greys, or nothing but its outline.
  */
 import type { Fabric } from '../block/values.ts'
-import { mixed } from '../colour/lab.ts'
+import { mixed } from '../colour/lightness.ts'
 import { PRINT_FACTS, type PrintMark } from '../colour/print.ts'
 import { parseRational, toNumber } from '../exact/rational.ts'
 import type { Spot } from '../writing/booklet/values.ts'

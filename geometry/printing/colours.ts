@@ -1,5 +1,5 @@
 /** Colours of cloth in print: lines that are seen on any of them, the wrong side, greys. */
-import { lightnessOf, mixed } from '../colour/lab.ts'
+import { lightnessOf, mixed } from '../colour/lightness.ts'
 import { INK } from './ink.ts'
 
 /** Lightness below which a dark line is lost. */

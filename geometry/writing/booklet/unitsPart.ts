@@ -6,7 +6,7 @@
  * Source  handbook sections 1 to 3 (methods), 5 (pressing); otherwise common practice, no source.
  */
 import { leftAndRight, trimSentences } from './trimWords.ts'
-import { lightnessOf } from '../../colour/lab.ts'
+import { lightnessOf } from '../../colour/lightness.ts'
 import type { Method } from '../../block/values.ts'
 import type { UnitRow } from '../../values.ts'
 import { capital, count, inWords, kindWords, listed, patchWords, saySize } from '../say.ts'
