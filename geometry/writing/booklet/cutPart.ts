@@ -76,21 +76,30 @@ function stripSentences({ strips }: FabricRow, { unit, report }: Bench): string[
 const isLong = ({ pieces }: Strip, width: number): boolean =>
   pieces.some(({ size }) => Math.min(...size) <= width && Math.max(...size) > width + 1e-9)
 
-/** `From the strips cut 4 squares 3 1/2 × 3 1/2 in for A.` */
+/** `Cut 4 squares 3 1/2 × 3 1/2 in, for A.` */
 function pieceSentence(row: CutRow, bench: Bench): string {
-  const what = pieceWords(row, bench)
+  const letters = purpose(row, bench)
+  if (row.shape === 'polygon')
+    return `Trace the template ${letters} and cut ${count(row.count, 'patch', 'patches')}; ${row.count === 1 ? 'it lies' : 'each lies'} within ${saySize(row.size, bench.unit)}.`
   const after = {
     none: '.',
-    halve: `. Cut ${row.count === 1 ? 'it' : 'each'} once from corner to corner: ${2 * row.count} triangles.`,
+    halve: `. Cut ${row.count === 1 ? 'it' : 'each'} once from corner to corner${slant(row, bench)}: ${2 * row.count} triangles.`,
     quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${4 * row.count} triangles.`,
   }[row.then]
-  return `${what}, ${purpose(row, bench)}${after}`
+  return `Cut ${count(row.count, row.shape)} ${saySize(row.size, bench.unit)}, ${letters}${after}`
 }
 
-function pieceWords(row: CutRow, { unit }: Bench): string {
-  if (row.shape === 'polygon')
-    return `Trace the template and cut ${count(row.count, 'patch', 'patches')}; ${row.count === 1 ? 'it lies' : 'each lies'} within ${saySize(row.size, unit)}`
-  return `Cut ${count(row.count, row.shape)} ${saySize(row.size, unit)}`
+/** Halves of a rectangle are of one hand: which corners the cut joins is not free. */
+function slant(row: CutRow, bench: Bench): string {
+  const hand = handOf(row, bench)
+  if (hand === null) return ''
+  const way = hand === 'right' ? 'from the lower left to the upper right one' : 'from the upper left to the lower right one'
+  return `, right side up and the long side across, ${way}`
+}
+
+function handOf(row: CutRow, bench: Bench): 'left' | 'right' | null {
+  const [first] = row.for
+  return first === undefined ? null : (bench.lookOf.get(first)?.row.hand ?? null)
 }
 
 /** What the pieces are for, by the letters of the layout picture: `B` stands for `B1` and `B2`. */
@@ -108,18 +117,37 @@ function stripPicture({ strips, fabric }: FabricRow, bench: Bench) {
   const longest = Math.max(report.cloth.usableWidth, ...strips.flatMap(({ pieces }) => pieces.flatMap(({ size }) => size)))
   const picture = cutPicture(strips, longest)
   const sketch = new Sketch()
-  const then = new Map(report.cut.filter((row) => row.fabric === fabric).map((row) => [[...row.size].sort((a, b) => a - b).join(), row.then]))
+  const known = grouped(
+    report.cut.filter((row) => row.fabric === fabric),
+    ({ size }) => sizeKey(size),
+  )
   for (const strip of picture.strips) {
     sketch.box(strip.x, strip.y, strip.width, strip.height, 'thin')
     for (const piece of strip.pieces) {
       const corners = boxAt(piece.x, piece.y, piece.width, piece.height)
       sketch.area(corners, fabric, 'right', 'cut')
-      const how = then.get([...piece.size].sort((a, b) => a - b).join())
-      if (how === 'halve' || how === 'quarter') sketch.line([corners[0] as Spot, corners[2] as Spot], 'cut')
-      if (how === 'quarter') sketch.line([corners[1] as Spot, corners[3] as Spot], 'cut')
+      for (const line of laterCuts(known.get(sizeKey(piece.size)) ?? [], corners, bench)) sketch.line(line, 'cut')
     }
   }
   const said = picture.strips.map(({ height, pieces }) => `one ${sayOne(height, unit)} wide with ${count(pieces.length, 'piece')}`)
   const told = said.length > 6 ? `${said.length} strips with their pieces` : capital(listed(said))
   return sketch.drawing(`Strips of ${bench.fabric(fabric)} and the pieces cut from them. ${told}.`, longest / 100)
+}
+
+const sizeKey = (size: readonly number[]): string => [...size].sort((a, b) => a - b).join()
+
+/** From corner to corner, where all pieces of a size are cut alike. */
+function laterCuts(rows: readonly CutRow[], corners: readonly Spot[], bench: Bench): Spot[][] {
+  const ways = new Set(rows.map((row) => `${row.then} ${handOf(row, bench)}`))
+  const [row] = rows
+  if (row === undefined || ways.size !== 1 || row.then === 'none') return []
+  const [a, b, c, d] = corners as [Spot, Spot, Spot, Spot]
+  if (row.then === 'quarter')
+    return [
+      [a, c],
+      [b, d],
+    ]
+  // A piece that stands in its strip is the same rectangle turned, so its cut leans the other way.
+  const stands = d[1] - a[1] > b[0] - a[0]
+  return [(handOf(row, bench) === 'right') === stands ? [a, c] : [b, d]]
 }

@@ -7,7 +7,7 @@
  */
 import type { Join } from '../../values.ts'
 import { capital, inWords, listed, sayOne, saySize } from '../say.ts'
-import type { Bench } from './bench.ts'
+import { type Bench, spotOf } from './bench.ts'
 import { lengthOf, minus } from './cloth.ts'
 import { inOrder, layoutPicture, pressedRun, sewnNow, towardSign } from './joinPictures.ts'
 import type { Made } from './made.ts'
@@ -18,7 +18,7 @@ import type { Drawing, Spot } from './values.ts'
 export function joinSteps(bench: Bench): Made[] {
   const all = togetherOf(bench, runsOf(bench))
   const names = new Map(all.flatMap(({ runs, name }) => runs.map(({ final }) => [final.id, name] as const)))
-  const lines = lineNames(all, bench)
+  const lines = lineNames(all, names, bench)
   const told: Told = { bench, name: (item) => lines.get(item.piece) ?? names.get(item.piece) ?? unitName(item, bench) }
   return all.map((together) => joinStep(together, told))
 }
@@ -32,15 +32,16 @@ interface Told {
 const unitName = ({ unit }: Item, bench: Bench): string => (unit === null ? 'the piece' : (bench.lookOf.get(unit)?.label ?? unit))
 
 /** In the block's last run each item has the name of its place. */
-function lineNames(all: readonly Together[], bench: Bench): ReadonlyMap<string, string> {
+function lineNames(all: readonly Together[], names: ReadonlyMap<string, string>, bench: Bench): ReadonlyMap<string, string> {
   const last = all.find(({ runs }) => runs[0]?.stage === 'block')?.runs[0]
   if (last === undefined) return new Map()
   const word = bench.report.order === 'columns' ? 'column' : bench.report.order === 'rows' ? 'row' : null
   if (word === null) return new Map()
   return new Map(
     last.items.map((item, index) => {
-      const unit = item.unit === null ? '' : ` (${unitName(item, bench)})`
-      return [item.piece, `${word} ${index + 1}${unit}`] as const
+      const own = item.unit === null ? names.get(item.piece) : unitName(item, bench)
+      const also = own === undefined || own.startsWith(word) ? '' : ` (${own})`
+      return [item.piece, `${word} ${index + 1}${also}`] as const
     }),
   )
 }
@@ -142,39 +143,29 @@ function crookedSentences(join: Join, run: Run, told: Told): string[] {
   if (join.kind === 'set-in') {
     const bends = join.via.length
     return [
-      `Set ${other} into ${one}. Mark the ${inWords(Math.max(1, bends), 'bend')} on the wrong side, ${seamSaid} in from both edges.`,
+      `Set ${other} into ${one}. On the wrong side of both mark the ${bends > 1 ? `${inWords(bends, 'corner')}` : 'corner'} at which the seam turns, ${seamSaid} from both edges.`,
       `Sew up to the mark and stop there with the needle down, not a stitch further; lift the foot, swing the next edges together, and sew on. Secure both ends.`,
     ]
   }
-  const open = openLength(join, told.bench)
-  const end = openEnd(join, told.bench)
+  const open = openEnd(join, told.bench)
+  const length = sewnNow(join, told.bench).reduce((sum, [a, b]) => sum + lengthOf(minus(b, a)), 0) / 2
   return [
-    `Sew ${one} to ${other} only part of the way: leave the last ${sayOne(open, told.bench.unit)} open ${end}. It is finished later.`,
+    `Sew ${one} to ${other} only part of the way: begin at the ${OTHER_END[open]} end, stop after ${sayOne(length, told.bench.unit)} and leave the rest open. It is finished later.`,
     'Press only what is sewn.',
   ]
 }
 
-const pointOf = (place: readonly [number | string, number | string]): Spot =>
-  place.map((value) => (typeof value === 'number' ? value : ratio(value))) as unknown as Spot
-const ratio = (value: string): number => {
-  const [top, bottom] = value.split('/').map(Number)
-  return (top ?? 0) / (bottom ?? 1)
-}
-
-function openLength(join: Join, bench: Bench): number {
-  const whole = lengthOf(minus(pointOf(join.to), pointOf(join.from))) * bench.cell
-  return whole - sewnNow(join, bench).reduce((sum, [a, b]) => sum + lengthOf(minus(b, a)), 0)
-}
+const OTHER_END = { right: 'left', left: 'right', lower: 'upper', upper: 'lower' } as const
 
 /** The end of a partial seam that stays open, as it lies on the table. */
-function openEnd(join: Join, bench: Bench): string {
-  const [from, to] = [pointOf(join.from), pointOf(join.to)].map((spot): Spot => [spot[0] * bench.cell, spot[1] * bench.cell]) as [Spot, Spot]
+function openEnd(join: Join, bench: Bench): keyof typeof OTHER_END {
+  const [from, to] = [spotOf(bench, join.from), spotOf(bench, join.to)]
   const sewn = sewnNow(join, bench).flat()
   const near = (end: Spot): boolean => sewn.some((spot) => lengthOf(minus(spot, end)) < 1e-6)
   const [open, other] = near(from) ? [to, from] : [from, to]
   const way = minus(open, other)
-  if (Math.abs(way[0]) > Math.abs(way[1])) return way[0] > 0 ? 'at the right end' : 'at the left end'
-  return way[1] > 0 ? 'at the lower end' : 'at the upper end'
+  if (Math.abs(way[0]) > Math.abs(way[1])) return way[0] > 0 ? 'right' : 'left'
+  return way[1] > 0 ? 'lower' : 'upper'
 }
 
 /** Partial seams that can be closed once these joins are sewn. */

@@ -6,7 +6,7 @@
  */
 import type { Join } from '../../values.ts'
 import { type Bench, joinsIn, patchesIn, spotOf } from './bench.ts'
-import { dot, type DrawnSeam, extentOf, lengthOf, minus, plus, seamBetween, type Stretch, withRawEdge } from './cloth.ts'
+import { dot, type DrawnSeam, extentOf, lengthOf, middleOf, minus, plus, seamBetween, type Stretch, withRawEdge } from './cloth.ts'
 import { type Run, seamPlace } from './runs.ts'
 import { Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
@@ -47,8 +47,19 @@ const before = (run: Run, spot: Spot): number => run.items.filter(({ centre }) =
 /** A seam that is not one straight line from end to end shows where it is sewn now and where later. */
 function drawSeam(sketch: Sketch, join: Join, bench: Bench, shift: (spot: Spot) => Spot): void {
   if (join.kind === 'straight') return
-  if (join.kind === 'partial') sketch.line([shift(spotOf(bench, join.from)), shift(spotOf(bench, join.to))], 'marked')
-  for (const stretch of sewnNow(join, bench)) sketch.line(stretch.map(shift), 'stitch')
+  for (const stretch of sewnNow(join, bench)) {
+    if (join.kind === 'set-in') sketch.line(stretch.map(shift), 'stitch')
+    else drawHalf(sketch, stretch, [spotOf(bench, join.from), spotOf(bench, join.to)], shift)
+  }
+}
+
+/** A partial seam is sewn half of the way at first, from the end of the whole seam that it reaches. */
+function drawHalf(sketch: Sketch, stretch: Stretch, ends: Stretch, shift: (spot: Spot) => Spot): void {
+  const [a, b] = stretch
+  const atFirst = ends.some((end) => lengthOf(minus(end, a)) < 1e-6)
+  const middle = middleOf(a, b)
+  sketch.line([shift(atFirst ? a : b), shift(middle)], 'stitch')
+  sketch.line([shift(middle), shift(atFirst ? b : a)], 'marked')
 }
 
 /** Where the two sides of a join lie along each other when it is sewn. */

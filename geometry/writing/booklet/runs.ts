@@ -96,7 +96,7 @@ function itemOf(bench: Bench, piece: string): Item {
 function axisOf(joins: readonly Join[], items: readonly Item[]): Spot {
   const join = joins[0] as Join
   const [x, y] = wayOf(join)
-  const straight = joins.every(({ kind }) => kind === 'straight')
+  const straight = joins.every(({ kind }) => kind !== 'set-in')
   const [first, last] = [items[0] as Item, items.at(-1) as Item]
   const between = unitOf(minus(last.centre, first.centre))
   const axis: Spot = straight || lengthOf(between) < 1e-9 ? [-y, x] : between

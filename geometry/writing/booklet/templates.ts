@@ -4,8 +4,8 @@
  * In      the bench.
  * Out     one template for each shape, however turned, with how many to cut of each fabric, as it is and turned over.
  * How     the cut outline is the finished one moved out by an allowance, corners mitred. Where a neighbour's corner is blunter, the tip is cut along
- *         that neighbour's own raw edge as it lies under it when the two are sewn, so that their ears match. A tip that would still reach
- *         further than `REACH` allowances is cut off square.
+ *         that neighbour's own raw edge as it lies under it when the two are sewn, so that their ears match. No tip reaches further than an
+ *         allowance beyond the patch's box as it lies in the block: that is the cloth which the cut list allows for it.
  * Source  common practice, no source: grain along a straight edge, at the outside of the block where there is one; notches where seams meet.
  */
 import { sayOne, kindWords, count, listed } from '../say.ts'
@@ -14,7 +14,9 @@ import {
   centreOf,
   cross,
   dot,
+  type Extent,
   extentOf,
+  grownBy,
   lengthOf,
   meeting,
   middleOf,
@@ -170,13 +172,11 @@ function picture(
 
 const turned = ([x, y]: Spot): Spot => [-y, x]
 
-/** Further than this many allowances from its corner no tip reaches. */
-export const REACH = 3
-
 /** The outline to cut by: mitred, tips trimmed to match the ears of the neighbours. */
 export function cutOutline(corners: readonly Spot[], seam: number, beside: readonly BenchPatch[]): Spot[] {
   const sides = sidesOf(corners)
   const count = corners.length
+  const box = boxLines(grownBy(extentOf(corners), seam))
   return corners.flatMap((corner, index) => {
     const one = sides[(index + count - 1) % count] as Stretch
     const other = sides[index] as Stretch
@@ -186,12 +186,11 @@ export function cutOutline(corners: readonly Spot[], seam: number, beside: reado
     const inner = cross(minus(one[1], one[0]), minus(other[1], other[0])) < 0
     if (inner) return [tip]
     const ears = [earLine(corner, one, 'end', beside, seam), earLine(corner, other, 'start', beside, seam)].filter((line) => line !== null)
-    const square = lengthOf(minus(tip, corner)) > REACH * seam ? [squareCut(corner, tip, REACH * seam)] : []
-    return trimmedTip(tip, rawOne, rawOther, [...ears, ...square])
+    return trimmedTip(corner, tip, rawOne, rawOther, [...ears, ...box])
   })
 }
 
-/** A line across a tip; the tip lies on its left. */
+/** A line across a tip: what lies on the far side of it from the corner goes. */
 type Across = readonly [Spot, Spot]
 
 /** The neighbour's raw edge beyond the corner, as it lies under the patch when both are laid right sides together along their seam. */
@@ -217,22 +216,25 @@ function mirroredIn(spot: Spot, [a, b]: Stretch): Spot {
   return plus(a, minus([2 * dot(away, along) * along[0], 2 * dot(away, along) * along[1]], away))
 }
 
-function squareCut(corner: Spot, tip: Spot, reach: number): Across {
-  const way = unitOf(minus(tip, corner))
-  const at = plus(corner, way, reach)
-  return [at, plus(at, turned(way))]
+function boxLines({ left, top, right, bottom }: Extent): Across[] {
+  const corners: Spot[] = [
+    [left, top],
+    [right, top],
+    [right, bottom],
+    [left, bottom],
+  ]
+  return sidesOf(corners)
 }
 
 /** The tip cut by each line that crosses both of its raw edges, or ends within them. */
-function trimmedTip(tip: Spot, rawOne: Stretch, rawOther: Stretch, lines: readonly Across[]): Spot[] {
+function trimmedTip(corner: Spot, tip: Spot, rawOne: Stretch, rawOther: Stretch, lines: readonly Across[]): Spot[] {
   const back = unitOf(minus(rawOne[0], rawOne[1]))
   const on = unitOf(minus(rawOther[1], rawOther[0]))
-  const inside = plus(plus(tip, back), on)
   // A small triangle at the tip stands for the corner; lines cut it down.
   const far = Math.min(lengthOf(minus(tip, rawOne[0])), lengthOf(minus(tip, rawOther[1])))
   const start: Spot[] = [plus(tip, back, far), tip, plus(tip, on, far)]
   const cut = lines.reduce<Spot[]>((shape, [a, b]) => {
-    const side = Math.sign(cross(minus(b, a), minus(inside, a)))
+    const side = Math.sign(cross(minus(b, a), minus(corner, a)))
     const kept = clippedOpen(shape, (spot) => side * cross(unitOf(minus(b, a)), minus(spot, a)))
     // A line that would take away more than the tip is no ear: it belongs to the patch's other corner.
     return kept.length >= 2 && near(kept[0] as Spot, shape[0] as Spot) && near(kept.at(-1) as Spot, shape.at(-1) as Spot) ? kept : shape

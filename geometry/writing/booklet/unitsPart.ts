@@ -314,7 +314,7 @@ const PLAIN_WORDS: Readonly<Record<string, (look: Look, bench: Bench) => string[
     return [`Sew the strips side by side in this order: ${listed(fabrics)}. Sew each next seam from the other end, so that the unit stays straight.`]
   },
   'half-rectangle': (_, { seamSaid }) => [
-    `Sew the two triangles along their long edges, right sides together, so that the seam passes ${seamSaid} in from both sides of each corner, not through it. Trim off the ears.`,
+    `Sew the two triangles along their long edges, right sides together, so that the seam passes ${seamSaid} away from both sides of each corner, not through it. Trim off the ears.`,
   ],
 }
 
