@@ -36,7 +36,7 @@ export function App() {
   const language = useStore(({ view }) => view.language)
   useEffect(() => {
     const key = (event: KeyboardEvent): void => {
-      if (!(event.ctrlKey || event.metaKey) || event.defaultPrevented || event.target instanceof HTMLInputElement) return
+      if (!(event.ctrlKey || event.metaKey) || event.defaultPrevented || isField(event.target)) return
       const name = event.key.toLowerCase()
       if (name !== 'z' && name !== 'y') return
       event.preventDefault()
@@ -88,6 +88,9 @@ function OnTheBoard() {
     </Suspense>
   )
 }
+
+/** A field has an undo of its own. */
+const isField = (target: EventTarget | null): boolean => target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement
 
 function Looks() {
   const now = useStore(({ view }) => view.look)

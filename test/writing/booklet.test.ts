@@ -103,7 +103,7 @@ describe('a block that cannot be sewn', () => {
 })
 
 describe("a maker's own words", () => {
-  const key = stepsOf(booklet(BLOCKS.star)).find(({ title }) => title.startsWith('Join the block'))?.key as string
+  const key = stepsOf(booklet(BLOCKS.star)).find(({ title }) => title.startsWith('Join the rows'))?.key as string
 
   it('stand instead of the program’s, with a note', () => {
     const own: Block = {

@@ -21,6 +21,7 @@ const WholeQuilt = lazy(async () => ({ default: (await import('./WholeQuilt.tsx'
 const Quilting = lazy(async () => ({ default: (await import('./Quilting.tsx')).Quilting }))
 const Neighbours = lazy(async () => ({ default: (await import('./Neighbours.tsx')).Neighbours }))
 const Prints = lazy(async () => ({ default: (await import('../booklet/Prints.tsx')).Prints }))
+const Booklet = lazy(async () => ({ default: (await import('./Booklet.tsx')).Booklet }))
 const AsSewn = lazy(async () => ({ default: (await import('./AsSewn.tsx')).AsSewn }))
 
 interface Sheeted {
@@ -47,7 +48,7 @@ const SHEETS: readonly Sheeted[] = [
     sheet: 'booklet',
     name: () => t('Booklet'),
     icon: <path d="M12 6C9 4 6 4 3 5v14c3-1 6-1 9 1 3-2 6-2 9-1V5c-3-1-6-1-9 1zM12 6v14" />,
-    panels: [Prints],
+    panels: [Prints, Booklet],
   },
 ]
 

@@ -11,6 +11,8 @@ import {
   nearestColouring,
   type QuiltingWishes,
   quiltingRoute,
+  type Report,
+  report,
   type SettingAnswer,
   type SettingAsk,
   settingReport,
@@ -23,6 +25,7 @@ import {
 
 export type DeepWish =
   | { readonly sort: 'layers'; readonly block: Block }
+  | { readonly sort: 'report'; readonly block: Block }
   | { readonly sort: 'route'; readonly block: Block; readonly wishes: QuiltingWishes }
   | { readonly sort: 'setting'; readonly block: Block; readonly ask: SettingAsk }
   | { readonly sort: 'cloth'; readonly block: Block; readonly copies: number; readonly stash: readonly StashPiece[] }
@@ -30,6 +33,7 @@ export type DeepWish =
   | { readonly sort: 'wrong'; readonly block: Block }
 export type DeepAnswer =
   | { readonly sort: 'layers'; readonly value: Layered }
+  | { readonly sort: 'report'; readonly value: Report }
   | { readonly sort: 'route'; readonly value: Ditch }
   | { readonly sort: 'setting'; readonly value: SettingAnswer }
   | { readonly sort: 'cloth'; readonly value: { readonly cloth: ClothFor; readonly stash: readonly StashFor[] } }
@@ -44,6 +48,7 @@ self.onmessage = ({ data }: MessageEvent<DeepWish>) => {
 function answer(wish: DeepWish): DeepAnswer {
   try {
     if (wish.sort === 'layers') return { sort: 'layers', value: layered(wish.block) }
+    if (wish.sort === 'report') return { sort: 'report', value: report(wish.block) }
     if (wish.sort === 'route') return { sort: 'route', value: quiltingRoute(wish.block, wish.wishes) }
     if (wish.sort === 'cloth') return { sort: 'cloth', value: clothAnd(wish.block, wish.copies, wish.stash) }
     if (wish.sort === 'nearest') return { sort: 'nearest', value: nearestColouring(wish.geese, wish.batches) }

@@ -10,6 +10,8 @@ import { t } from '../words/words.ts'
 /** Pixels a side: enough to choose colours from, and enough to show cloth. */
 const SAMPLED = 200
 const SHOWN = 512
+/** A step of the booklet is printed as wide as a page. */
+const PRINTED = 1200
 
 export type Seen<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string }
 
@@ -23,6 +25,8 @@ export const pixelsOfPhoto = (file: File): Promise<Seen<Uint8ClampedArray>> => d
 
 export const photoOfCloth = (file: File): Promise<Seen<ClothPhoto>> =>
   drawn(file, SHOWN, (canvas) => ({ photo: smallEnough(canvas), colour: meanColour(pixelsIn(canvas)) }))
+
+export const photoOfStep = (file: File): Promise<Seen<string>> => drawn(file, PRINTED, (canvas) => canvas.toDataURL('image/jpeg', 0.85))
 
 function pixelsIn(canvas: HTMLCanvasElement): Uint8ClampedArray {
   return (canvas.getContext('2d') as CanvasRenderingContext2D).getImageData(0, 0, canvas.width, canvas.height).data
@@ -39,7 +43,11 @@ async function drawn<T>(file: File, most: number, take: (canvas: HTMLCanvasEleme
   const canvas = document.createElement('canvas')
   canvas.width = Math.max(1, Math.round(bitmap.width * scale))
   canvas.height = Math.max(1, Math.round(bitmap.height * scale))
-  canvas.getContext('2d')?.drawImage(bitmap, 0, 0, canvas.width, canvas.height)
+  const paper = canvas.getContext('2d') as CanvasRenderingContext2D
+  // What a picture leaves clear would come out black.
+  paper.fillStyle = '#fff'
+  paper.fillRect(0, 0, canvas.width, canvas.height)
+  paper.drawImage(bitmap, 0, 0, canvas.width, canvas.height)
   bitmap.close()
   return { ok: true, value: take(canvas) }
 }

@@ -9,16 +9,17 @@ import type { Join } from '../../values.ts'
 import { capital, inWords, listed, sayOne, saySize } from '../say.ts'
 import { type Bench, spotOf } from './bench.ts'
 import { lengthOf, minus } from './cloth.ts'
-import { inOrder, layoutPicture, pressedRun, sewnNow, towardSign } from './joinPictures.ts'
+import { inOrder, layoutPicture, placePicture, pressedRun, sewnNow } from './joinPictures.ts'
 import type { Made } from './made.ts'
 import { matchingClauses, meetingsOf } from './matching.ts'
-import { listOf, type Item, type Run, runsOf, type Together, togetherOf } from './runs.ts'
+import { linesOf, listOf, type Item, type Run, runsOf, type Together, togetherOf, towardSign } from './runs.ts'
 import type { Drawing, Spot } from './values.ts'
 
 export function joinSteps(bench: Bench): Made[] {
-  const all = togetherOf(bench, runsOf(bench))
-  const names = new Map(all.flatMap(({ runs, name }) => runs.map(({ final }) => [final.id, name] as const)))
-  const lines = lineNames(all, names, bench)
+  const runs = runsOf(bench)
+  const all = togetherOf(bench, runs)
+  const names = new Map(all.flatMap(({ runs: alike, name }) => alike.map(({ final }) => [final.id, name] as const)))
+  const lines = lineNames(runs, names, bench)
   const told: Told = { bench, name: (item) => lines.get(item.piece) ?? names.get(item.piece) ?? unitName(item, bench) }
   return all.map((together) => joinStep(together, told))
 }
@@ -32,16 +33,15 @@ interface Told {
 const unitName = ({ unit }: Item, bench: Bench): string => (unit === null ? 'the piece' : (bench.lookOf.get(unit)?.label ?? unit))
 
 /** In the block's last run each item has the name of its place. */
-function lineNames(all: readonly Together[], names: ReadonlyMap<string, string>, bench: Bench): ReadonlyMap<string, string> {
-  const last = all.find(({ runs }) => runs[0]?.stage === 'block')?.runs[0]
-  if (last === undefined) return new Map()
-  const word = bench.report.order === 'columns' ? 'column' : bench.report.order === 'rows' ? 'row' : null
-  if (word === null) return new Map()
+function lineNames(runs: readonly Run[], names: ReadonlyMap<string, string>, bench: Bench): ReadonlyMap<string, string> {
+  const lines = linesOf(bench, runs)
+  const last = runs.find(({ items }) => items.some(({ piece }) => lines?.places.has(piece)))
+  if (lines === null || last === undefined) return new Map()
   return new Map(
-    last.items.map((item, index) => {
+    last.items.map((item) => {
       const own = item.unit === null ? names.get(item.piece) : unitName(item, bench)
-      const also = own === undefined || own.startsWith(word) ? '' : ` (${own})`
-      return [item.piece, `${word} ${index + 1}${also}`] as const
+      const also = own === undefined || own.startsWith(lines.word) ? '' : ` (${own})`
+      return [item.piece, `${lines.word} ${lines.places.get(item.piece)}${also}`] as const
     }),
   )
 }
@@ -52,18 +52,17 @@ function joinStep(together: Together, told: Told): Made {
   const number = together.runs.length
   const many = number > 1 ? `: make ${inWords(number, 'alike', 'alike')}` : ''
   const lastRun = run.stage === 'block' || together.name === 'the block'
-  const ways = pressWays(together.runs, told)
-  const drawings = ways.flatMap(({ run: one, numbered }) => drawingsOf(one, together.name, told, numbered))
+  const press = pressWords(run, told)
   return {
     keys: keysOf(together, bench),
     title: `${together.title}${many}`,
     sentences: [
       ...(lastRun && run.joins.length <= MOST_TOLD && run.items.length > 2 ? oneByOne(run, told) : asOne(run, number, told)),
       ...finished(together.runs, told),
-      ...ways.flatMap(({ words }) => words),
+      `Press ${press.words}.`,
       ...measure(run, number, together.name, bench),
     ],
-    drawings,
+    drawings: [...drawingsOf(run, together.name, told, press.numbered), ...whereInBlock(together, bench)],
     cautions: ['needle', 'iron'],
     count: number,
     joins: together.runs.flatMap(({ joins }) => joins.map(({ id }) => id)),
@@ -179,29 +178,6 @@ function finished(runs: readonly Run[], { bench }: Told): string[] {
       ]
 }
 
-interface PressWay {
-  readonly run: Run
-  readonly words: readonly string[]
-  readonly numbered: boolean
-}
-
-/** Alike runs may be pressed differently: each way is said and drawn once, with the rows it is for. */
-function pressWays(runs: readonly Run[], told: Told): PressWay[] {
-  const ways = new Map<string, { run: Run; of: Run[]; numbered: boolean }>()
-  for (const run of runs) {
-    const { words, numbered } = pressWords(run, told)
-    const known = ways.get(words)
-    if (known === undefined) ways.set(words, { run, of: [run], numbered })
-    else known.of.push(run)
-  }
-  return [...ways].map(([words, { run, of, numbered }]) => {
-    const which = ways.size === 1 ? '' : ` in ${of.length === 1 ? 'one of them' : `${inWords(of.length, '', '').trim()} of them`}`
-    const places = ways.size === 1 ? [] : of.flatMap(({ final }) => told.name({ piece: final.id, patches: [], unit: null, centre: [0, 0] }))
-    const named = places.length > 0 && places.every((place) => /^(row|column) \d/.test(place)) ? ` in ${listed(places)}` : which
-    return { run, words: words === '' ? [] : [`Press ${words}${named}.`], numbered }
-  })
-}
-
 function pressWords(run: Run, told: Told): { words: string; numbered: boolean } {
   const joins = inOrder(run, told.bench)
   const signs = joins.map((join) => towardSign(join, run, told.bench))
@@ -256,6 +232,12 @@ function drawingsOf(run: Run, name: string, told: Told, numbered: boolean): Draw
   )
   const behind = pressedRun(run, bench, `${capital(name)} from the wrong side, sewn and pressed.`)
   return behind === null ? [laid] : [laid, behind]
+}
+
+/** A section is no row: where it lies in the block is shown beside it. */
+function whereInBlock({ runs, name }: Together, bench: Bench): Drawing[] {
+  if (!name.startsWith('section')) return []
+  return [placePicture(runs, bench, `Where ${name} lies in the block.`)]
 }
 
 /** Little room is left in a picture of many. */

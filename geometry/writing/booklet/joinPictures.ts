@@ -7,7 +7,7 @@
 import type { Join } from '../../values.ts'
 import { type Bench, joinsIn, patchesIn, spotOf } from './bench.ts'
 import { dot, type DrawnSeam, extentOf, lengthOf, middleOf, minus, plus, seamBetween, type Stretch, withRawEdge } from './cloth.ts'
-import { type Run, seamPlace } from './runs.ts'
+import { type Run, seamPlace, towardSign } from './runs.ts'
 import { Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 import { longestOf, wrongSide } from './unitPictures.ts'
@@ -80,23 +80,20 @@ function pressArrow(sketch: Sketch, join: Join, run: Run, bench: Bench, shift: (
   for (const sign of way === 0 ? [1, -1] : [way]) sketch.arrow(plus(at, run.axis, way === 0 ? 0 : -sign * far), plus(at, run.axis, sign * far))
 }
 
-/** +1 where a seam is pressed toward what lies after it, −1 before it, 0 open. */
-export function towardSign(join: Join, run: Run, bench: Bench): -1 | 0 | 1 {
-  if (join.press.toward === 'open') return 0
-  const place = seamPlace(bench, run, join)
-  const toward = join.sides[join.press.toward]
-  const item = run.items.find(({ piece }) => piece === toward)
-  const other = run.items.find(({ piece }) => piece === join.sides[join.press.toward === 0 ? 1 : 0])
-  // One of the two is an item of its own; the other may be the run so far.
-  if (item !== undefined) return dot(item.centre, run.axis) > place ? 1 : -1
-  return other !== undefined && dot(other.centre, run.axis) > place ? -1 : 1
-}
-
 /** The place along a seam that is farthest from its meetings, the middle if there are none. */
 function freePlace([a, b]: Stretch, meetings: readonly Spot[]): Spot {
   const places = [0.5, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9].map((part) => plus(a, minus(b, a), part))
   const away = (spot: Spot): number => Math.min(lengthOf(minus(b, a)) / 6, ...meetings.map((meeting) => lengthOf(minus(spot, meeting))))
   return places.reduce((best, one) => (away(one) > away(best) + 1e-9 ? one : best))
+}
+
+/** The block in outline, the pieces of some runs in their cloth. */
+export function placePicture(runs: readonly Run[], bench: Bench, title: string): Drawing {
+  const own = new Set(runs.flatMap(({ items }) => items.flatMap(({ patches }) => patches.map(({ id }) => id))))
+  const sketch = new Sketch()
+  for (const patch of bench.patches.values()) if (patch.unit !== null && !own.has(patch.id)) sketch.area(patch.corners, null, 'right', 'seam')
+  for (const patch of bench.patches.values()) if (own.has(patch.id)) sketch.area(patch.corners, patch.fabric, 'right', 'cut')
+  return sketch.drawing(title, bench.cell * 0.1)
 }
 
 /** The sewn piece from behind, its own new seams with arrows; null where it is too large to show them. */

@@ -128,7 +128,7 @@ function unequal(lines: readonly RehearsalRow[], off: number, unit: 'in' | 'cm')
   if (most === undefined || least === undefined || least.wide[across] - most.wide[across] < off) return []
   const apart = least.wide[across] - most.wide[across]
   return [
-    `${most.what} has ${count(most.seams[across], 'seam')} ${across === 0 ? 'across' : 'down'}, ${lower(least.what)} ${least.seams[across]}: with allowances that wide it comes out ${thirtySeconds(apart, unit)} shorter, and the two no longer match.`,
+    `${most.what} ${/^\w+s /.test(most.what) ? 'have' : 'has'} ${count(most.seams[across], 'seam')} ${across === 0 ? 'across' : 'down'}, ${lower(least.what)} ${least.seams[across]}: with allowances that wide ${/^\w+s /.test(most.what) ? 'they come' : 'it comes'} out ${thirtySeconds(apart, unit)} shorter, and they no longer match.`,
   ]
 }
 

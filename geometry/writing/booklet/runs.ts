@@ -9,7 +9,7 @@
  */
 import type { Join, Stage } from '../../values.ts'
 import { type Bench, type BenchPatch, patchesIn, spotOf } from './bench.ts'
-import { centreOfAll, cross, dot, lengthOf, minus, unitOf } from './cloth.ts'
+import { centreOfAll, cornersOf, cross, dot, extentOf, lengthOf, middleOf, minus, plus, rectangleOf, unitOf } from './cloth.ts'
 import type { Spot } from './values.ts'
 
 export interface Item {
@@ -104,33 +104,86 @@ function axisOf(joins: readonly Join[], items: readonly Item[]): Spot {
   return forward ? axis : [-axis[0], -axis[1]]
 }
 
-/** Alike runs together, named; rows and columns by where they lie, sections in the order in which they are made. */
+/**
+ * Alike runs together, named; rows and columns by where they lie, sections in the order in which they are made. Pieces that look alike but are
+ * pressed differently are not alike: each has a place of its own in the block.
+ */
 export function togetherOf(bench: Bench, runs: readonly Run[]): Together[] {
   const repeat = new Map(bench.report.repeats.flatMap((alike, place) => alike.map((join) => [join, place] as const)))
-  const groupOf = new Map<string, Run[]>()
-  const keyOf = new Map<string, string>()
+  const groups: Run[][] = []
+  const byPrint = new Map<number, Run[][]>()
+  const kindOf = new Map<string, string>()
+  const kind = ({ piece, unit }: Item): string => (unit === null ? (kindOf.get(piece) ?? piece) : (bench.lookOf.get(unit)?.label ?? piece))
   for (const run of runs) {
-    const kinds = run.items.map(({ piece, unit }) => (unit === null ? (keyOf.get(piece) ?? piece) : (bench.lookOf.get(unit)?.label ?? piece)))
-    const order = [kinds.join('|'), [...kinds].reverse().join('|')].sort()[0]
     const print = repeat.get(run.final.id)
-    const key = print === undefined ? run.final.id : `${print} ${order} ${run.joins.length}`
-    keyOf.set(run.final.id, key)
-    groupOf.set(key, [...(groupOf.get(key) ?? []), run])
+    const known = print === undefined ? [] : (byPrint.get(print) ?? [])
+    const group = known.find(([first]) => sewnAlike(bench, first as Run, run, kind)) ?? []
+    if (group.length === 0) groups.push(group)
+    if (group.length === 0 && print !== undefined) byPrint.set(print, [...known, group])
+    group.push(run)
+    kindOf.set(run.final.id, (group[0] as Run).final.id)
   }
-  return named(bench, [...groupOf.values()], runs)
+  return named(bench, groups, runs)
+}
+
+/** Whether some turn lays one run on the other, item on item of its kind, each seam pressed the same way. */
+function sewnAlike(bench: Bench, one: Run, other: Run, kind: (item: Item) => string): boolean {
+  if (one.items.length !== other.items.length) return false
+  return TURNS.some((turn) => {
+    const lay = laidOn(one, other, turn)
+    const items = other.items.every((item) => {
+      const at = lay(item.centre)
+      return one.items.some((mine) => lengthOf(minus(mine.centre, at)) < NEAR && kind(mine) === kind(item))
+    })
+    return items && other.joins.every((join) => one.joins.some((mine) => pressedAlike(bench, [one, mine], [other, join], lay, turn)))
+  })
+}
+
+const NEAR = 1e-6
+type Turn = (spot: Spot) => Spot
+const TURNS: readonly Turn[] = [([x, y]) => [x, y], ([x, y]) => [-y, x], ([x, y]) => [-x, -y], ([x, y]) => [y, -x]]
+
+/** Moves the other run, turned, on top of the one. */
+function laidOn(one: Run, other: Run, turn: Turn): Turn {
+  const corner = (spots: readonly Spot[]): Spot => {
+    const { left, top } = extentOf(spots)
+    return [left, top]
+  }
+  const to = corner(one.items.flatMap(({ patches }) => cornersOf(patches)))
+  const from = corner(other.items.flatMap(({ patches }) => cornersOf(patches)).map(turn))
+  return (spot) => plus(turn(spot), minus(to, from))
+}
+
+function pressedAlike(bench: Bench, [one, mine]: readonly [Run, Join], [other, join]: readonly [Run, Join], lay: Turn, turn: Turn): boolean {
+  if (mine.kind !== join.kind || lengthOf(minus(middleOfSeam(bench, mine), lay(middleOfSeam(bench, join)))) > NEAR) return false
+  const [ours, theirs] = [towardSign(mine, one, bench), towardSign(join, other, bench)]
+  const turned = turn(other.axis)
+  return ours === 0 || theirs === 0 ? ours === theirs : dot(one.axis, turned) * ours * theirs > 0
+}
+
+const middleOfSeam = (bench: Bench, { from, to }: Join): Spot => middleOf(spotOf(bench, from), spotOf(bench, to))
+
+/** +1 where a seam is pressed toward what lies after it, −1 before it, 0 open. */
+export function towardSign(join: Join, run: Run, bench: Bench): -1 | 0 | 1 {
+  if (join.press.toward === 'open') return 0
+  const place = seamPlace(bench, run, join)
+  const toward = join.sides[join.press.toward]
+  const item = run.items.find(({ piece }) => piece === toward)
+  const other = run.items.find(({ piece }) => piece === join.sides[join.press.toward === 0 ? 1 : 0])
+  // One of the two is an item of its own; the other may be the run so far.
+  if (item !== undefined) return dot(item.centre, run.axis) > place ? 1 : -1
+  return other !== undefined && dot(other.centre, run.axis) > place ? -1 : 1
 }
 
 function named(bench: Bench, groups: readonly (readonly Run[])[], runs: readonly Run[]): Together[] {
-  const places = linePlaces(runs)
+  const lines = linesOf(bench, runs)
   let sections = 0
   return groups.map((group): Together => {
     const [first] = group as [Run]
-    const next = bench.usedBy.get(first.final.id)
-    if (next === undefined || next.stage === 'border') return { runs: group, name: 'the block', title: TITLES[first.stage] ?? 'Join the block' }
-    const lines = group.flatMap((run) => places.get(run.final.id) ?? [])
-    if (lines.length === group.length) {
-      const word = first.stage === 'column' ? 'column' : 'row'
-      const said = lines.length === 1 ? `${word} ${lines[0]}` : `${word}s ${listOf(lines)}`
+    if (isBlock(bench, first)) return { runs: group, name: 'the block', title: blockTitle(first, lines) }
+    const places = group.flatMap((run) => lines?.places.get(run.final.id) ?? []).sort((a, b) => a - b)
+    if (lines !== null && places.length === group.length) {
+      const said = places.length === 1 ? `${lines.word} ${places[0]}` : `${lines.word}s ${listOf(places)}`
       return { runs: group, name: said, title: `Sew ${said}` }
     }
     sections += 1
@@ -138,21 +191,37 @@ function named(bench: Bench, groups: readonly (readonly Run[])[], runs: readonly
   })
 }
 
-const TITLES: Partial<Record<Stage, string>> = {
-  block: 'Join the block',
-  row: 'Sew the block',
-  column: 'Sew the block',
-  section: 'Join the sections',
+function isBlock(bench: Bench, { final }: Run): boolean {
+  const next = bench.usedBy.get(final.id)
+  return next === undefined || next.stage === 'border'
+}
+
+function blockTitle(run: Run, lines: Lines | null): string {
+  if (lines !== null) return `Join the ${lines.word}s`
+  return run.items.every(({ unit }) => unit !== null) ? 'Sew the block' : 'Join the sections'
 }
 
 export const listOf = (numbers: readonly number[]): string =>
   numbers.length < 2 ? String(numbers[0] ?? '') : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`
 
-/** Which row or column each item of the block's last run is, from 1. */
-function linePlaces(runs: readonly Run[]): ReadonlyMap<string, number> {
-  const last = runs.find(({ stage }) => stage === 'block')
-  const lines = new Set(runs.filter(({ stage }) => stage === 'row' || stage === 'column').map(({ final }) => final.id))
-  return new Map((last?.items ?? []).flatMap(({ piece }, index) => (lines.has(piece) ? [[piece, index + 1] as const] : [])))
+export interface Lines {
+  readonly word: 'row' | 'column'
+  /** By piece, from 1. */
+  readonly places: ReadonlyMap<string, number>
+}
+
+/** Rows or columns: what the block's last run joins, where some of it was sewn before and each reaches from edge to edge. */
+export function linesOf(bench: Bench, runs: readonly Run[]): Lines | null {
+  const last = runs.find((run) => isBlock(bench, run))
+  if (last === undefined || last.items.every(({ unit }) => unit !== null)) return null
+  const across = Math.abs(last.axis[1]) > 1 - 1e-9 ? 0 : Math.abs(last.axis[0]) > 1 - 1e-9 ? 1 : null
+  if (across === null) return null
+  const far = bench.report.block.finished[across]
+  const wide = last.items.every(({ patches }) => {
+    const box = rectangleOf(patches)
+    return box !== null && Math.abs((across === 0 ? box.right - box.left : box.bottom - box.top) - far) < 1e-6
+  })
+  return wide ? { word: across === 0 ? 'row' : 'column', places: new Map(last.items.map(({ piece }, index) => [piece, index + 1])) } : null
 }
 
 /** The middle of a join's seam along the axis of its run. */

@@ -1,0 +1,72 @@
+/** The booklet on the screen: the steps with their pictures, the maker's own words, what becomes of them when the block changes, a photograph. */
+import { AxeBuilder } from '@axe-core/playwright'
+import { button, expect, kept, type Locator, openApp, openSheet, type Page, SCREENS, test } from './maker.ts'
+
+const booklet = (page: Page): Locator => page.getByRole('region', { name: 'Booklet' })
+const step = (page: Page, title: RegExp): Locator => booklet(page).getByRole('listitem', { name: title })
+
+/** A red dot: the smallest photograph. */
+const DOT = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mP8z8DwHwAFBQIAX8jx0gAAAABJRU5ErkJggg=='
+
+for (const { name, width, height } of SCREENS) {
+  test.describe(name, () => {
+    test.use({ viewport: { width, height } })
+
+    test('the steps of the star are told and drawn @both', async ({ page }) => {
+      await openApp(page)
+      await openSheet(page, 'Booklet')
+      await expect(step(page, /Make four geese/)).toContainText('Press both seams toward the wings.')
+      await expect(step(page, /Join the rows/)).toContainText('match 2 nested seams')
+      await expect(step(page, /Sew rows 1 and 3/).getByRole('img', { name: /from the wrong side, sewn and pressed/ })).toBeVisible()
+      expect((await new AxeBuilder({ page }).analyze()).violations.map(({ id, nodes }) => `${id} ${nodes[0]?.target}`)).toEqual([])
+    })
+  })
+}
+
+test("a maker's words are kept, marked when the block moves on, and put back @both", async ({ page }) => {
+  await openApp(page)
+  await openSheet(page, 'Booklet')
+  await page.getByLabel('Title').fill('A star for the first class')
+  await page.getByLabel('By', { exact: true }).fill('An invented maker')
+  const row = step(page, /Sew rows 1 and 3/)
+  await row.getByRole('button', { name: /^Change the words of step/ }).click()
+  await row.getByRole('textbox', { name: /^Words of step/ }).fill('Sew the first row as I show you.')
+  await row.getByRole('button', { name: /^Add a note/ }).click()
+  await row.getByRole('textbox', { name: /^Note on step/ }).fill('Mind the iron.')
+  for (const words of ['words of', 'note on']) await row.getByRole('button', { name: new RegExp(`^Done with the ${words} step`) }).click()
+  await expect(row).toContainText('Sew the first row as I show you.')
+  await expect(row).toContainText('Mind the iron.')
+  await kept(page)
+  await page.reload()
+  await openSheet(page, 'Booklet')
+  await expect(page.getByLabel('Title')).toHaveValue('A star for the first class')
+  await expect(row).toContainText('Sew the first row as I show you.')
+  await expect(row).not.toContainText('The block has moved on')
+
+  await openSheet(page, 'Block')
+  await page.getByLabel('Cell, finished (in)').fill('2')
+  await page.keyboard.press('Enter')
+  await openSheet(page, 'Booklet')
+  await expect(row).toContainText('The block has moved on since you wrote these words.')
+  await row.getByRole('button', { name: /back to the program’s words$/ }).click()
+  await expect(row).toContainText('8 1/2 × 2 1/2 in')
+  await expect(row).toContainText('Mind the iron.')
+  await button(page, 'Undo').click()
+  await expect(row).toContainText('Sew the first row as I show you.')
+})
+
+test('a photograph is added to a step and taken away @both', async ({ page }) => {
+  await openApp(page)
+  await openSheet(page, 'Booklet')
+  const layout = step(page, /Lay out the block/)
+  const chooser = page.waitForEvent('filechooser')
+  await layout.getByRole('button', { name: /^Add a photograph/ }).click()
+  await (await chooser).setFiles({ name: 'dot.png', mimeType: 'image/png', buffer: Buffer.from(DOT, 'base64') })
+  await expect(layout.getByRole('img', { name: /^Your photograph/ })).toBeVisible()
+  const wrong = page.waitForEvent('filechooser')
+  await layout.getByRole('button', { name: /^Change the photograph/ }).click()
+  await (await wrong).setFiles({ name: 'words.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') })
+  await expect(page.getByText(/words.txt is no picture/)).toBeVisible()
+  await layout.getByRole('button', { name: /^Take away the photograph/ }).click()
+  await expect(layout.getByRole('img', { name: /^Your photograph/ })).toHaveCount(0)
+})
