@@ -28,7 +28,7 @@ import { apply, redone, undone, unedited } from '../../web/state/history.ts'
 import { STAR } from '../writing/star.ts'
 
 /** The block after edits; each is undone and redone on the way, and the file read back. */
-function after(block: Block, ...edits: Edit[]): Block {
+function edited(block: Block, ...edits: Edit[]): Block {
   return edits.reduce((before, edit) => {
     const history = apply(unedited(before), edit)
     expect(undone(history).block, `undo ${edit.name}`).toEqual(before)
@@ -53,64 +53,64 @@ const words = (block: Block, title: RegExp, said: string): Edit => {
 
 describe('edits of the booklet', () => {
   it('title it, put a name on it, introduce it, and take all that away again', () => {
-    const own = after(STAR, setBookletTitle('For the first class'), setBookletBy('An invented maker'), setIntroduction('Begin here.'))
+    const own = edited(STAR, setBookletTitle('For the first class'), setBookletBy('An invented maker'), setIntroduction('Begin here.'))
     expect(own.booklet).toEqual({ title: 'For the first class', by: 'An invented maker', introduction: 'Begin here.' })
-    expect(after(own, setBookletTitle(''), setBookletBy(' '), setIntroduction(''))).not.toHaveProperty('booklet')
+    expect(edited(own, setBookletTitle(''), setBookletBy(' '), setIntroduction(''))).not.toHaveProperty('booklet')
   })
 
   it('keep words, a note and a photograph on a step, each by itself', () => {
     const { key } = titled(STAR, GEESE)
-    const own = after(STAR, words(STAR, GEESE, 'My way.'), setStepNote(key, 'Slowly.'), setStepPhotograph(key, 'data:image/png;base64,AAAA'))
+    const own = edited(STAR, words(STAR, GEESE, 'My way.'), setStepNote(key, 'Slowly.'), setStepPhotograph(key, 'data:image/png;base64,AAAA'))
     expect(titled(own, GEESE)).toMatchObject({
       edited: { words: 'My way.', stale: false },
       note: 'Slowly.',
       photograph: 'data:image/png;base64,AAAA',
     })
-    const back = after(own, restoreStep(key))
+    const back = edited(own, restoreStep(key))
     expect(titled(back, GEESE)).not.toHaveProperty('edited')
     expect(titled(back, GEESE).note).toBe('Slowly.')
-    expect(after(back, setStepNote(key, ''), setStepPhotograph(key, null))).not.toHaveProperty('booklet')
+    expect(edited(back, setStepNote(key, ''), setStepPhotograph(key, null))).not.toHaveProperty('booklet')
   })
 
   it('leave nothing behind where the words are the program’s own', () => {
     const { key, sentences } = titled(STAR, GEESE)
-    expect(after(STAR, editStep(key, programWords(sentences), programWords(sentences)))).not.toHaveProperty('booklet')
+    expect(edited(STAR, editStep(key, programWords(sentences), programWords(sentences)))).not.toHaveProperty('booklet')
   })
 
   it.each(['unit:__proto__', 'constructor', 'toString'])('take a step called %s for one like any other', (key) => {
-    const own = after(STAR, setStepNote(key, 'a note'))
+    const own = edited(STAR, setStepNote(key, 'a note'))
     expect(Object.entries(own.booklet?.steps ?? {})).toEqual([[key, { note: 'a note' }]])
   })
 })
 
 describe('words on a step whose block moves on', () => {
-  const own = after(STAR, words(STAR, GEESE, 'My way.'))
+  const own = edited(STAR, words(STAR, GEESE, 'My way.'))
 
   it('are marked once the program would say something else there, until the maker says that they hold', () => {
-    const smaller = after(own, setGrid({ cell: 2 }))
+    const smaller = edited(own, setGrid({ cell: 2 }))
     const step = titled(smaller, GEESE)
     expect(step.edited).toEqual({ words: 'My way.', stale: true })
-    const held = after(smaller, keepStepWords(step.key, programWords(step.sentences)))
+    const held = edited(smaller, keepStepWords(step.key, programWords(step.sentences)))
     expect(titled(held, GEESE).edited).toEqual({ words: 'My way.', stale: false })
   })
 
   it('are not marked where the change is elsewhere', () => {
-    const other = after(own, recolourPatch('m', 'patch', 'plum'), setName('Another star'))
+    const other = edited(own, recolourPatch('m', 'patch', 'plum'), setName('Another star'))
     expect(stepsOf(other).find(({ edited }) => edited !== undefined)?.edited).toEqual({ words: 'My way.', stale: false })
   })
 
   it('stay with the step when the unit that named it goes', () => {
     const { key } = titled(own, GEESE)
     expect(key).toBe('unit:g1')
-    const fewer = after(own, removeUnits(['g2']))
+    const fewer = edited(own, removeUnits(['g2']))
     expect(titled(fewer, /^Make three geese/).edited).toEqual({ words: 'My way.', stale: true })
   })
 
   it('are told apart and kept where no step is left for them, until thrown away', () => {
-    const none = after(own, removeUnits(['g1', 'g2', 'g3', 'g4']))
+    const none = edited(own, removeUnits(['g1', 'g2', 'g3', 'g4']))
     const { orphans } = bookletOf(report(none), none)
     expect(orphans).toEqual([{ key: 'unit:g1', words: 'My way.' }])
-    expect(after(none, dropStepWords('unit:g1'))).not.toHaveProperty('booklet')
+    expect(edited(none, dropStepWords('unit:g1'))).not.toHaveProperty('booklet')
   })
 })
 
