@@ -228,6 +228,11 @@ function Step({ step, number, block, unit }: StepProps) {
         >
           {writing ? t('Done') : t('Change the words')}
         </button>
+        <button type="button" aria-label={noteLabel(noting, note, number)} onClick={() => setNoting(!noting)}>
+          {noting ? t('Done') : note === undefined ? t('Add a note') : t('Change the note')}
+        </button>
+        <Photograph stepKey={key} number={number} there={photograph !== undefined} />
+        {/* Last, so that no button moves from under the hand that has just left the words. */}
         {edited !== undefined && (
           <button
             type="button"
@@ -240,10 +245,6 @@ function Step({ step, number, block, unit }: StepProps) {
             {t('Put back the program’s words')}
           </button>
         )}
-        <button type="button" aria-label={noteLabel(noting, note, number)} onClick={() => setNoting(!noting)}>
-          {noting ? t('Done') : note === undefined ? t('Add a note') : t('Change the note')}
-        </button>
-        <Photograph stepKey={key} number={number} there={photograph !== undefined} />
       </div>
     </li>
   )
