@@ -18,6 +18,56 @@ export function outlineTrouble(corners: readonly FilePoint[]): 'few' | 'crossed'
   return crossed(corners.map((corner) => exactPoint(corner))) ? 'crossed' : null
 }
 
+/** Whether the way from the last corner to the next crosses or touches what is drawn already; to come back to the first corner is to close. */
+export function crossesPath(corners: readonly FilePoint[], next: FilePoint): boolean {
+  const { outlines } = inParts([[...corners, next].map((corner) => exactPoint(corner))])
+  const points = outlines[0] ?? []
+  const to = points.at(-1)
+  const from = points.at(-2)
+  if (from === undefined || to === undefined) return false
+  if (from[0] === to[0] && from[1] === to[1]) return true
+  const closes = points.length > 3 && points[0]?.[0] === to[0] && points[0]?.[1] === to[1]
+  // The side before shares its end with the new one: it is crossed only by going back along it.
+  const before = points.at(-3)
+  if (before !== undefined && signOf(before, from, to) === 0 && dot(before, from, to) < 0n) return true
+  return points
+    .slice(0, -3)
+    .some((start, index) =>
+      closes && index === 0 ? goesAlong(points[1] as WholePoint, start, from) : meetsAt(start, points[index + 1] as WholePoint, from, to),
+    )
+}
+
+type WholePoint = readonly [number, number]
+
+const big = (value: number): bigint => BigInt(value)
+
+/** On which side of the line from a to b the point c lies. */
+function signOf(a: WholePoint, b: WholePoint, c: WholePoint): -1 | 0 | 1 {
+  const cross = big(b[0] - a[0]) * big(c[1] - a[1]) - big(b[1] - a[1]) * big(c[0] - a[0])
+  return cross < 0n ? -1 : cross > 0n ? 1 : 0
+}
+
+/** The way from a to b, along the way from b to c. */
+const dot = (a: WholePoint, b: WholePoint, c: WholePoint): bigint => big(b[0] - a[0]) * big(c[0] - b[0]) + big(b[1] - a[1]) * big(c[1] - b[1])
+
+/** Whether the last side, which ends where the first begins, lies along the first. */
+const goesAlong = (second: WholePoint, first: WholePoint, from: WholePoint): boolean =>
+  signOf(second, first, from) === 0 && dot(second, first, from) < 0n
+
+function meetsAt(a: WholePoint, b: WholePoint, c: WholePoint, d: WholePoint): boolean {
+  const signs = [signOf(a, b, c), signOf(a, b, d), signOf(c, d, a), signOf(c, d, b)] as const
+  if (signs[0] * signs[1] < 0 && signs[2] * signs[3] < 0) return true
+  return (
+    (signs[0] === 0 && within(a, b, c)) ||
+    (signs[1] === 0 && within(a, b, d)) ||
+    (signs[2] === 0 && within(c, d, a)) ||
+    (signs[3] === 0 && within(c, d, b))
+  )
+}
+
+const within = (a: WholePoint, b: WholePoint, p: WholePoint): boolean =>
+  p[0] >= Math.min(a[0], b[0]) && p[0] <= Math.max(a[0], b[0]) && p[1] >= Math.min(a[1], b[1]) && p[1] <= Math.max(a[1], b[1])
+
 /** The outline of a unit of one patch; null for a unit that has seams of its own. */
 export function onePatch(unit: Unit): readonly ExactPoint[] | null {
   if (unit.kind === 'polygon') return unit.corners.map(exactPoint)

@@ -6,7 +6,7 @@ import { broughtInto, pasteUnits, readUnits, writeUnits } from '../../geometry/b
 import { moveUnits, placeUnit, recolourPatch, removeUnits, turnUnits } from '../../geometry/block/edits.ts'
 import type { Edit } from '../../geometry/block/edits.ts'
 import { canRepeat, imagesOf, REPEATS, type Repeat, withImages } from '../../geometry/block/repeat.ts'
-import { exactRing, inParts, onePatch, outlineTrouble, reshape } from '../../geometry/block/shapes.ts'
+import { crossesPath, exactRing, inParts, onePatch, outlineTrouble, reshape } from '../../geometry/block/shapes.ts'
 import type { Block, BoxUnit, FilePoint, Kind, Turn, Unit } from '../../geometry/block/values.ts'
 import { compare, rational, subtract, toFile, toNumber } from '../../geometry/exact/rational.ts'
 import { exactPoint, shapeOf } from '../../geometry/units/kinds.ts'
@@ -421,6 +421,87 @@ describe('free patches', () => {
       null,
     ],
   ])('judges an outline: %s', (_, corners, wanted) => expect(outlineTrouble(corners)).toBe(wanted))
+
+  it.each<[string, FilePoint[], FilePoint, boolean]>([
+    [
+      'onward',
+      [
+        [0, 0],
+        [2, 0],
+      ],
+      [2, 2],
+      false,
+    ],
+    [
+      'the same corner again',
+      [
+        [0, 0],
+        [2, 0],
+      ],
+      [2, 0],
+      true,
+    ],
+    [
+      'back along the side before',
+      [
+        [0, 0],
+        [2, 0],
+      ],
+      [1, 0],
+      true,
+    ],
+    [
+      'straight on',
+      [
+        [0, 0],
+        [2, 0],
+      ],
+      [3, 0],
+      false,
+    ],
+    [
+      'across the first side',
+      [
+        [0, 0],
+        [2, 0],
+        [2, 2],
+        ['1/3', 2],
+      ],
+      ['1/3', -1],
+      true,
+    ],
+    [
+      'onto the first side',
+      [
+        [0, 0],
+        [2, 0],
+        [2, 2],
+      ],
+      [1, 0],
+      true,
+    ],
+    [
+      'closing at the first corner',
+      [
+        [0, 0],
+        [2, 0],
+        [2, 2],
+      ],
+      [0, 0],
+      false,
+    ],
+    [
+      'closing along the first side',
+      [
+        [0, 0],
+        [2, 0],
+        [2, 2],
+        [3, 0],
+      ],
+      [0, 0],
+      true,
+    ],
+  ])('knows a way that crosses what is drawn: %s', (_, corners, next, wanted) => expect(crossesPath(corners, next)).toBe(wanted))
 
   it('finds the exact corners of what was put together in doubles', () => {
     const whole = inParts([

@@ -59,9 +59,13 @@ export const unitsOver = (block: Block, rect: Rect): Unit[] =>
     .touching(rect.at, [rect.at[0] + rect.size[0], rect.at[1] + rect.size[1]])
     .filter((unit) => over(rect, rectOf(unit)))
 
-/** Whether boxes lie inside the grid and over no other unit's box. */
-export const fits = (block: Block, rects: readonly Rect[], besides: ReadonlySet<string>): boolean =>
-  rects.every((rect) => onGrid(block, rect) && unitsOver(block, rect).every(({ id }) => besides.has(id)))
+/** Whether boxes lie inside the grid and over no other unit's box. Free patches may lie over anything: their boxes say little, the findings say the rest. */
+export function fits(block: Block, rects: readonly Rect[], besides: ReadonlySet<string>, units?: readonly Unit[]): boolean {
+  return rects.every((rect, index) => {
+    if (!onGrid(block, rect)) return false
+    return units?.[index]?.kind === 'polygon' || unitsOver(block, rect).every(({ id, kind }) => kind === 'polygon' || besides.has(id))
+  })
+}
 
 export function onGrid({ grid: { columns, rows } }: Block, { at, size }: Rect): boolean {
   return at[0] >= -HAIR && at[1] >= -HAIR && at[0] + size[0] <= columns + HAIR && at[1] + size[1] <= rows + HAIR
