@@ -1,6 +1,7 @@
 /** The page: the head, the tray and fabrics, the board, the sheets beside it. */
 import { type ComponentType, lazy, Suspense, useEffect } from 'react'
-import { Board, KEYS } from './canvas/Board.tsx'
+import { Board } from './canvas/Board.tsx'
+import { KEYS } from './canvas/keys.ts'
 import { useHeld } from './canvas/gestures.ts'
 import { Swatch } from './panels/ClothDefs.tsx'
 import { Difference } from './panels/Difference.tsx'

@@ -1,60 +1,46 @@
 /**
  * The board: the block under the maker's hand.
  *
- * Pointer   press and drag a unit to move it (Alt: half cells); drag over empty cells to choose; two fingers or the wheel to zoom; Space or the middle
- *           button to pan. A press on a patch recolours it while a fabric is in hand, else chooses it.
- * Keys      listed in `KEYS`; everything that a pointer does, keys do.
+ * Pointer   press and drag a unit to move it (Alt: half cells), onto another of its size to change their places; drag over empty cells to choose, or to
+ *           lay a run of the unit in hand; two fingers or the wheel to zoom; Space or the middle button to pan. A press on a patch recolours it while a
+ *           fabric is in hand, else chooses it. What a drag means is in `hand.ts`.
+ * Keys      in `keys.ts`; everything that a pointer does, keys do.
  */
-import { type KeyboardEvent, type PointerEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
-import { type Findings, type Layered, moveUnits, recolourPatch } from '../../geometry/index.ts'
-import { edit, look, now, redo, tryOut, undo, useStore, useTold } from '../state/store.ts'
-import { copyChosen, halfTurnChosen, mirrorChosen, mirrorWhole, moveChosen, placeAt, pourAt, removeChosen, turnChosen, turnWhole } from './actions.ts'
+import { type ClipboardEvent, type KeyboardEvent, type PointerEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { canBecome, type Findings, type Layered, type Repeat, toFile, type Unit } from '../../geometry/index.ts'
+import { look, now, tryOut, useStore, useTold } from '../state/store.ts'
+import { t, tn } from '../words/words.ts'
+import { layRun, moveTo, placeAt, pourAt, replaceWith, resizeTo, sayNoSwap, swap, mirrorChosen, turnChosen } from './actions.ts'
+import { BoardStrip, BoardTools } from './BoardTools.tsx'
+import { cellId, Cells } from './Cells.tsx'
+import { cutAfterCopy, pasteText, sayCopied, takenText } from './clipboard.ts'
 import { clothPainting } from './cloth.ts'
-import { fits, getReady, pieceAt, piecesIn, unitById, unitsById, unitsIndex } from './find.ts'
+import { addCorner } from './drawing.ts'
+import { fits, getReady, pieceAt, unitById, unitsById } from './find.ts'
 import { CARRY, dropWith, type Held as HeldThing, useHeld } from './gestures.ts'
-import { drawHeld, handlesOf, REACH } from './held.ts'
-import { newUnit, type TrayKind } from './newUnit.ts'
-import { type Frame, frameOf, snap } from './place.ts'
+import { aroundOf, carried, chosenBy, followed, type Gesture, pressed, resizing, type Scene, scaling, type Touch } from './hand.ts'
+import { type Carry, carryOf, drawHeld, type Ghost, handlesOf, reachOf } from './held.ts'
+import { keyed } from './keys.ts'
+import { newUnit, sizeOfKind, type TrayKind } from './newUnit.ts'
 import { drawMarks, meetingsIndex } from './numbers.ts'
-import { around, bordersAround, linesOf, number, piecesOfUnit, type Rect, rectOf, type Spot, spot, tiedTo } from './shapes.ts'
+import { type Frame, frameOf, snap } from './place.ts'
 import { usePrints } from './prints.ts'
+import { around, bordersAround, linesOf, number, piecesOfUnit, rectOf, type Spot, spot, tiedTo } from './shapes.ts'
+import { snapPoint } from './snapping.ts'
 import { type Sheets, sheetsIn } from './stage.ts'
 import { type Still, stillOn } from './still.ts'
 import { tiler } from './tiles.ts'
-import { t } from '../words/words.ts'
 import { useInk } from './useInk.ts'
+import { useOutlines } from './useOutlines.ts'
 import { drawDifference } from './views/difference.ts'
 import { paint } from './views/paint.ts'
 import { drawPreview } from './views/preview.ts'
 import { useDifference } from './views/useDifference.ts'
 import { useSheets } from './views/useSheets.ts'
-import { useOutlines } from './useOutlines.ts'
-
-export const KEYS: readonly (readonly [string, string])[] = [
-  ['Arrows', 'walk over the cells'],
-  ['Enter', 'choose at the cursor; again: the next patch of the cell (Shift adds)'],
-  ['Alt + arrows', 'move what is chosen'],
-  ['T, Shift + T', 'turn a quarter, half round'],
-  ['M', 'mirror'],
-  ['B, Shift + B', 'turn, mirror the whole block'],
-  ['D, Delete', 'copy, remove'],
-  ['P', 'place the unit in hand at the cursor'],
-  ['F', 'recolour the patch chosen at the cursor with the fabric in hand'],
-  ['+ − 0', 'zoom in, out, fit'],
-  ['Shift + arrows', 'pan'],
-  ['Ctrl + Z, Ctrl + Shift + Z', 'undo, do again'],
-  ['Escape', 'let go of everything'],
-]
-
-type Gesture =
-  | { readonly sort: 'press'; readonly from: Spot; readonly unit: string | null; readonly name: string | null; readonly add: boolean }
-  | { readonly sort: 'move'; readonly from: Spot; readonly by: Spot; readonly ids: readonly string[] }
-  | { readonly sort: 'box'; readonly from: Spot; readonly to: Spot; readonly add: boolean }
-  | { readonly sort: 'pan'; readonly from: Spot; readonly pan: Spot }
-  | { readonly sort: 'pinch'; readonly apart: number; readonly middle: Spot; readonly zoom: number; readonly pan: Spot }
 
 /** Milliseconds of rest before what a press asks is made ready. */
 const READY = 100
+const [LEAST_ZOOM, MOST_ZOOM] = [0.3, 24]
 const NO_CELLS: Layered['cells'] = []
 
 export function Board() {
@@ -62,6 +48,9 @@ export function Board() {
   const [size, setSize] = useState<Spot>([640, 560])
   const [gesture, setGesture] = useState<Gesture | null>(null)
   const [focused, setFocused] = useState(false)
+  // A finger needs larger handles than a mouse; what touched the board last decides.
+  const [coarse, setCoarse] = useState(() => window.matchMedia('(pointer: coarse)').matches)
+  const [hover, setHover] = useState<Touch | null>(null)
   const pointers = useRef(new Map<number, Spot>())
   const space = useRef(false)
   const canvas = useRef<HTMLDivElement>(null)
@@ -77,7 +66,7 @@ export function Board() {
   const [block, report] = preview === null ? [own, told.report] : [preview.block, preview.report]
   const difference = useDifference()
   const held = useHeld()
-  const { ink, paper } = useInk()
+  const { ink, paper, accent } = useInk()
   const borders = bordersAround(block)
   const extent = useMemo(
     () => ({ columns: block.grid.columns, rows: block.grid.rows, around: borders }),
@@ -88,7 +77,8 @@ export function Board() {
     [extent, size, view.zoom, view.pan, view.look],
   )
   const rects = useMemo(() => unitsById(block, view.chosen).map(rectOf), [block, view.chosen])
-  const handles = gesture === null ? handlesOf(frame, around(rects)) : null
+  const handles = gesture === null && preview === null && view.tool === 'hand' ? handlesOf(frame, around(rects), coarse) : null
+  const scene: Scene = { block, chosen: view.chosen, tool: view.tool, taking: view.taking as TrayKind | null, scale: frame.scale, pan: view.pan }
   const faults = useOutlines(report, block.grid.columns, block.grid.rows)
   const deep = useStore((state) => state.deep)
   const stitching = useStore((state) => state.stitching)
@@ -143,7 +133,7 @@ export function Board() {
 
   function zoomAt([x, y]: Spot, by: number): void {
     const { zoom, pan } = now().view
-    const next = Math.min(24, Math.max(0.3, zoom * by))
+    const next = Math.min(MOST_ZOOM, Math.max(LEAST_ZOOM, zoom * by))
     const [dx, dy] = [x - size[0] / 2 - pan[0], y - size[1] / 2 - pan[1]]
     const grown = next / zoom
     look({ zoom: next, pan: [pan[0] + dx - dx * grown, pan[1] + dy - dy * grown] })
@@ -162,37 +152,36 @@ export function Board() {
     dropWith((thing) => {
       const box = place.current?.getBoundingClientRect()
       if (box === undefined || thing.x < box.left || thing.x > box.right || thing.y < box.top || thing.y > box.bottom) return false
-      if (thing.sort === 'unit') placeAt(thing.kind, landing(thing))
+      const over = replacedBy(thing)
+      if (thing.sort === 'unit' && over !== null) replaceWith(thing.kind, [over.id])
+      else if (thing.sort === 'unit') placeAt(thing.kind, landing(thing))
       else pourAt(thing.fabric, landing(thing))
       return true
     })
   })
 
+  const touchOf = (event: PointerEvent): Touch => {
+    const spotAt = at(event)
+    return {
+      at: spotAt,
+      cells: frame.toCells(...spotAt),
+      half: event.altKey,
+      add: event.shiftKey || event.ctrlKey || event.metaKey,
+      by: event.pointerType,
+    }
+  }
+
   function press(event: PointerEvent<HTMLDivElement>): void {
     tryOut(null)
-    const from = at(event)
-    pointers.current.set(event.pointerId, from)
+    const touch = touchOf(event)
+    setCoarse(touch.by === 'touch')
+    pointers.current.set(event.pointerId, touch.at)
     place.current?.setPointerCapture(event.pointerId)
-    if (pointers.current.size === 2) {
-      const [one, other] = [...pointers.current.values()] as [Spot, Spot]
-      setGesture({
-        sort: 'pinch',
-        apart: Math.hypot(one[0] - other[0], one[1] - other[1]),
-        middle: [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2],
-        zoom: view.zoom,
-        pan: view.pan,
-      })
-      return
-    }
-    if (event.button === 1 || space.current) {
-      setGesture({ sort: 'pan', from, pan: view.pan })
-      return
-    }
+    if (pointers.current.size === 2) return setGesture(pinchOf([...pointers.current.values()] as [Spot, Spot]))
+    if (event.button === 1 || space.current) return setGesture({ sort: 'pan', from: touch.at, pan: view.pan })
     if (event.button !== 0) return
-    const near = (spotAt: Spot): boolean => Math.hypot(spotAt[0] - from[0], spotAt[1] - from[1]) <= REACH
-    if (handles !== null && near(handles.turn)) return turnChosen()
-    if (handles !== null && near(handles.mirror)) return mirrorChosen()
-    const meeting = meetings && view.brush === null ? meetingAt(from) : -1
+    if (handles !== null && pressHandle(touch)) return
+    const meeting = meetings && view.brush === null && view.tool === 'hand' ? meetingAt(touch.at) : -1
     if (meeting >= 0)
       return look({
         finding: `meeting ${meeting}`,
@@ -200,36 +189,57 @@ export function Board() {
         sheet: 'findings',
         notice: t('The meeting is shown among the findings.'),
       })
-    const piece = pieceAt(block, frame.toCells(...from))
-    setGesture({ sort: 'press', from, unit: piece?.unit ?? null, name: piece?.name ?? null, add: event.shiftKey || event.ctrlKey || event.metaKey })
+    setGesture(pressed(touch, scene))
+  }
+
+  const pinchOf = ([one, other]: readonly [Spot, Spot]): Gesture => ({
+    sort: 'pinch',
+    apart: Math.hypot(one[0] - other[0], one[1] - other[1]),
+    middle: [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2],
+    zoom: view.zoom,
+    pan: view.pan,
+  })
+
+  function pressHandle({ at: from }: Touch): boolean {
+    if (handles === null) return false
+    const reach = reachOf(handles)
+    const near = (spotAt: Spot, within: number): boolean => Math.hypot(spotAt[0] - from[0], spotAt[1] - from[1]) <= within
+    if (near(handles.turn, reach.round)) turnChosen()
+    else if (near(handles.mirror, reach.round)) mirrorChosen()
+    else {
+      const corner = handles.corners.find((one) => near(one.at, reach.corner))
+      const started = corner === undefined ? null : resizing(view.chosen, corner.corner, block)
+      if (started === null) return false
+      setGesture(started)
+    }
+    return true
   }
 
   function move(event: PointerEvent<HTMLDivElement>): void {
-    const to = at(event)
-    if (pointers.current.has(event.pointerId)) pointers.current.set(event.pointerId, to)
+    const touch = touchOf(event)
+    if (pointers.current.has(event.pointerId)) pointers.current.set(event.pointerId, touch.at)
+    if (view.tool === 'patch') setHover(touch)
     if (gesture === null) return
-    if (gesture.sort === 'pinch' && pointers.current.size === 2) {
-      const [one, other] = [...pointers.current.values()] as [Spot, Spot]
-      const middle: Spot = [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2]
-      const zoom = Math.min(24, Math.max(0.3, gesture.zoom * (Math.hypot(one[0] - other[0], one[1] - other[1]) / Math.max(1, gesture.apart))))
-      const grown = zoom / gesture.zoom
-      const kept = (axis: 0 | 1): number => middle[axis] - size[axis] / 2 - (gesture.middle[axis] - size[axis] / 2 - gesture.pan[axis]) * grown
-      look({ zoom, pan: [kept(0), kept(1)] })
-    } else if (gesture.sort === 'pan') look({ pan: [gesture.pan[0] + to[0] - gesture.from[0], gesture.pan[1] + to[1] - gesture.from[1]] })
-    else if (gesture.sort === 'press' && Math.hypot(to[0] - gesture.from[0], to[1] - gesture.from[1]) > CARRY) begin(gesture, to, event.pointerType)
-    else if (gesture.sort === 'move') {
-      const [a, b] = [frame.toCells(...gesture.from), frame.toCells(...to)]
-      setGesture({ ...gesture, by: [snap(b[0] - a[0], event.altKey), snap(b[1] - a[1], event.altKey)] })
-    } else if (gesture.sort === 'box') setGesture({ ...gesture, to })
+    if (gesture.sort === 'pinch') return pinch(gesture)
+    if (gesture.sort === 'pan') return look({ pan: [gesture.pan[0] + touch.at[0] - gesture.from[0], gesture.pan[1] + touch.at[1] - gesture.from[1]] })
+    if (gesture.sort !== 'press') return setGesture(followed(gesture, touch, scene))
+    if (Math.hypot(touch.at[0] - gesture.from.at[0], touch.at[1] - gesture.from.at[1]) <= CARRY) return
+    const begun = carried(gesture, touch, scene)
+    if (begun.sort === 'move') look({ chosen: begun.ids, patch: null })
+    setGesture(begun)
   }
 
-  function begin({ from, unit, add }: Extract<Gesture, { sort: 'press' }>, to: Spot, pointer: string): void {
-    if (unit !== null) {
-      const ids = view.chosen.includes(unit) ? view.chosen : add ? [...view.chosen, unit] : [unit]
-      look({ chosen: ids, patch: null })
-      setGesture({ sort: 'move', from, by: [0, 0], ids })
-    } else if (pointer === 'touch') setGesture({ sort: 'pan', from, pan: view.pan })
-    else setGesture({ sort: 'box', from, to, add })
+  function pinch(gesture: Extract<Gesture, { sort: 'pinch' }>): void {
+    const [one, other] = [...pointers.current.values()]
+    if (one === undefined || other === undefined) return
+    const middle: Spot = [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2]
+    const zoom = Math.min(
+      MOST_ZOOM,
+      Math.max(LEAST_ZOOM, gesture.zoom * (Math.hypot(one[0] - other[0], one[1] - other[1]) / Math.max(1, gesture.apart))),
+    )
+    const grown = zoom / gesture.zoom
+    const kept = (axis: 0 | 1): number => middle[axis] - size[axis] / 2 - (gesture.middle[axis] - size[axis] / 2 - gesture.pan[axis]) * grown
+    look({ zoom, pan: [kept(0), kept(1)] })
   }
 
   function release(event: PointerEvent<HTMLDivElement>): void {
@@ -238,39 +248,37 @@ export function Board() {
     setGesture(null)
     if (done === null || event.type === 'pointercancel') return
     if (done.sort === 'press') tap(done)
-    else if (done.sort === 'move' && (done.by[0] !== 0 || done.by[1] !== 0)) {
-      if (fits(block, moved(done).rects, new Set(done.ids))) edit(moveUnits(done.ids, done.by[0], done.by[1]))
-      else look({ notice: 'It does not fit there: the cells are taken, or lie beyond the grid.' })
-    } else if (done.sort === 'box') chooseBox(done)
+    else if (done.sort === 'move') dropMoved(done)
+    else if (done.sort === 'resize') resizeTo(done.ids, done.to)
+    else if (done.sort === 'run') layRun(done.units)
+    else if (done.sort === 'box' || done.sort === 'round') choose(chosenBy(done, scene))
   }
 
-  function tap({ unit, name, add }: Extract<Gesture, { sort: 'press' }>): void {
-    if (unit === null || name === null) return look({ chosen: add ? view.chosen : [], patch: null })
-    if (view.brush !== null && !add) return pourAt(view.brush, frame.toCells(...(gesture as { from: Spot }).from))
-    const ids = add ? (view.chosen.includes(unit) ? view.chosen.filter((id) => id !== unit) : [...view.chosen, unit]) : [unit]
-    look({ chosen: ids, patch: add ? null : { unit, name }, notice: `${unit}, ${name}: chosen.` })
+  function dropMoved({ ids, snapped, fits: free, swap: other, inTheWay }: Extract<Gesture, { sort: 'move' }>): void {
+    if (free || (other === null && inTheWay === null)) moveTo(ids, snapped.by)
+    else if (other !== null) swap(ids[0] as string, other)
+    else sayNoSwap()
   }
 
-  function chooseBox({ from, to, add }: Extract<Gesture, { sort: 'box' }>): void {
-    const [a, b] = [frame.toCells(...from), frame.toCells(...to)]
-    const box: Rect = { at: [Math.min(a[0], b[0]), Math.min(a[1], b[1])], size: [Math.abs(a[0] - b[0]), Math.abs(a[1] - b[1])] }
-    const inBox = unitsIndex(block).touching(box.at, [box.at[0] + box.size[0], box.at[1] + box.size[1]])
-    const ids = [...new Set([...(add ? view.chosen : []), ...inBox.map(({ id }) => id)])]
-    look({ chosen: ids, patch: null, notice: `${ids.length} chosen.` })
-  }
+  const choose = (chosen: readonly string[]): void =>
+    look({ chosen, patch: null, notice: tn(chosen.length, 'One unit is chosen.', '{n} units are chosen.') })
 
-  function moved({ ids, by }: Extract<Gesture, { sort: 'move' }>): { rects: Rect[]; pieces: ReturnType<typeof piecesOfUnit> } {
-    const units = unitsById(block, ids)
-    return {
-      rects: units.map((unit) => {
-        const {
-          at: [x, y],
-          size: own,
-        } = rectOf(unit)
-        return { at: [x + by[0], y + by[1]], size: own }
-      }),
-      pieces: units.flatMap((unit) => piecesOfUnit(unit, by[0], by[1])),
+  function tap({ unit, name, from }: Extract<Gesture, { sort: 'press' }>): void {
+    if (view.tool === 'patch') return addCorner(cornerAt(from))
+    if (view.brush !== null && !from.add) return pourAt(view.brush, from.cells)
+    if (unit === null || name === null) {
+      if (view.taking !== null) return void placeAt(view.taking as TrayKind, [Math.floor(from.cells[0]), Math.floor(from.cells[1])])
+      return look({ chosen: from.add ? view.chosen : [], patch: null })
     }
+    const { add } = from
+    const ids = add ? (view.chosen.includes(unit) ? view.chosen.filter((id) => id !== unit) : [...view.chosen, unit]) : [unit]
+    look({ chosen: ids, patch: add ? null : { unit, name }, notice: t('{unit}, {patch}: chosen.', { unit, patch: name }) })
+  }
+
+  /** Where a corner of a free patch comes to lie: on the grid, on another edge, or on the middle. */
+  function cornerAt(touch: Touch): readonly [number | string, number | string] {
+    const [x, y] = snapPoint(touch.cells, aroundOf(scene, touch.cells, touch.cells, new Set(), touch.half))
+    return [toFile(x), toFile(y)]
   }
 
   function meetingAt(from: Spot): number {
@@ -283,94 +291,71 @@ export function Board() {
     return found === undefined ? -1 : report.meetings.indexOf(found.item)
   }
 
-  function ghost(): { pieces: ReturnType<typeof piecesOfUnit>; fits: boolean } | null {
-    if (gesture?.sort === 'move' && (gesture.by[0] !== 0 || gesture.by[1] !== 0)) {
-      const next = moved(gesture)
-      return { pieces: next.pieces, fits: fits(block, next.rects, new Set(gesture.ids)) }
+  /** What is moved or laid, made into paths once for each gesture. */
+  const movedIds = gesture?.sort === 'move' ? gesture.ids : null
+  const movedCarry = useMemo(
+    () => (movedIds === null ? null : carryOf(unitsById(block, movedIds).flatMap((unit) => piecesOfUnit(unit)))),
+    [block, movedIds],
+  )
+
+  function ghosts(): readonly Ghost[] {
+    if (gesture?.sort === 'move' && movedCarry !== null) return movedGhosts(gesture, movedCarry)
+    if (gesture?.sort === 'run') return [{ carry: carryOf(gesture.units.flatMap((unit) => piecesOfUnit(unit))), by: [0, 0], fits: true }]
+    if (gesture?.sort === 'resize') {
+      const scaled = scaling(gesture.box, gesture.to)
+      const pieces = unitsById(block, gesture.ids).flatMap((unit) => piecesOfUnit(unit))
+      return [{ carry: carryOf(pieces.map((piece) => ({ ...piece, corners: piece.corners.map(scaled) }))), by: [0, 0], fits: gesture.fits }]
     }
-    if (held?.sort !== 'unit') return null
-    const unit = newUnit(block, held.kind, landing(held))
-    return { pieces: piecesOfUnit(unit), fits: fits(block, [rectOf(unit)], new Set()) }
+    if (held?.sort !== 'unit') return []
+    const over = replacedBy(held)
+    const unit = newUnit(block, held.kind, over === null ? landing(held) : rectOf(over).at)
+    return [{ carry: carryOf(piecesOfUnit(unit)), by: [0, 0], fits: over !== null || fits(block, [rectOf(unit)], new Set()) }]
+  }
+
+  function movedGhosts({ ids, snapped, fits: free, swap: other }: Extract<Gesture, { sort: 'move' }>, carry: Carry): readonly Ghost[] {
+    const [own, there] = [unitById(block, ids[0] ?? ''), other === null ? undefined : unitById(block, other)]
+    if (own === undefined || there === undefined) return [{ carry, by: [number(snapped.by[0]), number(snapped.by[1])], fits: free }]
+    const [a, b] = [rectOf(own).at, rectOf(there).at]
+    const by: Spot = [b[0] - a[0], b[1] - a[1]]
+    return [
+      { carry: carryOf(piecesOfUnit(there)), by: [-by[0], -by[1]], fits: true },
+      { carry, by, fits: true },
+    ]
+  }
+
+  /** The unit that what comes from the tray would take the place of: one of its size, where it has no room beside it. */
+  function replacedBy(thing: HeldThing): Unit | null {
+    if (thing.sort !== 'unit') return null
+    const piece = pieceAt(block, frame.toCells(...at({ clientX: thing.x, clientY: thing.y })))
+    const unit = piece?.unit == null ? undefined : unitById(block, piece.unit)
+    if (unit === undefined || !canBecome(unit, thing.kind)) return null
+    const [w, h] = rectOf(unit).size
+    const size = sizeOfKind(thing.kind)
+    return w === size[0] && h === size[1] ? unit : null
   }
 
   function key(event: KeyboardEvent<HTMLDivElement>): void {
-    if (event.key === ' ') {
+    if (event.key === ' ' && view.tool !== 'patch') {
       space.current = true
       event.preventDefault()
       return
     }
-    const arrow = ARROWS[event.key]
-    const act = arrow === undefined ? actionOf(event) : () => walk(arrow, event)
+    const forget = event.key === 'Escape' && gesture !== null
+    const act = forget
+      ? () => setGesture(null)
+      : keyed(event, { zoomBy: (by) => zoomAt([size[0] / 2, size[1] / 2], by), mirrored: view.look === 'wrong' })
     if (act === undefined) return
     event.preventDefault()
     act()
   }
 
-  function walk([dx, dy]: Spot, event: KeyboardEvent): void {
-    const across = view.look === 'wrong' ? -dx : dx
-    if (event.altKey) return moveChosen(across, dy)
-    if (event.shiftKey) return look({ pan: [view.pan[0] - dx * 40, view.pan[1] - dy * 40] })
-    const [x, y] = view.cursor
-    const cursor: Spot = [Math.min(block.grid.columns - 1, Math.max(0, x + across)), Math.min(block.grid.rows - 1, Math.max(0, y + dy))]
-    const piece = pieceAt(block, middle(cursor))
-    look({
-      cursor,
-      notice: `Column ${cursor[0] + 1}, row ${cursor[1] + 1}: ${piece?.unit == null ? 'empty' : `${piece.unit}, ${piece.name}, ${fabricName(piece.fabric)}`}.`,
-    })
-  }
-
-  const fabricName = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
-  /** Just off the middle, where no diagonal runs. */
-  const middle = ([x, y]: Spot): Spot => [x + 0.47, y + 0.41]
-
-  function actionOf(event: KeyboardEvent): (() => void) | undefined {
-    const name = event.key.toLowerCase()
-    if (event.ctrlKey || event.metaKey) {
-      if (name === 'z') return event.shiftKey ? redo : undo
-      if (name === 'y') return redo
-      if (name === 'a') return () => look({ chosen: block.units.map(({ id }) => id), patch: null, notice: 'All units are chosen.' })
-      return undefined
-    }
-    const here = piecesIn(block, view.cursor).filter(({ unit }) => unit !== null)
-    const chosenHere = here.findIndex(({ unit, name }) => unit === view.patch?.unit && name === view.patch?.name)
-    const actions: Record<string, () => void> = {
-      enter: () => {
-        const piece = here[(chosenHere + 1) % here.length]
-        if (piece?.unit == null) return look({ chosen: [], patch: null, notice: 'There is no unit at the cursor.' })
-        const ids = event.shiftKey ? [...new Set([...view.chosen, piece.unit])] : [piece.unit]
-        const more = here.length > 1 && !event.shiftKey ? ' Enter again for the next patch in this cell.' : ''
-        look({
-          chosen: ids,
-          patch: event.shiftKey ? null : { unit: piece.unit, name: piece.name },
-          notice: `${piece.unit}, ${piece.name}: chosen.${more}`,
-        })
-      },
-      t: event.shiftKey ? halfTurnChosen : turnChosen,
-      m: mirrorChosen,
-      b: event.shiftKey ? mirrorWhole : turnWhole,
-      d: copyChosen,
-      delete: removeChosen,
-      backspace: removeChosen,
-      p: () => (view.taking === null ? look({ notice: 'Take a unit from the tray first.' }) : placeAt(view.taking as TrayKind, view.cursor)),
-      f: () => {
-        const piece = here[Math.max(0, chosenHere)]
-        if (view.brush === null) look({ notice: 'Take a fabric in hand first.' })
-        else if (piece?.unit == null) look({ notice: 'There is no patch at the cursor.' })
-        else {
-          edit(recolourPatch(piece.unit, piece.name, view.brush))
-          look({ notice: `${piece.unit}, ${piece.name}: recoloured to ${fabricName(view.brush)}.` })
-        }
-      },
-      '+': () => zoomAt([size[0] / 2, size[1] / 2], 1.2),
-      '=': () => zoomAt([size[0] / 2, size[1] / 2], 1.2),
-      '-': () => zoomAt([size[0] / 2, size[1] / 2], 1 / 1.2),
-      '0': () => look({ zoom: 1, pan: [0, 0] }),
-      escape: () => {
-        setGesture(null)
-        look({ chosen: [], patch: null, brush: null, taking: null, finding: null, notice: 'Nothing is held or chosen.' })
-      },
-    }
-    return actions[name]
+  function copy(event: ClipboardEvent, cut: boolean): void {
+    const text = takenText()
+    if (text === null) return
+    event.preventDefault()
+    event.clipboardData.setData('text/plain', text)
+    if (cut) cutAfterCopy()
+    else sayCopied()
   }
 
   const pointed = pointedAt(view.finding, report)
@@ -381,13 +366,13 @@ export function Board() {
   }, [block, view.patch])
 
   const stitched = stitching?.block === block ? stitching : null
-  const scene = useMemo(
+  const lying = useMemo(
     () => ({ block, report, look: view.look, cells, stitching: stitched, sheets: folds, ink, paper }),
     [block, report, view.look, cells, stitched, folds, ink, paper],
   )
   const prints = usePrints()
   // biome-ignore lint/correctness/useExhaustiveDependencies: a photograph that has just been decoded is drawn anew
-  const painting = useMemo(() => clothPainting(scene, tiles(block)), [scene, tiles, block, prints])
+  const painting = useMemo(() => clothPainting(lying, tiles(block)), [lying, tiles, block, prints])
   useEffect(() => still.current?.show(painting, frame, size), [painting, frame, size])
   useEffect(() => {
     const rest = setTimeout(() => getReady(block), READY)
@@ -403,50 +388,86 @@ export function Board() {
     })
   }, [report, numbers, meetings, faults, ring, frame, size, ink, paper, preview, difference])
   useEffect(() => {
+    const drawing = view.tool === 'patch'
     const held = {
       block,
-      chosen: gesture?.sort === 'move' ? [] : rects,
+      chosen: gesture?.sort === 'move' || gesture?.sort === 'resize' ? [] : rects,
       handles,
-      ghost: ghost(),
-      left: gesture?.sort === 'move' ? unitsById(block, gesture.ids).flatMap((unit) => piecesOfUnit(unit)) : [],
-      drawn: gesture?.sort === 'box' ? { from: gesture.from, to: gesture.to } : null,
-      cursor: focused ? view.cursor : null,
+      ghosts: ghosts(),
+      left: movedCarry,
+      guides: gesture?.sort === 'move' && gesture.swap === null ? gesture.snapped.guides : [],
+      drawn: gesture?.sort === 'box' ? { from: gesture.from.at, to: gesture.to.at } : null,
+      round: gesture?.sort === 'round' ? gesture.points.map((touch) => touch.at) : [],
+      corners: drawing ? view.corners.map(spot) : [],
+      next: !drawing ? null : hover !== null ? spot(cornerAt(hover)) : focused ? view.cursor : null,
+      cursor: focused && !drawing ? view.cursor : null,
       patch,
       finding: pointed,
+      mirrors: mirrorsOf(view.repeat, block.grid),
       ink,
       paper,
+      accent,
     }
     sheets.current?.held.show((pen) => drawHeld(pen, held, frame))
   })
 
   return (
-    <div
-      ref={place}
-      className="board"
-      role="application"
-      aria-label={`Board: ${block.name}, ${block.grid.columns} by ${block.grid.rows} cells`}
-      aria-describedby="keys"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed below it
-      tabIndex={0}
-      onPointerDown={press}
-      onPointerMove={move}
-      onPointerUp={release}
-      onPointerCancel={release}
-      onKeyDown={key}
-      onKeyUp={(event) => {
-        if (event.key === ' ') space.current = false
-      }}
-      onFocus={() => setFocused(true)}
-      onBlur={() => setFocused(false)}
-      data-scale={frame.scale}
-      data-origin={frame.toPixels(0, 0).join(',')}
-    >
-      <div ref={canvas} />
-    </div>
+    <>
+      <BoardTools />
+      <div className="bench">
+        <BoardStrip />
+        <div
+          ref={place}
+          className={view.tool === 'patch' ? 'board drawing' : 'board'}
+          role="application"
+          aria-label={t('Board: {block}, {columns} by {rows} cells', { block: block.name, columns: block.grid.columns, rows: block.grid.rows })}
+          aria-describedby="keys"
+          aria-activedescendant={cellId(view.cursor)}
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed below it
+          tabIndex={0}
+          onPointerDown={press}
+          onPointerMove={move}
+          onPointerUp={release}
+          onPointerCancel={release}
+          onPointerLeave={() => setHover(null)}
+          onKeyDown={key}
+          onKeyUp={(event) => {
+            if (event.key === ' ') space.current = false
+          }}
+          onCopy={(event) => copy(event, false)}
+          onCut={(event) => copy(event, true)}
+          onPaste={(event) => {
+            event.preventDefault()
+            pasteText(event.clipboardData.getData('text/plain'))
+          }}
+          onFocus={() => setFocused(true)}
+          onBlur={() => setFocused(false)}
+          data-scale={frame.scale}
+          data-origin={frame.toPixels(0, 0).join(',')}
+        >
+          <div ref={canvas} />
+          <Cells block={block} cursor={view.cursor} chosen={view.chosen} />
+        </div>
+      </div>
+    </>
   )
 }
 
-const ARROWS: Readonly<Record<string, Spot>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
+/** Cells by which a line of symmetry runs on beyond the block. */
+const BEYOND = 0.35
+
+function mirrorsOf(repeat: Repeat, { columns, rows }: { readonly columns: number; readonly rows: number }): readonly (readonly [Spot, Spot])[] {
+  const upright: readonly [Spot, Spot] = [
+    [columns / 2, -BEYOND],
+    [columns / 2, rows + BEYOND],
+  ]
+  const level: readonly [Spot, Spot] = [
+    [-BEYOND, rows / 2],
+    [columns + BEYOND, rows / 2],
+  ]
+  if (repeat === 'off') return []
+  return repeat === 'leftRight' ? [upright] : repeat === 'topBottom' ? [level] : [upright, level]
+}
 
 /** The seams a clash is bound up with. */
 function ringOf(finding: string | null, report: Findings | null): readonly (readonly Spot[])[] {

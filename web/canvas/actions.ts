@@ -1,43 +1,95 @@
-/** What keys, buttons and handles do alike: each acts on what is chosen and says what it did. */
+/** What keys, buttons, handles and drags do alike: each acts on what is chosen and says what it did, or in one sentence why not. */
 import {
+  alignUnits,
+  type Block,
+  canBecome,
+  canRepeat,
+  checkBlock,
   copyUnits,
+  type Edit,
+  fileBoxOf,
+  type FileBox,
   freshId,
+  keepsProportion,
   mirrorBlock,
   mirrorUnits,
   moveUnits,
   placeUnit,
+  placeUnits,
   recolourPatch,
   removeUnits,
+  replaceKind,
+  type Repeat,
+  resizeUnits,
   setTurn,
+  type Side,
+  spreadUnits,
+  swapUnits,
   turnBlock,
   turnUnits,
+  type Position,
   type Turn,
+  type Unit,
 } from '../../geometry/index.ts'
 import { edit, look, now } from '../state/store.ts'
-import { t } from '../words/words.ts'
+import { outcome, repeating } from '../state/repeating.ts'
+import { said, t, tn } from '../words/words.ts'
 import { newUnit, type TrayKind } from './newUnit.ts'
-import { fits, pieceAt, unitsById } from './find.ts'
+import { fits, pieceAt, unitById, unitsById } from './find.ts'
 import { around, rectOf, type Spot } from './shapes.ts'
 
-const block = () => now().history.block
+const block = (): Block => now().history.block
 const chosen = (): readonly string[] => now().view.chosen
 
+export const NO_ROOM = said('There is no room there: the cells are taken, or lie beyond the grid.')
+const NO_ROOM_FOR_IMAGES = said('It fits there, but its image does not: the cells are taken. Move what is in the way, or let edits not repeat.')
+const NOT_EXACT = said('Such fractions of a cell cannot be held exactly beside the others; choose a rounder place.')
+
 function some(act: (ids: readonly string[]) => void): void {
-  if (chosen().length === 0) look({ notice: 'Choose a unit first.' })
+  if (chosen().length === 0) look({ notice: t('Choose a unit first.') })
   else act(chosen())
+}
+
+/** Makes an edit where all that it moves, with its images, has room and can be held exactly; else says why not. */
+export function attempt(change: Edit, notice: string, trouble: string = t(NO_ROOM)): boolean {
+  const before = block()
+  const own = outcome(before, change)
+  if (own === before) return false
+  const all = outcome(before, repeating(before, change, now().view.repeat))
+  const reason = !hasRoom(before, own) ? trouble : !hasRoom(before, all) ? t(NO_ROOM_FOR_IMAGES) : isExact(before, all) ? null : t(NOT_EXACT)
+  if (reason !== null) {
+    look({ notice: reason })
+    return false
+  }
+  edit(change)
+  look({ notice })
+  return true
+}
+
+const fresh = (before: Block, after: Block): Unit[] => after.units.filter((unit) => unitById(before, unit.id) !== unit)
+
+function hasRoom(before: Block, after: Block): boolean {
+  const changed = fresh(before, after)
+  return changed.every((unit) => fits(after, [rectOf(unit)], new Set([unit.id]), [unit]))
+}
+
+/** Whole cells and halves are always exact; other fractions share a denominator with the rest of the file. */
+function isExact(before: Block, after: Block): boolean {
+  const round = (unit: Unit): boolean => unit.kind !== 'polygon' && [...unit.at, ...unit.size].every((value) => Number.isInteger(Number(value) * 2))
+  return fresh(before, after).every(round) || checkBlock(after).ok
 }
 
 export const turnChosen = (): void =>
   some((ids) => {
     edit(turnUnits(ids))
-    look({ notice: 'Turned a quarter clockwise.' })
+    look({ notice: t('Turned a quarter clockwise.') })
   })
 
 /** Half a turn keeps a long unit in its cells. */
 export const halfTurnChosen = (): void =>
   some((ids) => {
     const [only] = ids
-    const unit = block().units.find(({ id }) => id === only)
+    const unit = only === undefined ? undefined : unitById(block(), only)
     if (ids.length === 1 && unit !== undefined && unit.kind !== 'polygon')
       edit(setTurn(unit.id, (((unit.turn ?? 0) + 2) % 4) as Turn, unit.mirror === true))
     else {
@@ -49,13 +101,13 @@ export const halfTurnChosen = (): void =>
         },
       })
     }
-    look({ notice: 'Turned half round.' })
+    look({ notice: t('Turned half round.') })
   })
 
 export const mirrorChosen = (): void =>
   some((ids) => {
     edit(mirrorUnits(ids))
-    look({ notice: 'Mirrored left for right.' })
+    look({ notice: t('Mirrored left for right.') })
   })
 
 export function turnWhole(): void {
@@ -71,46 +123,115 @@ export function mirrorWhole(): void {
 export const removeChosen = (): void =>
   some((ids) => {
     edit(removeUnits(ids))
-    look({ notice: ids.length === 1 ? 'Unit removed.' : `${ids.length} units removed.` })
+    look({ notice: tn(ids.length, 'Unit removed.', '{n} units removed.') })
   })
 
-export const moveChosen = (dx: number, dy: number): void =>
+export const moveChosen = (dx: Position, dy: Position): void =>
   some((ids) => {
-    const rects = unitsById(block(), ids).map((unit) => shifted(rectOf(unit), dx, dy))
-    if (!fits(block(), rects, new Set(ids))) look({ notice: 'There is no room there: the cells are taken, or lie beyond the grid.' })
-    else {
-      edit(moveUnits(ids, dx, dy))
-      look({ notice: 'Moved.' })
-    }
+    attempt(moveUnits(ids, dx, dy), t('Moved.'))
   })
+
+export function moveTo(ids: readonly string[], [dx, dy]: readonly [Position, Position]): void {
+  if (dx !== 0 || dy !== 0) attempt(moveUnits(ids, dx, dy), t('Moved.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
+}
+
+export function swap(one: string, other: string): void {
+  if (attempt(swapUnits(one, other), t('The two units have changed places.'))) look({ chosen: [one], patch: null })
+}
+
+export const sayNoSwap = (): void => look({ notice: t('Only a unit of the same size can change places with it.') })
+
+export const resizeTo = (ids: readonly string[], to: FileBox): void => {
+  attempt(resizeUnits(ids, to), t('Resized.'), t('It does not fit so large: the cells are taken, or lie beyond the grid.'))
+}
+
+/** By keys: the right and lower sides go out or in by some cells; a unit that keeps its proportion grows both ways. */
+export const growChosen = (dx: number, dy: number): void =>
+  some((ids) => {
+    const units = unitsById(block(), ids)
+    const box = fileBoxOf(units)
+    if (box === null) return
+    const size = box.size.map(Number) as [number, number]
+    const grown = growth(units, size, dx, dy)
+    if (grown === null || grown.some((side) => side <= 0)) look({ notice: t('It cannot be smaller than that.') })
+    else resizeTo(ids, { at: box.at, size: grown })
+  })
+
+function growth(units: readonly Unit[], [w, h]: readonly [number, number], dx: number, dy: number): [number, number] | null {
+  if (!keepsProportion(units)) return [w + dx, h + dy]
+  const by = dx + dy
+  // The shorter side goes by whole cells, the longer one by as many times more as it is long.
+  const part = (Math.min(w, h) + by) / Math.min(w, h)
+  return part <= 0 ? null : [w * part, h * part]
+}
+
+const SIDES: Readonly<Record<Side, string>> = {
+  left: said('Aligned left.'),
+  centre: said('Aligned on one upright line.'),
+  right: said('Aligned right.'),
+  top: said('Aligned at the top.'),
+  middle: said('Aligned on one level line.'),
+  bottom: said('Aligned at the bottom.'),
+}
+
+const OVER_EACH_OTHER = said('They would lie over each other, or over other units.')
+
+export const alignChosen = (side: Side): void =>
+  some((ids) => {
+    if (ids.length < 2) look({ notice: t('Choose two units or more to align them.') })
+    else attempt(alignUnits(ids, side), t(SIDES[side]), t(OVER_EACH_OTHER))
+  })
+
+export const spreadChosen = (way: 'across' | 'down'): void =>
+  some((ids) => {
+    if (ids.length < 3) look({ notice: t('Choose three units or more to spread them evenly.') })
+    else attempt(spreadUnits(ids, way), t('Spread with even gaps.'), t(OVER_EACH_OTHER))
+  })
+
+/** The kind in hand in place of what is chosen, or of one unit. */
+export function replaceWith(kind: TrayKind, ids: readonly string[]): void {
+  if (ids.length === 0) return look({ notice: t('Choose a unit first.') })
+  const able = unitsById(block(), ids).filter((unit) => canBecome(unit, kind))
+  if (able.length < ids.length) return look({ notice: t('Its box cannot hold that unit: some kinds are square, a goose is twice as long as wide.') })
+  edit(replaceKind(ids, kind))
+  look({ chosen: ids, patch: null, notice: t('Another unit is in its place, of the same fabrics.') })
+}
+
+export function replaceChosen(): void {
+  const { taking } = now().view
+  if (taking === null) look({ notice: t('Take a unit from the tray first.') })
+  else some((ids) => replaceWith(taking as TrayKind, ids))
+}
 
 const shifted = <R extends { at: Spot; size: Spot }>({ at, size }: R, dx: number, dy: number) => ({ at: [at[0] + dx, at[1] + dy] as Spot, size })
 
 /** Copies go to the nearest room that is free. */
 export const copyChosen = (): void =>
   some((ids) => {
-    const rects = unitsById(block(), ids).map(rectOf)
-    const place = freePlace(rects)
+    const place = freePlace(unitsById(block(), ids))
     if (place === null) {
-      look({ notice: 'There is no free room for a copy; make the grid larger or remove a unit.' })
+      look({ notice: t('There is no free room for a copy; make the grid larger or remove a unit.') })
       return
     }
     const taken = new Set<string>()
-    const fresh = ids.map((id) => {
-      const made = freshId(block(), id.replace(/-\d+$/, ''), taken)
-      taken.add(made)
-      return made
+    const made = ids.map((id) => {
+      const next = freshId(block(), id.replace(/-\d+$/, ''), taken)
+      taken.add(next)
+      return next
     })
-    edit(copyUnits(ids, place[0], place[1], fresh))
-    look({ chosen: fresh, notice: 'Copied.' })
+    if (attempt(copyUnits(ids, place[0], place[1], made), t('Copied.'))) look({ chosen: made })
   })
 
-function freePlace(rects: readonly { at: Spot; size: Spot }[]): Spot | null {
+/** The nearest whole cells off at which units have room. */
+export function freePlace(units: readonly Unit[]): Spot | null {
+  const rects = units.map(rectOf)
   const all = around(rects)
   if (all === null) return null
   const { columns, rows } = block().grid
   const places: Spot[] = []
-  for (let y = 0; y + all.size[1] <= rows; y++) for (let x = 0; x + all.size[0] <= columns; x++) places.push([x - all.at[0], y - all.at[1]])
+  const first = (axis: 0 | 1): number => -Math.floor(all.at[axis])
+  for (let y = first(1); all.at[1] + all.size[1] + y <= rows; y++)
+    for (let x = first(0); all.at[0] + all.size[0] + x <= columns; x++) places.push([x, y])
   places.sort((a, b) => Math.hypot(...a) - Math.hypot(...b))
   return (
     places.find(([dx, dy]) =>
@@ -118,27 +239,35 @@ function freePlace(rects: readonly { at: Spot; size: Spot }[]): Spot | null {
         block(),
         rects.map((rect) => shifted(rect, dx, dy)),
         new Set(),
+        units,
       ),
     ) ?? null
   )
 }
 
-export function placeAt(kind: TrayKind, at: Spot): void {
+export function placeAt(kind: TrayKind, at: Spot): boolean {
   const unit = newUnit(block(), kind, at)
-  if (!fits(block(), [rectOf(unit)], new Set())) {
-    look({ notice: 'It does not fit there: the cells are taken, or lie beyond the grid.' })
-    return
-  }
-  edit(placeUnit(unit))
-  look({ chosen: [unit.id], patch: null, notice: 'Placed.' })
+  const laid = attempt(placeUnit(unit), t('Placed.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
+  if (laid) look({ chosen: [unit.id], patch: null })
+  return laid
+}
+
+export function layRun(units: readonly Unit[]): void {
+  if (units.length === 0) look({ notice: t('There is no free cell for it there.') })
+  else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units laid.'))) look({ chosen: units.map(({ id }) => id), patch: null })
 }
 
 export function pourAt(fabric: string, at: Spot): void {
   const piece = pieceAt(block(), at)
   if (piece?.unit == null) {
-    look({ notice: 'There is no patch there to recolour.' })
+    look({ notice: t('There is no patch there to recolour.') })
     return
   }
   edit(recolourPatch(piece.unit, piece.name, fabric))
-  look({ notice: `Recoloured to ${block().fabrics.find(({ id }) => id === fabric)?.name ?? fabric}.` })
+  look({ notice: t('Recoloured to {fabric}.', { fabric: block().fabrics.find(({ id }) => id === fabric)?.name ?? fabric }) })
+}
+
+export function repeatBy(repeat: Repeat): void {
+  if (!canRepeat(block(), repeat)) look({ notice: t('Edits repeat by quarter turns only on a grid as wide as it is high.') })
+  else look({ repeat, notice: repeat === 'off' ? t('Edits do not repeat.') : t('What you do now is done to its images too.') })
 }

@@ -53,7 +53,10 @@ function carry(press: Press, what: (x: number, y: number) => Held): void {
   const end = (event: PointerEvent): void => {
     if (event.pointerId !== press.pointerId) return
     finish()
-    if (carried && event.type === 'pointerup') drop(what(event.clientX, event.clientY))
+    if (!carried || event.type !== 'pointerup') return
+    // What was dragged to the board is laid down: the hand is empty again.
+    look({ taking: null })
+    drop(what(event.clientX, event.clientY))
   }
   const letGo = (event: KeyboardEvent): void => {
     if (event.key === 'Escape') finish()

@@ -1,5 +1,6 @@
 /**
- * The shapes of gaps, overlaps and cloth beyond the grid, for drawing only: what and how much they are comes from the exact subdivision.
+ * The shapes of gaps, overlaps and cloth beyond the grid, for drawing only: what and how much they are comes from the exact subdivision. And shapes that
+ * a maker joins or cuts, whose corners are made exact afterwards.
  *
  * polygon-clipping throws on some shapes and never ends on others. So it gets whole numbers only and runs here, where it can be ended from outside.
  */
@@ -12,8 +13,22 @@ export interface OutlineWish {
 
 export type Outlines = readonly MultiPolygon[]
 
-self.onmessage = ({ data }: MessageEvent<OutlineWish>) => {
-  self.postMessage(outlines(data))
+/** Shapes put together, or the first with the second cut away: whole numbers in, polygons out. */
+export interface ShapeWish {
+  readonly sort: 'join' | 'cut'
+  readonly outlines: readonly (readonly (readonly [number, number])[])[]
+}
+
+export type ShapeAnswer = MultiPolygon
+
+self.onmessage = ({ data }: MessageEvent<OutlineWish | ShapeWish>) => {
+  self.postMessage('sort' in data ? shaped(data) : outlines(data))
+}
+
+function shaped({ sort, outlines }: ShapeWish): ShapeAnswer {
+  const [first, ...rest] = outlines.map((corners): Polygon => [corners.map(([x, y]): [number, number] => [x, y])])
+  if (first === undefined) return []
+  return sort === 'join' ? clipping.union(first, ...rest) : clipping.difference(first, ...rest)
 }
 
 function outlines({ patches, grid }: OutlineWish): Outlines {

@@ -5,11 +5,23 @@
  * at) is no part of the document: it is never undone.
  */
 import { useSyncExternalStore } from 'react'
-import { type Block, type Edit, type Kind, type Findings, findings, type Layered, type StitchedLine } from '../../geometry/index.ts'
+import {
+  type Block,
+  type Edit,
+  type FilePoint,
+  type Kind,
+  type Findings,
+  findings,
+  type Layered,
+  type Repeat,
+  type StitchedLine,
+} from '../../geometry/index.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
 import type { Preview } from '../canvas/views/preview.ts'
 import type { Spot } from '../canvas/shapes.ts'
+import type { Tool } from '../canvas/hand.ts'
 import { asker } from './deep.ts'
+import { repeating } from './repeating.ts'
 import { type Language, t } from '../words/words.ts'
 import { apply, type History, redone, replaced, undone, unedited } from './history.ts'
 
@@ -40,6 +52,12 @@ export interface View {
   /** Joins made so far where the block is assembled step by step. */
   readonly step: number
   readonly cursor: readonly [number, number]
+  /** What a drag over the board means. */
+  readonly tool: Tool
+  /** How edits repeat about the middle of the block. */
+  readonly repeat: Repeat
+  /** Corners of the free patch that is being drawn. */
+  readonly corners: readonly FilePoint[]
   /** Zoom 1 fits the block to the board; pan in pixels. */
   readonly zoom: number
   readonly pan: readonly [number, number]
@@ -96,6 +114,9 @@ const START: View = {
   sought: null,
   step: 0,
   cursor: [0, 0],
+  tool: 'hand',
+  repeat: 'off',
+  corners: [],
   zoom: 1,
   pan: [0, 0],
   notice: '',
@@ -162,6 +183,7 @@ export function bring(history: History): void {
     sought: null,
     step: 0,
     cursor: [0, 0],
+    corners: [],
     zoom: 1,
     pan: [0, 0],
   }
@@ -190,7 +212,7 @@ export function edit(change: Edit): void {
   const { block } = state.history
   // Only what was worked out anyway: an edit never waits for a comparison.
   const before = told?.block === block ? told.told.report : null
-  setHistory(apply(state.history, change))
+  setHistory(apply(state.history, repeating(block, change, state.view.repeat)))
   if (before === null || state.history.block === block) return
   const moved = (at: Spot): Spot => change.moved?.(at, block.grid) ?? at
   set({ ...state, edited: { block: state.history.block, before, moved, turned: /^(turn|mirror)/.test(change.name) } })

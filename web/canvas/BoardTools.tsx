@@ -1,0 +1,134 @@
+/** Beside the board: how a drag is meant, how edits repeat, and what is done to several units at once. */
+import type { ReactNode } from 'react'
+import { REPEATS, type Repeat, type Side } from '../../geometry/index.ts'
+import { KIND_NAMES } from '../panels/words.ts'
+import { look, useStore } from '../state/store.ts'
+import { said, t } from '../words/words.ts'
+import { alignChosen, repeatBy, replaceChosen, spreadChosen } from './actions.ts'
+import { copyByButton, pasteByButton } from './clipboard.ts'
+import { takeTool, TOOLS } from './tools.ts'
+import './board.css'
+
+const REPEAT_NAMES: Readonly<Record<Repeat, string>> = {
+  off: said('off'),
+  half: said('half turn'),
+  quarters: said('quarter turns'),
+  leftRight: said('mirror left and right'),
+  topBottom: said('mirror top and bottom'),
+}
+
+const SIDES: readonly (readonly [Side, string, string])[] = [
+  ['left', said('Align left'), 'M-8 -8V8M-6 -5H7M-6 4H2'],
+  ['centre', said('Align on an upright line'), 'M0 -8V8M-7 -5H7M-4 4H4'],
+  ['right', said('Align right'), 'M8 -8V8M6 -5H-7M6 4H-2'],
+  ['top', said('Align at the top'), 'M-8 -8H8M-5 -6V7M4 -6V2'],
+  ['middle', said('Align on a level line'), 'M-8 0H8M-5 -7V7M4 -4V4'],
+  ['bottom', said('Align at the bottom'), 'M-8 8H8M-5 6V-7M4 6V-2'],
+]
+
+/** What a drag means, and what is carried off and brought: upright, beside the board. */
+export function BoardStrip() {
+  const tool = useStore(({ view }) => view.tool)
+  const count = useStore(({ view }) => view.chosen.length)
+  return (
+    <div className="tools upright" role="toolbar" aria-orientation="vertical" aria-label={t('Tools')}>
+      <fieldset>
+        <legend className="unseen">{t('What a drag means')}</legend>
+        {TOOLS.map(({ tool: one, name, sign }) => (
+          <Tool key={one} name={t(name)} sign={sign} pressed={tool === one} act={() => takeTool(one)} />
+        ))}
+      </fieldset>
+      <fieldset>
+        <legend className="unseen">{t('Carry')}</legend>
+        <Tool name={t('Copy as text')} sign="M-7 -7H3V3H-7ZM-3 3V7H7V-3H3" off={count === 0} act={() => void copyByButton(false)} />
+        <Tool
+          name={t('Cut out')}
+          sign="M-6 -8L4 5M6 -8L-4 5M-6 8A2.6 2.6 0 1 0 -5.9 8M6 8A2.6 2.6 0 1 0 6.1 8"
+          off={count === 0}
+          act={() => void copyByButton(true)}
+        />
+        <Tool name={t('Paste')} sign="M-6 -6H-3M3 -6H6V8H-6V-6M-3 -8H3V-4H-3ZM-3 1H3M-3 4H2" act={() => void pasteByButton()} />
+      </fieldset>
+    </div>
+  )
+}
+
+/** How edits repeat, and what is done to several units at once: above the board. */
+export function BoardTools() {
+  const count = useStore(({ view }) => view.chosen.length)
+  return (
+    <div className="tools" role="toolbar" aria-label={t('Arranging')}>
+      <Repeats />
+      <fieldset>
+        <legend className="unseen">{t('Align')}</legend>
+        {SIDES.map(([side, name, sign]) => (
+          <Tool key={side} name={t(name)} sign={sign} off={count < 2} act={() => alignChosen(side)} />
+        ))}
+        <Tool name={t('Spread evenly across')} sign="M-8 -7V7M8 -7V7M-3 -4H3V4H-3Z" off={count < 3} act={() => spreadChosen('across')} />
+        <Tool name={t('Spread evenly down')} sign="M-7 -8H7M-7 8H7M-4 -3V3H4V-3Z" off={count < 3} act={() => spreadChosen('down')} />
+      </fieldset>
+      <fieldset>
+        <legend className="unseen">{t('Shapes')}</legend>
+        <Tool name={t('Join shapes')} sign="M-7 -7H2V-2H7V7H-2V2H-7Z" off={count < 2} act={() => void shaping('join')} />
+        <Tool name={t('Cut away the last chosen')} sign="M-7 -7H2V-2H-2V2H-7ZM2 1V2H1M4 2H7V7H-2V4" off={count < 2} act={() => void shaping('cut')} />
+      </fieldset>
+      <InHand />
+    </div>
+  )
+}
+
+async function shaping(what: 'join' | 'cut'): Promise<void> {
+  const { cutAwayChosen, joinChosen } = await import('./shaping.ts')
+  await (what === 'join' ? joinChosen() : cutAwayChosen())
+}
+
+function Repeats() {
+  const repeat = useStore(({ view }) => view.repeat)
+  return (
+    <label>
+      {t('Repeat edits')}
+      <select value={repeat} onChange={(event) => repeatBy(event.target.value as Repeat)}>
+        {REPEATS.map((one) => (
+          <option key={one} value={one}>
+            {t(REPEAT_NAMES[one])}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+}
+
+/** What was taken from the tray stays in hand until it is put back. */
+function InHand() {
+  const taking = useStore(({ view }) => view.taking)
+  if (taking === null) return null
+  return (
+    <span className="inhand">
+      <span>{t('In hand: {unit}', { unit: t(KIND_NAMES[taking]) })}</span>
+      <button type="button" onClick={replaceChosen}>
+        {t('Put in place of the chosen')}
+      </button>
+      <button type="button" onClick={() => look({ taking: null, notice: t('The unit is put back.') })}>
+        {t('Put back')}
+      </button>
+    </span>
+  )
+}
+
+interface ToolProps {
+  readonly name: string
+  readonly sign: string
+  readonly act: () => void
+  readonly pressed?: boolean
+  readonly off?: boolean
+}
+
+function Tool({ name, sign, act, pressed, off = false }: ToolProps): ReactNode {
+  return (
+    <button type="button" className="sign" aria-label={name} title={name} aria-pressed={pressed} disabled={off} onClick={act}>
+      <svg viewBox="-11 -11 22 22" aria-hidden="true">
+        <path d={sign} />
+      </svg>
+    </button>
+  )
+}
