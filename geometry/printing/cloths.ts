@@ -51,11 +51,12 @@ function printOf({ colour, print }: Fabric): Print | null {
 const FINEST = 3.6
 const MOST = 3_000
 
-export function lay(surface: Surface, outline: readonly Spot[], cloth: Cloth, side: 'right' | 'wrong', scale: number): void {
+/** Prints begin at `origin`, the picture's top left. */
+export function lay(surface: Surface, outline: readonly Spot[], cloth: Cloth, side: 'right' | 'wrong', scale: number, origin: Spot): void {
   const way = polygon(outline)
   surface.path(way, { fill: side === 'wrong' ? cloth.wrong : cloth.fill })
   if (side === 'wrong') surface.within(way, () => hatch(surface, boxOf(outline), cloth.hatch))
-  else if (cloth.print !== null) printOn(surface, outline, cloth.print, scale)
+  else if (cloth.print !== null) printOn(surface, outline, cloth.print, scale, origin)
 }
 
 interface Box {
@@ -89,7 +90,7 @@ function hatch(surface: Surface, { x0, y0, x1, y1 }: Box, colour: string): void 
   )
 }
 
-function printOn(surface: Surface, outline: readonly Spot[], { marks, repeat }: Print, scale: number): void {
+function printOn(surface: Surface, outline: readonly Spot[], { marks, repeat }: Print, scale: number, [left, top]: Spot): void {
   const step = repeat * scale
   const { x0, y0, x1, y1 } = boxOf(outline)
   const repeats = ((x1 - x0) / step + 1) * ((y1 - y0) / step + 1)
@@ -99,13 +100,18 @@ function printOn(surface: Surface, outline: readonly Spot[], { marks, repeat }: 
       // All repeats of one mark are one way of the pen, so that a picture stays small.
       surface.path(
         (pen) => {
-          for (let y = Math.floor(y0 / step); y * step < y1; y += 1)
-            for (let x = Math.floor(x0 / step); x * step < x1; x += 1) polygon(cornersOf(mark, [x * step, y * step], step))(pen)
+          for (const y of repeatsIn(y0, y1, top, step)) for (const x of repeatsIn(x0, x1, left, step)) polygon(cornersOf(mark, [x, y], step))(pen)
         },
         { fill: colour },
       )
     }
   })
+}
+
+/** Where repeats begin that reach into a stretch. */
+function repeatsIn(from: number, to: number, origin: number, step: number): number[] {
+  const [first, last] = [Math.floor((from - origin) / step + 1e-6), Math.ceil((to - origin) / step - 1e-6)]
+  return Array.from({ length: Math.max(0, last - first) }, (_, at) => origin + (first + at) * step)
 }
 
 function cornersOf(mark: PrintMark, [x, y]: Spot, step: number): Spot[] {

@@ -38,7 +38,7 @@ const EDGES = { cut: 0.75, seam: 0.55, none: 0 } as const
 function area(surface: Surface, mark: Extract<Mark, { sort: 'area' }>, { cloth, put, scale, weight }: Put): void {
   const outline = mark.outline.map(put)
   const laid = cloth(mark.fabric)
-  lay(surface, outline, laid, mark.side, scale)
+  lay(surface, outline, laid, mark.side, scale, put([0, 0]))
   const width = EDGES[mark.line] * weight
   if (width > 0) surface.path(polygon(outline), { line: { colour: mark.side === 'wrong' ? '#3c312b' : laid.edge, width } })
 }

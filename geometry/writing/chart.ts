@@ -7,7 +7,7 @@
 import type { ChartKind, ChartRow, SizeChart } from '../cutting/chart.ts'
 import { isOnRuler, sayLength } from '../exact/lengths.ts'
 import { csv } from './csv.ts'
-import { decimal, METHOD_WORDS, sayOne } from './say.ts'
+import { METHOD_WORDS, sayExact } from './say.ts'
 
 export const CHART_TITLES: Readonly<Record<ChartKind, string>> = {
   geese: 'Flying geese',
@@ -34,8 +34,8 @@ export function chartText(chart: SizeChart): string {
       .trimEnd(),
   )
   const method = chart.method === 'plain' ? '' : `, ${METHOD_WORDS[chart.method]}`
-  const larger = chart.oversize === 0 ? '' : `, squares cut ${said(chart.oversize, unit)} larger to be trimmed`
-  const title = `${CHART_TITLES[chart.kind]}${method}, seam allowance ${said(chart.seam, unit)}${larger}; all sizes in ${unit === 'in' ? 'inches' : 'centimetres'}`
+  const larger = chart.oversize === 0 ? '' : `, squares cut ${sayExact(chart.oversize, unit)} larger to be trimmed`
+  const title = `${CHART_TITLES[chart.kind]}${method}, seam allowance ${sayExact(chart.seam, unit)}${larger}; all sizes in ${unit === 'in' ? 'inches' : 'centimetres'}`
   const note = table.some((row) => row.some((cell) => cell.startsWith('~')))
     ? ['', `~ the nearest ${unit === 'in' ? '1/16' : '0.1'}, not the size itself`]
     : []
@@ -48,8 +48,6 @@ export function chartCsv({ unit, rows }: SizeChart): string {
 }
 
 const pieceNames = (rows: readonly ChartRow[]): string[] => rows[0]?.pieces.map(({ name }) => name) ?? []
-
-const said = (seam: number, unit: SizeChart['unit']): string => (isOnRuler(seam, unit) ? sayOne(seam, unit) : `${decimal(seam)} ${unit}`)
 
 const length = (size: number, unit: SizeChart['unit']): string => `${isOnRuler(size, unit) ? '' : '~'}${sayLength(size, unit)}`
 

@@ -14,6 +14,9 @@ export function sayOne(length: number, unit: MeasureUnit): string {
   return `${sayLength(length, unit)} ${unit}`
 }
 
+/** As `sayOne`; where no ruler shows it, the length itself: `0.75 cm`. */
+export const sayExact = (length: number, unit: MeasureUnit): string => (isOnRuler(length, unit) ? sayOne(length, unit) : `${decimal(length)} ${unit}`)
+
 /** `6 1/2 × 3 1/2 in`, or `about 3 5/16 × 3 5/16 in (exactly 3.333 × 3.333)`. */
 export function saySize([width, height]: Size, unit: MeasureUnit): string {
   const said = `${sayLength(width, unit)} × ${sayLength(height, unit)} ${unit}`

@@ -4,7 +4,7 @@ import { seamOf } from '../../block/measure.ts'
 import { rational } from '../../exact/rational.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
 import { CHART_TITLES } from '../../writing/chart.ts'
-import { capital, METHOD_WORDS, type MeasureUnit } from '../../writing/say.ts'
+import { capital, METHOD_WORDS, type MeasureUnit, sayExact } from '../../writing/say.ts'
 import { STYLES } from '../ink.ts'
 import type { Job } from '../job.ts'
 import { type Column, table } from '../table.ts'
@@ -38,7 +38,7 @@ function charts(job: Job, kinds: readonly string[]): void {
   sheets.newSheet()
   chapter(sheets, 'Size chart', 0)
   sheets.write(
-    `All sizes in ${unit === 'in' ? 'inches' : 'centimetres'}, for a seam allowance of ${sayLength(report.measure.seam, unit)} ${unit}. Cut sizes are rounded up to what a ruler shows; trim after sewing.`,
+    `All sizes in ${unit === 'in' ? 'inches' : 'centimetres'}, for a seam allowance of ${sayExact(report.measure.seam, unit)}. Cut sizes are rounded up to what a ruler shows; trim after sewing.`,
     STYLES.body,
   )
   for (const kind of kinds) chartTable(job, kind)

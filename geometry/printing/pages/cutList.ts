@@ -2,7 +2,7 @@
 import type { CutRow, FabricRow } from '../../values.ts'
 import type { Spot } from '../../writing/booklet/values.ts'
 import { purpose } from '../../writing/cutList.ts'
-import { capital, sayOne, saySize } from '../../writing/say.ts'
+import { capital, sayExact, sayOne, saySize } from '../../writing/say.ts'
 import { isOnRuler } from '../../exact/lengths.ts'
 import { INK, STYLES } from '../ink.ts'
 import type { Job } from '../job.ts'
@@ -23,7 +23,7 @@ export function cutListPages(job: Job, pictures: boolean): void {
     return
   }
   sheets.write(
-    `Every size includes its seam allowances of ${sayOne(report.measure.seam, unit)}. Cut strips across the cloth first, then the pieces from the strips, the highest strip first.`,
+    `Every size includes its seam allowances of ${sayExact(report.measure.seam, unit)}. Cut strips across the cloth first, then the pieces from the strips, the highest strip first.`,
     STYLES.body,
     { after: 6 },
   )

@@ -130,7 +130,7 @@ export function swatch({ sheets, cloth }: Pick<Job, 'sheets' | 'cloth' | 'unit'>
       [x + side, y + side],
       [x, y + side],
     ] as const
-    lay(surface, corners, shown, 'right', side / 1.5)
+    lay(surface, corners, shown, 'right', side / 1.5, [x, y])
     surface.path(polygon(corners), { line: { colour: '#3c312b', width: 0.6 } })
   })
 }

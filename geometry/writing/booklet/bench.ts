@@ -11,7 +11,7 @@ import type { Block, Position, Unit } from '../../block/values.ts'
 import { parseRational, toNumber } from '../../exact/rational.ts'
 import { viewOf } from '../../units/picture.ts'
 import type { Join, Meeting, Report, ReportPoint, UnitRow } from '../../values.ts'
-import { type MeasureUnit, sayOne } from '../say.ts'
+import { type MeasureUnit, sayExact } from '../say.ts'
 import type { Spot } from './values.ts'
 
 export interface BenchPatch {
@@ -72,7 +72,7 @@ export function benchOf(report: Report, block: Block): Bench {
     block,
     unit,
     seam,
-    seamSaid: sayOne(seam, unit),
+    seamSaid: sayExact(seam, unit),
     cell,
     fabric: (id) => fabrics.get(id)?.name ?? id,
     colour: (id) => fabrics.get(id)?.colour ?? '#888888',

@@ -136,7 +136,7 @@ function templateOf(
     drawing: picture(patch, name, cut, finished, arrow, notches, letter),
     sentences: [
       ...counts.map(({ fabric, count: plain, mirrored }) => `${bench.fabric(fabric)}: ${cutWords(plain, mirrored)}.`),
-      `The outer line is the cutting line, ${sayOne(bench.seam, bench.unit)} outside the seam line. Lay the arrow along the straight grain${notches.length === 0 ? '' : '; mark the notches, where seams of the neighbours meet it'}.`,
+      `The outer line is the cutting line, ${bench.seamSaid} outside the seam line. Lay the arrow along the straight grain${notches.length === 0 ? '' : '; mark the notches, where seams of the neighbours meet it'}.`,
     ],
   }
 }
