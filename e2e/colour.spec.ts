@@ -179,14 +179,22 @@ test('a photograph gives its colours, and shows a cloth; what is none is said, a
   await file.setInputFiles({ name: 'notes.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') })
   await expect(sheet.getByRole('alert')).toHaveText('notes.txt is no picture this browser can read; choose a photograph such as a JPEG or PNG.')
   await file.setInputFiles({ name: 'bars.png', mimeType: 'image/png', buffer: await picture(page, ['#203050', '#f0e8d0', '#c08040', '#608060']) })
-  await expect(sheet.getByRole('listitem')).toHaveText([/^#f0e8d0, 25 /, /^#c08040, 25 /, /^#608060, 25 /, /^#203050, 25 /])
+  const chips = sheet.getByRole('list').getByRole('button')
+  await expect(chips).toHaveCount(4)
+  for (const [place, colour] of ['#f0e8d0', '#c08040', '#608060', '#203050'].entries())
+    await expect(chips.nth(place)).toHaveAccessibleName(`${colour}, 25 of 100 parts`)
+  // Left out, a colour goes to no fabric: of the three left the middle one is the green.
+  await chips.nth(1).click()
   await button(page, 'Recolour the fabrics by value').click()
   // Linen is the lightest of the three that are used and brick the darkest.
   await button(page, 'Change Linen white').click()
   await expect(page.getByLabel('Colour of Linen white')).toHaveValue('#f0e8d0')
   await button(page, 'Change Old brick').click()
   await expect(page.getByLabel('Colour of Old brick')).toHaveValue('#203050')
+  await button(page, 'Change Honey').click()
+  await expect(page.getByLabel('Colour of Honey')).toHaveValue('#608060')
   await button(page, 'Undo').click()
+  await button(page, 'Change Old brick').click()
   await expect(page.getByLabel('Colour of Old brick')).toHaveValue('#a8482f')
 
   await page

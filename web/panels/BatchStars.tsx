@@ -15,6 +15,7 @@ import {
   wingsSeen,
 } from '../../geometry/index.ts'
 import { asker } from '../state/deep.ts'
+import { clothFill } from './ClothDefs.tsx'
 import { edit, look, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 import { useDeep } from './useDeep.ts'
@@ -117,18 +118,22 @@ function StarPicture({
   readonly outward: boolean
   readonly block: Block
 }) {
-  const colour = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.colour ?? '#888888'
+  const cloth = (id: string): string =>
+    clothFill(
+      'cloth-',
+      block.fabrics.find((fabric) => fabric.id === id),
+    )
   // Seen from the middle of a star whose tips point inward, left and right change sides.
   const [body, near, far] = outward ? ['1,1 3,1 2,0', '1,0 2,0 1,1', '2,0 3,0 3,1'] : ['1,0 3,0 2,1', '3,0 3,1 2,1', '1,0 2,1 1,1']
   return (
     <svg viewBox="-0.1 -0.1 4.2 4.2" width="56" height="56" aria-hidden="true">
-      <rect width="4" height="4" fill={colour(goose)} />
+      <rect width="4" height="4" fill={cloth(goose)} />
       {star.map(([left, right], side) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a goose is its side of the star
         <g key={side} transform={`rotate(${side * 90} 2 2)`}>
-          <polygon points={body} fill={colour(goose)} />
-          <polygon points={near} fill={colour(left)} />
-          <polygon points={far} fill={colour(right)} />
+          <polygon points={body} fill={cloth(goose)} />
+          <polygon points={near} fill={cloth(left)} />
+          <polygon points={far} fill={cloth(right)} />
         </g>
       ))}
       <rect width="4" height="4" fill="none" stroke="#2b2320" strokeWidth="0.08" />

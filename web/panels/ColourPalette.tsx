@@ -71,21 +71,31 @@ function usePalette(photo: Photo | null, count: number): readonly PaletteColour[
 
 function Palette({ palette }: { readonly palette: readonly PaletteColour[] }) {
   const fabrics = useStore(({ history }) => history.block.fabrics)
+  const [left, setLeft] = useState<ReadonlySet<string>>(new Set())
+  const taken = palette.filter(({ colour }) => !left.has(colour))
+  const toggle = (colour: string): void => setLeft(new Set(left.has(colour) ? [...left].filter((one) => one !== colour) : [...left, colour]))
   if (palette.length === 0) return <p className="trouble">{t('There is no colour to be seen in this picture.')}</p>
   return (
     <>
       <ul className="palette" aria-label={t('Colours of the photograph, from light to dark')}>
         {palette.map(({ colour, share }) => (
-          <li key={colour} style={{ background: colour, flexGrow: 0.06 + share }}>
-            <span className="unseen">{t('{colour}, {part} of 100 parts', { colour, part: Math.round(share * 100) })}</span>
+          <li key={colour} style={{ flexGrow: 0.12 + share }}>
+            <button
+              type="button"
+              aria-pressed={!left.has(colour)}
+              aria-label={t('{colour}, {part} of 100 parts', { colour, part: Math.round(share * 100) })}
+              style={{ background: colour }}
+              onClick={() => toggle(colour)}
+            />
           </li>
         ))}
       </ul>
+      <p className="hint">{t('Press a colour to leave it out.')}</p>
       <div className="buttons">
-        <button type="button" onClick={() => addAll(palette)}>
+        <button type="button" disabled={taken.length === 0} onClick={() => addAll(taken)}>
           {t('Add as fabrics')}
         </button>
-        <button type="button" disabled={fabrics.length === 0} onClick={() => recolour(palette)}>
+        <button type="button" disabled={fabrics.length === 0 || taken.length === 0} onClick={() => recolour(taken)}>
           {t('Recolour the fabrics by value')}
         </button>
       </div>

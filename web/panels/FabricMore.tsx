@@ -169,7 +169,7 @@ function Photo({ fabric }: { readonly fabric: Fabric }) {
   return (
     <>
       <button type="button" onClick={() => file.current?.click()}>
-        {fabric.print?.kind === 'photo' ? t('Another photograph') : t('Photograph of the cloth')}
+        {fabric.print?.kind === 'photo' ? t('Another photograph') : t('Use a photograph')}
       </button>
       <input
         ref={file}

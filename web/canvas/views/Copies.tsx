@@ -1,6 +1,6 @@
 /** The block among copies of itself, large: seams that clash are marked along the edges between copies, and a press on a copy turns it. */
 import { type KeyboardEvent, useMemo, useState } from 'react'
-import type { Block, SettingReport } from '../../../geometry/index.ts'
+import { type Block, flatColour, type SettingReport } from '../../../geometry/index.ts'
 import { type Setting, turnCopy, useSetting } from '../../state/setting.ts'
 import { look, useStore, useTold } from '../../state/store.ts'
 import { t, tell, tn } from '../../words/words.ts'
@@ -40,7 +40,7 @@ interface Props {
 export function SettingPicture({ className, block, said, marks, margin, turning = false }: Props) {
   const { report } = useTold()
   const pieces = useMemo(() => (report === null ? [] : piecesOf(report.patches)), [report])
-  const colours = useMemo(() => new Map(block.fabrics.map(({ id, colour }) => [id, colour])), [block.fabrics])
+  const colours = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, flatColour(fabric)])), [block.fabrics])
   const view = useMemo(
     () =>
       settingView(block, pieces, colours, {

@@ -1,6 +1,6 @@
 /** The block assembled join by join: the pieces on the board, and a slider under it that walks through the joins. */
 import { useEffect, useMemo, useRef, useState } from 'react'
-import type { Findings } from '../../../geometry/index.ts'
+import { type Findings, flatColour } from '../../../geometry/index.ts'
 import { joinWords } from '../../panels/joinWords.ts'
 import { look, useStore, useTold } from '../../state/store.ts'
 import { t, tn } from '../../words/words.ts'
@@ -15,7 +15,7 @@ const REST = 1500
 export function Sewing() {
   const { report } = useTold()
   const block = useStore(({ history }) => history.block)
-  const colours = useMemo(() => new Map(block.fabrics.map(({ id, colour }) => [id, colour])), [block.fabrics])
+  const colours = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, flatColour(fabric)])), [block.fabrics])
   if (report === null || report.joins.length === 0)
     return (
       <div className="board drawn">
