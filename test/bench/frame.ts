@@ -14,7 +14,7 @@ export async function editInBrowser(block: Block): Promise<{ readonly findings: 
   const server = await preview({ preview: { host: '127.0.0.1', port: 0 }, logLevel: 'error' })
   const browser = await chromium.launch({ executablePath: found.path })
   try {
-    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' })
     await page.goto(server.resolvedUrls?.local[0] ?? '')
     await page
       .getByLabel('Block file')

@@ -2,7 +2,7 @@
  * `npm run bench`: how the time of a report grows with the block, and how long an edit waits for its findings.
  *
  * Out     for blocks of n × n units to 100,000 patches: the time, the exponent of its growth from one size to the next, and the memory. Then one edit on
- *         400 units: the findings alone, and in the app to the painted frame; settings of copies; counting layers.
+ *         400 units: the findings alone, and in the app to the painted frame; settings of copies; counting layers; what 1,000 steps to undo cost.
  *         The canvas: redraws, picking, dragging, panning in a browser. Last, pressing, subdividing, routes, batches and cloth beside general solvers of the same questions.
  * Times depend on the machine and so are printed, never asserted.
  */
@@ -15,6 +15,7 @@ import { clothBesidePeer } from './cloth.ts'
 import { editInBrowser } from './frame.ts'
 import { besidePeers } from './peers.ts'
 import { routesBesidePeer } from './route.ts'
+import { undoCosts } from './undo.ts'
 
 const SIZES = [20, 40, 70, 100, 140, 200]
 const FRAME = 1000 / 60
@@ -82,6 +83,7 @@ if (seen === null) console.log('No browser found: the frame is not measured.')
 else console.log(`In the app: findings ${seen.findings.toFixed(1)} ms after the key, the frame that shows them ${seen.frame.toFixed(1)} ms after it`)
 
 await canvasInBrowser()
+undoCosts()
 await besidePeers()
 await routesBesidePeer()
 await batchesBesidePeer()

@@ -146,8 +146,8 @@ function put(holder: Holder, name: string | number, value: unknown): void {
   else holder[name] = value
 }
 
-/** Changes alike but for one place in a list: what is done, the path with a gap, the places, the values. */
-type Run = [op: Change['op'], path: (string | number | null)[], places: number[], values?: unknown[]]
+/** Changes alike but for one place in a list: what is done, the path with a gap, the places (or the first, null, the last), the values. */
+type Run = [op: Change['op'], path: (string | number | null)[], places: (number | null)[], values?: unknown[]]
 
 export function packed(changes: readonly Change[]): string {
   const runs: Run[] = []
@@ -162,17 +162,27 @@ export function packed(changes: readonly Change[]): string {
     run[3]?.push(change.value)
     lastShape = shape
   }
-  return JSON.stringify(runs)
+  return JSON.stringify(runs.map(([op, path, places, ...values]) => [op, path, shortened(places as number[]), ...values]))
+}
+
+const shortened = (places: readonly number[]): (number | null)[] =>
+  places.length > 3 && places.every((place, index) => place === (places[0] as number) + index)
+    ? [places[0] as number, null, places.at(-1) as number]
+    : [...places]
+
+function lengthened(places: readonly (number | null)[]): number[] {
+  const [first, gap, last] = places
+  if (gap !== null) return places as number[]
+  return Array.from({ length: (last as number) - (first as number) + 1 }, (_, index) => (first as number) + index)
 }
 
 export function unpacked(text: string): Change[] {
-  return (JSON.parse(text) as Run[]).flatMap(([op, path, places, values]) => {
+  return (JSON.parse(text) as Run[]).flatMap(([op, path, short, values]) => {
     const gap = path.indexOf(null)
-    const at = (place: number): Path => path.map((name) => name ?? place)
-    const count = gap < 0 ? 1 : places.length
-    return Array.from({ length: count }, (_, index) => ({
+    const places = gap < 0 ? [0] : lengthened(short)
+    return places.map((place, index) => ({
       op,
-      path: at(places[index] ?? 0),
+      path: path.map((name) => name ?? place),
       ...(values === undefined ? {} : { value: values[index] }),
     }))
   })
