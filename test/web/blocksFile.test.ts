@@ -8,6 +8,7 @@ const filed: readonly Filed[] = [
   { id: 'b', made: 3, changed: 4, block: { ...lantern, later: { kept: true } } as typeof lantern, versions: [] },
 ]
 type Loose = Record<string, unknown>
+const firstVersion = (blocks: readonly Loose[]): Loose => ((blocks[0] as Loose).versions as Loose[])[0] as Loose
 const file = (change: (file: { blocks: Loose[] } & Loose) => void): unknown => {
   const value = JSON.parse(writeBlocks(filed)) as { blocks: Loose[] } & Loose
   change(value)
@@ -35,11 +36,8 @@ describe('a file of many blocks', () => {
     [file(({ blocks }) => Object.assign(blocks[1] as Loose, { versions: null })), 'blocks[1].versions'],
     [file(({ blocks }) => Object.assign(blocks[1] as Loose, { block: 7 })), 'blocks[1].block'],
     [file(({ blocks }) => Object.assign(blocks[1]?.block as Loose, { grid: { columns: 0, rows: 1, cell: 1 } })), 'blocks[1].block.grid.columns'],
-    [file(({ blocks }) => Object.assign((blocks[0]?.versions as Loose[])[0] as Loose, { name: 7 })), 'blocks[0].versions[0].name'],
-    [
-      file(({ blocks }) => Object.assign(((blocks[0]?.versions as Loose[])[0] as Loose).block as Loose, { units: 7 })),
-      'blocks[0].versions[0].block.units',
-    ],
+    [file(({ blocks }) => Object.assign(firstVersion(blocks), { name: 7 })), 'blocks[0].versions[0].name'],
+    [file(({ blocks }) => Object.assign(firstVersion(blocks).block as Loose, { units: 7 })), 'blocks[0].versions[0].block.units'],
   ])('is refused with its place: %#', (value, place) => {
     const read = checkBlocks(value)
     expect(read).toMatchObject({ ok: false, place })
