@@ -91,13 +91,13 @@ describe('a picture', () => {
 
   it('draws a print to scale, within its patch', () => {
     const [linen, moss] = STAR.fabrics as [Block['fabrics'][number], Block['fabrics'][number]]
-    const printed = [linen, { ...moss, print: { kind: 'dots', second: '#ffffff', repeat: '1/2' } as const }]
+    const printed = [linen, { ...moss, print: { kind: 'dots', second: '#fefefe', repeat: '1/2' } as const }]
     const plain = drawingSvg(SQUARE, { unit: 'in', fabrics: [linen, moss] })
     const svg = drawingSvg(SQUARE, { unit: 'in', fabrics: printed })
     expect(plain).not.toContain('clipPath')
     expect(svg).toContain('clipPath')
     // 8 by 4 repeats of half an inch, two dots in each, each a way of its own: the repeat is the measure's unit, the dots are ours.
-    const dots = [...svg.matchAll(/<path d="([^"]*)" fill="#ffffff"\/>/g)].flatMap(([, way]) => (way as string).split('M').slice(1))
+    const dots = [...svg.matchAll(/<path d="([^"]*)" fill="#fefefe"\/>/g)].flatMap(([, way]) => (way as string).split('M').slice(1))
     expect(dots.length).toBe(2 * 8 * 4)
   })
 })
