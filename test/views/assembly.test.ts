@@ -22,8 +22,8 @@ const BLOCKS: readonly (readonly [string, Block])[] = [
 ]
 
 /** Where the patches lie at a step. */
-function patchesAt(report: Findings, step: number, part: number): readonly (readonly Spot[])[] {
-  return assembly(report, new Map(), step, part).drawing.flatMap(({ what, rings = [] }) => (what === 'edge' ? rings : []))
+function patchesAt(report: Findings, block: Block, step: number, part: number): readonly (readonly Spot[])[] {
+  return assembly(report, block, step, part).drawing.flatMap(({ what, rings = [] }) => (what === 'edge' ? rings : []))
 }
 
 const GRAIN = 1e6
@@ -47,7 +47,7 @@ describe.each(BLOCKS)('%s', (_, block) => {
     expect(joins).toBeGreaterThan(0)
     for (let step = 0; step <= joins; step += 3)
       for (const part of [0, 0.5, 1]) {
-        const rings = patchesAt(report, step, part)
+        const rings = patchesAt(report, block, step, part)
         expect(rings.length).toBe(report.patches.length)
         rings.forEach((ring, index) => {
           for (const other of rings.slice(index + 1)) expect(common(ring, other)).toBeLessThan(1e-5)
@@ -56,7 +56,7 @@ describe.each(BLOCKS)('%s', (_, block) => {
   })
 
   it('is the block once all is joined, and reaches no further than it says before', () => {
-    const last = patchesAt(report, joins, 1)
+    const last = patchesAt(report, block, joins, 1)
       .map((ring) => ring.map((at) => at.map((value) => value.toFixed(9)).join(' ')).join())
       .sort()
     const laid = report.patches
@@ -71,9 +71,9 @@ describe.each(BLOCKS)('%s', (_, block) => {
       )
       .sort()
     expect(last).toEqual(laid)
-    const [x0, y0, x1, y1] = assembly(report, new Map(), 0, 1).reach
+    const [x0, y0, x1, y1] = assembly(report, block, 0, 1).reach
     for (let step = 0; step <= joins; step++)
-      for (const [x, y] of patchesAt(report, step, 0.3).flat()) {
+      for (const [x, y] of patchesAt(report, block, step, 0.3).flat()) {
         expect([x >= x0 - 1e-9, y >= y0 - 1e-9, x <= x1 + 1e-9, y <= y1 + 1e-9]).toEqual([true, true, true, true])
       }
   })
@@ -94,9 +94,10 @@ describe('a piece set into a corner', () => {
       ],
       fabrics: { patch: 'a' },
     } as const
-    const report = findings(blockOf(3, 3, [corner, square('s', [1, 1], [2, 2], 'b')]))
+    const block = blockOf(3, 3, [corner, square('s', [1, 1], [2, 2], 'b')])
+    const report = findings(block)
     expect(report.crooked.setIn).toBe(1)
-    const [one, other] = patchesAt(report, 1, 0) as [readonly Spot[], readonly Spot[]]
+    const [one, other] = patchesAt(report, block, 1, 0) as [readonly Spot[], readonly Spot[]]
     expect(common(one, other)).toBeLessThan(1e-5)
   })
 })

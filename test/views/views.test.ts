@@ -41,8 +41,6 @@ function marked(block: Block): string {
   return lines()
 }
 
-const coloursOf = ({ fabrics }: Block): Map<string, string> => new Map(fabrics.map(({ id, colour }) => [id, colour]))
-
 /** A drawing of a view of its own, in its cells. */
 function drawn(drawing: Drawing): string {
   const frame = frameOf({ columns: 8, rows: 8, around: 0 }, ...SIZE, 1, [0, 0], false)
@@ -52,16 +50,14 @@ function drawn(drawing: Drawing): string {
 }
 
 function sewn(block: Block, { findings }: Layered, step: number, part: number): string {
-  return drawn(assembly(findings, coloursOf(block), step, part).drawing)
+  return drawn(assembly(findings, block, step, part).drawing)
 }
 
 function among(block: Block, ask: SettingAsk): string {
   const answer = settingReport(block, ask)
   if (!answer.ok) throw new Error(answer.message)
   const { columns, rows, places, joins, meetings } = answer.value
-  return drawn(
-    settingView(block, piecesOf(layered(block).findings.patches), coloursOf(block), { columns, rows, copies: places, joins, meetings }).drawing,
-  )
+  return drawn(settingView(block, piecesOf(layered(block).findings.patches), { columns, rows, copies: places, joins, meetings }).drawing)
 }
 
 const BLOCKS: readonly (readonly [string, Block])[] = [

@@ -442,6 +442,7 @@ export function Board() {
           }}
           onFocus={() => setFocused(true)}
           onBlur={() => setFocused(false)}
+          data-folded={folds !== null}
           data-scale={frame.scale}
           data-origin={frame.toPixels(0, 0).join(',')}
         >

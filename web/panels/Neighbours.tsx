@@ -53,7 +53,7 @@ export function Neighbours() {
       </div>
       <Answer setting={setting} block={block} large={large} />
       <div className="buttons">
-        <button type="button" aria-pressed={large} onClick={() => look({ look: large ? 'cloth' : 'setting' })}>
+        <button type="button" aria-pressed={large} onClick={() => showLarge(!large)}>
           {t('See it large on the board')}
         </button>
         <button type="button" disabled={wish.turn === 'free' && wish.press === 'free'} onClick={() => wishFor({ turn: 'free', press: 'free' })}>
@@ -64,6 +64,12 @@ export function Neighbours() {
       <p className="hint">{large ? t('Press a copy on the board to turn it.') : t('Large on the board, each copy can be turned by hand.')}</p>
     </section>
   )
+}
+
+/** On a small screen the board lies above the sheet: it is brought into sight. */
+function showLarge(large: boolean): void {
+  look({ look: large ? 'setting' : 'cloth' })
+  if (large) requestAnimationFrame(() => document.querySelector('.middle')?.scrollIntoView({ block: 'nearest' }))
 }
 
 /** Where a method's own rule makes blocks clash: lifted in the block, its seams may lie otherwise in every other copy. */

@@ -1,6 +1,6 @@
 /** The block among copies of itself, large: seams that clash are marked along the edges between copies, and a press on a copy turns it. */
 import { type KeyboardEvent, useMemo, useState } from 'react'
-import { type Block, flatColour, type SettingReport } from '../../../geometry/index.ts'
+import type { Block, SettingReport } from '../../../geometry/index.ts'
 import { type Setting, turnCopy, useSetting } from '../../state/setting.ts'
 import { look, useStore, useTold } from '../../state/store.ts'
 import { t, tell, tn } from '../../words/words.ts'
@@ -40,17 +40,16 @@ interface Props {
 export function SettingPicture({ className, block, said, marks, margin, turning = false }: Props) {
   const { report } = useTold()
   const pieces = useMemo(() => (report === null ? [] : piecesOf(report.patches)), [report])
-  const colours = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, flatColour(fabric)])), [block.fabrics])
   const view = useMemo(
     () =>
-      settingView(block, pieces, colours, {
+      settingView(block, pieces, {
         columns: said.columns,
         rows: said.rows,
         copies: said.places,
         joins: said.joins,
         meetings: marks ? said.meetings : said.meetings.filter(({ verdict }) => verdict === 'clashes'),
       }),
-    [block, pieces, colours, said, marks],
+    [block, pieces, said, marks],
   )
   const label = t('{across} by {down} copies of {name}: {clashes}', {
     across: said.columns,
@@ -61,6 +60,7 @@ export function SettingPicture({ className, block, said, marks, margin, turning 
   return (
     <Drawn
       className={className}
+      block={block}
       drawing={view.drawing}
       reach={[0, 0, ...view.whole]}
       margin={margin}

@@ -1,11 +1,15 @@
 /** A drawing on a canvas of its own, as large as its place allows; what lies over it is told where its cells lie. */
 import { type ReactNode, useEffect, useRef, useState } from 'react'
+import { type Block, cellOf, type Fabric, toNumber } from '../../../geometry/index.ts'
+import { fillOf, usePrints } from '../prints.ts'
 import type { Spot } from '../shapes.ts'
 import { useInk } from '../useInk.ts'
 import type { Drawing } from './drawing.ts'
 import { paint } from './paint.ts'
 
 interface Props {
+  /** Whose fabrics it is drawn in. */
+  readonly block: Block
   readonly drawing: Drawing
   /** Left, top, right, bottom, in cells. */
   readonly reach: readonly [number, number, number, number]
@@ -17,11 +21,12 @@ interface Props {
   readonly over?: (scale: number, origin: Spot) => ReactNode
 }
 
-export function Drawn({ drawing, reach: [x0, y0, x1, y1], label, className, margin, over }: Props) {
+export function Drawn({ block, drawing, reach: [x0, y0, x1, y1], label, className, margin, over }: Props) {
   const place = useRef<HTMLDivElement>(null)
   const canvas = useRef<HTMLCanvasElement>(null)
   const [[width, height], setSize] = useState<Spot>([0, 0])
   const { ink, paper } = useInk()
+  usePrints()
   const scale = Math.max(1, Math.min((width - 2 * margin) / (x1 - x0), (height - 2 * margin) / (y1 - y0)))
   const origin: Spot = [width / 2 - ((x0 + x1) / 2) * scale, height / 2 - ((y0 + y1) / 2) * scale]
   useEffect(() => {
@@ -39,7 +44,15 @@ export function Drawn({ drawing, reach: [x0, y0, x1, y1], label, className, marg
     canvas.current.width = Math.round(width * dense)
     canvas.current.height = Math.round(height * dense)
     pen.setTransform(dense, 0, 0, dense, 0, 0)
-    paint(pen, drawing, { scale, toPixels: (x, y) => [origin[0] + x * scale, origin[1] + y * scale], ink, paper })
+    const seen = { cell: toNumber(cellOf(block)), pixels: scale * dense }
+    const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
+    paint(pen, drawing, {
+      scale,
+      toPixels: (x, y) => [origin[0] + x * scale, origin[1] + y * scale],
+      ink,
+      paper,
+      fillOf: (fabric, turn) => fillOf(fabrics.get(fabric) as Fabric, 'cloth', turn, seen),
+    })
   })
   return (
     <div ref={place} className={className}>

@@ -1,6 +1,6 @@
 /** The block assembled join by join: the pieces on the board, and a slider under it that walks through the joins. */
 import { useEffect, useMemo, useRef, useState } from 'react'
-import { type Findings, flatColour } from '../../../geometry/index.ts'
+import type { Block, Findings } from '../../../geometry/index.ts'
 import { joinWords } from '../../panels/joinWords.ts'
 import { look, useStore, useTold } from '../../state/store.ts'
 import { t, tn } from '../../words/words.ts'
@@ -11,30 +11,31 @@ import './views.css'
 /** Milliseconds: two sides come together; a join is looked at before the next begins. */
 const TOGETHER = 700
 const REST = 1500
+/** Patches above which they are not drawn often enough to be seen moving. */
+const MOST_MOVED = 1500
 
 export function Sewing() {
   const { report } = useTold()
   const block = useStore(({ history }) => history.block)
-  const colours = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, flatColour(fabric)])), [block.fabrics])
   if (report === null || report.joins.length === 0)
     return (
       <div className="board drawn">
         <p className="nothing">{t('There is nothing to sew yet: fill the gaps of the layout first, and move apart what overlaps.')}</p>
       </div>
     )
-  return <Steps report={report} colours={colours} />
+  return <Steps report={report} block={block} />
 }
 
-function Steps({ report, colours }: { readonly report: Findings; readonly colours: ReadonlyMap<string, string> }) {
+function Steps({ report, block }: { readonly report: Findings; readonly block: Block }) {
   const most = report.joins.length
   const step = Math.min(
     most,
     useStore(({ view }) => view.step),
   )
   const [playing, setPlaying] = useState(false)
-  const part = useComingTogether(step)
+  const part = useComingTogether(step, report.patches.length <= MOST_MOVED)
   const words = useMemo(() => joinWords(report), [report])
-  const { drawing, reach } = useMemo(() => assembly(report, colours, step, part), [report, colours, step, part])
+  const { drawing, reach } = useMemo(() => assembly(report, block, step, part), [report, block, step, part])
   const go = (to: number): void => look({ step: Math.max(0, Math.min(most, to)) })
   useEffect(() => {
     if (!playing) return
@@ -48,6 +49,7 @@ function Steps({ report, colours }: { readonly report: Findings; readonly colour
     <>
       <Drawn
         className="board drawn"
+        block={block}
         drawing={drawing}
         reach={reach}
         margin={28}
@@ -107,9 +109,9 @@ const beginning = ({ patches, joins }: Findings): string =>
   })
 
 /** From 0 to 1 while the sides of the newest join come together; at once where motion is to be spared, or where more than one step was taken. */
-function useComingTogether(step: number): number {
+function useComingTogether(step: number, moving: boolean): number {
   const [at, setAt] = useState({ step, part: 1 })
-  const moves = step === at.step + 1 && !window.matchMedia('(prefers-reduced-motion: reduce)').matches
+  const moves = moving && step === at.step + 1 && !window.matchMedia('(prefers-reduced-motion: reduce)').matches
   const begun = useRef(0)
   useEffect(() => {
     if (!moves) return setAt((before) => (before.step === step ? before : { step, part: 1 }))

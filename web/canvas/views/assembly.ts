@@ -6,8 +6,9 @@
  * How     from the leaves up each piece knows how far its parts have moved (a box); two sides are drawn apart far enough that none of their parts meet, the
  *         lighter going farther. So nothing lies on anything, and what is joined lies as it will in the block.
  */
-import type { Findings, Join, Patch } from '../../../geometry/index.ts'
+import type { Block, Findings, Join, Patch } from '../../../geometry/index.ts'
 import { type Spot, spot } from '../shapes.ts'
+import { clothParts } from './cloths.ts'
 import type { Drawing, Part } from './drawing.ts'
 
 export interface Assembly {
@@ -22,10 +23,28 @@ type Box = readonly [number, number, number, number]
 const APART = 0.35
 const MOST_ADDED = 0.5
 
-export function assembly(report: Findings, colours: ReadonlyMap<string, string>, step: number, part: number): Assembly {
+export function assembly(report: Findings, block: Block, step: number, part: number): Assembly {
+  const { tree, gap, rings, reach } = known.get(report.joins) ?? readied(report)
+  return { drawing: drawn(report, tree, rings, block, step, shiftsOf(tree, gap, step, part)), reach }
+}
+
+/** What is the same at every step. */
+interface Ready {
+  readonly tree: Tree
+  readonly gap: number
+  readonly rings: readonly (readonly Spot[])[]
+  readonly reach: Box
+}
+
+const known = new WeakMap<Findings['joins'], Ready>()
+
+function readied(report: Findings): Ready {
   const tree = treeOf(report)
-  const gap = gapOf(report, tree)
-  return { drawing: drawn(report, tree, colours, step, shiftsOf(tree, gap, step, part)), reach: reachOf(report, shiftsOf(tree, gap, 0, 1)) }
+  const rings = report.patches.map(({ corners }) => corners.map(spot))
+  const gap = gapOf(rings, tree)
+  const ready = { tree, gap, rings, reach: reachOf(rings, shiftsOf(tree, gap, 0, 1)) }
+  known.set(report.joins, ready)
+  return ready
 }
 
 interface Tree {
@@ -102,9 +121,9 @@ const moved = ([x0, y0, x1, y1]: Box, [x, y]: Spot): Box => [x0 + x, y0 + y, x1 
 const around = (a: Box, b: Box): Box => [Math.min(a[0], b[0]), Math.min(a[1], b[1]), Math.max(a[2], b[2]), Math.max(a[3], b[3])]
 
 /** As wide as `APART`, but for blocks of so many pieces that all the gaps together would drown them. */
-function gapOf(report: Findings, tree: Tree): number {
+function gapOf(rings: readonly (readonly Spot[])[], tree: Tree): number {
   const size = (gap: number, step: number): Spot => {
-    const [x0, y0, x1, y1] = reachOf(report, shiftsOf(tree, gap, step, 1))
+    const [x0, y0, x1, y1] = reachOf(rings, shiftsOf(tree, gap, step, 1))
     return [x1 - x0, y1 - y0]
   }
   const [joined, bare, wide] = [size(0, tree.sides.length), size(0, 0), size(1, 0)]
@@ -112,13 +131,13 @@ function gapOf(report: Findings, tree: Tree): number {
   return Math.min(APART, ...most)
 }
 
-function reachOf({ patches }: Findings, shifts: readonly Spot[]): Box {
-  let reach: Box = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
-  patches.forEach(({ corners }, patch) => {
+function reachOf(rings: readonly (readonly Spot[])[], shifts: readonly Spot[]): Box {
+  let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  rings.forEach((ring, patch) => {
     const [dx, dy] = shifts[patch] as Spot
-    for (const [x, y] of corners.map(spot)) reach = around(reach, [x + dx, y + dy, x + dx, y + dy])
+    for (const [x, y] of ring) [x0, y0, x1, y1] = [Math.min(x0, x + dx), Math.min(y0, y + dy), Math.max(x1, x + dx), Math.max(y1, y + dy)]
   })
-  return reach
+  return [x0, y0, x1, y1]
 }
 
 /** Which side of the join under the hand each patch is of; −1 where of none. */
@@ -132,24 +151,20 @@ function sideOfPatches({ patches, sides }: Tree, step: number): readonly number[
 }
 
 /** Patches by what is drawn alike: those that wait, then the two sides under the hand. */
-function drawn(report: Findings, tree: Tree, colours: ReadonlyMap<string, string>, step: number, shifts: readonly Spot[]): Drawing {
+function drawn(report: Findings, tree: Tree, still: readonly (readonly Spot[])[], block: Block, step: number, shifts: readonly Spot[]): Drawing {
   const side = sideOfPatches(tree, step)
-  const rings = report.patches.map(({ corners }, patch) => {
+  const rings = still.map((ring, patch) => {
     const [dx, dy] = shifts[patch] as Spot
-    return corners.map(spot).map(([x, y]): Spot => [x + dx, y + dy])
+    return ring.map(([x, y]): Spot => [x + dx, y + dy])
   })
   const held = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [patch] : []))
   const waiting = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [] : [patch]))
-  const cloth = (patches: readonly number[], faint: boolean): Part[] => {
-    const byColour = new Map<string, (readonly Spot[])[]>()
-    for (const patch of patches) {
-      const colour = colours.get(report.patches[patch]?.fabric ?? '') ?? '#888888'
-      const all = byColour.get(colour) ?? []
-      all.push(rings[patch] as readonly Spot[])
-      byColour.set(colour, all)
-    }
-    return [...byColour].map(([colour, all]): Part => ({ what: 'cloth', colour, rings: all, ...(faint && step > 0 ? { faint: true } : {}) }))
-  }
+  const cloth = (patches: readonly number[], faint: boolean): Part[] =>
+    clothParts(
+      block,
+      patches.map((patch) => ({ ...(report.patches[patch] as Patch), ring: rings[patch] as readonly Spot[] })),
+      faint && step > 0,
+    )
   const edges = (patches: readonly number[]): Part[] =>
     patches.length === 0 ? [] : [{ what: 'edge', rings: patches.map((patch) => rings[patch] as readonly Spot[]) }]
   return [

@@ -1,4 +1,5 @@
 /** Painting a drawing: how each part looks. Lines and marks keep their size on the screen, cloth follows the frame. */
+import type { Turn } from '../../../geometry/index.ts'
 import type { Spot } from '../shapes.ts'
 import { MARKS } from '../marks.ts'
 import { type Drawing, type Part, type Pen, trace, type What } from './drawing.ts'
@@ -9,6 +10,8 @@ export interface Sight {
   readonly toPixels: (x: number, y: number) => readonly [number, number]
   readonly ink: string
   readonly paper: string
+  /** What a print is filled with, for paths in cells; without it cloth has one colour. */
+  readonly fillOf?: (fabric: string, turn: Turn) => string | CanvasPattern
 }
 
 type Canvas = CanvasRenderingContext2D
@@ -72,8 +75,10 @@ const PAINTERS: Readonly<Record<What, Painter>> = {
   },
 }
 
-function fill(pen: Canvas, part: Part, { toPixels }: Sight, colour: string, alpha = 1): void {
+function fill(pen: Canvas, part: Part, sight: Sight, colour: string, alpha = 1): void {
+  const { toPixels, fillOf } = sight
   pen.globalAlpha = alpha
+  if (part.print !== undefined && fillOf !== undefined) return fillPrint(pen, part, sight, fillOf(part.print.fabric, part.print.turn))
   pen.beginPath()
   trace(pen satisfies Pen, part, toPixels)
   pen.fillStyle = colour
@@ -83,6 +88,16 @@ function fill(pen: Canvas, part: Part, { toPixels }: Sight, colour: string, alph
   pen.strokeStyle = colour
   pen.lineWidth = 0.6
   pen.stroke()
+}
+
+/** A print lies in cells, so that it is true to scale wherever the patch lies. */
+function fillPrint(pen: Canvas, part: Part, { toPixels, scale }: Sight, print: string | CanvasPattern): void {
+  pen.translate(...toPixels(0, 0))
+  pen.scale(scale, scale)
+  pen.beginPath()
+  trace(pen, part, (x, y) => [x, y])
+  pen.fillStyle = print
+  pen.fill()
 }
 
 /** Cloth on cloth throws a little shadow. */

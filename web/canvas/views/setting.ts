@@ -7,6 +7,7 @@
  */
 import type { Block, SettingReport, Turn } from '../../../geometry/index.ts'
 import { bordersAround, type Piece, type Spot, spot } from '../shapes.ts'
+import { clothParts } from './cloths.ts'
 import type { Drawing, Part } from './drawing.ts'
 
 export interface Copy {
@@ -25,16 +26,11 @@ export interface SettingView {
 /** Half the stretch along an edge that is marked where seams clash, in cells. */
 const STRETCH = 0.4
 
-export function settingView(
-  block: Block,
-  pieces: readonly Piece[],
-  colours: ReadonlyMap<string, string>,
-  { columns, rows, copies, joins, meetings }: Laid,
-): SettingView {
+export function settingView(block: Block, pieces: readonly Piece[], { columns, rows, copies, joins, meetings }: Laid): SettingView {
   const out = bordersAround(block)
   const copy: Spot = [block.grid.columns + 2 * out, block.grid.rows + 2 * out]
   const whole: Spot = [copy[0] * columns, copy[1] * rows]
-  return { drawing: [...cloth(block, pieces, colours, copies, copy), ...between(columns, rows, copy), ...found(joins, meetings)], copy, whole }
+  return { drawing: [...cloth(block, pieces, copies, copy), ...between(columns, rows, copy), ...found(joins, meetings)], copy, whole }
 }
 
 export interface Laid {
@@ -45,22 +41,13 @@ export interface Laid {
   readonly meetings: SettingReport['meetings']
 }
 
-function cloth(block: Block, pieces: readonly Piece[], colours: ReadonlyMap<string, string>, copies: readonly Copy[], [wide, high]: Spot): Part[] {
-  const byColour = new Map<string, (readonly Spot[])[]>()
-  for (const { at, turn } of copies) {
+function cloth(block: Block, pieces: readonly Piece[], copies: readonly Copy[], [wide, high]: Spot): Part[] {
+  const patches = copies.flatMap(({ at, turn }) => {
     const lies = turned(turn, [block.grid.columns / 2, block.grid.rows / 2], [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
-    for (const { fabric, corners } of pieces) {
-      const colour = colours.get(fabric) ?? '#888888'
-      const rings = byColour.get(colour) ?? []
-      rings.push(corners.map(lies))
-      byColour.set(colour, rings)
-    }
-  }
+    return pieces.map(({ fabric, unit, corners }) => ({ fabric, unit, ring: corners.map(lies), turned: turn }))
+  })
   const opposite = copies.filter(({ press }) => press === 'opposite').map(({ at }): Spot => [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
-  return [
-    ...[...byColour].map(([colour, rings]): Part => ({ what: 'cloth', colour, rings })),
-    ...(opposite.length === 0 ? [] : [{ what: 'opposite', spots: opposite } as const]),
-  ]
+  return [...clothParts(block, patches), ...(opposite.length === 0 ? [] : [{ what: 'opposite', spots: opposite } as const])]
 }
 
 /** A point of the block in a copy turned about its middle. */
