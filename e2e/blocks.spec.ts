@@ -301,6 +301,46 @@ test.describe('two tabs', () => {
   })
 })
 
+const OF_THAT_DAY = {
+  format: 'nestwright.block',
+  version: 1,
+  name: 'From the old days',
+  measure: { unit: 'in' },
+  grid: { columns: 2, rows: 1, cell: 3 },
+  fabrics: [{ id: 'moss', name: 'Moss', colour: '#5b7350' }],
+  units: [{ id: 'one', kind: 'square', at: [0, 0], size: [2, 1], fabrics: { patch: 'moss' } }],
+}
+
+test('a block kept by the first version of the app comes over, as soon as its last tab is closed', async ({ page, context }) => {
+  const old = await context.newPage()
+  await old.goto('/manifest.webmanifest')
+  await old.evaluate(
+    (block) =>
+      new Promise<void>((resolve) => {
+        const opening = indexedDB.open('nestwright', 1)
+        opening.onupgradeneeded = () => {
+          opening.result.createObjectStore('now').put({ block, past: 1 }, 'present')
+          const undo = [{ op: 'replace', path: ['name'], value: 'Before that' }]
+          const redo = [{ op: 'replace', path: ['name'], value: block.name }]
+          opening.result.createObjectStore('steps').put({ name: 'name the block', undo, redo }, 0)
+        }
+        opening.onsuccess = () => resolve()
+      }),
+    OF_THAT_DAY,
+  )
+  await page.goto('/')
+  await expect(banner(page)).toContainText('An older Nestwright is open in another tab and holds your blocks: close that tab.')
+  await nameField(page).fill('Meanwhile')
+  await old.close()
+  await expect(banner(page)).toBeHidden()
+  // What was done meanwhile is a block of its own.
+  await expect(nameField(page)).toHaveValue('Meanwhile')
+  await openBlocks(page)
+  await inDialog(page, 'Open From the old days').click()
+  await button(page, 'Undo').click()
+  await expect(nameField(page)).toHaveValue('Before that')
+})
+
 test('with no database the app works, says so, and offers a file', async ({ page }) => {
   await page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }))
   await page.goto('/')

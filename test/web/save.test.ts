@@ -19,6 +19,7 @@ import {
   type Standing,
   setAside,
   takeTurn,
+  versionBlock,
   versionsOf,
   write,
 } from '../../web/state/saveBase.ts'
@@ -109,7 +110,8 @@ describe('a block in the database', () => {
       expect(await db.count('edits')).toBe(0)
       expect((await cards(db)).map(({ id }) => id)).toEqual([two.id])
       expect((await versionsOf(db, two.id)).map(({ id }) => id)).toEqual(['w'])
-      expect(await db.count('versions')).toBe(1)
+      expect([await db.count('versions'), await db.count('versionBlocks')]).toEqual([1, 1])
+      expect(await versionBlock(db, 'w')).toEqual(lantern)
     }))
 
   it('is brought in from a file with all others or not at all', () =>

@@ -1,7 +1,18 @@
 /** One of the maker's blocks: its name, what can be done with it, and its versions to go back to. */
 import { type FormEvent, useEffect, useState } from 'react'
 import { setName } from '../../geometry/index.ts'
-import { blockOf, copyBlock, forgetVersion, goBackTo, keepThisVersion, openBlock, renameBlock, versionAsBlock, versionsFor } from '../state/blocks.ts'
+import {
+  blockOf,
+  blockOfVersion,
+  copyBlock,
+  forgetVersion,
+  goBackTo,
+  keepThisVersion,
+  openBlock,
+  renameBlock,
+  versionAsBlock,
+  versionsFor,
+} from '../state/blocks.ts'
 import { saveFile } from '../state/download.ts'
 import type { Card, Version, VersionWhy } from '../state/saveBase.ts'
 import { linkTo } from '../state/share.ts'
@@ -146,12 +157,12 @@ const WHY: Readonly<Record<VersionWhy, () => string>> = {
 }
 
 function VersionOf({ version, done, gone }: { readonly version: Version; readonly done: () => void; readonly gone: () => void }) {
-  const { id, made, name, why, block } = version
+  const { id, made, name, why } = version
   const called = name ?? WHY[why]()
   const which = `${called}, ${atTime(made)}`
   return (
     <li>
-      <BlockPicture load={async () => block} stamp={id} side={56} />
+      <BlockPicture load={() => blockOfVersion(version)} stamp={id} side={56} />
       <div>
         <p className="versionname">{called}</p>
         <p className="cardtime">{atTime(made)}</p>

@@ -6,13 +6,14 @@
  *         version is a step like any other, and whatever another tab did meanwhile is kept beside what was done here.
  */
 import { useEffect, useSyncExternalStore } from 'react'
+import { difference } from './difference.ts'
 import { apply as applied, type History, unedited } from './history.ts'
 import { type Block, type Edit, setName } from '../../geometry/index.ts'
 import { emptyGrid } from '../starters/emptyGrid.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
 import { lantern } from '../starters/lantern.ts'
 import { t } from '../words/words.ts'
-import type { Filed } from './blocksFile.ts'
+import type { Filed, FiledVersion } from './blocksFile.ts'
 import {
   type Base,
   bringIn,
@@ -31,7 +32,9 @@ import {
   takeTurn,
   type Version,
   type VersionWhy,
+  versionBlock,
   versionsOf,
+  type WholeVersion,
 } from './saveBase.ts'
 import { keeperOf, type News } from './saveKeeper.ts'
 import { channelOf, handOf, inHand, type Word } from './saveTabs.ts'
@@ -106,7 +109,7 @@ async function leave(): Promise<boolean> {
 const isUntouched = ({ block, past, future }: History): boolean =>
   past.length + future.length === 0 && Object.values(STARTERS).some((starter) => same(starter, block))
 
-const same = (a: Block, b: Block): boolean => JSON.stringify(a) === JSON.stringify(b)
+const same = (a: Block, b: Block): boolean => difference(a, b).length === 0
 
 /** A block of her own, from a starter, a file, a link or a copy. */
 export async function beginBlock(block: Block, history: History = unedited(block)): Promise<boolean> {
@@ -371,8 +374,9 @@ async function emptyOld(from: Base): Promise<void> {
 async function keepVersion(of: string, block: Block, why: VersionWhy, name: string | null = null): Promise<void> {
   const versions = await versionsOf(opened(), of)
   const newest = versions.reduce<Version | null>((late, one) => (late === null || one.made >= late.made ? one : late), null)
-  if (name === null && newest !== null && same(newest.block, block)) return
-  const version: Version = { id: newId(), of, made: Date.now(), name, why, block }
+  const before = newest === null || name !== null ? undefined : await versionBlock(opened(), newest.id)
+  if (before !== undefined && same(before, block)) return
+  const version: WholeVersion = { id: newId(), of, made: Date.now(), name, why, block }
   await changeVersions(opened(), [version], thinned([...versions, version], Date.now()))
   changedList()
 }
@@ -389,9 +393,11 @@ export async function versionsFor(id: string): Promise<Version[]> {
 
 /** Puts the block of a version on the board; what lies there is kept as a version, and going back is a step to undo. */
 export async function goBackTo(version: Version): Promise<void> {
+  const block = await versionBlock(opened(), version.id)
+  if (block === undefined) return
   if (now().desk.id !== version.of && !(await openBlock(version.of))) return
   if (!now().desk.elsewhere) await keepVersion(version.of, now().history.block, 'going back')
-  replace(version.block, t('go back to a version'))
+  replace(block, t('go back to a version'))
 }
 
 export async function forgetVersion(id: string): Promise<void> {
@@ -399,8 +405,12 @@ export async function forgetVersion(id: string): Promise<void> {
   changedList()
 }
 
-export const versionAsBlock = (version: Version): Promise<boolean> =>
-  beginBlock({ ...version.block, name: t('{name} (copy)', { name: version.block.name }) })
+export async function versionAsBlock({ id }: Version): Promise<boolean> {
+  const block = await versionBlock(opened(), id)
+  return block !== undefined && beginBlock({ ...block, name: t('{name} (copy)', { name: block.name }) })
+}
+
+export const blockOfVersion = async ({ id }: Version): Promise<Block | null> => (await versionBlock(opened(), id)) ?? null
 
 // Files.
 
@@ -415,8 +425,13 @@ export async function filedBlocks(): Promise<Filed[]> {
 async function filedOf({ id, made, changed }: Card): Promise<Filed | null> {
   const block = await blockOf(id)
   if (block === null) return null
-  const versions = await versionsOf(opened(), id)
-  return { id, made, changed, block, versions: versions.map(({ made: at, name, block: then }) => ({ made: at, name, block: then })) }
+  const versions = await Promise.all((await versionsOf(opened(), id)).map(filedVersion))
+  return { id, made, changed, block, versions: versions.filter((version) => version !== null) }
+}
+
+async function filedVersion(version: Version): Promise<FiledVersion | null> {
+  const block = await blockOfVersion(version)
+  return block === null ? null : { made: version.made, name: version.name, block }
 }
 
 export interface BroughtIn {

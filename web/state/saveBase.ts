@@ -8,7 +8,7 @@
  *         and takes away the mark of its own turn: where a mark lies there already, the database refuses the whole write. Nothing has to be read first, so a
  *         write is on its way, whole, before the page does anything else.
  */
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
+import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb'
 import type { Block } from '../../geometry/index.ts'
 import type { Filed } from './blocksFile.ts'
 import { type History, type LooseStep, moved, packedStep, type Step } from './history.ts'
@@ -36,8 +36,9 @@ export interface Version {
   /** The maker's name for it; null where it was kept by itself. Named ones stay until they are taken away by hand. */
   readonly name: string | null
   readonly why: VersionWhy
-  readonly block: Block
 }
+/** A version and what it holds, which is kept apart so that a list of versions costs little. */
+export type WholeVersion = Version & { readonly block: Block }
 export type VersionWhy = 'asked' | 'rest' | 'leaving' | 'going back' | 'brought'
 
 interface Kept extends DBSchema {
@@ -46,6 +47,7 @@ interface Kept extends DBSchema {
   edits: { key: [block: string, place: number]; value: Step }
   turns: { key: [block: string, turn: number]; value: number }
   versions: { key: string; value: Version; indexes: { of: string } }
+  versionBlocks: { key: string; value: Block }
   desk: { key: string; value: string }
 }
 export type Base = IDBPDatabase<Kept>
@@ -66,7 +68,7 @@ export interface Calls {
 export async function openBase(name = 'nestwright', { blocked, closed }: Calls = {}): Promise<Base> {
   return openDB<Kept>(name, 2, {
     async upgrade(db, from, _, work) {
-      for (const store of ['cards', 'bases', 'edits', 'turns', 'desk'] as const) {
+      for (const store of ['cards', 'bases', 'edits', 'turns', 'versionBlocks', 'desk'] as const) {
         if (store === 'cards') db.createObjectStore(store, { keyPath: 'id' })
         else db.createObjectStore(store)
       }
@@ -135,7 +137,9 @@ const editsOf = (id: string, from = 0): IDBKeyRange => IDBKeyRange.bound([id, fr
 /** So many steps may lie between the base and the present before the base is laid anew. */
 const FAR = 400
 
-const ALL = ['cards', 'bases', 'edits', 'turns', 'versions'] as const
+const OF_A_BLOCK = ['cards', 'bases', 'edits', 'turns'] as const
+const OF_VERSIONS = ['versions', 'versionBlocks'] as const
+const ALL = [...OF_A_BLOCK, ...OF_VERSIONS] as const
 
 /**
  * Write what differs between the history that is surely kept (null: nothing) and the present one; all of it is sent off before this returns.
@@ -151,7 +155,7 @@ export async function write(
 ): Promise<Standing> {
   const steps = [...present.past, ...present.future]
   const past = present.past.length
-  const work = db.transaction(ALL, 'readwrite', { durability: 'relaxed' })
+  const work = db.transaction(OF_A_BLOCK, 'readwrite', { durability: 'relaxed' })
   const sent: Promise<unknown>[] = [
     work.objectStore('turns').add(changed, [standing.id, standing.turn]),
     work.objectStore('turns').delete([standing.id, standing.turn]),
@@ -226,7 +230,7 @@ function movedTo(base: { readonly past: number; readonly block: Block }, past: n
 
 /** A block to change: the next turn is ours, and a page that still has an earlier one can write no more. */
 export async function takeTurn(db: Base, id: string): Promise<{ readonly standing: Standing; readonly history: History } | null> {
-  const work = db.transaction(ALL, 'readwrite')
+  const work = db.transaction(OF_A_BLOCK, 'readwrite')
   const [card, base, history] = await Promise.all([work.objectStore('cards').get(id), work.objectStore('bases').get(id), historyIn(work, id)])
   if (card === undefined || base === undefined || history === null) return null
   const turn = card.turn + 1
@@ -266,18 +270,30 @@ export async function forget(db: Base, id: string): Promise<void> {
     work.objectStore('cards').delete(id),
     work.objectStore('bases').delete(id),
     work.objectStore('edits').delete(editsOf(id)),
-    ...versions.map((version) => work.objectStore('versions').delete(version)),
+    ...versions.flatMap((version) => OF_VERSIONS.map((store) => work.objectStore(store).delete(version))),
     work.done,
   ])
 }
 
 export const versionsOf = (db: Base, id: string): Promise<Version[]> => db.getAllFromIndex('versions', 'of', id)
+export const versionBlock = (db: Base, id: string): Promise<Block | undefined> => db.get('versionBlocks', id)
 
 /** Some versions come, some go, in one piece. */
-export async function changeVersions(db: Base, come: readonly Version[], go: readonly string[]): Promise<void> {
-  const work = db.transaction('versions', 'readwrite', { durability: 'strict' })
-  await Promise.all([...come.map((version) => work.store.put(version)), ...go.map((id) => work.store.delete(id)), work.done])
+export async function changeVersions(db: Base, come: readonly WholeVersion[], go: readonly string[]): Promise<void> {
+  const work = db.transaction(OF_VERSIONS, 'readwrite', { durability: 'strict' })
+  const sent = [
+    ...come.flatMap((version) => versionPuts(work, version)),
+    ...go.flatMap((id) => OF_VERSIONS.map((store) => work.objectStore(store).delete(id))),
+  ]
+  await whole(sent, work.done)
 }
+
+type VersionStores = Pick<IDBPTransaction<Kept, typeof OF_VERSIONS, 'readwrite'>, 'objectStore'>
+
+const versionPuts = (work: unknown, { block, ...version }: WholeVersion): Promise<unknown>[] => [
+  (work as VersionStores).objectStore('versions').put(version),
+  (work as VersionStores).objectStore('versionBlocks').put(block, version.id),
+]
 
 /** Whole blocks from elsewhere, under ids that are free: all of them or none. */
 export async function bringIn(db: Base, filed: readonly Filed[]): Promise<void> {
@@ -286,7 +302,7 @@ export async function bringIn(db: Base, filed: readonly Filed[]): Promise<void> 
     work.objectStore('cards').add(cardOf({ id, made, turn: 1, base: 0 }, block, 0, changed)),
     work.objectStore('bases').put({ past: 0, block }, id),
     work.objectStore('edits').delete(editsOf(id)),
-    ...versions.map((version) => work.objectStore('versions').add({ ...version, id: newId(), of: id, why: 'brought' })),
+    ...versions.flatMap((version) => versionPuts(work, { ...version, id: newId(), of: id, why: 'brought' })),
   ])
   await whole(sent, work.done)
 }
