@@ -110,11 +110,11 @@ function ownIntroduction({ report, unit }: Bench): string {
   return `${said} measures ${saySize(finished, unit)} finished. Read all steps once before you cut.`
 }
 
-function problemsOf({ problems }: Report): string[] {
+function problemsOf({ problems, advice }: Report): string[] {
   const errors = problems.filter(({ code }) => ERRORS.has(code)).map(({ message }) => message)
   const others = problems.filter(({ code }) => !ERRORS.has(code)).map(({ message }) => message)
   const head = errors.length === 0 ? [] : ['This block cannot be sewn as it stands: put right what follows, then make the booklet again.']
-  return [...head, ...new Set(errors), ...new Set(others)]
+  return [...head, ...new Set([...errors, ...others, ...advice.map(({ message }) => message)])]
 }
 
 function factsOf({ report, unit, seamSaid }: Bench): BookletFact[] {

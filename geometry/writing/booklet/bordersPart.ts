@@ -54,10 +54,10 @@ function newPatches(join: Join, bench: Bench): BenchPatch[] {
   })
 }
 
-function borderStep({ what, border, joins }: Pair, many: boolean, bench: Bench): Made {
+function borderStep(pair: Pair, many: boolean, bench: Bench): Made {
+  const { what, border, joins } = pair
   const last = joins.at(-1) as Join
   const strips = joins.flatMap((join) => newPatches(join, bench))
-  const fabrics = [...new Set(strips.filter(({ name }) => PLAIN.has(name)).map(({ fabric }) => bench.fabric(fabric)))]
   const squares = [...new Map(strips.filter(({ name }) => !PLAIN.has(name)).map((patch) => [patch.id, patch])).values()]
   const which = many ? `${ORDINALS[border] ?? `${border + 1}th`} border` : 'border'
   const down = what === 'sides'
@@ -67,19 +67,12 @@ function borderStep({ what, border, joins }: Pair, many: boolean, bench: Bench):
       joins.map(({ id }) => id),
     ),
   )
-  const length = stripLength(joins, bench, down)
   return {
     keys: [`border:${border + 1}:${down ? 'sides' : 'ends'}`],
     title: `Add the ${which}: ${down ? 'the sides' : 'top and bottom'}`,
     sentences: [
-      `Measure the piece through its middle, ${down ? 'from top to bottom' : 'from side to side'}, not along its edge. ${
-        length === null ? '' : `It should be ${sayOne(length, bench.unit)}. `
-      }Cut both ${listed(fabrics)} strips to that length.`.trim(),
-      ...(squares.length === 0
-        ? []
-        : [
-            `Sew a corner square of ${listed([...new Set(squares.map(({ fabric }) => bench.fabric(fabric)))])} to each end of both strips. Press toward the strip.`,
-          ]),
+      ...measuring(pair, strips, bench),
+      ...(squares.length === 0 ? [] : [cornerSentence(squares, bench)]),
       `Pin each strip at both ends and in the middle, ease the cloth between, and sew${match.length === 0 ? '' : `: ${match.join('; ')}`}.`,
       `Press ${pressedOut(joins, bench) ? 'toward the border' : 'as the arrows show'}.`,
       ...(last.unfinished === null ? [] : [`The piece now measures ${saySize(last.unfinished, bench.unit)}.`]),
@@ -91,6 +84,30 @@ function borderStep({ what, border, joins }: Pair, many: boolean, bench: Bench):
     units: [],
     cut: [],
   }
+}
+
+/** Where corner squares follow, top and bottom are as long as the piece was wide before its sides went on: both ways are measured then. */
+function measuring({ what, border, joins }: Pair, strips: readonly BenchPatch[], bench: Bench): string[] {
+  const down = what === 'sides'
+  const cornered = bench.block.borders?.[border]?.corner !== undefined
+  const fabrics = listed([...new Set(strips.filter(({ name }) => PLAIN.has(name)).map(({ fabric }) => bench.fabric(fabric)))])
+  const length = stripLength(joins, bench, down)
+  const should = length === null ? '' : ` It should be ${sayOne(length, bench.unit)}.`
+  if (cornered && !down) return [`Cut both ${fabrics} strips to the width that you measured before the sides went on.${should.replace('It', 'That')}`]
+  return [
+    `Measure the piece through its middle, ${down ? 'from top to bottom' : 'from side to side'}, not along its edge.${should} Cut both ${fabrics} strips to that length.`,
+    ...(cornered ? ['Measure it from side to side too and write that down: top and bottom are cut to it, for squares go in the corners.'] : []),
+  ]
+}
+
+function cornerSentence(squares: readonly BenchPatch[], bench: Bench): string {
+  const own = new Set(squares.map(({ id }) => id))
+  const cloth = listed([...new Set(squares.map(({ fabric }) => bench.fabric(fabric)))])
+  const joins = bench.report.joins.filter(({ sides }) => sides.some((side) => own.has(side)))
+  const toStrip = joins.every(({ sides, press }) => press.toward !== 'open' && !own.has(sides[press.toward]))
+  const toSquare = joins.every(({ sides, press }) => press.toward !== 'open' && own.has(sides[press.toward]))
+  const way = toStrip ? 'toward the strip' : toSquare ? 'toward the square' : 'so that it nests with the seam it will meet'
+  return `Sew a corner square of ${cloth} to each end of both strips. Press ${way}.`
 }
 
 const PLAIN: ReadonlySet<string> = new Set(['left', 'right', 'top', 'bottom'])

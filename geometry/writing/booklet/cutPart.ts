@@ -86,8 +86,17 @@ function pieceSentence(row: CutRow, bench: Bench): string {
     halve: `. Cut ${row.count === 1 ? 'it' : 'each'} once from corner to corner${slant(row, bench)}: ${2 * row.count} triangles.`,
     quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${4 * row.count} triangles.`,
   }[row.then]
-  return `Cut ${count(row.count, row.shape)} ${saySize(row.size, bench.unit)}, ${letters}${after}`
+  const upright = row.fixed === true ? ' (the first across the cloth, so that the print stands upright)' : ''
+  return `Cut ${count(row.count, row.shape)} ${saySize(row.size, bench.unit)}${upright}, ${letters}${larger(row, bench)}${after}`
 }
+
+/** What is cut larger is told, so that nobody takes the size for a mistake. */
+function larger(row: CutRow, bench: Bench): string {
+  const by = bench.lookOf.get(row.for[0] ?? '')?.row.oversize
+  return by === undefined || !isTrimmedLater(row) ? '' : `, ${sayOne(by, bench.unit)} larger than needed, to be trimmed`
+}
+
+const isTrimmedLater = ({ method, then }: CutRow): boolean => then !== 'none' || !['plain', 'corner-flip', 'strip-set'].includes(method)
 
 /** Halves of a rectangle are of one hand: which corners the cut joins is not free. */
 function slant(row: CutRow, bench: Bench): string {
@@ -104,7 +113,8 @@ function handOf(row: CutRow, bench: Bench): 'left' | 'right' | null {
 
 /** What the pieces are for, by the letters of the layout picture: `B` stands for `B1` and `B2`. */
 function purpose(row: CutRow, bench: Bench): string {
-  if (row.for.length === 0) return 'for the borders; cut them to length once you have measured'
+  if (row.for.length === 0)
+    return row.shape === 'square' ? 'for the corners of the borders' : 'for the borders; cut them to length once you have measured'
   const wanted = new Set(row.for)
   const rows = [...new Set(bench.looks.filter(({ units }) => units.some((id) => wanted.has(id))).map((look) => look.row))]
   const letters = rows.map((one) => bench.letterOf(one))

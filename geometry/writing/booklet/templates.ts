@@ -185,7 +185,7 @@ export function cutOutline(corners: readonly Spot[], seam: number, beside: reado
     if (tip === null) return [rawOther[0]]
     const inner = cross(minus(one[1], one[0]), minus(other[1], other[0])) < 0
     if (inner) return [tip]
-    const ears = [earLine(corner, one, 'end', beside, seam), earLine(corner, other, 'start', beside, seam)].filter((line) => line !== null)
+    const ears = [...earLines(corner, one, 'end', beside, seam), ...earLines(corner, other, 'start', beside, seam)]
     return trimmedTip(corner, tip, rawOne, rawOther, [...ears, ...box])
   })
 }
@@ -193,8 +193,14 @@ export function cutOutline(corners: readonly Spot[], seam: number, beside: reado
 /** A line across a tip: what lies on the far side of it from the corner goes. */
 type Across = readonly [Spot, Spot]
 
-/** The neighbour's raw edge beyond the corner, as it lies under the patch when both are laid right sides together along their seam. */
-function earLine(corner: Spot, seamSide: Stretch, at: 'start' | 'end', beside: readonly BenchPatch[], seam: number): Across | null {
+/** Patches round one corner that are looked at from one of them: ears pass from neighbour to neighbour. */
+const MOST_ROUND = 12
+
+/**
+ * The lines by which a neighbour's ear ends beyond a corner, as they lie under the patch when both are laid right sides together: its raw edge, the
+ * cloth it is cut from, and what its own next neighbour cuts it by.
+ */
+function earLines(corner: Spot, seamSide: Stretch, at: 'start' | 'end', beside: readonly BenchPatch[], seam: number, more = MOST_ROUND): Across[] {
   for (const patch of beside) {
     const sides = sidesOf(patch.corners)
     const place = sides.findIndex((side) => shared(seamSide, side) !== null)
@@ -204,10 +210,12 @@ function earLine(corner: Spot, seamSide: Stretch, at: 'start' | 'end', beside: r
     const mine = at === 'end' ? along[0] : along[1]
     if (lengthOf(minus(mine, corner)) > NEAR) continue
     const next = sides[(place + (at === 'end' ? sides.length - 1 : 1)) % sides.length] as Stretch
-    const raw = movedSide(next, seam)
-    return raw.map((spot) => mirroredIn(spot, seamSide)) as unknown as Across
+    const others = beside.filter((one) => one !== patch)
+    const further = more > 0 ? earLines(corner, next, at, others, seam, more - 1) : []
+    const lines = [movedSide(next, seam), ...boxLines(grownBy(extentOf(patch.corners), seam)), ...further]
+    return lines.map(([a, b]) => [mirroredIn(a, seamSide), mirroredIn(b, seamSide)])
   }
-  return null
+  return []
 }
 
 function mirroredIn(spot: Spot, [a, b]: Stretch): Spot {
@@ -235,8 +243,10 @@ function trimmedTip(corner: Spot, tip: Spot, rawOne: Stretch, rawOther: Stretch,
   const start: Spot[] = [plus(tip, back, far), tip, plus(tip, on, far)]
   const cut = lines.reduce<Spot[]>((shape, [a, b]) => {
     const side = Math.sign(cross(minus(b, a), minus(corner, a)))
-    const kept = clippedOpen(shape, (spot) => side * cross(unitOf(minus(b, a)), minus(spot, a)))
-    // A line that would take away more than the tip is no ear: it belongs to the patch's other corner.
+    const inside = (spot: Spot): number => side * cross(unitOf(minus(b, a)), minus(spot, a))
+    // A line that would take away more than the tip is no ear: the allowance beside both seams stays whole to their ends.
+    if (inside(rawOne[1]) < -NEAR || inside(rawOther[0]) < -NEAR) return shape
+    const kept = clippedOpen(shape, inside)
     return kept.length >= 2 && near(kept[0] as Spot, shape[0] as Spot) && near(kept.at(-1) as Spot, shape.at(-1) as Spot) ? kept : shape
   }, start)
   return cut.slice(1, -1)

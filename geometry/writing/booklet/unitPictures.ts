@@ -194,7 +194,11 @@ export function trimPicture(look: Look, bench: Bench, hand: Hand): Drawing | nul
     sketch.line([at, [near, at[1]]], 'thin')
     sketch.line([at, [at[0], raw.top]], 'thin')
     sketch.point(at, 'tip')
+    sketch.text([(at[0] + near) / 2, at[1]], onRuler(point.at.fromSide, bench.unit), 'small')
+    sketch.text([at[0], raw.top - bench.seam * 1.2], onRuler(point.at.fromTop, bench.unit), 'small')
   }
+  const [wide, high] = cut.size
+  sketch.text([(raw.left + raw.right) / 2, raw.bottom + reach * 0.6], `${onRuler(wide, bench.unit)} × ${onRuler(high, bench.unit)}`, 'small')
   return sketch.drawing(`Unit ${look.label} under the ruler, for a ${hand} hand: cut along the ruler's ${hand} and top edge.`, marginOf(patches))
 }
 
