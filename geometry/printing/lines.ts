@@ -2,7 +2,7 @@
  * Words broken into lines.
  *
  * In      words, the width of a line, and how wide words are.
- * Out     lines; a size is never torn (`3 7/8 in` stays on one line), and a word longer than a line is broken where it must be.
+ * Out     lines, each with the space that it was broken at, so that who has them read aloud hears two words; a size is never torn (`3 7/8 in` stays on one line), and a word longer than a line is broken where it must be.
  */
 export type Measure = (text: string) => number
 
@@ -21,7 +21,7 @@ function paragraphLines(paragraph: string, width: number, measure: Measure): str
     const longer = line === '' ? word : `${line} ${word}`
     if (measure(longer) <= width) line = longer
     else {
-      if (line !== '') lines.push(line)
+      if (line !== '') lines.push(`${line} `)
       const pieces = measure(word) <= width ? [word] : broken(word, width, measure)
       lines.push(...pieces.slice(0, -1))
       line = pieces.at(-1) as string

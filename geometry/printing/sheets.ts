@@ -114,15 +114,17 @@ export class Sheets {
     this.list = { sheet: this.sheets - 1, top: this.top, room: this.room, element: list }
   }
 
+  /** In two columns; in three where there is less room. */
   private writeContents({ sheet, top, room, element }: ContentsPlace): void {
-    const rows = Math.ceil(this.chapters.length / 2)
-    if (room < CONTENTS_HEAD + rows * CONTENTS_ROW || rows < 2) {
+    const columns = [2, 3].find((number) => CONTENTS_HEAD + Math.ceil(this.chapters.length / number) * CONTENTS_ROW <= room)
+    if (columns === undefined || this.chapters.length < 2) {
       element.end()
       return
     }
+    const rows = Math.ceil(this.chapters.length / columns)
     this.pdf.switchToPage(sheet)
     this.face = null
-    const width = (this.width - CONTENTS_GAP) / 2
+    const width = (this.width - CONTENTS_GAP * (columns - 1)) / columns
     const head = this.pdf.struct('P', {}, [() => this.block(['In this booklet'], STYLES.heading, this.left, top)])
     element.add(head)
     this.chapters.forEach(({ title, sheet: number }, at) => {
@@ -131,7 +133,7 @@ export class Sheets {
       this.rule(x, y, width)
       const said = String(number)
       const line = (): void => {
-        this.sayFitting(title, x, y + 12.5, STYLES.body, width - 30)
+        this.sayFitting(`${title} `, x, y + 12.5, STYLES.body, width - 22)
         this.sayRight(said, x + width, y + 12.5, STYLES.body)
       }
       element.add(this.pdf.struct('TOCI', {}, [line]))

@@ -53,7 +53,7 @@ export function table(
   const put = (cell: readonly string[], at: number, style: Style, top: number): void => {
     const column = columns[at] as Column
     cell.forEach((line, place) => {
-      const short = column.align === 'right' ? (widths[at] as number) - sheets.measure(style)(line) : 0
+      const short = column.align === 'right' ? (widths[at] as number) - sheets.measure(style)(line.trimEnd()) : 0
       sheets.block([line], style, (lefts[at] as number) + short, top + place * style.lead)
     })
   }

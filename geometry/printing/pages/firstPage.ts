@@ -79,13 +79,16 @@ function front({ sheets, booklet, cloth }: Job): void {
   for (const fact of said) {
     sheets.rule(factsLeft, y, factsWidth)
     sheets.tagged('P', () => {
-      sheets.block(fact.what, STYLES.label, factsLeft, y + 5)
+      sheets.block(spaced(fact.what), STYLES.label, factsLeft, y + 5)
       sheets.block(fact.said, STYLES.strong, factsLeft, y + 5 + fact.what.length * STYLES.label.lead)
     })
     y += factHeight(fact)
   }
   sheets.top = Math.max(top + height, y) + 8
 }
+
+/** More words follow: a space for who has them read aloud. */
+const spaced = (lines: readonly string[]): string[] => lines.map((line) => `${line.trimEnd()} `)
 
 const factHeight = ({ what, said }: { readonly what: readonly string[]; readonly said: readonly string[] }): number =>
   what.length * STYLES.label.lead + said.length * STYLES.strong.lead + 12
@@ -114,7 +117,7 @@ function fabricCell({ sheets, cloth, unit }: Job, { id, name, buy }: BookletFabr
   const { top } = sheets
   swatch({ sheets, cloth, unit }, id, x, top, SWATCH)
   sheets.tagged('P', () => {
-    sheets.block(name === '' ? ['(no name)'] : lines, STYLES.strong, x + SWATCH + 9, top)
+    sheets.block(spaced(name === '' ? ['(no name)'] : lines), STYLES.strong, x + SWATCH + 9, top)
     if (buy !== '') sheets.block([`buy ${buy}`], STYLES.small, x + SWATCH + 9, top + Math.max(1, lines.length) * STYLES.strong.lead)
   })
 }

@@ -8,7 +8,7 @@ import { chapter } from '../titles.ts'
 export function rehearsalPage({ sheets, booklet, unit }: Job): void {
   const { off, rows, sentences } = booklet.rehearsal
   if (rows.length === 0) return
-  chapter(sheets, 'If every seam is a little off', 200)
+  chapter(sheets, 'If every seam is a little off', Math.min(MOST, 130 + rows.length * ROW))
   for (const sentence of sentences) sheets.write(sentence, STYLES.body, { after: 4 })
   const much = saidOff(off, unit)
   sheets.top += 4
@@ -25,6 +25,10 @@ export function rehearsalPage({ sheets, booklet, unit }: Job): void {
     { marked: new Set([rows.length - 1]) },
   )
 }
+
+/** Points of one row; and of what begins on the sheet it stands on, where a new one would hold it whole. */
+const ROW = 26
+const MOST = 560
 
 /** To the sixteenth where that is the size, else to the thirty-second: finer than a ruler, but that is the point here. */
 function said(size: readonly [number, number], unit: 'in' | 'cm'): string {

@@ -73,7 +73,7 @@ function laidOut(job: Job, part: BookletPart, step: BookletStep): Laid {
     return { step, words, rows, photo, below: true, height: wordsHeight(words) + BETWEEN + picturesHeight(rows, photo) }
   }
   const words = wordsIn(job, step, widthsOf(job).words)
-  const beside = Math.max(wordsHeight(words), 300)
+  const beside = Math.max(wordsHeight(words), THIRD)
   const tries = SHRINK.map((part) => rowsOf(drawings, widthsOf(job).pictures, tallest(job), part))
   const rows = tries.find((one) => picturesHeight(one, photo) <= beside) ?? (tries.at(-1) as Row[])
   return { step, words, rows, photo, below: false, height: Math.max(wordsHeight(words), picturesHeight(rows, photo)) }
@@ -81,6 +81,9 @@ function laidOut(job: Job, part: BookletPart, step: BookletStep): Laid {
 
 /** Parts whose pictures are as wide as the sheet: strips of cloth, the quilting line. */
 const WIDE: ReadonlySet<BookletPart['key']> = new Set(['cut', 'quilt'])
+
+/** Three steps of this height stand on a sheet of Letter. */
+const THIRD = 206
 
 /** Many pictures of one step are made smaller, so that they stand beside its words. */
 const SHRINK = [1, 0.85, 0.72, 0.6, 0.5] as const
@@ -195,7 +198,7 @@ const ASIDE = 12
 /** Points for one unit of measure, at most: small pieces are not blown up beyond what is handsome. */
 const LARGEST = 46
 
-/** With others beside it, no picture is taller. */
+/** In more than one row, no picture is taller. */
 const AMONG = 150
 
 /** All pictures of a step at one scale, as many beside each other as fit. */
@@ -204,7 +207,10 @@ function rowsOf(drawings: readonly Drawing[], width: number, most: number, shrin
   if (shown.length === 0) return []
   const high = Math.max(...shown.map(({ height }) => height))
   const wide = Math.max(...shown.map((drawing) => drawing.width))
-  const scale = Math.min(LARGEST, (shown.length > 1 ? Math.min(most, AMONG) : most) / high, width / wide) * shrink
+  const abreast = (width - ASIDE * (shown.length - 1)) / shown.reduce((sum, drawing) => sum + drawing.width, 0)
+  const inOneRow = Math.min(most / high, abreast)
+  const inRows = Math.min(Math.min(most, AMONG) / high, width / wide)
+  const scale = Math.min(LARGEST, Math.max(inOneRow, inRows)) * shrink
   const rows: Drawing[][] = []
   let used = Number.POSITIVE_INFINITY
   for (const drawing of shown) {
