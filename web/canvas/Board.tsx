@@ -11,7 +11,7 @@ import { canBecome, type Findings, type Layered, type Repeat, toFile, type Unit 
 import { look, now, tryOut, useStore, useTold } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 import { layRun, moveTo, placeAt, pourAt, replaceWith, resizeTo, sayNoSwap, swap, mirrorChosen, turnChosen } from './actions.ts'
-import { BoardStrip, BoardTools } from './BoardTools.tsx'
+import { BoardStrip, BoardTools, InHand } from './BoardTools.tsx'
 import { cellId, Cells } from './Cells.tsx'
 import { cutAfterCopy, pasteText, sayCopied, takenText } from './clipboard.ts'
 import { clothPainting } from './cloth.ts'
@@ -416,6 +416,7 @@ export function Board() {
       <BoardTools />
       <div className="bench">
         <BoardStrip />
+        <InHand />
         <div
           ref={place}
           className={view.tool === 'patch' ? 'board drawing' : 'board'}

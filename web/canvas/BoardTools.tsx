@@ -1,5 +1,5 @@
 /** Beside the board: how a drag is meant, how edits repeat, and what is done to several units at once. */
-import type { ReactNode } from 'react'
+import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react'
 import { REPEATS, type Repeat, type Side } from '../../geometry/index.ts'
 import { KIND_NAMES } from '../panels/words.ts'
 import { look, useStore } from '../state/store.ts'
@@ -31,7 +31,7 @@ export function BoardStrip() {
   const tool = useStore(({ view }) => view.tool)
   const count = useStore(({ view }) => view.chosen.length)
   return (
-    <div className="tools upright" role="toolbar" aria-orientation="vertical" aria-label={t('Tools')}>
+    <Bar upright name={t('Tools')}>
       <fieldset>
         <legend className="unseen">{t('What a drag means')}</legend>
         {TOOLS.map(({ tool: one, name, sign }) => (
@@ -49,7 +49,7 @@ export function BoardStrip() {
         />
         <Tool name={t('Paste')} sign="M-6 -6H-3M3 -6H6V8H-6V-6M-3 -8H3V-4H-3ZM-3 1H3M-3 4H2" act={() => void pasteByButton()} />
       </fieldset>
-    </div>
+    </Bar>
   )
 }
 
@@ -57,22 +57,62 @@ export function BoardStrip() {
 export function BoardTools() {
   const count = useStore(({ view }) => view.chosen.length)
   return (
-    <div className="tools" role="toolbar" aria-label={t('Arranging')}>
+    <div className="tools">
       <Repeats />
-      <fieldset>
-        <legend className="unseen">{t('Align')}</legend>
-        {SIDES.map(([side, name, sign]) => (
-          <Tool key={side} name={t(name)} sign={sign} off={count < 2} act={() => alignChosen(side)} />
-        ))}
-        <Tool name={t('Spread evenly across')} sign="M-8 -7V7M8 -7V7M-3 -4H3V4H-3Z" off={count < 3} act={() => spreadChosen('across')} />
-        <Tool name={t('Spread evenly down')} sign="M-7 -8H7M-7 8H7M-4 -3V3H4V-3Z" off={count < 3} act={() => spreadChosen('down')} />
-      </fieldset>
-      <fieldset>
-        <legend className="unseen">{t('Shapes')}</legend>
-        <Tool name={t('Join shapes')} sign="M-7 -7H2V-2H7V7H-2V2H-7Z" off={count < 2} act={() => void shaping('join')} />
-        <Tool name={t('Cut away the last chosen')} sign="M-7 -7H2V-2H-2V2H-7ZM2 1V2H1M4 2H7V7H-2V4" off={count < 2} act={() => void shaping('cut')} />
-      </fieldset>
-      <InHand />
+      <Bar name={t('Arranging')}>
+        <fieldset>
+          <legend className="unseen">{t('Align')}</legend>
+          {SIDES.map(([side, name, sign]) => (
+            <Tool key={side} name={t(name)} sign={sign} off={count < 2} act={() => alignChosen(side)} />
+          ))}
+          <Tool name={t('Spread evenly across')} sign="M-8 -7V7M8 -7V7M-3 -4H3V4H-3Z" off={count < 3} act={() => spreadChosen('across')} />
+          <Tool name={t('Spread evenly down')} sign="M-7 -8H7M-7 8H7M-4 -3V3H4V-3Z" off={count < 3} act={() => spreadChosen('down')} />
+        </fieldset>
+        <fieldset>
+          <legend className="unseen">{t('Shapes')}</legend>
+          <Tool name={t('Join shapes')} sign="M-7 -7H2V-2H7V7H-2V2H-7Z" off={count < 2} act={() => void shaping('join')} />
+          <Tool
+            name={t('Cut away the last chosen')}
+            sign="M-7 -7H2V-2H-2V2H-7ZM2 1V2H1M4 2H7V7H-2V4"
+            off={count < 2}
+            act={() => void shaping('cut')}
+          />
+        </fieldset>
+      </Bar>
+    </div>
+  )
+}
+
+const ON: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }
+
+/** Buttons that are one stop of the Tab key: arrows go from one to the next. */
+function Bar({ name, upright = false, children }: { readonly name: string; readonly upright?: boolean; readonly children: ReactNode }) {
+  const bar = useRef<HTMLDivElement>(null)
+  const buttons = (): HTMLButtonElement[] => [...(bar.current?.querySelectorAll<HTMLButtonElement>('button:not(:disabled)') ?? [])]
+  useEffect(() => {
+    const all = buttons()
+    const stop = all.find((button) => button === document.activeElement) ?? all[0]
+    for (const button of all) button.tabIndex = button === stop ? 0 : -1
+  })
+  const key = (event: KeyboardEvent): void => {
+    const all = buttons()
+    const place = all.indexOf(document.activeElement as HTMLButtonElement)
+    const next = all[(place + (ON[event.key] ?? 0) + all.length) % all.length]
+    if (ON[event.key] === undefined || place < 0 || next === undefined) return
+    event.preventDefault()
+    for (const button of all) button.tabIndex = button === next ? 0 : -1
+    next.focus()
+  }
+  return (
+    <div
+      ref={bar}
+      className={upright ? 'tools upright' : 'tools'}
+      role="toolbar"
+      aria-orientation={upright ? 'vertical' : 'horizontal'}
+      aria-label={name}
+      onKeyDown={key}
+    >
+      {children}
     </div>
   )
 }
@@ -99,11 +139,11 @@ function Repeats() {
 }
 
 /** What was taken from the tray stays in hand until it is put back. */
-function InHand() {
+export function InHand() {
   const taking = useStore(({ view }) => view.taking)
   if (taking === null) return null
   return (
-    <span className="inhand">
+    <div className="inhand">
       <span>{t('In hand: {unit}', { unit: t(KIND_NAMES[taking]) })}</span>
       <button type="button" onClick={replaceChosen}>
         {t('Put in place of the chosen')}
@@ -111,7 +151,7 @@ function InHand() {
       <button type="button" onClick={() => look({ taking: null, notice: t('The unit is put back.') })}>
         {t('Put back')}
       </button>
-    </span>
+    </div>
   )
 }
 

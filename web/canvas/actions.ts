@@ -54,7 +54,10 @@ function some(act: (ids: readonly string[]) => void): void {
 export function attempt(change: Edit, notice: string, trouble: string = t(NO_ROOM)): boolean {
   const before = block()
   const own = outcome(before, change)
-  if (own === before) return false
+  if (own === before) {
+    look({ notice })
+    return false
+  }
   const all = outcome(before, repeating(before, change, now().view.repeat))
   const reason = !hasRoom(before, own) ? trouble : !hasRoom(before, all) ? t(NO_ROOM_FOR_IMAGES) : isExact(before, all) ? null : t(NOT_EXACT)
   if (reason !== null) {
