@@ -15,14 +15,16 @@ export function Difference() {
 }
 
 function differenceWords({ found, turned, sewn }: NonNullable<ReturnType<typeof useDifference>>): string {
-  const { lost, gained, now, clashes } = found
+  const { lost, gained, now, clashes, tips } = found
   if (!sewn) return turned ? t('It cannot be sewn as it lies now: mend the layout first.') : ''
-  if (lost.length + gained.length === 0 && clashes[0] === clashes[1]) return turned ? t('What nests is the same as before.') : ''
-  const said: string[] = []
+  const same = lost.length + gained.length === 0 && clashes[0] === clashes[1]
+  if (same && !turned) return ''
+  const said: string[] = same ? [t('what nests is the same as before')] : []
   if (lost.length > 0) said.push(`${tn(lost.length, 'One meeting no longer nests', '{n} meetings no longer nest')}${instead(now)}`)
   if (gained.length > 0)
     said.push(lost.length > 0 ? tn(gained.length, 'one now does', '{n} now do') : tn(gained.length, 'one meeting nests now', '{n} meetings nest now'))
   if (clashes[0] !== clashes[1]) said.push(t('clashes: {before} before, {after} now', { before: clashes[0], after: clashes[1] }))
+  if (tips[0] !== tips[1]) said.push(t('tips to sew through: {before} before, {after} now', { before: tips[0], after: tips[1] }))
   return `${capital(said.join('; '))}.`
 }
 

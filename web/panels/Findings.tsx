@@ -8,10 +8,13 @@ import { type Findings as Said, type Meeting, type ReportPoint, sayLength, type 
 import { MARKS, VERDICTS } from '../canvas/marks.ts'
 import { look, useStore, useTold } from '../state/store.ts'
 import { said, t, tell, tn } from '../words/words.ts'
-import { Fixes } from './FindingsFixes.tsx'
+import { Fixes, Mends } from './FindingsFixes.tsx'
 import { summary, VerdictMark, worst } from './FindingsLine.tsx'
 import { joinWords } from './joinWords.ts'
 import './Findings.css'
+
+/** Problems for which a turn is sought that mends them. */
+const MENDED = 3
 
 /** Findings of one sort shown at once; more on asking. */
 const AT_ONCE = 40
@@ -130,11 +133,12 @@ function Problems({ report }: { readonly report: Said }) {
       <Some
         all={all}
         upTo={-1}
-        each={({ problem: { message, at }, index }) => (
+        each={({ problem: { message, at, area, units }, index }) => (
           <li key={index}>
             <Pointing place={`problem ${index}`}>
               {tell(message)} <small>{placeWords(at)}</small>
             </Pointing>
+            {area !== undefined && index < MENDED && <Mends units={units} report={report} />}
           </li>
         )}
       />

@@ -5,29 +5,60 @@
  * second takes. Taking a fix is one edit, so one undo.
  */
 import { useEffect, useRef, useState } from 'react'
-import type { Findings, Fix } from '../../geometry/index.ts'
+import type { Edit, Findings, Fix } from '../../geometry/index.ts'
 import { type Preview, previewOf } from '../canvas/views/preview.ts'
 import { edit, look, now, tryOut, useStore } from '../state/store.ts'
 import { said, t, tn } from '../words/words.ts'
 import { editOf } from './fixes.ts'
+import { type Mend, mendsOf } from './mends.ts'
 
 export function Fixes({ fixes, report }: { readonly fixes: readonly Fix[]; readonly report: Findings }) {
   return (
     <div className="fixes">
       <span className="try">{t('Try:')}</span>
       {fixes.map((fix) => (
-        <Try key={`${fix.do} ${fix.what}`} fix={fix} report={report} />
+        <Try key={`${fix.do} ${fix.what}`} name={fixWords(fix, report)} editOf={() => editOf(fix, report)} />
       ))}
     </div>
   )
 }
 
-function Try({ fix, report }: { readonly fix: Fix; readonly report: Findings }) {
+/** Turns of a unit that mend the layout. */
+export function Mends({ units, report }: { readonly units: readonly string[]; readonly report: Findings }) {
+  const block = useStore(({ history }) => history.block)
+  const [found, setFound] = useState<{ readonly report: Findings; readonly mends: readonly Mend[] } | null>(null)
+  useEffect(() => {
+    // A hand that goes on needs no advice yet.
+    const rest = setTimeout(() => setFound({ report, mends: mendsOf(block, report, units) }), REST)
+    return () => clearTimeout(rest)
+  }, [block, report, units])
+  const mends = found?.report === report ? found.mends : []
+  if (mends.length === 0) return null
+  return (
+    <div className="fixes">
+      <span className="try">{t('Try:')}</span>
+      {mends.map(({ unit, quarters, edit: mend }) => (
+        <Try key={`${unit} ${quarters}`} name={t(TURNS[quarters], { unit })} editOf={() => mend} />
+      ))}
+    </div>
+  )
+}
+
+/** Milliseconds. */
+const REST = 250
+
+const TURNS: Readonly<Record<1 | 2 | 3, string>> = {
+  1: said('Turn {unit} a quarter'),
+  2: said('Turn {unit} half round'),
+  3: said('Turn {unit} a quarter back'),
+}
+
+function Try({ name, editOf: editFor }: { readonly name: string; readonly editOf: () => Edit }) {
   const [made, setMade] = useState<Preview | null>(null)
   const shown = useStore(({ preview }) => preview) === made && made !== null
   const firstTouch = useRef(false)
   const show = (): void => {
-    const preview = made ?? previewOf(now().history.block, editOf(fix, report))
+    const preview = made ?? previewOf(now().history.block, editFor())
     setMade(preview)
     tryOut(preview)
   }
@@ -54,10 +85,10 @@ function Try({ fix, report }: { readonly fix: Fix; readonly report: Findings }) 
             firstTouch.current = false
             event.currentTarget.focus()
             show()
-          } else take(fix, report)
+          } else take(name, editFor())
         }}
       >
-        {fixWords(fix, report)}
+        {name}
       </button>
       <span className="outcome" role="status">
         {shown && made !== null && outcome(made)}
@@ -66,8 +97,10 @@ function Try({ fix, report }: { readonly fix: Fix; readonly report: Findings }) 
   )
 }
 
-function outcome({ clashes: [before, after], pressed, units }: Preview): string {
+function outcome({ clashes: [before, after], pressed, units, sewn }: Preview): string {
+  if (!sewn[1]) return t('On the board: less is empty, double or beyond the grid. Press again to take it.')
   const clash = after === 0 ? t('nothing clashes then') : tn(after, 'one clash is left then', '{n} clashes are left then')
+  if (!sewn[0]) return t('On the board: it can be sewn then; {clash}. Press again to take it.', { clash })
   const changes = [
     ...(units.length === 0 ? [] : [tn(units.length, 'one unit lies turned', '{n} units lie turned')]),
     ...(pressed.length === 0 ? [] : [tn(pressed.length, 'one seam is pressed otherwise', '{n} seams are pressed otherwise')]),
@@ -79,9 +112,9 @@ function outcome({ clashes: [before, after], pressed, units }: Preview): string 
   })
 }
 
-function take(fix: Fix, report: Findings): void {
-  edit(editOf(fix, report))
-  look({ notice: t('Done: {fix}.', { fix: fixWords(fix, report) }) })
+function take(name: string, change: Edit): void {
+  edit(change)
+  look({ notice: t('Done: {fix}.', { fix: name }) })
   // The button is gone with its finding: the focus goes to what is found now.
   requestAnimationFrame(() => document.getElementById('findings-sum')?.focus({ preventScroll: true }))
 }

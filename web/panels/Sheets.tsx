@@ -54,6 +54,8 @@ const SHEETS: readonly Sheeted[] = [
 
 export function Sheets() {
   const open = useStore(({ view }) => view.sheet)
+  // Where the block is not laid on the board, nothing is done to units.
+  const apart = useStore(({ view }) => view.look === 'order' || view.look === 'setting')
   const now = SHEETS.find(({ sheet }) => sheet === open) ?? (SHEETS[0] as Sheeted)
   return (
     <div className="side right">
@@ -77,7 +79,7 @@ export function Sheets() {
         ))}
       </div>
       <div className="sheet" role="tabpanel" id="sheet" aria-labelledby={`tab-${now.sheet}`}>
-        <Chosen />
+        {!apart && <Chosen />}
         <FindingsLine />
         <Suspense>
           {now.panels.map((Panel, place) => (

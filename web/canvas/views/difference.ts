@@ -14,8 +14,9 @@ export interface Difference {
   readonly gained: readonly Spot[]
   /** Of those that nest no longer: what stands there now. */
   readonly now: Readonly<Record<Exclude<Verdict, 'nests'> | 'nothing', number>>
-  /** Clashes before and after. */
+  /** Clashes before and after, and tips that must not be cut off. */
   readonly clashes: readonly [number, number]
+  readonly tips: readonly [number, number]
 }
 
 type Moved = (at: Spot) => Spot
@@ -34,7 +35,13 @@ export function differenceOf(before: Findings, after: Findings, moved: Moved = (
     }
     for (let one = 0; one < -less; one++) gained.push(at)
   }
-  return { lost, gained, now, clashes: [clashesOf(before), clashesOf(after)] }
+  return {
+    lost,
+    gained,
+    now,
+    clashes: [countOf(before, 'clashes'), countOf(after, 'clashes')],
+    tips: [countOf(before, 'tip'), countOf(after, 'tip')],
+  }
 }
 
 interface Place {
@@ -56,7 +63,7 @@ function byPlace(meetings: readonly Meeting[], moved: Moved): Map<string, Place>
 }
 
 const nesting = (place: Place | undefined): number => place?.verdicts.filter((verdict) => verdict === 'nests').length ?? 0
-const clashesOf = ({ meetings }: Findings): number => meetings.filter(({ verdict }) => verdict === 'clashes').length
+const countOf = ({ meetings }: Findings, wanted: Verdict): number => meetings.filter(({ verdict }) => verdict === wanted).length
 
 const insteadOf = (place: Place | undefined): Exclude<Verdict, 'nests'> | 'nothing' =>
   (['clashes', 'pin', 'open', 'tip'] as const).find((verdict) => place?.verdicts.includes(verdict)) ?? 'nothing'

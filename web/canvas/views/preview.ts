@@ -16,6 +16,8 @@ export interface Preview {
   readonly pressed: readonly (readonly Spot[])[]
   readonly units: readonly string[]
   readonly clashes: readonly [number, number]
+  /** Whether it can be sewn, now and then. */
+  readonly sewn: readonly [boolean, boolean]
 }
 
 export function previewOf(before: Block, { change }: Edit): Preview {
@@ -30,9 +32,10 @@ export function previewOf(before: Block, { change }: Edit): Preview {
   return {
     block,
     report: after,
-    pressed: pressed.map(({ points }) => points),
+    pressed: report.joins.length === 0 ? [] : pressed.map(({ points }) => points),
     units: units.map(({ id }) => id),
     clashes: [clashesOf(report), clashesOf(after)],
+    sewn: [report.joins.length > 0, after.joins.length > 0],
   }
 }
 
