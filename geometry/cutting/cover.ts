@@ -9,7 +9,7 @@
  *         takes a chosen wanted step, so all walks through it are tried. What was looked at in vain is not looked at again.
  * Exact   bounds are whole-number facts; a cover is one because it leaves nothing wanted. Floats only say what to try first.
  */
-import { type Budget, type Demand, nameOfSteps, type Relaxed, relaxed, type Walk } from './relaxed.ts'
+import { type Budget, type Demand, differentWalks, nameOfSteps, type Relaxed, relaxed, usedBy, type Walk } from './relaxed.ts'
 
 export interface Cover {
   readonly walks: readonly Walk[]
@@ -21,8 +21,9 @@ export interface Cover {
 const SHARES = [1 / 1000, 1 / 100, 1 / 30]
 /** Beyond so many geese walks taken one by one hardly ever are the fewest. */
 const FEW_GEESE = 40
-/** A walk of which so little is lacking is taken as often as if it were whole: bolder, and covers come out longer; shyer, and they take longer. */
-const LACKING = 0.1
+/** A walk of which so little is lacking is taken as often as if it were whole: bold at first, which is soon done; shyer, covers are longer sought and shorter. */
+const LACKING = [0.3, 0.25, 0.2, 0.15, 0.1]
+const LITTLE = 0.15
 /** Beyond so many walks the relaxed program is not asked. */
 const MOST_WALKS = 10_000
 /** Beyond so many different geese a walk is sought among a few: the search must end soon also for a wall of scraps. */
@@ -41,10 +42,12 @@ export function leastCover(demand: Demand, work: number): Cover {
   const few = relaxed(demand, walks, 'few', (simple?.length ?? Number.POSITIVE_INFINITY) - 1, budget)
   atLeast = Math.max(atLeast, few.atLeast)
   if (simple?.length === atLeast) return told(simple, atLeast)
-  const dived = dive(new Left(demand), walks, budget)
-  let best: readonly Walk[] = simple === null ? dived : shorter(dived, simple)
-  if (best.length === atLeast) return told(best, atLeast)
-  const many = relaxed(demand, walks, 'many', best.length - 1, budget)
+  let best: readonly Walk[] = simple ?? dive(new Left(demand), walks, budget, LACKING[0] as number, few)
+  for (const lacking of LACKING) {
+    if (best.length === atLeast) return told(best, atLeast)
+    best = shorter(best, dive(new Left(demand), walks, budget, lacking, few))
+  }
+  const many = relaxed(demand, walks, 'many', best.length - 1, budget, few)
   atLeast = Math.max(atLeast, many.atLeast)
   for (const part of SHARES)
     for (const [rows, { parts }] of [
@@ -53,10 +56,7 @@ export function leastCover(demand: Demand, work: number): Cover {
     ] as const)
       for (const kept of [0, 1, 2, 3]) {
         if (best.length <= atLeast) break
-        const spared = budget.left - Math.floor(part * work)
-        budget.left -= spared
-        best = wholeParts(demand, walks, rows, parts, kept, atLeast, best, budget)
-        budget.left += spared
+        best = wholeParts(demand, walks, rows, parts, kept, atLeast, best, budget, part * work)
       }
   while (best.length > atLeast && budget.left > 0) {
     const found = new Search(walks, 'many', budget).within(new Left(demand), atLeast)
@@ -80,6 +80,7 @@ function wholeParts(
   atLeast: number,
   before: readonly Walk[],
   budget: Budget,
+  share: number,
 ): readonly Walk[] {
   const left = new Left(demand)
   const taken: Walk[] = []
@@ -89,19 +90,22 @@ function wholeParts(
       taken.push(walk)
     }
   const rest = left.demand()
-  const best = shorter([...taken, ...dive(left, walks, budget)], before)
+  const best = shorter([...taken, ...dive(left, walks, budget, LITTLE)], before)
   const most = best.length - 1 - taken.length
-  for (let allowed = atLeast - taken.length; allowed <= most && budget.left > 0; allowed++) {
-    const cover = new Search(walks, rows, budget).within(new Left(rest), allowed)
-    if (cover !== null) return [...taken, ...cover]
-  }
-  return best
+  const own: Budget = { left: Math.min(share, budget.left) }
+  budget.left -= own.left
+  let found: Walk[] | null = null
+  for (let allowed = atLeast - taken.length; allowed <= most && own.left > 0 && found === null; allowed++)
+    found = new Search(walks, rows, own).within(new Left(rest), allowed)
+  budget.left += own.left
+  return found === null ? best : [...taken, ...found]
 }
 
-/** One walk for each set of wanted steps that a walk can take; null where they are too many. */
+/** One walk for each set of wanted steps that a walk can take, but for those that take part of what another takes; null where they are too many. */
 function usefulWalks(demand: Demand): Walk[] | null {
   const left = new Left(demand)
   if (left.wanted().length > MOST_STEPS) return null
+  if (demand.fabrics <= MANY_FABRICS) return largest(demand, everyRound(demand.fabrics))
   const found = new Map<number | string, Walk>()
   for (const step of left.wanted()) {
     for (const walk of left.through(step)) found.set(left.used(walk), walk)
@@ -110,16 +114,46 @@ function usefulWalks(demand: Demand): Walk[] | null {
   return [...found.values()]
 }
 
-/** Again and again the whole part of the relaxed program, or the walk of which it has most. */
-function dive(left: Left, walks: readonly Walk[], budget: Budget): Walk[] {
+/** Every walk, begun with its lowest fabric: where that comes twice, once for each way to begin. */
+function everyRound(fabrics: number): Walk[] {
+  const walks: Walk[] = []
+  for (let a = 0; a < fabrics; a++)
+    for (let b = a; b < fabrics; b++)
+      for (let c = a; c < fabrics; c++) for (let d = a; d < fabrics; d++) if (c !== a || b <= d) walks.push([a, b, c, d])
+  return walks
+}
+
+function largest(demand: Demand, walks: readonly Walk[]): Walk[] {
+  const used = usedBy(demand, walks)
+  const { fabrics } = demand
+  const different = differentWalks(demand, used)
+  const from = (walk: number): number => used.starts[walk] as number
+  const name = (walk: number): number | string => nameOfSteps(used.steps, from(walk), from(walk + 1), fabrics)
+  /** Walks that take fewer than four, by what they take: what another takes too is struck out. */
+  const short = new Map(different.filter((walk) => from(walk + 1) - from(walk) < 4).map((walk) => [name(walk), walk]))
+  const part = new Int32Array(4)
+  for (const walk of short.size === 0 ? [] : different) {
+    const many = from(walk + 1) - from(walk)
+    for (let bits = 1; bits < 2 ** many - 1; bits++) {
+      let end = 0
+      for (let place = 0; place < many; place++) if (((bits >> place) & 1) === 1) part[end++] = used.steps[from(walk) + place] as number
+      short.delete(nameOfSteps(part, 0, end, fabrics))
+    }
+  }
+  const kept = new Set(short.values())
+  return different.filter((walk) => from(walk + 1) - from(walk) === 4 || kept.has(walk)).map((walk) => walks[walk] as Walk)
+}
+
+/** Again and again the whole part of the relaxed program, or the walk of which it has most. `first`: the program of all that is wanted. */
+function dive(left: Left, walks: readonly Walk[], budget: Budget, lacking: number, first?: Relaxed): Walk[] {
   const taken: Walk[] = []
-  while (left.geese > 0) {
-    const { parts } = relaxed(left.demand(), walks, 'few', Number.POSITIVE_INFINITY, budget)
+  for (let known = first; left.geese > 0; known = undefined) {
+    const { parts } = known ?? relaxed(left.demand(), walks, 'none', 0, budget)
     const before = left.geese
     let most = parts[0]
     for (const part of parts) {
       if (part.times > (most?.times ?? 0)) most = part
-      for (let time = Math.floor(part.times + LACKING); time > 0 && left.take(part.walk).length > 0; time--) taken.push(part.walk)
+      for (let time = Math.floor(part.times + lacking); time > 0 && left.take(part.walk).length > 0; time--) taken.push(part.walk)
     }
     if (left.geese < before) continue
     const walk = most?.walk ?? left.bestThrough(left.scarcest())

@@ -5,7 +5,7 @@
  * Out     parts of batches whose sum is least, and a number of whole batches that no plan goes below.
  * How     the linear program "each step is walked as often as it is wanted", by the simplex method. Then rows that only whole batches must keep: where
  *         the geese between some fabrics are 4q + r, q batches leave r of them for another, which then makes at most that many of them. A row that
- *         the parts break is added, and all is solved again.
+ *         the parts break is added; the prices stay good, and the dual simplex method makes the amounts good again.
  * Exact   the simplex method reckons in floats, and nothing rests on it: its prices are made whole numbers, and whatever whole prices are given, no
  *         plan has fewer batches than (all that is wanted at these prices) / (the dearest batch), rounded up.
  * Source  rounding of mixed whole rows, Nemhauser and Wolsey, from memory; that no row asks too much is tested by a table of all covers.
@@ -28,6 +28,8 @@ export interface Part {
 export interface Relaxed {
   readonly parts: readonly Part[]
   readonly atLeast: number
+  /** To go on from, for the same demand and walks. */
+  readonly program: Program
 }
 
 /** Counted in numbers that are worked over. */
@@ -46,19 +48,29 @@ const PARTS = 2 ** 24
 const NEARLY = 1e-7
 const ROUNDS = 6
 const CUTS_A_ROUND = 12
+/** In the basis: a batch of which one goose is used. */
+const LONE = -(2 ** 30)
+const NONE = -(2 ** 31)
 /** Up to so many fabrics every choice of them is tried for a row. */
 const FEW_FABRICS = 8
 
 /**
  * Parts of batches, with rows for whole ones until more than `enough` are needed or no row is broken: `few` rows, of single steps, leave parts that
- * are easily made whole; `many` bound better.
+ * are easily made whole; `many` bound better; `none` is soonest done.
  */
-export function relaxed(demand: Demand, walks: readonly Walk[], rows: 'few' | 'many', enough: number, budget: Budget): Relaxed {
-  let program = solved(demand, walks, [], budget)
+export function relaxed(
+  demand: Demand,
+  walks: readonly Walk[],
+  rows: 'none' | 'few' | 'many',
+  enough: number,
+  budget: Budget,
+  before?: Relaxed,
+): Relaxed {
+  let program = before?.program ?? solved(new Program(demand, walks), budget)
   let atLeast = program.atLeast()
   const prices = program.pricesOfSteps()
   let pool: readonly Cut[] | null = null
-  for (let round = 0; round < ROUNDS && atLeast <= enough && budget.left > 0; round++) {
+  for (let round = 0; rows !== 'none' && round < ROUNDS && atLeast <= enough && budget.left > 0; round++) {
     const parts = program.parts()
     let more = broken(demand, ofSingleSteps(demand), parts)
     if (more.length === 0 && rows === 'many') {
@@ -67,15 +79,15 @@ export function relaxed(demand: Demand, walks: readonly Walk[], rows: 'few' | 'm
       more = broken(demand, pool, parts).slice(0, CUTS_A_ROUND)
     }
     if (more.length === 0) break
-    program = solved(demand, walks, [...program.cuts, ...more], budget)
+    program = solved(new Program(demand, walks, program, more), budget)
     atLeast = Math.max(atLeast, program.atLeast())
   }
-  return { parts: program.parts(), atLeast }
+  return { parts: program.parts(), atLeast, program }
 }
 
-function solved(demand: Demand, walks: readonly Walk[], cuts: readonly Cut[], budget: Budget): Program {
-  const program = new Program(demand, walks, cuts)
+function solved(program: Program, budget: Budget): Program {
   budget.left -= program.size
+  while (budget.left > 0 && program.mend()) budget.left -= program.turnCost
   while (budget.left > 0 && program.turn()) budget.left -= program.turnCost
   return program
 }
@@ -183,13 +195,13 @@ class CutRow {
 }
 
 /** Walk w uses `steps[i]`, for i from `starts[w]` to before `starts[w + 1]`: those wanted, each at most as often as it is wanted, in rising order. */
-interface Used {
+export interface Used {
   readonly steps: Int32Array
   readonly starts: Int32Array
 }
 
 /** These lists are made again and again: no list is made for a single walk. */
-function usedBy({ fabrics, steps: wanted }: Demand, walks: readonly Walk[]): Used {
+export function usedBy({ fabrics, steps: wanted }: Demand, walks: readonly Walk[]): Used {
   const steps = new Int32Array(4 * walks.length)
   const starts = new Int32Array(walks.length + 1)
   let end = 0
@@ -222,7 +234,7 @@ export function nameOfSteps(steps: ArrayLike<number>, from: number, to: number, 
 }
 
 /** One walk for each choice of steps that is used. */
-function differentWalks({ fabrics }: Demand, { steps, starts }: Used): number[] {
+export function differentWalks({ fabrics }: Demand, { steps, starts }: Used): number[] {
   const seen = new Set<number | string>()
   const different: number[] = []
   for (let walk = 0; walk + 1 < starts.length; walk++) {
@@ -236,75 +248,161 @@ function differentWalks({ fabrics }: Demand, { steps, starts }: Used): number[] 
   return different
 }
 
-class Program {
+export class Program {
   readonly cuts: readonly Cut[]
   readonly size: number
   readonly turnCost: number
   private readonly demand: Demand
   private readonly walks: readonly Walk[]
-  private readonly least: number[]
+  private readonly used: Used
+  /** Places of the different walks among all. */
+  private readonly different: readonly number[]
+  private readonly least: readonly number[]
   /** Walk w is worth `worths[i]` to row `rowsOf[i]`, for i from `starts[w]` to before `starts[w + 1]`. */
   private readonly starts: Int32Array
   private readonly rowsOf: Int32Array
   private readonly worths: Int32Array
-  /** The walk in each place; −1 where it is what a row has too much, −2 a batch of which one goose is used. */
+  /** The walk in each place; −1 − row where it is what that row has too much, `LONE` a batch of which one goose is used. */
   private readonly basis: Int32Array
   private readonly inverse: Float64Array
   private readonly amounts: Float64Array
   private readonly prices: Float64Array
 
-  constructor(demand: Demand, walks: readonly Walk[], cuts: readonly Cut[]) {
-    const places = new Int32Array(demand.steps.length)
-    this.least = []
-    demand.steps.forEach((wanted, step) => {
-      if (wanted > 0) places[step] = this.least.push(wanted) - 1
-    })
-    const rows = cuts.map((cut) => new CutRow(demand, cut))
-    const first = this.least.length
-    this.least.push(...rows.map(({ least }) => least))
-    const size = this.least.length
+  /** From nothing; or with more rows than a program before, which is solved: its prices stay, and the amounts are to be mended. */
+  constructor(demand: Demand, walks: readonly Walk[], before?: Program, more: readonly Cut[] = []) {
     this.demand = demand
-    this.cuts = cuts
-    const used = usedBy(demand, walks)
-    const different = differentWalks(demand, used)
-    this.walks = different.map((walk) => walks[walk] as Walk)
-    this.starts = new Int32Array(different.length + 1)
-    this.rowsOf = new Int32Array(different.length * (4 + rows.length))
-    this.worths = new Int32Array(this.rowsOf.length)
-    let end = 0
-    const enter = (row: number, worth: number): void => {
-      this.rowsOf[end] = row
-      this.worths[end] = worth
-      end++
-    }
-    different.forEach((walk, index) => {
-      const [from, to] = [used.starts[walk] as number, used.starts[walk + 1] as number]
-      // A step walked twice has two entries in its row: they add up.
-      for (let at = from; at < to; at++) enter(places[used.steps[at] as number] as number, 1)
-      for (let at = 0; at < rows.length; at++) {
-        const worth = (rows[at] as CutRow).worth(used.steps, from, to)
-        if (worth > 0) enter(first + at, worth)
-      }
-      this.starts[index + 1] = end
-    })
-    // A batch of which one goose is used is no better than a walk, and a start that needs no search.
-    this.basis = new Int32Array(size).fill(-2)
+    this.used = before?.used ?? usedBy(demand, walks)
+    this.different = before?.different ?? differentWalks(demand, this.used)
+    this.walks = before?.walks ?? this.different.map((walk) => walks[walk] as Walk)
+    this.cuts = [...(before?.cuts ?? []), ...more]
+    const rows = more.map((cut) => new CutRow(demand, cut))
+    this.least = [...(before?.least ?? demand.steps.filter((wanted) => wanted > 0)), ...rows.map(({ least }) => least)]
+    ;[this.starts, this.rowsOf, this.worths] = before === undefined ? this.columnsOfSteps() : this.columnsWith(before, rows)
+    const size = this.least.length
+    this.basis = new Int32Array(size).fill(LONE)
     this.inverse = new Float64Array(size * size)
-    for (let row = 0; row < size; row++) this.inverse[row * size + row] = 1
     // A hair more of each, all different: ties between rows would turn the method in circles.
     this.amounts = Float64Array.from(this.least, (least, row) => least + 1e-6 * (1 + ((row * 7919) % 104729) / 104729))
-    this.prices = new Float64Array(size).fill(1)
-    this.turnCost = 2000 + 2 * size * size + end
-    this.size = 10 * walks.length * (4 + rows.length)
+    this.prices = new Float64Array(size)
+    // A batch of which one goose is used is no better than a walk, and a start that needs no search.
+    if (before === undefined) for (let row = 0; row < size; row++) this.inverse[row * size + row] = this.prices[row] = 1
+    else this.goOnFrom(before)
+    this.turnCost = 2000 + 2 * size * size + this.rowsOf.length
+    this.size = (before === undefined ? 40 : 10 * rows.length) * walks.length
+  }
+
+  private columnsOfSteps(): readonly [Int32Array, Int32Array, Int32Array] {
+    const places = new Int32Array(this.demand.steps.length)
+    let row = 0
+    this.demand.steps.forEach((wanted, step) => {
+      if (wanted > 0) places[step] = row++
+    })
+    const starts = new Int32Array(this.different.length + 1)
+    const rowsOf = new Int32Array(4 * this.different.length)
+    let end = 0
+    this.different.forEach((walk, index) => {
+      // A step walked twice has two entries in its row: they add up.
+      const to = this.used.starts[walk + 1] as number
+      for (let at = this.used.starts[walk] as number; at < to; at++) rowsOf[end++] = places[this.used.steps[at] as number] as number
+      starts[index + 1] = end
+    })
+    return [starts, rowsOf.slice(0, end), new Int32Array(end).fill(1)]
+  }
+
+  private columnsWith(before: Program, rows: readonly CutRow[]): readonly [Int32Array, Int32Array, Int32Array] {
+    const first = before.least.length
+    const starts = new Int32Array(before.starts.length)
+    const rowsOf = new Int32Array(before.rowsOf.length + rows.length * this.different.length)
+    const worths = new Int32Array(rowsOf.length)
+    let end = 0
+    this.different.forEach((walk, index) => {
+      const to = before.starts[index + 1] as number
+      for (let at = before.starts[index] as number; at < to; at++, end++) {
+        rowsOf[end] = before.rowsOf[at] as number
+        worths[end] = before.worths[at] as number
+      }
+      for (let row = 0; row < rows.length; row++) {
+        const worth = (rows[row] as CutRow).worth(this.used.steps, this.used.starts[walk] as number, this.used.starts[walk + 1] as number)
+        if (worth === 0) continue
+        rowsOf[end] = first + row
+        worths[end++] = worth
+      }
+      starts[index + 1] = end
+    })
+    return [starts, rowsOf.slice(0, end), worths.slice(0, end)]
+  }
+
+  /** What the new rows have too much comes into the basis, which may be less than nothing. */
+  private goOnFrom(before: Program): void {
+    const [size, known] = [this.least.length, before.least.length]
+    const { inverse, basis, amounts } = this
+    for (let row = 0; row < known; row++) {
+      basis[row] = before.basis[row] as number
+      inverse.set(before.inverse.subarray(row * known, (row + 1) * known), row * size)
+      this.prices[row] = before.prices[row] as number
+    }
+    for (let row = known; row < size; row++) {
+      basis[row] = -1 - row
+      inverse[row * size + row] = -1
+      for (let place = 0; place < known; place++) {
+        const worth = this.worthTo(basis[place] as number, row)
+        if (worth === 0) continue
+        for (let at = 0; at < known; at++)
+          inverse[row * size + at] = (inverse[row * size + at] as number) + worth * (inverse[place * size + at] as number)
+      }
+    }
+    const wanted = amounts.slice()
+    for (let row = 0; row < size; row++) {
+      let sum = 0
+      for (let at = 0; at < size; at++) sum += (inverse[row * size + at] as number) * (wanted[at] as number)
+      amounts[row] = sum
+    }
+  }
+
+  private worthTo(column: number, row: number): number {
+    if (column < 0) return 0
+    for (let at = this.starts[column] as number, end = this.starts[column + 1] as number; at < end; at++)
+      if (this.rowsOf[at] === row) return this.worths[at] as number
+    return 0
+  }
+
+  /** One turn of the dual simplex method: what is most below nothing leaves; false where nothing is. */
+  mend(): boolean {
+    const size = this.least.length
+    let out = -1
+    let lowest = -1e-9
+    for (let row = 0; row < size; row++) if ((this.amounts[row] as number) < lowest) [out, lowest] = [row, this.amounts[row] as number]
+    if (out < 0) return false
+    const from = out * size
+    const { inverse, prices, starts, rowsOf, worths } = this
+    let [enters, best, steepest, gain] = [NONE, Number.POSITIVE_INFINITY, 0, 0]
+    // Of those that are as cheap the one that mends most: many cost nothing, and the method would go on among them.
+    const offer = (column: number, rate: number, cost: number): void => {
+      if (rate > -1e-7) return
+      const ratio = Math.max(0, cost) / -rate
+      if (ratio > best + 1e-9 || (ratio > best - 1e-9 && rate >= steepest)) return
+      ;[enters, best, steepest, gain] = [column, ratio, rate, -cost]
+    }
+    for (let row = 0; row < size; row++) offer(-1 - row, -(inverse[from + row] as number), prices[row] as number)
+    for (let walk = 0; walk < this.walks.length; walk++) {
+      let [rate, worth] = [0, 0]
+      for (let at = starts[walk] as number, end = starts[walk + 1] as number; at < end; at++) {
+        rate += (inverse[from + (rowsOf[at] as number)] as number) * (worths[at] as number)
+        worth += (prices[rowsOf[at] as number] as number) * (worths[at] as number)
+      }
+      offer(walk, rate, 1 - worth)
+    }
+    if (enters === NONE) return false
+    this.exchange(enters, this.columnOf(enters), gain, out)
+    return true
   }
 
   /** One turn of the simplex method; false where nothing is left to gain. */
   turn(): boolean {
     const row = this.cheapest()
-    if (row >= 0) return this.enter(-1, this.columnOf([row], [-1], 0, 1), -(this.prices[row] as number))
+    if (row >= 0) return this.enter(-1 - row, -(this.prices[row] as number))
     const { walk, worth } = this.dearest(this.prices)
-    if (worth <= 1 + NEARLY) return false
-    return this.enter(walk, this.columnOf(this.rowsOf, this.worths, this.starts[walk] as number, this.starts[walk + 1] as number), worth - 1)
+    return worth > 1 + NEARLY && this.enter(walk, worth - 1)
   }
 
   parts(): Part[] {
@@ -357,43 +455,58 @@ class Program {
     return best
   }
 
-  private columnOf(rows: ArrayLike<number>, worths: ArrayLike<number>, start: number, end: number): Float64Array {
+  /** The column of a walk, or of what a row has too much, in terms of the basis. */
+  private columnOf(enters: number): Float64Array {
     const size = this.least.length
+    const { inverse, rowsOf, worths } = this
     const column = new Float64Array(size)
-    for (let row = 0; row < size; row++) {
-      let sum = 0
-      for (let at = start; at < end; at++) sum += (this.inverse[row * size + (rows[at] as number)] as number) * (worths[at] as number)
-      column[row] = sum
+    if (enters < 0) {
+      for (let row = 0; row < size; row++) column[row] = -(inverse[row * size - 1 - enters] as number)
+      return column
+    }
+    for (let at = this.starts[enters] as number, end = this.starts[enters + 1] as number; at < end; at++) {
+      const worth = worths[at] as number
+      for (let row = 0, place = rowsOf[at] as number; row < size; row++, place += size)
+        column[row] = (column[row] as number) + (inverse[place] as number) * worth
     }
     return column
   }
 
   /** The entering column takes the place of the one that is first used up. */
-  private enter(walk: number, column: Float64Array, gain: number): boolean {
-    const size = this.least.length
-    const { inverse, amounts, prices } = this
+  private enter(enters: number, gain: number): boolean {
+    const column = this.columnOf(enters)
     let out = -1
     let least = Number.POSITIVE_INFINITY
-    for (let row = 0; row < size; row++) {
+    for (let row = 0; row < column.length; row++) {
       const rate = column[row] as number
-      if (rate > 1e-9 && (amounts[row] as number) / rate < least) [out, least] = [row, (amounts[row] as number) / rate]
+      if (rate > 1e-9 && (this.amounts[row] as number) / rate < least) [out, least] = [row, (this.amounts[row] as number) / rate]
     }
     if (out < 0) return false
+    this.exchange(enters, column, gain, out)
+    for (let row = 0; row < column.length; row++) if ((this.amounts[row] as number) < 0) this.amounts[row] = 0
+    return true
+  }
+
+  /** `gain`: what the entering column is worth beyond its cost. */
+  private exchange(enters: number, column: Float64Array, gain: number, out: number): void {
+    const size = column.length
+    const { inverse, amounts, prices } = this
     const pivot = column[out] as number
-    for (let at = out * size, end = at + size, price = 0; at < end; at++, price++) {
-      const value = (inverse[at] as number) / pivot
-      inverse[at] = value
-      prices[price] = (prices[price] as number) - gain * value
+    const amount = (amounts[out] as number) / pivot
+    const start = out * size
+    for (let at = 0; at < size; at++) {
+      const value = (inverse[start + at] as number) / pivot
+      inverse[start + at] = value
+      prices[at] = (prices[at] as number) - gain * value
     }
-    amounts[out] = least
+    amounts[out] = amount
     for (let row = 0; row < size; row++) {
       const rate = column[row] as number
       if (row === out || rate === 0) continue
-      amounts[row] = Math.max(0, (amounts[row] as number) - rate * least)
-      for (let at = row * size, end = at + size, from = out * size; at < end; at++, from++)
+      amounts[row] = (amounts[row] as number) - rate * amount
+      for (let at = row * size, end = at + size, from = start; at < end; at++, from++)
         inverse[at] = (inverse[at] as number) - rate * (inverse[from] as number)
     }
-    this.basis[out] = walk
-    return true
+    this.basis[out] = enters
   }
 }
