@@ -17,6 +17,7 @@ import {
   type ChartKind,
   chartCsv,
   chartText,
+  clothCsv,
   cutListCsv,
   cutListText,
   type Embedded,
@@ -39,6 +40,7 @@ import {
   sizeChart,
   stepsText,
   TURNINGS,
+  unitsCsv,
   usualPaper,
   VIEWS,
   viewSvg,
@@ -49,6 +51,7 @@ const USAGE = `Usage: nestwright COMMAND
 
   report FILE                 the report of a block file, as JSON
   cutlist FILE [--csv]        what to cut, for people or as CSV
+    --of pieces|units|cloth   which table --csv prints
   steps FILE                  the numbered making steps
   chart [options]             a size chart
     --kind geese|hst|hourglass|diamond   (geese, four at a time)
@@ -96,13 +99,7 @@ function answer(args: readonly string[]): Answer | Promise<Answer> {
     case 'report':
       return aboutBlock(command, rest, [], (said) => `${JSON.stringify(said, null, said.patches.length > MOST_SPREAD ? 0 : 2)}\n`, false)
     case 'cutlist':
-      return aboutBlock(
-        command,
-        rest,
-        ['--csv'],
-        (said, block, flags) => (flags.has('--csv') ? cutListCsv(said, block) : cutListText(said, block)),
-        true,
-      )
+      return aboutBlock(command, rest, ['--csv'], cutList, true, ['--of'])
     case 'steps':
       return aboutBlock(command, rest, [], (said, block) => stepsText(bookletOf(said, block)), true)
     case 'setting':
@@ -120,17 +117,33 @@ function answer(args: readonly string[]): Answer | Promise<Answer> {
   }
 }
 
-type Printed = (said: Report, block: Block, flags: ReadonlySet<string>) => string
+type Printed = (said: Report, block: Block, given: Given<string>) => string
 
-function aboutBlock(command: string, args: readonly string[], known: readonly string[], printed: Printed, nameProblems: boolean): Answer {
-  const { flags, files } = optionsIn(command, args, [], known)
-  const [file, another] = files
+const TABLES = { pieces: cutListCsv, units: unitsCsv, cloth: clothCsv } as const
+const TABLE_NAMES = ['pieces', 'units', 'cloth'] as const
+
+function cutList(said: Report, block: Block, { flags, options }: Given<string>): string {
+  const of = options.get('--of')
+  if (!flags.has('--csv')) return of === undefined ? cutListText(said, block) : refuse('--of', 'says which table --csv prints; give --csv too')
+  return TABLES[choice('--of', of ?? 'pieces', TABLE_NAMES)](said, block)
+}
+
+function aboutBlock(
+  command: string,
+  args: readonly string[],
+  known: readonly string[],
+  printed: Printed,
+  nameProblems: boolean,
+  names: readonly string[] = [],
+): Answer {
+  const given = optionsIn(command, args, names, known)
+  const [file, another] = given.files
   if (file === undefined) return refuse(command, 'give the block file to read')
   if (another !== undefined) return refuse(shown(another), `${command} reads one file`)
   const block = blockIn(file)
   const said = report(block)
   const named = errorsOf(said)
-  return { status: named === '' ? 0 : 1, out: printed(said, block, flags), err: nameProblems ? named : '' }
+  return { status: named === '' ? 0 : 1, out: printed(said, block, given), err: nameProblems ? named : '' }
 }
 
 /** A line for each problem that keeps the block from being sewn. */

@@ -89,6 +89,8 @@ describe('what can be read', () => {
   it('prints the cut list as text and as a table', () => {
     expect(nestwright('cutlist', 'star.json').out).toContain('7 1/4 × 7 1/4 in')
     expect(nestwright('cutlist', 'star.json', '--csv').out).toMatch(/^fabric,name,shape,width,height,/)
+    expect(nestwright('cutlist', 'star.json', '--csv', '--of', 'units').out).toMatch(/^kind,hand,count,finished_width,/)
+    expect(nestwright('cutlist', 'star.json', '--csv', '--of=cloth').out).toMatch(/^fabric,name,colour,length,usable_width,/)
   })
 
   it('prints size charts', () => {
@@ -120,6 +122,8 @@ describe('what cannot be used', () => {
     [['report'], 'report'],
     [['report', 'star.json', 'gap.json'], 'gap.json'],
     [['report', 'star.json', '--csv'], '--csv'],
+    [['cutlist', 'star.json', '--of', 'units'], '--of'],
+    [['cutlist', 'star.json', '--csv', '--of', 'yarn'], '--of'],
     [['booklet', 'star.json'], 'booklet'],
     [['booklet', 'star.json', 'out.json'], 'out.json'],
     [['booklet', 'star.json', 'out.pdf', 'more.pdf'], 'more.pdf'],

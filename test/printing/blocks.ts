@@ -66,6 +66,10 @@ export function manySteps(): Block {
   return blockOf(8, 8, units, { name: 'Many steps' })
 }
 
+/** A brick-red photograph of 32 by 24 pixels. */
+export const PHOTOGRAPH =
+  'data:image/jpeg;base64,/9j/4AAQSkZJRgABAQAAAQABAAD/2wBDABQODxIPDRQSEBIXFRQYHjIhHhwcHj0sLiQySUBMS0dARkVQWnNiUFVtVkVGZIhlbXd7gYKBTmCNl4x9lnN+gXz/2wBDARUXFx4aHjshITt8U0ZTfHx8fHx8fHx8fHx8fHx8fHx8fHx8fHx8fHx8fHx8fHx8fHx8fHx8fHx8fHx8fHx8fHz/wAARCAAYACADASIAAhEBAxEB/8QAFQABAQAAAAAAAAAAAAAAAAAAAAT/xAAUEAEAAAAAAAAAAAAAAAAAAAAA/8QAFgEBAQEAAAAAAAAAAAAAAAAAAAQF/8QAFBEBAAAAAAAAAAAAAAAAAAAAAP/aAAwDAQACEQMRAD8AjASNMAAAAAB//9k='
+
 /** A name without a space, one in Greek and Cyrillic, one in letters that the face lacks. */
 export const LONG = 'Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaftsmuster'
 export const GREEK = 'Άστρο της αυγής · Утренняя звезда'

@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Block, bookletOf, type Paper, printBooklet, report, type SinglePage, writeBlock } from '../../geometry/index.ts'
 import { STAR, withGap } from '../writing/star.ts'
-import { GREEK, KITE, LONG, manySteps, OTHER } from './blocks.ts'
+import { GREEK, KITE, LONG, manySteps, OTHER, PHOTOGRAPH } from './blocks.ts'
 import { type ReadPage, type ReadPdf, readPdf, type Way } from './pdf.ts'
 import { TOOLS } from './tools.ts'
 
@@ -208,8 +208,16 @@ describe('what makers type', () => {
     expect(read.title).toBe(OTHER)
   })
 
+  const [first] = bookletOf(report(STAR), STAR).parts.flatMap(({ steps }) => steps)
+
+  it('shows a photograph beside its step', async () => {
+    const block: Block = { ...STAR, booklet: { steps: { [first?.key as string]: { photograph: PHOTOGRAPH } } } }
+    const { pages } = await printed(block)
+    expect(pages.reduce((sum, { photographs }) => sum + photographs, 0)).toBe(1)
+    expect(pages.map(({ text }) => text).join('')).not.toContain('could not be read')
+  })
+
   it('says where a photograph could not be read, and prints the rest', async () => {
-    const [first] = bookletOf(report(STAR), STAR).parts.flatMap(({ steps }) => steps)
     const block: Block = {
       ...STAR,
       booklet: { by: 'A teacher', steps: { [first?.key as string]: { note: 'Use the old ruler.', photograph: 'data:image/jpeg;base64,AAAA' } } },

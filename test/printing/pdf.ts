@@ -9,6 +9,8 @@ export interface ReadPage {
   readonly words: readonly { readonly text: string; readonly x: number; readonly y: number; readonly width: number; readonly size: number }[]
   /** Each stretch of the pen, in points from the top left. */
   readonly ways: readonly Way[]
+  /** Photographs. */
+  readonly photographs: number
 }
 
 export interface Way {
@@ -87,6 +89,7 @@ async function readPage(page: PDFPageProxy, fonts: Map<string, { name: string; m
         width: wide,
         size: Math.hypot(transform[2], transform[3]),
       })),
+    photographs: operators.fnArray.filter((operator) => operator === OPS.paintImageXObject).length,
     ways: waysOf(operators.fnArray, operators.argsArray, height),
   }
 }
