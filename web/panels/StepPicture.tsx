@@ -19,7 +19,7 @@ export const StepPicture = memo(function StepPicture({ drawing, fabrics, unit }:
   const [wide, high] = [drawing.width * POINTS[unit], drawing.height * POINTS[unit]]
   const scale = Math.min(WIDEST / wide, TALLEST / high, 1.6)
   const address = useMemo(
-    () => `data:image/svg+xml,${encodeURIComponent(drawingSvg(drawing, { unit, fabrics, weight: Math.max(0.8, 1 / scale) }))}`,
+    () => `data:image/svg+xml,${encodeURIComponent(drawingSvg(drawing, { unit, fabrics, weight: Math.max(1, 1.5 / scale) }))}`,
     [drawing, fabrics, unit, scale],
   )
   return (

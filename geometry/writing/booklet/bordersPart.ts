@@ -148,8 +148,9 @@ function borderPicture(joins: readonly Join[], down: boolean, which: string, ben
     )
   }
   for (const join of joins) {
-    const [patch] = newPatches(join, bench)
-    if (patch === undefined || !PLAIN.has(patch.name) || join.press.toward === 'open') continue
+    const patch = newPatches(join, bench).find(({ name }) => PLAIN.has(name))
+    const toBlock = join.sides.some((side) => patchesIn(bench, side).some(({ unit }) => unit !== null))
+    if (patch === undefined || !toBlock || join.press.toward === 'open') continue
     const { left, top, right, bottom } = extentOf(patch.corners)
     const way: Spot = down ? [left < box.left ? -1 : 1, 0] : [0, top < box.top ? -1 : 1]
     const edge: Spot = down ? [way[0] < 0 ? box.left : box.right, (top + bottom) / 2] : [(left + right) / 2, way[1] < 0 ? box.top : box.bottom]

@@ -87,12 +87,39 @@ export function shared([a, b]: Stretch, [c, d]: Stretch): Stretch | null {
   return to - from < NEAR ? null : [plus(a, along, from), plus(a, along, to)]
 }
 
+/** Sides that lie on one line share a key, so that only they need be compared. Odd shares keep places that makers use off the edges between keys. */
+function lineKey([a, b]: Stretch): string {
+  const [x, y] = unitOf(minus(b, a))
+  const [u, v] = x < -NEAR || (Math.abs(x) <= NEAR && y < 0) ? [-x, -y] : [x, y]
+  return `${Math.floor(u * 1e3 + 0.1371)} ${Math.floor(v * 1e3 + 0.1371)} ${Math.floor(cross([u, v], a) * 1e3 + 0.1371)}`
+}
+
+interface Side {
+  readonly patch: BenchPatch
+  readonly side: Stretch
+}
+
+const keyedSides = (patch: BenchPatch): readonly (Side & { readonly key: string })[] =>
+  sidesOf(patch.corners).map((side) => ({ patch, side, key: lineKey(side) }))
+
+function byLine(patches: readonly BenchPatch[]): ReadonlyMap<string, readonly Side[]> {
+  const lines = new Map<string, Side[]>()
+  for (const patch of patches) {
+    for (const { side, key } of keyedSides(patch)) {
+      const there = lines.get(key)
+      if (there === undefined) lines.set(key, [{ patch, side }])
+      else there.push({ patch, side })
+    }
+  }
+  return lines
+}
+
 /** Where two groups of patches lie along each other. */
 export function seamBetween(one: readonly BenchPatch[], other: readonly BenchPatch[]): { stretch: Stretch; one: BenchPatch; other: BenchPatch }[] {
-  const far = other.flatMap((patch) => sidesOf(patch.corners).map((side) => ({ patch, side })))
+  const far = byLine(other)
   return one.flatMap((patch) =>
-    sidesOf(patch.corners).flatMap((side) =>
-      far.flatMap(({ patch: beside, side: there }) => {
+    keyedSides(patch).flatMap(({ side, key }) =>
+      (far.get(key) ?? []).flatMap(({ patch: beside, side: there }) => {
         const stretch = shared(side, there)
         return stretch === null ? [] : [{ stretch, one: patch, other: beside }]
       }),
@@ -107,8 +134,9 @@ const MOST_DRAWN = 300
 export function withRawEdge(patches: readonly BenchPatch[], seam: number): { readonly patch: BenchPatch; readonly outline: readonly Spot[] }[] {
   if (patches.length > MOST_DRAWN) return patches.map((patch) => ({ patch, outline: patch.corners }))
   const box = rectangleOf(patches)
+  const lines = byLine(patches)
   return patches.map((patch) => {
-    const raw = sidesOf(patch.corners).map((side) => isRaw(side, patch, patches))
+    const raw = keyedSides(patch).map(({ side, key }) => isRaw(side, patch, lines.get(key) ?? []))
     const outline = movedOut(patch.corners, raw, seam)
     return { patch, outline: box === null ? outline : clipped(outline, grownBy(box, seam)) }
   })
@@ -128,13 +156,10 @@ export function rectangleOf(patches: readonly BenchPatch[]): Extent | null {
   return Math.abs((box.right - box.left) * (box.bottom - box.top) - area) < NEAR * (1 + area) ? box : null
 }
 
-function isRaw(side: Stretch, patch: BenchPatch, patches: readonly BenchPatch[]): boolean {
-  const covered = patches.reduce((sum, other) => {
-    if (other === patch) return sum
-    return sidesOf(other.corners).reduce((here, there) => {
-      const both = shared(side, there)
-      return both === null ? here : here + lengthOf(minus(both[1], both[0]))
-    }, sum)
+function isRaw(side: Stretch, patch: BenchPatch, onLine: readonly Side[]): boolean {
+  const covered = onLine.reduce((sum, { patch: other, side: there }) => {
+    const both = other === patch ? null : shared(side, there)
+    return both === null ? sum : sum + lengthOf(minus(both[1], both[0]))
   }, 0)
   return covered < lengthOf(minus(side[1], side[0])) / 2
 }

@@ -8,12 +8,12 @@ import type { Join } from '../../values.ts'
 import { type Bench, joinsIn, patchesIn, spotOf } from './bench.ts'
 import { dot, type DrawnSeam, extentOf, lengthOf, middleOf, minus, plus, seamBetween, type Stretch, withRawEdge } from './cloth.ts'
 import { type Run, seamPlace, towardSign } from './runs.ts'
-import { Sketch } from './sketch.ts'
+import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 import { longestOf, wrongSide } from './unitPictures.ts'
 
 /** Patches above which the wrong side is not drawn: its seams are too small to be seen. */
-const MOST_BEHIND = 240
+const MOST_BEHIND = 160
 
 export function layoutPicture(run: Run, labels: readonly string[], bench: Bench, numbered: boolean, title: string): Drawing {
   const sketch = new Sketch()
@@ -91,7 +91,10 @@ function freePlace([a, b]: Stretch, meetings: readonly Spot[]): Spot {
 export function placePicture(runs: readonly Run[], bench: Bench, title: string): Drawing {
   const own = new Set(runs.flatMap(({ items }) => items.flatMap(({ patches }) => patches.map(({ id }) => id))))
   const sketch = new Sketch()
-  for (const patch of bench.patches.values()) if (patch.unit !== null && !own.has(patch.id)) sketch.area(patch.corners, null, 'right', 'seam')
+  const [wide, high] = bench.report.block.finished
+  sketch.area(boxAt(0, 0, wide, high), null, 'right', 'cut')
+  if (bench.patches.size <= MOST_BEHIND)
+    for (const patch of bench.patches.values()) if (patch.unit !== null && !own.has(patch.id)) sketch.area(patch.corners, null, 'right', 'seam')
   for (const patch of bench.patches.values()) if (own.has(patch.id)) sketch.area(patch.corners, patch.fabric, 'right', 'cut')
   return sketch.drawing(title, bench.cell * 0.1)
 }

@@ -8,7 +8,7 @@
  *         allowance beyond the patch's box as it lies in the block: that is the cloth which the cut list allows for it.
  * Source  common practice, no source: grain along a straight edge, at the outside of the block where there is one; notches where seams meet.
  */
-import { sayOne, kindWords, count, listed } from '../say.ts'
+import { kindWords, count, listed } from '../say.ts'
 import { type Bench, type BenchPatch, grouped } from './bench.ts'
 import {
   centreOf,

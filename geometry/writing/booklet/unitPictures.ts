@@ -9,7 +9,7 @@ import type { BoxUnit } from '../../block/values.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { shapeOf } from '../../units/kinds.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
-import { decimal, kindWords, type MeasureUnit } from '../say.ts'
+import { decimal, kindWords, listed, type MeasureUnit } from '../say.ts'
 import type { Bench, BenchPatch, Look } from './bench.ts'
 import {
   boxOfPatches,
@@ -60,6 +60,25 @@ export function pressedPicture(look: Look, bench: Bench): Drawing {
   const patches = restingPatches(look, bench)
   const sketch = wrongSide(patches, seamsIn(look, patches), bench.seam)
   return sketch.drawing(`${nameOf(look)} from the wrong side, its seam allowances folded the way they are pressed.`, marginOf(patches))
+}
+
+/** Units made in one go that differ, side by side, right side up. */
+export function looksPicture(looks: readonly Look[], bench: Bench): Drawing {
+  const sketch = new Sketch()
+  let x = 0
+  for (const look of looks) {
+    const patches = restingPatches(look, bench)
+    const { right, bottom, left, top } = boxOfPatches(patches)
+    for (const { patch, outline } of withRawEdge(patches, bench.seam)) {
+      sketch.area(
+        outline.map((spot) => plus(spot, [x - left, -top])),
+        patch.fabric,
+      )
+    }
+    sketch.text([x + (right - left) / 2, (bottom - top) * 0.6], look.label)
+    x += right - left + bench.seam * 5
+  }
+  return sketch.drawing(`${listed(looks.map(({ label }) => label))} from the right side.`, bench.seam)
 }
 
 export const nameOf = ({ label, row }: Look): string => `Unit ${label}, ${kindWords(row.kind, 1)},`

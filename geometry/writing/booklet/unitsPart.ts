@@ -15,7 +15,7 @@ import { type Flip, flipsOf } from './legs.ts'
 import type { Made } from './made.ts'
 import { matchingClauses, meetingsOf } from './matching.ts'
 import { crossedHalves, flippedPicture, goosePictures, stripSetPicture, twoSquares } from './methodPictures.ts'
-import { apartPicture, pressedPicture } from './unitPictures.ts'
+import { apartPicture, looksPicture, pressedPicture } from './unitPictures.ts'
 import type { Drawing } from './values.ts'
 
 export function unitSteps(bench: Bench): Made[] {
@@ -44,7 +44,8 @@ function unitStep(row: UnitRow, looks: readonly Look[], bench: Bench): Made {
     sentences: [...made.sentences, ...pressing(looks, bench), ...trim, ...bias],
     drawings: [
       ...made.drawings,
-      ...looks.slice(0, MOST_LOOKS).map((look) => pressedPicture(look, bench)),
+      ...(looks.length > 1 ? [looksPicture(looks.slice(0, MOST_LOOKS), bench)] : []),
+      ...pressedDifferently(looks, bench).map((look) => pressedPicture(look, bench)),
       ...(trimmed ? leftAndRight(first, bench) : []),
     ],
     cautions: trimmed ? ['needle', 'iron', 'blade'] : ['needle', 'iron'],
@@ -53,6 +54,18 @@ function unitStep(row: UnitRow, looks: readonly Look[], bench: Bench): Made {
     units: row.for,
     cut: [],
   }
+}
+
+/** One look for each way of pressing. */
+function pressedDifferently(looks: readonly Look[], bench: Bench): Look[] {
+  const ways = new Map(
+    [...looks]
+      .reverse()
+      .filter(({ seams }) => seams.length > 0)
+      .map((look) => [pressWords(look, bench), look] as const),
+  )
+  const arrows = [...ways.keys()].some((words) => words.includes('arrow'))
+  return (arrows ? looks : [...ways.values()]).slice(0, MOST_LOOKS)
 }
 
 /** Looks of one row that are drawn one by one. */
