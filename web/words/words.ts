@@ -91,10 +91,15 @@ export async function beginWords(): Promise<void> {
 }
 
 export async function speak(next: Language): Promise<void> {
-  catalogue = next === 'de' ? (await import('./german.ts')).german : {}
+  sayWith(next, next === 'de' ? (await import('./german.ts')).german : {})
+  document.documentElement.lang = next
+}
+
+/** From now on all is said by this catalogue. */
+export function sayWith(next: Language, words: Catalogue): void {
+  catalogue = words
   language = next
   plural = new Intl.PluralRules(next)
-  document.documentElement.lang = next
 }
 
 /** A language once chosen is kept for the next visit. */
