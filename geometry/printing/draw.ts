@@ -52,7 +52,7 @@ interface Stroke {
 }
 
 export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
-  seam: { colour: '#241c18', width: 0.8, ground: true },
+  seam: { colour: '#241c18', width: 0.6, ground: true },
   stitch: { colour: INK.accent, width: 1.1, dash: [3, 1.8], ground: true },
   marked: { colour: '#4a5560', width: 0.8, dash: [0.9, 1.8], ground: true },
   cut: { colour: '#111111', width: 1.1, dash: [7, 2, 1.4, 2], ground: true },
@@ -75,7 +75,7 @@ function line(surface: Surface, mark: Extract<Mark, { sort: 'line' }>, { put, we
 }
 
 export function stroke(surface: Surface, way: ReturnType<typeof polygon>, { colour, width, dash, ground }: Stroke, weight: number): void {
-  if (ground) surface.path(way, { line: { colour: '#fffdf9', width: (width + 1.3) * weight } })
+  if (ground) surface.path(way, { line: { colour: '#fffdf9', width: (width + (dash === undefined ? 0.7 : 1.3)) * weight } })
   surface.path(way, { line: { colour, width: width * weight, ...(dash === undefined ? {} : { dash: dash.map((part) => part * weight) }) } })
 }
 

@@ -15,8 +15,6 @@ import { cuttingOf } from './cutting.ts'
 
 const GUTTER = 30
 const GAP = 22
-/** Of the width right of the gutter, for words. */
-const WORDS = 0.52
 const AIR = 13
 
 /** Steps are numbered from `first` on; the number of the next is returned. */
@@ -61,22 +59,34 @@ interface Laid {
   readonly photo: Photo | null
   readonly height: number
   readonly below: boolean
+  /** Of the width, for words beside pictures. */
+  readonly share: number
 }
 
 function laidOut(job: Job, part: BookletPart, step: BookletStep): Laid {
   const drawings = part.key === 'cut' ? cuttingOf(job, step) : step.drawings
-  const photo = photoOf(job, step)
   if (WIDE.has(part.key)) {
     const words = wordsIn(job, step, job.sheets.width - GUTTER)
+    const photo = photoOf(job, step, job.sheets.width / 2)
     const most = wholeSheet(job) - TITLE - wordsHeight(words) - BETWEEN
     const rows = rowsOf(drawings, job.sheets.width - GUTTER, Math.max(most, tallest(job)), 1)
-    return { step, words, rows, photo, below: true, height: wordsHeight(words) + BETWEEN + picturesHeight(rows, photo) }
+    return { step, words, rows, photo, below: true, share: 1, height: wordsHeight(words) + BETWEEN + picturesHeight(rows, photo) }
   }
-  const words = wordsIn(job, step, widthsOf(job).words)
-  const beside = Math.max(wordsHeight(words), THIRD)
-  const tries = SHRINK.map((part) => rowsOf(drawings, widthsOf(job).pictures, tallest(job), part))
-  const rows = tries.find((one) => picturesHeight(one, photo) <= beside) ?? (tries.at(-1) as Row[])
-  return { step, words, rows, photo, below: false, height: Math.max(wordsHeight(words), picturesHeight(rows, photo)) }
+  const [usual, roomy] = SHARES.map((share) => beside(job, step, drawings, share)) as [Laid, Laid]
+  return usual.height <= wholeSheet(job) - TITLE ? usual : roomy
+}
+
+/** Of the width right of the gutter, for words: usually, and where there are many. */
+const SHARES = [0.52, 0.66] as const
+
+function beside(job: Job, step: BookletStep, drawings: readonly Drawing[], share: number): Laid {
+  const widths = widthsOf(job, share)
+  const words = wordsIn(job, step, widths.words)
+  const photo = photoOf(job, step, widths.pictures)
+  const most = Math.max(wordsHeight(words), THIRD)
+  const tries = SHRINK.map((part) => rowsOf(drawings, widths.pictures, tallest(job), part))
+  const rows = tries.find((one) => picturesHeight(one, photo) <= most) ?? (tries.at(-1) as Row[])
+  return { step, words, rows, photo, below: false, share, height: Math.max(wordsHeight(words), picturesHeight(rows, photo)) }
 }
 
 /** Parts whose pictures are as wide as the sheet: strips of cloth, the quilting line. */
@@ -88,9 +98,9 @@ const THIRD = 206
 /** Many pictures of one step are made smaller, so that they stand beside its words. */
 const SHRINK = [1, 0.85, 0.72, 0.6, 0.5] as const
 
-const widthsOf = ({ sheets }: Job): { readonly words: number; readonly pictures: number; readonly left: number } => {
+const widthsOf = ({ sheets }: Job, share: number): { readonly words: number; readonly pictures: number; readonly left: number } => {
   const whole = sheets.width - GUTTER - GAP
-  return { words: whole * WORDS, pictures: whole * (1 - WORDS), left: sheets.left + GUTTER + whole * WORDS + GAP }
+  return { words: whole * share, pictures: whole * (1 - share), left: sheets.left + GUTTER + whole * share + GAP }
 }
 
 const STALE = 'These are the maker’s own words; the block has changed since they were written.'
@@ -105,7 +115,7 @@ function wordsIn({ sheets }: Job, step: BookletStep, width: number): Words[] {
   })
   const { note = '' } = step
   return [
-    said(step.title, STYLES.heading, 'H2', 0),
+    said(step.title.replace(/ (\S{1,3})$/, '\u00a0$1'), STYLES.heading, 'H2', 0),
     ...wordsOf(step).map((sentence) => said(sentence, STYLES.body, 'P', 2.5)),
     ...(step.edited?.stale ? [said(STALE, STYLES.small, 'P', 3)] : []),
     ...(note === '' ? [] : [said(note, { ...STYLES.body, colour: INK.accent }, 'P', 5)]),
@@ -235,8 +245,8 @@ function rowOn({ sheets, cloth }: Job, { drawings, scale, height }: Row, left: n
   }
 }
 
-function picturesOn(job: Job, { step, rows, photo }: Laid, top: number): void {
-  const { left, pictures } = widthsOf(job)
+function picturesOn(job: Job, { step, rows, photo, share }: Laid, top: number): void {
+  const { left, pictures } = widthsOf(job, share)
   let y = top
   for (const row of rows) {
     rowOn(job, row, left, pictures, y)
@@ -246,24 +256,23 @@ function picturesOn(job: Job, { step, rows, photo }: Laid, top: number): void {
 }
 
 interface Photo {
+  /** None where it could not be read. */
   readonly bytes: Uint8Array
+  readonly width: number
   readonly height: number
 }
 
 /** A photograph that cannot be shown is said to be missing, never an empty place. */
-function photoOf(job: Job, { photograph }: BookletStep): Photo | null {
+function photoOf(job: Job, { photograph }: BookletStep, width: number): Photo | null {
   if (photograph === undefined) return null
   const bytes = photographOf(photograph)
-  const size = bytes === null ? null : job.sheets.photographSize(bytes, photograph, [widthsOf(job).pictures, tallest(job)])
-  return bytes === null || size === null ? { bytes: new Uint8Array(), height: 2 * STYLES.small.lead } : { bytes, height: size.height }
+  const size = bytes === null ? null : job.sheets.photographSize(bytes, photograph, [width, tallest(job)])
+  return bytes === null || size === null ? { bytes: new Uint8Array(), width, height: 2 * STYLES.small.lead } : { bytes, width, height: size.height }
 }
 
-function photoOn(job: Job, step: BookletStep, { bytes, height }: Photo, x: number, y: number): void {
-  const { sheets } = job
-  const { pictures } = widthsOf(job)
-  if (bytes.length > 0) sheets.photograph(bytes, step.photograph as string, `Photograph: ${step.title}`, [x, y], [pictures, height])
-  else
-    sheets.tagged('P', () =>
-      sheets.block(sheets.lines('A photograph belongs here, but it could not be read.', STYLES.small, pictures), STYLES.small, x, y),
-    )
+const MISSING = 'A photograph belongs here, but it could not be read.'
+
+function photoOn({ sheets }: Job, step: BookletStep, { bytes, width, height }: Photo, x: number, y: number): void {
+  if (bytes.length > 0) sheets.photograph(bytes, step.photograph as string, `Photograph: ${step.title}`, [x, y], [width, height])
+  else sheets.tagged('P', () => sheets.block(sheets.lines(MISSING, STYLES.small, width), STYLES.small, x, y))
 }
