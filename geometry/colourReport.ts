@@ -5,12 +5,12 @@
  * Out     pairs of fabrics that touch along seams and are nearly as light as each other; a page of colourings.
  * Source  a difference of lightness below 8 of 100 blurs: common practice, no source.
  */
-import { realDot } from './block/lay.ts'
+import { lay, realDot } from './block/lay.ts'
 import { colourPatches, type PatchColour } from './block/fabricEdits.ts'
-import { lay } from './block/lay.ts'
 import { cellOf } from './block/measure.ts'
 import type { Block } from './block/values.ts'
 import { meanLightness } from './colour/print.ts'
+import { batchesIn } from './colouring/batchCount.ts'
 import { type Colouring, type Colourings, type ColouringWishes, colouringsOf } from './colouring/colourings.ts'
 import { toNumber } from './exact/rational.ts'
 import type { Dot } from './plane/dots.ts'
@@ -56,11 +56,13 @@ export const coloursOf = ({ slots }: Pick<Colourings, 'slots'>, { fabrics }: Col
   slots.map((slot, place) => ({ ...slot, fabric: fabrics[place] as string }))
 
 export interface JudgedColouring extends Colouring {
+  /** The least number of batches of geese; none where no goose is made four at a time. */
+  readonly batches: number
   /** Meetings that clash; null where the block cannot be sewn as it lies. */
   readonly clashes: number | null
 }
 
-export interface ColouringPage extends Omit<Colourings, 'colourings' | 'present'> {
+export interface ColouringPage extends Omit<Colourings, 'colourings' | 'present' | 'patches'> {
   readonly present: JudgedColouring
   readonly colourings: readonly JudgedColouring[]
   /** How many there are in all. */
@@ -69,9 +71,17 @@ export interface ColouringPage extends Omit<Colourings, 'colourings' | 'present'
 
 /** Works out all colourings once, and judges those of one page after the other as they are asked for. */
 export function colouringPages(block: Block, wishes: ColouringWishes): (from: number, count: number) => ColouringPage {
-  const all = colouringsOf(block, wishes)
+  const { patches, ...all } = colouringsOf(block, wishes)
   const clashes = clashCounter(block)
-  const judged = (one: Colouring): JudgedColouring => ({ ...one, clashes: clashes(coloursOf(all, one)) })
+  const laid = lay(block)
+  const batches = batchesIn(laid)
+  const judged = (one: Colouring): JudgedColouring => {
+    const fabrics = laid.patches.map(({ fabric }) => fabric)
+    patches.forEach((patch, place) => {
+      fabrics[patch] = one.fabrics[place] as string
+    })
+    return { ...one, batches: batches(fabrics), clashes: clashes(coloursOf(all, one)) }
+  }
   const present = judged(all.present)
   return (from, count) => ({
     ...all,

@@ -40,12 +40,12 @@ export interface Colouring {
   readonly fabrics: readonly string[]
   /** How many of the block's own turns and mirrors leave it as it is; 1: none but staying. */
   readonly symmetry: number
-  readonly batches: number
 }
 
 export interface Colourings {
-  /** The patches that may change. */
+  /** The patches that may change, and their numbers in the laid block. */
   readonly slots: readonly PatchName[]
+  readonly patches: readonly number[]
   readonly background: string | null
   /** As it lies. */
   readonly present: Colouring
@@ -68,7 +68,7 @@ export function colouringsOf(block: Block, wishes: ColouringWishes): Colourings 
   const search = new Search(laid, slots, wishes)
   const present = search.colouring()
   search.run()
-  return { slots: slots.map((slot) => nameOf(laid, slot)), background, present, colourings: search.sorted(), more: search.more }
+  return { slots: slots.map((slot) => nameOf(laid, slot)), patches: slots, background, present, colourings: search.sorted(), more: search.more }
 }
 
 const nameOf = (laid: Laid, patch: number): PatchName => {
@@ -185,8 +185,7 @@ class Search {
     const look = this.nameOfLook()
     if (this.seen.has(look)) return
     this.seen.add(look)
-    const colouring = this.colouring()
-    if (!this.wishes.fewestBatches || colouring.batches <= this.fewest) this.found.push(colouring)
+    if (!this.wishes.fewestBatches || this.countBatches(this.looks()) <= this.fewest) this.found.push(this.colouring())
   }
 
   /** The one that lies there now. */
@@ -194,8 +193,11 @@ class Search {
     return {
       fabrics: this.slots.map((slot) => this.fabrics[this.full[slot] as number] as string),
       symmetry: this.kept.filter(({ to }) => this.staysUnder(to)).length,
-      batches: this.countBatches(Array.from(this.full, (fabric) => this.fabrics[fabric] as string)),
     }
+  }
+
+  private looks(): string[] {
+    return Array.from(this.full, (fabric) => this.fabrics[fabric] as string)
   }
 
   private amounts(): string {

@@ -82,8 +82,8 @@ describe('colourings of a star', () => {
   })
 
   it('that one batch makes are only such', () => {
-    const { colourings } = colouringsOf(plainStar, { ...PLAIN, fewestBatches: true })
-    expect(colourings.length).toBeGreaterThan(5)
+    const { colourings } = colouringPages(plainStar, { ...PLAIN, fewestBatches: true })(0, 20)
+    expect(colourings.length).toBe(20)
     for (const { batches } of colourings) expect(batches).toBe(1)
   })
 })
@@ -110,7 +110,7 @@ describe('every colouring offered', () => {
         const now = new Map(lay(block).patches.map(({ unit, name, fabric }) => [`${block.units[unit]?.id} ${name}`, fabric]))
         const before = all.slots.map(({ unit, name }) => now.get(`${unit} ${name}`) as string)
         if (wishes.keepBackground) expect(before).not.toContain(all.background)
-        for (const one of all.colourings.slice(0, 40)) {
+        for (const one of all.colourings.slice(0, 25)) {
           for (const fabric of one.fabrics) expect([...wishes.fabrics, ...(wishes.sameAmounts ? before : [])]).toContain(fabric)
           if (wishes.sameAmounts) expect([...one.fabrics].sort()).toEqual([...before].sort())
           const look = lookOf(coloured(block, coloursOf(all, one)))
@@ -121,7 +121,7 @@ describe('every colouring offered', () => {
         expect(symmetries).toEqual([...symmetries].sort((a, b) => b - a))
         expect(colouringsOf(block, wishes)).toEqual(all)
       }),
-      { numRuns: 25 },
+      { numRuns: 15 },
     )
   })
 
@@ -136,13 +136,13 @@ describe('every colouring offered', () => {
           expect(one.clashes).toBe(said.pressing.clashes)
         }
       }),
-      { numRuns: 15 },
+      { numRuns: 8 },
     )
   })
 
   it('of stars with geese of every method and both hands takes as many batches as the report says', () => {
     const next = sequence(7)
-    for (let round = 0; round < 6; round++) {
+    for (let round = 0; round < 3; round++) {
       const wings = [0, 1, 2, 3].map(() => [ALL[Math.floor(next() * 4)], ALL[Math.floor(next() * 4)]] as [string, string])
       const plain = star(wings)
       const block = { ...plain, units: plain.units.map((unit, at): Unit => (at === 1 && unit.kind === 'goose' ? { ...unit, mirror: true } : unit)) }

@@ -95,6 +95,11 @@ function Found() {
         }}
       />
       {trouble !== null && <p className="trouble">{t('No colourings were found: {trouble}.', { trouble })}</p>}
+      {page === null && trouble === null && (
+        <p className="hint" role="status">
+          {t('Colourings are being found…')}
+        </p>
+      )}
       {page !== null && <List page={page} from={from} setFrom={setFrom} base={base} block={block} compared={compared} setCompared={setCompared} />}
       {base !== block && (
         <button type="button" onClick={anew}>
