@@ -60,6 +60,7 @@ export { type Needle, needleAt, type TimedPoint, timedPoints } from './quilting/
 export { findings, type IronedSheet, type Layered, layered, quiltingRoute, report, wrongSide } from './report.ts'
 export * from './settingReport.ts'
 export { KIND_FACTS, methodOf, shapeAtRest, shapeOf, stripNames } from './units/kinds.ts'
+export { lieOf } from './units/grain.ts'
 export { pictureOf } from './units/picture.ts'
 export * from './values.ts'
 export { bookletOf, programWords, wordsOf } from './writing/booklet/booklet.ts'

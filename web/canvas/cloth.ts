@@ -1,5 +1,5 @@
 /** The cloth in sight: the grid, the patches a colour at a time, what a way of looking lays over them, and the seams. */
-import { type Block, cellOf, toNumber, type Turn } from '../../geometry/index.ts'
+import { type Block, cellOf, toNumber } from '../../geometry/index.ts'
 import { ABOVE, OVER_SEAMS, type Scene } from './above.ts'
 import type { Frame } from './place.ts'
 import { fillOf, UNKNOWN } from './prints.ts'
@@ -70,7 +70,8 @@ function line(pen: Pen, frame: Frame, a: Spot, b: Spot): void {
   pen.lineTo(...frame.toPixels(...b))
 }
 
-const TURNS: readonly Turn[] = [0, 1, 2, 3]
+/** All the ways in which cloth lies: `lieOf`. */
+const TURNS = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5] as const
 
 function drawPatches(pen: Pen, { block, look }: Scene, tiles: readonly Tile[], frame: Frame): void {
   const scale = { cell: toNumber(cellOf(block)), pixels: frame.scale * window.devicePixelRatio }

@@ -1,5 +1,5 @@
 /** What the hand holds, on a sheet of its own: outlines of what is chosen, ghosts, the drawn box, the cursor, the handles. */
-import { type Block, cellOf, toNumber, type Turn } from '../../geometry/index.ts'
+import { type Block, cellOf, toNumber } from '../../geometry/index.ts'
 import type { Frame } from './place.ts'
 import { fillOf, UNKNOWN } from './prints.ts'
 import type { Corner } from './hand.ts'
@@ -44,7 +44,7 @@ export function handlesOf(frame: Frame, box: Rect | null, coarse: boolean): Hand
 
 /** Pieces as paths, made once and moved with the hand. */
 export interface Carry {
-  readonly fills: readonly { readonly fabric: string; readonly turn: Turn; readonly path: Path2D }[]
+  readonly fills: readonly { readonly fabric: string; readonly turn: number; readonly path: Path2D }[]
   readonly outlines: Path2D
 }
 

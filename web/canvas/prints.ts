@@ -2,14 +2,13 @@
  * What a fabric is filled with on a canvas: its colour, or its print drawn true to scale.
  * The one place that says so.
  *
- * In      a fabric, how the cloth is looked at, quarter turns of the unit it lies in, and how large a cell is in the measure and in pixels.
+ * In      a fabric, how the cloth is looked at, the quarter turns by which it lies, and how large a cell is in the measure and in pixels.
  * Out     a fill for a path whose coordinates are cells, under a transform to pixels. A print too small to be seen is one flat colour; a photograph is
  *         its mean colour until it is decoded, and then `usePrints` draws anew.
- * How     cloth lies as it was cut, and it was cut square to its unit at rest: a print turns with the unit and is never mirrored. Free patches and
- *         borders lie as the block does.
+ * How     `lieOf` says how cloth lies; borders lie as the block does.
  */
 import { useSyncExternalStore } from 'react'
-import { type Fabric, flatColour, lightnessOf, marksOf, parseLength, type Print, type PrintMark, type Turn, toNumber } from '../../geometry/index.ts'
+import { type Fabric, flatColour, lightnessOf, marksOf, parseLength, type Print, type PrintMark, toNumber } from '../../geometry/index.ts'
 import type { Look } from '../state/store.ts'
 
 export interface Scale {
@@ -26,7 +25,7 @@ export const UNKNOWN = '#888888'
 const LEAST = 4
 const MOST = 2048
 
-export function fillOf(fabric: Fabric, look: Look, turn: Turn, scale: Scale): string | CanvasPattern {
+export function fillOf(fabric: Fabric, look: Look, turn: number, scale: Scale): string | CanvasPattern {
   const { print } = fabric
   if (print === undefined) return seen(fabric.colour, look)
   const cells = repeatOf(print) / scale.cell
@@ -55,7 +54,7 @@ export function seen(colour: string, look: Look): string {
 
 interface Tile {
   readonly canvas: HTMLCanvasElement
-  readonly patterns: Map<Turn, CanvasPattern>
+  readonly patterns: Map<number, CanvasPattern>
 }
 
 /** Tiles of a print last as long as the print itself: an edited one is another value. */
@@ -71,7 +70,7 @@ function tileOf(fabric: Fabric, print: Print, look: Look, size: number): Tile | 
   if (known !== undefined) return known
   const canvas = print.kind === 'photo' ? photoTile(print, look, size) : drawnTile(fabric, print, look, size)
   if (canvas === null) return null
-  const tile = { canvas, patterns: new Map<Turn, CanvasPattern>() }
+  const tile = { canvas, patterns: new Map<number, CanvasPattern>() }
   own.set(key, tile)
   return tile
 }

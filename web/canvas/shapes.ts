@@ -7,11 +7,11 @@ import {
   type Join,
   type Patch,
   type Findings,
+  lieOf,
   parseRational,
   type ReportPoint,
   shapeOf,
   toNumber,
-  type Turn,
   type Unit,
 } from '../../geometry/index.ts'
 
@@ -22,8 +22,8 @@ export interface Piece {
   readonly name: string
   readonly fabric: string
   readonly corners: readonly Spot[]
-  /** Quarter turns of the unit it was cut for: how its cloth lies. */
-  readonly turn?: Turn
+  /** How its cloth lies, in quarter turns: `lieOf`. */
+  readonly turn?: number
 }
 
 export const number = (value: number | string): number => (typeof value === 'number' ? value : toNumber(parseRational(value) ?? { n: 0n, d: 1n }))
@@ -63,7 +63,7 @@ export function piecesOfUnit(unit: Unit, dx = 0, dy = 0): Piece[] {
     name,
     fabric: unit.fabrics[name] as string,
     corners: corners.map(([x, y]): Spot => [x + left, y + top]),
-    turn: unit.kind === 'polygon' ? 0 : (unit.turn ?? 0),
+    turn: lieOf(unit, name),
   }))
 }
 

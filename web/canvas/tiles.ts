@@ -5,7 +5,7 @@
  * Out     squares of cloth; each holds a path for each fabric and one for its seams, in cells, and is made anew only where one of its units changed.
  * A square that is out of sight is not drawn. Units are drawn fabric by fabric, not in their order: that differs only where they lie over each other.
  */
-import type { Block, Turn, Unit } from '../../geometry/index.ts'
+import type { Block, Unit } from '../../geometry/index.ts'
 import { number, type Piece, piecesOfBorders, piecesOfUnit, type Rect, rectOf, type Spot } from './shapes.ts'
 
 export interface Tile {
@@ -63,7 +63,7 @@ const sameCloth = (a: Block, b: Block): boolean =>
   a.units === b.units && a.grid === b.grid && a.borders === b.borders && samePrinted(printedOf(a), printedOf(b))
 
 /** Prints lie as they were cut, so a printed fabric has a path for each turn; a plain one has a single path. */
-export const clothName = (fabric: string, turn: Turn): string => `${fabric} ${turn}`
+export const clothName = (fabric: string, turn: number): string => `${fabric} ${turn}`
 type Printed = ReadonlySet<string>
 const printedOf = ({ fabrics }: Block): Printed => new Set(fabrics.flatMap(({ id, print }) => (print === undefined ? [] : [id])))
 const samePrinted = (a: Printed, b: Printed): boolean => a.size === b.size && [...a].every((id) => b.has(id))

@@ -5,39 +5,32 @@
  * Out     definitions, and the fill of a fabric by name.
  */
 import { useId } from 'react'
-import { type Block, cellOf, type Fabric, marksOf, parseLength, photoSize, type Print, toNumber, type Turn } from '../../geometry/index.ts'
+import { type Block, cellOf, type Fabric, marksOf, parseLength, photoSize, type Print, toNumber } from '../../geometry/index.ts'
 
 interface Props {
   readonly id: string
   readonly fabrics: readonly Fabric[]
   /** What one unit of the picture measures: of a block's picture, a cell. */
   readonly unit: number
-  readonly turns?: readonly Turn[]
+  readonly turns?: readonly number[]
 }
 
-const STRAIGHT: readonly Turn[] = [0]
+const STRAIGHT = [0] as const
+/** All the ways in which cloth lies: `lieOf`. */
+export const ALL_TURNS = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5] as const
 
 export const lengthOfCell = (block: Block): number => toNumber(cellOf(block))
 
-export const clothFill = (id: string, fabric: Fabric | undefined, turn: Turn = 0): string =>
+export const clothFill = (id: string, fabric: Fabric | undefined, turn = 0): string =>
   fabric === undefined ? '#888888' : fabric.print === undefined ? fabric.colour : `url(#${id}${fabric.id}-${turn})`
 
 export function ClothDefs({ id, fabrics, unit, turns = STRAIGHT }: Props) {
   return (
     <defs>
-      {fabrics.flatMap((fabric) =>
-        fabric.print === undefined
-          ? []
-          : turns.map((turn) => (
-              <Repeat
-                key={`${fabric.id} ${turn}`}
-                id={`${id}${fabric.id}-${turn}`}
-                fabric={fabric}
-                print={fabric.print as Print}
-                unit={unit}
-                turn={turn}
-              />
-            )),
+      {fabrics.map((fabric) =>
+        fabric.print === undefined ? null : (
+          <Repeat key={fabric.id} id={`${id}${fabric.id}-`} fabric={fabric} print={fabric.print} unit={unit} turns={turns} />
+        ),
       )}
     </defs>
   )
@@ -48,16 +41,37 @@ interface RepeatProps {
   readonly fabric: Fabric
   readonly print: Print
   readonly unit: number
-  readonly turn: Turn
+  readonly turns: readonly number[]
 }
 
-function Repeat({ id, fabric, print, unit, turn }: RepeatProps) {
+/** One pattern with what is drawn; the turned ones draw the same. */
+function Repeat({ id, fabric, print, unit, turns }: RepeatProps) {
   const length = parseLength(print.repeat)
   const wide = (length === null ? 1 : toNumber(length)) / unit
+  const lies = (turn: number): string => `rotate(${turn * 90}) scale(${wide})`
+  const [first = 0, ...others] = turns
+  return (
+    <>
+      <Drawn id={`${id}${first}`} fabric={fabric} print={print} transform={lies(first)} />
+      {others.map((turn) => (
+        <pattern key={turn} id={`${id}${turn}`} href={`#${id}${first}`} patternTransform={lies(turn)} />
+      ))}
+    </>
+  )
+}
+
+interface DrawnProps {
+  readonly id: string
+  readonly fabric: Fabric
+  readonly print: Print
+  readonly transform: string
+}
+
+function Drawn({ id, fabric, print, transform }: DrawnProps) {
   const size = print.photo === undefined ? null : photoSize(print.photo)
   const high = size === null ? 1 : size.height / size.width
   return (
-    <pattern id={id} patternUnits="userSpaceOnUse" width={1} height={high} patternTransform={`rotate(${turn * 90}) scale(${wide})`}>
+    <pattern id={id} patternUnits="userSpaceOnUse" width={1} height={high} patternTransform={transform}>
       <rect width={1} height={high} fill={fabric.colour} />
       {print.kind === 'photo' && <image href={print.photo} width={1} height={high} preserveAspectRatio="none" />}
       {marksOf(fabric, print).map(({ mark, colour }) =>

@@ -4,13 +4,13 @@
  * In      the block's outlines, made once; of some patches other fabrics.
  * Out     an SVG, whose prints are the patterns of `ClothDefs` under the id given, in cells.
  */
-import type { Block, Fabric, Turn } from '../../geometry/index.ts'
+import type { Block, Fabric } from '../../geometry/index.ts'
 import { bordersAround, piecesOfBorders, piecesOfUnit } from '../canvas/shapes.ts'
 import { clothFill } from './ClothDefs.tsx'
 
 export interface Outlines {
   readonly viewBox: string
-  readonly shapes: readonly { readonly patch: string; readonly fabric: string; readonly turn: Turn; readonly path: string }[]
+  readonly shapes: readonly { readonly patch: string; readonly fabric: string; readonly turn: number; readonly path: string }[]
 }
 
 export const patchKey = (unit: string | null, name: string): string => `${unit ?? ''} ${name}`
@@ -42,7 +42,7 @@ interface Props {
 }
 
 export function ColouringPicture({ id, outlines, fabrics, colours }: Props) {
-  const paths = new Map<string, { fabric: string; turn: Turn; path: string }>()
+  const paths = new Map<string, { fabric: string; turn: number; path: string }>()
   for (const { patch, fabric: own, turn, path } of outlines.shapes) {
     const fabric = colours?.get(patch) ?? own
     const key = `${fabric} ${turn}`

@@ -10,20 +10,18 @@ import {
   type Fabric,
   type JudgedColouring,
   MOST_COLOURINGS,
-  type Turn,
 } from '../../geometry/index.ts'
 import { askColour } from '../state/colour.ts'
 import { edit, look, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 import { ColouringPicture, outlinesOf, type Outlines, patchKey } from './ColouringPicture.tsx'
-import { ClothDefs, lengthOfCell, Swatch } from './ClothDefs.tsx'
+import { ALL_TURNS, ClothDefs, lengthOfCell, Swatch } from './ClothDefs.tsx'
 
 /** With the block as it was, a dozen pictures. */
 const PAGE = 11
 /** So many can be compared, and so many fabrics are offered at first. */
 const MOST_COMPARED = 4
 const AT_FIRST = 6
-const TURNS: readonly Turn[] = [0, 1, 2, 3]
 
 type Ticks = Omit<ColouringWishes, 'fabrics'>
 const TICKS: Ticks = { what: 'points', keepBackground: true, sameAmounts: false, fewestBatches: false }
@@ -221,7 +219,7 @@ function List({ page, from, setFrom, base, block, compared, setCompared }: ListP
   return (
     <>
       <svg className="unseen" aria-hidden="true">
-        <ClothDefs id={id} fabrics={base.fabrics} unit={lengthOfCell(base)} turns={TURNS} />
+        <ClothDefs id={id} fabrics={base.fabrics} unit={lengthOfCell(base)} turns={ALL_TURNS} />
       </svg>
       <p className="sum" role="status">
         {howMany(page)}

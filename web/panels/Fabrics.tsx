@@ -1,17 +1,16 @@
 /** The fabrics: take one in hand, pour it on a patch, name it; all else that can be done with it unfolds below it. */
 import { lazy, Suspense, useId, useState } from 'react'
-import { addFabric, type Block, changeFabric, type Fabric, freshId, recolourPatch, type Turn } from '../../geometry/index.ts'
+import { addFabric, type Block, changeFabric, type Fabric, freshId, recolourPatch } from '../../geometry/index.ts'
 import { startPouring } from '../canvas/gestures.ts'
 import { edit, look, now, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
-import { ClothDefs, lengthOfCell, Swatch } from './ClothDefs.tsx'
+import { ALL_TURNS, ClothDefs, lengthOfCell, Swatch } from './ClothDefs.tsx'
 import './Fabrics.css'
 
 const FabricMore = lazy(async () => ({ default: (await import('./FabricMore.tsx')).FabricMore }))
 
 /** Colours for new fabrics, one after the other. */
 const FRESH = ['#7f4f6b', '#4f8a8b', '#c9b458', '#8a5a3c', '#93a8ac', '#d98c7a'] as const
-const TURNS: readonly Turn[] = [0, 1, 2, 3]
 
 function take(id: string): void {
   const { patch, brush } = now().view
@@ -50,7 +49,7 @@ export function Fabrics() {
     <section aria-labelledby="fabrics-title">
       <h2 id="fabrics-title">{t('Fabrics')}</h2>
       <svg className="unseen" aria-hidden="true">
-        <ClothDefs id="cloth-" fabrics={block.fabrics} unit={lengthOfCell(block)} turns={TURNS} />
+        <ClothDefs id="cloth-" fabrics={block.fabrics} unit={lengthOfCell(block)} turns={ALL_TURNS} />
       </svg>
       {block.fabrics.length === 0 && <p className="hint">{t('No fabric yet: add one to cut patches from.')}</p>}
       <ul className="fabrics">

@@ -46,11 +46,11 @@ export function Picture({ block, kind }: { readonly block: Block; readonly kind:
   const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
   return (
     <svg viewBox={`-0.05 -0.05 ${w + 0.1} ${h + 0.1}`} aria-hidden="true">
-      {piecesOfUnit(unit).map(({ name, fabric, corners }) => (
+      {piecesOfUnit(unit).map(({ name, fabric, corners, turn }) => (
         <polygon
           key={name}
           points={corners.map((corner) => corner.join()).join(' ')}
-          fill={clothFill('cloth-', fabrics.get(fabric))}
+          fill={clothFill('cloth-', fabrics.get(fabric), turn)}
           stroke="currentColor"
           strokeWidth={0.035}
           strokeLinejoin="round"

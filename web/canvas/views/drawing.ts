@@ -3,7 +3,7 @@
  *
  * Views make drawings; the screen paints them through a pen of three verbs, and the tests read them as text. Order is the order in which they lie.
  */
-import type { Turn, Verdict } from '../../../geometry/index.ts'
+import type { Verdict } from '../../../geometry/index.ts'
 import type { Spot } from '../shapes.ts'
 
 /** What is drawn, which says how it looks. */
@@ -39,7 +39,7 @@ export interface Part {
   readonly what: What
   readonly colour?: string
   /** The fabric whose print it shows, and quarter turns in which the print lies. */
-  readonly print?: { readonly fabric: string; readonly turn: Turn }
+  readonly print?: { readonly fabric: string; readonly turn: number }
   readonly faint?: true
   readonly verdict?: Verdict
   readonly text?: string

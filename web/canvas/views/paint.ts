@@ -1,5 +1,4 @@
 /** Painting a drawing: how each part looks. Lines and marks keep their size on the screen, cloth follows the frame. */
-import type { Turn } from '../../../geometry/index.ts'
 import type { Spot } from '../shapes.ts'
 import { MARKS } from '../marks.ts'
 import { type Drawing, type Part, type Pen, trace, type What } from './drawing.ts'
@@ -11,7 +10,7 @@ export interface Sight {
   readonly ink: string
   readonly paper: string
   /** What a print is filled with, for paths in cells; without it cloth has one colour. */
-  readonly fillOf?: (fabric: string, turn: Turn) => string | CanvasPattern
+  readonly fillOf?: (fabric: string, turn: number) => string | CanvasPattern
 }
 
 type Canvas = CanvasRenderingContext2D

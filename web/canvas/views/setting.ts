@@ -44,7 +44,7 @@ export interface Laid {
 function cloth(block: Block, pieces: readonly Piece[], copies: readonly Copy[], [wide, high]: Spot): Part[] {
   const patches = copies.flatMap(({ at, turn }) => {
     const lies = turned(turn, [block.grid.columns / 2, block.grid.rows / 2], [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
-    return pieces.map(({ fabric, unit, corners }) => ({ fabric, unit, ring: corners.map(lies), turned: turn }))
+    return pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners.map(lies), turned: turn }))
   })
   const opposite = copies.filter(({ press }) => press === 'opposite').map(({ at }): Spot => [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
   return [...clothParts(block, patches), ...(opposite.length === 0 ? [] : [{ what: 'opposite', spots: opposite } as const])]
