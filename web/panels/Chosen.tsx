@@ -13,6 +13,7 @@ import {
   type Unit,
 } from '../../geometry/index.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../canvas/actions.ts'
+import { unitsById } from '../canvas/find.ts'
 import { edit, look, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 import { KIND_NAMES, METHOD_NAMES, patchName } from './words.ts'
@@ -22,7 +23,7 @@ const Ways = lazy(async () => ({ default: (await import('./Ways.tsx')).Ways }))
 export function Chosen() {
   const block = useStore(({ history }) => history.block)
   const ids = useStore(({ view }) => view.chosen)
-  const units = block.units.filter(({ id }) => ids.includes(id))
+  const units = unitsById(block, ids)
   const [first] = units
   if (first === undefined) return null
   const alike = units.every(({ kind }) => kind === first.kind)

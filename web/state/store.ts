@@ -22,7 +22,8 @@ import type { Spot } from '../canvas/shapes.ts'
 import type { Tool } from '../canvas/hand.ts'
 import { asker } from './deep.ts'
 import { repeating } from './repeating.ts'
-import { type Language, t } from '../words/words.ts'
+import { LARGE, teller } from './teller.ts'
+import { type Language, said, t } from '../words/words.ts'
 import { apply, type History, redone, replaced, undone, unedited } from './history.ts'
 
 export type Look = 'cloth' | 'value' | 'wrong' | 'layers' | 'order' | 'quilting' | 'setting'
@@ -174,6 +175,7 @@ export function show(history: History): void {
 
 /** Another block, with a history of its own. */
 export function bring(history: History): void {
+  told = null
   const view: View = {
     ...state.view,
     chosen: [],
@@ -193,9 +195,15 @@ export function bring(history: History): void {
 
 const ask = asker()
 
-/** The layers of cloth follow a little later, beside the page. */
+const tell = teller((block, report) => {
+  told = { block, told: { report, trouble: null } }
+  set({ ...state })
+})
+
+/** The layers of cloth follow a little later, beside the page; the findings of a large block too. */
 export function lookDeeper(): void {
   const { block } = state.history
+  if (block.units.length > LARGE) tell(block)
   ask({ sort: 'layers', block }, (answer) => {
     if (answer.sort === 'layers' && state.history.block === block) set({ ...state, deep: { block, layered: answer.value } })
   })
@@ -224,6 +232,7 @@ export function tryOut(preview: Preview | null): void {
 }
 
 export const replace = (block: Block, name: string): void => {
+  told = null
   setHistory(replaced(state.history, block, name))
   look({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: `${block.name} is on the board.` })
 }
@@ -268,6 +277,7 @@ export function useStore<T>(select: (state: State) => T): T {
 export type Told = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: string }
 
 let told: { block: Block; told: Told } | null = null
+const waiting: Told = { report: null, trouble: said('The findings of so large a block are being worked out; go on meanwhile.') }
 
 /** The report of the present block; trouble in making it never blanks the screen. */
 export function reportOf(block: Block): Told {
@@ -277,6 +287,8 @@ export function reportOf(block: Block): Told {
     return told.told
   }
   if (told?.block === block) return told.told
+  // A large block is drawn from itself and never waits; what was found last stands until the worker has told it anew.
+  if (block.units.length > LARGE && typeof Worker !== 'undefined') return told?.told ?? waiting
   let made: Told
   try {
     made = { report: findings(block), trouble: null }
