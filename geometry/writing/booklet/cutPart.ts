@@ -9,6 +9,7 @@ import { cutPicture } from '../../cutting/cutPicture.ts'
 import type { CutRow, FabricRow, Strip } from '../../values.ts'
 import { capital, count, inWords, kindWords, listed, sayOne, saySize } from '../say.ts'
 import { type Bench, grouped } from './bench.ts'
+import { isUprightBox } from './templates.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Spot } from './values.ts'
 import type { Made } from './made.ts'
@@ -79,7 +80,8 @@ const isLong = ({ pieces }: Strip, width: number): boolean =>
 /** `Cut 4 squares 3 1/2 × 3 1/2 in, for A.` */
 function pieceSentence(row: CutRow, bench: Bench): string {
   const letters = purpose(row, bench)
-  if (row.shape === 'polygon')
+  const shape = shapeOf(row, bench)
+  if (shape === 'polygon')
     return `Trace the template ${letters} and cut ${count(row.count, 'patch', 'patches')}; ${row.count === 1 ? 'it lies' : 'each lies'} within ${saySize(row.size, bench.unit)}.`
   const after = {
     none: '.',
@@ -87,7 +89,7 @@ function pieceSentence(row: CutRow, bench: Bench): string {
     quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${4 * row.count} triangles.`,
   }[row.then]
   const upright = row.fixed === true ? ' (the first across the cloth, so that the print stands upright)' : ''
-  return `Cut ${count(row.count, row.shape)} ${saySize(row.size, bench.unit)}${upright}, ${letters}${larger(row, bench)}${after}`
+  return `Cut ${count(row.count, shape)} ${saySize(row.size, bench.unit)}${upright}, ${letters}${larger(row, bench)}${after}`
 }
 
 /** What is cut larger is told, so that nobody takes the size for a mistake. */
@@ -97,6 +99,15 @@ function larger(row: CutRow, bench: Bench): string {
 }
 
 const isTrimmedLater = ({ method, then }: CutRow): boolean => then !== 'none' || !['plain', 'corner-flip', 'strip-set'].includes(method)
+
+/** A free patch may be a rectangle after all: it needs no template. */
+function shapeOf({ shape, size, for: units }: CutRow, bench: Bench): CutRow['shape'] {
+  if (shape !== 'polygon') return shape
+  const own = new Set(units)
+  const boxes = [...bench.patches.values()].filter(({ unit, name }) => name === 'patch' && unit !== null && own.has(unit))
+  if (boxes.length === 0 || !boxes.every(({ corners }) => isUprightBox(corners))) return shape
+  return size[0] === size[1] ? 'square' : 'rectangle'
+}
 
 /** Halves of a rectangle are of one hand: which corners the cut joins is not free. */
 function slant(row: CutRow, bench: Bench): string {

@@ -18,7 +18,9 @@ const MOST_BEHIND = 160
 export function layoutPicture(run: Run, labels: readonly string[], bench: Bench, numbered: boolean, title: string): Drawing {
   const sketch = new Sketch()
   const gap = gapOf(run, bench)
-  const shift = (spot: Spot): Spot => plus(spot, run.axis, gap * (before(run, spot) - 0.5))
+  // A seam that bends lies between its two pieces as a whole.
+  const bends = run.joins.some(({ kind }) => kind === 'set-in')
+  const shift = (spot: Spot): Spot => plus(spot, run.axis, gap * (bends ? 0.5 : before(run, spot) - 0.5))
   run.items.forEach((item, index) => {
     const moved = (spot: Spot): Spot => plus(spot, run.axis, gap * index)
     for (const { patch, outline } of withRawEdge(item.patches, bench.seam)) sketch.area(outline.map(moved), patch.fabric)

@@ -71,7 +71,7 @@ function wantsTemplate(patch: BenchPatch, bench: Bench): boolean {
 
 const NEAR = 1e-6
 
-function isUprightBox(corners: readonly Spot[]): boolean {
+export function isUprightBox(corners: readonly Spot[]): boolean {
   return corners.length === 4 && sidesOf(corners).every(([a, b]) => Math.abs(a[0] - b[0]) < NEAR || Math.abs(a[1] - b[1]) < NEAR)
 }
 

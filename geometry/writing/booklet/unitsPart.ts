@@ -206,7 +206,7 @@ const hourglassTwo: MakeWay = (row, look, bench) => {
   return {
     sentences: [
       ...pairs(row, [one, other], bench),
-      `${lineOn(bench, lighter)} ${besideIt(bench)} Press both halves toward ${bench.fabric(lighter === one ? other : one)}.`,
+      `${lineOn(bench, lighter)} ${besideIt(bench)} Press both halves toward ${halvesToward(look, bench)}.`,
       `Lay the two halves on each other, right sides together, the fabrics crossed: ${listed(['match 1 nested seam'])}. Draw the other line from corner to corner, across the seam. ${besideIt(bench)} The two hourglasses are of opposite hand.`,
     ],
     drawings: [
@@ -225,6 +225,13 @@ const hourglassTwo: MakeWay = (row, look, bench) => {
       ),
     ],
   }
+}
+
+/** As the plan presses the short seams; both halves alike, so that they nest where they cross. */
+function halvesToward(look: Look, bench: Bench): string {
+  const ways = new Set(look.seams.slice(0, 2).map((seam) => towardWords(seam, look.row.kind, look.first.fabrics, bench)))
+  const [way] = ways
+  return ways.size === 1 && way !== undefined && way !== 'open' ? way : 'the same fabric'
 }
 
 const geese: MakeWay = (row, _, bench) => {

@@ -1,0 +1,97 @@
+/** A few pictures as they are drawn, for a person to look at; and what must be true of them whatever the pen. */
+import { describe, expect, it } from 'vitest'
+import { type Block, type BookletStep, bookletOf, type Drawing, drawingSvg, type Mark, report } from '../../geometry/index.ts'
+import { BLOCKS } from './blocks.ts'
+
+const steps = (block: Block): BookletStep[] => bookletOf(report(block), block).parts.flatMap(({ steps: all }) => [...all])
+
+function picture(block: Block, title: RegExp, shows: RegExp): Drawing {
+  const found = steps(block)
+    .filter((step) => title.test(step.title))
+    .flatMap(({ drawings }) => drawings)
+    .find((drawing) => shows.test(drawing.title))
+  if (found === undefined) throw new Error(`no picture of ${title} that shows ${shows}`)
+  return found
+}
+
+const marks = <Sort extends Mark['sort']>({ marks: all }: Drawing, sort: Sort): Extract<Mark, { sort: Sort }>[] =>
+  all.filter((mark): mark is Extract<Mark, { sort: Sort }> => mark.sort === sort)
+
+describe('as drawn', () => {
+  it.each([
+    ['star', /^Make four geese/, /^The large square/, 'evening-star/batch'],
+    ['star', /^Make four geese/, /right hand/, 'evening-star/trim'],
+    ['star', /^Join the rows/, /apart/, 'evening-star/rows'],
+    ['whirl', /^Sew section 1/, /wrong side/, 'bright-whirl/wrong-side'],
+    ['whirl', /^Sew section 1/, /apart/, 'bright-whirl/partial'],
+    ['attic', /^Join the sections/, /apart/, 'attic-window/set-in'],
+    ['framed', /second border: the sides/, /strips/, 'framed-star-in-centimetres/border'],
+  ] as const)('%s, %s', async (name, title, shows, file) => {
+    const block = BLOCKS[name]
+    const svg = drawingSvg(picture(block, title, shows), { unit: block.measure.unit, fabrics: block.fabrics })
+    await expect(svg).toMatchFileSnapshot(`../blocks/${file}.svg`)
+  })
+})
+
+describe('to scale', () => {
+  it('a batch is drawn in the sizes that are cut: 7 1/4 and 3 7/8 for geese 6 by 3, handbook section 1 [S1][S2][S10]', () => {
+    const [large, one] = marks(picture(BLOCKS.star, /^Make four geese/, /^The large square/), 'area')
+    expect([sideOf(large), sideOf(one)]).toEqual([7.25, 3.875])
+  })
+
+  it('stitches lie an allowance beside the line, on both sides of it', () => {
+    const lines = marks(picture(BLOCKS.star, /^Make four geese/, /^The large square/), 'line')
+    const cut = lines.find(({ style }) => style === 'cut')?.points as [[number, number], [number, number]]
+    const away = lines.filter(({ style }) => style === 'stitch').map(({ points }) => fromLine(points[0] as [number, number], cut))
+    expect(away.map((far) => Math.round(far * 1e4) / 1e4).sort()).toEqual([-0.25, 0.25])
+  })
+
+  it('the tip of a goose lies 1/4 below the raw edge, in the middle: handbook section 1 [S17][S8]', () => {
+    const drawing = picture(BLOCKS.star, /^Make four geese/, /right hand/)
+    const ruler = marks(drawing, 'line').find(({ style }) => style === 'trim')?.points as [number, number][]
+    const [corner] = ruler.slice(1) as [[number, number]]
+    const [tip] = marks(drawing, 'point').map(({ at }) => at)
+    expect(tip?.map((place, axis) => Math.abs(place - (corner[axis] as number)))).toEqual([expect.closeTo(3.25, 5), expect.closeTo(0.25, 5)])
+  })
+
+  it('a picture of the wrong side is the mirror image of the right one', () => {
+    const [right, wrong] = [/apart/, /wrong side/].map((shows) => picture(BLOCKS.whirl, /^Sew section 1/, shows)) as [Drawing, Drawing]
+    // The middle of the whirl lies over the left part of its bar.
+    const part = (drawing: Drawing): number => {
+      const xs =
+        marks(drawing, 'area')
+          .find(({ fabric }) => fabric === 'd')
+          ?.outline.map(([x]) => x) ?? []
+      return (Math.min(...xs) + Math.max(...xs)) / 2 / drawing.width
+    }
+    expect(part(right)).toBeLessThan(0.45)
+    expect(part(wrong)).toBeGreaterThan(0.55)
+    expect(marks(wrong, 'arrow')).toHaveLength(marks(right, 'arrow').length)
+  })
+
+  it('shows every meeting of a join where it lies, once', () => {
+    const block = BLOCKS.star
+    const said = report(block)
+    const step = steps(block).find(({ title }) => title === 'Join the rows') as BookletStep
+    const met = said.meetings.filter(({ join }) => step.joins.includes(join)).map(({ verdict }) => verdict)
+    const drawn = marks(step.drawings[0] as Drawing, 'point').map(({ mark }) => mark)
+    expect([...drawn].sort()).toEqual([...met].sort())
+  })
+
+  it('presses in the picture as the report says, in words and arrows', () => {
+    const block = BLOCKS.lantern
+    const step = steps(block).find(({ title }) => title === 'Sew row 2') as BookletStep
+    expect(step.sentences).toContain('Press both seams toward D.')
+    const [one, other] = marks(step.drawings[0] as Drawing, 'arrow')
+    expect([Math.sign((one?.to[0] ?? 0) - (one?.from[0] ?? 0)), Math.sign((other?.to[0] ?? 0) - (other?.from[0] ?? 0))]).toEqual([1, -1])
+  })
+})
+
+function sideOf(mark: Extract<Mark, { sort: 'area' }> | undefined): number {
+  const xs = mark?.outline.map(([x]) => x) ?? []
+  return Math.round((Math.max(...xs) - Math.min(...xs)) * 1e4) / 1e4
+}
+
+function fromLine([x, y]: readonly [number, number], [[ax, ay], [bx, by]]: readonly [readonly [number, number], readonly [number, number]]): number {
+  return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay)
+}
