@@ -14,11 +14,11 @@ import { wordsUsed } from './wordsUsed.ts'
 const PLACE = /\{\w+\}/g
 const placesOf = (text: string): string[] => [...new Set(text.match(PLACE) ?? [])].sort()
 const inGerman = <T>(said: () => T): T => {
-  sayWith('de', german)
+  sayWith('de', german, germanFindings)
   try {
     return said()
   } finally {
-    sayWith('en', {})
+    sayWith('en', {}, {})
   }
 }
 
@@ -29,11 +29,11 @@ describe('the German catalogue', () => {
 
   it('has nothing left over', () => {
     const used = wordsUsed()
-    expect(Object.keys(german).filter((text) => !used.has(text) && !Object.hasOwn(germanFindings, text))).toEqual([])
+    expect(Object.keys(german).filter((text) => !used.has(text))).toEqual([])
   })
 
   it('leaves no place out and makes none up', () => {
-    for (const [english, words] of Object.entries(german)) {
+    for (const [english, words] of [...Object.entries(german), ...Object.entries(germanFindings)]) {
       const forms = typeof words === 'string' ? [words] : Object.values(words)
       // A form for one may leave the count out: "eine Einheit".
       const besidesCount = (text: string): string[] => placesOf(text).filter((place) => place !== '{n}')

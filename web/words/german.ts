@@ -1,9 +1,7 @@
-/** German. Every sentence of the screen has its line here; a test holds that none is missing and none is left over. */
+/** German: every sentence of the screen has its line here; a test holds that none is missing and none is left over. */
 import type { Catalogue } from './catalogue.ts'
-import { germanFindings } from './germanFindings.ts'
 
 export const german: Catalogue = {
-  ...germanFindings,
   'About {name}': 'Über {name}',
   'Add a border': 'Einen Rand ansetzen',
   'Add a fabric': 'Einen Stoff dazunehmen',

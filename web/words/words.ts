@@ -14,6 +14,7 @@ type Params = Readonly<Record<string, string | number>>
 const KEPT = 'nestwright.language'
 let language: Language = 'en'
 let catalogue: Catalogue = {}
+let findings: Catalogue = {}
 let plural = new Intl.PluralRules('en')
 
 export const spoken = (): Language => language
@@ -24,7 +25,7 @@ export const said = (text: string): string => text
 /** A sentence with its places filled. */
 export function t(text: string, params: Params = {}): string {
   const said = catalogue[text]
-  return filled(typeof said === 'string' ? said : text, params)
+  return filled(typeof said === 'object' ? said.other : (said ?? text), params)
 }
 
 /** A sentence that counts: `{n}` is the count. The second form is the key. */
@@ -40,7 +41,7 @@ export function tn(count: number, one: string, many: string, params: Params = {}
  */
 export function tell(sentence: string): string {
   if (language === 'en') return sentence
-  const said = catalogue[sentence]
+  const said = findings[sentence] ?? catalogue[sentence]
   if (typeof said === 'string') return said
   for (const { shape, names, words } of patterns()) {
     const found = shape.exec(sentence)
@@ -49,7 +50,8 @@ export function tell(sentence: string): string {
   return sentence
 }
 
-const inner = (part: string): string => (part.includes(' ') ? tell(part) : part)
+/** A lone word may be a name; what the geometry puts in as one is plural and small. */
+const inner = (part: string): string => (part.includes(' ') || /^[a-z-]+s$|^geese$/.test(part) ? tell(part) : part)
 
 interface Pattern {
   readonly shape: RegExp
@@ -61,12 +63,12 @@ let known: { readonly of: Catalogue; readonly patterns: readonly Pattern[] } | n
 
 /** The entries with places, those with the most words of their own first. */
 function patterns(): readonly Pattern[] {
-  if (known?.of === catalogue) return known.patterns
-  const entries = Object.entries(catalogue).flatMap(([key, words]) => (typeof words === 'string' && key.includes('{') ? [[key, words] as const] : []))
+  if (known?.of === findings) return known.patterns
+  const entries = Object.entries(findings).flatMap(([key, words]) => (typeof words === 'string' && key.includes('{') ? [[key, words] as const] : []))
   const made = entries
     .sort(([a], [b]) => wordsOf(b).length - wordsOf(a).length)
     .map(([key, words]): Pattern => ({ shape: shapeOf(key), names: [...key.matchAll(PLACE)].map(([, name]) => name as string), words }))
-  known = { of: catalogue, patterns: made }
+  known = { of: findings, patterns: made }
   return made
 }
 
@@ -91,13 +93,15 @@ export async function beginWords(): Promise<void> {
 }
 
 export async function speak(next: Language): Promise<void> {
-  sayWith(next, next === 'de' ? (await import('./german.ts')).german : {})
+  if (next === 'de') sayWith(next, (await import('./german.ts')).german, (await import('./germanFindings.ts')).germanFindings)
+  else sayWith(next, {}, {})
   document.documentElement.lang = next
 }
 
-/** From now on all is said by this catalogue. */
-export function sayWith(next: Language, words: Catalogue): void {
+/** From now on all is said by these: the words of the screen, and the sentences of the geometry. */
+export function sayWith(next: Language, words: Catalogue, found: Catalogue): void {
   catalogue = words
+  findings = found
   language = next
   plural = new Intl.PluralRules(next)
 }
