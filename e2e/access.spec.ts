@@ -28,6 +28,24 @@ for (const { name, width, height } of SCREENS) {
   }
 }
 
+for (const colorScheme of ['light', 'dark'] as const)
+  test.describe(`on a desk, ${colorScheme}, cutting`, () => {
+    test.use({ viewport: { width: 1440, height: 900 }, colorScheme })
+
+    test('the cutting sheet at work and the size chart have no known barrier', async ({ page }) => {
+      await openApp(page)
+      await openSheet(page, 'Cutting')
+      for (const words of ['How to cut it: one strip', 'Compare the ways, and how to trim', 'Cloth, binding, backing, batting'])
+        await page.getByText(words).first().click()
+      await page.getByRole('button', { name: 'Put by', exact: true }).click()
+      await expect(page.getByRole('region', { name: 'From the stash' })).toContainText('nothing to buy')
+      expect(await barriers(page)).toEqual([])
+      await page.getByRole('button', { name: 'Open the size chart', exact: true }).click()
+      await expect(page.getByRole('dialog', { name: 'Size chart' })).toBeVisible()
+      expect(await barriers(page)).toEqual([])
+    })
+  })
+
 async function barriers(page: Parameters<typeof openApp>[0]): Promise<string[]> {
   const { violations } = await new AxeBuilder({ page }).analyze()
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)

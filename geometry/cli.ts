@@ -56,6 +56,7 @@ const USAGE = `Usage: nestwright COMMAND
   chart [options]             a size chart
     --kind geese|hst|hourglass|diamond   (geese, four at a time)
     --unit in|cm  --seam 1/4  --from 1 --to 12 --step 1/2  --csv
+    --larger 1/8              squares cut so much larger, to be trimmed
   setting FILE --columns 3 --rows 2    copies set edge to edge, as JSON
     --turn none|alternate|free         every other one turned a quarter; or as nests best
     --press same|alternate|free        every other one pressed the opposite way; or as nests best
@@ -203,7 +204,7 @@ const CANNOT_READ: Readonly<Record<string, string>> = {
   ERR_FS_FILE_TOO_LARGE: 'is too large to be a block file',
 }
 
-const CHART_OPTIONS = ['--kind', '--unit', '--seam', '--from', '--to', '--step'] as const
+const CHART_OPTIONS = ['--kind', '--unit', '--seam', '--from', '--to', '--step', '--larger'] as const
 type ChartOption = (typeof CHART_OPTIONS)[number]
 
 /** What a ruler and a maker would ask for first, in each measure. */
@@ -222,7 +223,9 @@ function chart(args: readonly string[]): string {
   if (to.n * from.d < from.n * to.d) refuse('--to', 'must not be less than --from')
   const rows = ((to.n * from.d - from.n * to.d) * step.d) / (to.d * from.d * step.n) + 1n
   if (rows > BigInt(MOST_ROWS)) refuse('--step', `would make ${rows} rows; the most is ${MOST_ROWS}`)
-  const sizes = sizeChart({ kind, unit, seam, from, to, step })
+  const larger = options.get('--larger')
+  const oversize = larger === undefined ? {} : { oversize: positive('--larger', larger) }
+  const sizes = sizeChart({ kind, unit, seam, from, to, step, ...oversize })
   return csv ? chartCsv(sizes) : chartText(sizes)
 }
 

@@ -42,11 +42,13 @@ export function leastCover(demand: Demand, work: number): Cover {
   const few = relaxed(demand, walks, 'few', (simple?.length ?? Number.POSITIVE_INFINITY) - 1, budget)
   atLeast = Math.max(atLeast, few.atLeast)
   if (simple?.length === atLeast) return told(simple, atLeast)
-  let best: readonly Walk[] = simple ?? dive(new Left(demand), walks, budget, LACKING[0] as number, few)
+  let best: readonly Walk[] | null = simple
   for (const lacking of LACKING) {
+    const dived = dive(new Left(demand), walks, budget, lacking, few)
+    best = best === null ? dived : shorter(best, dived)
     if (best.length === atLeast) return told(best, atLeast)
-    best = shorter(best, dive(new Left(demand), walks, budget, lacking, few))
   }
+  if (best === null) throw new Error('impossible: no dive')
   const many = relaxed(demand, walks, 'many', best.length - 1, budget, few)
   atLeast = Math.max(atLeast, many.atLeast)
   for (const part of SHARES)

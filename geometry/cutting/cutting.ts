@@ -15,7 +15,7 @@ import { borderRounds, type CutStrip, roundsOf } from './finishing.ts'
 import { AT_A_TIME, goesOf } from './goes.ts'
 import { grainAdvice } from './grain.ts'
 import { type Piece, piecesOf } from './pieces.ts'
-import { aligned, printAdvice } from './prints.ts'
+import { aligned, type Directions, directionsOf, printAdvice } from './prints.ts'
 import { crossCuts, type Rule, unfinished } from './size.ts'
 import { clothOf, type ClothDepth } from './strips.ts'
 import { type Alike, alikeUnits, twoByTwo } from './units.ts'
@@ -38,6 +38,7 @@ export function cutting(one: Block, depth: ClothDepth = 'proving', copies = 1): 
   const rows: UnitRow[] = []
   const pieces: Piece[] = []
   const advice: Advice[] = [...grainAdvice(one)]
+  const directions = directionsOf(block)
   for (const alike of alikeUnits(block)) {
     const rule: Rule = { ...plain, oversize: alike.oversize }
     const cannot = whyNot(alike, rule, width)
@@ -47,11 +48,11 @@ export function cutting(one: Block, depth: ClothDepth = 'proving', copies = 1): 
     }
     const row = rowOf(alike, rule, width)
     rows.push(row)
-    pieces.push(...aligned(piecesOf(alike, row, rule, width), alike, block))
-    advice.push(...printAdvice(alike, row, block), ...notLarger(alike))
+    pieces.push(...aligned(piecesOf(alike, row, rule, width), alike, directions))
+    advice.push(...printAdvice(alike, row, block, directions), ...notLarger(alike))
     if (alike.method === 'qst-2') problems.push(...handProblem(alike))
   }
-  for (let copy = 0; copy < copies; copy++) pieces.push(...borderPieces(block, plain))
+  for (let copy = 0; copy < copies; copy++) pieces.push(...borderPieces(block, plain, directions))
   const cut = gathered(pieces).map((row) => {
     // Wider than the cloth is: then it is cut along it, whatever its print.
     if (row.fixed !== true || row.size[0] <= width + 1e-9) return row
@@ -154,9 +155,8 @@ function atEdge({ grid }: Block, unit: Exclude<Unit, { kind: 'polygon' }>): bool
 }
 
 /** Sides stand in the block, top and bottom lie. */
-function borderPieces(block: Block, rule: Rule): Piece[] {
+function borderPieces(block: Block, rule: Rule, directions: Directions): Piece[] {
   const cell = toNumber(cellOf(block))
-  const directed = new Set(block.fabrics.flatMap(({ id, direction }) => (direction === undefined ? [] : [id])))
   const piece = ({ fabric, count }: CutStrip, shape: 'square' | 'rectangle', size: CutStrip['size']): Piece => ({
     fabric,
     shape,
@@ -165,7 +165,7 @@ function borderPieces(block: Block, rule: Rule): Piece[] {
     then: 'none',
     method: 'plain',
     for: [],
-    ...(shape === 'rectangle' && directed.has(fabric) ? { fixed: true as const } : {}),
+    ...(shape === 'rectangle' && directions.has(fabric) ? { fixed: true as const } : {}),
   })
   return borderRounds([block.grid.columns * cell, block.grid.rows * cell], roundsOf(block), rule).flatMap(({ sides, corners, topAndBottom }) => [
     piece(sides, 'rectangle', sides.size),

@@ -40,8 +40,14 @@ export interface HourglassPlan {
   readonly goes: number
   /** Pairs of squares where each look is made by itself. */
   readonly alone: number
+  /** Squares, each cut twice corner to corner, of which single triangles would be sewn. */
+  readonly singles: number
   readonly proved: boolean
 }
+
+/** One look with two fabrics is in the cut list as it is; what shares squares, or has more fabrics, is worth a word. */
+export const isSharing = ({ goes, alone, layings }: HourglassPlan): boolean =>
+  goes < alone || layings.some(({ first, second }) => pairName(first) !== pairName(second))
 
 /** Clockwise from the top. */
 type Round = readonly [string, string, string, string]
@@ -80,9 +86,16 @@ export function hourglassPlans(block: Block): HourglassPlan[] {
       layings,
       goes: goesOfPairs(pairs),
       alone: looks.reduce((sum, look) => sum + leastAlone(look), 0),
+      singles: singlesOf(units),
       proved,
     }
   })
+}
+
+function singlesOf(units: readonly BoxUnit[]): number {
+  const triangles = new Map<string, number>()
+  for (const fabric of units.flatMap((unit) => fabricsRound(unit))) triangles.set(fabric, (triangles.get(fabric) ?? 0) + 1)
+  return [...triangles.values()].reduce((sum, count) => sum + Math.ceil(count / 4), 0)
 }
 
 function fabricsRound({ fabrics, mirror }: BoxUnit): Round {

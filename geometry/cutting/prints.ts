@@ -17,7 +17,8 @@ import { type Wings, wingsSeen } from './batches.ts'
 import type { Piece } from './pieces.ts'
 import { type Alike, polygonSize } from './units.ts'
 
-type Directions = ReadonlyMap<string, Direction>
+/** By fabric, where its print may not be turned. */
+export type Directions = ReadonlyMap<string, Direction>
 /** Quarters clockwise: of a half the corner with the right angle, from the top left; of a quarter the long side, from the top. */
 type Way = 0 | 1 | 2 | 3
 
@@ -28,12 +29,11 @@ interface Need {
   readonly strict: boolean
 }
 
-const directionsOf = ({ fabrics }: Block): Directions =>
+export const directionsOf = ({ fabrics }: Block): Directions =>
   new Map(fabrics.flatMap(({ id, direction }) => (direction === undefined ? [] : [[id, direction] as const])))
 
 /** Pieces of prints that keep their way: those of units that lie a quarter round are other pieces. */
-export function aligned(pieces: readonly Piece[], alike: Alike, block: Block): readonly Piece[] {
-  const directions = directionsOf(block)
+export function aligned(pieces: readonly Piece[], alike: Alike, directions: Directions): readonly Piece[] {
   if (!pieces.some(({ fabric }) => directions.has(fabric))) return pieces
   const turned = alike.units.filter((unit) => isTurned(unit, alike.first)).length
   const all = alike.units.length
@@ -57,15 +57,15 @@ function isTurned(unit: Unit, first: Unit): boolean {
   return compare(width, (first.kind === 'polygon' ? polygonSize(first) : sizeAtRest(first))[0]) !== 0
 }
 
-export function printAdvice(alike: Alike, row: UnitRow, block: Block): Advice[] {
-  const directions = directionsOf(block)
+export function printAdvice(alike: Alike, row: UnitRow, { fabrics: cloths }: Block, directions: Directions): Advice[] {
+  if (directions.size === 0) return []
   const directed = alike.units.filter((unit) => Object.values(unit.fabrics).some((fabric) => directions.has(fabric)))
   if (directed.length === 0) return []
   const { units, how } = turnedIn(alike, directed, row, directions)
   const first = units[0]
   if (first === undefined) return []
   const fabrics = [...new Set(units.flatMap((unit) => Object.values(unit.fabrics)))].filter((fabric) => directions.has(fabric))
-  const names = fabrics.map((fabric) => block.fabrics.find(({ id }) => id === fabric)?.name ?? fabric)
+  const names = fabrics.map((fabric) => cloths.find(({ id }) => id === fabric)?.name ?? fabric)
   const where =
     units.length === alike.units.length ? (units.length === 1 ? 'this unit' : 'these units') : `${units.length} of ${alike.units.length} units`
   return [

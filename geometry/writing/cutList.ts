@@ -6,6 +6,7 @@
  * Source  common practice, no source: cut by fabric, largest first.
  */
 import type { Block } from '../block/values.ts'
+import { type FabricPair, hourglassPlans, isSharing } from '../cutting/hourglasses.ts'
 import { isOnRuler } from '../exact/lengths.ts'
 import type { CutRow, FabricRow, Findings, UnitRow } from '../values.ts'
 import { csv } from './csv.ts'
@@ -19,6 +20,7 @@ export function cutListText(report: Findings, block: Block): string {
     heading(report),
     ...fabricsInUse(report, block).map((fabric) => fabricSection(fabric, report, named)),
     batchSection(report, named),
+    ...hourglassSections(block, named),
     rulerNote(report, block),
   ]
   const notes = [...report.problems, ...report.advice].map(({ message }) => `Note: ${message}`).join('\n')
@@ -134,6 +136,23 @@ function batchLines(row: UnitRow, unit: MeasureUnit, named: Named): string[] {
     return `  Batch ${index + 1}: a large square of ${named(batch.goose)}; small squares clockwise round it: ${corners}`
   })
   return [`Geese ${saySize(row.finished, unit)} finished, trimmed to ${saySize(row.unfinished, unit)}: ${batchSentence(row)}`, ...batches, ...least]
+}
+
+/** Hourglasses of several looks out of fewer squares, or out of squares at all: offered, beside what stands in the list. */
+function hourglassSections(block: Block, named: Named): string[] {
+  const { unit } = block.measure
+  return hourglassPlans(block)
+    .filter(isSharing)
+    .map(({ pairs, layings, square, unfinished, goes, singles }) => {
+      const both = ([a, b]: FabricPair): string => `${named(a)} with ${named(b)}`
+      const sewn = pairs.map(({ fabrics, count: number }) => `  Sew ${count(number, 'pair')} of squares into two triangles each: ${both(fabrics)}`)
+      const laid = layings.map(
+        ({ first, second, count: number }) =>
+          `  Lay a triangle of ${both(first)} on one of ${both(second)}, ${number === 1 ? 'once' : `${number} times`}; sew across, cut: two hourglasses, mirror images`,
+      )
+      const head = `Hourglasses together, from ${count(goes, 'pair')} of squares ${saySize([square, square], unit)}, trimmed to ${saySize([unfinished, unfinished], unit)} (single triangles take ${count(singles, 'square')}, and are sewn along the bias):`
+      return [head, ...sewn, ...laid].join('\n')
+    })
 }
 
 function rulerNote(report: Findings, block: Block): string {

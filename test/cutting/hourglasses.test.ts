@@ -87,7 +87,7 @@ describe('two triangles laid on each other', () => {
 describe('hourglasses together', () => {
   it('of two fabrics take what two at a time takes', () => {
     const rounds: Round[] = Array.from({ length: 5 }, () => ['a', 'b', 'a', 'b'])
-    expect(planOf(rounds)).toMatchObject({ goes: 3, alone: 3, proved: true, square: 4.25, unfinished: 3.5 })
+    expect(planOf(rounds)).toMatchObject({ goes: 3, alone: 3, singles: 6, proved: true, square: 4.25, unfinished: 3.5 })
   })
 
   it('of three and four fabrics come out of squares too, each with its mirror image', () => {

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { cutting } from '../../geometry/cutting/cutting.ts'
 import { crossCuts } from '../../geometry/cutting/size.ts'
+import { PRECUTS } from '../../geometry/cutting/stash.ts'
 import { INCHES_IN_A_YARD, piecesFrom, stripsFrom, toBuy } from '../../geometry/cutting/yield.ts'
 import { blockOf, square } from '../help.ts'
 import { from, length } from './sources.ts'
@@ -109,5 +110,21 @@ describe('yards', () => {
 
   it('a hair more than an eighth is the next one, and metres go by tenths: common practice, no source', () => {
     expect([toBuy(4.5001, 'in'), toBuy(30, 'cm'), toBuy(30.1, 'cm')]).toEqual([1 / 4, 0.3, 0.4])
+  })
+})
+
+describe('precuts', () => {
+  it.each([
+    // sort, as printed, source
+    ['strip', [2.5, 44], 'S126'],
+    ['charm', [5, 5], 'S125'],
+    ['ten', [10, 10], 'S125'],
+    ['quarter', [18, 22], 'S124'],
+  ] as const)('%s: no larger than %j as sold, and no more than two inches smaller: edges and selvages are not used, %s', (sort, printed, source) => {
+    const sides = [...PRECUTS[sort]].sort((a, b) => a - b)
+    printed.forEach((side, place) => {
+      expect(sides[place], from(source)).toBeLessThanOrEqual(side)
+      expect(sides[place], from(source)).toBeGreaterThanOrEqual(side - 2)
+    })
   })
 })

@@ -1,17 +1,13 @@
 /** Hourglasses made together, two at a time, where that takes fewer squares or lets different fabrics come out of squares at all. */
 import { useMemo } from 'react'
-import { type Block, type FabricPair, type HourglassPlan, hourglassPlans } from '../../geometry/index.ts'
+import { type Block, type FabricPair, type HourglassPlan, hourglassPlans, isSharing } from '../../geometry/index.ts'
 import { t, tn } from '../words/words.ts'
 import { saySides } from './sizes.ts'
 
 export function HourglassesTogether({ block }: { readonly block: Block }) {
-  const plans = useMemo(() => hourglassPlans(block).filter(isOffered), [block])
+  const plans = useMemo(() => hourglassPlans(block).filter(isSharing), [block])
   return plans.map((plan) => <Together key={`${plan.finished} ${plan.square}`} plan={plan} block={block} />)
 }
-
-/** One look with two fabrics is in the cut list as it is. */
-const isOffered = ({ goes, alone, layings }: HourglassPlan): boolean =>
-  goes < alone || layings.some(({ first, second }) => [...first].sort().join() !== [...second].sort().join())
 
 function Together({ plan, block }: { readonly plan: HourglassPlan; readonly block: Block }) {
   const { unit } = block.measure
@@ -26,7 +22,12 @@ function Together({ plan, block }: { readonly plan: HourglassPlan; readonly bloc
           trimmed: saySides([plan.unfinished, plan.unfinished], unit),
         })}{' '}
         {plan.goes < plan.alone && tn(plan.alone, 'Each look by itself would take one pair.', 'Each look by itself would take {n} pairs.')}{' '}
-        {plan.proved ? t('No fewer will do.') : t('The fewest found.')}
+        {plan.proved ? t('No fewer will do.') : t('The fewest found.')}{' '}
+        {tn(
+          plan.singles,
+          'Single triangles take one square, and are sewn along the bias.',
+          'Single triangles take {n} squares, and are sewn along the bias.',
+        )}
       </p>
       <ol className="moves">
         {plan.pairs.map(({ fabrics, count }) => (
