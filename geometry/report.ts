@@ -5,7 +5,7 @@
  * beyond the grid cannot be sewn as it stands: then the parts that need sewn joins are empty and everything else is still said.
  */
 import { cellOf, seamOf } from './block/measure.ts'
-import { type Laid, lay, placeOf as placeOnGrid, realX, realY } from './block/lay.ts'
+import { type Laid, type LaidPatch, lay, placeOf as placeOnGrid, realX, realY } from './block/lay.ts'
 import type { Block } from './block/values.ts'
 import { cutting } from './cutting/cutting.ts'
 import { add, multiply, type Rational, rational, subtract, toFile, toNumber } from './exact/rational.ts'
@@ -16,11 +16,12 @@ import { folded } from './pressing/layers.ts'
 import { proofOf } from './pressing/proof.ts'
 import { fixesOf } from './pressing/fixes.ts'
 import { repeatsOf } from './piecing/alike.ts'
+import { Again } from './again.ts'
 import { Thickness } from './pressing/thickness.ts'
 import { sheetsOf } from './pressing/sheets.ts'
 import type { PressedPlan } from './pressing/plans.ts'
 import { verdictOf } from './pressing/chains.ts'
-import type { Toward, Wish } from './pressing/values.ts'
+import type { Crossing, Toward, Wish } from './pressing/values.ts'
 import type { Seam } from './piecing/values.ts'
 import { type Dot, doubleArea } from './plane/dots.ts'
 import { outlineOf } from './plane/outline.ts'
@@ -91,7 +92,21 @@ export function wrongSide(block: Block): IronedSheet[] | null {
   })
 }
 
-function found(sewnBlock: SewnBlock): Findings {
+/** What was said of patches, seams and meetings before an edit; it is said again of those that are the very same. */
+export class Said {
+  readonly patches = new Again<LaidPatch, Patch>()
+  readonly joins = new Again<Seam, SaidJoin>()
+  readonly meetings = new Again<Crossing, Meeting>()
+}
+
+interface SaidJoin {
+  readonly join: Join
+  readonly place: number
+  readonly extent: Extent
+  readonly wish: Wish
+}
+
+export function found(sewnBlock: SewnBlock, said: Said | null = null): Findings {
   const { laid, plane, faults, sewn } = sewnBlock
   const { block } = laid
   const cut = cutting(block, sewnBlock.depth === 'whole' && laid.patches.length <= PROVED_CLOTH ? 'proving' : 'quick')
@@ -103,7 +118,7 @@ function found(sewnBlock: SewnBlock): Findings {
     block: { name: block.name, ...sizesOf(laid) },
     order: sewn?.taken.name ?? (block.order === 'columns' || block.order === 'sections' ? block.order : 'rows'),
     problems,
-    patches: patchesOf(laid),
+    patches: patchesOf(laid, said),
     ...(sewn === null
       ? {
           joins: [],
@@ -114,7 +129,7 @@ function found(sewnBlock: SewnBlock): Findings {
           meetings: [],
           edges: NO_EDGES,
         }
-      : sewnParts(sewnBlock, sewn.taken, sewn.others)),
+      : sewnParts(sewnBlock, sewn.taken, sewn.others, said)),
     units: cut.units,
     cut: cut.cut,
     fabric: cut.fabric,
@@ -178,13 +193,18 @@ function sizesOf(laid: Laid): { finished: [number, number]; unfinished: [number,
   }
 }
 
-function patchesOf(laid: Laid): Patch[] {
+function patchesOf(laid: Laid, said: Said | null): Patch[] {
   const cell = toNumber(cellOf(laid.block))
-  return laid.patches.map(({ id, unit, name, fabric, corners }): Patch => {
-    const places = corners.map((corner) => (unit >= 0 ? gridPoint(laid, corner) : pointOf(laid, corner)))
-    const area = unit >= 0 ? Number(doubleArea(corners)) / (2 * laid.den * laid.den) : stripArea(laid, corners)
-    return { id, unit: laid.block.units[unit]?.id ?? null, name, fabric, corners: places, area: area * cell * cell }
-  })
+  if (said === null) return laid.patches.map((patch) => patchOf(laid, patch, cell))
+  const { patches } = said
+  patches.begin()
+  return laid.patches.map((patch) => patches.tell(patch, patches.of(patch) ?? patchOf(laid, patch, cell)))
+}
+
+function patchOf(laid: Laid, { id, unit, name, fabric, corners }: LaidPatch, cell: number): Patch {
+  const places = corners.map((corner) => (unit >= 0 ? gridPoint(laid, corner) : pointOf(laid, corner)))
+  const area = unit >= 0 ? Number(doubleArea(corners)) / (2 * laid.den * laid.den) : stripArea(laid, corners)
+  return { id, unit: laid.block.units[unit]?.id ?? null, name, fabric, corners: places, area: area * cell * cell }
 }
 
 function stripArea(laid: Laid, corners: readonly Dot[]): number {
@@ -197,23 +217,29 @@ function sewnParts(
   { laid, plane, cloth, depth }: SewnBlock,
   plan: PressedPlan,
   others: readonly PressedPlan[],
+  said: Said | null,
 ): Pick<Report, 'joins' | 'pressing' | 'crooked' | 'repeats' | 'bulk' | 'meetings' | 'edges'> {
   const joinId = (seam: number): string => `j:${seam + 1}`
   const fixes = fixesOf(laid, plane, plan, others, joinId, clashesOf)
   const { met, pressed } = plan
   const thick = cloth === null ? null : new Thickness(plane, plan, cloth.folds)
-  const meetings = met.crossings.map(
-    (crossing, index): Meeting => ({
+  said?.meetings.begin()
+  const meetings = met.crossings.map((crossing, index): Meeting => {
+    const verdict = verdictOf(crossing, pressed.toward)
+    const last = said?.meetings.of(crossing)
+    if (said !== null && last?.verdict === verdict && verdict !== 'clashes') return said.meetings.tell(crossing, last)
+    const made: Meeting = {
       at: placeOf(laid, plane, crossing.dot),
       join: joinId(crossing.join),
       seams: crossing.seams.map(joinId),
-      verdict: verdictOf(crossing, pressed.toward),
+      verdict,
       fix: fixes.get(index) ?? [],
       ...thick?.at(crossing),
-    }),
-  )
+    }
+    return said?.meetings.tell(crossing, made) ?? made
+  })
   return {
-    joins: joinsOf(laid, plane, plan, joinId),
+    joins: joinsOf(laid, plane, plan, joinId, said),
     pressing: {
       clashes: pressed.clashes,
       against: pressed.against,
@@ -232,12 +258,19 @@ function sewnParts(
   }
 }
 
-function joinsOf(laid: Laid, plane: Plane, plan: PressedPlan, joinId: (seam: number) => string): Join[] {
-  const sizes = sizesOfPieces(laid, plan.seams)
+function joinsOf(laid: Laid, plane: Plane, plan: PressedPlan, joinId: (seam: number) => string, said: Said | null): Join[] {
+  const patches = laid.patches.length
+  said?.joins.begin()
+  const sizes = new Sizes(laid)
   const costly = costlyTurns(plan)
-  const pieceId = (piece: number): string => (piece < laid.patches.length ? (laid.patches[piece]?.id as string) : joinId(piece - laid.patches.length))
-  return plan.seams.map(
-    (seam, index): Join => ({
+  const pieceId = (piece: number): string => (piece < patches ? (laid.patches[piece]?.id as string) : joinId(piece - patches))
+  return plan.seams.map((seam, index): Join => {
+    const [toward, wish] = [plan.pressed.toward[index] as Toward, plan.wishes[index] as Wish]
+    const last = said?.joins.of(seam)
+    const extent = sizes.next(seam, last?.extent)
+    const press = last?.wish === wish ? pressOf(toward, wish, costly[index] === 1, last.join.press) : pressOf(toward, wish, costly[index] === 1)
+    if (said !== null && last?.place === index && last.join.press === press) return said.joins.tell(seam, last).join
+    const join: Join = {
       id: joinId(index),
       stage: seam.stage,
       kind: seam.kind,
@@ -245,63 +278,95 @@ function joinsOf(laid: Laid, plane: Plane, plan: PressedPlan, joinId: (seam: num
       to: placeOf(laid, plane, seam.path.at(-1) as number),
       via: seam.bends.map((place) => placeOf(laid, plane, seam.path[place] as number)),
       sides: [pieceId(seam.sides[0]), pieceId(seam.sides[1])],
-      unfinished: sizes[index] as [number, number] | null,
-      press: pressOf(plan.pressed.toward[index] as Toward, plan.wishes[index] as Wish, costly.has(index)),
+      unfinished: sizes.of(extent),
+      press,
       clockwise: plan.met.clockwise[index] as 0 | 1,
       ...(seam.finishedAfter === null ? {} : { finishedAfter: joinId(seam.finishedAfter) }),
-    }),
-  )
+    }
+    return said?.joins.tell(seam, { join, place: index, extent, wish }).join ?? join
+  })
 }
 
-/** Seams whose turning, with those tied to be pressed alike, would cost a clash. */
-function costlyTurns({ met, pressed, seams, together }: PressedPlan): Set<number> {
+/** By seam: 1 where its turning, with those tied to be pressed alike, would cost a clash. */
+function costlyTurns({ met, pressed, seams, together }: PressedPlan): Uint8Array {
   const choice = (seam: number): number => together?.tied.choiceOf[seam] ?? seam
-  const cost = new Map<number, number>()
+  const cost = new Int32Array(seams.length)
   for (const crossing of met.crossings) {
     const verdict = verdictOf(crossing, pressed.toward)
     if (verdict !== 'nests' && verdict !== 'clashes') continue
-    const [one, other] = crossing.seams.map(choice) as [number, number]
+    const [one, other] = [choice(crossing.seams[0] as number), choice(crossing.seams[1] as number)]
     if (one === other) continue
-    for (const turned of [one, other]) cost.set(turned, (cost.get(turned) ?? 0) + (verdict === 'nests' ? 1 : -1))
+    const more = verdict === 'nests' ? 1 : -1
+    cost[one] = (cost[one] as number) + more
+    cost[other] = (cost[other] as number) + more
   }
-  return new Set(seams.flatMap((_, seam) => ((cost.get(choice(seam)) ?? 0) > 0 ? [seam] : [])))
+  return Uint8Array.from(seams, (_, seam) => ((cost[choice(seam)] as number) > 0 ? 1 : 0))
 }
 
-function pressOf(toward: Toward, wish: Wish, costly: boolean): Join['press'] {
-  if (wish.rule !== null) return { toward, rule: wish.rule, why: wish.why }
-  if (costly) return { toward, rule: 'meeting', why: 'So that it nests where it meets other seams.' }
-  if (wish.preference !== null && wish.preference === toward) return { toward, rule: 'preference', why: wish.why }
-  return { toward, rule: 'none', why: 'Either way will do.' }
+/** `last`: what was said before; the same again where nothing else is to be said. */
+function pressOf(toward: Toward, wish: Wish, costly: boolean, last?: Join['press']): Join['press'] {
+  const [rule, why] = reasonOf(toward, wish, costly)
+  return last?.toward === toward && last.rule === rule ? last : { toward, rule, why }
 }
 
-/** The unfinished size of each piece a seam makes, where it is a rectangle square to the grid. */
-function sizesOfPieces(laid: Laid, seams: readonly Seam[]): ([number, number] | null)[] {
-  const cell = cellOf(laid.block)
-  const allowances = multiply(seamOf(laid.block), rational(2))
-  const length = (from: Rational, to: Rational): number => toNumber(add(multiply(subtract(to, from), cell), allowances))
-  const known = new Map<number, number>()
-  const plain = (steps: number): number => {
-    const seen = known.get(steps) ?? length(rational(0), rational(steps, laid.den))
-    known.set(steps, seen)
+function reasonOf(toward: Toward, wish: Wish, costly: boolean): [Join['press']['rule'], string] {
+  if (wish.rule !== null) return [wish.rule, wish.why]
+  if (costly) return ['meeting', 'So that it nests where it meets other seams.']
+  if (wish.preference !== null && wish.preference === toward) return ['preference', wish.why]
+  return ['none', 'Either way will do.']
+}
+
+/** The unfinished size of each piece a seam makes, where it is a rectangle square to the grid. Seams are asked for in sewing order. */
+class Sizes {
+  private readonly laid: Laid
+  private readonly cell: Rational
+  private readonly allowances: Rational
+  private readonly known = new Map<number, number>()
+  private readonly made: Extent[] = []
+
+  constructor(laid: Laid) {
+    this.laid = laid
+    this.cell = cellOf(laid.block)
+    this.allowances = multiply(seamOf(laid.block), rational(2))
+  }
+
+  /** The extent of the next piece, where it is not known. */
+  next({ sides }: Seam, known: Extent | undefined): Extent {
+    const extent = known ?? together(this.extent(sides[0]), this.extent(sides[1]))
+    this.made.push(extent)
+    return extent
+  }
+
+  private extent(piece: number): Extent {
+    const { patches } = this.laid
+    return piece < patches.length ? extentOf((patches[piece] as LaidPatch).corners) : (this.made[piece - patches.length] as Extent)
+  }
+
+  of({ x0, y0, x1, y1, area }: Extent): [number, number] | null {
+    if (BigInt(x1 - x0) * BigInt(y1 - y0) * 2n !== area) return null
+    const { laid } = this
+    if (x0 >= 0 && y0 >= 0 && x1 <= laid.width && y1 <= laid.height) return [this.plain(x1 - x0), this.plain(y1 - y0)]
+    return [this.length(realX(laid, x0), realX(laid, x1)), this.length(realY(laid, y0), realY(laid, y1))]
+  }
+
+  private plain(steps: number): number {
+    const seen = this.known.get(steps) ?? this.length(rational(0), rational(steps, this.laid.den))
+    this.known.set(steps, seen)
     return seen
   }
-  const extents = laid.patches.map(({ corners }) => extentOf(corners))
-  return seams.map(({ sides }) => {
-    const [a, b] = [extents[sides[0]] as Extent, extents[sides[1]] as Extent]
-    const whole: Extent = {
-      x0: Math.min(a.x0, b.x0),
-      y0: Math.min(a.y0, b.y0),
-      x1: Math.max(a.x1, b.x1),
-      y1: Math.max(a.y1, b.y1),
-      area: a.area + b.area,
-    }
-    extents.push(whole)
-    if (BigInt(whole.x1 - whole.x0) * BigInt(whole.y1 - whole.y0) * 2n !== whole.area) return null
-    const inGrid = whole.x0 >= 0 && whole.y0 >= 0 && whole.x1 <= laid.width && whole.y1 <= laid.height
-    if (inGrid) return [plain(whole.x1 - whole.x0), plain(whole.y1 - whole.y0)]
-    return [length(realX(laid, whole.x0), realX(laid, whole.x1)), length(realY(laid, whole.y0), realY(laid, whole.y1))]
-  })
+
+  private length(from: Rational, to: Rational): number {
+    return toNumber(add(multiply(subtract(to, from), this.cell), this.allowances))
+  }
 }
+
+const together = (a: Extent, b: Extent): Extent => ({
+  x0: Math.min(a.x0, b.x0),
+  y0: Math.min(a.y0, b.y0),
+  x1: Math.max(a.x1, b.x1),
+  y1: Math.max(a.y1, b.y1),
+  area: a.area + b.area,
+})
 
 interface Extent {
   readonly x0: number

@@ -46,11 +46,16 @@ export function sewnBlock(block: Block, depth: Depth = 'whole'): SewnBlock {
 }
 
 export function planeOf(laid: Laid): Plane {
-  const out = laid.borders * laid.den
   return subdivide(
     laid.patches.map(({ corners }) => corners),
-    box(-out, -out, laid.width + out, laid.height + out),
+    outlineOf(laid),
   )
+}
+
+/** The block with its borders on. */
+export function outlineOf({ borders, den, width, height }: Laid): Dot[] {
+  const out = borders * den
+  return box(-out, -out, width + out, height + out)
 }
 
 const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [
@@ -66,13 +71,14 @@ const WORDS = {
   outside: 'Cloth lies beyond the grid here; move it in or make the grid larger.',
 }
 
-function faultsOf(laid: Laid, plane: Plane): Problem[] {
+export function faultsOf(laid: Laid, plane: Plane): Problem[] {
+  if (plane.faults.length === 0) return []
   const own = laid.patches.filter(({ unit }) => unit >= 0)
   const corners = own.map((patch) => patch.corners)
   // With borders on, the plane's outline is not the grid's.
   const { faults } = laid.borders === 0 ? plane : subdivide(corners, box(0, 0, laid.width, laid.height))
-  if (faults.length === 0) return []
-  return regions(faults, corners, laid.width, laid.height).map(({ kind, at, area, patches }) => ({
+  const sorted = [...faults].sort((a, b) => a.from[0] - b.from[0] || a.from[1] - b.from[1] || a.to[0] - b.to[0] || a.to[1] - b.to[1])
+  return regions(sorted, corners, laid.width, laid.height).map(({ kind, at, area, patches }) => ({
     code: kind,
     at: [toFile(multiply(at[0], rational(1, laid.den))), toFile(multiply(at[1], rational(1, laid.den)))],
     units: unitsOf(

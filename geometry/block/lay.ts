@@ -25,6 +25,9 @@ export interface LaidPatch {
 export interface Part {
   readonly patches: readonly number[]
   readonly sewn: SewnPatches
+  /** The box it lies in, in steps. */
+  readonly low: Dot
+  readonly high: Dot
 }
 
 /** A patch by its number, or two pieces sewn together. */
@@ -53,33 +56,51 @@ export interface Laid {
 interface Shape {
   readonly patches: readonly { readonly name: string; readonly corners: readonly ExactPoint[] }[]
   readonly sewn: Sewn
+  /** The least number of steps to a cell that holds all its corners. */
+  readonly den: number
 }
 
-export function lay(block: Block): Laid {
-  const shapes = shapesOf(block)
-  const den = Number(commonDenominator(shapes))
+interface Placed {
+  readonly shape: Shape
+  readonly at: ExactPoint
+  readonly den: number
+  laid: LaidUnit | null
+}
+
+/** A unit laid down: whose numbers they are, and its patches. */
+interface LaidUnit {
+  readonly den: number
+  readonly unit: number
+  readonly first: number
+  readonly patches: readonly LaidPatch[]
+  readonly part: Part
+}
+
+/** Where each unit lies, and how it was laid down last. */
+const placedUnits = new WeakMap<Unit, Placed>()
+
+/** `steps`: a cell may be cut into more steps than it needs, a multiple of these. */
+export function lay(block: Block, steps = 1): Laid {
+  const placed = placedOf(block)
+  const den = commonDenominator(placed, steps)
   const width = block.grid.columns * den
   const height = block.grid.rows * den
   const patches: LaidPatch[] = []
+  const parts: Part[] = []
   const dots = new Map<Shape, readonly (readonly Dot[])[]>()
-  const parts: Part[] = shapes.map(({ shape, at }, unit) => {
-    const first = patches.length
-    const [x, y] = whole(at, den)
-    const own = dots.get(shape) ?? shape.patches.map(({ corners }) => clockwise(corners.map((corner) => whole(corner, den))))
-    dots.set(shape, own)
-    const { fabrics } = block.units[unit] as Unit
-    shape.patches.forEach(({ name }, place) => {
-      const corners = (own[place] as readonly Dot[]).map(([dx, dy]): Dot => [x + dx, y + dy])
-      patches.push({ id: `p:${patches.length + 1}`, unit, name, fabric: fabrics[name] as string, corners })
-    })
-    return {
-      patches: shape.patches.map((_, place) => first + place),
-      sewn: numbered(shape.sewn, new Map(shape.patches.map(({ name }, place) => [name, first + place]))),
+  for (let unit = 0; unit < placed.length; unit++) {
+    const own = placed[unit] as Placed
+    let { laid } = own
+    if (laid?.den !== den || laid.unit !== unit || laid.first !== patches.length) {
+      laid = laidUnit(block.units[unit] as Unit, own, { den, unit, first: patches.length }, dots)
+      own.laid = laid
     }
-  })
+    for (const patch of laid.patches) patches.push(patch)
+    parts.push(laid.part)
+  }
   const borders = block.borders ?? []
   const put = ([name, corners]: [string, Dot[]], fabric: string): number => {
-    parts.push({ patches: [patches.length], sewn: patches.length })
+    parts.push({ patches: [patches.length], sewn: patches.length, low: corners[0] as Dot, high: corners[2] as Dot })
     patches.push({ id: `p:${patches.length + 1}`, unit: -1, name, fabric, corners })
     return parts.length - 1
   }
@@ -99,39 +120,87 @@ export function lay(block: Block): Laid {
   return { block, den, width, height, patches, parts, frame, borders: borders.length, depths }
 }
 
-interface Placed {
-  readonly shape: Shape
-  readonly at: ExactPoint
+function laidUnit(
+  { fabrics }: Unit,
+  { shape, at }: Placed,
+  place: Pick<LaidUnit, 'den' | 'unit' | 'first'>,
+  dots: Map<Shape, readonly (readonly Dot[])[]>,
+): LaidUnit {
+  const { den, unit, first } = place
+  const [x, y] = whole(at, den)
+  const own = dots.get(shape) ?? shape.patches.map(({ corners }) => clockwise(corners.map((corner) => whole(corner, den))))
+  dots.set(shape, own)
+  const patches = shape.patches.map(
+    ({ name }, index): LaidPatch => ({
+      id: `p:${first + index + 1}`,
+      unit,
+      name,
+      fabric: fabrics[name] as string,
+      corners: (own[index] as readonly Dot[]).map(([dx, dy]): Dot => [x + dx, y + dy]),
+    }),
+  )
+  const part = {
+    patches: patches.map((_, index) => first + index),
+    sewn: numbered(shape.sewn, new Map(patches.map(({ name }, index) => [name, first + index]))),
+    ...boxOf(patches),
+  }
+  return { ...place, patches, part }
+}
+
+function boxOf(patches: readonly LaidPatch[]): { readonly low: Dot; readonly high: Dot } {
+  const low: [number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+  const high: [number, number] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  for (const { corners } of patches)
+    for (const [x, y] of corners) {
+      if (x < low[0]) low[0] = x
+      if (y < low[1]) low[1] = y
+      if (x > high[0]) high[0] = x
+      if (y > high[1]) high[1] = y
+    }
+  return { low, high }
 }
 
 const ORIGIN: ExactPoint = [ZERO, ZERO]
 
 /** Units of one kind, size and turn share one shape, moved to where each lies. */
-function shapesOf(block: Block): Placed[] {
-  const known = new Map<string, Shape>()
+function placedOf(block: Block): Placed[] {
+  const shapes = new Map<string, Shape>()
   return block.units.map((unit) => {
-    if (unit.kind === 'polygon') return { shape: { patches: [{ name: 'patch', corners: unit.corners.map(exactPoint) }], sewn: 'patch' }, at: ORIGIN }
-    const names = unit.kind === 'strips' || unit.kind === 'cornered' ? Object.keys(unit.fabrics).join() : ''
-    const key = `${unit.kind} ${unit.size} ${unit.turn ?? 0} ${unit.mirror === true} ${unit.corner} ${names}`
-    const shape = known.get(key) ?? shapeOf({ ...unit, at: [0, 0] })
-    known.set(key, shape)
-    return { shape, at: exactPoint(unit.at) }
+    const known = placedUnits.get(unit)
+    if (known !== undefined) return known
+    const placed = placedUnit(unit, shapes)
+    placedUnits.set(unit, placed)
+    return placed
   })
 }
 
-function commonDenominator(shapes: readonly Placed[]): bigint {
-  let common = 1n
-  const take = ([x, y]: ExactPoint): void => {
-    if (common % x.d !== 0n) common = lcm(common, x.d)
-    if (common % y.d !== 0n) common = lcm(common, y.d)
+function placedUnit(unit: Unit, shapes: Map<string, Shape>): Placed {
+  if (unit.kind === 'polygon') {
+    const shape = shapeWith([{ name: 'patch', corners: unit.corners.map(exactPoint) }], 'patch')
+    return { shape, at: ORIGIN, den: shape.den, laid: null }
   }
-  const seen = new Set<Shape>()
-  for (const { shape, at } of shapes) {
-    take(at)
-    if (seen.has(shape)) continue
-    seen.add(shape)
-    for (const { corners } of shape.patches) for (const corner of corners) take(corner)
+  const names = unit.kind === 'strips' || unit.kind === 'cornered' ? Object.keys(unit.fabrics).join() : ''
+  const key = `${unit.kind} ${unit.size} ${unit.turn ?? 0} ${unit.mirror === true} ${unit.corner} ${names}`
+  let shape = shapes.get(key)
+  if (shape === undefined) {
+    const { patches, sewn } = shapeOf({ ...unit, at: [0, 0] })
+    shape = shapeWith(patches, sewn)
+    shapes.set(key, shape)
   }
+  const at = exactPoint(unit.at)
+  return { shape, at, den: Number(lcm(BigInt(shape.den), lcm(at[0].d, at[1].d))), laid: null }
+}
+
+function shapeWith(patches: Shape['patches'], sewn: Sewn): Shape {
+  let den = 1n
+  for (const { corners } of patches) for (const [x, y] of corners) den = lcm(den, lcm(x.d, y.d))
+  return { patches, sewn, den: Number(den) }
+}
+
+/** The file's limit keeps it far below what a double holds. */
+function commonDenominator(placed: readonly Placed[], steps: number): number {
+  let common = steps
+  for (const { den } of placed) if (common % den !== 0) common = Number(lcm(BigInt(common), BigInt(den)))
   return common
 }
 

@@ -21,15 +21,16 @@ export interface Alike {
   readonly oversize: number
 }
 
+/** By unit: the key of those it is alike. Units are never changed in place, an edit makes new ones. */
+const keys = new WeakMap<Unit, string>()
+
 export function alikeUnits(block: Block): Alike[] {
   const cell = cellOf(block)
   const groups = new Map<string, Unit[]>()
   const known = new Map<string, string>()
   const picture = pictures()
   for (const unit of block.units) {
-    const plain = plainKey(unit)
-    const key = known.get(plain) ?? keyOf(unit, picture)
-    known.set(plain, key)
+    const key = keys.get(unit) ?? soughtKey(unit, known, picture)
     const there = groups.get(key)
     if (there === undefined) groups.set(key, [unit])
     else there.push(unit)
@@ -45,6 +46,14 @@ export function alikeUnits(block: Block): Alike[] {
       oversize: oversizeOf(first),
     }
   })
+}
+
+function soughtKey(unit: Unit, known: Map<string, string>, picture: (unit: Unit) => string): string {
+  const plain = plainKey(unit)
+  const key = known.get(plain) ?? keyOf(unit, picture)
+  known.set(plain, key)
+  keys.set(unit, key)
+  return key
 }
 
 /** The method asked for, or the first its kind lists that can make the unit. */

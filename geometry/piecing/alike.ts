@@ -29,20 +29,44 @@ interface Piece {
   readonly patches: number
 }
 
-export function fingerprints(laid: Laid, seams: readonly Seam[], inFabric: 'fabrics' | 'shapes' = 'fabrics'): string[] {
+/** Sums and fingerprints of pieces by the seams that finish them: for those who keep the very seam of an unchanged piece from edit to edit. */
+export interface Prints {
+  readonly fabrics: WeakMap<Seam, Printed>
+  readonly shapes: WeakMap<Seam, Printed>
+}
+
+interface Printed {
+  readonly piece: Piece
+  readonly print: string
+}
+
+export function fingerprints(laid: Laid, seams: readonly Seam[], inFabric: 'fabrics' | 'shapes' = 'fabrics', prints: Prints | null = null): string[] {
   const fabric = new Map(laid.block.fabrics.map(({ id }, index) => [id, inFabric === 'fabrics' ? index + 1 : 1]))
   const places = new Places()
-  const pieces: Piece[] = laid.patches.map(({ corners, fabric: id }) => patchPiece(corners, fabric.get(id) ?? 0, places))
-  return seams.map(({ sides, stage }) => {
-    const piece = together(pieces[sides[0]] as Piece, pieces[sides[1]] as Piece)
-    pieces.push(piece)
-    return stage === 'unit' ? '' : printOf(piece, places)
+  const patches = laid.patches.length
+  const made: Piece[] = []
+  const pieceOf = (piece: number): Piece => {
+    if (piece >= patches) return made[piece - patches] as Piece
+    const { corners, fabric: id } = laid.patches[piece] as Laid['patches'][number]
+    return patchPiece(corners, fabric.get(id) ?? 0, places)
+  }
+  return seams.map((seam) => {
+    const kept = prints?.[inFabric].get(seam)
+    if (kept !== undefined) {
+      made.push(kept.piece)
+      return kept.print
+    }
+    const piece = together(pieceOf(seam.sides[0]), pieceOf(seam.sides[1]))
+    const print = seam.stage === 'unit' ? '' : printOf(piece, places)
+    made.push(piece)
+    prints?.[inFabric].set(seam, { piece, print })
+    return print
   })
 }
 
 /** Different pieces, or different shapes whatever their fabrics. */
-export const countDifferent = (laid: Laid, seams: readonly Seam[], by: 'fabrics' | 'shapes' = 'fabrics'): number =>
-  new Set(fingerprints(laid, seams, by)).size
+export const countDifferent = (laid: Laid, seams: readonly Seam[], by: 'fabrics' | 'shapes' = 'fabrics', prints: Prints | null = null): number =>
+  new Set(fingerprints(laid, seams, by, prints)).size
 
 /** Pieces that are alike, two or more of a kind, each by the seam that finishes it, in sewing order. */
 export function repeatsOf(laid: Laid, seams: readonly Seam[]): number[][] {

@@ -30,10 +30,83 @@ interface Cut {
   readonly way: Way
 }
 
+/** The stretches on the outline of a part, in any order. */
+export type EdgesOf = (part: number) => readonly number[]
+
+/** How a piece was divided, and whether no other way has fewer set-in and partial joins. */
+interface Divided {
+  readonly tree: Tree
+  readonly proved: boolean
+}
+
+/** What need not be found again. */
+export interface Helps {
+  /** Pieces without a straight seam, by their shape. */
+  readonly known: Map<string, Tree>
+  readonly memory?: Memory
+  readonly edgesOf?: EdgesOf
+}
+
+interface Kept extends Divided {
+  readonly parts: readonly number[]
+  readonly time: number
+}
+
+/** How the pieces of a block were divided before: those without a part that changed since are divided in the same way. */
+export class Memory {
+  private readonly pieces = new Map<string, Kept>()
+  private time = 0
+  /** When each part changed last. */
+  private changes: number[] = []
+
+  /** An edit later: which parts are not what they were; null where the parts are numbered anew. */
+  next(changed: readonly number[] | null, parts: number): void {
+    this.time++
+    // A piece forgotten is divided again; so it is enough to begin anew now and then.
+    if (changed === null || this.pieces.size > 8 * parts + 1000) this.pieces.clear()
+    for (const part of changed ?? []) this.changes[part] = this.time
+  }
+
+  find(parts: readonly number[], last: Way | null, passed: number): Divided | undefined {
+    const kept = this.pieces.get(keyOf(parts, last, passed))
+    if (kept === undefined || kept.parts.length !== parts.length) return undefined
+    for (let place = 0; place < parts.length; place++) {
+      const part = parts[place] as number
+      if (kept.parts[place] !== part || (this.changes[part] ?? 0) > kept.time) return undefined
+    }
+    return kept
+  }
+
+  keep(parts: readonly number[], last: Way | null, passed: number, divided: Divided): void {
+    this.pieces.set(keyOf(parts, last, passed), { parts, time: this.time, ...divided })
+  }
+}
+
+function keyOf(parts: readonly number[], last: Way | null, passed: number): string {
+  let sum = 0
+  for (const part of parts) sum += part
+  return `${parts.length} ${parts[0]} ${sum} ${last?.[0]} ${last?.[1]} ${passed}`
+}
+
 /** The same tree with its parts renamed. */
 function namedBy(tree: Tree, names: ReadonlyMap<number, number>): Tree {
   if (typeof tree === 'number') return names.get(tree) as number
   return { ...tree, sides: [namedBy(tree.sides[0], names), namedBy(tree.sides[1], names)] }
+}
+
+const order = (a: number, b: number): number => (a < b ? -1 : a > b ? 1 : 0)
+
+/** The stretches on the outline of each part. */
+function outlines(laid: Laid, plane: Plane, partOf: Int32Array): EdgesOf {
+  const edgesOf: number[][] = laid.parts.map(() => [])
+  plane.edges.forEach(({ plus, minus }, edge) => {
+    const a = plus === OUTSIDE ? -1 : (partOf[plus] as number)
+    const b = minus === OUTSIDE ? -1 : (partOf[minus] as number)
+    if (a === b) return
+    if (a >= 0) edgesOf[a]?.push(edge)
+    if (b >= 0) edgesOf[b]?.push(edge)
+  })
+  return (part) => edgesOf[part] as readonly number[]
 }
 
 export class Divider {
@@ -45,80 +118,89 @@ export class Divider {
   /** Pieces without a straight seam, by their shape, with their parts numbered in order: other plans meet the same ones, and so do repeats in one block. */
   private readonly known: Map<string, Tree>
   /** Which piece each part is in, while pieces are divided. */
-  private readonly pieceOf: number[]
-  private readonly partOf: number[]
-  private readonly edgesOf: number[][]
-  private readonly boxes: readonly Box[]
+  private readonly pieceOf: Int32Array
+  private readonly partOf: Int32Array
+  private readonly edgesOf: EdgesOf
+  private readonly memory: Memory | null
   /** The piece in which an edge was last seen inside, a dot last seen on the outline: cheaper than a new set for every piece. */
-  private readonly inner: number[]
-  private readonly outline: number[]
+  private readonly inner: Int32Array
+  private readonly outline: Int32Array
   /** The search in which an edge was last closed, a part last reached. */
-  private readonly closed: number[]
-  private readonly reached: number[]
+  private readonly closed: Int32Array
+  private readonly reached: Int32Array
   private pieces = 0
   private marks = 0
   /** Whether every piece without a straight cut was small enough for a proof. */
   proved = true
 
-  constructor(laid: Laid, plane: Plane, habit: Habit, known: Map<string, Tree> = new Map(), passed = 0) {
+  constructor(laid: Laid, plane: Plane, habit: Habit, { known, memory, edgesOf }: Helps, passed = 0) {
     this.known = known
+    this.memory = memory ?? null
     this.passed = passed
     this.laid = laid
     this.plane = plane
     this.habit = habit
-    this.partOf = laid.patches.map(() => -1)
+    this.partOf = new Int32Array(laid.patches.length)
     laid.parts.forEach(({ patches }, part) => {
       for (const patch of patches) this.partOf[patch] = part
     })
-    this.pieceOf = laid.parts.map(() => -1)
-    this.reached = laid.parts.map(() => -1)
-    this.boxes = laid.parts.map((_, part) => boxOf(laid, part))
-    this.inner = plane.edges.map(() => -1)
-    this.closed = plane.edges.map(() => -1)
-    this.outline = plane.dots.map(() => -1)
-    this.edgesOf = laid.parts.map(() => [])
-    plane.edges.forEach((edge, number) => {
-      const [a, b] = [this.part(edge.plus), this.part(edge.minus)]
-      if (a === b) return
-      if (a >= 0) this.edgesOf[a]?.push(number)
-      if (b >= 0) this.edgesOf[b]?.push(number)
-    })
+    this.pieceOf = new Int32Array(laid.parts.length).fill(-1)
+    this.reached = new Int32Array(laid.parts.length).fill(-1)
+    this.inner = new Int32Array(plane.edges.length).fill(-1)
+    this.closed = new Int32Array(plane.edges.length).fill(-1)
+    this.outline = new Int32Array(plane.dots.length).fill(-1)
+    this.edgesOf = edgesOf ?? outlines(laid, plane, this.partOf)
   }
 
   private part(patch: number): number {
     return patch === OUTSIDE ? -1 : (this.partOf[patch] as number)
   }
 
+  private box(part: number): Pick<Box, 'low' | 'high'> {
+    return this.laid.parts[part] as Laid['parts'][number]
+  }
+
   divide(parts: readonly number[]): Tree {
-    const done = new Map<readonly number[], Tree>()
+    const done = new Map<readonly number[], Divided>()
     const halves = new Map<readonly number[], Cut>()
     const before = new Map<readonly number[], Way>()
     const waiting: (readonly number[])[] = [parts]
     while (waiting.length > 0) {
       const piece = waiting.pop() as readonly number[]
+      const passed = piece === parts ? this.passed : 0
+      const last = before.get(piece) ?? null
       const split = halves.get(piece)
       if (split !== undefined) {
-        done.set(piece, { sides: [done.get(split.near) as Tree, done.get(split.far) as Tree], stage: 'section' })
+        const [near, far] = [done.get(split.near) as Divided, done.get(split.far) as Divided]
+        const tree: Tree = { sides: [near.tree, far.tree], stage: 'section' }
+        done.set(piece, this.kept(piece, last, passed, { tree, proved: near.proved && far.proved }))
         continue
       }
-      if (piece.length === 1) {
-        done.set(piece, piece[0] as number)
+      const known = piece.length === 1 ? { tree: piece[0] as number, proved: true } : this.memory?.find(piece, last, passed)
+      if (known !== undefined) {
+        done.set(piece, known)
         continue
       }
-      const cut = this.cut(piece, before.get(piece) ?? null, piece === parts ? this.passed : 0)
+      const cut = this.cut(piece, last, passed)
       if (cut === null) {
-        done.set(piece, this.crooked(piece))
+        done.set(piece, this.kept(piece, last, passed, { tree: this.crooked(piece), proved: piece.length <= PROVED_PARTS }))
         continue
       }
       halves.set(piece, cut)
       before.set(cut.near, cut.way).set(cut.far, cut.way)
       waiting.push(piece, cut.near, cut.far)
     }
-    return done.get(parts) as Tree
+    const { tree, proved } = done.get(parts) as Divided
+    if (!proved) this.proved = false
+    return tree
+  }
+
+  private kept(parts: readonly number[], last: Way | null, passed: number, divided: Divided): Divided {
+    this.memory?.keep(parts, last, passed, divided)
+    return divided
   }
 
   private crooked(parts: readonly number[]): Tree {
-    if (parts.length > PROVED_PARTS) this.proved = false
     const sorted = [...parts].sort((a, b) => this.before(a, b))
     const key = this.shapeOf(sorted)
     const known = this.known.get(key) ?? namedBy(this.sought(sorted), new Map(sorted.map((part, place) => [part, place])))
@@ -128,13 +210,13 @@ export class Divider {
 
   /** From top to bottom, then from left to right: the same for pieces of one shape wherever they lie. */
   private before(a: number, b: number): number {
-    const [one, other] = [this.boxes[a] as Box, this.boxes[b] as Box]
+    const [one, other] = [this.box(a), this.box(b)]
     return one.low[1] - other.low[1] || one.low[0] - other.low[0] || one.high[1] - other.high[1] || one.high[0] - other.high[0] || a - b
   }
 
   /** Where each part lies, seen from the first; each outline from its least corner on, however its unit is turned. */
   private shapeOf(sorted: readonly number[]): string {
-    const [x0, y0] = (this.boxes[sorted[0] as number] as Box).low
+    const [x0, y0] = this.box(sorted[0] as number).low
     const outline = (patch: number): string => {
       const corners = (this.laid.patches[patch]?.corners ?? []).map(([x, y]) => `${x - x0},${y - y0}`)
       const least = corners.reduce((best, corner, place) => (corner < (corners[best] as string) ? place : best), 0)
@@ -144,25 +226,39 @@ export class Divider {
   }
 
   private sought(parts: readonly number[]): Tree {
+    const edges = this.edgesAmong(parts)
     let items: (Item & Sized)[] = parts.map((part) => {
       const patches = [...(this.laid.parts[part]?.patches ?? [])]
       const twice = patches.reduce((sum, patch) => sum + doubleArea(this.laid.patches[patch]?.corners ?? []), 0n)
-      return { tree: part, patches, box: this.boxes[part] as Box, twice }
+      return { tree: part, patches, box: boxOf(this.laid, part), twice }
     })
     while (items.length > PROVED_PARTS) {
       const inner = innerRectangle(items, PROVED_PARTS)
       if (inner === null) break
       const chosen = inner.map((place) => items[place] as Item & Sized)
-      items = [...items.filter((item) => !chosen.includes(item)), this.sewn(chosen)]
+      items = [...items.filter((item) => !chosen.includes(item)), this.sewn(chosen, edges)]
     }
-    return fewest(this.plane, items.length <= PROVED_PARTS ? items : grow(this.plane, items, PROVED_PARTS))
+    return fewest(this.plane, edges, items.length <= PROVED_PARTS ? items : grow(this.plane, edges, items, PROVED_PARTS))
+  }
+
+  /** The stretches on the outlines of some parts, from left to right: in the same order for pieces of one shape wherever they lie. */
+  private edgesAmong(parts: readonly number[]): number[] {
+    const { dots, edges } = this.plane
+    const place = (edge: number, end: 'a' | 'b', axis: 0 | 1): number => dots[(edges[edge] as PlaneEdge)[end]]?.[axis] as number
+    return [...new Set(parts.flatMap((part) => this.edgesOf(part)))].sort(
+      (one, other) =>
+        place(one, 'a', 0) - place(other, 'a', 0) ||
+        place(one, 'a', 1) - place(other, 'a', 1) ||
+        place(one, 'b', 0) - place(other, 'b', 0) ||
+        place(one, 'b', 1) - place(other, 'b', 1),
+    )
   }
 
   /** A few items that fill a rectangle, sewn into one. */
-  private sewn(items: readonly (Item & Sized)[]): Item & Sized {
+  private sewn(items: readonly (Item & Sized)[], edges: readonly number[]): Item & Sized {
     const end = (axis: 0 | 1, side: 'low' | 'high'): number => Math[side === 'low' ? 'min' : 'max'](...items.map(({ box }) => box[side][axis]))
     return {
-      tree: fewest(this.plane, items),
+      tree: fewest(this.plane, edges, items),
       patches: items.flatMap(({ patches }) => patches),
       box: { part: -1, low: [end(0, 'low'), end(1, 'low')], high: [end(0, 'high'), end(1, 'high')] },
       twice: items.reduce((sum, { twice }) => sum + twice, 0n),
@@ -175,7 +271,7 @@ export class Divider {
     for (const part of parts) this.pieceOf[part] = piece
     const inner: number[] = []
     for (const part of parts)
-      for (const edge of this.edgesOf[part] as number[]) {
+      for (const edge of this.edgesOf(part)) {
         const { a, b, plus, minus } = this.plane.edges[edge] as PlaneEdge
         if (!this.within(plus, piece) || !this.within(minus, piece)) {
           this.outline[a] = piece
@@ -212,10 +308,11 @@ export class Divider {
     }
     const runs: number[][] = []
     for (const edges of lines.values()) {
+      const upright = this.upright(edges[0] as number)
       const place = (edge: number): number => {
         const { a } = this.plane.edges[edge] as PlaneEdge
         const [x, y] = this.plane.dots[a] as readonly [number, number]
-        return this.upright(edge) ? y : x
+        return upright ? y : x
       }
       edges.sort((a, b) => place(a) - place(b))
       let run: number[] = []
@@ -251,29 +348,31 @@ export class Divider {
 
   /**
    * By how near the middle of each run lies to the middle of the piece, or how far from it; of runs as near, first those that lie the way of the last
-   * cut (opposite sides one after the other: handbook section 6 [S55]), then long ones.
+   * cut (opposite sides one after the other: handbook section 6 [S55]), then long ones, then upright ones, then the one that begins first from the left.
    */
   private ordered(runs: readonly number[][], parts: readonly number[], last: Way | null): number[][] {
     const middle = ([0, 1] as const).map((axis) => {
       let low = Number.POSITIVE_INFINITY
       let high = Number.NEGATIVE_INFINITY
       for (const part of parts) {
-        const box = this.boxes[part] as Box
+        const box = this.box(part)
         if (box.low[axis] < low) low = box.low[axis]
         if (box.high[axis] > high) high = box.high[axis]
       }
       return (low + high) / 2
     })
-    const measured = runs.map((run, index) => {
+    const measured = runs.map((run) => {
       const [x0, y0] = this.plane.dots[(this.plane.edges[run[0] as number] as PlaneEdge).a] as Way
       const [dx, dy] = this.wayOf(run)
       const length = Math.hypot(dx, dy)
       // Whole to a millionth of a step, so that sides as far from the middle count as such.
       const away = Math.round((Math.abs(dx * ((middle[1] as number) - y0) - dy * ((middle[0] as number) - x0)) / length) * 1e6)
       const across = last === null || dx * last[1] === dy * last[0] ? 0 : 1
-      return { run, index, length, across, away: this.habit === 'middle' ? away : -away }
+      return { run, x0, y0, slope: dx === 0 ? Number.NEGATIVE_INFINITY : dy / dx, length, across, away: this.habit === 'middle' ? away : -away }
     })
-    measured.sort((a, b) => a.away - b.away || a.across - b.across || b.length - a.length || a.index - b.index)
+    measured.sort(
+      (a, b) => a.away - b.away || a.across - b.across || b.length - a.length || order(a.slope, b.slope) || order(a.x0, b.x0) || order(a.y0, b.y0),
+    )
     return measured.map(({ run }) => run)
   }
 
@@ -285,7 +384,7 @@ export class Divider {
     this.reached[first] = mark
     const waiting = [first]
     while (waiting.length > 0) {
-      for (const edge of this.edgesOf[waiting.pop() as number] as number[]) {
+      for (const edge of this.edgesOf(waiting.pop() as number)) {
         if (this.closed[edge] === mark || this.inner[edge] !== piece) continue
         const { plus, minus } = this.plane.edges[edge] as PlaneEdge
         for (const next of [this.part(plus), this.part(minus)]) {

@@ -1,7 +1,7 @@
 /**
  * The joining order with the fewest set-in seams, then the fewest partial ones.
  *
- * In      the plane and up to twelve items (pieces already sewn) that touch.
+ * In      the plane, the stretches on the outlines of some parts, and up to twelve items (pieces already sewn) that touch.
  * Out     a tree of joins over them.
  * How     every set of items that hangs together has a least cost: the best over all its divisions into two such sets. A division whose seam
  *         bends at one dot may instead close a straight seam that was left open there; so each set also has a least cost "with the
@@ -38,9 +38,9 @@ interface Touch {
 const parted = (near: number, far: number, a: number, b: number): boolean =>
   ((near >> a) & (far >> b) & 1) === 1 || ((near >> b) & (far >> a) & 1) === 1
 
-export function fewest(plane: Plane, items: readonly Item[]): Tree {
+export function fewest(plane: Plane, edges: readonly number[], items: readonly Item[]): Tree {
   const itemOf = itemsByPatch(items)
-  const touches = touching(plane, itemOf)
+  const touches = touching(plane, edges, itemOf)
   const beside = items.map((_, item) => touches.reduce((mask, { a, b }) => (a === item ? mask | (1 << b) : b === item ? mask | (1 << a) : mask), 0))
   const hangsTogether = connected(beside)
   const known = new Map<number, Best>()
@@ -172,8 +172,9 @@ function itemsByPatch(items: readonly Item[]): Map<number, number> {
   return new Map(items.flatMap(({ patches }, item) => patches.map((patch) => [patch, item] as const)))
 }
 
-function touching(plane: Plane, itemOf: ReadonlyMap<number, number>): Touch[] {
-  return plane.edges.flatMap(({ plus, minus, line }, edge) => {
+function touching(plane: Plane, edges: readonly number[], itemOf: ReadonlyMap<number, number>): Touch[] {
+  return edges.flatMap((edge) => {
+    const { plus, minus, line } = plane.edges[edge] as PlaneEdge
     const a = itemOf.get(plus)
     const b = itemOf.get(minus)
     return a === undefined || b === undefined || a === b ? [] : [{ a, b, edge, line }]
@@ -201,13 +202,13 @@ function connected(beside: readonly number[]): (set: number) => boolean {
  * Join items that share a whole straight side, small ones first, until few enough are left. Only where the two touch along one line and nowhere else, not
  * even at a point: then each piece is without a hole or a pinch, and of such pieces some two can always be joined.
  */
-export function grow(plane: Plane, items: readonly Item[], most: number): Item[] {
+export function grow(plane: Plane, edges: readonly number[], items: readonly Item[], most: number): Item[] {
   let left = [...items]
   while (left.length > most) {
     const itemOf = itemsByPatch(left)
     const pairs = new Map<number, number[]>()
-    const dots = outlineDots(plane, itemOf, left.length)
-    for (const { a, b, edge } of touching(plane, itemOf)) {
+    const dots = outlineDots(plane, edges, itemOf, left.length)
+    for (const { a, b, edge } of touching(plane, edges, itemOf)) {
       const key = Math.min(a, b) * left.length + Math.max(a, b)
       const there = pairs.get(key)
       if (there === undefined) pairs.set(key, [edge])
@@ -260,9 +261,10 @@ function bestPairs(
   return found
 }
 
-function outlineDots(plane: Plane, itemOf: ReadonlyMap<number, number>, items: number): Set<number>[] {
+function outlineDots(plane: Plane, edges: readonly number[], itemOf: ReadonlyMap<number, number>, items: number): Set<number>[] {
   const dots = Array.from({ length: items }, () => new Set<number>())
-  for (const { a, b, plus, minus } of plane.edges) {
+  for (const edge of edges) {
+    const { a, b, plus, minus } = plane.edges[edge] as PlaneEdge
     const [one, other] = [itemOf.get(plus), itemOf.get(minus)]
     if (one === other) continue
     for (const item of [one, other]) if (item !== undefined) dots[item]?.add(a).add(b)

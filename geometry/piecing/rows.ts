@@ -26,15 +26,7 @@ export function inRows(laid: Laid, name: 'rows' | 'columns', section: (parts: re
 }
 
 export function boxOf(laid: Laid, part: number): Box {
-  const low: [number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
-  const high: [number, number] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
-  for (const patch of laid.parts[part]?.patches ?? [])
-    for (const [x, y] of laid.patches[patch]?.corners ?? []) {
-      low[0] = Math.min(low[0], x)
-      low[1] = Math.min(low[1], y)
-      high[0] = Math.max(high[0], x)
-      high[1] = Math.max(high[1], y)
-    }
+  const { low, high } = laid.parts[part] as Laid['parts'][number]
   return { part, low, high }
 }
 
@@ -42,12 +34,24 @@ export function boxOf(laid: Laid, part: number): Box {
 function slabsOf(boxes: readonly Box[], axis: 0 | 1): Box[][] {
   const slabs: Box[][] = []
   let reach = Number.NEGATIVE_INFINITY
-  for (const box of [...boxes].sort((a, b) => a.low[axis] - b.low[axis] || a.low[axis === 0 ? 1 : 0] - b.low[axis === 0 ? 1 : 0])) {
+  for (const box of sorted(boxes, axis)) {
     if (box.low[axis] >= reach) slabs.push([box])
     else slabs.at(-1)?.push(box)
     reach = Math.max(reach, box.high[axis])
   }
   return slabs
+}
+
+/** By where they begin along one axis, then along the other. Boxes begin on few lines and mostly come in order on each. */
+function sorted(boxes: readonly Box[], axis: 0 | 1): Box[] {
+  const other = axis === 0 ? 1 : 0
+  const lines = new Map<number, Box[]>()
+  for (const box of boxes) {
+    const there = lines.get(box.low[axis])
+    if (there === undefined) lines.set(box.low[axis], [box])
+    else there.push(box)
+  }
+  return [...lines].sort(([a], [b]) => a - b).flatMap(([, own]) => own.sort((a, b) => a.low[other] - b.low[other]))
 }
 
 export function chain(items: readonly Tree[], stage: Stage): Tree {

@@ -11,10 +11,11 @@ import type { Laid, SewnPatches } from '../block/lay.ts'
 import type { Dot } from '../plane/dots.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { type Contact, contactOf, keepsItsSide, type Run } from './contact.ts'
-import type { Seam, Stage, Tree } from './values.ts'
+import type { Branch, Seam, Stage, Tree } from './values.ts'
 
-/** No bend: one list for all seams without one. */
+/** No bend, no seam finished: one list for all seams without one. */
 const STRAIGHT: readonly number[] = []
+const NOTHING: readonly never[] = []
 
 type Draft = { -readonly [key in keyof Seam]: Seam[key] }
 
@@ -51,11 +52,9 @@ export function sewUnits(laid: Laid, plane: Plane): SewnUnits {
 /** The whole block: the seams of its units, then those of the plan in sewing order. */
 export function sew(laid: Laid, plane: Plane, { seams: inUnits, made, pieces }: SewnUnits, tree: Tree): Seam[] {
   const patches = laid.patches.length
-  const branches = postOrder(tree)
-  const order = branches.map((branch, index) => ({ branch, index })).sort((a, b) => RANK[a.branch.stage] - RANK[b.branch.stage] || a.index - b.index)
   const pieceOf = new Map<Tree, number>()
   const piece = (node: Tree): number => (typeof node === 'number' ? (made[node] as number) : (pieceOf.get(node) as number))
-  const steps = order.map(({ branch }, index): Step => {
+  const steps = inSewingOrder(postOrder(tree)).map((branch, index): Step => {
     pieceOf.set(branch, patches + inUnits.length + index)
     return { sides: [piece(branch.sides[0]), piece(branch.sides[1])], stage: branch.stage, unit: -1 }
   })
@@ -65,29 +64,40 @@ export function sew(laid: Laid, plane: Plane, { seams: inUnits, made, pieces }: 
 }
 
 function sewSteps(plane: Plane, steps: readonly Step[], pieces: Pieces, seams: Draft[]): void {
-  const endsAt = new Map<number, number[]>()
-  for (const step of steps) {
-    const [one, other] = step.sides
-    const edges = pieces.between(one, other)
+  const endsAt = new Map<number, Draft[]>()
+  for (const { sides, stage, unit } of steps) {
+    const [one, other] = sides
     const side = (patch: number): -1 | 0 | 1 => (patch === OUTSIDE ? -1 : pieces.holds(one, patch) ? 0 : pieces.holds(other, patch) ? 1 : -1)
-    const contact = contactOf(plane, edges, side)
-    const seam = seamOf(step, contact, plane, side, seams, endsAt, pieces)
+    const contact = contactOf(plane, pieces.between(one, other), side)
+    const { finishes, ...line } = lineOf(plane, contact, side, (dot) => endsAt.get(dot) ?? [])
+    for (const { seam, run } of finishes) {
+      seam.path = carriedOn(seam.path, run)
+      seam.kind = 'partial'
+      seam.finishedAfter = seams.length
+    }
+    const seam: Draft = { sides, stage, unit, finishedAfter: null, ...line }
     // A seam inside a unit is never left open, so no later one will ask for its ends.
-    if (step.unit < 0)
+    if (unit < 0)
       for (const dot of [seam.path[0] as number, seam.path.at(-1) as number]) {
         const there = endsAt.get(dot)
-        if (there === undefined) endsAt.set(dot, [seams.length])
-        else there.push(seams.length)
+        if (there === undefined) endsAt.set(dot, [seam])
+        else there.push(seam)
       }
     seams.push(seam)
     pieces.join(one, other)
   }
 }
 
-const RANK: Readonly<Record<Stage, number>> = { unit: 0, row: 1, column: 1, section: 1, block: 2, border: 3 }
+const STAGES: readonly (readonly Stage[])[] = [['row', 'column', 'section'], ['block'], ['border']]
 
-function postOrder(tree: Tree): Exclude<Tree, number>[] {
-  const found: Exclude<Tree, number>[] = []
+/** Joins as they are sewn: rows before the block, borders last; each comes after the pieces it joins. */
+export function inSewingOrder<Join extends { readonly stage: Stage }>(joins: readonly Join[]): Join[] {
+  return STAGES.flatMap((stages) => joins.filter(({ stage }) => stages.includes(stage)))
+}
+
+/** The joins of a tree, each after those of its first side and then those of its second. */
+export function postOrder(tree: Tree): Branch[] {
+  const found: Branch[] = []
   const waiting: Tree[] = [tree]
   while (waiting.length > 0) {
     const node = waiting.pop() as Tree
@@ -98,60 +108,60 @@ function postOrder(tree: Tree): Exclude<Tree, number>[] {
   return found.reverse()
 }
 
-function seamOf(
-  step: Step,
-  contact: Contact,
+/** A seam as far as a later one may carry it on. */
+type Begun = Pick<Seam, 'kind' | 'path'>
+
+/** The line that sews two pieces together, and the seams left open before that it finishes. */
+interface SewnLine<Earlier extends Begun> extends Pick<Seam, 'kind' | 'path' | 'bends'> {
+  readonly finishes: readonly { readonly seam: Earlier; readonly run: Run }[]
+}
+
+/** `endingAt`: the earlier seams of the plan that end at a dot, in sewing order. */
+export function lineOf<Earlier extends Begun>(
   plane: Plane,
+  { runs, straight }: Contact,
   side: (patch: number) => -1 | 0 | 1,
-  seams: Draft[],
-  endsAt: ReadonlyMap<number, readonly number[]>,
-  pieces: Pieces,
-): Draft {
-  const { sides, stage, unit } = step
-  const { runs } = contact
+  endingAt: (dot: number) => readonly Earlier[],
+): SewnLine<Earlier> {
   if (runs.length === 0) throw new Error('impossible: two pieces that do not meet along one line')
-  if (contact.straight) return { sides, stage, unit, finishedAfter: null, kind: 'straight', path: (runs[0] as Run).dots, bends: STRAIGHT }
+  if (straight) return { kind: 'straight', path: (runs[0] as Run).dots, bends: STRAIGHT, finishes: NOTHING }
   const left = [...runs]
-  const finished: { seam: number; run: Run }[] = []
+  const finishes: { seam: Earlier; run: Run }[] = []
   const finish = (run: Run | undefined, dot: number | undefined): boolean => {
     if (run === undefined || dot === undefined || left.length < 2) return false
-    const seam = endsAt.get(dot)?.find((index) => carriesOn(seams[index] as Draft, dot, run, plane, pieces, step.sides))
+    const seam = endingAt(dot).find((earlier) => carriesOn(earlier, dot, run, plane, side))
     if (seam === undefined) return false
-    finished.push({ seam, run })
+    finishes.push({ seam, run })
     return true
   }
   if (finish(left.at(-1), left.at(-1)?.dots[0])) left.pop()
   if (finish(left[0], left[0]?.dots.at(-1))) left.shift()
   const only = left[0] as Run
-  const bentAt = new Set(finished.map(({ run }) => (run.dots[0] === only.dots.at(-1) ? (run.dots[0] as number) : (run.dots.at(-1) as number))))
+  const bentAt = new Set(finishes.map(({ run }) => (run.dots[0] === only.dots.at(-1) ? (run.dots[0] as number) : (run.dots.at(-1) as number))))
   const holds = (place: number): boolean => bentAt.has(only.dots[place] as number) || keepsItsSide(plane, only, place, side)
-  if (left.length === 1 && finished.length > 0 && holds(0) && holds(only.dots.length - 1)) {
-    for (const { seam, run } of finished) leaveOpen(seams[seam] as Draft, run, seams.length)
-    return { sides, stage, unit, finishedAfter: null, kind: 'straight', path: only.dots, bends: STRAIGHT }
-  }
-  return { sides, stage, unit, finishedAfter: null, kind: 'set-in', ...bent(runs) }
+  if (left.length === 1 && finishes.length > 0 && holds(0) && holds(only.dots.length - 1))
+    return { kind: 'straight', path: only.dots, bends: STRAIGHT, finishes }
+  return { kind: 'set-in', ...bent(runs), finishes: NOTHING }
 }
 
 /** Whether an earlier seam, sewn up to `dot`, would carry straight on along `run`. */
-function carriesOn(seam: Draft, dot: number, run: Run, plane: Plane, pieces: Pieces, sides: readonly [number, number]): boolean {
-  if (seam.kind !== 'straight' || seam.unit >= 0) return false
-  const [first, last] = [seam.path[0] as number, seam.path.at(-1) as number]
+function carriesOn({ kind, path }: Begun, dot: number, run: Run, plane: Plane, side: (patch: number) => -1 | 0 | 1): boolean {
+  if (kind !== 'straight') return false
+  const [first, last] = [path[0] as number, path.at(-1) as number]
   if (dot !== first && dot !== last) return false
-  const next = dot === first ? (seam.path[1] as number) : (seam.path.at(-2) as number)
+  const next = dot === first ? (path[1] as number) : (path.at(-2) as number)
   const shared = plane.around[dot]?.find((edge) => {
     const { a, b } = plane.edges[edge] as PlaneEdge
     return (a === dot ? b : a) === next
   })
   if (shared === undefined || (plane.edges[shared] as PlaneEdge).line !== run.line) return false
-  const { plus } = plane.edges[shared] as PlaneEdge
-  return sides.some((piece) => pieces.holds(piece, plus))
+  return side((plane.edges[shared] as PlaneEdge).plus) !== -1
 }
 
-function leaveOpen(seam: Draft, run: Run, after: number): void {
-  seam.kind = 'partial'
-  seam.finishedAfter = after
-  const forward = seam.path.at(-1) === run.dots[0] || seam.path[0] === run.dots[0] ? run.dots : [...run.dots].reverse()
-  seam.path = seam.path.at(-1) === forward[0] ? [...seam.path, ...forward.slice(1)] : [...[...forward].reverse(), ...seam.path.slice(1)]
+/** The whole seam, once the part that was left open is finished along `run`. */
+export function carriedOn(path: readonly number[], run: Run): readonly number[] {
+  const forward = path.at(-1) === run.dots[0] || path[0] === run.dots[0] ? run.dots : [...run.dots].reverse()
+  return path.at(-1) === forward[0] ? [...path, ...forward.slice(1)] : [...[...forward].reverse(), ...path.slice(1)]
 }
 
 function bent(runs: readonly Run[]): { path: number[]; bends: number[] } {

@@ -38,85 +38,204 @@ export interface Fault {
   readonly jump: number
 }
 
+export function subdivide(patches: readonly (readonly Dot[])[], outline: readonly Dot[]): Plane {
+  const { dots, edges, around, faults } = new Subdivision(patches, outline)
+  return { dots, edges, around, faults }
+}
+
+type Polygon = readonly Dot[]
+
 interface Stretch {
   readonly start: number
   readonly end: number
-  readonly patch: number
+  patch: number
   readonly plus: boolean
 }
 
+/** Stretches on one straight line, and what they were cut into. */
 interface Line {
+  readonly number: number
   readonly dx: number
   readonly dy: number
   /** A point on it, from which the rest follow. */
   readonly origin: Dot
   readonly stretches: Stretch[]
+  edges: number[]
+  faults: readonly Fault[]
 }
 
-export function subdivide(patches: readonly (readonly Dot[])[], outline: readonly Dot[]): Plane {
-  const lines = new Map<string, Line>()
-  patches.forEach((corners, patch) => {
-    collect(lines, corners, patch)
-  })
-  collect(lines, [...outline].reverse(), OUTSIDE)
-  const numbers = new Map<string, number>()
-  const dots: Dot[] = []
-  const edges: PlaneEdge[] = []
-  const faults: Fault[] = []
-  const numberOf = (x: number, y: number): number => {
-    const key = `${x},${y}`
-    const known = numbers.get(key)
-    if (known !== undefined) return known
-    numbers.set(key, dots.length)
-    dots.push([x, y])
-    return dots.length - 1
-  }
-  let number = 0
-  for (const line of lines.values()) {
-    sweep(line, (start, end, plus, minus) => {
-      if (plus.length === 1 && minus.length === 1) {
-        edges.push({
-          a: numberOf(...along(line, start)),
-          b: numberOf(...along(line, end)),
-          plus: plus[0] as number,
-          minus: minus[0] as number,
-          line: number,
-        })
-        return
-      }
-      if (plus.length !== minus.length) faults.push({ from: along(line, start), to: along(line, end), jump: plus.length - minus.length })
+type DraftEdge = { -readonly [key in keyof PlaneEdge]: PlaneEdge[key] }
+
+/** What stands where an edge was: it ends nowhere and has no cloth beside it. */
+const GONE: PlaneEdge = { a: -1, b: -1, plus: OUTSIDE, minus: OUTSIDE, line: -1 }
+
+/**
+ * A plane that changes with its patches: only lines on which some patch changed are cut anew.
+ *
+ * Kept    dots keep their numbers, those that no patch has any more too, with nothing around them; places of edges that are gone are filled again.
+ *         So whatever was found of an unchanged piece holds on.
+ */
+export class Subdivision implements Plane {
+  readonly dots: Dot[] = []
+  readonly edges: PlaneEdge[] = []
+  readonly around: number[][] = []
+  /** Numbers of the edges along each patch. */
+  readonly beside: number[][] = []
+  private readonly lines = new Lines()
+  private readonly numbers = new Map<number, Map<number, number>>()
+  private readonly free: number[] = []
+  private readonly faulty = new Set<Line>()
+
+  constructor(patches: readonly Polygon[], outline: Polygon) {
+    patches.forEach((corners, patch) => {
+      this.beside.push([])
+      this.put(corners, patch)
     })
-    number++
+    this.put([...outline].reverse(), OUTSIDE)
+    for (const line of this.lines.all) this.cut(line)
   }
-  const around: number[][] = dots.map(() => [])
-  edges.forEach(({ a, b }, edge) => {
-    around[a]?.push(edge)
-    around[b]?.push(edge)
-  })
-  return { dots, edges, around, faults }
-}
 
-function collect(lines: Map<string, Line>, corners: readonly Dot[], patch: number): void {
-  for (let i = 0; i < corners.length; i++) {
-    const from = corners[i] as Dot
-    const to = corners[(i + 1) % corners.length] as Dot
-    const forward = to[0] > from[0] || (to[0] === from[0] && to[1] > from[1])
-    const [left, right] = forward ? [from, to] : [to, from]
-    const common = greatestCommon(right[0] - left[0], right[1] - left[1])
-    const dx = (right[0] - left[0]) / common
-    const dy = (right[1] - left[1]) / common
-    const key = `${dx},${dy},${offset(dx, dy, left)}`
-    let line = lines.get(key)
-    if (line === undefined) {
-      line = { dx, dy, origin: left, stretches: [] }
-      lines.set(key, line)
+  get faults(): Fault[] {
+    return [...this.faulty].flatMap((line) => line.faults)
+  }
+
+  /**
+   * Some patches go, some come, the rest keep their shapes: `numbers` says how each patch before is numbered now, −1 for one that goes; null where none
+   * is numbered anew.
+   */
+  change(gone: ReadonlyMap<number, Polygon>, come: ReadonlyMap<number, Polygon>, numbers: Int32Array | null, count: number): void {
+    const touched = new Set<Line>()
+    for (const [patch, corners] of gone) for (const line of this.take(corners, patch)) touched.add(line)
+    for (const line of touched) this.uncut(line)
+    if (numbers !== null) this.renumber(numbers, count)
+    while (this.beside.length < count) this.beside.push([])
+    this.beside.length = count
+    const fresh = new Set(touched)
+    for (const [patch, corners] of come) for (const line of this.put(corners, patch)) fresh.add(line)
+    for (const line of fresh) {
+      if (!touched.has(line)) this.uncut(line)
+      this.cut(line)
     }
-    const axis = dx === 0 ? 1 : 0
-    line.stretches.push({ start: left[axis], end: right[axis], patch, plus: forward })
+  }
+
+  private renumber(numbers: Int32Array, count: number): void {
+    const now = (patch: number): number => (patch === OUTSIDE ? OUTSIDE : (numbers[patch] as number))
+    for (const edge of this.edges as DraftEdge[]) {
+      if (edge === GONE) continue
+      edge.plus = now(edge.plus)
+      edge.minus = now(edge.minus)
+    }
+    for (const { stretches } of this.lines.all) for (const stretch of stretches) stretch.patch = now(stretch.patch)
+    const before = [...this.beside]
+    this.beside.length = 0
+    for (let patch = 0; patch < count; patch++) this.beside.push([])
+    numbers.forEach((patch, old) => {
+      if (patch >= 0) this.beside[patch] = before[old] as number[]
+    })
+  }
+
+  private put(corners: Polygon, patch: number): Line[] {
+    return corners.map((from, place) => {
+      const to = corners[(place + 1) % corners.length] as Dot
+      const forward = to[0] > from[0] || (to[0] === from[0] && to[1] > from[1])
+      const [left, right] = forward ? [from, to] : [to, from]
+      const line = this.lines.through(left, right)
+      const axis = line.dx === 0 ? 1 : 0
+      line.stretches.push({ start: left[axis], end: right[axis], patch, plus: forward })
+      return line
+    })
+  }
+
+  private take(corners: Polygon, patch: number): Line[] {
+    return corners.map((from, place) => {
+      const to = corners[(place + 1) % corners.length] as Dot
+      const [left, right] = to[0] > from[0] || (to[0] === from[0] && to[1] > from[1]) ? [from, to] : [to, from]
+      const line = this.lines.through(left, right)
+      const start = left[line.dx === 0 ? 1 : 0]
+      line.stretches.splice(
+        line.stretches.findIndex((stretch) => stretch.patch === patch && stretch.start === start),
+        1,
+      )
+      return line
+    })
+  }
+
+  private uncut(line: Line): void {
+    for (const edge of line.edges) {
+      const { a, b, plus, minus } = this.edges[edge] as PlaneEdge
+      for (const list of [this.around[a], this.around[b], this.beside[plus], this.beside[minus]]) list?.splice(list.indexOf(edge), 1)
+      this.edges[edge] = GONE
+      this.free.push(edge)
+    }
+    line.edges = []
+    line.faults = []
+    this.faulty.delete(line)
+  }
+
+  private cut(line: Line): void {
+    const faults: Fault[] = []
+    sweep(line.stretches, (start, end, plus, minus) => {
+      if (plus.length === 1 && minus.length === 1) this.edge(line, start, end, plus[0] as number, minus[0] as number)
+      else if (plus.length !== minus.length) faults.push({ from: along(line, start), to: along(line, end), jump: plus.length - minus.length })
+    })
+    line.faults = faults
+    if (faults.length > 0) this.faulty.add(line)
+  }
+
+  private edge(line: Line, start: number, end: number, plus: number, minus: number): void {
+    const [a, b] = [this.numberOf(along(line, start)), this.numberOf(along(line, end))]
+    const edge = this.free.pop() ?? this.edges.length
+    this.edges[edge] = { a, b, plus, minus, line: line.number }
+    line.edges.push(edge)
+    for (const list of [this.around[a], this.around[b], this.beside[plus], this.beside[minus]]) list?.push(edge)
+  }
+
+  private numberOf(dot: Dot): number {
+    let column = this.numbers.get(dot[0])
+    if (column === undefined) {
+      column = new Map()
+      this.numbers.set(dot[0], column)
+    }
+    const known = column.get(dot[1])
+    if (known !== undefined) return known
+    column.set(dot[1], this.dots.length)
+    this.around.push([])
+    return this.dots.push(dot) - 1
   }
 }
 
-function offset(dx: number, dy: number, [x, y]: Dot): number | bigint {
+/** Straight lines by their direction in lowest terms and how far they pass from the origin. */
+class Lines {
+  readonly all: Line[] = []
+  private readonly known = new Map<number, Map<number, Map<number | bigint, Line>>>()
+
+  /** `left` comes first: the line runs right, or straight down. */
+  through(left: Dot, right: Dot): Line {
+    const [wide, high] = [right[0] - left[0], right[1] - left[1]]
+    const common = wide === 0 ? high : high === 0 ? wide : greatestCommon(wide, high)
+    const [dx, dy] = [wide / common, high / common]
+    const there = inner(inner(this.known, dx), dy)
+    const offset = offsetOf(dx, dy, left)
+    const known = there.get(offset)
+    if (known !== undefined) return known
+    const line: Line = { number: this.all.length, dx, dy, origin: left, stretches: [], edges: [], faults: [] }
+    there.set(offset, line)
+    this.all.push(line)
+    return line
+  }
+}
+
+function inner<Value>(known: Map<number, Map<number, Value>>, key: number): Map<number, Value>
+function inner<Value>(known: Map<number, Map<number | bigint, Value>>, key: number): Map<number | bigint, Value>
+function inner(known: Map<number, Map<unknown, unknown>>, key: number): Map<unknown, unknown> {
+  const there = known.get(key)
+  if (there !== undefined) return there
+  const made = new Map<unknown, unknown>()
+  known.set(key, made)
+  return made
+}
+
+function offsetOf(dx: number, dy: number, [x, y]: Dot): number | bigint {
   const near = Math.max(Math.abs(dx), Math.abs(dy)) * Math.max(Math.abs(x), Math.abs(y)) < 2 ** 51
   return near ? dx * y - dy * x : BigInt(dx) * BigInt(y) - BigInt(dy) * BigInt(x)
 }
@@ -127,7 +246,7 @@ function along({ dx, dy, origin }: Line, place: number): Dot {
   return [place, origin[1] + ((place - origin[0]) / dx) * dy]
 }
 
-function sweep({ stretches }: Line, each: (start: number, end: number, plus: readonly number[], minus: readonly number[]) => void): void {
+function sweep(stretches: readonly Stretch[], each: (start: number, end: number, plus: readonly number[], minus: readonly number[]) => void): void {
   const starts = [...stretches].sort((a, b) => a.start - b.start)
   const ends = [...stretches].sort((a, b) => a.end - b.end)
   const plus: number[] = []

@@ -159,8 +159,13 @@ class Chains {
 }
 
 export function judged(crossings: readonly Crossing[], wishes: readonly Wish[], toward: readonly Toward[]): Pressed {
-  const clashing = crossings.flatMap((crossing, index) => (verdictOf(crossing, toward) === 'clashes' ? [index] : []))
-  const against = wishes.filter(({ fixed, preference }, seam) => fixed === null && preference !== null && toward[seam] !== preference).length
+  const clashing: number[] = []
+  for (let index = 0; index < crossings.length; index++) if (verdictOf(crossings[index] as Crossing, toward) === 'clashes') clashing.push(index)
+  let against = 0
+  for (let seam = 0; seam < wishes.length; seam++) {
+    const { fixed, preference } = wishes[seam] as Wish
+    if (fixed === null && preference !== null && toward[seam] !== preference) against++
+  }
   return { toward, clashes: clashing.length, atLeast: clashing.length, against, clashing }
 }
 

@@ -18,6 +18,8 @@ import { type ClashesOf, clashesIn, clashPlace, mends, Turns } from './turns.ts'
 import type { Crossing, Pressed, Wish } from './values.ts'
 import { wishesOf } from './wishes.ts'
 
+const NONE: ReadonlyMap<number, readonly Fix[]> = new Map()
+
 export function fixesOf(
   laid: Laid,
   plane: Plane,
@@ -27,6 +29,7 @@ export function fixesOf(
   clashesOf: ClashesOf,
 ): ReadonlyMap<number, readonly Fix[]> {
   const { met, wishes, pressed } = plan
+  if (pressed.clashes === 0) return NONE
   const groups = groupsOf(met.crossings, wishes, plan.together?.like ?? null)
   const turns = new Turns(laid, plane, plan, clashesOf)
   const found = new Map<number, readonly Fix[]>()
@@ -88,7 +91,10 @@ function freedWishes(laid: Laid, plane: Plane, plan: PressedPlan, unit: number):
     { ...laid, block },
     plane,
     seams,
-    own.map((seam) => plan.met.ends[seam] as readonly [number, number]),
+    {
+      ends: own.map((seam) => plan.met.ends[seam] as readonly [number, number]),
+      clockwise: own.map((seam) => plan.met.clockwise[seam] as 0 | 1),
+    },
     sideOf,
   )
   return new Map(own.flatMap((seam, index) => (plan.wishes[seam]?.rule === 'asked' ? [] : [[seam, wishes[index] as Wish] as const])))

@@ -20,6 +20,11 @@ export interface Met {
   /** Per seam: which of its sides lies clockwise of its path. */
   readonly clockwise: readonly (0 | 1)[]
   /** Dots with the seam ends still loose there once everything is sewn. */
+  readonly loose: Iterable<readonly [number, readonly SeamEnd[]]>
+}
+
+/** What met inside the units, with which all plans of a block begin. */
+export interface MetInUnits extends Met {
   readonly loose: Loose
 }
 
@@ -27,7 +32,7 @@ export interface Met {
 export type SideOf = (seam: number, patch: number) => -1 | 0 | 1
 
 /** `units`: what is known of the first seams already; all plans of a block begin with the same ones. */
-export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf, units: Met | null = null): Met {
+export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf, units: MetInUnits | null = null): MetInUnits {
   const begun = units?.ends.length ?? 0
   const clockwise = seams.map((seam, index) => units?.clockwise[index] ?? clockwiseSide(plane, seam, index, sideOf))
   const ends = seams.map((_, index): [number, number] => (units?.ends[index] ?? [0, 0]) as [number, number])
@@ -44,9 +49,7 @@ export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf, units
       const dot = seam.path[place] as number
       const there = loose.take(dot)
       if (there === null) continue
-      const sides = there.map((end) => sideAt(plane, seam, index, place, end, clockwise[index] as 0 | 1, sideOf))
-      for (const side of sides) (ends[index] as [number, number])[side]++
-      crossings.push(...crossingsAt(plane, seam, index, place, there, sides))
+      crossings.push(...crossedAt(plane, seam, index, place, there, clockwise[index] as 0 | 1, sideOf, ends[index] as [number, number]))
     }
   }
 
@@ -89,7 +92,26 @@ export class Loose {
   }
 }
 
-function clockwiseSide(plane: Plane, seam: Seam, index: number, sideOf: SideOf): 0 | 1 {
+/** The part of a seam that says where it runs. */
+export type SeamLine = Pick<Seam, 'path' | 'bends'>
+
+/** What meets where a seam passes seam ends; the ends on its two sides are counted in `counts`. */
+export function crossedAt(
+  plane: Plane,
+  seam: SeamLine,
+  index: number,
+  place: number,
+  there: readonly SeamEnd[],
+  clockwise: 0 | 1,
+  sideOf: SideOf,
+  counts: [number, number],
+): Crossing[] {
+  const sides = there.map((end) => sideAt(plane, seam, index, place, end, clockwise, sideOf))
+  for (const side of sides) counts[side]++
+  return crossingsAt(plane, seam, index, place, there, sides)
+}
+
+export function clockwiseSide(plane: Plane, seam: SeamLine, index: number, sideOf: SideOf): 0 | 1 {
   for (let place = 0; place + 1 < seam.path.length; place++) {
     const from = seam.path[place] as number
     const edge = plane.edges[edgeBetween(plane, from, seam.path[place + 1] as number)] as PlaneEdge
@@ -111,7 +133,7 @@ export function edgeBetween(plane: Plane, from: number, to: number): number {
 }
 
 /** The two ends of a seam; `clockwise` says on which side of the leaving direction side 1 lies. */
-function endsOf(plane: Plane, seam: Seam, index: number, clockwise: 0 | 1): (SeamEnd & { dot: number })[] {
+export function endsOf(plane: Plane, seam: SeamLine, index: number, clockwise: 0 | 1): (SeamEnd & { dot: number })[] {
   const { path } = seam
   const first = path[0] as number
   const last = path.at(-1) as number
@@ -129,7 +151,7 @@ function lowest(dx: number, dy: number): [number, number] {
   return [dx / common, dy / common]
 }
 
-function sideAt(plane: Plane, seam: Seam, index: number, place: number, end: SeamEnd, clockwise: 0 | 1, sideOf: SideOf): 0 | 1 {
+function sideAt(plane: Plane, seam: SeamLine, index: number, place: number, end: SeamEnd, clockwise: 0 | 1, sideOf: SideOf): 0 | 1 {
   if (!seam.bends.includes(place)) {
     const [ex, ey] = difference(plane, seam.path[place - 1] as number, seam.path[place] as number)
     return crossSign(ex, ey, end.dx, end.dy) > 0 ? clockwise : clockwise === 0 ? 1 : 0
@@ -145,7 +167,7 @@ function sideAt(plane: Plane, seam: Seam, index: number, place: number, end: Sea
   throw new Error('impossible: a seam end that lies in neither piece')
 }
 
-function crossingsAt(plane: Plane, seam: Seam, join: number, place: number, ends: readonly SeamEnd[], sides: readonly (0 | 1)[]): Crossing[] {
+function crossingsAt(plane: Plane, seam: SeamLine, join: number, place: number, ends: readonly SeamEnd[], sides: readonly (0 | 1)[]): Crossing[] {
   const dot = seam.path[place] as number
   const near = ends.filter((_, index) => sides[index] === 0)
   const far = ends.filter((_, index) => sides[index] === 1)

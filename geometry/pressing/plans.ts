@@ -8,10 +8,10 @@
  */
 import type { Laid } from '../block/lay.ts'
 import type { Block } from '../block/values.ts'
-import { countDifferent } from '../piecing/alike.ts'
-import { Divider, type Habit } from '../piecing/divide.ts'
+import { countDifferent, type Prints } from '../piecing/alike.ts'
+import { Divider, type Habit, type Helps } from '../piecing/divide.ts'
 import { chain, inRows } from '../piecing/rows.ts'
-import { type SewnUnits, sew, sewUnits } from '../piecing/sew.ts'
+import { sew, sewUnits } from '../piecing/sew.ts'
 import type { Plan, Seam, Tree } from '../piecing/values.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import { pressAll } from './chains.ts'
@@ -20,7 +20,7 @@ import { type Met, meet, type SideOf } from './meet.ts'
 import { sidesOf } from './sides.ts'
 import { pressTogether, type Tied, tieUp } from './together.ts'
 import type { Pressed } from './values.ts'
-import { type Wishes, wishesOf } from './wishes.ts'
+import { type Wishes, wisher, wishesOf } from './wishes.ts'
 
 export interface PressedPlan extends Wishes {
   readonly name: Plan['name']
@@ -46,12 +46,30 @@ const FIRST_CUTS = 5
 /** Patches above which only the plan taken is kept: then no other order is offered as a fix. */
 const KEPT_PATCHES = 20_000
 
-export function plansOf(laid: Laid, plane: Plane, order: NonNullable<Block['order']>): { taken: PressedPlan; others: readonly PressedPlan[] } {
-  const begun = begin(laid, plane)
+/** How plans are sewn: each anew, or with what is known from before an edit (see `resew`). */
+export interface Workroom {
+  /** What helps to divide pieces for one sort of plan. */
+  readonly helps: (sort: string) => Helps
+  readonly sew: (tree: Tree) => SewnPlan
+  readonly prints: Prints | null
+}
+
+export interface SewnPlan extends Wishes {
+  readonly seams: readonly Seam[]
+  readonly sideOf: SideOf
+  readonly met: Met
+}
+
+export function plansOf(
+  laid: Laid,
+  plane: Plane,
+  order: NonNullable<Block['order']>,
+  begun: Workroom = newRoom(laid, plane),
+): { taken: PressedPlan; others: readonly PressedPlan[] } {
   if (order === 'auto') {
     if (laid.patches.length > KEPT_PATCHES) return { taken: bestOneByOne(laid, plane, begun), others: [] }
     const all = ORDERS.map((name) => pressedPlan(laid, plane, name, begun))
-    const taken = all.reduce((best, plan) => (better(laid, plan, best) ? plan : best))
+    const taken = all.reduce((best, plan) => (better(laid, plan, best, begun.prints) ? plan : best))
     return { taken, others: all.filter((plan) => plan !== taken) }
   }
   const taken = pressedPlan(laid, plane, order, begun)
@@ -60,37 +78,40 @@ export function plansOf(laid: Laid, plane: Plane, order: NonNullable<Block['orde
   return { taken, others }
 }
 
-/** What all plans of a block begin with: its units, sewn, with their meetings and wishes; and what was found of pieces without a straight seam. */
-interface Begun {
-  readonly units: SewnUnits
-  readonly met: Met
-  readonly wishes: Wishes['wishes']
-  readonly known: Map<string, Tree>
-}
-
-function begin(laid: Laid, plane: Plane): Begun {
+/** All plans of a block begin with its units, sewn, with their meetings and wishes. */
+function newRoom(laid: Laid, plane: Plane): Workroom {
   const units = sewUnits(laid, plane)
-  const sideOf = sidesOf(laid.patches.length, units.seams)
-  const met = meet(plane, units.seams, sideOf)
-  const unasked = { ...laid, block: { ...laid.block, press: [] } }
-  return { units, met, wishes: wishesOf(unasked, plane, units.seams, met.ends, sideOf).wishes, known: new Map() }
+  const inUnits = meet(plane, units.seams, sidesOf(laid.patches.length, units.seams))
+  const wish = wisher(laid, plane)
+  const wishes = units.seams.map((seam, index) => wish(seam, inUnits.ends[index] as readonly [number, number], inUnits.clockwise[index] as 0 | 1))
+  const known = new Map<string, Tree>()
+  return {
+    helps: () => ({ known }),
+    prints: null,
+    sew: (tree) => {
+      const seams = sew(laid, plane, units, tree)
+      const sideOf = sidesOf(laid.patches.length, seams)
+      const met = meet(plane, seams, sideOf, inUnits)
+      return { seams, sideOf, met, ...wishesOf(laid, plane, seams, met, sideOf, wishes) }
+    },
+  }
 }
 
 /** The best plan, each forgotten as soon as another is better: large blocks would not fit twice. */
-function bestOneByOne(laid: Laid, plane: Plane, begun: Begun): PressedPlan {
+function bestOneByOne(laid: Laid, plane: Plane, begun: Workroom): PressedPlan {
   return ORDERS.reduce<PressedPlan | null>((best, name) => {
     // Nothing is better than no clash and nothing against its preference.
     if (best !== null && crooked(best) + best.pressed.clashes + best.pressed.against === 0) return best
     const plan = pressedPlan(laid, plane, name, begun)
-    return best === null || better(laid, plan, best) ? plan : best
+    return best === null || better(laid, plan, best, begun.prints) ? plan : best
   }, null) as PressedPlan
 }
 
-function better(laid: Laid, plan: PressedPlan, best: PressedPlan): boolean {
+function better(laid: Laid, plan: PressedPlan, best: PressedPlan, prints: Prints | null): boolean {
   const steps = [crooked(plan) - crooked(best), plan.pressed.clashes - best.pressed.clashes, plan.pressed.against - best.pressed.against]
   const decided = steps.find((step) => step !== 0)
   if (decided !== undefined) return decided < 0
-  return countDifferent(laid, plan.seams) < countDifferent(laid, best.seams)
+  return countDifferent(laid, plan.seams, 'fabrics', prints) < countDifferent(laid, best.seams, 'fabrics', prints)
 }
 
 /** Of plans by one order: fewest clashes, then fewest different shapes of pieces, then fewest seams against their preference, then fewest joins one after another. */
@@ -121,7 +142,7 @@ function crooked({ seams }: PressedPlan): number {
   return seams.reduce((sum, { kind }) => sum + (kind === 'set-in' ? 1000 : kind === 'partial' ? 1 : 0), 0)
 }
 
-function pressedPlan(laid: Laid, plane: Plane, name: Plan['name'], begun: Begun): PressedPlan {
+function pressedPlan(laid: Laid, plane: Plane, name: Plan['name'], begun: Workroom): PressedPlan {
   const middle = press(laid, plane, name, 'middle', begun)
   const sections = name === 'sections' || middle.seams.some(({ stage }) => stage === 'section')
   const settled = crooked(middle) === 0 && middle.pressed.clashes === 0
@@ -137,8 +158,8 @@ function pressedPlan(laid: Laid, plane: Plane, name: Plan['name'], begun: Begun)
   )
 }
 
-function press(laid: Laid, plane: Plane, name: Plan['name'], habit: Habit, begun: Begun, passed = 0): PressedPlan {
-  const divider = new Divider(laid, plane, habit, begun.known, passed)
+function press(laid: Laid, plane: Plane, name: Plan['name'], habit: Habit, begun: Workroom, passed = 0): PressedPlan {
+  const divider = new Divider(laid, plane, habit, begun.helps(`${name} ${habit} ${passed}`), passed)
   const section = (parts: readonly number[]): Tree => divider.divide(parts)
   const units = laid.block.units.map((_, part) => part)
   const inner = name === 'sections' ? section(units) : inRows(laid, name, section)
@@ -147,10 +168,7 @@ function press(laid: Laid, plane: Plane, name: Plan['name'], habit: Habit, begun
     const [strip, first, last] = piece
     return chain([first, strip, last], 'border')
   })
-  const seams = sew(laid, plane, begun.units, chain([inner, ...frame], 'border'))
-  const sideOf = sidesOf(laid.patches.length, seams)
-  const met = meet(plane, seams, sideOf, begun.met)
-  const { wishes, passedOver } = wishesOf(laid, plane, seams, met.ends, sideOf, begun.wishes)
+  const { seams, sideOf, met, wishes, passedOver } = begun.sew(chain([inner, ...frame], 'border'))
   const sewn = { name, seams, sideOf, met, passedOver, proved: divider.proved }
   if (laid.block.pressAlike !== true) return { ...sewn, wishes, pressed: pressAll(met.crossings, wishes), together: null }
   const like = likeSeams(laid, plane, seams, met.clockwise)

@@ -8,32 +8,41 @@
 import type { Seam } from '../piecing/values.ts'
 import type { SideOf } from './meet.ts'
 
-export function sidesOf(patches: number, seams: readonly Seam[]): SideOf {
-  const size: number[] = new Array(patches).fill(1)
-  const used: boolean[] = []
-  for (const { sides } of seams) {
-    size.push((size[sides[0]] as number) + (size[sides[1]] as number))
-    for (const side of sides) used[side] = true
+export function sidesOf(patches: number, seams: readonly Pick<Seam, 'sides'>[]): SideOf {
+  const near = Int32Array.from(seams, ({ sides }) => sides[0])
+  const far = Int32Array.from(seams, ({ sides }) => sides[1])
+  return sidesIn(patches, near, far)
+}
+
+/** The same by the numbers of the pieces on the two sides of each seam. */
+export function sidesIn(patches: number, near: Int32Array, far: Int32Array): SideOf {
+  const pieces = patches + near.length
+  const size = new Int32Array(pieces).fill(1, 0, patches)
+  const used = new Uint8Array(pieces)
+  for (let seam = 0; seam < near.length; seam++) {
+    const [one, other] = [near[seam] as number, far[seam] as number]
+    size[patches + seam] = (size[one] as number) + (size[other] as number)
+    used[one] = 1
+    used[other] = 1
   }
-  const start: number[] = []
+  const start = new Int32Array(pieces)
   let next = 0
-  for (let piece = size.length - 1; piece >= 0; piece--) {
-    if (used[piece] !== true) {
+  for (let piece = pieces - 1; piece >= 0; piece--) {
+    if (used[piece] !== 1) {
       start[piece] = next
       next += size[piece] as number
     }
     if (piece < patches) continue
-    const { sides } = seams[piece - patches] as Seam
-    start[sides[0]] = start[piece] as number
-    start[sides[1]] = (start[piece] as number) + (size[sides[0]] as number)
+    const one = near[piece - patches] as number
+    start[one] = start[piece] as number
+    start[far[piece - patches] as number] = (start[piece] as number) + (size[one] as number)
   }
   return (seam, patch) => {
     if (patch < 0) return -1
-    const [near, far] = (seams[seam] as Seam).sides
+    const [one, other] = [near[seam] as number, far[seam] as number]
     const place = start[patch] as number
-    const begin = start[near] as number
-    const middle = start[far] as number
-    if (place < begin || place >= middle + (size[far] as number)) return -1
+    const middle = start[other] as number
+    if (place < (start[one] as number) || place >= middle + (size[other] as number)) return -1
     return place < middle ? 0 : 1
   }
 }

@@ -9,12 +9,12 @@
 import { type Laid, realDot, stepsOf } from '../block/lay.ts'
 import type { PressAsked, Unit } from '../block/values.ts'
 import { lightnessOf } from '../colour/lightness.ts'
-import { compare, multiply, type Rational, rational, subtract } from '../exact/rational.ts'
+import { compare, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
 import type { Seam } from '../piecing/values.ts'
 import { type Dot, insidePolygon } from '../plane/dots.ts'
 import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
 import { type ExactPoint, exactPoint, methodOf } from '../units/kinds.ts'
-import { edgeBetween, type SideOf } from './meet.ts'
+import { edgeBetween, type Met, type SideOf } from './meet.ts'
 import type { Toward, Wish } from './values.ts'
 
 export interface Wishes {
@@ -28,13 +28,34 @@ export function wishesOf(
   laid: Laid,
   plane: Plane,
   seams: readonly Seam[],
-  ends: readonly (readonly [number, number])[],
+  { ends, clockwise }: Pick<Met, 'ends' | 'clockwise'>,
   sideOf: SideOf,
   units: readonly Wish[] = [],
 ): Wishes {
+  const wish = wisher(laid, plane)
+  const plain = seams.map((seam, index) => units[index] ?? wish(seam, ends[index] as readonly [number, number], clockwise[index] as 0 | 1))
+  return withWords(laid, plane, seams, sideOf, plain)
+}
+
+/** What is asked of a seam, but for the maker's own word on a place. */
+export function wisher(laid: Laid, plane: Plane): (seam: Seam, ends: readonly [number, number], clockwise: 0 | 1) => Wish {
+  const lightness = new Map(laid.block.fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]))
+  return (seam, ends, clockwise) => {
+    const unit = laid.block.units[seam.unit]
+    if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: 'You asked for this unit’s seams to be pressed open.' }
+    const ruled = unit === undefined || unit.pressFree === true ? null : methodRule(laid, unit, seam)
+    if (ruled !== null) return { fixed: ruled, rule: 'method', preference: null, why: ruleWords(unit as Unit) }
+    return preferenceOf(laid, plane, seam, ends, clockwise, lightness)
+  }
+}
+
+/** The maker's own word on a place goes before all else. */
+export function withWords(laid: Laid, plane: Plane, seams: readonly Seam[], sideOf: SideOf, plain: readonly Wish[]): Wishes {
+  const words = laid.block.press ?? []
+  if (words.length === 0) return { wishes: plain, passedOver: [] }
   const asked = new Map<number, { toward: Toward; entry: number }>()
   const passedOver: { entry: number; reason: string }[] = []
-  ;(laid.block.press ?? []).forEach((word, entry) => {
+  words.forEach((word, entry) => {
     const found = seamAsked(laid, plane, seams, sideOf, word)
     if (typeof found === 'string') passedOver.push({ entry, reason: found })
     else {
@@ -44,18 +65,8 @@ export function wishesOf(
       asked.set(found.seam, { toward: found.toward, entry })
     }
   })
-  const lightness = new Map(laid.block.fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]))
-  const wishes = seams.map((seam, index): Wish => {
-    const said = asked.get(index)
-    if (said !== undefined) return { fixed: said.toward, rule: 'asked', preference: null, why: 'You asked for this.' }
-    const known = units[index]
-    if (known !== undefined) return known
-    const unit = laid.block.units[seam.unit]
-    if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: 'You asked for this unit’s seams to be pressed open.' }
-    const ruled = unit === undefined || unit.pressFree === true ? null : methodRule(laid, unit, seam)
-    if (ruled !== null) return { fixed: ruled, rule: 'method', preference: null, why: ruleWords(unit as Unit) }
-    return preferenceOf(laid, plane, seam, index, ends[index] as readonly [number, number], sideOf, lightness)
-  })
+  const wishes = [...plain]
+  for (const [seam, { toward }] of asked) wishes[seam] = { fixed: toward, rule: 'asked', preference: null, why: 'You asked for this.' }
   return { wishes, passedOver }
 }
 
@@ -88,7 +99,21 @@ function seamAsked(laid: Laid, plane: Plane, seams: readonly Seam[], sideOf: Sid
 }
 
 function passes(plane: Plane, seam: Seam, at: ExactPoint): boolean {
+  if (!near(plane, seam, [toNumber(at[0]), toNumber(at[1])])) return false
   return seam.path.slice(1).some((dot, place) => onStretch(plane.dots[seam.path[place] as number] as Dot, plane.dots[dot] as Dot, at))
+}
+
+/** Spares most seams the exact question: a place a whole step outside the box of a seam does not lie on it. */
+function near({ dots }: Plane, { path }: Seam, at: Dot): boolean {
+  return ([0, 1] as const).every((axis) => {
+    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+    for (const dot of path) {
+      const place = dots[dot]?.[axis] as number
+      if (place < low) low = place
+      if (place > high) high = place
+    }
+    return at[axis] > low - 1 && at[axis] < high + 1
+  })
 }
 
 function within(plane: Plane, { path }: Seam, at: ExactPoint): boolean {
@@ -128,15 +153,14 @@ function preferenceOf(
   laid: Laid,
   plane: Plane,
   seam: Seam,
-  index: number,
   ends: readonly [number, number],
-  sideOf: SideOf,
+  clockwise: 0 | 1,
   lightness: ReadonlyMap<string, number>,
 ): Wish {
   if (ends[0] !== ends[1]) return AWAY[ends[0] < ends[1] ? 0 : 1]
   const total = [0, 0]
   const weight = [0, 0]
-  const flip = turnsOver(plane, seam, index, sideOf)
+  const flip = clockwise === 1
   for (let place = 0; place + 1 < seam.path.length; place++) {
     const from = seam.path[place] as number
     const to = seam.path[place + 1] as number
@@ -156,15 +180,4 @@ function preferenceOf(
   const [near, far] = [(total[0] as number) / (weight[0] as number), (total[1] as number) / (weight[1] as number)]
   if (Math.abs(near - far) < 1e-9) return EITHER
   return DARKER[near < far ? 0 : 1]
-}
-
-/** Whether side 1, not side 0, lies clockwise of the seam's path. */
-function turnsOver(plane: Plane, seam: Seam, index: number, sideOf: SideOf): boolean {
-  for (let place = 0; place + 1 < seam.path.length; place++) {
-    const from = seam.path[place] as number
-    const { a, plus, minus } = plane.edges[edgeBetween(plane, from, seam.path[place + 1] as number)] as PlaneEdge
-    const [side, other] = [sideOf(index, a === from ? plus : minus), sideOf(index, a === from ? minus : plus)]
-    if (side !== -1 && other !== -1) return side === 1
-  }
-  return false
 }
