@@ -25,7 +25,8 @@ import type { Crossing, Toward, Wish } from './pressing/values.ts'
 import type { Seam } from './piecing/values.ts'
 import { type Dot, doubleArea } from './plane/dots.ts'
 import { outlineOf } from './plane/outline.ts'
-import type { Plane } from './plane/subdivide.ts'
+import type { Plane, PlaneEdge } from './plane/subdivide.ts'
+import { edgeBetween } from './pressing/meet.ts'
 import { type QuiltingWishes, quilt } from './quilting/quilt.ts'
 import { clashesOf, planeOf, type SewnBlock, sewnBlock, unitsOf } from './sewnBlock.ts'
 import type { Ditch, Edges, Findings, Join, Meeting, Patch, Problem, Report, ReportPoint } from './values.ts'
@@ -165,12 +166,14 @@ function sewingProblems(laid: Laid, plane: Plane, plan: PressedPlan): Problem[] 
   return [...crooked, ...passed, ...odd]
 }
 
-function besideSeam(laid: Laid, plane: Plane, seam: Seam): string[] {
-  const path = new Set(seam.path)
-  const patches = plane.edges.flatMap(({ a, b, plus, minus }) => (path.has(a) && path.has(b) ? [plus, minus] : []))
+function besideSeam(laid: Laid, plane: Plane, { path }: Seam): string[] {
+  const patches = path.slice(1).flatMap((dot, place) => {
+    const { plus, minus } = plane.edges[edgeBetween(plane, path[place] as number, dot)] as PlaneEdge
+    return [plus, minus]
+  })
   return unitsOf(
     laid,
-    patches.map((patch) => laid.patches[patch]?.unit ?? -1),
+    patches.sort((a, b) => a - b).map((patch) => laid.patches[patch]?.unit ?? -1),
   )
 }
 

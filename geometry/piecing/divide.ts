@@ -8,7 +8,7 @@
  *         `middle` cuts halves and quarters, `outside` peels strips as for a log cabin.
  */
 import type { Laid } from '../block/lay.ts'
-import { doubleArea } from '../plane/dots.ts'
+import { type Dot, doubleArea, sideOf } from '../plane/dots.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { contactOf } from './contact.ts'
 import { type Item, fewest, grow } from './fewest.ts'
@@ -93,8 +93,6 @@ function namedBy(tree: Tree, names: ReadonlyMap<number, number>): Tree {
   if (typeof tree === 'number') return names.get(tree) as number
   return { ...tree, sides: [namedBy(tree.sides[0], names), namedBy(tree.sides[1], names)] }
 }
-
-const order = (a: number, b: number): number => (a < b ? -1 : a > b ? 1 : 0)
 
 /** The stretches on the outline of each part. */
 function outlines(laid: Laid, plane: Plane, partOf: Int32Array): EdgesOf {
@@ -348,7 +346,7 @@ export class Divider {
 
   /**
    * By how near the middle of each run lies to the middle of the piece, or how far from it; of runs as near, first those that lie the way of the last
-   * cut (opposite sides one after the other: handbook section 6 [S55]), then long ones, then upright ones, then the one that begins first from the left.
+   * cut (opposite sides one after the other: handbook section 6 [S55]), then long ones, then those along a part that comes first, by the order of its sides.
    */
   private ordered(runs: readonly number[][], parts: readonly number[], last: Way | null): number[][] {
     const middle = ([0, 1] as const).map((axis) => {
@@ -368,12 +366,43 @@ export class Divider {
       // Whole to a millionth of a step, so that sides as far from the middle count as such.
       const away = Math.round((Math.abs(dx * ((middle[1] as number) - y0) - dy * ((middle[0] as number) - x0)) / length) * 1e6)
       const across = last === null || dx * last[1] === dy * last[0] ? 0 : 1
-      return { run, x0, y0, slope: dx === 0 ? Number.NEGATIVE_INFINITY : dy / dx, length, across, away: this.habit === 'middle' ? away : -away }
+      return {
+        run,
+        x0,
+        y0,
+        steep: dx === 0 ? Number.POSITIVE_INFINITY : Math.abs(dy / dx),
+        length,
+        across,
+        away: this.habit === 'middle' ? away : -away,
+      }
     })
-    measured.sort(
-      (a, b) => a.away - b.away || a.across - b.across || b.length - a.length || order(a.slope, b.slope) || order(a.x0, b.x0) || order(a.y0, b.y0),
-    )
+    measured.sort((a, b) => a.away - b.away || a.across - b.across || b.length - a.length || this.byParts(parts, a.run, b.run))
     return measured.map(({ run }) => run)
+  }
+
+  private byParts(parts: readonly number[], a: readonly number[], b: readonly number[]): number {
+    const [one, other] = [this.firstPart(parts, a), this.firstPart(parts, b)]
+    return one - other || this.firstSide(parts[one] as number, a) - this.firstSide(parts[one] as number, b)
+  }
+
+  /** The place of the first part that has a stretch inside the piece on the line of a run. */
+  private firstPart(parts: readonly number[], run: readonly number[]): number {
+    const edge = run[0] as number
+    const { line } = this.plane.edges[edge] as PlaneEdge
+    return parts.findIndex((part) =>
+      this.edgesOf(part).some((other) => this.plane.edges[other]?.line === line && this.inner[other] === this.inner[edge]),
+    )
+  }
+
+  /** The first side of a part, patch by patch, that lies on the line of a run. */
+  private firstSide(part: number, run: readonly number[]): number {
+    const { a, b } = this.plane.edges[run[0] as number] as PlaneEdge
+    const [from, to] = [this.plane.dots[a] as Dot, this.plane.dots[b] as Dot]
+    const sides = (this.laid.parts[part]?.patches ?? []).flatMap((patch) => {
+      const { corners } = this.laid.patches[patch] as Laid['patches'][number]
+      return corners.map((corner, place) => [corner, corners[(place + 1) % corners.length] as Dot] as const)
+    })
+    return sides.findIndex((ends) => ends.every((end) => sideOf(from, to, end) === 0))
   }
 
   private halves(parts: readonly number[], run: readonly number[], piece: number): [number[], number[]] | null {
