@@ -28,9 +28,9 @@ export function trimSentences(look: Look, bench: Bench): string[] {
       ? `the ${onRuler(wide, bench.unit)} lines`
       : `the lines for ${onRuler(wide, bench.unit)} across and ${onRuler(high, bench.unit)} down`
   return [
-    `${to}. Lay it as the picture shows, with ${underRuler(one, bench)}. See that cloth reaches ${lines}; cut along the ruler's right and top edge.`,
-    `Turn it half round and lay the two cut edges on ${lines}${other === undefined ? '' : ` and ${underRuler(other, bench)}`}; cut the other two edges.`,
-    "If you cut with the left hand, cut along the ruler's left and top edge; the second picture shows how the unit lies then.",
+    `${to}. Lay it under the ruler as the picture for a right hand shows, with ${underRuler(one, bench)}. See that cloth reaches ${lines}; cut along the ruler's right and top edge.`,
+    `Turn it half round and lay the two cut edges on ${lines}${other === undefined ? '' : `, with ${underRuler(other, bench)}`}; cut the other two edges.`,
+    "If you cut with the left hand, cut along the ruler's left and top edge, as the last picture shows.",
   ]
 }
 
