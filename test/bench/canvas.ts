@@ -75,7 +75,9 @@ async function opened(page: Page, name: string, text: string): Promise<number> {
   await page.getByRole('application', { name: new RegExp(name) }).waitFor({ timeout: 120_000 })
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))))
   const time = Date.now() - start
-  await page.waitForTimeout(4000)
+  // The findings and layers of a large block come from beside the page: a drag is measured once they are there.
+  await page.getByText('are being worked out').first().waitFor({ state: 'hidden', timeout: 300_000 })
+  await page.waitForTimeout(10_000)
   return time
 }
 
@@ -92,14 +94,17 @@ async function dragged(page: Page): Promise<number> {
     const { metrics } = await session.send('Performance.getMetrics')
     return metrics.find((one) => one.name === 'TaskDuration')?.value ?? 0
   }
-  const before = await work()
-  const steps = 120
-  await page.mouse.move(x + 140, y + 90, { steps })
-  const after = await work()
+  const steps = 60
+  const times: number[] = []
+  for (const way of [1, -1, 1, -1, 1]) {
+    const before = await work()
+    await page.mouse.move(x + 20 + 60 * way, y + 10 + 40 * way, { steps })
+    times.push((((await work()) - before) / steps) * 1000)
+  }
   await page.keyboard.press('Escape')
   await page.mouse.up()
   await session.detach()
-  return ((after - before) / steps) * 1000
+  return times.sort((a, b) => a - b)[2] as number
 }
 
 /** Runs in the page: pans by the wheel, a step a frame, then waits until the cloth is drawn sharp and really on its canvas. */

@@ -195,6 +195,9 @@ export function bring(history: History): void {
 
 const ask = asker()
 
+/** Units above which no layers are counted, so that there is nothing deeper to say. */
+const MOST_LAYERED = 12_000
+
 const tell = teller((block, report) => {
   told = { block, told: { report, trouble: null } }
   set({ ...state })
@@ -204,6 +207,7 @@ const tell = teller((block, report) => {
 export function lookDeeper(): void {
   const { block } = state.history
   if (block.units.length > LARGE) tell(block)
+  if (block.units.length > MOST_LAYERED) return
   ask({ sort: 'layers', block }, (answer) => {
     if (answer.sort === 'layers' && state.history.block === block) set({ ...state, deep: { block, layered: answer.value } })
   })
