@@ -57,6 +57,9 @@ interface Tile {
   readonly patterns: Map<number, CanvasPattern>
 }
 
+/** While a colour is dragged, each of its shades makes a tile. */
+const MOST_TILES = 12
+
 /** Tiles of a print last as long as the print itself: an edited one is another value. */
 const tiles = new WeakMap<Print, Map<string, Tile>>()
 const photos = new WeakMap<Print, HTMLImageElement>()
@@ -71,6 +74,7 @@ function tileOf(fabric: Fabric, print: Print, look: Look, size: number): Tile | 
   const canvas = print.kind === 'photo' ? photoTile(print, look, size) : drawnTile(fabric, print, look, size)
   if (canvas === null) return null
   const tile = { canvas, patterns: new Map<number, CanvasPattern>() }
+  if (own.size >= MOST_TILES) own.clear()
   own.set(key, tile)
   return tile
 }

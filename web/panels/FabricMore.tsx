@@ -140,7 +140,7 @@ function Printed({ fabric }: { readonly fabric: Fabric }) {
         />
       )}
       <Photo fabric={fabric} />
-      {print !== undefined && <p className="hint">{t('It lies as its unit is turned; free patches and borders lie straight.')}</p>}
+      {print !== undefined && <p className="hint">{t('It lies as each patch is cut, and turns with its unit.')}</p>}
     </>
   )
 }

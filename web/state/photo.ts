@@ -24,7 +24,10 @@ export interface ClothPhoto {
 export const pixelsOfPhoto = (file: File): Promise<Seen<Uint8ClampedArray>> => drawn(file, SAMPLED, pixelsIn)
 
 export const photoOfCloth = (file: File): Promise<Seen<ClothPhoto>> =>
-  drawn(file, SHOWN, (canvas) => ({ photo: smallEnough(canvas), colour: meanColour(pixelsIn(canvas)) }))
+  drawn(file, SHOWN, (canvas) => {
+    const colour = meanColour(pixelsIn(canvas))
+    return { photo: smallEnough(onPaper(canvas)), colour }
+  })
 
 export const photoOfStep = (file: File): Promise<Seen<string>> => drawn(file, PRINTED, (canvas) => canvas.toDataURL('image/jpeg', 0.85))
 
@@ -50,6 +53,15 @@ async function drawn<T>(file: File, most: number, take: (canvas: HTMLCanvasEleme
   paper.drawImage(bitmap, 0, 0, canvas.width, canvas.height)
   bitmap.close()
   return { ok: true, value: take(canvas) }
+}
+
+/** A JPEG has no holes: what can be seen through becomes white. */
+function onPaper(canvas: HTMLCanvasElement): HTMLCanvasElement {
+  const pen = canvas.getContext('2d') as CanvasRenderingContext2D
+  pen.globalCompositeOperation = 'destination-over'
+  pen.fillStyle = '#ffffff'
+  pen.fillRect(0, 0, canvas.width, canvas.height)
+  return canvas
 }
 
 function smallEnough(canvas: HTMLCanvasElement): string {

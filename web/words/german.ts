@@ -557,8 +557,8 @@ export const german: Catalogue = {
     'Dort passt sie nicht: Die Felder sind belegt oder liegen außerhalb des Rasters.',
   'It fits there, but its image does not: the cells are taken. Move what is in the way, or let edits not repeat.':
     'Dort passt sie, aber ihr Bild nicht: Die Felder sind belegt. Räume weg, was im Weg ist, oder lass Änderungen sich nicht wiederholen.',
-  'It lies as its unit is turned; free patches and borders lie straight.':
-    'Er liegt, wie seine Einheit gedreht ist; freie Stücke und Ränder liegen gerade.',
+  'It lies as each patch is cut, and turns with its unit.': 'Er liegt, wie jedes Stück zugeschnitten ist, und dreht sich mit seiner Einheit.',
+  'Colourings are being found…': 'Färbungen werden gesucht …',
   'It measures': 'Er misst',
   'Its box cannot hold that unit: some kinds are square, a goose is twice as long as wide.':
     'Ihr Kasten kann jene Einheit nicht fassen: Manche Arten sind quadratisch, eine Gans ist doppelt so lang wie breit.',
