@@ -5,5 +5,5 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   // The page's build of the PDF library, as the command has it too.
   resolve: { alias: { pdfkit: fileURLToPath(new URL('node_modules/pdfkit/js/pdfkit.browser.mjs', import.meta.url)) } },
-  test: { include: ['test/**/*.test.{ts,tsx}'], passWithNoTests: false, restoreMocks: true, testTimeout: 60_000 },
+  test: { include: ['test/**/*.test.{ts,tsx}'], passWithNoTests: false, restoreMocks: true, testTimeout: 60_000, hookTimeout: 60_000 },
 })

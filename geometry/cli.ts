@@ -244,8 +244,14 @@ async function bookletInto(args: readonly string[]): Promise<Answer> {
     paper,
     only,
     tools: await printTools(),
+    onProgress: process.stderr.isTTY ? showProgress : undefined,
   })
   return written(out, bytes, said)
+}
+
+/** Where somebody looks on: one line, wiped when all is done. */
+function showProgress(done: number, of: number): void {
+  process.stderr.write(done === of ? '\r\u001b[K' : `\rMaking the pages: ${done} of ${of} chapters`)
 }
 
 /** Read when somebody prints: the library and its type are of no use to any other command. */

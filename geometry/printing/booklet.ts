@@ -36,6 +36,9 @@ export interface PrintAsk {
   readonly onProgress?: (done: number, of: number) => void
 }
 
+/** Every PDF wants a title. */
+const UNTITLED = 'Quilt block'
+
 const SUBJECTS: Readonly<Record<SinglePage, string>> = {
   cutlist: 'Cut list',
   chart: 'Size chart',
@@ -43,7 +46,8 @@ const SUBJECTS: Readonly<Record<SinglePage, string>> = {
   templates: 'Templates',
 }
 
-export async function printBooklet({ report, block, booklet, file, paper, only = null, tools, onProgress }: PrintAsk): Promise<Uint8Array> {
+export async function printBooklet({ report, block, booklet: told, file, paper, only = null, tools, onProgress }: PrintAsk): Promise<Uint8Array> {
+  const booklet = { ...told, title: told.title.trim() === '' ? UNTITLED : told.title }
   const subject = only === null ? 'How to make a quilt block' : SUBJECTS[only]
   const sheets = new Sheets(tools, paper, { title: booklet.title, by: booklet.by, subject, language: booklet.language })
   const { unit } = report.measure

@@ -21,13 +21,19 @@ export interface Place {
 
 export function draw(surface: Surface, drawing: Drawing, place: Place): void {
   const put = ([x, y]: Spot): Spot => [place.at[0] + x * place.scale, place.at[1] + y * place.scale]
-  for (const mark of drawing.marks) DRAW[mark.sort](surface, mark as never, { ...place, put, weight: place.weight ?? 1 })
+  const taken: Box[] = []
+  for (const mark of drawing.marks) DRAW[mark.sort](surface, mark as never, { ...place, put, weight: place.weight ?? 1, taken })
 }
 
 interface Put extends Place {
   readonly put: (spot: Spot) => Spot
   readonly weight: number
+  /** Where words of this picture stand already. */
+  readonly taken: Box[]
 }
+
+/** Left, top, right, foot. */
+type Box = readonly [number, number, number, number]
 
 type Drawn<Sort extends Mark['sort']> = (surface: Surface, mark: Extract<Mark, { sort: Sort }>, put: Put) => void
 
@@ -143,7 +149,23 @@ const angle = ([x, y]: Spot, [cx, cy]: Spot): number => Math.atan2(y - cy, x - c
 
 export const LETTERS = { small: 6, normal: 7.4 } as const
 
-function text(surface: Surface, mark: Extract<Mark, { sort: 'text' }>, { put, weight }: Put): void {
+function text(surface: Surface, mark: Extract<Mark, { sort: 'text' }>, { put, weight, taken }: Put): void {
   const size = LETTERS[mark.size] * weight
-  surface.words({ text: mark.text, at: put(mark.at), size, align: mark.align, face: 'text', colour: INK.ink, ground: INK.white })
+  const words = { text: mark.text, size, align: mark.align, face: 'text', colour: INK.ink, ground: INK.white } as const
+  const width = surface.width(words)
+  const boxes = ASIDE.map((steps) => boxOf(put(mark.at), steps * size * 1.25, mark.align, width, size))
+  const free = boxes.findIndex((box) => !taken.some((other) => overlap(box, other)))
+  const [x, y] = put(mark.at)
+  taken.push(boxes[Math.max(0, free)] as Box)
+  surface.words({ ...words, at: [x, y + (ASIDE[free] ?? 0) * size * 1.25] })
 }
+
+/** Words that would stand on others step aside, up or down, by so many lines: pictures are small on a page. */
+const ASIDE = [0, -1, 1, -2, 2] as const
+
+function boxOf([x, y]: Spot, down: number, align: 'left' | 'middle' | 'right', width: number, size: number): Box {
+  const left = align === 'left' ? x : align === 'right' ? x - width : x - width / 2
+  return [left, y + down - size * 0.55, left + width, y + down + size * 0.55]
+}
+
+const overlap = (a: Box, b: Box): boolean => a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3]

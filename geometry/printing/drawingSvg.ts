@@ -53,8 +53,12 @@ function svgSurface(parts: string[]): Surface {
       parts.push('</g>')
     },
     words: (words) => parts.push(wordsText(words)),
+    width: ({ text, size }) => text.length * size * LETTER,
   }
 }
+
+/** A letter is about so wide for its size. */
+const LETTER = 0.56
 
 const ANCHORS = { left: 'start', middle: 'middle', right: 'end' } as const
 

@@ -43,6 +43,8 @@ export interface Surface {
   /** What is drawn inside shows only within the way. */
   within(way: Way, inside: () => void): void
   words(words: Words): void
+  /** How wide words will be; SVG can only guess. */
+  width(words: Pick<Words, 'text' | 'size' | 'face'>): number
 }
 
 export const polygon =

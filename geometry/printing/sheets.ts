@@ -434,5 +434,6 @@ function pdfSurface(pdf: PdfDocument, sheets: Sheets): Surface {
       }
       sheets.say(said, left, y + size * 0.36, style)
     },
+    width: ({ text, size, face }) => sheets.measure({ face, size })(sheets.letters.printable(text)),
   }
 }

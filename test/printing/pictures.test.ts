@@ -16,7 +16,11 @@ function recorder(): { surface: Surface; ways: { corners: [number, number][]; cl
     way({ moveTo: (x, y) => seen.corners.push([x, y]), lineTo: (x, y) => seen.corners.push([x, y]), close: () => (seen.closed = true) })
     ways.push(seen)
   }
-  return { surface: { path, within: (_, inside) => inside(), words: ({ text }) => words.push(text) }, ways, words }
+  return {
+    surface: { path, within: (_, inside) => inside(), words: ({ text }) => words.push(text), width: ({ text, size }) => (text.length * size) / 2 },
+    ways,
+    words,
+  }
 }
 
 const SQUARE: Drawing = {

@@ -1,6 +1,8 @@
 /** The first page: the block's name and maker, what must be put right first, the picture, its sizes and its fabrics. */
-import { ERRORS } from '../../values.ts'
+import { ERRORS, type Problem } from '../../values.ts'
 import type { BookletFabric } from '../../writing/booklet/values.ts'
+import { point } from '../../writing/pieces.ts'
+import { capital } from '../../writing/say.ts'
 import { lay } from '../cloths.ts'
 import { INK, STYLES } from '../ink.ts'
 import type { Job } from '../job.ts'
@@ -33,7 +35,7 @@ function title({ sheets, booklet }: Job): void {
 function problems({ sheets, report, booklet }: Job): void {
   const errors = report.problems.filter(({ code }) => ERRORS.has(code))
   if (errors.length === 0) return
-  const words = [...new Set(errors.map(({ message }) => message))]
+  const words = placed(errors)
   const told = words.slice(0, MOST_TOLD)
   const rest = words.length - told.length
   const inner = sheets.width - 24
@@ -55,6 +57,20 @@ function problems({ sheets, report, booklet }: Job): void {
   sheets.top = top + height + 14
 }
 
+/** Each thing to put right once, with the squares of the grid where it is. */
+function placed(errors: readonly Problem[]): string[] {
+  const places = new Map<string, string[]>()
+  for (const { message, at } of errors) {
+    const [column, row] = point(at).map((cell) => Math.max(1, Math.floor(cell) + 1)) as [number, number]
+    places.set(message, [...(places.get(message) ?? []), `column ${column}, row ${row}`])
+  }
+  return [...places].map(([message, all]) => {
+    const rest = all.length > MOST_PLACES ? ` and ${all.length - MOST_PLACES} places more` : ''
+    return `${capital(all.slice(0, MOST_PLACES).join('; '))}${rest}: ${message}`
+  })
+}
+
+const MOST_PLACES = 4
 const MOST_TOLD = 6
 /** Of the width, for the picture. */
 const PICTURE = 0.62
@@ -64,7 +80,7 @@ function front({ sheets, booklet, cloth }: Job): void {
   const { front: drawing, facts } = booklet
   const wide = sheets.width * PICTURE
   const scale = Math.min(wide / Math.max(drawing.width, 1e-6), TALLEST / Math.max(drawing.height, 1e-6))
-  const [width, height] = [drawing.width * scale, drawing.height * scale]
+  const [width, height] = drawing.marks.length === 0 ? [0, 0] : [drawing.width * scale, drawing.height * scale]
   const factsLeft = sheets.left + wide + 26
   const factsWidth = sheets.width - wide - 26
   const said = facts.map(({ what, said }) => ({
