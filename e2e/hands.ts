@@ -3,7 +3,7 @@
  *
  * Each hand can press a control, choose a patch on the board, and lay a unit from the tray on a cell. None uses what the others have.
  */
-import { board, button, type Cell, expect, type Locator, type Page, pixels } from './maker.ts'
+import { board, button, type Cell, expect, type Locator, type Page, pixels, pixelsNow } from './maker.ts'
 
 export interface Hand {
   readonly name: string
@@ -31,8 +31,7 @@ export function mouse(page: Page): Hand {
     sheet: (name) => tab(page, name).click(),
     choose,
     place: async (unit, at, size) => {
-      const to = await pixels(page, middleOf(at, size))
-      const from = await centre(button(page, unit))
+      const { from, to } = await fromTray(page, unit, middleOf(at, size))
       await page.mouse.move(from.x, from.y)
       await page.mouse.down()
       await page.mouse.move((from.x + to.x) / 2, (from.y + to.y) / 2, { steps: 4 })
@@ -58,8 +57,7 @@ export function finger(page: Page): Hand {
     sheet: (name) => tab(page, name).tap(),
     choose,
     place: async (unit, at, size) => {
-      const to = await pixels(page, middleOf(at, size))
-      const from = await centre(button(page, unit))
+      const { from, to } = await fromTray(page, unit, middleOf(at, size))
       const session = await page.context().newCDPSession(page)
       const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: { x: number; y: number }[]) =>
         session.send('Input.dispatchTouchEvent', { type, touchPoints: points })
@@ -119,6 +117,12 @@ export function keyboard(page: Page): Hand {
       await page.keyboard.type(fabric)
     },
   }
+}
+
+/** At the top of the page both the tray and the board are in sight. */
+async function fromTray(page: Page, unit: string, at: Cell): Promise<{ from: { x: number; y: number }; to: { x: number; y: number } }> {
+  await page.evaluate(() => window.scrollTo(0, 0))
+  return { from: await centre(button(page, unit)), to: await pixelsNow(page, at) }
 }
 
 const tab = (page: Page, name: string): Locator => page.getByRole('tab', { name, exact: true })

@@ -45,8 +45,13 @@ export async function kept(page: Page): Promise<void> {
 }
 
 /** Where a cell lies on the screen now. */
-export async function pixels(page: Page, [x, y]: Cell): Promise<{ x: number; y: number }> {
+export async function pixels(page: Page, at: Cell): Promise<{ x: number; y: number }> {
   await board(page).scrollIntoViewIfNeeded()
+  return pixelsNow(page, at)
+}
+
+/** The same, without moving the page. */
+export async function pixelsNow(page: Page, [x, y]: Cell): Promise<{ x: number; y: number }> {
   const box = await board(page).boundingBox()
   const scale = Number(await board(page).getAttribute('data-scale'))
   const [left, top] = ((await board(page).getAttribute('data-origin')) ?? '').split(',').map(Number)

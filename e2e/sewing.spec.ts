@@ -57,19 +57,19 @@ for (const [how, handOf] of HANDS) {
     test('a clash is mended after it was tried on the board, and one undo brings it back', async ({ page }) => {
       const hand = handOf(page)
       await open(page, CLASHING)
-      await expect(findings(page)).toContainText('1 of 1 meetings clashes.')
+      await expect(findings(page)).toContainText('The one meeting of seams clashes.')
       const fix = findings(page).getByRole('button', { name: 'Press seam 1 the other way' })
       if (hand.touch) await hand.press(fix)
       else if (hand.name === 'mouse') await fix.hover()
       else await fix.focus()
       await expect(difference(page)).toHaveText('This is only tried: nothing is changed yet.')
       await expect(findings(page)).toContainText('On the board: one seam is pressed otherwise; nothing clashes then (now 1).')
-      await expect(findings(page)).toContainText('1 of 1 meetings clashes.')
+      await expect(findings(page)).toContainText('The one meeting of seams clashes.')
       await hand.press(fix)
       await expect(findings(page)).toContainText('The one meeting of seams nests.')
       await expect(difference(page)).toHaveText('One meeting nests now; clashes: 1 before, 0 now.')
       await hand.press(button(page, 'Undo'))
-      await expect(findings(page)).toContainText('1 of 1 meetings clashes.')
+      await expect(findings(page)).toContainText('The one meeting of seams clashes.')
       await expect(difference(page)).toHaveText('')
     })
 
@@ -148,6 +148,14 @@ test('only what needs care is listed when asked, and a long list comes a part at
   await expect(shown).toHaveCount(80)
   await page.getByLabel('Only what needs care').check()
   await expect(shown).toHaveCount(0)
+})
+
+test('a fix that is tried where the board is out of sight is pictured beside it, with no known barrier', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 740 })
+  await open(page, CLASHING)
+  await findings(page).getByRole('button', { name: 'Press seam 1 the other way' }).focus()
+  await expect(findings(page).getByRole('img', { name: 'The block as it would be' })).toBeVisible()
+  expect(await barriers(page)).toEqual([])
 })
 
 test('motion is spared where the device asks for it', async ({ page }) => {

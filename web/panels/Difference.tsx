@@ -8,7 +8,7 @@ export function Difference() {
   const difference = useDifference()
   const trying = useStore(({ preview }) => preview !== null)
   return (
-    <p className="difference" role="status" data-testid="difference">
+    <p className={trying ? 'difference trying' : 'difference'} role="status" data-testid="difference">
       {trying ? t('This is only tried: nothing is changed yet.') : difference === null ? '' : differenceWords(difference)}
     </p>
   )

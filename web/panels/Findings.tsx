@@ -6,7 +6,7 @@
 import { type ReactNode, useEffect, useState } from 'react'
 import { type Findings as Said, type Meeting, type ReportPoint, sayLength, type Verdict } from '../../geometry/index.ts'
 import { MARKS, VERDICTS } from '../canvas/marks.ts'
-import { look, useStore, useTold } from '../state/store.ts'
+import { backToCloth, look, useStore, useTold } from '../state/store.ts'
 import { said, t, tell, tn } from '../words/words.ts'
 import { Fixes, Mends } from './FindingsFixes.tsx'
 import { summary, VerdictMark, worst } from './FindingsLine.tsx'
@@ -101,7 +101,17 @@ const idOf = (place: string): string => `finding-${place.replace(' ', '-')}`
 function Pointing({ place, children }: { readonly place: string; readonly children: ReactNode }) {
   const show = (): void => look({ finding: place })
   return (
-    <button type="button" className="plain" id={idOf(place)} onClick={show} onPointerEnter={show} onFocus={show}>
+    <button
+      type="button"
+      className="plain"
+      id={idOf(place)}
+      onClick={() => {
+        show()
+        backToCloth()
+      }}
+      onPointerEnter={show}
+      onFocus={show}
+    >
       {children}
     </button>
   )
@@ -210,8 +220,9 @@ function One({ meeting, report, place, pointed }: Finding) {
         <small>{placeWords(meeting.at)}</small>
       </Pointing>
       {meeting.verdict === 'clashes' && <Reasons meeting={meeting} report={report} />}
-      {meeting.layers !== undefined && <p className="hint">{layersInWords(meeting.layers)}</p>}
       {meeting.fix.length > 0 && <Fixes fixes={meeting.fix} report={report} />}
+      {/* Layers are counted a moment later: below the fixes they push nothing away from under the hand. */}
+      {meeting.layers !== undefined && <p className="hint">{layersInWords(meeting.layers)}</p>}
     </li>
   )
 }

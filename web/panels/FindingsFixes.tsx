@@ -6,8 +6,10 @@
  */
 import { useEffect, useRef, useState } from 'react'
 import type { Edit, Findings, Fix } from '../../geometry/index.ts'
-import { type Preview, previewOf } from '../canvas/views/preview.ts'
-import { edit, look, now, tryOut, useStore } from '../state/store.ts'
+import { bordersAround } from '../canvas/shapes.ts'
+import { Drawn } from '../canvas/views/Drawn.tsx'
+import { drawTried, type Preview, previewOf } from '../canvas/views/preview.ts'
+import { backToCloth, edit, look, now, tryOut, useStore } from '../state/store.ts'
 import { said, t, tn } from '../words/words.ts'
 import { editOf } from './fixes.ts'
 import { type Mend, mendsOf } from './mends.ts'
@@ -61,6 +63,7 @@ function Try({ name, editOf: editFor }: { readonly name: string; readonly editOf
     const preview = made ?? previewOf(now().history.block, editFor())
     setMade(preview)
     tryOut(preview)
+    backToCloth()
   }
   const hide = (): void => {
     if (now().preview === made) tryOut(null)
@@ -93,19 +96,43 @@ function Try({ name, editOf: editFor }: { readonly name: string; readonly editOf
       <span className="outcome" role="status">
         {shown && made !== null && outcome(made)}
       </span>
+      {shown && made !== null && !boardInSight() && <Tried preview={made} />}
     </>
   )
 }
 
+/** On a small screen the board lies above the list: then what is tried is pictured here. */
+function Tried({ preview }: { readonly preview: Preview }) {
+  const { block } = preview
+  const out = bordersAround(block)
+  return (
+    <Drawn
+      className="tried"
+      block={block}
+      drawing={drawTried(preview)}
+      reach={[-out, -out, block.grid.columns + out, block.grid.rows + out]}
+      margin={10}
+      label={t('The block as it would be')}
+    />
+  )
+}
+
+/** More than half of the board. */
+function boardInSight(): boolean {
+  const box = document.querySelector('.board')?.getBoundingClientRect()
+  if (box === undefined) return false
+  return Math.min(box.bottom, window.innerHeight) - Math.max(box.top, 0) > box.height / 2
+}
+
 function outcome({ clashes: [before, after], pressed, units, sewn }: Preview): string {
-  if (!sewn[1]) return t('On the board: less is empty, double or beyond the grid. Press again to take it.')
+  if (!sewn[1]) return t('On the board: less is empty, double or beyond the grid. Press it to take it.')
   const clash = after === 0 ? t('nothing clashes then') : tn(after, 'one clash is left then', '{n} clashes are left then')
-  if (!sewn[0]) return t('On the board: it can be sewn then; {clash}. Press again to take it.', { clash })
+  if (!sewn[0]) return t('On the board: it can be sewn then; {clash}. Press it to take it.', { clash })
   const changes = [
     ...(units.length === 0 ? [] : [tn(units.length, 'one unit lies turned', '{n} units lie turned')]),
     ...(pressed.length === 0 ? [] : [tn(pressed.length, 'one seam is pressed otherwise', '{n} seams are pressed otherwise')]),
   ]
-  return t('On the board: {changes}; {clash} (now {before}). Press again to take it.', {
+  return t('On the board: {changes}; {clash} (now {before}). Press it to take it.', {
     changes: changes.length === 0 ? t('the seams are joined otherwise') : changes.join(', '),
     clash,
     before,

@@ -35,6 +35,7 @@ export function summary({ meetings, joins, problems, patches }: Findings): strin
   if (joins.length === 0 && problems.length > 0) return t('Not sewn yet: mend the layout first.')
   const count = (verdict: Verdict): number => meetings.filter((meeting) => meeting.verdict === verdict).length
   const [clashes, nests] = [count('clashes'), count('nests')]
+  if (clashes === 1 && nests === 0) return t('The one meeting of seams clashes.')
   if (clashes > 0) return tn(clashes, '{n} of {all} meetings clashes.', '{n} of {all} meetings clash.', { all: clashes + nests })
   if (nests === 0) return t('No seams have to nest.')
   return nests === 2 ? t('Both meetings of seams nest.') : tn(nests, 'The one meeting of seams nests.', 'All {n} meetings of seams nest.')

@@ -230,6 +230,11 @@ export function edit(change: Edit): void {
   set({ ...state, edited: { block: state.history.block, before, moved, turned: /^(turn|mirror)/.test(change.name) } })
 }
 
+/** Where the block does not lie on the board as it is laid, it is brought back, to show something on it. */
+export function backToCloth(): void {
+  if (state.view.look === 'order' || state.view.look === 'setting') look({ look: 'cloth' })
+}
+
 /** What a fix would make of the block is shown on the board; null shows the block itself again. */
 export function tryOut(preview: Preview | null): void {
   if (preview !== state.preview) set({ ...state, preview })

@@ -6,14 +6,15 @@
  */
 import { type Block, type Edit, type Findings, findings, type Unit } from '../../../geometry/index.ts'
 import { produce } from 'immer'
-import { linesOf, rectOf, type Spot } from '../shapes.ts'
-import type { Drawing } from './drawing.ts'
+import { type Line, linesOf, piecesOf, rectOf, type Spot, spot } from '../shapes.ts'
+import { clothParts } from './cloths.ts'
+import type { Drawing, Part } from './drawing.ts'
 
 export interface Preview {
   readonly block: Block
   readonly report: Findings
-  /** Seams, by their ends, whose allowances would lie otherwise. */
-  readonly pressed: readonly (readonly Spot[])[]
+  /** Seams whose allowances would lie otherwise, as they would lie. */
+  readonly pressed: readonly Line[]
   readonly units: readonly string[]
   readonly clashes: readonly [number, number]
   /** Whether it can be sewn, now and then. */
@@ -32,7 +33,7 @@ export function previewOf(before: Block, { change }: Edit): Preview {
   return {
     block,
     report: after,
-    pressed: report.joins.length === 0 ? [] : pressed.map(({ points }) => points),
+    pressed: report.joins.length === 0 ? [] : pressed,
     units: units.map(({ id }) => id),
     clashes: [clashesOf(report), clashesOf(after)],
     sewn: [report.joins.length > 0, after.joins.length > 0],
@@ -47,7 +48,28 @@ export function drawPreview({ block, pressed, units }: Preview): Drawing {
     [x + w, y + h],
     [x, y + h],
   ])
-  return pressed.length + rings.length === 0 ? [] : [{ what: 'changed', ways: pressed, rings }]
+  return pressed.length + rings.length === 0 ? [] : [{ what: 'changed', ways: pressed.map(({ points }) => points), rings }]
+}
+
+/** The block as it would be, by itself: for where the board is out of sight. */
+export function drawTried(preview: Preview): Drawing {
+  const pieces = piecesOf(preview.report.patches)
+  const patches = pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners }))
+  const wedges = preview.pressed.map(({ middle, points, lies }): Part => {
+    const [[ax, ay], [bx, by]] = points as readonly [Spot, Spot]
+    return lies === null ? { what: 'bars', spots: [middle], toward: [ay - by, bx - ax] } : { what: 'wedge', spots: [middle], toward: lies }
+  })
+  const marks = (['nests', 'clashes'] as const).flatMap((verdict): Part[] => {
+    const spots = preview.report.meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => spot(at))
+    return spots.length === 0 ? [] : [{ what: 'mark', verdict, spots }]
+  })
+  return [
+    ...clothParts(preview.block, patches),
+    { what: 'edge', rings: patches.map(({ ring }) => ring) },
+    ...drawPreview(preview),
+    ...wedges,
+    ...marks,
+  ]
 }
 
 /** Both sides of the comparison are worked out alike, so that nothing differs but by the edit. */
