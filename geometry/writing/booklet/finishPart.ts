@@ -10,9 +10,9 @@ import type { Unit } from '../../block/values.ts'
 import { ruleOf } from '../../cutting/oneGo.ts'
 import { count, inWords, kindWords, listed, sayOne, saySize } from '../say.ts'
 import { type Bench, spotOf } from './bench.ts'
-import { centreOfAll, lengthOf, minus, patchesByUnit, plus, unitOf } from './cloth.ts'
+import { centreOfAll, type Extent, extentOf, grownBy, lengthOf, minus, patchesByUnit, plus, unitOf } from './cloth.ts'
 import type { Made } from './made.ts'
-import { Sketch } from './sketch.ts'
+import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
 const BARE = { count: 1, joins: [], units: [], cut: [] } as const
@@ -173,8 +173,22 @@ export function finishSteps(bench: Bench): Made[] {
         'Sew it to the front along the raw edges, folding a mitre at each corner; turn it to the back and stitch it down.',
         'Sew a label to the back: who made it, where and when.',
       ],
-      drawings: [],
+      drawings: [edgePicture(bench)],
       cautions: ['blade', 'iron'],
     },
   ]
+}
+
+/** The binding as it shows on the front: it covers the outer seam allowance, folded to a mitre in each corner. */
+function edgePicture(bench: Bench): Drawing {
+  const sketch = new Sketch()
+  const inner = extentOf([...bench.patches.values()].flatMap(({ corners }) => corners))
+  const outer = grownBy(inner, bench.seam)
+  const boxOf = ({ left, top, right, bottom }: Extent): Spot[] => boxAt(left, top, right - left, bottom - top)
+  sketch.area(boxOf(outer), null, 'right', 'cut')
+  for (const { corners, fabric } of bench.patches.values()) sketch.area(corners, fabric)
+  boxOf(outer).forEach((corner, index) => {
+    sketch.line([corner, boxOf(inner)[index] as Spot], 'fold')
+  })
+  return sketch.drawing('The binding round the edge, a mitre in each corner.', bench.cell * 0.1)
 }

@@ -210,10 +210,11 @@ export interface Lines {
   readonly places: ReadonlyMap<string, number>
 }
 
-/** Rows or columns: what the block's last run joins, where some of it was sewn before and each reaches from edge to edge. */
+/** Rows or columns: what the block's last run joins, each from edge to edge; at least two that were sewn before, or three of which one was. */
 export function linesOf(bench: Bench, runs: readonly Run[]): Lines | null {
   const last = runs.find((run) => isBlock(bench, run))
-  if (last === undefined || last.items.every(({ unit }) => unit !== null)) return null
+  // One more strip sewn to a piece that grows, as round a log cabin, makes no rows.
+  if (last === undefined || last.items.filter(({ unit }) => unit === null).length < (last.items.length > 2 ? 1 : 2)) return null
   const across = Math.abs(last.axis[1]) > 1 - 1e-9 ? 0 : Math.abs(last.axis[0]) > 1 - 1e-9 ? 1 : null
   if (across === null) return null
   const far = bench.report.block.finished[across]
