@@ -159,6 +159,11 @@ test('one goes back to a version, and from there forward again', async ({ page }
   await expect(dialog(page).locator('.versions')).toContainText('Before going back')
   await inDialog(page, /^Begin a block from the quiet one/).click()
   await expect(nameField(page)).toHaveValue('As I like it (copy)')
+  await openBlocks(page)
+  await inDialog(page, 'More about Another').click()
+  await inDialog(page, /^Take away the quiet one/).click()
+  await inDialog(page, 'Yes, take it away for good').click()
+  await expect(dialog(page).locator('.versions')).not.toContainText('the quiet one')
 })
 
 test('all blocks go into one file and come back beside those that are there', async ({ page }) => {
@@ -376,6 +381,20 @@ test('a full disk is told, a file offered, and all is kept as soon as there is r
   await expect(nameField(page)).toHaveValue('Evening star (example)')
 })
 
+test('what lies on the board is kept anew when the browser has cleared everything under it', async ({ page, context, baseURL }) => {
+  await openApp(page)
+  await nameField(page).fill('Still here')
+  await kept(page)
+  const session = await context.newCDPSession(page)
+  await session.send('Storage.clearDataForOrigin', { origin: baseURL as string, storageTypes: 'indexeddb' })
+  await nameField(page).fill('Still here, and more')
+  await kept(page)
+  await page.reload()
+  await expect(nameField(page)).toHaveValue('Still here, and more')
+  await button(page, 'Undo').click()
+  await expect(nameField(page)).toHaveValue('Evening star (example)')
+})
+
 test('an edit made as the tab is closed is there when it is opened again', async ({ page, context }) => {
   await openApp(page)
   await page.evaluate(() => {
@@ -426,7 +445,6 @@ test.describe('without a network', () => {
     await expect(faces(page)).toHaveText([/On the train/])
     await inDialog(page, 'Close').click()
     await page.getByRole('tab', { name: 'Setting', exact: true }).click()
-    await page.getByText('Set copies edge to edge').click()
     await expect(page.getByTestId('setting-sum')).toBeVisible()
     const other = await context.newPage()
     await other.goto('/')

@@ -1,18 +1,18 @@
 /** One of the maker's blocks: its name, what can be done with it, and its versions to go back to. */
 import { type FormEvent, useEffect, useState } from 'react'
 import { setName } from '../../geometry/index.ts'
+import { blockOf, openBlock } from '../state/blocks.ts'
 import {
-  blockOf,
   blockOfVersion,
   copyBlock,
   forgetVersion,
   goBackTo,
   keepThisVersion,
-  openBlock,
   renameBlock,
+  tried,
   versionAsBlock,
   versionsFor,
-} from '../state/blocks.ts'
+} from '../state/blocksShelf.ts'
 import { saveFile } from '../state/download.ts'
 import type { Card, Version, VersionWhy } from '../state/saveBase.ts'
 import { linkTo } from '../state/share.ts'
@@ -39,7 +39,7 @@ export function AboutBlock({ card, open, back, putAway, done }: Props) {
         {t('Back to all blocks')}
       </button>
       <BlockPicture load={() => blockOf(id)} stamp={`${id} ${card.changed}`} side={180} />
-      <Entry label={t('Name')} value={name} wrong={noName} take={(text) => void rename(card, open, text)} />
+      <Entry label={t('Name')} value={name} wrong={noName} take={(text) => void tried(() => rename(card, open, text))} />
       <p className="hint">{t('Begun {made}, changed {changed}.', { made: atTime(card.made), changed: atTime(card.changed) })}</p>
       <div className="buttons">
         {!open && (
@@ -47,7 +47,7 @@ export function AboutBlock({ card, open, back, putAway, done }: Props) {
             {t('Open')}
           </button>
         )}
-        <button type="button" onClick={() => void copyBlock(id)}>
+        <button type="button" onClick={() => void tried(() => copyBlock(id))}>
           {t('Make a copy')}
         </button>
         <button type="button" onClick={() => void blockOf(id).then((block) => block !== null && saveFile(block))}>
@@ -120,7 +120,8 @@ function Versions({ card, done }: { readonly card: Card; readonly done: () => vo
   const keep = (event: FormEvent): void => {
     event.preventDefault()
     if (name.trim() === '') return
-    void keepThisVersion(card.id, name.trim()).then(() => {
+    void tried(() => keepThisVersion(card.id, name.trim())).then((kept) => {
+      if (!kept) return
       setName('')
       again(turn + 1)
       look({ notice: t('This version is kept as “{name}”.', { name: name.trim() }) })
@@ -167,7 +168,11 @@ function VersionOf({ version, done, gone }: { readonly version: Version; readonl
         <p className="versionname">{called}</p>
         <p className="cardtime">{atTime(made)}</p>
         <div className="buttons">
-          <button type="button" aria-label={t('Go back to {version}', { version: which })} onClick={() => void goBackTo(version).then(done)}>
+          <button
+            type="button"
+            aria-label={t('Go back to {version}', { version: which })}
+            onClick={() => void tried(() => goBackTo(version)).then((went) => went && done())}
+          >
             {t('Go back')}
           </button>
           <button
@@ -177,13 +182,25 @@ function VersionOf({ version, done, gone }: { readonly version: Version; readonl
           >
             {t('As a new block')}
           </button>
-          {name !== null && (
-            <button type="button" aria-label={t('Take away {version}', { version: which })} onClick={() => void forgetVersion(id).then(gone)}>
-              {t('Take away')}
-            </button>
-          )}
+          {name !== null && <TakeAway which={which} act={() => void tried(() => forgetVersion(id)).then(gone)} />}
         </div>
       </div>
     </li>
+  )
+}
+
+/** A named version goes for good, so it is asked twice. */
+function TakeAway({ which, act }: { readonly which: string; readonly act: () => void }) {
+  const [sure, setSure] = useState(false)
+  if (!sure)
+    return (
+      <button type="button" aria-label={t('Take away {version}', { version: which })} onClick={() => setSure(true)}>
+        {t('Take away')}
+      </button>
+    )
+  return (
+    <button type="button" onClick={act} onBlur={() => setSure(false)}>
+      {t('Yes, take it away for good')}
+    </button>
   )
 }

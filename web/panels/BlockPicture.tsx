@@ -5,7 +5,8 @@
  * Out     a square canvas with the block in its middle; nothing for a reader, since the name stands beside it.
  */
 import { useEffect, useRef } from 'react'
-import { type Block, flatColour } from '../../geometry/index.ts'
+import { type Block, cellOf, type Turn, toNumber } from '../../geometry/index.ts'
+import { fillOf, type Scale, UNKNOWN, usePrints } from '../canvas/prints.ts'
 import { bordersAround, number, piecesOfUnit, type Spot } from '../canvas/shapes.ts'
 
 interface Props {
@@ -19,7 +20,8 @@ export function BlockPicture({ load, stamp, side }: Props) {
   const canvas = useRef<HTMLCanvasElement>(null)
   const loading = useRef(load)
   loading.current = load
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the stamp says when the block is another
+  const decoded = usePrints()
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the stamp says when the block is another, a photograph when it is there
   useEffect(() => {
     const seen = new IntersectionObserver(([entry]) => {
       if (entry?.isIntersecting !== true) return
@@ -28,7 +30,7 @@ export function BlockPicture({ load, stamp, side }: Props) {
     })
     if (canvas.current !== null) seen.observe(canvas.current)
     return () => seen.disconnect()
-  }, [stamp, side])
+  }, [stamp, side, decoded])
   return (
     <span className="blockpicture" style={{ width: side, height: side }} aria-hidden="true">
       <canvas ref={canvas} />
@@ -45,12 +47,13 @@ function draw(canvas: HTMLCanvasElement, block: Block, side: number): void {
   const around = bordersAround(block)
   const scale = size / (Math.max(columns, rows) + 2 * around)
   pen.setTransform(scale, 0, 0, scale, (size - columns * scale) / 2, (size - rows * scale) / 2)
-  drawBorders(pen, block, around)
+  const cloth: Scale = { cell: toNumber(cellOf(block)), pixels: scale }
+  drawBorders(pen, block, around, cloth)
   drawGrid(pen, columns, rows, scale)
-  for (const [fabric, path] of pathsOf(block)) {
-    pen.fillStyle = colourIn(block, fabric)
+  for (const { fabric, turn, path } of areasOf(block)) {
+    pen.fillStyle = fillIn(block, fabric, turn, cloth)
     pen.fill(path)
-    // A hair of the same colour closes the gaps between neighbours.
+    // A hair of the same cloth closes the gaps between neighbours.
     pen.strokeStyle = pen.fillStyle
     pen.lineWidth = 0.6 / scale
     pen.stroke(path)
@@ -67,32 +70,41 @@ function drawGrid(pen: CanvasRenderingContext2D, columns: number, rows: number, 
   for (let y = 1; y < rows; y++) pen.strokeRect(0, y, columns, 0)
 }
 
-const colourIn = ({ fabrics }: Block, id: string): string => {
+function fillIn({ fabrics }: Block, id: string, turn: Turn, cloth: Scale): string | CanvasPattern {
   const fabric = fabrics.find((one) => one.id === id)
-  return fabric === undefined ? '#888888' : flatColour(fabric)
+  return fabric === undefined ? UNKNOWN : fillOf(fabric, 'cloth', turn, cloth)
 }
 
 /** From the outside in, each over the one around it. */
-function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number): void {
-  const cell = number(block.grid.cell)
+function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number, cloth: Scale): void {
   let out = around
   for (const { finishedWidth, fabric } of [...(block.borders ?? [])].reverse()) {
-    pen.fillStyle = colourIn(block, fabric)
+    pen.fillStyle = fillIn(block, fabric, 0, cloth)
     pen.fillRect(-out, -out, block.grid.columns + 2 * out, block.grid.rows + 2 * out)
-    out -= number(finishedWidth) / cell
+    out -= number(finishedWidth) / cloth.cell
   }
   pen.clearRect(0, 0, block.grid.columns, block.grid.rows)
 }
 
-function pathsOf({ units }: Block): Map<string, Path2D> {
-  const paths = new Map<string, Path2D>()
-  for (const { fabric, corners } of units.flatMap((unit) => piecesOfUnit(unit))) {
-    const path = paths.get(fabric) ?? new Path2D()
-    paths.set(fabric, path)
-    const [first, ...rest] = corners as [Spot, ...Spot[]]
-    path.moveTo(...first)
-    for (const corner of rest) path.lineTo(...corner)
-    path.closePath()
+interface Area {
+  readonly fabric: string
+  readonly turn: Turn
+  readonly path: Path2D
+}
+
+/** All patches of one cloth that lie the same way. */
+function areasOf({ units }: Block): Iterable<Area> {
+  const areas = new Map<string, Area>()
+  for (const unit of units) {
+    const turn = unit.kind === 'polygon' ? 0 : (unit.turn ?? 0)
+    for (const { fabric, corners } of piecesOfUnit(unit)) {
+      const area = areas.get(`${turn} ${fabric}`) ?? { fabric, turn, path: new Path2D() }
+      areas.set(`${turn} ${fabric}`, area)
+      const [first, ...rest] = corners as [Spot, ...Spot[]]
+      area.path.moveTo(...first)
+      for (const corner of rest) area.path.lineTo(...corner)
+      area.path.closePath()
+    }
   }
-  return paths
+  return areas.values()
 }

@@ -6,19 +6,8 @@
  */
 import './blocks.css'
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
-import {
-  ASIDE_DAYS,
-  beginBlock,
-  blockOf,
-  bringBack,
-  canKeep,
-  filedBlocks,
-  forgetBlocks,
-  openBlock,
-  putAside,
-  STARTERS,
-  useCards,
-} from '../state/blocks.ts'
+import { ASIDE_DAYS, beginBlock, blockOf, canKeep, openBlock, STARTERS, useCards } from '../state/blocks.ts'
+import { bringBack, filedBlocks, forgetBlocks, putAside, tried } from '../state/blocksShelf.ts'
 import { writeBlocks } from '../state/blocksFile.ts'
 import { download } from '../state/download.ts'
 import type { Card } from '../state/saveBase.ts'
@@ -50,7 +39,7 @@ export function Blocks({ close }: Props) {
   const about = set.find(({ id }) => id === chosen)
   const putAway = (id: string): void => {
     choose(null)
-    void putAside(id).then(() => setGone(id))
+    void tried(() => putAside(id)).then((done) => done && setGone(id))
   }
   const comeBack = (): void => {
     setGone(null)
@@ -150,7 +139,7 @@ function CardOf({ card, open, chosen, onOpen, onAbout }: CardProps) {
         autoFocus={open}
         aria-current={open}
         aria-label={aside === null ? t('Open {name}', { name: said }) : t('Bring back {name}', { name: said })}
-        onClick={aside === null ? onOpen : () => void bringBack(id)}
+        onClick={aside === null ? onOpen : () => void tried(() => bringBack(id))}
       >
         <BlockPicture load={() => blockOf(id)} stamp={`${id} ${changed}`} side={148} />
         <span className="cardname">{said}</span>
@@ -209,7 +198,7 @@ function Beginning({ done, count }: { readonly done: () => void; readonly count:
       <div className="buttons">
         <OpenFile done={done} />
         {count > 0 && (
-          <button type="button" onClick={() => void saveAll()}>
+          <button type="button" onClick={() => void tried(saveAll)}>
             {t('Save all in one file')}
           </button>
         )}
@@ -228,7 +217,7 @@ function AsideHead({ cards }: { readonly cards: readonly Card[] }) {
   const [sure, setSure] = useState(false)
   if (cards.length === 0) return null
   const empty = (): void => {
-    if (sure) void forgetBlocks(cards.map(({ id }) => id))
+    if (sure) void tried(() => forgetBlocks(cards.map(({ id }) => id)))
     setSure(!sure)
   }
   return (
@@ -255,7 +244,7 @@ function Told({ gone, back }: { readonly gone: string | null; readonly back: () 
     <div className={notice === '' && gone === null ? 'told silent' : 'told'}>
       <p role="status">{notice}</p>
       {gone !== null && (
-        <button type="button" onClick={() => void bringBack(gone).then(back)}>
+        <button type="button" onClick={() => void tried(() => bringBack(gone)).then(back)}>
           {t('Bring it back')}
         </button>
       )}

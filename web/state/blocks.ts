@@ -1,9 +1,8 @@
 /**
- * The maker's own blocks: which of them lies on the board, and all that can be done with one.
+ * Which of the maker's blocks lies on the board, and that all that is done to it is kept.
  *
- * In      what the maker asks for, by a block's id.
- * Out     the board and the list follow; a notice says what was done. Nothing that was made is lost: what is put aside stays for thirty days, going back to a
- *         version is a step like any other, and whatever another tab did meanwhile is kept beside what was done here.
+ * In      a block to begin or to open; each edit; what other tabs say.
+ * Out     the board and the list follow. Nothing that was made is lost: whatever another tab did meanwhile is kept beside what was done here.
  */
 import { useEffect, useSyncExternalStore } from 'react'
 import { difference } from './difference.ts'
@@ -13,10 +12,8 @@ import { emptyGrid } from '../starters/emptyGrid.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
 import { lantern } from '../starters/lantern.ts'
 import { t } from '../words/words.ts'
-import type { Filed, FiledVersion } from './blocksFile.ts'
 import {
   type Base,
-  bringIn,
   type Card,
   cards,
   changeVersions,
@@ -26,7 +23,6 @@ import {
   newId,
   openLast,
   read,
-  setAside,
   setOpen,
   settle,
   takeTurn,
@@ -37,7 +33,7 @@ import {
   type WholeVersion,
 } from './saveBase.ts'
 import { keeperOf, type News } from './saveKeeper.ts'
-import { channelOf, handOf, inHand, type Word } from './saveTabs.ts'
+import { channelOf, handOf, type Word } from './saveTabs.ts'
 import { thinned } from './saveThin.ts'
 import { bring, keepWith, look, now, replace, setDesk, setSaved, show } from './store.ts'
 
@@ -51,14 +47,14 @@ const REST = 600_000
 const QUIET = 2000
 
 let base: Base | null = null
-const opened = (): Base => {
+export const opened = (): Base => {
   if (base === null) throw new DOMException('the database is closed', 'InvalidStateError')
   return base
 }
 
-const keeper = keeperOf(opened, hear)
+export const keeper = keeperOf(opened, hear)
 const hand = handOf({ got: (id) => void takeUp(id), lost: (id) => void givenUp(id) })
-const tell = channelOf(heard)
+export const tell = channelOf(heard)
 
 /** Begins to keep: the block asked for, else the last one on the board, else what lies there now. */
 export async function begin(given: Base, asked: string | null): Promise<void> {
@@ -80,6 +76,13 @@ export const close = (): void => {
   keeper.rest()
 }
 
+/** The database was lost under the page, with all that was in it: what lies on the board begins it anew. */
+export async function beginAgain(given: Base): Promise<void> {
+  base = given
+  setDesk({ id: null, elsewhere: false, trouble: null })
+  await inTurn(() => layDown(now().history))
+}
+
 // What is on the board.
 
 /** Whether all is kept; where not, the maker is told. */
@@ -99,34 +102,57 @@ async function leave(): Promise<boolean> {
   const { id, elsewhere } = now().desk
   if (base === null || id === null || elsewhere) return true
   if (!(await allKept())) return false
-  const { history } = now()
-  if (isUntouched(history) && (await versionsOf(base, id)).length === 0) await forget(base, id)
-  else if (lastVersion !== null) await keepVersion(id, history.block, 'leaving')
+  // Where there is no room for a version, one leaves without.
+  await tidy(base, id).catch(() => {})
   return true
 }
+
+async function tidy(from: Base, id: string): Promise<void> {
+  const { history } = now()
+  if (isUntouched(history) && (await isPlain(from, id))) await forget(from, id)
+  else if (lastVersion !== null) await keepVersion(id, history.block, 'leaving')
+}
+
+/** Neither put aside nor with a version of its own. */
+const isPlain = async (from: Base, id: string): Promise<boolean> =>
+  (await from.get('cards', id))?.aside === null && (await versionsOf(from, id)).length === 0
 
 /** A starter that nobody has changed need not be kept: it can be begun again. */
 const isUntouched = ({ block, past, future }: History): boolean =>
   past.length + future.length === 0 && Object.values(STARTERS).some((starter) => same(starter, block))
 
-const same = (a: Block, b: Block): boolean => difference(a, b).length === 0
+export const same = (a: Block, b: Block): boolean => difference(a, b).length === 0
+
+/** One after the other, however fast they are asked for. */
+let before: Promise<unknown> = Promise.resolve()
+
+function inTurn<T>(act: () => Promise<T>): Promise<T> {
+  const next = before.then(act)
+  before = next.catch(() => {})
+  return next
+}
 
 /** A block of her own, from a starter, a file, a link or a copy. */
-export async function beginBlock(block: Block, history: History = unedited(block)): Promise<boolean> {
-  if (base === null) {
-    replace(block, t('begin anew'))
+export const beginBlock = (block: Block, history: History = unedited(block)): Promise<boolean> =>
+  inTurn(async () => {
+    if (base === null) replace(block, t('begin anew'))
+    else if (!(await leave())) return false
+    else await layDown(history)
     return true
-  }
-  if (!(await leave())) return false
+  })
+
+/** A history that is kept nowhere yet gets a place of its own. */
+async function layDown(history: History): Promise<void> {
   const standing = firstStanding()
   await hand.hold(standing.id)
   keeper.take(standing, null)
   settleDown(standing.id, false, history)
   keeper.keep(history)
-  return true
 }
 
-export async function openBlock(id: string): Promise<boolean> {
+export const openBlock = (id: string): Promise<boolean> => inTurn(() => takeUpBlock(id))
+
+async function takeUpBlock(id: string): Promise<boolean> {
   const known = await read(opened(), id)
   if (known === null) {
     look({ notice: t('That block is not here any more.') })
@@ -185,8 +211,15 @@ function keepEdit(history: History): void {
   }
   if (desk.id !== null && (lastVersion === null || Date.now() - lastVersion > REST)) {
     lastVersion = Date.now()
-    if (!isUntouched(before)) void keepVersion(desk.id, before.block, 'rest').catch(() => {})
+    if (!isUntouched(before)) whenIdle(() => keepVersion(desk.id as string, before.block, 'rest'))
   }
+}
+
+/** A version may wait until the hand rests, and where there is no room for one the edits are kept all the same. */
+function whenIdle(act: () => Promise<void>): void {
+  const run = (): void => void act().catch(() => {})
+  if (typeof requestIdleCallback === 'undefined') setTimeout(run, QUIET)
+  else requestIdleCallback(run, { timeout: QUIET })
 }
 
 let quiet: ReturnType<typeof setTimeout> | undefined
@@ -221,6 +254,7 @@ function bringToDisk(): void {
 // Other tabs.
 
 let following = false
+let behind = false
 
 function heard({ sort, id }: Word): void {
   const { desk } = now()
@@ -232,20 +266,28 @@ function heard({ sort, id }: Word): void {
 /** Another tab has taken the block over: here it is looked at from now on, as it changes there. */
 async function givenUp(id: string): Promise<void> {
   if (now().desk.id !== id) return
-  await keeper.settled()
-  // What could not be kept any more has gone on as a copy by now.
+  const kept = await keeper.settled()
+  // What came too late to be kept has gone on as a copy by now.
   if (now().desk.id !== id || now().desk.elsewhere) return
+  if (!kept) {
+    await goOn(now().history, t('{name} (this tab)', { name: now().history.block.name }))
+    return
+  }
   keeper.rest()
   setDesk({ elsewhere: true })
   await follow(id)
 }
 
 async function follow(id: string): Promise<void> {
+  behind = true
   if (following) return
   following = true
-  const history = await read(opened(), id).catch(() => null)
+  while (behind) {
+    behind = false
+    const history = await read(opened(), id).catch(() => null)
+    if (history !== null && now().desk.id === id && now().desk.elsewhere) show(history)
+  }
   following = false
-  if (history !== null && now().desk.id === id && now().desk.elsewhere) show(history)
 }
 
 /** The other tab has let go. */
@@ -273,12 +315,11 @@ export async function goOnWithCopy(): Promise<void> {
 }
 
 /** A step of its own, unlike a name typed letter by letter. */
-const renaming = (name: string): Edit => ({ ...setName(name), merge: undefined })
+export const renaming = (name: string): Edit => ({ ...setName(name), merge: undefined })
 
 /** The history on the board goes on under another name, beside the block it came from. */
 async function goOn(history: History, name: string): Promise<void> {
-  const renamed = applied(history, renaming(name))
-  await beginBlock(renamed.block, renamed)
+  await inTurn(() => layDown(applied(history, renaming(name))))
   look({ notice: t('This goes on as “{name}”; the other one is kept too.', { name }) })
 }
 
@@ -293,7 +334,7 @@ async function refresh(): Promise<void> {
   for (const listener of listeners) listener()
 }
 
-function changedList(others = true): void {
+export function changedList(others = true): void {
   if (listeners.size > 0) void refresh()
   if (others) tell({ sort: 'list', id: '' })
 }
@@ -317,52 +358,6 @@ export async function blockOf(id: string): Promise<Block | null> {
   return (await read(opened(), id))?.block ?? null
 }
 
-export async function copyBlock(id: string): Promise<void> {
-  const block = await blockOf(id)
-  if (block === null) return
-  const name = t('{name} (copy)', { name: block.name })
-  await bringIn(opened(), [{ id: newId(), made: Date.now(), changed: Date.now(), block: { ...block, name }, versions: [] }])
-  changedList()
-  look({ notice: t('{name} is among your blocks.', { name }) })
-}
-
-/** Renamed as an edit, so that it can be undone; not while another tab has it in hand. */
-export async function renameBlock(id: string, name: string): Promise<'done' | 'in another tab'> {
-  if (id === now().desk.id) throw new RangeError('the block on the board is renamed by an edit')
-  if (await inHand(id)) return 'in another tab'
-  const taken = await takeTurn(opened(), id)
-  if (taken === null) return 'done'
-  const quietly = keeperOf(opened, () => {})
-  quietly.take(taken.standing, taken.history)
-  quietly.keep(applied(taken.history, renaming(name)))
-  await quietly.settled()
-  tell({ sort: 'kept', id })
-  changedList()
-  return 'done'
-}
-
-export async function putAside(id: string): Promise<void> {
-  const name = (await blockOf(id))?.name ?? ''
-  if (id === now().desk.id) {
-    const next = [...(await cards(opened()))].filter((card) => card.aside === null && card.id !== id).sort((a, b) => b.changed - a.changed)[0]
-    const left = next === undefined ? await beginBlock(emptyGrid) : await openBlock(next.id)
-    if (!left) return
-  }
-  await setAside(opened(), id, Date.now())
-  changedList()
-  look({ notice: t('{name} is put aside.', { name }) })
-}
-
-export async function bringBack(id: string): Promise<void> {
-  await setAside(opened(), id, null)
-  changedList()
-}
-
-export async function forgetBlocks(ids: readonly string[]): Promise<void> {
-  for (const id of ids) await forget(opened(), id)
-  changedList()
-}
-
 async function emptyOld(from: Base): Promise<void> {
   const old = (await cards(from)).filter(({ aside }) => aside !== null && Date.now() - aside > ASIDE_DAYS * DAY)
   for (const { id } of old) await forget(from, id)
@@ -371,7 +366,7 @@ async function emptyOld(from: Base): Promise<void> {
 // Versions.
 
 /** Keeps a version unless the newest is the same and no name is given; those that time has thinned out go. */
-async function keepVersion(of: string, block: Block, why: VersionWhy, name: string | null = null): Promise<void> {
+export async function keepVersion(of: string, block: Block, why: VersionWhy, name: string | null = null): Promise<void> {
   const versions = await versionsOf(opened(), of)
   const newest = versions.reduce<Version | null>((late, one) => (late === null || one.made >= late.made ? one : late), null)
   const before = newest === null || name !== null ? undefined : await versionBlock(opened(), newest.id)
@@ -379,82 +374,4 @@ async function keepVersion(of: string, block: Block, why: VersionWhy, name: stri
   const version: WholeVersion = { id: newId(), of, made: Date.now(), name, why, block }
   await changeVersions(opened(), [version], thinned([...versions, version], Date.now()))
   changedList()
-}
-
-export async function keepThisVersion(id: string, name: string): Promise<void> {
-  const block = await blockOf(id)
-  if (block !== null) await keepVersion(id, block, 'asked', name)
-}
-
-/** Newest first. */
-export async function versionsFor(id: string): Promise<Version[]> {
-  return (await versionsOf(opened(), id)).sort((a, b) => b.made - a.made)
-}
-
-/** Puts the block of a version on the board; what lies there is kept as a version, and going back is a step to undo. */
-export async function goBackTo(version: Version): Promise<void> {
-  const block = await versionBlock(opened(), version.id)
-  if (block === undefined) return
-  if (now().desk.id !== version.of && !(await openBlock(version.of))) return
-  if (!now().desk.elsewhere) await keepVersion(version.of, now().history.block, 'going back')
-  replace(block, t('go back to a version'))
-}
-
-export async function forgetVersion(id: string): Promise<void> {
-  await changeVersions(opened(), [], [id])
-  changedList()
-}
-
-export async function versionAsBlock({ id }: Version): Promise<boolean> {
-  const block = await versionBlock(opened(), id)
-  return block !== undefined && beginBlock({ ...block, name: t('{name} (copy)', { name: block.name }) })
-}
-
-export const blockOfVersion = async ({ id }: Version): Promise<Block | null> => (await versionBlock(opened(), id)) ?? null
-
-// Files.
-
-/** Every block that is not put aside, with its versions. */
-export async function filedBlocks(): Promise<Filed[]> {
-  await keeper.settled()
-  const shown = (await cards(opened())).filter(({ aside }) => aside === null)
-  const filed = await Promise.all(shown.map((card) => filedOf(card)))
-  return filed.filter((one) => one !== null)
-}
-
-async function filedOf({ id, made, changed }: Card): Promise<Filed | null> {
-  const block = await blockOf(id)
-  if (block === null) return null
-  const versions = await Promise.all((await versionsOf(opened(), id)).map(filedVersion))
-  return { id, made, changed, block, versions: versions.filter((version) => version !== null) }
-}
-
-async function filedVersion(version: Version): Promise<FiledVersion | null> {
-  const block = await blockOfVersion(version)
-  return block === null ? null : { made: version.made, name: version.name, block }
-}
-
-export interface BroughtIn {
-  readonly came: number
-  readonly copies: number
-  /** Here already, the very same. */
-  readonly known: number
-}
-
-/** Brings blocks in beside those that are here: one whose id is taken comes as a copy, unless it is the very same. */
-export async function bringBlocksIn(filed: readonly Filed[]): Promise<BroughtIn> {
-  await keeper.settled()
-  const taken = new Map((await cards(opened())).map((card) => [card.id, card]))
-  const come: Filed[] = []
-  let copies = 0
-  for (const one of filed) {
-    const here = taken.has(one.id) ? await blockOf(one.id) : null
-    if (here !== null && same(here, one.block) && taken.get(one.id)?.aside === null) continue
-    const isCopy = taken.has(one.id) || come.some(({ id }) => id === one.id)
-    copies += isCopy ? 1 : 0
-    come.push(isCopy ? { ...one, id: newId(), block: { ...one.block, name: t('{name} (copy)', { name: one.block.name }) } } : one)
-  }
-  await bringIn(opened(), come)
-  changedList()
-  return { came: come.length, copies, known: filed.length - come.length }
 }

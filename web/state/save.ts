@@ -5,18 +5,21 @@
  */
 import { readBlock } from '../../geometry/index.ts'
 import { t, tn } from '../words/words.ts'
-import { begin as beginBlocks, beginBlock, bringBlocksIn, canKeep, close, remembered } from './blocks.ts'
+import { begin as beginBlocks, beginAgain, beginBlock, canKeep, close, remembered } from './blocks.ts'
 import { checkBlocks, holdsBlocks } from './blocksFile.ts'
-import { type Base, isFull, openBase } from './saveBase.ts'
+import { bringBlocksIn } from './blocksShelf.ts'
+import { type Base, type Calls, isFull, openBase } from './saveBase.ts'
 import { blockIn, isLink } from './share.ts'
 import { look, lookDeeper, now, setDesk, setSaved } from './store.ts'
 
 /** Milliseconds to wait for an older page that holds the database open, before the page is shown without it. */
 const PATIENCE = 1500
 
+const CALLS: Calls = { blocked: () => setDesk({ trouble: 'older' }), closed: givenAway, lost: () => void again() }
+
 /** Bring back what was kept, and keep every change from now on. */
 export async function begin(): Promise<void> {
-  const opening = openBase('nestwright', { blocked: () => setDesk({ trouble: 'older' }), closed: givenAway })
+  const opening = openBase('nestwright', CALLS)
   const late = new Promise<'late'>((resolve) => setTimeout(() => resolve('late'), PATIENCE))
   const first = await Promise.race([opening, late]).catch(() => null)
   if (first === 'late') void opening.then(beginLate, cannotKeep)
@@ -47,6 +50,21 @@ async function beginLate(base: Base): Promise<void> {
 function cannotKeep(): void {
   setSaved('failed')
   setDesk({ trouble: 'none' })
+}
+
+/** Milliseconds until a database that was taken away is asked for again. */
+const PAUSES = [0, 300, 1000, 3000]
+
+/** The maker has cleared what the browser keeps, or the disk failed. */
+async function again(): Promise<void> {
+  close()
+  setSaved('failed')
+  for (const pause of PAUSES) {
+    await new Promise((resolve) => setTimeout(resolve, pause))
+    const base = await openBase('nestwright', CALLS).catch(() => null)
+    if (base !== null) return beginAgain(base).catch(cannotKeep)
+  }
+  cannotKeep()
 }
 
 function givenAway(): void {

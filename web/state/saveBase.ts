@@ -61,11 +61,13 @@ interface Before extends DBSchema {
 export interface Calls {
   /** An older page holds the database open. */
   readonly blocked?: () => void
-  /** A newer page, or the maker's own clearing, wants it closed. */
+  /** A newer page wanted it closed. */
   readonly closed?: () => void
+  /** The browser has taken it away. */
+  readonly lost?: () => void
 }
 
-export async function openBase(name = 'nestwright', { blocked, closed }: Calls = {}): Promise<Base> {
+export async function openBase(name = 'nestwright', { blocked, closed, lost }: Calls = {}): Promise<Base> {
   return openDB<Kept>(name, 2, {
     async upgrade(db, from, _, work) {
       for (const store of ['cards', 'bases', 'edits', 'turns', 'versionBlocks', 'desk'] as const) {
@@ -80,7 +82,7 @@ export async function openBase(name = 'nestwright', { blocked, closed }: Calls =
       ;(event.target as IDBDatabase).close()
       closed?.()
     },
-    terminated: closed,
+    terminated: lost,
   })
 }
 
