@@ -259,6 +259,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await button(page, 'Change Moss').click()
       await page.getByLabel('Pattern of Moss').selectOption('sprigs')
       await expect(page.getByLabel('How its cloth may lie')).toHaveValue('one-way')
+      await expect(page.getByRole('img', { name: 'one-way' })).toBeVisible()
       const { violations } = await new AxeBuilder({ page }).include('.side').analyze()
       expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([])
     })

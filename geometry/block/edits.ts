@@ -5,9 +5,10 @@
  * Out     a name for the history and a change to apply to a draft of the block. A change that does not fit leaves the draft as it is.
  * Exact   places are added and turned as fractions, so four turns and a way there and back change nothing.
  */
-import { compare, type Rational, rational, subtract } from '../exact/rational.ts'
+import { compare, divide, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
 import { exactPoint, KIND_FACTS } from '../units/kinds.ts'
 import { boxAround, boxOf, type ExactBox, file, mirrorIn, shift, turnIn } from './boxes.ts'
+import { lengthOf } from './measure.ts'
 import type { Block, Border, Fabric, FilePoint, Length, Method, Mutable, Order, Position, PressAsked, Turn, Unit } from './values.ts'
 
 export type { Mutable }
@@ -278,10 +279,21 @@ export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?
       delete measure.round
       delete cloth?.usableWidth
       for (const unit of draft.units) delete unit.oversize
+      // Cloth is as large as it was: its prints are measured anew.
+      for (const { print } of draft.fabrics) if (print !== undefined) print.repeat = inOther(print.repeat, change.unit)
     }
     if (change.seam !== undefined) measure.seam = change.seam
   },
 })
+
+const CM_IN_AN_INCH = rational(254, 100)
+
+/** Inches to centimetres or back, as a ruler shows it: to the millimetre, to the sixteenth of an inch; never nothing. */
+function inOther(length: Length, unit: 'in' | 'cm'): number {
+  const other = unit === 'cm' ? multiply(lengthOf(length), CM_IN_AN_INCH) : divide(lengthOf(length), CM_IN_AN_INCH)
+  const parts = unit === 'cm' ? 10 : 16
+  return Math.max(1, Math.round(toNumber(other) * parts)) / parts
+}
 
 export const setGrid = (change: { readonly columns?: number; readonly rows?: number; readonly cell?: Length }): Edit => ({
   name: 'change the grid',

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import * as edits from '../../geometry/block/fabricEdits.ts'
-import type { Edit } from '../../geometry/block/edits.ts'
+import { type Edit, setMeasure } from '../../geometry/block/edits.ts'
 import { readBlock, writeBlock } from '../../geometry/block/read.ts'
 import type { Block, Print } from '../../geometry/block/values.ts'
 import { apply, redone, undone } from '../../web/state/history.ts'
@@ -27,6 +27,12 @@ const clothsOf = ({ units, borders }: Block): string[] => [
   ...units.flatMap(({ fabrics }) => Object.values(fabrics)),
   ...(borders ?? []).map(({ fabric }) => fabric),
 ]
+const plain = star([
+  ['b', 'b'],
+  ['b', 'b'],
+  ['b', 'b'],
+  ['b', 'b'],
+])
 const print: Print = { kind: 'stripes', second: '#102030', repeat: '1/2' }
 
 describe('edits of fabrics', () => {
@@ -96,7 +102,7 @@ describe('edits of fabrics', () => {
   })
 
   it('make a colour dragged over a print one step, and each other change of it a step of its own', () => {
-    let history = { block: star([]), past: [], future: [] } as ReturnType<typeof apply>
+    let history = { block: plain, past: [], future: [] } as ReturnType<typeof apply>
     history = {
       ...history,
       block: star([
@@ -114,6 +120,16 @@ describe('edits of fabrics', () => {
     ])
       history = apply(history, edit)
     expect(history.past).toHaveLength(3)
+  })
+
+  it('keep a print as large as it was when the measure changes: an inch is 2.54 cm by definition', () => {
+    const cm = (repeat: Print['repeat']): unknown => {
+      const before = checkEdit(plain, edits.setPrint('b', { ...print, repeat }))
+      return checkEdit(before, setMeasure({ unit: 'cm' })).fabrics[1]?.print?.repeat
+    }
+    expect([cm('1/2'), cm(4), cm('1/1000')]).toEqual([1.3, 10.2, 0.1])
+    const back = checkEdit({ ...plain, measure: { unit: 'cm' } }, edits.setPrint('b', { ...print, repeat: 2.5 }))
+    expect(checkEdit(back, setMeasure({ unit: 'in' })).fabrics[1]?.print?.repeat).toBe(1)
   })
 
   it('recolour several fabrics in one step: photographs give way to the colour', () => {

@@ -187,7 +187,7 @@ function Wishes({ ticks, change, block, background, fabrics, take }: WishesProps
       </fieldset>
       {tick('keepBackground', ground === undefined ? t('Keep the background') : t('Keep the background, {name}', { name: ground }))}
       {tick('sameAmounts', t('Only change places: as many patches of each fabric as now'))}
-      {tick('fewestBatches', t('Only those of the fewest batches of geese'))}
+      {block.units.some(({ kind }) => kind === 'goose') && tick('fewestBatches', t('Only those of the fewest batches of geese'))}
     </>
   )
 }

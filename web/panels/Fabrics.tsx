@@ -105,7 +105,10 @@ function Row({ fabric, count, open, toggle }: RowProps) {
           maxLength={80}
           onChange={(event) => edit(changeFabric(id, { name: event.target.value }))}
         />
-        <small>{count === 0 ? t('not used') : tn(count, 'one patch', '{n} patches')}</small>
+        <small>
+          {count === 0 ? t('not used') : tn(count, 'one patch', '{n} patches')}
+          {fabric.direction !== undefined && <Direction direction={fabric.direction} />}
+        </small>
       </div>
       <button type="button" className="unfold" aria-expanded={open} aria-controls={more} aria-label={t('Change {name}', { name })} onClick={toggle}>
         <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
@@ -120,5 +123,16 @@ function Row({ fabric, count, open, toggle }: RowProps) {
         )}
       </div>
     </li>
+  )
+}
+
+/** An arrow along the cloth: with one head where it has a top, with two where it may be turned half round. */
+function Direction({ direction }: { readonly direction: NonNullable<Fabric['direction']> }) {
+  const name = direction === 'one-way' ? t('one-way') : t('two-way')
+  return (
+    <svg className="direction" viewBox="0 0 10 16" width="9" height="14" role="img" aria-label={name}>
+      <title>{name}</title>
+      <path d={`M5 1V15M1.5 5 5 1l3.5 4${direction === 'two-way' ? 'M1.5 11 5 15l3.5-4' : ''}`} fill="none" stroke="currentColor" strokeWidth="1.7" />
+    </svg>
   )
 }

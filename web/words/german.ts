@@ -318,6 +318,8 @@ export const german: Catalogue = {
   'nothing stitched twice': 'nichts doppelt gesteppt',
   'on the board': 'auf dem Tisch',
   'one colour': 'eine Farbe',
+  'one-way': 'eine Richtung',
+  'two-way': 'zwei Richtungen',
   'one-way: has a top': 'eine Richtung: hat ein Oben',
   photograph: 'Foto',
   'put aside {when}': 'beiseitegelegt {when}',
