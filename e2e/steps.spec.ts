@@ -10,7 +10,8 @@ const DOT = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mP8z8DwHwA
 
 for (const { name, width, height } of SCREENS) {
   test.describe(name, () => {
-    test.use({ viewport: { width, height } })
+    // By day on the desk, by night on the tablet: the colours are judged too.
+    test.use({ viewport: { width, height }, colorScheme: width > 1000 ? 'light' : 'dark' })
 
     test('the steps of the star are told and drawn @both', async ({ page }) => {
       await openApp(page)

@@ -24,7 +24,13 @@ export const StepPicture = memo(function StepPicture({ drawing, fabrics, unit }:
   )
   return (
     <figure>
-      <img src={address} alt={t('Picture: {what}', { what: tell(drawing.title) })} style={{ width: Math.max(60, Math.round(wide * scale)) }} />
+      <img
+        src={address}
+        loading="lazy"
+        decoding="async"
+        alt={t('Picture: {what}', { what: tell(drawing.title) })}
+        style={{ width: Math.max(60, Math.round(wide * scale)) }}
+      />
       <figcaption aria-hidden="true">{tell(drawing.title)}</figcaption>
     </figure>
   )
