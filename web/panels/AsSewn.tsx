@@ -2,6 +2,7 @@
 import { useMemo } from 'react'
 import { asSewn } from '../../geometry/index.ts'
 import { keepLaid, look, replace, useStore, useTold } from '../state/store.ts'
+import { t, tell, tn } from '../words/words.ts'
 import { summary } from './FindingsLine.tsx'
 
 export function AsSewn() {
@@ -11,55 +12,51 @@ export function AsSewn() {
   const said = useMemo(() => (laid === null ? null : asSewn(laid, block)), [laid, block])
   return (
     <section aria-labelledby="sewn-title">
-      <h2 id="sewn-title">As it came out</h2>
+      <h2 id="sewn-title">{t('As it came out')}</h2>
       {laid === null || said === null ? (
         <>
           <p className="hint">
-            Did it come out otherwise than you laid it? Keep this layout, then turn and swap units on the board until it looks like what you sewed.
+            {t(
+              'Did it come out otherwise than you laid it? Keep this layout, then turn and swap units on the board until it looks like what you sewed.',
+            )}
           </p>
           <div className="buttons">
             <button
               type="button"
               onClick={() => {
                 keepLaid(block)
-                look({ notice: 'This layout is kept as laid. Now make the board look like what you sewed.' })
+                look({ notice: t('This layout is kept as laid. Now make the board look like what you sewed.') })
               }}
             >
-              Keep this as laid
+              {t('Keep this as laid')}
             </button>
           </div>
         </>
       ) : (
         <>
           <p className="sum" data-testid="moves">
-            {said.moves.length === 0
-              ? 'It is as it was laid.'
-              : said.moves.length === 1
-                ? 'One move leads back:'
-                : `${said.moves.length} moves lead back${said.proved ? '' : ' (the fewest found)'}:`}
+            {movesWords(said)}
           </p>
           <ol className="moves">
             {said.moves.map(({ message }) => (
-              <li key={message}>{message}</li>
+              <li key={message}>{tell(message)}</li>
             ))}
           </ol>
           {said.differences.length > 0 && (
             <details className="order">
-              <summary>
-                {said.differences.length} {said.differences.length === 1 ? 'place looks' : 'places look'} otherwise
-              </summary>
+              <summary>{tn(said.differences.length, 'One place looks otherwise', '{n} places look otherwise')}</summary>
               <ul className="moves">
                 {said.differences.map(({ laid: id, message }) => (
                   <li key={id}>
                     <button type="button" className="plain" onClick={() => look({ chosen: [id] })}>
-                      {message}
+                      {tell(message)}
                     </button>
                   </li>
                 ))}
               </ul>
             </details>
           )}
-          {report !== null && <p className="hint">As it came out: {summary(report)}</p>}
+          {report !== null && <p className="hint">{t('As it came out: {summary}', { summary: summary(report) })}</p>}
           <div className="buttons">
             <button
               type="button"
@@ -69,14 +66,20 @@ export function AsSewn() {
                 keepLaid(null)
               }}
             >
-              Back to the layout
+              {t('Back to the layout')}
             </button>
             <button type="button" onClick={() => keepLaid(null)}>
-              Stop comparing
+              {t('Stop comparing')}
             </button>
           </div>
         </>
       )}
     </section>
   )
+}
+
+function movesWords({ moves, proved }: ReturnType<typeof asSewn>): string {
+  if (moves.length === 0) return t('It is as it was laid.')
+  if (proved || moves.length === 1) return tn(moves.length, 'One move leads back:', '{n} moves lead back:')
+  return t('{n} moves lead back (the fewest found):', { n: moves.length })
 }

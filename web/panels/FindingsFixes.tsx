@@ -10,6 +10,7 @@ import { bordersAround } from '../canvas/shapes.ts'
 import { Drawn } from '../canvas/views/Drawn.tsx'
 import { drawTried, type Preview, previewOf } from '../canvas/views/preview.ts'
 import { backToCloth, edit, look, now, tryOut, useStore } from '../state/store.ts'
+import { LARGE } from '../state/teller.ts'
 import { said, t, tn } from '../words/words.ts'
 import { editOf } from './fixes.ts'
 import { type Mend, mendsOf } from './mends.ts'
@@ -58,6 +59,8 @@ const TURNS: Readonly<Record<1 | 2 | 3, string>> = {
 function Try({ name, editOf: editFor }: { readonly name: string; readonly editOf: () => Edit }) {
   const [made, setMade] = useState<Preview | null>(null)
   const shown = useStore(({ preview }) => preview) === made && made !== null
+  // What a fix makes of a large block takes longer than a glance: it is worked out when asked for.
+  const large = useStore(({ history }) => history.block.units.length > LARGE)
   const firstTouch = useRef(false)
   const show = (): void => {
     const preview = made ?? previewOf(now().history.block, editFor())
@@ -76,12 +79,12 @@ function Try({ name, editOf: editFor }: { readonly name: string; readonly editOf
         type="button"
         className="fix"
         aria-pressed={shown}
-        onPointerEnter={(event) => event.pointerType === 'mouse' && show()}
+        onPointerEnter={(event) => event.pointerType === 'mouse' && !large && show()}
         onPointerLeave={(event) => event.pointerType === 'mouse' && document.activeElement !== event.currentTarget && hide()}
         onPointerDown={(event) => {
           firstTouch.current = event.pointerType !== 'mouse' && !shown
         }}
-        onFocus={show}
+        onFocus={large ? undefined : show}
         onBlur={hide}
         onClick={(event) => {
           if (firstTouch.current || !shown) {

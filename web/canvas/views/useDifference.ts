@@ -20,7 +20,8 @@ export function useDifference(): Changed | null {
   const edited = useStore((state) => state.edited)
   const { report } = useTold()
   const [, waited] = useState(0)
-  const asked = edited?.block === block && report !== null && edited.before.joins.length > 0
+  // Of a large block what was found before stands a moment longer.
+  const asked = edited?.block === block && report !== null && report !== edited.before && edited.before.joins.length > 0
   const large = asked && report.meetings.length > MANY && !isKnown(edited, report)
   useEffect(() => {
     if (!large || edited === null || report === null) return
