@@ -104,7 +104,7 @@ async function press(page: Page, ...keys: readonly string[]): Promise<void> {
 const before = { a: [0, 0], b: [3, 1], c: [1, 4], g: [4, 4] }
 
 test.describe('moving and changing places', () => {
-  test('by mouse: whole cells, halves with Alt, to the middle of the block; Escape forgets @both', async ({ page }) => {
+  test('by mouse: whole cells, halves with Alt, to the middle of the block; Escape forgets', async ({ page }) => {
     await openRoomy(page)
     await drag(page, [0.5, 0.5], [2.6, 2.4])
     expect(await places(page)).toEqual({ ...before, a: [2, 2] })
@@ -120,6 +120,18 @@ test.describe('moving and changing places', () => {
     await button(page, 'Undo').click()
     await button(page, 'Undo').click()
     expect(await places(page)).toEqual(before)
+  })
+
+  test('a unit is dragged, turned and taken back in every engine @both', async ({ page }) => {
+    await openRoomy(page)
+    await drag(page, [0.5, 0.5], [2.6, 2.4])
+    await expect(cell(page, [2, 2])).toContainText('Square a')
+    await expect(cell(page, [0, 0])).toContainText('empty')
+    await board(page).focus()
+    await press(page, 't')
+    await expect(cell(page, [2, 2])).toContainText('turned a quarter')
+    await press(page, 'Control+z', 'Control+z')
+    await expect(cell(page, [0, 0])).toContainText('Square a')
   })
 
   test('by mouse: dropped on a unit of its size the two change places, on another it says why not', async ({ page }) => {

@@ -32,7 +32,8 @@ import {
   type Unit,
 } from '../../geometry/index.ts'
 import { edit, look, now } from '../state/store.ts'
-import { outcome, repeating } from '../state/repeating.ts'
+import { outcome } from '../state/outcome.ts'
+import { repeating } from '../state/repeating.ts'
 import { said, t, tn } from '../words/words.ts'
 import { newUnit, type TrayKind } from './newUnit.ts'
 import { fits, pieceAt, unitById, unitsById } from './find.ts'

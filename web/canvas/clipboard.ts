@@ -1,7 +1,7 @@
 /** Units to and from the clipboard, as text that another tab, another block or another program can read. */
 import { broughtInto, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits } from '../../geometry/index.ts'
 import { edit, look, now } from '../state/store.ts'
-import { outcome } from '../state/repeating.ts'
+import { outcome } from '../state/outcome.ts'
 import { t, tn } from '../words/words.ts'
 import { attempt, freePlace } from './actions.ts'
 

@@ -5,9 +5,9 @@
  * Out     a new history; the same one where nothing changed.
  * Small   a step holds only what differs, written down as text: a day of edits of a large block stays a few megabytes.
  */
-import { type Objectish, produce } from 'immer'
 import type { Block, Edit } from '../../geometry/index.ts'
 import { type Change, changed, difference, packed, unpacked } from './difference.ts'
+import { outcome } from './outcome.ts'
 
 export interface Step {
   readonly name: string
@@ -25,10 +25,9 @@ export interface History {
 
 export const unedited = (block: Block): History => ({ block, past: [], future: [] })
 
-export function apply(history: History, { name, change, merge }: Edit): History {
-  const block = produce(history.block as Objectish, (draft) => {
-    change(draft as Parameters<typeof change>[0])
-  }) as Block
+export function apply(history: History, edit: Edit): History {
+  const { name, merge } = edit
+  const block = outcome(history.block, edit)
   if (block === history.block) return history
   const last = history.past.at(-1)
   if (merge === undefined || last?.merge !== merge || history.future.length > 0) return stepped(history, block, name, merge)
