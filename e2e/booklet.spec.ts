@@ -64,6 +64,8 @@ test('printing is taken back, and single pages, pictures and tables are saved', 
   await page.locator('.prints select').selectOption({ label: 'with its quilting line' })
   const svg = await saved(page, () => button(page, 'Save as SVG').click())
   expect(svg.bytes.toString()).toMatch(/^<svg [^>]*width="12\.25in" height="12\.25in"/)
+  await page.locator('.prints select').selectOption({ label: 'with its layers of cloth' })
+  expect((await saved(page, () => button(page, 'Save as SVG').click())).name).toBe('evening-star-example-layers.svg')
   const png = await saved(page, () => button(page, 'Save as PNG').click())
   // 12 1/4 in at 200 dots an inch. Width and height stand in the PNG's first chunk, IHDR (ISO/IEC 15948, 11.2.2).
   expect([png.bytes.readUInt32BE(16), png.bytes.readUInt32BE(20)]).toEqual([2450, 2450])

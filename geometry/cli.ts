@@ -181,9 +181,12 @@ function blockInside(file: string, bytes: Uint8Array): string {
   return refuse(shown(file), 'is a PDF without a block file inside; give a block file, or a booklet printed here')
 }
 
+/** More than any block file holds: a PDF made to fill the memory does not. */
+const MOST_UNPACKED = 1 << 26
+
 function unpacked({ bytes, packed }: Embedded): string {
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(packed ? inflateSync(bytes) : bytes)
+    return new TextDecoder('utf-8', { fatal: true }).decode(packed ? inflateSync(bytes, { maxOutputLength: MOST_UNPACKED }) : bytes)
   } catch {
     return ''
   }

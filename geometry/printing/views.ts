@@ -7,6 +7,7 @@
 import { cellOf } from '../block/measure.ts'
 import type { Block } from '../block/values.ts'
 import { toNumber } from '../exact/rational.ts'
+import { areaOf } from '../plane/convex.ts'
 import { routeLines, stitchedPoints } from '../quilting/lines.ts'
 import type { Ditch, Findings, Join } from '../values.ts'
 import type { Drawing, Mark, Spot } from '../writing/booklet/values.ts'
@@ -36,6 +37,35 @@ const WEIGHT = 1.8
 export function viewSvg(view: View, report: ViewedReport, block: Block): string {
   return drawingSvg(viewDrawing(view, report, block), { unit: report.measure.unit, fabrics: block.fabrics, look: LOOKS[view], weight: WEIGHT })
 }
+
+/** A convex piece of the block with the layers of cloth on it: x, y, x, y … in cells. */
+export interface LayeredCell {
+  readonly poly: readonly number[]
+  readonly layers: number
+}
+
+/** Layers of cloth, the thickest darkest as `colourOf` has it; each number stands once, where it fills most. */
+export function layersSvg(cells: readonly LayeredCell[], report: ViewedReport, block: Block, colourOf: (layers: number) => string): string {
+  const { width, height, put } = placedOn(report, block)
+  const largest = new Map<number, LayeredCell>()
+  for (const cell of cells) if (sizeOf(cell) > sizeOf(largest.get(cell.layers))) largest.set(cell.layers, cell)
+  const areas = cells.map(
+    ({ poly, layers }): Mark => ({ sort: 'area', outline: spotsOf(poly).map(put), fabric: String(layers), side: 'right', line: 'none' }),
+  )
+  const numbers = [...largest.values()].map(
+    ({ poly, layers }): Mark => ({ sort: 'text', at: middle(spotsOf(poly).map(put)), text: String(layers), size: 'normal', align: 'middle' }),
+  )
+  const drawing = { width, height, marks: [...areas, ...numbers], title: `${block.name}, layers of cloth` }
+  const fabrics = [...largest.keys()].map((layers) => ({ id: String(layers), name: String(layers), colour: colourOf(layers) }))
+  return drawingSvg(drawing, { unit: report.measure.unit, fabrics, weight: WEIGHT })
+}
+
+const sizeOf = (cell: LayeredCell | undefined): number => (cell === undefined ? 0 : Math.abs(areaOf(cell.poly)))
+
+const spotsOf = (poly: readonly number[]): Spot[] => poly.flatMap((x, at): Spot[] => (at % 2 === 0 ? [[x, poly[at + 1] as number]] : []))
+
+const middle = (spots: readonly Spot[]): Spot =>
+  [0, 1].map((axis) => spots.reduce((sum, spot) => sum + (spot[axis] as number), 0) / spots.length) as unknown as Spot
 
 export function viewDrawing(view: View, report: ViewedReport, block: Block): Drawing {
   const placed = placedOn(report, block)

@@ -1,7 +1,7 @@
 /** One pen draws screens, pages and files alike: what SVG is told is what the page is told; and what lies inside a PDF is found again. */
 import { deflateSync } from 'node:zlib'
 import { describe, expect, it } from 'vitest'
-import { type Block, type Drawing, drawingSvg, filesInPdf, isPdf, report, VIEWS, viewDrawing, viewSvg } from '../../geometry/index.ts'
+import { type Block, type Drawing, drawingSvg, filesInPdf, isPdf, layersSvg, report, VIEWS, viewDrawing, viewSvg } from '../../geometry/index.ts'
 import { clothsOf } from '../../geometry/printing/cloths.ts'
 import { draw } from '../../geometry/printing/draw.ts'
 import type { Paint, Surface, Way } from '../../geometry/printing/pen.ts'
@@ -150,6 +150,51 @@ describe('views of a block', () => {
     expect(first('wrong')).toEqual(first('cloth').map(([x, y]) => [12 - x, y]))
   })
 })
+
+it('draws layers of cloth, each number once where it fills most', () => {
+  const cells = [
+    { poly: [0, 0, 4, 0, 4, 2, 0, 2], layers: 1 },
+    { poly: [0, 2, 4, 2, 4, 3, 0, 3], layers: 3 },
+    { poly: [0, 3, 4, 3, 4, 4, 0, 4], layers: 3 },
+  ]
+  const svg = layersSvg(cells, report(STAR), STAR, (layers) => (layers === 1 ? '#eeeeee' : '#333333'))
+  // A cell is 3 in: 216 points; the picture begins 9 points in.
+  expect(svg).toContain('M9 9L873 9L873 441L9 441Z')
+  expect([...svg.matchAll(/fill="(#eeeeee|#333333)"/g)].map(([, colour]) => colour)).toEqual(['#eeeeee', '#333333', '#333333'])
+  expect([...svg.matchAll(/>(\d+)<\/text>/g)].map(([, number]) => number)).toEqual(['1', '3'])
+})
+
+describe('the wrong side', () => {
+  const said = report(STAR)
+  const patches = new Map(
+    said.patches.map((patch) => [patch.id, patch.corners.map((corner) => corner.map((cell) => Number(cell) * 3) as [number, number])]),
+  )
+  const sides = new Map(said.joins.map(({ id, sides }) => [id, sides]))
+  const partsOf = (piece: string): string[] => sides.get(piece)?.flatMap(partsOf) ?? [piece]
+
+  it('has an arrow on each seam that points over the cloth it is pressed toward', () => {
+    const arrows = viewDrawing('wrong', said, STAR).marks.flatMap((mark) => (mark.sort === 'arrow' ? [mark] : []))
+    expect(arrows).toHaveLength(said.joins.length)
+    said.joins.forEach(({ sides, press }, at) => {
+      const [x, y] = (arrows[at] ?? { to: [-1, -1] as const }).to
+      // The wrong side is mirrored: 12 in less x is where it lies from the right side.
+      const toward = partsOf(sides[press.toward as 0 | 1]).some((patch) => inside(patches.get(patch) ?? [], [12 - x, y]))
+      expect([at, toward]).toEqual([at, true])
+    })
+  })
+})
+
+/** By the number of sides that a ray to the right crosses. */
+function inside(corners: readonly (readonly [number, number])[], [x, y]: readonly [number, number]): boolean {
+  return (
+    corners.filter(([ax, ay], at) => {
+      const [bx, by] = corners.at(at - 1) as readonly [number, number]
+      return ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)
+    }).length %
+      2 ===
+    1
+  )
+}
 
 describe('a file inside a PDF', () => {
   const block = '{"format":"nestwright.block"}'

@@ -7,6 +7,7 @@ import {
   PAPER_NAMES,
   PAPERS,
   type Paper,
+  layersSvg,
   quiltingRoute,
   SINGLE_PAGES,
   type SinglePage,
@@ -16,6 +17,7 @@ import {
   type View,
   viewSvg,
 } from '../../geometry/index.ts'
+import { colourOfLayers } from '../canvas/layers.ts'
 import { download, fileName } from '../state/download.ts'
 import { look, useStore, useTold } from '../state/store.ts'
 import { said, t } from '../words/words.ts'
@@ -30,13 +32,16 @@ const SINGLE: Readonly<Record<SinglePage, string>> = {
   templates: said('Templates'),
 }
 
-const VIEW_NAMES: Readonly<Record<View, string>> = {
+type Pictured = View | 'layers'
+
+const VIEW_NAMES: Readonly<Record<Pictured, string>> = {
   cloth: said('in cloth'),
   value: said('in greys'),
   outline: said('in outlines'),
   wrong: said('from the wrong side'),
   seams: said('with its seams numbered'),
   quilting: said('with its quilting line'),
+  layers: said('with its layers of cloth'),
 }
 
 const KEPT = 'nestwright.paper'
@@ -144,11 +149,18 @@ function usePrinting(): {
 }
 
 function Pictures({ block }: { readonly block: Block }) {
-  const [view, setView] = useState<View>('cloth')
+  const [chosen, setChosen] = useState<Pictured>('cloth')
   const { report } = useTold()
+  const deep = useStore((state) => state.deep)
   if (report === null) return null
+  // Layers are counted beside the page: until then there is nothing to draw.
+  const views: readonly Pictured[] = deep?.block === block && deep.layered.cells.length > 0 ? [...VIEWS, 'layers'] : VIEWS
+  const view = views.includes(chosen) ? chosen : 'cloth'
   const name = `${fileName(block.name)}-${view}`
-  const svg = (): string => viewSvg(view, view === 'quilting' ? { ...report, ditch: quiltingRoute(block) } : report, block)
+  const svg = (): string => {
+    if (view === 'layers') return layersSvg(deep?.layered.cells ?? [], report, block, colourOfLayers)
+    return viewSvg(view, view === 'quilting' ? { ...report, ditch: quiltingRoute(block) } : report, block)
+  }
   const savePng = async (): Promise<void> => {
     try {
       download(`${name}.png`, await pngOf(svg()), 'image/png')
@@ -161,8 +173,8 @@ function Pictures({ block }: { readonly block: Block }) {
       <h3>{t('A picture to scale')}</h3>
       <label className="view">
         {t('The block')}
-        <select value={view} onChange={(event) => setView(event.target.value as View)}>
-          {VIEWS.map((one) => (
+        <select value={view} onChange={(event) => setChosen(event.target.value as Pictured)}>
+          {views.map((one) => (
             <option key={one} value={one}>
               {t(VIEW_NAMES[one])}
             </option>
