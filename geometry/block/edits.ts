@@ -223,14 +223,18 @@ export const changeFabric = (id: string, change: { readonly name?: string; reado
   },
 })
 
+/** Fabrics that some patch, border or corner square is cut from. */
+export const fabricsUsed = ({ units, borders }: Block): Set<string> =>
+  new Set([
+    ...units.flatMap(({ fabrics }) => Object.values(fabrics)),
+    ...(borders ?? []).flatMap(({ fabric, corner }) => [fabric, ...(corner === undefined ? [] : [corner])]),
+  ])
+
 /** A fabric that some patch or border is cut from stays. */
 export const removeFabric = (id: string): Edit => ({
   name: 'remove a fabric',
   change: (draft) => {
-    const used =
-      draft.units.some(({ fabrics }) => Object.values(fabrics).includes(id)) ||
-      (draft.borders ?? []).some(({ fabric, corner }) => fabric === id || corner === id)
-    if (!used && hasFabric(draft, id)) draft.fabrics = draft.fabrics.filter((fabric) => fabric.id !== id)
+    if (!fabricsUsed(draft as Block).has(id) && hasFabric(draft, id)) draft.fabrics = draft.fabrics.filter((fabric) => fabric.id !== id)
   },
 })
 

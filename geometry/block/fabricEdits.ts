@@ -68,7 +68,10 @@ export const exchangeFabrics = (one: string, other: string): Edit => ({
     if (fabricOf(draft, one) === undefined || fabricOf(draft, other) === undefined || one === other) return
     const swapped = (fabric: string): string => (fabric === one ? other : fabric === other ? one : fabric)
     for (const unit of draft.units) for (const name of Object.keys(unit.fabrics)) unit.fabrics[name] = swapped(unit.fabrics[name] as string)
-    for (const border of draft.borders ?? []) border.fabric = swapped(border.fabric)
+    for (const border of draft.borders ?? []) {
+      border.fabric = swapped(border.fabric)
+      if (border.corner !== undefined) border.corner = swapped(border.corner)
+    }
   },
 })
 

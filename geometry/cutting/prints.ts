@@ -68,15 +68,13 @@ export function printAdvice(alike: Alike, row: UnitRow, { fabrics: cloths }: Blo
   const names = fabrics.map((fabric) => cloths.find(({ id }) => id === fabric)?.name ?? fabric)
   const where =
     units.length === alike.units.length ? (units.length === 1 ? 'this unit' : 'these units') : `${units.length} of ${alike.units.length} units`
-  return [
-    {
-      code: 'print',
-      at: placeOf(first),
-      units: units.map(({ id }) => id),
-      message: `The print of ${names.join(' and ')} will lie ${how} in ${where}.`,
-    },
-  ]
+  const ids = units.map(({ id }) => id)
+  const called = ids.length <= FEW_IDS && ids.length < alike.units.length ? ` (${ids.join(', ')})` : ''
+  return [{ code: 'print', at: placeOf(first), units: ids, message: `The print of ${names.join(' and ')} will lie ${how} in ${where}${called}.` }]
 }
+
+/** So many units are called by their ids. */
+const FEW_IDS = 6
 
 const placeOf = (unit: Unit): ReportPoint => (unit.kind === 'polygon' ? unit.corners[0] : unit.at) as ReportPoint
 

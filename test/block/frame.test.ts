@@ -1,7 +1,8 @@
 /** Corner squares in borders: laid, sewn, cut. */
 import { produce } from 'immer'
 import { describe, expect, it } from 'vitest'
-import { recolourAll, removeFabric, setOversize } from '../../geometry/block/edits.ts'
+import { fabricsUsed, recolourAll, removeFabric, setOversize } from '../../geometry/block/edits.ts'
+import { exchangeFabrics } from '../../geometry/block/fabricEdits.ts'
 import type { Border } from '../../geometry/block/values.ts'
 import { report } from '../../geometry/report.ts'
 import type { Report } from '../../geometry/values.ts'
@@ -87,5 +88,14 @@ describe('units cut larger', () => {
     ])
     expect(some.advice).toMatchObject([{ code: 'oversize', units: ['m'] }])
     expect(some.units.find(({ kind }) => kind === 'square')).toEqual(report(block).units.find(({ kind }) => kind === 'square'))
+  })
+})
+
+describe('fabrics of corner squares', () => {
+  const block = star(WINGS, { borders: [{ finishedWidth: 1, fabric: 'b', corner: 'c' }] })
+
+  it('are exchanged with the rest, and counted as used', () => {
+    expect(produce(block, exchangeFabrics('c', 'd').change as never).borders).toEqual([{ finishedWidth: 1, fabric: 'b', corner: 'd' }])
+    expect([...fabricsUsed(block)].sort()).toEqual(['a', 'b', 'c', 'd'])
   })
 })

@@ -67,16 +67,16 @@ export function piecesOfUnit(unit: Unit, dx = 0, dy = 0): Piece[] {
   }))
 }
 
-/** The strips of the borders, inner first: sides, then top and bottom. */
+/** The strips of the borders, inner first: sides, then top and bottom; and their corner squares. */
 export function piecesOfBorders(block: Block): Piece[] {
   const [cell, { columns, rows }] = [toNumber(cellOf(block)), block.grid]
   let inner = 0
-  return (block.borders ?? []).flatMap(({ fabric, finishedWidth }) => {
+  return (block.borders ?? []).flatMap(({ fabric, corner, finishedWidth }) => {
     const outer = inner + number(finishedWidth) / cell
-    const strip = (name: string, x0: number, y0: number, x1: number, y1: number): Piece => ({
+    const strip = (name: string, x0: number, y0: number, x1: number, y1: number, cloth = fabric): Piece => ({
       unit: null,
       name,
-      fabric,
+      fabric: cloth,
       corners: [
         [x0, y0],
         [x1, y0],
@@ -87,8 +87,16 @@ export function piecesOfBorders(block: Block): Piece[] {
     const strips = [
       strip('left', -outer, -inner, -inner, rows + inner),
       strip('right', columns + inner, -inner, columns + outer, rows + inner),
-      strip('top', -outer, -outer, columns + outer, -inner),
-      strip('bottom', -outer, rows + inner, columns + outer, rows + outer),
+      ...(corner === undefined
+        ? [strip('top', -outer, -outer, columns + outer, -inner), strip('bottom', -outer, rows + inner, columns + outer, rows + outer)]
+        : [
+            strip('top', -inner, -outer, columns + inner, -inner),
+            strip('topLeft', -outer, -outer, -inner, -inner, corner),
+            strip('topRight', columns + inner, -outer, columns + outer, -inner, corner),
+            strip('bottom', -inner, rows + inner, columns + inner, rows + outer),
+            strip('bottomLeft', -outer, rows + inner, -inner, rows + outer, corner),
+            strip('bottomRight', columns + inner, rows + inner, columns + outer, rows + outer, corner),
+          ]),
     ]
     inner = outer
     return strips

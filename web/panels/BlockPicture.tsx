@@ -78,10 +78,16 @@ function fillIn({ fabrics }: Block, id: string, turn: Turn, cloth: Scale): strin
 /** From the outside in, each over the one around it. */
 function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number, cloth: Scale): void {
   let out = around
-  for (const { finishedWidth, fabric } of [...(block.borders ?? [])].reverse()) {
+  const { columns, rows } = block.grid
+  for (const { finishedWidth, fabric, corner } of [...(block.borders ?? [])].reverse()) {
+    const wide = number(finishedWidth) / cloth.cell
     pen.fillStyle = fillIn(block, fabric, 0, cloth)
-    pen.fillRect(-out, -out, block.grid.columns + 2 * out, block.grid.rows + 2 * out)
-    out -= number(finishedWidth) / cloth.cell
+    pen.fillRect(-out, -out, columns + 2 * out, rows + 2 * out)
+    if (corner !== undefined) {
+      pen.fillStyle = fillIn(block, corner, 0, cloth)
+      for (const x of [-out, columns + out - wide]) for (const y of [-out, rows + out - wide]) pen.fillRect(x, y, wide, wide)
+    }
+    out -= wide
   }
   pen.clearRect(0, 0, block.grid.columns, block.grid.rows)
 }

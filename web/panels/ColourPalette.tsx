@@ -1,6 +1,6 @@
 /** Colours from a photograph: they become fabrics, or recolour those that are used, light for light and dark for dark. */
 import { type ChangeEvent, useEffect, useRef, useState } from 'react'
-import { addFabrics, coloursByValue, freshId, type PaletteColour, recolourFabrics } from '../../geometry/index.ts'
+import { addFabrics, coloursByValue, fabricsUsed, freshId, type PaletteColour, recolourFabrics } from '../../geometry/index.ts'
 import { askColour } from '../state/colour.ts'
 import { pixelsOfPhoto } from '../state/photo.ts'
 import { edit, look, now, useStore } from '../state/store.ts'
@@ -118,7 +118,7 @@ function addAll(palette: readonly PaletteColour[]): void {
 /** The fabrics that are used; all of them where none is. */
 function recolour(palette: readonly PaletteColour[]): void {
   const { block } = now().history
-  const used = new Set([...block.units.flatMap(({ fabrics }) => Object.values(fabrics)), ...(block.borders ?? []).map(({ fabric }) => fabric)])
+  const used = fabricsUsed(block)
   const fabrics = block.fabrics.filter(({ id }) => used.size === 0 || used.has(id))
   const colours = coloursByValue(
     fabrics,

@@ -1,5 +1,5 @@
 /** Light and dark: the fabrics by their lightness, and neighbours that can hardly be told apart from across the room. */
-import { type Block, type Blur, BLURS_BELOW, type Fabric, meanLightness, sayLength } from '../../geometry/index.ts'
+import { type Block, type Blur, BLURS_BELOW, type Fabric, fabricsUsed, meanLightness, sayLength } from '../../geometry/index.ts'
 import { useBlurs } from '../state/colour.ts'
 import { look, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
@@ -28,7 +28,7 @@ export function ColourValue() {
 
 /** The fabrics that are used, the lightest first, each over its grey. */
 function Scale({ block }: { readonly block: Block }) {
-  const used = new Set([...block.units.flatMap(({ fabrics }) => Object.values(fabrics)), ...(block.borders ?? []).map(({ fabric }) => fabric)])
+  const used = fabricsUsed(block)
   const scale = block.fabrics
     .filter(({ id }) => used.has(id))
     .map((fabric) => ({ fabric, lightness: meanLightness(fabric) }))

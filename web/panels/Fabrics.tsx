@@ -32,12 +32,15 @@ function add(): void {
   look({ notice: t('{name} is added at the end of the list.', { name }) })
 }
 
-/** How many patches and border strips are cut from each fabric. */
+/** How many patches, border strips and corner squares are cut from each fabric. */
 function countsOf({ units, borders }: Block): ReadonlyMap<string, number> {
   const counts = new Map<string, number>()
   const count = (id: string, by: number): void => void counts.set(id, (counts.get(id) ?? 0) + by)
   for (const { fabrics } of units) for (const id of Object.values(fabrics)) count(id, 1)
-  for (const { fabric } of borders ?? []) count(fabric, 4)
+  for (const { fabric, corner } of borders ?? []) {
+    count(fabric, 4)
+    if (corner !== undefined) count(corner, 4)
+  }
   return counts
 }
 
