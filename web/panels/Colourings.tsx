@@ -231,7 +231,7 @@ function List({ page, from, setFrom, base, block, compared, setCompared }: ListP
               type="button"
               className="card"
               aria-pressed={isOn(page, one.colouring, block)}
-              aria-label={sentenceOf(one, page)}
+              aria-label={sentenceOf(one, page, base.fabrics)}
               onClick={() => put(one, page)}
             >
               <Pictured {...picture} colouring={one.colouring} />
@@ -286,12 +286,19 @@ function judged({ batches, clashes }: JudgedColouring): string[] {
   ]
 }
 
-function sentenceOf(one: Numbered, { present }: ColouringPage): string {
+/** How many of the patches that may change are of each fabric, in the order of the list. */
+function amounts({ fabrics: taken }: JudgedColouring, fabrics: readonly Fabric[]): string[] {
+  return fabrics.flatMap(({ id, name }) => {
+    const n = taken.filter((one) => one === id).length
+    return n === 0 ? [] : [t('{n} of {name}', { n, name })]
+  })
+}
+
+function sentenceOf(one: Numbered, { present }: ColouringPage, fabrics: readonly Fabric[]): string {
   const { symmetry } = one.colouring
   const kept = symmetry > 1 ? [t('kept by {n} turns and mirrors', { n: symmetry })] : []
-  return [one.colouring === present ? t('The block as it was') : t('Take colouring {n}', { n: one.number }), ...judged(one.colouring), ...kept].join(
-    ', ',
-  )
+  const which = one.colouring === present ? t('The block as it was') : t('Take colouring {n}', { n: one.number })
+  return [which, ...amounts(one.colouring, fabrics), ...judged(one.colouring), ...kept].join(', ')
 }
 
 function isOn({ slots }: ColouringPage, { fabrics }: JudgedColouring, block: Block): boolean {

@@ -318,6 +318,7 @@ export const german: Catalogue = {
   'nothing stitched twice': 'nichts doppelt gesteppt',
   'on the board': 'auf dem Tisch',
   'one colour': 'eine Farbe',
+  '{n} of {name}': '{n} aus {name}',
   'one-way': 'eine Richtung',
   'two-way': 'zwei Richtungen',
   'one-way: has a top': 'eine Richtung: hat ein Oben',
