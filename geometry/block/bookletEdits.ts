@@ -45,13 +45,13 @@ function onStep(draft: Draft, key: string, change: (step: DraftStep) => void): v
   })
 }
 
-/** Her words instead of the program's; `of`: the program's as they stand now, by which it is told later whether the block has moved on. */
+/** Her words instead of the program's, or the program's again where she leaves none; `of`: the program's as they stand now, by which it is told later whether the block has moved on. */
 export const editStep = (key: string, words: string, of: string): Edit => ({
   name: 'change the words of a step',
   merge: `booklet step ${key}`,
   change: (draft) =>
     onStep(draft, key, (step) => {
-      if (words === of) {
+      if (words === of || words.trim() === '') {
         delete step.words
         delete step.of
       } else {

@@ -72,6 +72,12 @@ describe('edits of the booklet', () => {
     expect(edited(back, setStepNote(key, ''), setStepPhotograph(key, null))).not.toHaveProperty('booklet')
   })
 
+  it('take the program’s words again where none are left', () => {
+    const own = edited(STAR, words(STAR, GEESE, 'My way.'))
+    const { key, sentences } = titled(own, GEESE)
+    expect(edited(own, editStep(key, ' ', programWords(sentences)))).not.toHaveProperty('booklet')
+  })
+
   it('leave nothing behind where the words are the program’s own', () => {
     const { key, sentences } = titled(STAR, GEESE)
     expect(edited(STAR, editStep(key, programWords(sentences), programWords(sentences)))).not.toHaveProperty('booklet')

@@ -74,7 +74,7 @@ export function benchOf(report: Report, block: Block): Bench {
     seam,
     seamSaid: sayExact(seam, unit),
     cell,
-    fabric: (id) => fabrics.get(id)?.name ?? id,
+    fabric: (id) => oneLine(fabrics.get(id)?.name ?? id),
     colour: (id) => fabrics.get(id)?.colour ?? '#888888',
     patches: new Map(
       report.patches.map(({ id, unit: of, name, fabric, corners }) => [id, { id, unit: of, name, fabric, corners: corners.map(place) }]),
@@ -88,6 +88,10 @@ export function benchOf(report: Report, block: Block): Bench {
     letterOf: (row) => letter(report.units.indexOf(row)),
   }
 }
+
+/** A name stands in a sentence: no line ends in it, and nothing that a terminal would obey. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must go.
+export const oneLine = (name: string): string => name.replace(/[\s\u0000-\u001f\u007f-\u009f]+/g, ' ').trim() || 'unnamed'
 
 const numberOf = (position: Position): number => (typeof position === 'number' ? position : toNumber(parseRational(position) ?? { n: 0n, d: 1n }))
 
@@ -152,6 +156,9 @@ function looksOf(report: Report, block: Block, seams: ReadonlyMap<string, readon
     })
   })
 }
+
+/** A unit that its method cannot make has no letter: what is wrong with it stands on the first page. */
+export const NO_METHOD = '?'
 
 /** A … Z, AA, AB … */
 export function letter(place: number): string {

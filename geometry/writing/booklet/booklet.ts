@@ -8,7 +8,7 @@
 import type { Block } from '../../block/values.ts'
 import { ERRORS, type Report } from '../../values.ts'
 import { decimal, sayOne, saySize } from '../say.ts'
-import { type Bench, benchOf } from './bench.ts'
+import { type Bench, benchOf, oneLine } from './bench.ts'
 import { borderSteps } from './bordersPart.ts'
 import { CAUTIONS, cautionLine, seamAdvice } from './cautions.ts'
 import { cutSteps } from './cutPart.ts'
@@ -26,8 +26,8 @@ export function bookletOf(report: Report, block: Block): Booklet {
   const parts = PARTS.map(([key, title, steps]) => partOf(key, title, steps(bench), block, taken)).filter(({ steps }) => steps.length > 0)
   const { title = '', by = '', introduction = '' } = block.booklet ?? {}
   return {
-    title: title.trim() === '' ? block.name : title,
-    by,
+    title: oneLine(title.trim() === '' ? block.name : title),
+    by: by.trim() === '' ? '' : oneLine(by),
     introduction: introduction.trim() === '' ? ownIntroduction(bench) : introduction,
     language: 'en',
     unit: bench.unit,
@@ -106,7 +106,7 @@ function orphansOf({ booklet }: Block, taken: ReadonlySet<string>): OrphanedWord
 
 function ownIntroduction({ report, unit }: Bench): string {
   const { name, finished } = report.block
-  const said = name.trim() === '' ? 'This block' : `“${name}”`
+  const said = name.trim() === '' ? 'This block' : `“${oneLine(name)}”`
   return `${said} measures ${saySize(finished, unit)} finished. Read all steps once before you cut.`
 }
 

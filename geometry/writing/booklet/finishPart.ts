@@ -9,7 +9,7 @@ import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import type { Unit } from '../../block/values.ts'
 import { ruleOf } from '../../cutting/oneGo.ts'
 import { count, inWords, kindWords, listed, sayOne, saySize } from '../say.ts'
-import { type Bench, spotOf } from './bench.ts'
+import { type Bench, NO_METHOD, oneLine, spotOf } from './bench.ts'
 import { centreOfAll, type Extent, extentOf, grownBy, lengthOf, minus, patchesByUnit, plus, unitOf } from './cloth.ts'
 import type { Made } from './made.ts'
 import { boxAt, Sketch } from './sketch.ts'
@@ -23,7 +23,7 @@ export function frontPicture(bench: Bench): Drawing {
   for (const { corners, fabric } of bench.patches.values()) sketch.area(corners, fabric)
   const [wide, high] = bench.report.block.finished
   const borders = (bench.block.borders ?? []).length > 0 ? ', its borders on' : ''
-  return sketch.drawing(`${bench.report.block.name}, finished${borders}.`, Math.max(wide, high) * 0.01)
+  return sketch.drawing(`${oneLine(bench.report.block.name)}, finished${borders}.`, Math.max(wide, high) * 0.01)
 }
 
 export function layOutSteps(bench: Bench): Made[] {
@@ -63,8 +63,7 @@ export function layOutPicture(bench: Bench): Drawing {
   for (const { corners, fabric } of patches) sketch.area(corners, fabric)
   const units = patchesByUnit(patches)
   for (const { patches: own, unit } of units) {
-    const label = bench.lookOf.get(unit)?.label
-    if (label !== undefined && units.length <= MOST_LETTERED) sketch.text(centreOfAll(own), label)
+    if (units.length <= MOST_LETTERED) sketch.text(centreOfAll(own), bench.lookOf.get(unit)?.label ?? NO_METHOD)
   }
   const [wide, high] = bench.report.block.finished
   return sketch.drawing('The block laid out, each unit with its letter.', Math.max(wide, high) * 0.02)

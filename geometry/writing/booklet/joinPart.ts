@@ -7,7 +7,7 @@
  */
 import type { Join } from '../../values.ts'
 import { capital, inWords, listed, sayOne, saySize } from '../say.ts'
-import { type Bench, spotOf } from './bench.ts'
+import { type Bench, NO_METHOD, spotOf } from './bench.ts'
 import { lengthOf, minus } from './cloth.ts'
 import { inOrder, layoutPicture, placePicture, pressedRun, sewnNow } from './joinPictures.ts'
 import type { Made } from './made.ts'
@@ -30,7 +30,7 @@ interface Told {
   readonly name: (item: Item) => string
 }
 
-const unitName = ({ unit }: Item, bench: Bench): string => (unit === null ? 'the piece' : (bench.lookOf.get(unit)?.label ?? unit))
+const unitName = ({ unit }: Item, bench: Bench): string => (unit === null ? 'the piece' : (bench.lookOf.get(unit)?.label ?? NO_METHOD))
 
 /** In the block's last run each item has the name of its place. */
 function lineNames(runs: readonly Run[], names: ReadonlyMap<string, string>, bench: Bench): ReadonlyMap<string, string> {
