@@ -84,6 +84,10 @@ for (const [how, handOf] of HANDS) {
       await expect(copy).toHaveAccessibleName('Copy in column 1, row 1: as laid')
       await hand.press(copy)
       await expect(copy).toHaveAccessibleName('Copy in column 1, row 1: turned a quarter')
+      if (hand.name === 'keyboard') {
+        for (const key of ['ArrowRight', 'ArrowDown', 'ArrowLeft', 'ArrowLeft']) await page.keyboard.press(key)
+        await expect(page.getByRole('button', { name: /^Copy in column 1, row 2/ })).toBeFocused()
+      }
       // A star looks alike from every side, so turning alone helps nothing; its geese clash by their method's rule.
       await expect(sum(page)).toHaveText(alike ?? '')
       await hand.press(button(page, 'Turn and press for the fewest clashes'))
@@ -103,7 +107,7 @@ test('a mark on the board leads to its finding, and what one points at is shown'
   await expect(findings(page).getByRole('button', { name: /^Seams 1 and 2, across seam 3/ })).toBeFocused()
 })
 
-test('the whole block is turned and mirrored with a key, and what nests is said', async ({ page }) => {
+test('the whole block is turned and mirrored with a key, and what nests is said @both', async ({ page }) => {
   await openApp(page)
   await board(page).focus()
   await page.keyboard.press('b')
@@ -158,7 +162,7 @@ test('a fix that is tried where the board is out of sight is pictured beside it,
   expect(await barriers(page)).toEqual([])
 })
 
-test('motion is spared where the device asks for it', async ({ page }) => {
+test('motion is spared where the device asks for it @both', async ({ page }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' })
   await openApp(page)
   await button(page, 'Sewing order').click()
