@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { boxOf } from '../../geometry/index.ts'
 import type { Block, Unit } from '../../geometry/index.ts'
-import { carried, chosenBy, followed, type Gesture, pressed, resizing, type Scene, type Touch } from '../../web/canvas/hand.ts'
+import { carried, chosenBy, followed, type Gesture, landed, pressed, resizing, type Scene, type Touch } from '../../web/canvas/hand.ts'
 import { runOf } from '../../web/canvas/newUnit.ts'
 import type { Spot } from '../../web/canvas/shapes.ts'
 import { snapMove } from '../../web/canvas/snapping.ts'
@@ -97,6 +97,14 @@ describe('where a thing comes to lie', () => {
       { axis: 0, at: 5, from: 1, to: 4, sort: 'edge' },
       { axis: 0, at: 6, from: 1, to: 4, sort: 'edge' },
     ])
+  })
+})
+
+describe('a unit from the tray', () => {
+  it('comes to lie with its middle under the hand, on cells, halves, or in line', () => {
+    expect(landed('goose', [3.2, 5.4], false, sceneOf(block)).by).toEqual([2, 5])
+    expect(landed('square', [3.2, 6.1], true, sceneOf(block)).by).toEqual([2.5, 5.5])
+    expect(landed('square', [3.99, 6.5], false, sceneOf(block)).by, 'the middle of the block is within reach').toEqual([3.5, 6])
   })
 })
 

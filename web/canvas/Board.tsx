@@ -7,7 +7,23 @@
  * Keys      in `keys.ts`; everything that a pointer does, keys do.
  */
 import { type ClipboardEvent, type KeyboardEvent, type PointerEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
-import { canBecome, type Findings, type Layered, type Repeat, toFile, type Unit } from '../../geometry/index.ts'
+import {
+  type Block,
+  canBecome,
+  type Edit,
+  type Findings,
+  type Layered,
+  moveUnits,
+  placeUnit,
+  placeUnits,
+  type Repeat,
+  resizeUnits,
+  swapUnits,
+  toFile,
+  type Unit,
+} from '../../geometry/index.ts'
+import { outcome } from '../state/outcome.ts'
+import { repeating } from '../state/repeating.ts'
 import { look, now, tryOut, useStore, useTold } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 import { layRun, moveTo, placeAt, pourAt, replaceWith, resizeTo, sayNoSwap, swap, mirrorChosen, turnChosen } from './actions.ts'
@@ -18,15 +34,15 @@ import { clothPainting } from './cloth.ts'
 import { addCorner } from './drawing.ts'
 import { fits, getReady, pieceAt, unitById, unitsById } from './find.ts'
 import { CARRY, dropWith, type Held as HeldThing, useHeld } from './gestures.ts'
-import { aroundOf, carried, chosenBy, followed, type Gesture, pressed, resizing, type Scene, scaling, type Touch } from './hand.ts'
+import { aroundOf, carried, chosenBy, followed, type Gesture, landed, pressed, resizing, type Scene, scaling, type Touch } from './hand.ts'
 import { type Carry, carryOf, drawHeld, type Ghost, handlesOf, reachOf } from './held.ts'
 import { keyed } from './keys.ts'
 import { newUnit, sizeOfKind, type TrayKind } from './newUnit.ts'
 import { drawMarks, meetingsIndex } from './numbers.ts'
-import { type Frame, frameOf, snap } from './place.ts'
+import { type Frame, frameOf } from './place.ts'
 import { usePrints } from './prints.ts'
 import { around, bordersAround, linesOf, number, piecesOfUnit, rectOf, type Spot, spot, tiedTo } from './shapes.ts'
-import { snapPoint } from './snapping.ts'
+import { type Guide, snapPoint } from './snapping.ts'
 import { type Sheets, sheetsIn } from './stage.ts'
 import { type Still, stillOn } from './still.ts'
 import { tiler } from './tiles.ts'
@@ -139,14 +155,7 @@ export function Board() {
     look({ zoom: next, pan: [pan[0] + dx - dx * grown, pan[1] + dy - dy * grown] })
   }
 
-  function landing(thing: HeldThing): Spot {
-    const [x, y] = frame.toCells(...at({ clientX: thing.x, clientY: thing.y }))
-    if (thing.sort === 'fabric') return [x, y]
-    const {
-      size: [w, h],
-    } = rectOf(newUnit(block, thing.kind, [0, 0]))
-    return [snap(x - w / 2, false), snap(y - h / 2, false)]
-  }
+  const under = (thing: HeldThing): Spot => frame.toCells(...at({ clientX: thing.x, clientY: thing.y }))
 
   useEffect(() => {
     dropWith((thing) => {
@@ -154,8 +163,8 @@ export function Board() {
       if (box === undefined || thing.x < box.left || thing.x > box.right || thing.y < box.top || thing.y > box.bottom) return false
       const over = replacedBy(thing)
       if (thing.sort === 'unit' && over !== null) replaceWith(thing.kind, [over.id])
-      else if (thing.sort === 'unit') placeAt(thing.kind, landing(thing))
-      else pourAt(thing.fabric, landing(thing))
+      else if (thing.sort === 'unit') placeAt(thing.kind, landed(thing.kind, under(thing), thing.half, scene).by)
+      else pourAt(thing.fabric, under(thing))
       return true
     })
   })
@@ -291,12 +300,31 @@ export function Board() {
     return found === undefined ? -1 : report.meetings.indexOf(found.item)
   }
 
+  const fromTray = trayUnit()
   /** What is moved or laid, made into paths once for each gesture. */
   const movedIds = gesture?.sort === 'move' ? gesture.ids : null
   const movedCarry = useMemo(
     () => (movedIds === null ? null : carryOf(unitsById(block, movedIds).flatMap((unit) => piecesOfUnit(unit)))),
     [block, movedIds],
   )
+
+  /** What the gesture would make of the block if the hand let go now. */
+  function tried(): Edit | null {
+    if (gesture?.sort === 'move')
+      return gesture.swap === null ? moveUnits(gesture.ids, ...gesture.snapped.by) : swapUnits(gesture.ids[0] ?? '', gesture.swap)
+    if (gesture?.sort === 'run') return placeUnits(gesture.units)
+    if (gesture?.sort === 'resize') return resizeUnits(gesture.ids, gesture.to)
+    return fromTray === null || fromTray.over ? null : placeUnit(fromTray.unit)
+  }
+
+  /** A unit on its way from the tray: where it would lie, or which unit it would take the place of. */
+  function trayUnit(): { readonly unit: Unit; readonly over: boolean; readonly guides: readonly Guide[] } | null {
+    if (held?.sort !== 'unit') return null
+    const over = replacedBy(held)
+    if (over !== null) return { unit: newUnit(block, held.kind, over.kind === 'polygon' ? [0, 0] : over.at), over: true, guides: [] }
+    const { by, guides } = landed(held.kind, under(held), held.half, scene)
+    return { unit: newUnit(block, held.kind, by), over: false, guides }
+  }
 
   function ghosts(): readonly Ghost[] {
     if (gesture?.sort === 'move' && movedCarry !== null) return movedGhosts(gesture, movedCarry)
@@ -306,10 +334,9 @@ export function Board() {
       const pieces = unitsById(block, gesture.ids).flatMap((unit) => piecesOfUnit(unit))
       return [{ carry: carryOf(pieces.map((piece) => ({ ...piece, corners: piece.corners.map(scaled) }))), by: [0, 0], fits: gesture.fits }]
     }
-    if (held?.sort !== 'unit') return []
-    const over = replacedBy(held)
-    const unit = newUnit(block, held.kind, over === null ? landing(held) : rectOf(over).at)
-    return [{ carry: carryOf(piecesOfUnit(unit)), by: [0, 0], fits: over !== null || fits(block, [rectOf(unit)], new Set()) }]
+    if (fromTray === null) return []
+    const { unit, over } = fromTray
+    return [{ carry: carryOf(piecesOfUnit(unit)), by: [0, 0], fits: over || fits(block, [rectOf(unit)], new Set()) }]
   }
 
   function movedGhosts({ ids, snapped, fits: free, swap: other }: Extract<Gesture, { sort: 'move' }>, carry: Carry): readonly Ghost[] {
@@ -389,13 +416,14 @@ export function Board() {
   }, [report, numbers, meetings, faults, ring, frame, size, ink, paper, preview, difference])
   useEffect(() => {
     const drawing = view.tool === 'patch'
+    const images = imagesOfTried(block, tried(), view.repeat)
     const held = {
       block,
       chosen: gesture?.sort === 'move' || gesture?.sort === 'resize' ? [] : rects,
       handles,
-      ghosts: ghosts(),
-      left: movedCarry,
-      guides: gesture?.sort === 'move' && gesture.swap === null ? gesture.snapped.guides : [],
+      ghosts: [...images.ghosts, ...ghosts()],
+      left: [...(movedCarry === null ? [] : [movedCarry]), ...images.left],
+      guides: gesture?.sort === 'move' && gesture.swap === null ? gesture.snapped.guides : (fromTray?.guides ?? []),
       drawn: gesture?.sort === 'box' ? { from: gesture.from.at, to: gesture.to.at } : null,
       round: gesture?.sort === 'round' ? gesture.points.map((touch) => touch.at) : [],
       corners: drawing ? view.corners.map(spot) : [],
@@ -453,6 +481,25 @@ export function Board() {
       </div>
     </>
   )
+}
+
+/** Units above which images are made when the hand lets go, and not shown before. */
+const MOST_SHOWN = 1500
+
+/** While edits repeat: the images as they would lie, and where they lie now. */
+function imagesOfTried(block: Block, edit: Edit | null, repeat: Repeat): { readonly ghosts: readonly Ghost[]; readonly left: readonly Carry[] } {
+  if (edit === null || repeat === 'off' || block.units.length > MOST_SHOWN) return { ghosts: [], left: [] }
+  const own = outcome(block, edit)
+  const all = outcome(block, repeating(block, edit, repeat))
+  // What the edit itself makes is drawn by the hand; the rest of what changes are its images.
+  const images = all.units.filter(({ id }) => unitById(own, id) === unitById(block, id) && unitById(all, id) !== unitById(block, id))
+  const pieces = (units: readonly Unit[]): Carry => carryOf(units.flatMap((unit) => piecesOfUnit(unit)))
+  const room = images.every((unit) => fits(all, [rectOf(unit)], new Set([unit.id]), [unit]))
+  const left = unitsById(
+    block,
+    images.map(({ id }) => id),
+  )
+  return { ghosts: [{ carry: pieces(images), by: [0, 0], fits: room }], left: left.length === 0 ? [] : [pieces(left)] }
 }
 
 /** Cells by which a line of symmetry runs on beyond the block. */

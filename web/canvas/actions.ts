@@ -9,6 +9,7 @@ import {
   type Edit,
   fileBoxOf,
   type FileBox,
+  type FilePoint,
   freshId,
   keepsProportion,
   mirrorBlock,
@@ -249,7 +250,7 @@ export function freePlace(units: readonly Unit[]): Spot | null {
   )
 }
 
-export function placeAt(kind: TrayKind, at: Spot): boolean {
+export function placeAt(kind: TrayKind, at: FilePoint): boolean {
   const unit = newUnit(block(), kind, at)
   const laid = attempt(placeUnit(unit), t('Placed.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
   if (laid) look({ chosen: [unit.id], patch: null })

@@ -6,7 +6,7 @@ import { look } from '../state/store.ts'
 import type { TrayKind } from './newUnit.ts'
 
 export type Held =
-  | { readonly sort: 'unit'; readonly kind: TrayKind; readonly x: number; readonly y: number }
+  | { readonly sort: 'unit'; readonly kind: TrayKind; readonly x: number; readonly y: number /** Halves of cells too. */; readonly half: boolean }
   | { readonly sort: 'fabric'; readonly fabric: string; readonly x: number; readonly y: number }
 type Dropper = (held: Held) => boolean
 
@@ -42,13 +42,13 @@ interface Press {
   readonly pointerId: number
 }
 
-function carry(press: Press, what: (x: number, y: number) => Held): void {
+function carry(press: Press, what: (at: PointerEvent) => Held): void {
   let carried = false
   const move = (event: PointerEvent): void => {
     if (event.pointerId !== press.pointerId) return
     if (!carried && Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) < CARRY) return
     carried = true
-    hold(what(event.clientX, event.clientY))
+    hold(what(event))
   }
   const end = (event: PointerEvent): void => {
     if (event.pointerId !== press.pointerId) return
@@ -56,7 +56,7 @@ function carry(press: Press, what: (x: number, y: number) => Held): void {
     if (!carried || event.type !== 'pointerup') return
     // What was dragged to the board is laid down: the hand is empty again.
     look({ taking: null })
-    drop(what(event.clientX, event.clientY))
+    drop(what(event))
   }
   const letGo = (event: KeyboardEvent): void => {
     if (event.key === 'Escape') finish()
@@ -76,9 +76,9 @@ function carry(press: Press, what: (x: number, y: number) => Held): void {
 
 export function startPlacing(kind: TrayKind, press: Press): void {
   look({ taking: kind })
-  carry(press, (x, y) => ({ sort: 'unit', kind, x, y }))
+  carry(press, ({ clientX, clientY, altKey }) => ({ sort: 'unit', kind, x: clientX, y: clientY, half: altKey }))
 }
 
 export function startPouring(fabric: string, press: Press): void {
-  carry(press, (x, y) => ({ sort: 'fabric', fabric, x, y }))
+  carry(press, ({ clientX, clientY }) => ({ sort: 'fabric', fabric, x: clientX, y: clientY }))
 }

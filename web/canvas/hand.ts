@@ -22,7 +22,7 @@ import {
   divide,
 } from '../../geometry/index.ts'
 import { fits, pieceAt, unitById, unitsById, unitsIndex } from './find.ts'
-import { runOf, type TrayKind } from './newUnit.ts'
+import { runOf, sizeOfKind, type TrayKind } from './newUnit.ts'
 import { inside, number, piecesOfUnit, type Rect, rectOf, type Spot } from './shapes.ts'
 import { type Around, type Snapped, snapMove, snapPoint } from './snapping.ts'
 
@@ -130,6 +130,14 @@ export function aroundOf({ block, scale }: Scene, low: Spot, high: Spot, besides
     .filter(({ id }) => !besides.has(id))
     .slice(0, MOST_NEAR)
   return { grid: block.grid, units, half, reach: Math.min(0.3, REACH / scale) }
+}
+
+/** Where a unit from the tray comes to lie, its middle under the hand. */
+export function landed(kind: TrayKind, [x, y]: Spot, half: boolean, scene: Scene): Snapped {
+  const [w, h] = sizeOfKind(kind)
+  const low: Spot = [x - w / 2, y - h / 2]
+  const box: ExactBox = { low: [rational(0), rational(0)], high: [rational(w), rational(h)] }
+  return snapMove(box, low, aroundOf(scene, low, [low[0] + w, low[1] + h], new Set(), half))
 }
 
 function moved(gesture: Extract<Gesture, { sort: 'move' }>, touch: Touch, scene: Scene): Gesture {

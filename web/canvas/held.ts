@@ -77,7 +77,7 @@ export interface InHand {
   readonly handles: Handles | null
   readonly ghosts: readonly Ghost[]
   /** Where what is moved came from: covered with paper while it is away. */
-  readonly left: Carry | null
+  readonly left: readonly Carry[]
   readonly guides: readonly Guide[]
   /** The box that the hand draws, or the line round what it chooses; in pixels. */
   readonly drawn: { readonly from: Spot; readonly to: Spot } | null
@@ -244,15 +244,16 @@ function strokeShapes(pen: Pen, shapes: readonly (readonly Spot[])[], frame: Fra
 }
 
 function drawLeft(pen: Pen, { left, paper, ink }: InHand, frame: Frame): void {
-  if (left === null) return
-  pen.save()
-  pen.transform(...frame.matrix)
-  pen.fillStyle = paper
-  pen.fill(left.outlines)
-  pen.restore()
-  pen.globalAlpha = 0.35
-  stroke(pen, left.outlines, frame, ink, 1, [2, 4])
-  pen.globalAlpha = 1
+  for (const { outlines } of left) {
+    pen.save()
+    pen.transform(...frame.matrix)
+    pen.fillStyle = paper
+    pen.fill(outlines)
+    pen.restore()
+    pen.globalAlpha = 0.35
+    stroke(pen, outlines, frame, ink, 1, [2, 4])
+    pen.globalAlpha = 1
+  }
 }
 
 function drawGhost(pen: Pen, { carry, by, fits }: Ghost, block: Block, frame: Frame): void {

@@ -1,5 +1,5 @@
 /** A new unit of a kind, as it comes off the tray: its usual size, in the block's first fabrics. */
-import { type Block, freshId, type Kind, KIND_FACTS, type Unit } from '../../geometry/index.ts'
+import { type Block, type FilePoint, freshId, type Kind, KIND_FACTS, type Unit } from '../../geometry/index.ts'
 import { fits } from './find.ts'
 import type { Spot } from './shapes.ts'
 
@@ -17,7 +17,7 @@ const SIZES: Readonly<Record<TrayKind, readonly [number, number]>> = {
   'half-rectangle': [1, 2],
 }
 
-export function newUnit(block: Block, kind: TrayKind, at: readonly [number, number], id = freshId(block, kind)): Unit {
+export function newUnit(block: Block, kind: TrayKind, at: FilePoint, id = freshId(block, kind)): Unit {
   const names = kind === 'strips' ? ['strip1', 'strip2', 'strip3'] : KIND_FACTS[kind].names
   const ids = block.fabrics.map(({ id }) => id)
   const fabrics = Object.fromEntries(names.map((name, index) => [name, ids[(kind === 'strips' ? index : Math.min(index, 1)) % ids.length] as string]))

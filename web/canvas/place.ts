@@ -46,6 +46,3 @@ export function frameOf(
     matrix: mirrored ? [-scale, 0, 0, scale, left + extent.columns * scale, top] : [scale, 0, 0, scale, left, top],
   }
 }
-
-/** To whole cells, or to halves. */
-export const snap = (cells: number, half: boolean): number => (half ? Math.round(cells * 2) / 2 : Math.round(cells))
