@@ -4,6 +4,7 @@
  * In      ids of fabrics; patches by unit and name.
  * Out     named changes, as in `edits.ts`: what does not fit leaves the draft as it is.
  */
+import type { ClothColours } from '../colour/palette.ts'
 import { PRINT_FACTS } from '../colour/print.ts'
 import type { Draft, Edit } from './edits.ts'
 import type { Fabric, Print } from './values.ts'
@@ -99,15 +100,16 @@ export const colourPatches = (colours: readonly PatchColour[], name = 'take a co
   },
 })
 
-/** Colours for the fabrics named, in one step; they become plain where they were photographs. */
-export const recolourFabrics = (colours: Readonly<Record<string, string>>): Edit => ({
+/** Colours for the fabrics named, in one step, for cloth and print; they become plain where they were photographs. */
+export const recolourFabrics = (colours: Readonly<Record<string, ClothColours>>): Edit => ({
   name: 'recolour the fabrics',
   change: (draft) => {
     for (const fabric of draft.fabrics) {
-      const colour = Object.hasOwn(colours, fabric.id) ? colours[fabric.id] : undefined
-      if (colour === undefined) continue
-      fabric.colour = colour
+      const taken = Object.hasOwn(colours, fabric.id) ? colours[fabric.id] : undefined
+      if (taken === undefined) continue
+      fabric.colour = taken.colour
       if (fabric.print?.kind === 'photo') delete fabric.print
+      else if (fabric.print !== undefined) fabric.print.second = taken.second
     }
   },
 })

@@ -122,9 +122,21 @@ function nearest(lab: Lab, means: readonly Lab[]): number {
   return best
 }
 
+/** A colour for a cloth, and the colour beside it on the palette for what may be printed on it. */
+export interface ClothColours {
+  readonly colour: string
+  readonly second: string
+}
+
 /** The lightest fabric takes the lightest colour and the darkest the darkest: light stays light, dark stays dark. Colours as `paletteOf` gives them. */
-export function coloursByValue(fabrics: readonly Fabric[], colours: readonly string[]): Record<string, string> {
+export function coloursByValue(fabrics: readonly Fabric[], colours: readonly string[]): Record<string, ClothColours> {
   const sorted = fabrics.map((fabric) => ({ id: fabric.id, lightness: meanLightness(fabric) })).sort((one, other) => other.lightness - one.lightness)
   const last = Math.max(1, sorted.length - 1)
-  return Object.fromEntries(sorted.map(({ id }, rank) => [id, colours[Math.round((rank * (colours.length - 1)) / last)] as string]))
+  return Object.fromEntries(
+    sorted.map(({ id }, rank) => {
+      const place = Math.round((rank * (colours.length - 1)) / last)
+      const colour = colours[place] as string
+      return [id, { colour, second: colours[place + 1] ?? colours[place - 1] ?? colour }]
+    }),
+  )
 }

@@ -143,8 +143,14 @@ describe('edits of fabrics', () => {
       ]),
       edits.setPrint('b', { kind: 'photo', repeat: 4, photo }, '#334455'),
     )
-    const after = checkEdit(before, edits.recolourFabrics({ b: '#abcdef', c: '#123456' }))
+    const after = checkEdit(
+      before,
+      edits.recolourFabrics({ b: { colour: '#abcdef', second: '#111111' }, c: { colour: '#123456', second: '#111111' } }),
+    )
     expect(after.fabrics.map(({ colour }) => colour)).toEqual([FABRICS[0].colour, '#abcdef', '#123456', FABRICS[3].colour])
     expect(after.fabrics[1]?.print).toBeUndefined()
+    const striped = checkEdit(plain, edits.setPrint('c', print))
+    const other = checkEdit(striped, edits.recolourFabrics({ c: { colour: '#123456', second: '#fedcba' } }))
+    expect(other.fabrics[2]).toMatchObject({ colour: '#123456', print: { ...print, second: '#fedcba' } })
   })
 })

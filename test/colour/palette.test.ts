@@ -70,10 +70,14 @@ describe('recolouring by value', () => {
       fc.property(fc.array(hex, { minLength: 1, maxLength: 8 }), (colours) => {
         const light = [...colours].sort((a, b) => labOf(...channelsOf(b))[0] - labOf(...channelsOf(a))[0])
         const taken = coloursByValue(FABRICS, light)
-        const sorted = [...FABRICS].sort((a, b) => meanLightness(b) - meanLightness(a)).map(({ id }) => light.indexOf(taken[id] as string))
+        for (const { colour, second } of Object.values(taken)) {
+          expect(light).toContain(second)
+          if (new Set(colours).size === colours.length && colours.length > 1) expect(second).not.toBe(colour)
+        }
+        const sorted = [...FABRICS].sort((a, b) => meanLightness(b) - meanLightness(a)).map(({ id }) => light.indexOf(taken[id]?.colour as string))
         expect(sorted).toEqual([...sorted].sort((a, b) => a - b))
         if (colours.length >= FABRICS.length && new Set(colours).size === colours.length)
-          expect(new Set(Object.values(taken)).size).toBe(FABRICS.length)
+          expect(new Set(Object.values(taken).map(({ colour }) => colour)).size).toBe(FABRICS.length)
       }),
     )
   })

@@ -125,7 +125,7 @@ function recolour(palette: readonly PaletteColour[]): void {
     palette.map(({ colour }) => colour),
   )
   edit(recolourFabrics(colours))
-  const fewer = new Set(Object.values(colours)).size < fabrics.length
+  const fewer = new Set(Object.values(colours).map(({ colour }) => colour)).size < fabrics.length
   look({
     notice: fewer
       ? t('Recoloured, light for light and dark for dark; some fabrics share a colour now: ask for more colours.')
