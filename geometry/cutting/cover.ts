@@ -103,11 +103,14 @@ function wholeParts(
   return found === null ? best : [...taken, ...found]
 }
 
-/** One walk for each set of wanted steps that a walk can take, but for those that take part of what another takes; null where they are too many. */
+/** One walk for each set of wanted steps that a walk can take; null where they are too many. */
 function usefulWalks(demand: Demand): Walk[] | null {
   const left = new Left(demand)
   if (left.wanted().length > MOST_STEPS) return null
-  if (demand.fabrics <= MANY_FABRICS) return largest(demand, everyRound(demand.fabrics))
+  if (demand.fabrics <= MANY_FABRICS) {
+    const walks = everyRound(demand.fabrics)
+    return differentWalks(demand, usedBy(demand, walks)).map((walk) => walks[walk] as Walk)
+  }
   const found = new Map<number | string, Walk>()
   for (const step of left.wanted()) {
     for (const walk of left.through(step)) found.set(left.used(walk), walk)
@@ -123,27 +126,6 @@ function everyRound(fabrics: number): Walk[] {
     for (let b = a; b < fabrics; b++)
       for (let c = a; c < fabrics; c++) for (let d = a; d < fabrics; d++) if (c !== a || b <= d) walks.push([a, b, c, d])
   return walks
-}
-
-function largest(demand: Demand, walks: readonly Walk[]): Walk[] {
-  const used = usedBy(demand, walks)
-  const { fabrics } = demand
-  const different = differentWalks(demand, used)
-  const from = (walk: number): number => used.starts[walk] as number
-  const name = (walk: number): number | string => nameOfSteps(used.steps, from(walk), from(walk + 1), fabrics)
-  /** Walks that take fewer than four, by what they take: what another takes too is struck out. */
-  const short = new Map(different.filter((walk) => from(walk + 1) - from(walk) < 4).map((walk) => [name(walk), walk]))
-  const part = new Int32Array(4)
-  for (const walk of short.size === 0 ? [] : different) {
-    const many = from(walk + 1) - from(walk)
-    for (let bits = 1; bits < 2 ** many - 1; bits++) {
-      let end = 0
-      for (let place = 0; place < many; place++) if (((bits >> place) & 1) === 1) part[end++] = used.steps[from(walk) + place] as number
-      short.delete(nameOfSteps(part, 0, end, fabrics))
-    }
-  }
-  const kept = new Set(short.values())
-  return different.filter((walk) => from(walk + 1) - from(walk) === 4 || kept.has(walk)).map((walk) => walks[walk] as Walk)
 }
 
 /** Again and again the whole part of the relaxed program, or the walk of which it has most. `first`: the program of all that is wanted. */
