@@ -159,6 +159,10 @@ describe('what cannot be used', () => {
 })
 
 describe('what is written', () => {
+  it('loads what only printing needs when somebody prints', () => {
+    expect(readFileSync(command, 'utf8')).not.toContain('PDFDocument')
+  })
+
   it('prints a booklet, and reads it as the block that lies inside', () => {
     expect(nestwright('booklet', 'star.json', 'star.pdf', '--paper=a4')).toEqual({ status: 0, out: '', err: '' })
     expect(nestwright('report', 'star.pdf').out).toBe(nestwright('report', 'star.json').out)

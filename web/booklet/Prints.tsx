@@ -54,7 +54,16 @@ export function Prints() {
     setPaper(chosen)
     keepPaper(chosen)
   }
-  const print = (only: SinglePage | null): void => void printing.start(block, paper, only)
+  const busy = printing.busy !== null
+  // A button that is out of use keeps the focus, so that no keyboard loses its place.
+  const print = (only: SinglePage | null): void => {
+    if (!busy) void printing.start(block, paper, only)
+  }
+  const main = useRef<HTMLButtonElement>(null)
+  const cancel = (): void => {
+    printing.cancel()
+    main.current?.focus()
+  }
   return (
     <section aria-labelledby="prints-title" className="prints">
       <h2 id="prints-title">{t('Print')}</h2>
@@ -68,7 +77,7 @@ export function Prints() {
         ))}
       </fieldset>
       <div className="buttons">
-        <button type="button" className="main" disabled={printing.busy !== null} onClick={() => print(null)}>
+        <button ref={main} type="button" className="main" aria-disabled={busy} onClick={() => print(null)}>
           {t('Print the booklet')}
         </button>
       </div>
@@ -79,7 +88,7 @@ export function Prints() {
             {t('The pages are being made…')}
             <progress value={printing.busy.done} max={printing.busy.of} />
           </label>
-          <button type="button" onClick={printing.cancel}>
+          <button type="button" onClick={cancel}>
             {t('Cancel')}
           </button>
         </div>
@@ -87,7 +96,7 @@ export function Prints() {
       <h3>{t('Single pages')}</h3>
       <div className="buttons">
         {SINGLE_PAGES.map((one) => (
-          <button key={one} type="button" disabled={printing.busy !== null} onClick={() => print(one)}>
+          <button key={one} type="button" aria-disabled={busy} onClick={() => print(one)}>
             {t(SINGLE[one])}
           </button>
         ))}
