@@ -50,10 +50,10 @@ describe.each(Object.entries(WITH_TEMPLATES))('%s', (_, block) => {
     expect(drawn).toBe(rows + halves)
   })
 
-  it('leaves the seam allowance all round, and no more than a mitre', () => {
+  it('leaves the whole allowance beside every seam from end to end, most of it round corners, and no more than a mitre', () => {
     for (const { name, finished, cut } of templates) {
-      // An allowance wherever the cloth is: within the outline, also round corners.
-      expect(beyond(offset(finished, seam, 'round'), cut), name).toBeLessThan(1e-3)
+      for (const [a, b] of sides(finished)) expect(beyond(beside(a, b, seam), cut), name).toBeLessThan(1e-3)
+      expect(beyond(offset(finished, seam * 0.7, 'round'), cut), name).toBeLessThan(1e-3)
       expect(beyond(cut, offset(finished, seam, 'mitre')), name).toBeLessThan(1e-3)
     }
   })
@@ -106,6 +106,12 @@ describe.each(Object.entries(WITH_TEMPLATES))('%s', (_, block) => {
     expect(pairs).toBeGreaterThan(0)
   })
 })
+
+/** The allowance beside a seam, square at both ends. */
+function beside(a: Spot, b: Spot, seam: number): Spot[] {
+  const [x, y] = [(seam * (b[1] - a[1])) / length(a, b), (-seam * (b[0] - a[0])) / length(a, b)]
+  return [a, [a[0] + x, a[1] + y], [b[0] + x, b[1] + y], b]
+}
 
 /** Where the raw edge along a side begins and ends, measured along it from its start. */
 function rawEnds(outline: readonly Spot[], a: Spot, b: Spot, seam: number): [number, number] {

@@ -249,7 +249,25 @@ function trimmedTip(corner: Spot, tip: Spot, rawOne: Stretch, rawOther: Stretch,
     const kept = clippedOpen(shape, inside)
     return kept.length >= 2 && near(kept[0] as Spot, shape[0] as Spot) && near(kept.at(-1) as Spot, shape.at(-1) as Spot) ? kept : shape
   }, start)
-  return cut.slice(1, -1)
+  return plainer(cut.slice(1, -1), corner, lengthOf(minus(rawOne[1], corner)))
+}
+
+/** Of an allowance, what stays round the patch's own corner however its tip is cut. Beside the seams the whole allowance stays. */
+const ROUND_CORNERS = 0.7
+
+/** Few straight cuts instead of many: corners of the tip go while the cut keeps its distance from the patch's own corner. Its two ends stay. */
+function plainer(way: readonly Spot[], corner: Spot, seam: number): Spot[] {
+  const place = way.findIndex(
+    (_, index) =>
+      index > 0 && index < way.length - 1 && fromStretch(corner, [way[index - 1] as Spot, way[index + 1] as Spot]) >= seam * ROUND_CORNERS,
+  )
+  return place < 0 ? [...way] : plainer([...way.slice(0, place), ...way.slice(place + 1)], corner, seam)
+}
+
+function fromStretch(spot: Spot, [a, b]: Stretch): number {
+  const way = minus(b, a)
+  const part = Math.max(0, Math.min(1, dot(minus(spot, a), way) / (dot(way, way) || 1)))
+  return lengthOf(minus(spot, plus(a, way, part)))
 }
 
 const near = (a: Spot, b: Spot): boolean => lengthOf(minus(a, b)) < NEAR
