@@ -45,7 +45,7 @@ const clashesLast = (meetings: readonly Meeting[]): readonly Meeting[] =>
   [...meetings].sort((a, b) => Number(a.verdict === 'clashes') - Number(b.verdict === 'clashes'))
 
 /** Pixels between numbers, and between marks, that leave each to be read; under the last only dots are drawn. */
-const ROOM_FOR_NUMBERS = 26
+const ROOM_FOR_NUMBERS = 40
 const ROOM_FOR_MARKS = 17
 /** Cells in pixels under which no number is sought. */
 const LEAST_CELL = 12
@@ -188,15 +188,17 @@ function drawNumbers(pen: Pen, lines: readonly Line[], frame: Frame, { ink, pape
       pen.stroke()
       pen.fill()
     }
+    const text = String(order)
+    const [half, wide] = [size * 0.82, Math.max(size * 0.82, size * (0.28 * text.length + 0.26))]
     pen.beginPath()
-    pen.arc(x, y, size * 0.82, 0, Math.PI * 2)
+    pen.roundRect(x - wide, y - half, wide * 2, half * 2, half)
     pen.fillStyle = paper
     pen.fill()
     pen.strokeStyle = ink
     pen.lineWidth = 1
     pen.stroke()
     pen.fillStyle = ink
-    pen.fillText(String(order), x, y + 0.5)
+    pen.fillText(text, x, y + 0.5)
   }
   pen.restore()
 }
