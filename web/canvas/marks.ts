@@ -42,4 +42,5 @@ export const MARKS: Readonly<Record<Verdict, Mark>> = {
   },
 }
 
-export const VERDICTS = ['clashes', 'nests', 'pin', 'tip', 'open'] as const
+/** What has to be mended, what wants care at the machine, what lies well. */
+export const VERDICTS = ['clashes', 'pin', 'tip', 'open', 'nests'] as const satisfies readonly Verdict[]

@@ -4,7 +4,7 @@
  * In order: what has to be mended, what wants care at the machine, what lies well. Long lists are shown a part at a time.
  */
 import { type ReactNode, useEffect, useState } from 'react'
-import { type Findings as Said, type Meeting, type ReportPoint, sayLength, type Verdict } from '../../geometry/index.ts'
+import { ERRORS, type Findings as Said, type Meeting, type ReportPoint, sayLength, type Verdict } from '../../geometry/index.ts'
 import { MARKS, VERDICTS } from '../canvas/marks.ts'
 import { backToCloth, look, useStore, useTold } from '../state/store.ts'
 import { said, t, tell, tn } from '../words/words.ts'
@@ -143,9 +143,10 @@ function Problems({ report }: { readonly report: Said }) {
       <Some
         all={all}
         upTo={-1}
-        each={({ problem: { message, at, area, units }, index }) => (
-          <li key={index}>
+        each={({ problem: { code, message, at, area, units }, index }) => (
+          <li key={index} className={ERRORS.has(code) ? 'mend' : 'know'}>
             <Pointing place={`problem ${index}`}>
+              <ProblemMark mend={ERRORS.has(code)} />
               {tell(message)} <small>{placeWords(at)}</small>
             </Pointing>
             {area !== undefined && index < MENDED && <Mends units={units} report={report} />}
@@ -153,6 +154,19 @@ function Problems({ report }: { readonly report: Said }) {
         )}
       />
     </ul>
+  )
+}
+
+/** A bar across a square on point: it cannot be sewn like that. A ring: good to know. */
+function ProblemMark({ mend }: { readonly mend: boolean }) {
+  return (
+    <svg viewBox="-9 -9 18 18" width="16" height="16" role="img" aria-label={mend ? t('To mend:') : t('To know:')}>
+      {mend ? (
+        <path d="M0 -8L8 0L0 8L-8 0ZM-4 -1.2H4V1.2H-4Z" fill="currentColor" fillRule="evenodd" />
+      ) : (
+        <path d="M0 -7A7 7 0 1 1 -0.01 -7ZM-1.2 -1.5V4.5M-1.2 -4.2V-4" fill="none" stroke="currentColor" strokeWidth="1.8" />
+      )}
+    </svg>
   )
 }
 
