@@ -7,11 +7,12 @@
  * Times depend on the machine and so are printed, never asserted.
  */
 import { fork } from 'node:child_process'
-import { findings, layered, report, settingReport } from '../../geometry/index.ts'
+import { following, layered, report, settingReport } from '../../geometry/index.ts'
 import { manyUnits, turned } from './blocks.ts'
 import { batchesBesidePeer } from './batches.ts'
 import { canvasInBrowser } from './canvas.ts'
 import { clothBesidePeer } from './cloth.ts'
+import { editsFollowed } from './follow.ts'
 import { editInBrowser } from './frame.ts'
 import { besidePeers } from './peers.ts'
 import { routesBesidePeer } from './route.ts'
@@ -64,8 +65,10 @@ for (const n of SIZES) {
 middleTime(() => report(manyUnits(10)), 10)
 
 const before = manyUnits(20)
-const edit = middleTime((turn) => findings(turned(before, (turn * 37) % 400)), 15)
+const follow = following()
+const edit = middleTime((turn) => follow(turned(before, (turn * 37) % 400)), 100)
 console.log(`\nFindings after one edit on 400 units: ${edit.toFixed(1)} ms, ${(edit / FRAME).toFixed(2)} of a frame of ${FRAME.toFixed(1)} ms`)
+editsFollowed()
 const layers = middleTime((turn) => layered(turned(before, (turn * 37) % 400)), 5)
 console.log(`With layers of cloth, beside the page: ${layers.toFixed(0)} ms, ${(layers / edit).toFixed(1)} times the findings`)
 const star = manyUnits(4)

@@ -4,8 +4,6 @@ import {
   type ClothFor,
   clothFor,
   type Ditch,
-  type Findings,
-  findings,
   type IronedSheet,
   type Layered,
   layered,
@@ -28,7 +26,6 @@ import {
 export type DeepWish =
   | { readonly sort: 'layers'; readonly block: Block }
   | { readonly sort: 'report'; readonly block: Block }
-  | { readonly sort: 'findings'; readonly block: Block }
   | { readonly sort: 'route'; readonly block: Block; readonly wishes: QuiltingWishes }
   | { readonly sort: 'setting'; readonly block: Block; readonly ask: SettingAsk }
   | { readonly sort: 'cloth'; readonly block: Block; readonly copies: number; readonly stash: readonly StashPiece[] }
@@ -37,7 +34,6 @@ export type DeepWish =
 export type DeepAnswer =
   | { readonly sort: 'layers'; readonly value: Layered }
   | { readonly sort: 'report'; readonly value: Report }
-  | { readonly sort: 'findings'; readonly value: Findings }
   | { readonly sort: 'route'; readonly value: Ditch }
   | { readonly sort: 'setting'; readonly value: SettingAnswer }
   | { readonly sort: 'cloth'; readonly value: { readonly cloth: ClothFor; readonly stash: readonly StashFor[] } }
@@ -52,7 +48,6 @@ self.onmessage = ({ data }: MessageEvent<DeepWish>) => {
 function answer(wish: DeepWish): DeepAnswer {
   try {
     if (wish.sort === 'layers') return { sort: 'layers', value: layered(wish.block) }
-    if (wish.sort === 'findings') return { sort: 'findings', value: findings(wish.block) }
     if (wish.sort === 'report') return { sort: 'report', value: report(wish.block) }
     if (wish.sort === 'route') return { sort: 'route', value: quiltingRoute(wish.block, wish.wishes) }
     if (wish.sort === 'cloth') return { sort: 'cloth', value: clothAnd(wish.block, wish.copies, wish.stash) }

@@ -11,7 +11,7 @@ import {
   type FilePoint,
   type Kind,
   type Findings,
-  findings,
+  following,
   type Layered,
   type Repeat,
   type StitchedLine,
@@ -286,6 +286,8 @@ export function useStore<T>(select: (state: State) => T): T {
 export type Told = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: string }
 
 let told: { block: Block; told: Told } | null = null
+/** Each block is told from the one before it, at the cost of what an edit changed. */
+const follow = following()
 const waiting: Told = { report: null, trouble: said('The findings of so large a block are being worked out; go on meanwhile.') }
 
 /** The report of the present block; trouble in making it never blanks the screen. */
@@ -300,7 +302,7 @@ export function reportOf(block: Block): Told {
   if (block.units.length > LARGE && typeof Worker !== 'undefined') return told?.told ?? waiting
   let made: Told
   try {
-    made = { report: findings(block), trouble: null }
+    made = { report: follow(block), trouble: null }
   } catch (error) {
     made = {
       report: null,
