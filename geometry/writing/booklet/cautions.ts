@@ -62,7 +62,8 @@ export const cautionLine = (about: Caution['about']): string => {
 /** Which seam allowance where, and how a maker finds her own scant one. */
 export function seamAdvice({ unit, seam, seamSaid, report }: Bench): string[] {
   const geese = report.units.some(({ method }) => method === 'geese-4')
-  const strip = unit === 'in' ? 1.5 : 4
+  // A broad allowance wants broader strips, so that something of the middle one is left.
+  const strip = Math.max(unit === 'in' ? 1.5 : 4, 4 * seam)
   const sewn = 3 * (strip - 2 * seam) + 2 * seam
   return [
     `All sizes here include seam allowances of ${seamSaid}. Which you sew where is your choice (common practice, no source).`,

@@ -249,7 +249,7 @@ const geese: MakeWay = (row, _, bench) => {
       'Draw a line from corner to corner on the wrong side of every small square.',
       'Lay squares 1 and 3 on opposite corners of the large square, right sides together; their lines run on into each other and their tips overlap in the middle.',
       `${besideIt(bench)} Press the small triangles away from the large one.`,
-      'On the bare corner of one half lay square 2, right sides together, its line running from that corner out between the small triangles; on the other half square 4.',
+      'Lay square 2 on the bare corner of the half that was the upper right one, right sides together, its line running from that corner out between the small triangles; in the same way square 4 on the other half.',
       `${besideIt(bench)} Each half makes two geese.`,
     ],
     drawings: different.slice(0, MOST_LOOKS).flatMap((batch) => goosePictures(large, small, batch.goose, batch.corners, bench)),
