@@ -411,7 +411,7 @@ export function Board() {
     sheets.current?.marks.show((pen) => {
       if (preview !== null) paint(pen, drawPreview(preview), sight)
       drawMarks(pen, report, { numbers, meetings }, faults, ring, frame, size, { ink, paper })
-      if (preview === null && difference !== null) paint(pen, drawDifference(difference.found), sight)
+      if (preview === null && difference?.sewn === true) paint(pen, drawDifference(difference.found), sight)
     })
   }, [report, numbers, meetings, faults, ring, frame, size, ink, paper, preview, difference])
   useEffect(() => {
