@@ -198,9 +198,15 @@ function runningStep(job: Job, { step, words, rows, photo, below }: Laid): void 
   sheets.top += photo.height
 }
 
-interface Row {
-  readonly drawings: readonly Drawing[]
+interface Shown {
+  readonly drawing: Drawing
+  readonly width: number
+  readonly height: number
   readonly scale: number
+}
+
+interface Row {
+  readonly pictures: readonly Shown[]
   readonly height: number
 }
 
@@ -211,37 +217,45 @@ const LARGEST = 46
 /** In more than one row, no picture is taller. */
 const AMONG = 150
 
-/** All pictures of a step at one scale, as many beside each other as fit. */
+/** A picture beside a much larger one, such as a unit beside the whole block, is at least so high, or so wide a part of the room. */
+const SEEN = { high: 92, wide: 0.44 } as const
+
+/** As many beside each other as fit; at one scale, but for what could not be seen at it. */
 function rowsOf(drawings: readonly Drawing[], width: number, most: number, shrink: number): Row[] {
   const shown = drawings.filter((drawing) => drawing.width > 0 && drawing.height > 0)
   if (shown.length === 0) return []
+  const common = commonScale(shown, width, most)
+  const rows: Shown[][] = []
+  let used = Number.POSITIVE_INFINITY
+  for (const drawing of shown) {
+    const seen = Math.min(SEEN.high / drawing.height, (width * SEEN.wide) / drawing.width)
+    const scale = Math.min(LARGEST, Math.max(common, seen)) * shrink
+    const picture: Shown = { drawing, scale, width: drawing.width * scale, height: drawing.height * scale }
+    if (used + ASIDE + picture.width > width + 0.01) {
+      rows.push([picture])
+      used = picture.width
+    } else {
+      rows.at(-1)?.push(picture)
+      used += ASIDE + picture.width
+    }
+  }
+  return rows.map((pictures) => ({ pictures, height: Math.max(...pictures.map(({ height }) => height)) }))
+}
+
+/** Points for one unit of measure at which all fit: in one row, or in several. */
+function commonScale(shown: readonly Drawing[], width: number, most: number): number {
   const high = Math.max(...shown.map(({ height }) => height))
   const wide = Math.max(...shown.map((drawing) => drawing.width))
   const abreast = (width - ASIDE * (shown.length - 1)) / shown.reduce((sum, drawing) => sum + drawing.width, 0)
-  const inOneRow = Math.min(most / high, abreast)
-  const inRows = Math.min(Math.min(most, AMONG) / high, width / wide)
-  const scale = Math.min(LARGEST, Math.max(inOneRow, inRows)) * shrink
-  const rows: Drawing[][] = []
-  let used = Number.POSITIVE_INFINITY
-  for (const drawing of shown) {
-    const wanted = drawing.width * scale
-    if (used + ASIDE + wanted > width + 0.01) {
-      rows.push([drawing])
-      used = wanted
-    } else {
-      rows.at(-1)?.push(drawing)
-      used += ASIDE + wanted
-    }
-  }
-  return rows.map((row) => ({ drawings: row, scale, height: Math.max(...row.map(({ height }) => height)) * scale }))
+  return Math.max(Math.min(most / high, abreast), Math.min(Math.min(most, AMONG) / high, width / wide))
 }
 
-function rowOn({ sheets, cloth }: Job, { drawings, scale, height }: Row, left: number, width: number, top: number): void {
-  const used = drawings.reduce((sum, drawing) => sum + drawing.width * scale, 0) + ASIDE * (drawings.length - 1)
+function rowOn({ sheets, cloth }: Job, { pictures, height }: Row, left: number, width: number, top: number): void {
+  const used = pictures.reduce((sum, picture) => sum + picture.width, 0) + ASIDE * (pictures.length - 1)
   let x = left + (width - used) / 2
-  for (const drawing of drawings) {
-    sheets.picture(drawing, [x, top + (height - drawing.height * scale) / 2], scale, cloth)
-    x += drawing.width * scale + ASIDE
+  for (const { drawing, scale, ...picture } of pictures) {
+    sheets.picture(drawing, [x, top + (height - picture.height) / 2], scale, cloth)
+    x += picture.width + ASIDE
   }
 }
 
