@@ -74,6 +74,12 @@ test.describe('on a desk, the cutting sheet', () => {
     await expect(cutList(page)).toContainText('4 squares 3 7/8 × 3 7/8 in')
     await making.getByLabel('Flying goose: made by').selectOption({ label: 'single pieces' })
     await expect(cutList(page)).toContainText('4 squares 3 7/8 × 3 7/8 in, cut once corner to corner')
+    // Another fabric on one point makes another look of the same kind: one choice serves both.
+    await chooseTopGoose(page)
+    await page.getByLabel('Left wing').selectOption({ label: 'Moss' })
+    await making.getByLabel('All 4: Flying goose').selectOption({ label: 'flipped corners' })
+    await expect(cutList(page)).toContainText('4 rectangles 6 1/2 × 3 1/2 in')
+    for (let back = 0; back < 2; back += 1) await button(page, 'Undo').click()
     await cutList(page).getByLabel('Blocks to make').fill('3')
     await page.keyboard.press('Enter')
     await expect(cutList(page)).toContainText('3 squares 7 1/4 × 7 1/4 in, cut twice corner to corner')

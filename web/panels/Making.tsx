@@ -19,12 +19,44 @@ export function Making() {
       <svg width="0" height="0" className="unseen" aria-hidden="true">
         <ClothDefs id="made-" fabrics={block.fabrics} unit={2} />
       </svg>
+      <div className="choices">
+        {severalOf(report).map((rows) => (
+          <AllOfKind key={rows[0]?.kind} rows={rows} />
+        ))}
+      </div>
       <ul className="making">
         {report.units.map((row) => (
           <Made key={`${row.kind} ${row.for.join()}`} row={row} report={report} block={block} />
         ))}
       </ul>
     </section>
+  )
+}
+
+/** Rows of kinds that have several looks and several ways. */
+function severalOf({ units }: Findings): UnitRow[][] {
+  const kinds = new Map<string, UnitRow[]>()
+  for (const row of units) kinds.set(row.kind, [...(kinds.get(row.kind) ?? []), row])
+  return [...kinds.values()].filter((rows) => rows.length > 1 && KIND_FACTS[rows[0]?.kind as Kind].methods.length > 1)
+}
+
+/** One way for all of a kind, whatever their fabrics. */
+function AllOfKind({ rows }: { readonly rows: readonly UnitRow[] }) {
+  const kind = rows[0]?.kind as Kind
+  const ids = rows.flatMap((row) => row.for)
+  const now = [...new Set(rows.map(({ method }) => method))]
+  return (
+    <label>
+      {t('All {n}: {kind}', { n: ids.length, kind: t(KIND_NAMES[kind]) })}
+      <select value={now.length === 1 ? now[0] : ''} onChange={(event) => edit(setMethod(ids, event.target.value as Method))}>
+        {now.length > 1 && <option value="">{t('different ways')}</option>}
+        {KIND_FACTS[kind].methods.map((method) => (
+          <option key={method} value={method}>
+            {t(METHOD_NAMES[method])}
+          </option>
+        ))}
+      </select>
+    </label>
   )
 }
 
