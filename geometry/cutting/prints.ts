@@ -80,7 +80,7 @@ const placeOf = (unit: Unit): ReportPoint => (unit.kind === 'polygon' ? unit.cor
 
 interface Turned {
   readonly units: readonly Unit[]
-  readonly how: 'on the slant' | 'turned'
+  readonly how: 'on the slant' | 'turned round'
 }
 
 function turnedIn(alike: Alike, directed: readonly Unit[], row: UnitRow, directions: Directions): Turned {
@@ -88,7 +88,7 @@ function turnedIn(alike: Alike, directed: readonly Unit[], row: UnitRow, directi
   if (method === 'hst-4') return { units: directed, how: 'on the slant' }
   if (method === 'plain' && first.kind === 'diamond' && directions.has(first.fabrics.centre as string))
     return { units: directed, how: 'on the slant' }
-  return { units: once(overIn(alike, directed, row, directions)), how: 'turned' }
+  return { units: once(overIn(alike, directed, row, directions)), how: 'turned round' }
 }
 
 const once = (needs: readonly Need[]): Unit[] => [...new Set(needs.map(({ unit }) => unit))]

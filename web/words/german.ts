@@ -748,6 +748,12 @@ export const german: Catalogue = {
   'The drawing is forgotten.': 'Die Zeichnung ist vergessen.',
   'The edges can be eased on.': 'Die Kanten lassen sich einhalten.',
   'The fewest found.': 'Das Wenigste, was gefunden wurde.',
+  'Single triangles take {n} squares, and are sewn along the bias.': {
+    one: 'Einzelne Dreiecke brauchen ein Quadrat und werden im schrägen Fadenlauf genäht.',
+    other: 'Einzelne Dreiecke brauchen {n} Quadrate und werden im schrägen Fadenlauf genäht.',
+  },
+  'All {n}: {kind}': 'Alle {n}: {kind}',
+  'different ways': 'verschiedene Arten',
   'The last corner is taken back.': 'Die letzte Ecke ist zurückgenommen.',
   'The last size is below the first; give a larger one.': 'Die letzte Größe liegt unter der ersten; gib eine größere an.',
   'The least to buy that was found; less may do.': 'Das Wenigste, was zu kaufen ist, soweit gefunden; weniger mag reichen.',

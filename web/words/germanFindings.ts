@@ -168,7 +168,11 @@ export const germanFindings: Catalogue = {
   'The strips are longer than the cloth is wide.': 'Die Streifen sind länger, als der Stoff breit ist.',
   'The print of {names} will lie {how} in {where}.': 'Der Druck von {names} wird {how} liegen: {where}.',
   'on the slant': 'schräg',
+  '{one} of {all} units ({ids})': '{one} von {all} Einheiten ({ids})',
   '{one} of {all} units': '{one} von {all} Einheiten',
+  'this unit': 'diese Einheit',
+  'these units': 'diese Einheiten',
+  'turned round': 'verdreht',
   'Press the seams of {unit} the other way where it helps: lift the rule of its method.':
     'Bügle die Nähte von {unit} andersherum, wo es hilft: Hebe die Regel ihrer Methode auf.',
   'Press this seam the other way.': 'Bügle diese Naht andersherum.',
