@@ -4,16 +4,18 @@
  * Pointing at a fix, or the focus on it, shows what it would change; a press takes what is shown. A finger cannot point, so its first press shows and the
  * second takes. Taking a fix is one edit, so one undo.
  */
-import { useEffect, useRef, useState } from 'react'
+import { lazy, Suspense, useEffect, useRef, useState } from 'react'
 import type { Edit, Findings, Fix } from '../../geometry/index.ts'
 import { bordersAround } from '../canvas/shapes.ts'
-import { Drawn } from '../canvas/views/Drawn.tsx'
 import { drawTried, type Preview, previewOf } from '../canvas/views/preview.ts'
 import { backToCloth, edit, look, now, tryOut, useStore } from '../state/store.ts'
 import { LARGE } from '../state/teller.ts'
 import { said, t, tn } from '../words/words.ts'
 import { editOf } from './fixes.ts'
 import { type Mend, mendsOf } from './mends.ts'
+
+// Only where the board is out of sight is a fix pictured beside it.
+const Drawn = lazy(async () => ({ default: (await import('../canvas/views/Drawn.tsx')).Drawn }))
 
 export function Fixes({ fixes, report }: { readonly fixes: readonly Fix[]; readonly report: Findings }) {
   return (
@@ -109,14 +111,16 @@ function Tried({ preview }: { readonly preview: Preview }) {
   const { block } = preview
   const out = bordersAround(block)
   return (
-    <Drawn
-      className="tried"
-      block={block}
-      drawing={drawTried(preview)}
-      reach={[-out, -out, block.grid.columns + out, block.grid.rows + out]}
-      margin={10}
-      label={t('The block as it would be')}
-    />
+    <Suspense>
+      <Drawn
+        className="tried"
+        block={block}
+        drawing={drawTried(preview)}
+        reach={[-out, -out, block.grid.columns + out, block.grid.rows + out]}
+        margin={10}
+        label={t('The block as it would be')}
+      />
+    </Suspense>
   )
 }
 
