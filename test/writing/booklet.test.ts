@@ -72,9 +72,8 @@ describe.each(Object.entries(BLOCKS))('%s', (_, block) => {
     }
   })
 
-  it('shows a picture with every step that makes something', () => {
-    for (const step of steps.filter(({ joins, units }) => joins.length + units.length > 0))
-      expect(step.drawings.length, step.title).toBeGreaterThan(0)
+  it('shows a picture with every step', () => {
+    for (const step of steps) expect(step.drawings.length, step.title).toBeGreaterThan(0)
   })
 
   it('reads as it did', async () => {

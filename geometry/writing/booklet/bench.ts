@@ -93,11 +93,13 @@ export function benchOf(report: Report, block: Block): Bench {
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must go.
 export const oneLine = (name: string): string => name.replace(/[\s\u0000-\u001f\u007f-\u009f]+/g, ' ').trim() || 'unnamed'
 
-const numberOf = (position: Position): number => (typeof position === 'number' ? position : toNumber(parseRational(position) ?? { n: 0n, d: 1n }))
+/** A place along one axis, in cells. */
+export const cellsAt = (position: Position): number =>
+  typeof position === 'number' ? position : toNumber(parseRational(position) ?? { n: 0n, d: 1n })
 
 const placer =
   (cell: number) =>
-  ([x, y]: ReportPoint): Spot => [numberOf(x) * cell, numberOf(y) * cell]
+  ([x, y]: ReportPoint): Spot => [cellsAt(x) * cell, cellsAt(y) * cell]
 
 /** A place of the report in the measure's unit. */
 export const spotOf = (bench: Bench, at: ReportPoint): Spot => placer(bench.cell)(at)

@@ -150,6 +150,6 @@ function fabricsOf({ report, block, unit }: Bench): BookletFabric[] {
 }
 
 /** Yards are sold by the eighth. */
-export function buySaid(buy: number, unit: 'in' | 'cm'): string {
+function buySaid(buy: number, unit: 'in' | 'cm'): string {
   return unit === 'cm' ? `${decimal(buy)} m` : sayOne(buy, 'in').replace(' in', ' yd')
 }

@@ -57,7 +57,7 @@ const MOST_LETTERS = 26
 /** Units above which letters would not be read. */
 const MOST_LETTERED = 400
 
-export function layOutPicture(bench: Bench): Drawing {
+function layOutPicture(bench: Bench): Drawing {
   const sketch = new Sketch()
   const patches = [...bench.patches.values()].filter(({ unit }) => unit !== null)
   for (const { corners, fabric } of patches) sketch.area(corners, fabric)

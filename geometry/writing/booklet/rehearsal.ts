@@ -16,7 +16,7 @@ import { runsOf, togetherOf } from './runs.ts'
 import { onRuler } from './unitPictures.ts'
 import type { Rehearsal, RehearsalRow } from './values.ts'
 
-export const OFF = { in: 1 / 32, cm: 0.1 } as const
+const OFF = { in: 1 / 32, cm: 0.1 } as const
 
 export function rehearsalOf(bench: Bench): Rehearsal {
   const off = OFF[bench.unit]
@@ -70,7 +70,7 @@ interface Reach {
 }
 
 /** The line at one height (axis 1) or one place across (axis 0) that loses most. */
-export function worstLine(joins: readonly Join[], axis: 0 | 1): Line {
+function worstLine(joins: readonly Join[], axis: 0 | 1): Line {
   const reaches = joins.flatMap((join) => reachesOf(join, axis))
   const events = reaches.flatMap(({ low, high, weight }) => [
     { at: low, seams: 1, taken: weight },
@@ -133,7 +133,7 @@ function unequal(lines: readonly RehearsalRow[], off: number, unit: 'in' | 'cm')
 }
 
 /** To a thirty-second of an inch: a rehearsal is about hairs. */
-export function thirtySeconds(length: number, unit: 'in' | 'cm'): string {
+function thirtySeconds(length: number, unit: 'in' | 'cm'): string {
   if (unit === 'cm') return `${decimal(length)} cm`
   const parts = Math.round(length * 32)
   return parts % 2 === 0 ? onRuler(parts / 32, unit) : `${Math.floor(parts / 32) > 0 ? `${Math.floor(parts / 32)} ` : ''}${parts % 32}/32 in`

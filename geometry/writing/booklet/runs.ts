@@ -8,7 +8,7 @@
  *         on only where the piece is made as often: four alike quarters are made first and joined then.
  */
 import type { Join, Stage } from '../../values.ts'
-import { type Bench, type BenchPatch, patchesIn, spotOf } from './bench.ts'
+import { type Bench, type BenchPatch, cellsAt, patchesIn, spotOf } from './bench.ts'
 import { centreOfAll, cornersOf, cross, dot, extentOf, lengthOf, middleOf, minus, plus, rectangleOf, unitOf } from './cloth.ts'
 import type { Spot } from './values.ts'
 
@@ -65,14 +65,7 @@ function goesOn(side: Join | undefined, join: Join, made: ReadonlyMap<string, nu
   return sameWay(side, join)
 }
 
-const wayOf = ({ from, to }: Join): Spot => {
-  const number = (value: number | string): number => {
-    if (typeof value === 'number') return value
-    const [top, bottom] = value.split('/').map(Number)
-    return (top ?? 0) / (bottom ?? 1)
-  }
-  return unitOf([number(to[0]) - number(from[0]), number(to[1]) - number(from[1])])
-}
+const wayOf = ({ from, to }: Join): Spot => unitOf([cellsAt(to[0]) - cellsAt(from[0]), cellsAt(to[1]) - cellsAt(from[1])])
 
 const sameWay = (a: Join, b: Join): boolean => Math.abs(cross(wayOf(a), wayOf(b))) < 1e-9
 

@@ -72,7 +72,7 @@ function cautions({ cautions: all }: Booklet): string {
 const BREAKS = / (?!\d+\/\d|(?:in|cm|×)(?:[ .,;:)]|$))(?<!× )/
 
 /** Broken between words; a word that is too long by itself stays whole. */
-export function wrapped(text: string, first: string, rest: string, wide = WIDE): string[] {
+function wrapped(text: string, first: string, rest: string, wide = WIDE): string[] {
   const lines: string[] = []
   let line = first
   let empty = true

@@ -6,7 +6,7 @@
  * Source  the ruler's lines: `trim.ts` of the cutting room, which names its sources.
  */
 import { type RulerCut, trimCuts } from '../../cutting/trim.ts'
-import { capital, listed, saySize } from '../say.ts'
+import { listed, saySize } from '../say.ts'
 import type { Bench, Look } from './bench.ts'
 import { onRuler, trimPicture } from './unitPictures.ts'
 import type { Drawing } from './values.ts'
@@ -54,5 +54,3 @@ function underRuler(cut: RulerCut, bench: Bench): string {
         )
   return listed([...line, ...points, ...ends])
 }
-
-export const sentence = (words: string): string => `${capital(words)}.`

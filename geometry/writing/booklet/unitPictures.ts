@@ -37,7 +37,7 @@ import { Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
 /** The unit's patches, not mirrored unless it is drawn so, turned so many quarters, from 0, 0. */
-export function restingPatches(look: Look, bench: Bench, turn: 0 | 1 | 2 | 3 = 0): BenchPatch[] {
+function restingPatches(look: Look, bench: Bench, turn: 0 | 1 | 2 | 3 = 0): BenchPatch[] {
   const { first } = look
   if (first.kind === 'polygon') return []
   const lying: BoxUnit = { ...first, at: [0, 0], turn, size: turn % 2 === (first.turn ?? 0) % 2 ? first.size : [first.size[1], first.size[0]] }
@@ -50,7 +50,7 @@ export function restingPatches(look: Look, bench: Bench, turn: 0 | 1 | 2 | 3 = 0
   }))
 }
 
-export function seamsIn(look: Look, patches: readonly BenchPatch[]): DrawnSeam[] {
+function seamsIn(look: Look, patches: readonly BenchPatch[]): DrawnSeam[] {
   const named = (names: readonly string[]): BenchPatch[] => patches.filter(({ name }) => names.includes(name))
   return look.seams.map(({ sides, toward }) => ({ sides: [named(sides[0]), named(sides[1])], toward }))
 }
@@ -83,7 +83,7 @@ export function looksPicture(looks: readonly Look[], bench: Bench): Drawing {
 
 export const nameOf = ({ label, row }: Look): string => `Unit ${label}, ${kindWords(row.kind, 1)},`
 
-export const marginOf = (patches: readonly BenchPatch[]): number => {
+const marginOf = (patches: readonly BenchPatch[]): number => {
   const { left, right, top, bottom } = extentOf(cornersOf(patches))
   return Math.max(right - left, bottom - top) * 0.05
 }
