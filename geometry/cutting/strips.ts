@@ -25,7 +25,7 @@ export function clothOf(block: Block, cut: readonly CutRow[], width: number, dep
   })
   let steps = STEPS[depth]
   const rows = wanted.map(({ id, pieces }, index): FabricRow => {
-    const found = stripsFor(pieces, width, steps / (wanted.length - index))
+    const found = (depth === 'quick' ? stripsAgain : stripsFor)(pieces, width, steps / (wanted.length - index))
     steps -= found.steps
     return { fabric: id, buy: bought(found.length, block.measure.unit), ...cloth(found) }
   })
@@ -45,6 +45,20 @@ export interface Cloth {
   readonly atLeast: number
   /** What it took. */
   readonly steps: number
+}
+
+/** By all that is asked: most edits leave what is cut from a fabric as it was. */
+const answers = new Map<string, Cloth>()
+const MOST_ANSWERS = 200
+
+function stripsAgain(pieces: readonly Sized[], width: number, steps: number): Cloth {
+  const asked = JSON.stringify([pieces.map(({ size, count, fixed }) => [size, count, fixed === true]), width, steps])
+  const known = answers.get(asked)
+  if (known !== undefined) return known
+  const found = stripsFor(pieces, width, steps)
+  if (answers.size >= MOST_ANSWERS) answers.clear()
+  answers.set(asked, found)
+  return found
 }
 
 /** The least cloth for these pieces, all of one fabric. */

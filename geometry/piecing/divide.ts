@@ -126,6 +126,7 @@ export class Divider {
   /** The search in which an edge was last closed, a part last reached. */
   private readonly closed: Int32Array
   private readonly reached: Int32Array
+  private readonly firsts = new WeakMap<readonly number[], number>()
   private pieces = 0
   private marks = 0
   /** Whether every piece without a straight cut was small enough for a proof. */
@@ -387,11 +388,15 @@ export class Divider {
 
   /** The place of the first part that has a stretch inside the piece on the line of a run. */
   private firstPart(parts: readonly number[], run: readonly number[]): number {
+    const known = this.firsts.get(run)
+    if (known !== undefined) return known
     const edge = run[0] as number
     const { line } = this.plane.edges[edge] as PlaneEdge
-    return parts.findIndex((part) =>
+    const first = parts.findIndex((part) =>
       this.edgesOf(part).some((other) => this.plane.edges[other]?.line === line && this.inner[other] === this.inner[edge]),
     )
+    this.firsts.set(run, first)
+    return first
   }
 
   /** The first side of a part, patch by patch, that lies on the line of a run. */
