@@ -18,7 +18,7 @@ const SIZE: Spot = [800, 640]
 
 export interface Measured {
   readonly patches: number
-  /** Milliseconds: a full redraw at another zoom, and from the block to the first picture. */
+  /** Milliseconds, the least of several runs: a full redraw at another zoom, and from the block to the first picture. */
   readonly ours: Cost
   readonly bare: Cost
   readonly nodes: Cost
@@ -31,6 +31,9 @@ interface Cost {
 }
 
 const middle = (times: readonly number[]): number => [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] as number
+
+/** What a run costs when nothing else is in its way. */
+const least = (times: readonly number[]): number => Math.min(...times)
 
 function timed(run: () => void): number {
   const start = performance.now()
@@ -73,7 +76,7 @@ function ours(block: Block): Cost {
       settle(pen)
     }),
   )
-  return { redraw: middle(redraws), opening: middle(openings) }
+  return { redraw: least(redraws), opening: least(openings) }
 }
 
 /** What a page would do that knows nothing but the outlines: one path a colour, filled. */
@@ -109,7 +112,7 @@ function bare(block: Block): Cost {
   })
   const paths = pathsOf()
   const pen = penOf()
-  return { redraw: middle(ZOOMS.map((zoom) => timed(() => draw(pen, paths, zoom)))), opening: middle(openings) }
+  return { redraw: least(ZOOMS.map((zoom) => timed(() => draw(pen, paths, zoom)))), opening: least(openings) }
 }
 
 /** As konva's own pages show it: a node a patch that can be pressed, so that it is drawn a second time to be found. */
@@ -135,7 +138,7 @@ function nodes(block: Block): Cost {
     stage.add(layer)
     look(1)
   })
-  const redraw = middle(ZOOMS.slice(0, 3).map((zoom) => timed(() => look(zoom))))
+  const redraw = least(ZOOMS.slice(0, 3).map((zoom) => timed(() => look(zoom))))
   stage.destroy()
   return { redraw, opening }
 }
