@@ -246,6 +246,17 @@ export const setMethod = (ids: readonly string[], method: Method): Edit => ({
   },
 })
 
+/** A method for each of some units, by id. */
+export const setMethods = (methods: Readonly<Record<string, Method>>): Edit => ({
+  name: 'choose methods',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, Object.keys(methods))) {
+      const method = methods[unit.id]
+      if (method !== undefined && KIND_FACTS[unit.kind].methods.includes(method)) unit.method = method
+    }
+  },
+})
+
 /** How much larger these units are cut, to be trimmed once sewn; null for not at all. */
 export const setOversize = (ids: readonly string[], oversize: Length | null): Edit => ({
   name: oversize === null ? 'cut units as needed' : 'cut units a little larger',

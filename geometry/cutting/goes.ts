@@ -22,6 +22,12 @@ export function goesOf(count: number, each: number): Goes {
   return { goes, spare: goes * each - count }
 }
 
+/** Which method each of so many half-square triangles is made by, where the fewest are left over and the fewest pairs of squares sewn. */
+export function mixedMethods(count: number): Method[] {
+  const { byEight, byFour } = mixedGoes(count)
+  return Array.from({ length: count }, (_, place) => (place < 8 * byEight ? 'hst-8' : place < 8 * byEight + 4 * byFour ? 'hst-4' : 'hst-2'))
+}
+
 /** Half-square triangles by several methods together: the fewest left over, then the fewest pairs of squares. */
 export function mixedGoes(count: number): Goes & { readonly byEight: number; readonly byFour: number; readonly byTwo: number } {
   const pairs = Math.ceil(count / 2)

@@ -253,6 +253,7 @@ describe('a named edit', () => {
     ['change a fabric', edits.changeFabric('a', { colour: '#000000' }), (after) => after.fabrics[0], { ...FABRICS[0], colour: '#000000' }],
     ['remove a fabric', edits.removeFabric('d'), (after) => after.fabrics.map(({ id }) => id), ['a', 'b', 'c']],
     ['method', edits.setMethod(['s', 'h'], 'hst-4'), (after) => after.units.map(({ method }) => method), [undefined, 'hst-4']],
+    ['methods', edits.setMethods({ s: 'hst-8', h: 'hst-8' }), (after) => after.units.map(({ method }) => method), [undefined, 'hst-8']],
     ['cut larger', edits.setOversize(['s'], '1/8'), first, { ...block.units[0], oversize: '1/8' }],
     ['corner squares', edits.setBorders([{ finishedWidth: 2, fabric: 'd', corner: 'a' }]), (after) => after.borders?.[0]?.corner, 'a'],
     ['order', edits.setOrder('columns'), (after) => after.order, 'columns'],

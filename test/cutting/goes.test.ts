@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { goesOf, mixedGoes } from '../../geometry/cutting/goes.ts'
+import { goesOf, mixedGoes, mixedMethods } from '../../geometry/cutting/goes.ts'
 import { report } from '../../geometry/report.ts'
 import { blockOf } from '../help.ts'
 
@@ -50,6 +50,23 @@ describe('goes of a method that makes several at once', () => {
           }
       const [best] = ways.sort((one, other) => one.spare - other.spare || one.goes - other.goes)
       expect(mixedGoes(count)).toMatchObject(best as object)
+    }
+  })
+
+  it('by several methods name one for each triangle, and the block then takes as many pairs and leaves as few over', () => {
+    for (let count = 1; count <= 19; count++) {
+      const methods = mixedMethods(count)
+      const units = methods.map((method, x) => ({
+        id: `t${x}`,
+        kind: 'hst' as const,
+        at: [x, 0] as const,
+        size: [1, 1] as const,
+        method,
+        fabrics: { upper: 'a', lower: 'b' },
+      }))
+      const rows = report(blockOf(count, 1, units)).units
+      const { goes, spare } = mixedGoes(count)
+      expect([rows.reduce((sum, row) => sum + row.goes, 0), rows.reduce((sum, row) => sum + row.spare, 0)], `${count}`).toEqual([goes, spare])
     }
   })
 

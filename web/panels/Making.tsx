@@ -1,6 +1,18 @@
 /** How each different unit of the block is made: one way for all that are alike, how much larger they are cut, what they are trimmed to. */
 import { useState } from 'react'
-import { type Block, type Findings, KIND_FACTS, type Kind, type Method, setMethod, type Unit, type UnitRow } from '../../geometry/index.ts'
+import {
+  type Block,
+  type Findings,
+  KIND_FACTS,
+  type Kind,
+  type Method,
+  mixedGoes,
+  mixedMethods,
+  setMethod,
+  setMethods,
+  type Unit,
+  type UnitRow,
+} from '../../geometry/index.ts'
 import { piecesOfUnit, rectOf } from '../canvas/shapes.ts'
 import { edit, look, useStore, useTold } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
@@ -107,11 +119,33 @@ function Made({ row, report, block }: Props) {
         )}
         <Larger unit={first} block={block} ids={row.for} />
       </div>
+      {kind === 'hst' && row.count > 2 && <Mixed row={row} />}
       {(methods.length > 1 || kind === 'half-rectangle') && <Compare unit={first} block={block} ids={row.for} />}
       <button type="button" className="plain link" onClick={() => choose(row)}>
         {tn(row.count, 'Show it on the board', 'Show them on the board')}
       </button>
     </li>
+  )
+}
+
+/** Several methods together, so that nothing is left over and few pairs of squares are sewn. */
+function Mixed({ row }: { readonly row: UnitRow }) {
+  const { byEight, byFour, byTwo, goes, spare } = mixedGoes(row.count)
+  if (goes >= row.goes && spare >= row.spare) return null
+  const parts = [
+    ...(byEight > 0 ? [tn(byEight, 'one pair of squares for eight', '{n} pairs of squares for eight each')] : []),
+    ...(byFour > 0 ? [tn(byFour, 'one for four, edges on the bias', '{n} for four each, edges on the bias')] : []),
+    ...(byTwo > 0 ? [tn(byTwo, 'one for two', '{n} for two each')] : []),
+  ]
+  const methods = mixedMethods(row.count)
+  return (
+    <button
+      type="button"
+      className="plain link"
+      onClick={() => edit(setMethods(Object.fromEntries(row.for.map((id, place) => [id, methods[place] as Method]))))}
+    >
+      {t('Mix the ways: {parts}', { parts: parts.join(', ') })}
+    </button>
   )
 }
 

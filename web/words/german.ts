@@ -753,6 +753,13 @@ export const german: Catalogue = {
     other: 'Einzelne Dreiecke brauchen {n} Quadrate und werden im schrägen Fadenlauf genäht.',
   },
   'All {n}: {kind}': 'Alle {n}: {kind}',
+  '{n} pairs of squares for eight each': { one: 'ein Paar Quadrate für acht', other: '{n} Paare Quadrate für je acht' },
+  '{n} for four each, edges on the bias': {
+    one: 'eines für vier, Kanten im schrägen Fadenlauf',
+    other: '{n} für je vier, Kanten im schrägen Fadenlauf',
+  },
+  '{n} for two each': { one: 'eines für zwei', other: '{n} für je zwei' },
+  'Mix the ways: {parts}': 'Arten mischen: {parts}',
   'different ways': 'verschiedene Arten',
   'The last corner is taken back.': 'Die letzte Ecke ist zurückgenommen.',
   'The last size is below the first; give a larger one.': 'Die letzte Größe liegt unter der ersten; gib eine größere an.',
