@@ -23,7 +23,7 @@ import {
 import { asker } from '../state/deep.ts'
 import { photoOfStep } from '../state/photo.ts'
 import { edit, look, now, useStore } from '../state/store.ts'
-import { t, tell, tn } from '../words/words.ts'
+import { spoken, t, tell, tn } from '../words/words.ts'
 import { StepPicture } from './StepPicture.tsx'
 import './Booklet.css'
 
@@ -42,6 +42,7 @@ export function Booklet() {
       {said.trouble !== null && <p className="trouble">{tell(said.trouble)}</p>}
       {booklet === null && said.trouble === null && <p className="hint">{t('The steps are being written…')}</p>}
       {booklet !== null && (
+        // The program's words are English; what the page says round them is in the maker's language.
         <div className={said.report?.block === undefined || same(said.report.block, block) ? '' : 'behind'} lang="en">
           <Steps booklet={booklet} block={block} />
         </div>
@@ -124,7 +125,7 @@ function Words({ label, value, hint, long = false, unseen = false, focus = false
     onBlur: settle,
   }
   return (
-    <div className="words">
+    <div className="words" lang={spoken()}>
       <label htmlFor={id} className={unseen ? 'unseen' : undefined}>
         {label}
       </label>
@@ -220,7 +221,7 @@ function Step({ step, number, block, unit }: StepProps) {
         note !== undefined && <p className="note">{note}</p>
       )}
       {photograph !== undefined && <img className="photograph" src={photograph} alt={t('Your photograph of step {number}', { number })} />}
-      <div className="buttons">
+      <div className="buttons" lang={spoken()}>
         <button
           type="button"
           aria-label={writing ? t('Done with the words of step {number}', { number }) : t('Change the words of step {number}', { number })}
@@ -259,14 +260,14 @@ function noteLabel(noting: boolean, note: string | undefined, number: number): s
 function Stale({ stepKey, program }: { readonly stepKey: string; readonly program: string }) {
   return (
     <div className="stale">
-      <p>{t('The block has moved on since you wrote these words.')}</p>
+      <p lang={spoken()}>{t('The block has moved on since you wrote these words.')}</p>
       <details>
-        <summary>{t('What the program says now')}</summary>
+        <summary lang={spoken()}>{t('What the program says now')}</summary>
         {program.split('\n').map((sentence) => (
           <p key={sentence}>{tell(sentence)}</p>
         ))}
       </details>
-      <button type="button" onClick={() => edit(keepStepWords(stepKey, program))}>
+      <button type="button" lang={spoken()} onClick={() => edit(keepStepWords(stepKey, program))}>
         {t('Mine still hold')}
       </button>
     </div>
@@ -320,7 +321,7 @@ function Photograph({ stepKey, number, there }: { readonly stepKey: string; read
 function Orphans({ booklet: { orphans } }: { readonly booklet: Model }) {
   if (orphans.length === 0) return null
   return (
-    <section className="part orphans" aria-label={t('Words whose step is gone')}>
+    <section className="part orphans" lang={spoken()} aria-label={t('Words whose step is gone')}>
       <h3>{t('Words whose step is gone')}</h3>
       <p className="hint">{t('The block no longer has the steps that these belong to. They stay in its file, and come back with the step.')}</p>
       <ul>
@@ -342,7 +343,7 @@ function Orphans({ booklet: { orphans } }: { readonly booklet: Model }) {
 function Folded({ title, children }: { readonly title: string; readonly children: ReactNode }) {
   return (
     <details className="part">
-      <summary>{title}</summary>
+      <summary lang={spoken()}>{title}</summary>
       {children}
     </details>
   )
@@ -357,12 +358,12 @@ function Rehearsal({ booklet: { rehearsal, seamAdvice, unit } }: { readonly book
       ))}
       {rehearsal.rows.length > 0 && (
         <table className="rehearsal">
-          <caption>
+          <caption lang={spoken()}>
             {unit === 'in'
               ? t('If every allowance is off by 1/32 in; all sizes in inches')
               : t('If every allowance is off by 0.1 cm; all sizes in centimetres')}
           </caption>
-          <thead>
+          <thead lang={spoken()}>
             <tr>
               <th scope="col">{t('Piece')}</th>
               <th scope="col">{t('Seams')}</th>
