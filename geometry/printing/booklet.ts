@@ -49,7 +49,13 @@ const SUBJECTS: Readonly<Record<SinglePage, string>> = {
 export async function printBooklet({ report, block, booklet: told, file, paper, only = null, tools, onProgress }: PrintAsk): Promise<Uint8Array> {
   const booklet = { ...told, title: told.title.trim() === '' ? UNTITLED : told.title }
   const subject = only === null ? 'How to make a quilt block' : SUBJECTS[only]
-  const sheets = new Sheets(tools, paper, { title: booklet.title, by: booklet.by, subject, language: booklet.language })
+  const sheets = new Sheets(tools, paper, {
+    title: booklet.title,
+    by: booklet.by,
+    subject,
+    language: booklet.language,
+    banner: only === null ? '' : booklet.title,
+  })
   const { unit } = report.measure
   const job: Job = { sheets, report, block, booklet, unit, cloth: clothsOf(block.fabrics), blank: clothsOf(block.fabrics, 'outline') }
   const chapters = [...(only === null ? wholeBooklet(booklet) : [SINGLE[only]]), missingPage]

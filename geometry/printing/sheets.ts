@@ -19,7 +19,12 @@ export interface About {
   readonly by: string
   readonly subject: string
   readonly language: string
+  /** Said above the first page of single pages: what they belong to. */
+  readonly banner: string
 }
+
+/** Where the banner stands, above the margin. */
+const BANNER = 40
 
 /** The same block gives the same bytes, whenever it is printed. */
 const ALWAYS = new Date(Date.UTC(2000, 0, 1))
@@ -77,6 +82,8 @@ export class Sheets {
     this.begun = true
     this.face = null
     this.top = MARGIN.top
+    const { banner } = this.about
+    if (banner !== '' && this.sheets === 1) this.tagged('P', () => this.sayFitting(banner, this.left, BANNER, STYLES.small, this.width))
   }
 
   /** Room for so much, on this sheet or a new one. */

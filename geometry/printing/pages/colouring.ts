@@ -19,9 +19,10 @@ export function colouringPage(job: Job): void {
   const scale = Math.min(sheets.width / Math.max(drawing.width, 1e-6), room / Math.max(drawing.height, 1e-6))
   if (drawing.marks.length === 0) sheets.write('There is nothing to colour yet.', STYLES.body)
   else sheets.picture(drawing, [sheets.left + (sheets.width - drawing.width * scale) / 2, sheets.top], scale, blank)
+  const boxes = Math.min(foot, sheets.top + (drawing.marks.length === 0 ? 40 : drawing.height * scale + 24))
   const width = sheets.width / COLUMNS
   names.forEach((fabric, at) => {
-    const [x, y] = [sheets.left + (at % COLUMNS) * width, foot + Math.floor(at / COLUMNS) * (BOX + 8)]
+    const [x, y] = [sheets.left + (at % COLUMNS) * width, boxes + Math.floor(at / COLUMNS) * (BOX + 8)]
     sheets.ornament(() =>
       sheets.surface().path(
         polygon([
