@@ -1,11 +1,12 @@
 /** A square of a known size: if it measures right with a ruler, the page was printed at its own size. */
+import { boxAt } from '../writing/booklet/sketch.ts'
 import { INK, STYLES } from './ink.ts'
 import { POINTS } from './paper.ts'
 import { polygon } from './pen.ts'
 import type { Sheets } from './sheets.ts'
 
 /** 1 in, or 2.5 cm. */
-export const squareSide = (unit: 'in' | 'cm'): number => (unit === 'in' ? 1 : 2.5)
+const squareSide = (unit: 'in' | 'cm'): number => (unit === 'in' ? 1 : 2.5)
 
 /** Points from one side to the other, between the middles of its lines. */
 export const testSquareSide = (unit: 'in' | 'cm'): number => squareSide(unit) * POINTS[unit]
@@ -14,15 +15,7 @@ export function testSquare(sheets: Sheets, x: number, y: number, unit: 'in' | 'c
   const side = testSquareSide(unit)
   const said = `${squareSide(unit)} ${unit}`
   sheets.figure(`Test square: each side measures ${said} when the page is printed at its own size`, (surface) => {
-    surface.path(
-      polygon([
-        [x, y],
-        [x + side, y],
-        [x + side, y + side],
-        [x, y + side],
-      ]),
-      { line: { colour: INK.ink, width: 0.5 } },
-    )
+    surface.path(polygon(boxAt(x, y, side, side)), { line: { colour: INK.ink, width: 0.5 } })
     const marks = unit === 'in' ? 4 : 5
     for (let at = 1; at < marks; at += 1) {
       const step = (side * at) / marks

@@ -1,4 +1,5 @@
 /** Before the first cut: what to take care of, which seam to use where, what the pictures mean, and the test square. */
+import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { Caution } from '../../writing/booklet/values.ts'
 import { drawMark, LINE_WORDS, stroke, STROKES } from '../draw.ts'
 import { INK, STYLES } from '../ink.ts'
@@ -84,12 +85,7 @@ function key({ sheets, unit }: Job): void {
   sheets.ornament(() => {
     const surface = sheets.surface()
     const y = top + last * ROW + 1.5
-    const box = polygon([
-      [sheets.left, y],
-      [sheets.left + SAMPLE, y],
-      [sheets.left + SAMPLE, y + 11],
-      [sheets.left, y + 11],
-    ])
+    const box = polygon(boxAt(sheets.left, y, SAMPLE, 11))
     surface.path(box, { fill: '#ece5dc' })
     surface.within(box, () => {
       for (let at = sheets.left - 12; at < sheets.left + SAMPLE; at += 4.5)

@@ -1,4 +1,5 @@
 /** The colouring page: the block in outlines, as large as the sheet lets it be, and blank boxes to try colours in. */
+import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { Mark } from '../../writing/booklet/values.ts'
 import { INK, STYLES } from '../ink.ts'
 import type { Job } from '../job.ts'
@@ -23,17 +24,7 @@ export function colouringPage(job: Job): void {
   const width = sheets.width / COLUMNS
   names.forEach((fabric, at) => {
     const [x, y] = [sheets.left + (at % COLUMNS) * width, boxes + Math.floor(at / COLUMNS) * (BOX + 8)]
-    sheets.ornament(() =>
-      sheets.surface().path(
-        polygon([
-          [x, y],
-          [x + BOX, y],
-          [x + BOX, y + BOX],
-          [x, y + BOX],
-        ]),
-        { line: { colour: INK.ink, width: 0.6 } },
-      ),
-    )
+    sheets.ornament(() => sheets.surface().path(polygon(boxAt(x, y, BOX, BOX)), { line: { colour: INK.ink, width: 0.6 } }))
     sheets.tagged('P', () => sheets.sayFitting(fabric.name, x + BOX + 7, y + BOX / 2 + 3, STYLES.small, width - BOX - 14))
   })
   sheets.top = sheets.end

@@ -1,4 +1,5 @@
 /** The cut list: fabric by fabric what to cut, with a box to tick, and where each cut goes, to scale. */
+import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { CutRow, FabricRow } from '../../values.ts'
 import type { Spot } from '../../writing/booklet/values.ts'
 import { purpose } from '../../writing/cutList.ts'
@@ -79,7 +80,7 @@ function pieceLine(job: Job, row: CutRow): void {
   const height = Math.max(what.length * STYLES.strong.lead, forWhat.length * STYLES.body.lead) + 5
   sheets.need(height)
   const top = sheets.top + 2.5
-  sheets.ornament(() => sheets.surface().path(polygon(boxAt(sheets.left, top + 2.4, 9)), { line: { colour: INK.soft, width: 0.7 } }))
+  sheets.ornament(() => sheets.surface().path(polygon(boxAt(sheets.left, top + 2.4, 9, 9)), { line: { colour: INK.soft, width: 0.7 } }))
   sheets.tagged('LI', () => {
     sheets.sayRight(String(row.count), sheets.left + AT.count, top + footOf(STYLES.strong), STYLES.strong)
     sheets.block(what, STYLES.strong, sheets.left + AT.what, top)
@@ -88,13 +89,6 @@ function pieceLine(job: Job, row: CutRow): void {
   sheets.top += height
   sheets.rule(sheets.left, sheets.top, sheets.width)
 }
-
-const boxAt = (x: number, y: number, side: number): Spot[] => [
-  [x, y],
-  [x + side, y],
-  [x + side, y + side],
-  [x, y + side],
-]
 
 const SHAPES: Readonly<Record<CutRow['shape'], readonly [string, string]>> = {
   square: ['square', 'squares'],

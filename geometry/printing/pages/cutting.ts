@@ -1,5 +1,6 @@
 /** Where each cut goes: the strips of one fabric to scale, each piece with its size where there is room for it. */
-import { cutPicture } from '../../cutting/cutPicture.ts'
+import { boxAt } from '../../writing/booklet/sketch.ts'
+import { type Box, cutPicture } from '../../cutting/cutPicture.ts'
 import { sayLength } from '../../exact/lengths.ts'
 import type { FabricRow } from '../../values.ts'
 import type { BookletStep, Drawing, Mark, Spot } from '../../writing/booklet/values.ts'
@@ -59,9 +60,4 @@ export function cuttingDrawing(row: FabricRow, name: string, usableWidth: number
 const sides = ({ width, height }: { readonly width: number; readonly height: number }, unit: 'in' | 'cm'): string =>
   width === height ? sayLength(width, unit) : `${sayLength(width, unit)} × ${sayLength(height, unit)}`
 
-const cornersOf = ({ x, y, width, height }: { x: number; y: number; width: number; height: number }): Spot[] => [
-  [x, y],
-  [x + width, y],
-  [x + width, y + height],
-  [x, y + height],
-]
+const cornersOf = ({ x, y, width, height }: Box): Spot[] => boxAt(x, y, width, height)

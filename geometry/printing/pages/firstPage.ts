@@ -1,4 +1,5 @@
 /** The first page: the block's name and maker, what must be put right first, the picture, its sizes and its fabrics. */
+import { boxAt } from '../../writing/booklet/sketch.ts'
 import { ERRORS, type Problem } from '../../values.ts'
 import type { BookletFabric } from '../../writing/booklet/values.ts'
 import { point } from '../../writing/pieces.ts'
@@ -143,12 +144,7 @@ export function swatch({ sheets, cloth }: Pick<Job, 'sheets' | 'cloth' | 'unit'>
   const shown = cloth(fabric)
   sheets.ornament(() => {
     const surface = sheets.surface()
-    const corners = [
-      [x, y],
-      [x + side, y],
-      [x + side, y + side],
-      [x, y + side],
-    ] as const
+    const corners = boxAt(x, y, side, side)
     lay(surface, corners, shown, 'right', side / 1.5, [x, y])
     surface.path(polygon(corners), { line: { colour: '#3c312b', width: 0.6 } })
   })

@@ -5,6 +5,7 @@
  * Out     small ones side by side; one larger than the sheet in tiles that overlap, with crosses to lay on each other. A test square on every sheet.
  * Exact   places are the templates' own, times the points of one unit; nothing is fitted.
  */
+import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { Spot, Template } from '../../writing/booklet/values.ts'
 import { count } from '../../writing/say.ts'
 import { INK, STYLES } from '../ink.ts'
@@ -278,7 +279,7 @@ function overview(job: Job, { template, across, down, tiles }: Tiling, region: R
     for (const [at, tile] of tiles.entries()) {
       const box = boxOf(tile, region)
       const corner: Spot = [x + box.x * small, y + box.y * small]
-      surface.path(polygon(rectangle(corner, box.width * small, box.height * small)), { line: { colour: '#8a7d72', width: 0.5, dash: [2, 2] } })
+      surface.path(polygon(boxAt(...corner, box.width * small, box.height * small)), { line: { colour: '#8a7d72', width: 0.5, dash: [2, 2] } })
       const middle: Spot = [corner[0] + 9, corner[1] + 9]
       surface.words({ text: String(at + 1), at: middle, size: 7, align: 'middle', face: 'text', colour: INK.soft })
     }
@@ -296,13 +297,6 @@ function overview(job: Job, { template, across, down, tiles }: Tiling, region: R
   shelf.high = Math.max(shelf.high, high)
 }
 
-const rectangle = ([x, y]: Spot, width: number, height: number): Spot[] => [
-  [x, y],
-  [x + width, y],
-  [x + width, y + height],
-  [x, y + height],
-]
-
 function tiled(job: Job, { template, across, down, tiles }: Tiling, region: Region, item: PdfOutline): void {
   tiles.forEach((tile, at) => {
     job.sheets.newSheet()
@@ -319,7 +313,7 @@ function tiled(job: Job, { template, across, down, tiles }: Tiling, region: Regi
 
 function tileOn({ sheets, unit }: Job, template: Template, region: Region, tile: Tile, grid: Grid): void {
   const box = boxOf(tile, region)
-  const frame = polygon(rectangle([region.x, region.y], region.width, region.height))
+  const frame = polygon(boxAt(region.x, region.y, region.width, region.height))
   sheets.figure(`${alt(template, unit)}; part in row ${tile.row + 1}, column ${tile.column + 1}`, (surface) => {
     surface.within(frame, () => outline(surface, template, [region.x - box.x, region.y - box.y], POINTS[unit]))
     joins(surface, region, tile, grid)
