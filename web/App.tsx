@@ -1,6 +1,7 @@
 /** The page: the head, the tray and fabrics, the board, the sheets beside it. */
 import { type ComponentType, lazy, Suspense, useEffect } from 'react'
 import { Board } from './canvas/Board.tsx'
+import { Repeats } from './canvas/BoardTools.tsx'
 import { KEYS } from './canvas/keys.ts'
 import { useHeld } from './canvas/gestures.ts'
 import { Swatch } from './panels/ClothDefs.tsx'
@@ -109,9 +110,11 @@ function Looks() {
 
 /** How much of the board is seen, and which keys work on it. */
 function Seeing() {
+  const shown = useStore(({ view }) => view.look)
   const marks = useStore(({ view }) => view.marks)
   return (
     <div className="buttons seeing">
+      {OTHER_BOARDS[shown] === undefined && <Repeats />}
       <button type="button" aria-pressed={marks} onClick={() => look({ marks: !marks })}>
         {t('Numbers and marks')}
       </button>

@@ -27,7 +27,7 @@ import { repeating } from '../state/repeating.ts'
 import { look, now, tryOut, useStore, useTold } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 import { layRun, moveTo, placeAt, pourAt, replaceWith, resizeTo, sayNoSwap, swap, mirrorChosen, turnChosen } from './actions.ts'
-import { BoardStrip, BoardTools, InHand } from './BoardTools.tsx'
+import { BoardStrip, Arranging, InHand } from './BoardTools.tsx'
 import { cellId, Cells } from './Cells.tsx'
 import { cutAfterCopy, pasteText, sayCopied, takenText } from './clipboard.ts'
 import { clothPainting } from './cloth.ts'
@@ -441,9 +441,9 @@ export function Board() {
 
   return (
     <>
-      <BoardTools />
       <div className="bench">
         <BoardStrip />
+        <Arranging />
         <InHand />
         <div
           ref={place}

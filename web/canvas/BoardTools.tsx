@@ -53,30 +53,25 @@ export function BoardStrip() {
   )
 }
 
-/** How edits repeat, and what is done to several units at once: above the board. */
-export function BoardTools() {
+/** What is done to several units at once: over the board, as soon as two are chosen, so that nothing moves away under the hand. */
+export function Arranging() {
   const count = useStore(({ view }) => view.chosen.length)
+  if (count < 2) return null
   return (
-    <div className="tools">
-      <Repeats />
+    <div className="arranging">
       <Bar name={t('Arranging')}>
         <fieldset>
           <legend className="unseen">{t('Align')}</legend>
           {SIDES.map(([side, name, sign]) => (
-            <Tool key={side} name={t(name)} sign={sign} off={count < 2} act={() => alignChosen(side)} />
+            <Tool key={side} name={t(name)} sign={sign} act={() => alignChosen(side)} />
           ))}
           <Tool name={t('Spread evenly across')} sign="M-8 -7V7M8 -7V7M-3 -4H3V4H-3Z" off={count < 3} act={() => spreadChosen('across')} />
           <Tool name={t('Spread evenly down')} sign="M-7 -8H7M-7 8H7M-4 -3V3H4V-3Z" off={count < 3} act={() => spreadChosen('down')} />
         </fieldset>
         <fieldset>
           <legend className="unseen">{t('Shapes')}</legend>
-          <Tool name={t('Join shapes')} sign="M-7 -7H2V-2H7V7H-2V2H-7Z" off={count < 2} act={() => void shaping('join')} />
-          <Tool
-            name={t('Cut away the last chosen')}
-            sign="M-7 -7H2V-2H-2V2H-7ZM2 1V2H1M4 2H7V7H-2V4"
-            off={count < 2}
-            act={() => void shaping('cut')}
-          />
+          <Tool name={t('Join shapes')} sign="M-7 -7H2V-2H7V7H-2V2H-7Z" act={() => void shaping('join')} />
+          <Tool name={t('Cut away the last chosen')} sign="M-7 -7H2V-2H-2V2H-7ZM2 1V2H1M4 2H7V7H-2V4" act={() => void shaping('cut')} />
         </fieldset>
       </Bar>
     </div>
@@ -122,10 +117,11 @@ async function shaping(what: 'join' | 'cut'): Promise<void> {
   await (what === 'join' ? joinChosen() : cutAwayChosen())
 }
 
-function Repeats() {
+/** How edits repeat over the block. */
+export function Repeats() {
   const repeat = useStore(({ view }) => view.repeat)
   return (
-    <label>
+    <label className="repeats">
       {t('Repeat edits')}
       <select value={repeat} onChange={(event) => repeatBy(event.target.value as Repeat)}>
         {REPEATS.map((one) => (
