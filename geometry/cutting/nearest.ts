@@ -7,12 +7,14 @@
  *         one and the right wing of the other differ, one of them is changed; nothing else ever is. A side left empty costs nothing. So the
  *         question is how to share out the geese with the fewest corners that differ. Geese alike in both wings are one sort: where the sorts give
  *         few enough ways, all are tried, what is left of each sort at a time; else geese change places as long as that helps, and a bound from the
- *         balance of left and right wings may still say that no colouring changes fewer.
+ *         balance of left and right wings may still say that no colouring changes fewer. Every change of one wing is tried by the number of batches
+ *         it needs: one may do, and where none can, no colouring changes fewer than two.
  * Exact   counting only. Fabrics that no goose has would not help: another in their place changes no more.
  */
 import type { Batch } from '../values.ts'
 import { demandOf, type Wings } from './batches.ts'
 import { leastCover } from './cover.ts'
+import type { Walk } from './relaxed.ts'
 
 export interface Nearest {
   readonly wings: readonly Wings[]
@@ -27,6 +29,9 @@ export interface Nearest {
 const MOST_WAYS = 12_000_000
 /** Work on the least number of batches of the present colouring, from which the search starts. */
 const START_WORK = 200_000_000
+/** Work on the number of batches of one changed colouring, and of all of them: about a second. */
+const ONE_CHANGE = 5_000_000
+const ONE_WORK = 1_000_000_000
 /** Changes of place that are tried. */
 const MOST_SWAPS = 20_000_000
 
@@ -40,18 +45,54 @@ export function nearestColouring(geese: readonly Wings[], batches: number, ways 
   if (all !== null) return { ...coloured(geese, all), proved: true }
   const fabrics = [...new Set(geese.flat())]
   const { walks, atLeast } = leastCover(demandOf(geese, fabrics), START_WORK)
-  const shared = swapped(
-    geese,
-    sharedOut(
-      geese,
-      walks.map((walk) => walk.map((one) => fabrics[one] as string)),
-      batches,
-    ),
-  )
+  const shared = swapped(geese, exactly(geese, walks, fabrics, batches))
   const found = coloured(geese, shared)
   const least = Math.max(mustChange(geese, batches), atLeast > batches ? 1 : 0)
-  return { ...found, proved: found.changed <= least }
+  if (found.changed <= least || least > 1 || found.changed < 2) return { ...found, proved: found.changed <= least }
+  const one = byOneWing(geese, fabrics, batches)
+  if (one.found !== null) return { ...one.found, proved: least === 1 }
+  return { ...found, proved: one.none && found.changed === 2 }
 }
+
+interface ByOne {
+  readonly found: Omit<Nearest, 'proved'> | null
+  /** No change of one wing is enough. */
+  readonly none: boolean
+}
+
+/** Geese alike in both wings are tried once. */
+function byOneWing(geese: readonly Wings[], fabrics: readonly string[], batches: number): ByOne {
+  let none = true
+  const tried = new Set<string>()
+  let work = ONE_WORK
+  for (const [goose, [left, right]] of geese.entries()) {
+    const name = `${left} ${right}`
+    if (tried.has(name)) continue
+    tried.add(name)
+    for (const other of fabrics.flatMap((fabric): Wings[] => [
+      [fabric, right],
+      [left, fabric],
+    ])) {
+      if (other[0] === left && other[1] === right) continue
+      const after = geese.map((wings, place) => (place === goose ? other : wings))
+      if (mustChange(after, batches) > 0) continue
+      if (work <= 0) return { found: null, none: false }
+      work -= ONE_CHANGE
+      const { walks, atLeast } = leastCover(demandOf(after, fabrics), ONE_CHANGE)
+      if (walks.length <= batches) return { found: { ...coloured(after, exactly(after, walks, fabrics, batches)), changed: 1 }, none: false }
+      if (atLeast <= batches) none = false
+    }
+  }
+  return { found: null, none }
+}
+
+/** The geese on the sides of batches that make them as they are. */
+const exactly = (geese: readonly Wings[], walks: readonly Walk[], fabrics: readonly string[], batches: number): Sides[] =>
+  sharedOut(
+    geese,
+    walks.map((walk) => walk.map((one) => fabrics[one] as string)),
+    batches,
+  )
 
 /**
  * Batches have as many left wings of a cloth as right ones, so wings too many of either must be answered by geese to spare or be changed; one changed
