@@ -442,8 +442,11 @@ export const german: Catalogue = {
   'Another unit is in its place, of the same fabrics.': 'Eine andere Einheit aus denselben Stoffen ist an ihrer Stelle.',
   Arranging: 'Anordnen',
   Arrows: 'Pfeile',
+  'As it came out': 'Wie es geworden ist',
+  'As it came out: {summary}': 'Wie es geworden ist: {summary}',
   'B, Shift + B': 'B, Umschalt + B',
   Back: 'Zurück',
+  'Back to the layout': 'Zurück zur Anordnung',
   Backing: 'Rückseite',
   'Before you cut': 'Bevor du schneidest',
   'Beside its neighbours': 'Neben seinen Nachbarn',
@@ -503,6 +506,8 @@ export const german: Catalogue = {
   'Cut {n} pieces of the stash': { one: 'Schneide ein Stück des Vorrats', other: 'Schneide {n} Stücke des Vorrats' },
   'Cutting {name}': 'Zuschnitt von {name}',
   'D, Delete': 'D, Entf',
+  'Did it come out otherwise than you laid it? Keep this layout, then turn and swap units on the board until it looks like what you sewed.':
+    'Ist es anders geworden, als du es gelegt hast? Merk dir diese Anordnung, dann drehe und tausche Einheiten auf dem Tisch, bis es aussieht wie das Genähte.',
   Done: 'Fertig',
   'Done with the note on step {number}': 'Fertig mit der Notiz zu Schritt {number}',
   'Done with the words of step {number}': 'Fertig mit den Worten von Schritt {number}',
@@ -560,6 +565,7 @@ export const german: Catalogue = {
     'Dort passt sie nicht: Die Felder sind belegt oder liegen außerhalb des Rasters.',
   'It fits there, but its image does not: the cells are taken. Move what is in the way, or let edits not repeat.':
     'Dort passt sie, aber ihr Bild nicht: Die Felder sind belegt. Räume weg, was im Weg ist, oder lass Änderungen sich nicht wiederholen.',
+  'It is as it was laid.': 'Es ist, wie es gelegt wurde.',
   'It lies as each patch is cut, and turns with its unit.': 'Er liegt, wie jedes Stück zugeschnitten ist, und dreht sich mit seiner Einheit.',
   'Colourings are being found…': 'Färbungen werden gesucht …',
   'It measures': 'Er misst',
@@ -572,6 +578,7 @@ export const german: Catalogue = {
   'Join by sections': 'Nach Abschnitten zusammennähen',
   'Join shapes': 'Formen vereinen',
   'Joined into one patch.': 'Zu einem Stück vereint.',
+  'Keep this as laid': 'Dies als gelegt merken',
   Keys: 'Tasten',
   'Keys step by half a cell.': 'Tasten gehen um halbe Felder.',
   'Keys step by whole cells.': 'Tasten gehen um ganze Felder.',
@@ -613,8 +620,11 @@ export const german: Catalogue = {
   'Now {width} by {height} {unit}.': 'Jetzt {width} mal {height} {unit}.',
   'Number on hand: {name}, {size}': 'Vorhandene Zahl: {name}, {size}',
   'On hand': 'Vorhanden',
-  'On the board: {changes}; {clash} (now {before}). Press again to take it.':
-    'Auf dem Tisch: {changes}; {clash} (jetzt {before}). Noch einmal drücken, um es zu nehmen.',
+  'On the board: it can be sewn then; {clash}. Press it to take it.': 'Auf dem Tisch: Dann kann er genäht werden; {clash}. Drücken, um es zu nehmen.',
+  'On the board: less is empty, double or beyond the grid. Press it to take it.':
+    'Auf dem Tisch: Weniger ist leer, doppelt oder außerhalb des Rasters. Drücken, um es zu nehmen.',
+  'On the board: {changes}; {clash} (now {before}). Press it to take it.':
+    'Auf dem Tisch: {changes}; {clash} (jetzt {before}). Drücken, um es zu nehmen.',
   'One corner is marked; walk to the other and press C again.': 'Eine Ecke ist gemerkt; geh zur anderen und drücke noch einmal C.',
   'One edge': 'Eine Kante',
   'One edge is too far off to be eased on: see where it stretched.':
@@ -717,6 +727,7 @@ export const german: Catalogue = {
   'Squares {size}; trimmed to {trimmed}.': 'Quadrate {size}; getrimmt auf {trimmed}.',
   'Star {n} of {all}': 'Stern {n} von {all}',
   'Stars of one batch': 'Sterne aus einem Satz',
+  'Stop comparing': 'Nicht mehr vergleichen',
   'Such fractions of a cell cannot be held exactly beside the others; choose a rounder place.':
     'Solche Bruchteile eines Felds lassen sich neben den anderen nicht genau halten; wähle eine rundere Stelle.',
   'T, Shift + T': 'T, Umschalt + T',
@@ -737,6 +748,7 @@ export const german: Catalogue = {
   'The allowances lie opposite ways, so the two seams lock when you butt them together.':
     'Die Zugaben liegen auf entgegengesetzten Seiten, also rasten die Nähte ein, wenn du sie zusammenschiebst.',
   'The block': 'Der Block',
+  'The block as it would be': 'Der Block, wie er wäre',
   'The block has moved on since you wrote these words.': 'Der Block hat sich geändert, seit du diese Worte geschrieben hast.',
   'The block in sewing order, {step} of {most} joins made. {sentence}': 'Der Block in Nähfolge, {step} von {most} Nähten gemacht. {sentence}',
   'The block no longer has the steps that these belong to. They stay in its file, and come back with the step.':
@@ -753,6 +765,18 @@ export const german: Catalogue = {
     other: 'Einzelne Dreiecke brauchen {n} Quadrate und werden im schrägen Fadenlauf genäht.',
   },
   'All {n}: {kind}': 'Alle {n}: {kind}',
+  'The one meeting of seams clashes.': 'Das eine Nahttreffen stößt zusammen.',
+  'This layout is kept as laid. Now make the board look like what you sewed.':
+    'Diese Anordnung ist als gelegt gemerkt. Nun lege auf dem Tisch, was du genäht hast.',
+  'To know:': 'Gut zu wissen:',
+  'To mend:': 'In Ordnung zu bringen:',
+  'Turn {unit} a quarter': '{unit} eine Vierteldrehung drehen',
+  'Turn {unit} a quarter back': '{unit} eine Vierteldrehung zurückdrehen',
+  'Turn {unit} half round': '{unit} halb herumdrehen',
+  'tips to sew through: {before} before, {after} now': 'Spitzen, durch die genäht wird: {before} zuvor, {after} jetzt',
+  'what nests is the same as before': 'was ineinandergreift, ist wie zuvor',
+  '{n} moves lead back (the fewest found):': '{n} Züge führen zurück (die wenigsten, die gefunden wurden):',
+  '{n} moves lead back:': { one: 'Ein Zug führt zurück:', other: '{n} Züge führen zurück:' },
   '{n} pairs of squares for eight each': { one: 'ein Paar Quadrate für acht', other: '{n} Paare Quadrate für je acht' },
   '{n} for four each, edges on the bias': {
     one: 'eines für vier, Kanten im schrägen Fadenlauf',
@@ -844,7 +868,6 @@ export const german: Catalogue = {
   'Use a photograph': 'Ein Foto nehmen',
   'Ways to make it, and to trim it': 'Wege, sie zu machen und zu trimmen',
   'What a drag means': 'Was ein Zug bedeutet',
-  'What nests is the same as before.': 'Was ineinandergreift, ist wie zuvor.',
   'What the program says now': 'Was das Programm jetzt sagt',
   'What to cut for a unit of any size, without a block.': 'Was für eine Einheit beliebiger Größe zu schneiden ist, ohne einen Block.',
   'What you do now is done to its images too.': 'Was du jetzt tust, geschieht auch mit den Bildern.',
@@ -1010,6 +1033,7 @@ export const german: Catalogue = {
   '{n} of {all} meetings clash.': { one: '{n} von {all} Treffen stößt zusammen.', other: '{n} von {all} Treffen stoßen zusammen.' },
   '{n} partial seams': { one: 'eine Teilnaht', other: '{n} Teilnähte' },
   '{n} pieces to cut': { one: 'Ein Teil zu schneiden', other: '{n} Teile zu schneiden' },
+  '{n} places look otherwise': { one: 'Eine Stelle sieht anders aus', other: '{n} Stellen sehen anders aus' },
   '{n} rectangles': { one: '{n} Rechteck', other: '{n} Rechtecke' },
   '{n} seams are pressed otherwise': { one: 'eine Naht ist anders gebügelt', other: '{n} Nähte sind anders gebügelt' },
   '{n} seams on the bias': { one: 'eine Naht im schrägen Fadenlauf', other: '{n} Nähte im schrägen Fadenlauf' },
