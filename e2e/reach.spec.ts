@@ -1,0 +1,66 @@
+/** For every maker: on a phone, at twice the size, in another language, in the sun and at night. */
+import { AxeBuilder } from '@axe-core/playwright'
+import { expect, openApp, openSheet, type Page, test } from './maker.ts'
+
+const SHEETS = ['Block', 'Findings', 'Colour', 'Cutting', 'Quilting', 'Setting', 'Booklet'] as const
+const LOOKS = ['Cloth', 'Value', 'Wrong side', 'Layers of cloth', 'Sewing order', 'Quilting line', 'Among copies'] as const
+
+/** Pixels by which the page is wider than the screen. */
+const overhang = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
+
+for (const [name, width, height] of [
+  ['a phone of 360 pixels', 360, 740],
+  ['a desk at twice the size', 720, 450],
+] as const) {
+  test(`nothing lies beyond the edge on ${name}`, async ({ page }) => {
+    await page.setViewportSize({ width, height })
+    await openApp(page)
+    for (const sheet of SHEETS) {
+      await openSheet(page, sheet)
+      await expect(page.getByRole('tabpanel').getByRole('heading').first()).toBeVisible()
+      expect(await overhang(page), sheet).toBeLessThanOrEqual(0)
+    }
+    for (const look of LOOKS) {
+      await page.getByRole('button', { name: look, exact: true }).click()
+      await expect(page.getByRole('button', { name: look, exact: true })).toHaveAttribute('aria-pressed', 'true')
+      expect(await overhang(page), look).toBeLessThanOrEqual(0)
+    }
+  })
+}
+
+test('the page speaks German when asked, and again on the next visit @both', async ({ page }) => {
+  await openApp(page)
+  await page.getByText('This screen', { exact: true }).click()
+  await page.getByLabel('Language').selectOption('de')
+  await expect(page.getByRole('tab', { name: 'Zuschnitt' })).toBeVisible()
+  await expect(page.locator('html')).toHaveAttribute('lang', 'de')
+  await page.reload()
+  await page.getByRole('tab', { name: 'Zuschnitt' }).click()
+  await expect(page.getByRole('tabpanel')).toContainText('Ein Satz macht diese Gänse.')
+  await page.getByRole('tab', { name: 'Befunde' }).click()
+  await expect(page.getByRole('tabpanel')).toContainText('Alle 4 Nahttreffen greifen ineinander.')
+  await page.getByText('Dieser Bildschirm', { exact: true }).click()
+  await page.getByLabel('Sprache').selectOption('en')
+  await expect(page.getByRole('tab', { name: 'Cutting' })).toBeVisible()
+})
+
+for (const [light, name] of [
+  ['sun', 'in the sun'],
+  ['night', 'by night'],
+] as const) {
+  test(`the page can be read ${name}, with no known barrier`, async ({ page }) => {
+    await openApp(page)
+    await page.getByText('This screen', { exact: true }).click()
+    await page.getByLabel('Light').selectOption(light)
+    await page.getByText('This screen', { exact: true }).click()
+    for (const sheet of ['Findings', 'Colour', 'Cutting'] as const) {
+      await openSheet(page, sheet)
+      await expect(page.getByRole('tabpanel').getByRole('heading').first()).toBeVisible()
+      const { violations } = await new AxeBuilder({ page }).analyze()
+      expect(
+        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
+        sheet,
+      ).toEqual([])
+    }
+  })
+}
