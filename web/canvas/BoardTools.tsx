@@ -1,5 +1,5 @@
 /** Beside the board: how a drag is meant, how edits repeat, and what is done to several units at once. */
-import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react'
+import { type KeyboardEvent, memo, type ReactNode, useEffect, useRef } from 'react'
 import { REPEATS, type Repeat, type Side } from '../../geometry/index.ts'
 import { KIND_NAMES } from '../panels/words.ts'
 import { look, useStore } from '../state/store.ts'
@@ -27,7 +27,7 @@ const SIDES: readonly (readonly [Side, string, string])[] = [
 ]
 
 /** What a drag means, and what is carried off and brought: upright, beside the board. */
-export function BoardStrip() {
+export const BoardStrip = memo(function BoardStrip() {
   const tool = useStore(({ view }) => view.tool)
   const count = useStore(({ view }) => view.chosen.length)
   return (
@@ -51,10 +51,10 @@ export function BoardStrip() {
       </fieldset>
     </Bar>
   )
-}
+})
 
 /** What is done to several units at once: over the board, as soon as two are chosen, so that nothing moves away under the hand. */
-export function Arranging() {
+export const Arranging = memo(function Arranging() {
   const count = useStore(({ view }) => view.chosen.length)
   if (count < 2) return null
   return (
@@ -76,7 +76,7 @@ export function Arranging() {
       </Bar>
     </div>
   )
-}
+})
 
 const ON: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }
 
@@ -135,7 +135,7 @@ export function Repeats() {
 }
 
 /** What was taken from the tray stays in hand until it is put back. */
-export function InHand() {
+export const InHand = memo(function InHand() {
   const taking = useStore(({ view }) => view.taking)
   if (taking === null) return null
   return (
@@ -149,7 +149,7 @@ export function InHand() {
       </button>
     </div>
   )
-}
+})
 
 interface ToolProps {
   readonly name: string
