@@ -1,6 +1,7 @@
 /** Handling units directly on the board, by mouse, by finger and by keys: each way leaves the same block, and one undo takes it back. */
 import { readFile } from 'node:fs/promises'
 import { gzipSync } from 'node:zlib'
+import type { Response } from '@playwright/test'
 import { board, button, type Cell, expect, kept, notice, openApp, openFile, type Page, pixels, test } from './maker.ts'
 
 const square = (id: string, at: Cell, fabric = 'oat', size: Cell = [1, 1]) => ({ id, kind: 'square', at, size, fabrics: { patch: fabric } })
@@ -491,15 +492,15 @@ test('the cells are a grid to walk through, each saying what lies there', async 
 const FIRST_LOAD = 250_000
 
 test('a first visit fetches little script before the page can be used', async ({ page }) => {
-  const sizes: Promise<readonly [string, number]>[] = []
+  const scripts: Response[] = []
   page.on('response', (response) => {
     // What works beside the page is fetched when the page stands and the hand rests.
-    if (/\.js$/.test(new URL(response.url()).pathname) && !/\.worker-/.test(response.url()))
-      sizes.push(response.body().then((body) => [new URL(response.url()).pathname, gzipSync(body, { level: 9 }).length] as const))
+    if (/\.js$/.test(new URL(response.url()).pathname) && !/\.worker-/.test(response.url())) scripts.push(response)
   })
   await openApp(page)
   await page.waitForLoadState('networkidle')
-  const fetched = new Map(await Promise.all(sizes))
+  const sizeOf = async (script: Response) => [new URL(script.url()).pathname, gzipSync(await script.body(), { level: 9 }).length] as const
+  const fetched = new Map(await Promise.all([...scripts].map(sizeOf)))
   const sum = [...fetched.values()].reduce((all, size) => all + size, 0)
   expect(fetched.size).toBeGreaterThan(3)
   expect(sum, [...fetched].map(([path, size]) => `${path} ${size}`).join('\n')).toBeLessThanOrEqual(FIRST_LOAD)
