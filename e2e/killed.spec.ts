@@ -16,7 +16,7 @@ const SEED = Number(process.env.NESTWRIGHT_SEED ?? 1)
 /** Milliseconds: an edit of this age is kept. */
 const AGE = 100
 /** So many steps back and forward are looked at after each kill. */
-const DEPTH = 10
+const DEPTH = 6
 const FIELDS = 3
 
 test('edits outlive a killed browser', async ({ baseURL }) => {

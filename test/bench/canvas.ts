@@ -57,7 +57,7 @@ async function inTheApp(browser: Browser): Promise<void> {
 }
 
 async function oneSize(browser: Browser, url: string, side: number): Promise<string> {
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' })
   // The runner names functions by a helper that the page does not have.
   await page.addInitScript({ content: 'globalThis.__name = (named) => named' })
   await page.goto(url)
