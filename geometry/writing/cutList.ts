@@ -37,10 +37,10 @@ export function cutListText(report: Findings, block: Block): string {
   }
 }
 
-/** One line a different piece, with the exact sizes in the measure's unit. */
+/** One line a different piece, with the exact sizes in the measure's unit; where the print stays upright, the width is across the cloth. */
 export function cutListCsv(report: Findings, block: Block): string {
   const named = namesOf(block)
-  const head = ['fabric', 'name', 'shape', 'width', 'height', 'measure', 'count', 'then', 'method', 'for']
+  const head = ['fabric', 'name', 'shape', 'width', 'height', 'measure', 'count', 'then', 'method', 'for', 'print']
   const rows = report.cut.map((row) => [
     row.fabric,
     named(row.fabric),
@@ -51,6 +51,7 @@ export function cutListCsv(report: Findings, block: Block): string {
     row.then,
     row.method,
     row.for.length === 0 ? 'border' : row.for.join(' '),
+    row.fixed ? 'upright' : '',
   ])
   return csv([head, ...rows])
 }

@@ -1,6 +1,6 @@
 /** Cloth by the strip: against an integer program, published counts, and itself. */
 import { describe, expect, it } from 'vitest'
-import { clothFor, cutPicture, findings, fromStash, PRECUTS, report, stripsFor } from '../../geometry/index.ts'
+import { clothFor, cutListCsv, cutListText, cutPicture, findings, fromStash, PRECUTS, report, stripsFor } from '../../geometry/index.ts'
 import { alone } from '../../geometry/cutting/stash.ts'
 import type { Strip } from '../../geometry/values.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
@@ -333,6 +333,8 @@ describe('a print that may not be turned', () => {
       [[3.5, 9.5], 1, true],
     ])
     expect(report(block).advice).toEqual([])
+    expect(cutListCsv(report(block), block).match(/,upright\r\n/g)).toHaveLength(2)
+    expect(cutListText(report(block), block)).toContain('2 rectangles 9 1/2 × 3 1/2 in, the first across the cloth and the print upright')
   })
 
   it('stands in the cutting picture as it is cut, and is served by the stash across its print only', () => {
