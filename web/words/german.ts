@@ -979,6 +979,7 @@ export const german: Catalogue = {
   'undo, do again': 'zurücknehmen, wiederholen',
   'walk over the cells': 'über die Felder gehen',
   'while drawing a patch: a corner, close, take a corner back': 'beim Zeichnen eines Stücks: eine Ecke, schließen, eine Ecke zurücknehmen',
+  'with its layers of cloth': 'mit seinen Stofflagen',
   'with its quilting line': 'mit seiner Quiltlinie',
   'with its seams numbered': 'mit nummerierten Nähten',
   'your name': 'dein Name',
