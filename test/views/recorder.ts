@@ -96,6 +96,8 @@ export function recorder(frame: Frame): Recorder {
     closePath: () => path.closePath(),
     arc: (x: number, y: number, radius: number) => path.arc(x, y, radius),
     rect: (x: number, y: number, width: number, height: number) => path.rect(x, y, width, height),
+    // Its corners are rounded on the screen; here it is told by its box.
+    roundRect: (x: number, y: number, width: number, height: number) => path.rect(x, y, width, height),
     transform: (...matrix: [number, number, number, number, number, number]) => turned(matrix),
     translate: (x: number, y: number) => turned([1, 0, 0, 1, x, y]),
     scale: (x: number, y: number) => turned([x, 0, 0, y, 0, 0]),

@@ -160,8 +160,9 @@ function bars(pen: Canvas, x: number, y: number, [nx, ny]: Spot): void {
 }
 
 function badge(pen: Canvas, x: number, y: number, text: string): void {
+  const wide = Math.max(11, 3.7 * text.length + 4)
   pen.beginPath()
-  pen.arc(x, y, 11, 0, Math.PI * 2)
+  pen.roundRect(x - wide, y - 11, wide * 2, 22, 11)
   outlined(pen, PALE, DARK)
   pen.fillStyle = DARK
   pen.font = '600 12px Inter, sans-serif'
