@@ -89,7 +89,9 @@ function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number
     }
     out -= wide
   }
-  pen.clearRect(0, 0, block.grid.columns, block.grid.rows)
+  // A hair of the innermost border stays under the patches, so that nothing shines through between them.
+  const hair = 1 / cloth.pixels
+  pen.clearRect(hair, hair, block.grid.columns - 2 * hair, block.grid.rows - 2 * hair)
 }
 
 interface Area {

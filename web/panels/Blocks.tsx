@@ -72,12 +72,12 @@ export function Blocks({ close }: Props) {
       </div>
       <div className={about === undefined ? 'blocksbody' : 'blocksbody with'}>
         <div className="shelf">
-          {!canKeep() && <p className="hint">{t('This browser keeps no blocks here; save the block on the board as a file.')}</p>}
+          {!canKeep() && <p className="hint nowhere">{t('This browser keeps no blocks here; save the block on the board as a file.')}</p>}
           {aside ? <AsideHead cards={away} /> : <Beginning done={() => dialog.current?.close()} count={cards.length - away.length} />}
           <p className="unseen" role="status">
             {tn(shown.length, 'One block is shown.', '{n} blocks are shown.')}
           </p>
-          {shown.length === 0 && <p className="none">{nothing(sought, aside)}</p>}
+          {shown.length === 0 && canKeep() && <p className="none">{nothing(sought, aside)}</p>}
           <ul className="cards" onKeyDown={walk}>
             {shown.map((card) => (
               <CardOf
