@@ -13,6 +13,7 @@ import { inOrder, layoutPicture, placePicture, pressedRun, sewnNow } from './joi
 import type { Made } from './made.ts'
 import { matchingClauses, meetingsOf } from './matching.ts'
 import { linesOf, listOf, type Item, type Run, runsOf, type Together, togetherOf, towardSign } from './runs.ts'
+import { setInSentences, stopShort } from './setIn.ts'
 import type { Drawing, Spot } from './values.ts'
 
 export function joinSteps(bench: Bench): Made[] {
@@ -58,6 +59,10 @@ function joinStep(together: Together, told: Told): Made {
     title: `${together.title}${many}`,
     sentences: [
       ...(lastRun && run.joins.length <= MOST_TOLD && run.items.length > 2 ? oneByOne(run, told) : asOne(run, number, told)),
+      ...stopShort(
+        together.runs.flatMap(({ joins }) => joins),
+        bench,
+      ),
       ...finished(together.runs, told),
       `Press ${press.words}.`,
       ...measure(run, number, together.name, bench),
@@ -138,20 +143,18 @@ function oneByOne(run: Run, told: Told): string[] {
 
 function crookedSentences(join: Join, run: Run, told: Told): string[] {
   const [one, other] = run.items.map(told.name)
-  const { seamSaid } = told.bench
-  if (join.kind === 'set-in') {
-    const bends = join.via.length
-    return [
-      `Set ${other} into ${one}. On the wrong side of both mark the ${bends > 1 ? `${inWords(bends, 'corner')}` : 'corner'} at which the seam turns, ${seamSaid} from both edges.`,
-      `Sew up to the mark and stop there with the needle down, not a stitch further; lift the foot, swing the next edges together, and sew on. Secure both ends.`,
-    ]
-  }
+  if (join.kind === 'set-in') return setInSentences(join, sideNames(join, run, told), told.bench)
   const open = openEnd(join, told.bench)
   const length = sewnNow(join, told.bench).reduce((sum, [a, b]) => sum + lengthOf(minus(b, a)), 0) / 2
   return [
-    `Sew ${one} to ${other} only part of the way: begin at the ${OTHER_END[open]} end, stop after ${sayOne(length, told.bench.unit)} and leave the rest open. It is finished later.`,
-    'Press only what is sewn.',
+    `Sew ${one} to ${other} only part of the way: begin at the ${OTHER_END[open]} end, stop after ${sayOne(length, told.bench.unit)} and leave the rest open. It is finished later; until then press it as far as it is sewn.`,
   ]
+}
+
+/** How the sides of a join are called, in the join's order. */
+function sideNames({ sides }: Join, { items }: Run, told: Told): [string, string] {
+  const [one, other] = sides.map((side) => told.name(items.find(({ piece }) => piece === side) ?? (items[0] as Item)))
+  return [one as string, other as string]
 }
 
 const OTHER_END = { right: 'left', left: 'right', lower: 'upper', upper: 'lower' } as const
