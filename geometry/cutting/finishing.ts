@@ -162,8 +162,10 @@ export const BATTING_SIZES: readonly SoldBatting[] = [
 ]
 const CM_IN_AN_INCH = 2.54
 
+/** A backing is never smaller than its batting, which would stick to the table and to the foot beyond it: common practice, no source. */
 export function layersFor(top: Size, unit: MeasureUnit, quilted: Quilted, usableWidth: number, rule: Rule): Layers {
-  const { backing, batting } = MARGINS[unit][quilted]
+  const { backing: least, batting } = MARGINS[unit][quilted]
+  const backing = Math.max(least, batting)
   const larger = (by: number): Size => [top[0] + 2 * by, top[1] + 2 * by]
   return {
     backing: larger(backing),

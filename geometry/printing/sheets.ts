@@ -207,6 +207,16 @@ export class Sheets {
     this.say(this.letters.printable(words), x, foot, this.fitting(words, style, width, 1))
   }
 
+  /** Words that stand whole elsewhere, on one line: cut off with dots where they are too long. */
+  private shortened(words: string, room: number): string {
+    const width = this.measure(STYLES.small)
+    const text = this.letters.printable(words)
+    if (width(text) <= room) return text
+    const letters = [...text]
+    const fits = letters.findIndex((_, at) => width(`${letters.slice(0, at + 1).join('')}…`) > room)
+    return `${letters.slice(0, fits).join('').trimEnd()}…`
+  }
+
   sayRight(words: string, right: number, foot: number, style: Style): void {
     const text = this.letters.printable(words)
     this.say(text, right - this.measure(style)(text), foot, style)
@@ -325,7 +335,7 @@ export class Sheets {
     const room = this.width - this.measure(STYLES.small)(page) - 18
     const words = this.about.by === '' ? this.about.title : `${this.about.title} · ${this.about.by}`
     this.ornament(() => {
-      this.sayFitting(words, this.left, y, STYLES.small, room)
+      this.say(this.shortened(words, room), this.left, y, STYLES.small)
       this.sayRight(page, this.left + this.width, y, STYLES.small)
     })
   }

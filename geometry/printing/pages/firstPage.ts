@@ -19,6 +19,7 @@ export function firstPage(job: Job): void {
   if (booklet.introduction !== '') sheets.write(booklet.introduction, STYLES.lead, { after: 10 })
   front(job)
   fabrics(job)
+  for (const line of booklet.needs) sheets.write(line, STYLES.small, { after: 2 })
   notes(job)
   sheets.skip(16)
   sheets.contents()

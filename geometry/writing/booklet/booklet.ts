@@ -6,8 +6,8 @@
  *         what can be said of it, and its problems.
  */
 import type { Block } from '../../block/values.ts'
-import { ERRORS, type Report } from '../../values.ts'
-import { decimal, sayOne, saySize } from '../say.ts'
+import type { Report } from '../../values.ts'
+import { buySaid, saySize } from '../say.ts'
 import { type Bench, benchOf, oneLine } from './bench.ts'
 import { borderSteps } from './bordersPart.ts'
 import { CAUTIONS, cautionLine, seamAdvice } from './cautions.ts'
@@ -15,6 +15,7 @@ import { cutSteps } from './cutPart.ts'
 import { finishSteps, frontPicture, layOutSteps, quiltSteps, sandwichSteps } from './finishPart.ts'
 import { joinSteps } from './joinPart.ts'
 import type { Made } from './made.ts'
+import { needsOf, problemsOf } from './notes.ts'
 import { rehearsalOf } from './rehearsal.ts'
 import { templatesOf } from './templates.ts'
 import { unitSteps } from './unitsPart.ts'
@@ -24,6 +25,7 @@ export function bookletOf(report: Report, block: Block): Booklet {
   const bench = benchOf(report, block)
   const taken = new Set<string>()
   const parts = PARTS.map(([key, title, steps]) => partOf(key, title, steps(bench), block, taken)).filter(({ steps }) => steps.length > 0)
+  const templates = templatesOf(bench)
   const { title = '', by = '', introduction = '' } = block.booklet ?? {}
   return {
     title: oneLine(title.trim() === '' ? block.name : title),
@@ -31,13 +33,14 @@ export function bookletOf(report: Report, block: Block): Booklet {
     introduction: introduction.trim() === '' ? ownIntroduction(bench) : introduction,
     language: 'en',
     unit: bench.unit,
-    problems: problemsOf(report),
+    problems: problemsOf(bench),
     facts: factsOf(bench),
     front: frontPicture(bench),
     fabrics: fabricsOf(bench),
     parts,
     rehearsal: rehearsalOf(bench),
-    templates: templatesOf(bench),
+    templates,
+    needs: needsOf(bench, templates.length > 0),
     cautions: CAUTIONS,
     seamAdvice: seamAdvice(bench),
     orphans: orphansOf(block, taken),
@@ -104,17 +107,12 @@ function orphansOf({ booklet }: Block, taken: ReadonlySet<string>): OrphanedWord
   )
 }
 
-function ownIntroduction({ report, unit }: Bench): string {
-  const { name, finished } = report.block
+function ownIntroduction({ report, unit, seam }: Bench): string {
+  const { name, finished, unfinished, withBorders } = report.block
+  const borders = withBorders.some((side, axis) => side !== unfinished[axis])
+  const framed = borders ? `, and ${saySize([withBorders[0] - 2 * seam, withBorders[1] - 2 * seam], unit)} with its borders` : ''
   const said = name.trim() === '' ? 'This block' : `“${oneLine(name)}”`
-  return `${said} measures ${saySize(finished, unit)} finished. Read all steps once before you cut.`
-}
-
-function problemsOf({ problems, advice }: Report): string[] {
-  const errors = problems.filter(({ code }) => ERRORS.has(code)).map(({ message }) => message)
-  const others = problems.filter(({ code }) => !ERRORS.has(code)).map(({ message }) => message)
-  const head = errors.length === 0 ? [] : ['This block cannot be sewn as it stands: put right what follows, then make the booklet again.']
-  return [...head, ...new Set([...errors, ...others, ...advice.map(({ message }) => message)])]
+  return `${said} measures ${saySize(finished, unit)} finished${framed}. Read all steps once before you cut.`
 }
 
 function factsOf({ report, unit, seamSaid }: Bench): BookletFact[] {
@@ -147,9 +145,4 @@ function fabricsOf({ report, block, unit }: Bench): BookletFabric[] {
       const buy = cloth.get(id)?.buy
       return { id, name, colour, buy: buy === undefined ? '' : buySaid(buy, unit) }
     })
-}
-
-/** Yards are sold by the eighth. */
-function buySaid(buy: number, unit: 'in' | 'cm'): string {
-  return unit === 'cm' ? `${decimal(buy)} m` : sayOne(buy, 'in').replace(' in', ' yd')
 }

@@ -8,7 +8,7 @@
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import type { Unit } from '../../block/values.ts'
 import { ruleOf } from '../../cutting/oneGo.ts'
-import { count, inWords, kindWords, listed, sayOne, saySize } from '../say.ts'
+import { count, inWords, kindWords, listed, type MeasureUnit, sayOne, saySize, type Size } from '../say.ts'
 import { type Bench, NO_METHOD, oneLine, spotOf } from './bench.ts'
 import { centreOfAll, type Extent, extentOf, grownBy, lengthOf, minus, patchesByUnit, plus, unitOf } from './cloth.ts'
 import type { Made } from './made.ts'
@@ -80,7 +80,7 @@ export function sandwichSteps(bench: Bench): Made[] {
       title: 'Layer the sandwich',
       sentences: [
         'Press the top once more and clip loose threads, so that none shows through.',
-        `Cut the backing ${saySize(backing, unit)} and the batting ${saySize(batting, unit)}.`,
+        `Cut ${layersSaid(backing, batting, unit)}.`,
         'Tape the backing down, wrong side up, smooth but not stretched. Lay the batting on it, then the top, right side up, both in the middle.',
         `Pin or tack through all three layers from the middle outward, about a hand's width apart. Keep pins off the seams that you will stitch beside.`,
       ],
@@ -88,6 +88,13 @@ export function sandwichSteps(bench: Bench): Made[] {
       cautions: ['glue'],
     },
   ]
+}
+
+export function layersSaid(backing: Size, batting: Size, unit: MeasureUnit): string {
+  const alike = backing.every((side, axis) => side === batting[axis])
+  return alike
+    ? `backing and batting ${saySize(backing, unit)} each`
+    : `the backing ${saySize(backing, unit)} and the batting ${saySize(batting, unit)}`
 }
 
 function sandwichPicture(bench: Bench, backing: readonly [number, number], batting: readonly [number, number]): Drawing {

@@ -27,7 +27,7 @@ const plain = (text: string): string => text.replace(/[\u0000-\u0009\u000b-\u001
 
 const heading = (title: string): string => `${title.toUpperCase()}`
 
-function head({ title, by, introduction, facts, fabrics, problems }: Booklet): string {
+function head({ title, by, introduction, facts, fabrics, problems, needs }: Booklet): string {
   const lines = [
     by === '' ? title : `${title}, by ${by}`,
     '',
@@ -39,6 +39,7 @@ function head({ title, by, introduction, facts, fabrics, problems }: Booklet): s
     '',
     ...facts.map(({ what, said }) => `${what}: ${said}`),
     ...fabrics.filter(({ buy }) => buy !== '').map(({ name, buy }) => `${name}: ${buy}`),
+    ...needs.flatMap((line) => wrapped(line, '', '  ')),
   ]
   return [...lines, ...told].join('\n')
 }

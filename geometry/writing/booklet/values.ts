@@ -155,6 +155,8 @@ export interface Booklet {
   readonly facts: readonly BookletFact[]
   readonly front: Drawing
   readonly fabrics: readonly BookletFabric[]
+  /** What lies ready beside the fabrics of the top: layers, binding, tools. */
+  readonly needs: readonly string[]
   readonly parts: readonly BookletPart[]
   readonly rehearsal: Rehearsal
   readonly templates: readonly Template[]

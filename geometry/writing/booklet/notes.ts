@@ -1,0 +1,57 @@
+/**
+ * What is said before the steps: what must be put right, what is good to know, and what lies ready beside the fabrics.
+ *
+ * In      the bench.
+ * Out     whole sentences. On paper nothing can be pointed at: what the board says beside a seam or a unit names its letters here.
+ * Source  handbook section 8 (backing, batting, binding); tools and notions: common practice, no source.
+ */
+import { bindingFor, layersFor } from '../../cutting/finishing.ts'
+import { ruleOf } from '../../cutting/oneGo.ts'
+import { ERRORS, type Advice } from '../../values.ts'
+import { buySaid, capital, inWords, listed } from '../say.ts'
+import type { Bench } from './bench.ts'
+import { layersSaid } from './finishPart.ts'
+
+export function problemsOf(bench: Bench): string[] {
+  const { problems, advice } = bench.report
+  const errors = problems.filter(({ code }) => ERRORS.has(code)).map(({ message }) => message)
+  const others = problems.filter(({ code }) => !ERRORS.has(code) && code !== 'not-straight').map(({ message }) => message)
+  const head = errors.length === 0 ? [] : ['This block cannot be sewn as it stands: put right what follows, then make the booklet again.']
+  return [...head, ...new Set([...errors, ...crooked(bench), ...others, ...advice.map((one) => adviceSaid(one, bench))])]
+}
+
+function crooked({ report }: Bench): string[] {
+  const number = (kind: string): number => report.joins.filter((join) => join.kind === kind).length
+  const [bent, part] = [number('set-in'), number('partial')]
+  return [
+    ...(bent === 0
+      ? []
+      : [
+          `${capital(inWords(bent, 'seam is', 'seams are'))} set in at a corner: sew slowly, and mark the corners as ${bent === 1 ? 'its step tells' : 'their steps tell'}.`,
+        ]),
+    ...(part === 0
+      ? []
+      : [`${capital(inWords(part, 'seam is', 'seams are'))} sewn only part of the way at first, and finished once the neighbours are on.`]),
+  ]
+}
+
+function adviceSaid({ code, units, message }: Advice, { lookOf }: Bench): string {
+  const letters = [...new Set(units.flatMap((id) => lookOf.get(id)?.label ?? []))].sort()
+  if (code !== 'grain' || letters.length === 0) return message
+  const [which, has] = letters.length === 1 ? ['Template', 'has'] : ['Templates', 'have']
+  return `${which} ${listed(letters)} ${has} a side at the outside of the block and others on the slant: lay the arrow along the grain of the cloth, so that the outside edge does not stretch.`
+}
+
+/** Beside the fabrics of the top. */
+export function needsOf(bench: Bench, templates: boolean): string[] {
+  const { report, unit, block } = bench
+  if (report.joins.length === 0) return []
+  const top = report.block.withBorders
+  const { usableWidth } = report.cloth
+  const { backing, batting } = layersFor(top, unit, 'home', usableWidth, ruleOf(block))
+  const { buy } = bindingFor(top, unit, usableWidth)
+  return [
+    `To finish it: ${layersSaid(backing, batting, unit)}; ${buySaid(buy, unit)} of cloth for the binding.`,
+    `Tools: rotary cutter, ruler and mat; sewing machine and thread; pins; iron; a pencil or chalk that washes out${templates ? '; card and paper scissors for the templates' : ''}.`,
+  ]
+}

@@ -1,0 +1,61 @@
+/** Set-in seams as they are told: which piece is set into which, and what is done to the inner corner before. Common practice, no source. */
+import { describe, expect, it } from 'vitest'
+import { type Block, bookletOf, report } from '../../geometry/index.ts'
+import { blockOf } from '../help.ts'
+import { BLOCKS } from './blocks.ts'
+
+const free = (id: string, patch: string, ...corners: [number, number][]): Block['units'][number] => ({
+  id,
+  kind: 'polygon',
+  corners,
+  fabrics: { patch },
+})
+
+/** A gable over a roof with a notch: the gable's point goes into the notch. */
+const notch: Block = blockOf(2, 2, [free('roof', 'a', [0, 0], [2, 0], [2, 2], [1, 1], [0, 2]), free('gable', 'b', [1, 1], [2, 2], [0, 2])], {
+  name: 'Notched roof',
+  grid: { columns: 2, rows: 2, cell: 4 },
+})
+
+const joining = (block: Block): { title: string; words: string }[] =>
+  bookletOf(report(block), block)
+    .parts.filter(({ key }) => key === 'join')
+    .flatMap(({ steps }) => steps.map(({ title, sentences }) => ({ title, words: sentences.join(' ') })))
+
+describe('an inner corner', () => {
+  it('takes the point of the other piece, and is clipped where it is one patch', () => {
+    const [step] = joining(notch)
+    const made = bookletOf(report(notch), notch)
+    const letterOf = (fabric: string): string => made.templates.find(({ counts }) => counts[0]?.fabric === fabric)?.letter as string
+    expect(step?.words).toContain(`Set ${letterOf('b')} into ${letterOf('a')}.`)
+    expect(step?.words).toContain(`Clip the allowance of ${letterOf('a')} at its inner corner`)
+    expect(step?.words).not.toContain('take out any stitches')
+  })
+
+  it('of two pieces opens only where their seam stops short of the edge', () => {
+    const steps = joining(BLOCKS.attic as Block)
+    expect(steps[0]?.words).toContain('Stop 1/4 in before the edge at the end where a corner will be set in later')
+    expect(steps[1]?.words).toMatch(/^Set A into section 1\./)
+    expect(steps[1]?.words).toContain('The seam of section 1 that runs into the corner must end at the mark')
+    expect(steps[1]?.words).not.toContain('Clip')
+  })
+
+  it('is nowhere where all seams are straight', () => {
+    for (const { words } of joining(BLOCKS.star as Block)) expect(words).not.toMatch(/Clip|Stop 1\/4|Set [A-Z] into/)
+  })
+})
+
+describe('before the steps', () => {
+  const made = bookletOf(report(BLOCKS.attic as Block), BLOCKS.attic as Block)
+
+  it('nothing is pointed at that paper cannot point at', () => {
+    expect(made.problems.join(' ')).not.toMatch(/\b[Tt]h(is seam|ese free patches)\b/)
+    expect(made.problems[0]).toBe('One seam is set in at a corner: sew slowly, and mark the corners as its step tells.')
+    expect(made.problems.join(' ')).toMatch(/Templates [A-Z] and [A-Z] have a side at the outside/)
+  })
+
+  it('what else is needed: layers 2 in larger all round (handbook section 8), binding, tools, and paper scissors for templates', () => {
+    expect(made.needs[0]).toContain('backing and batting 13 1/2 × 13 1/2 in each')
+    expect(made.needs[1]).toContain('paper scissors')
+  })
+})
