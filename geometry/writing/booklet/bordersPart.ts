@@ -61,12 +61,7 @@ function borderStep(pair: Pair, many: boolean, bench: Bench): Made {
   const squares = [...new Map(strips.filter(({ name }) => !PLAIN.has(name)).map((patch) => [patch.id, patch])).values()]
   const which = many ? `${ORDINALS[border] ?? `${border + 1}th`} border` : 'border'
   const down = what === 'sides'
-  const match = matchingClauses(
-    meetingsOf(
-      bench,
-      joins.map(({ id }) => id),
-    ),
-  )
+  const match = alongStrips(joins, bench)
   return {
     keys: [`border:${border + 1}:${down ? 'sides' : 'ends'}`],
     title: `Add the ${which}: ${down ? 'the sides' : 'top and bottom'}`,
@@ -84,6 +79,19 @@ function borderStep(pair: Pair, many: boolean, bench: Bench): Made {
     units: [],
     cut: [],
   }
+}
+
+/** Strips are sewn one by one: what is alike along each is said once. */
+function alongStrips(joins: readonly Join[], bench: Bench): string[] {
+  const [first, ...others] = joins.map(({ id }) => matchingClauses(meetingsOf(bench, [id])))
+  if (first !== undefined && first.length > 0 && others.length > 0 && others.every((one) => one.join() === first.join()))
+    return [`along each strip ${first[0]}`, ...first.slice(1)]
+  return matchingClauses(
+    meetingsOf(
+      bench,
+      joins.map(({ id }) => id),
+    ),
+  )
 }
 
 /** Where corner squares follow, top and bottom are as long as the piece was wide before its sides went on: both ways are measured then. */

@@ -85,11 +85,20 @@ function pieceSentence(row: CutRow, bench: Bench): string {
     return `Trace the template ${letters} and cut ${count(row.count, 'patch', 'patches')}; ${row.count === 1 ? 'it lies' : 'each lies'} within ${saySize(row.size, bench.unit)}.`
   const after = {
     none: '.',
-    halve: `. Cut ${row.count === 1 ? 'it' : 'each'} once from corner to corner${slant(row, bench)}: ${2 * row.count} triangles.`,
-    quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${4 * row.count} triangles.`,
+    halve: `. Cut ${row.count === 1 ? 'it' : 'each'} once from corner to corner${slant(row, bench)}: ${triangles(row, 2, bench)}.`,
+    quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${triangles(row, 4, bench)}.`,
   }[row.then]
   const upright = row.fixed === true ? ' (the first across the cloth, so that the print stands upright)' : ''
   return `Cut ${count(row.count, shape)} ${saySize(row.size, bench.unit)}${upright}, ${letters}${larger(row, bench)}${after}`
+}
+
+/** `4 triangles, one more than needed`. Where squares of one fabric give two sorts of triangle to the same units, the surplus is not told. */
+function triangles(row: CutRow, each: 2 | 4, { report, patches }: Bench): string {
+  const [made, units] = [each * row.count, new Set(row.for)]
+  const alone = report.cut.every((other) => other === row || other.fabric !== row.fabric || !other.for.some((unit) => units.has(unit)))
+  const needed = [...patches.values()].filter(({ unit, fabric }) => unit !== null && units.has(unit) && fabric === row.fabric).length
+  const over = alone ? made - needed : 0
+  return `${made} triangles${over > 0 ? `, ${inWords(over, 'more', 'more')} than needed` : ''}`
 }
 
 /** What is cut larger is told, so that nobody takes the size for a mistake. */
