@@ -103,7 +103,7 @@ function ChartPage({ close }: { readonly close: () => void }) {
         <Entry label={t('From, finished')} value={range.from} wrong={wrongLength} take={(from) => setRange({ ...range, from })} />
         <Entry label={t('To')} value={range.to} wrong={wrongLength} take={(to) => setRange({ ...range, to })} />
         <Entry label={t('In steps of')} value={range.step} wrong={wrongLength} take={(step) => setRange({ ...range, step })} />
-        <label>
+        <label className="wide">
           {t('Cut larger, then trim')}
           <select value={oversize} onChange={(event) => setOversize(Number(event.target.value))}>
             <option value={0}>{t('no larger than needed')}</option>
