@@ -11,7 +11,7 @@ import { Header } from './panels/Header.tsx'
 import { Keeping } from './panels/Keeping.tsx'
 import { Sheets } from './panels/Sheets.tsx'
 import { Picture, Tray } from './panels/Tray.tsx'
-import { type Look, look, redo, undo, useStore } from './state/store.ts'
+import { type Look, look, now, redo, type Sheet, undo, useStore } from './state/store.ts'
 import { t } from './words/words.ts'
 
 // What is not needed to begin with comes a moment later, so that the page is there at once.
@@ -32,6 +32,9 @@ const LOOKS: readonly (readonly [Look, () => string])[] = [
   ['quilting', () => t('Quilting line')],
   ['setting', () => t('Among copies')],
 ]
+
+/** What is asked about such a view stands on its sheet; the quilting line is reckoned there. */
+const SHEET_OF: Readonly<Partial<Record<Look, Sheet>>> = { quilting: 'quilting', setting: 'setting' }
 
 export function App() {
   // Another language draws the whole page anew.
@@ -81,8 +84,8 @@ export function App() {
 
 /** The block itself, or the block drawn some way that a hand does not lay units on. */
 function OnTheBoard() {
-  const now = useStore(({ view }) => view.look)
-  const Other = OTHER_BOARDS[now]
+  const shown = useStore(({ view }) => view.look)
+  const Other = OTHER_BOARDS[shown]
   if (Other === undefined) return <Board />
   return (
     <Suspense fallback={<div className="board" />}>
@@ -95,12 +98,12 @@ function OnTheBoard() {
 const isField = (target: EventTarget | null): boolean => target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement
 
 function Looks() {
-  const now = useStore(({ view }) => view.look)
+  const shown = useStore(({ view }) => view.look)
   return (
     <fieldset className="looks">
       <legend className="unseen">{t('How to look at it')}</legend>
       {LOOKS.map(([one, name]) => (
-        <button key={one} type="button" aria-pressed={now === one} onClick={() => look({ look: one })}>
+        <button key={one} type="button" aria-pressed={shown === one} onClick={() => look({ look: one, sheet: SHEET_OF[one] ?? now().view.sheet })}>
           {name()}
         </button>
       ))}
@@ -130,7 +133,8 @@ function Notice() {
   const notice = useStore(({ view }) => view.notice)
   return (
     <p className="notice" role="status" aria-live="polite">
-      {notice}
+      {/* Made anew with each sentence, so that on a small screen it comes up and goes again. */}
+      <span key={notice}>{notice}</span>
     </p>
   )
 }

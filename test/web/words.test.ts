@@ -1,5 +1,6 @@
 /** The catalogue: nothing said in English only, nothing left over, and what the geometry says is told too. */
 import { describe, expect, it } from 'vitest'
+import { readdirSync, readFileSync } from 'node:fs'
 import type { Block } from '../../geometry/block/values.ts'
 import { asSewn, readBlock, report, settingReport, turnUnits, writeBlock } from '../../geometry/index.ts'
 import { produce } from 'immer'
@@ -69,7 +70,19 @@ function saidOf(block: Block): string[] {
 /** Left in English where the sentence, whole, is what it was. */
 const untold = (sentences: readonly string[]): string[] => inGerman(() => [...new Set(sentences)].filter((sentence) => tell(sentence) === sentence))
 
+/** What undo and redo call an edit, as the edits of a block name themselves; a lone word is a unit's or a patch's name. */
+function editNames(): string[] {
+  const text = readdirSync('geometry/block').map((file) => readFileSync(`geometry/block/${file}`, 'utf8'))
+  const named = /\bname: (?:[^\n']*\? )?'([^'\n]+)'(?: : '([^'\n]+)')?/g
+  return [...text.join('\n').matchAll(named)].flatMap(([, one, other]) => [one, other].filter((name) => name?.includes(' '))) as string[]
+}
+
 describe('what the geometry says', () => {
+  it('is told in German for every edit that can be undone', () => {
+    expect(editNames().length).toBeGreaterThan(40)
+    expect(untold(editNames())).toEqual([])
+  })
+
   it('is told in German for stars of every colouring and method', () => {
     const pairs = [
       ['b', 'b'],

@@ -2,7 +2,9 @@
  * What a hand holds between the tray, the fabrics and the board: one thing at a time, carried by pointer events so that mouse, pen and finger do alike.
  */
 import { useSyncExternalStore } from 'react'
+import { KIND_NAMES } from '../panels/words.ts'
 import { look } from '../state/store.ts'
+import { t } from '../words/words.ts'
 import type { TrayKind } from './newUnit.ts'
 
 export type Held =
@@ -75,7 +77,7 @@ function carry(press: Press, what: (at: PointerEvent) => Held): void {
 }
 
 export function startPlacing(kind: TrayKind, press: Press): void {
-  look({ taking: kind })
+  look({ taking: kind, notice: t('{unit} is in your hand: press a free cell of the board to lay it.', { unit: t(KIND_NAMES[kind]) }) })
   carry(press, ({ clientX, clientY, altKey }) => ({ sort: 'unit', kind, x: clientX, y: clientY, half: altKey }))
 }
 

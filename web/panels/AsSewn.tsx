@@ -62,7 +62,7 @@ export function AsSewn() {
               type="button"
               disabled={said.differences.length === 0}
               onClick={() => {
-                replace(laid, 'go back to the layout')
+                replace(laid, t('go back to the layout'))
                 keepLaid(null)
               }}
             >

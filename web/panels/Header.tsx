@@ -18,7 +18,7 @@ export function Header() {
     <header>
       <h1>Nestwright</h1>
       <label className="name">
-        {t('Block')}
+        <span>{t('Block')}</span>
         <input value={block.name} maxLength={200} onChange={(event) => edit(setName(event.target.value))} />
       </label>
       <div className="buttons">

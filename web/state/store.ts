@@ -23,7 +23,7 @@ import type { Tool } from '../canvas/hand.ts'
 import { asker } from './deep.ts'
 import { repeating } from './repeating.ts'
 import { LARGE, teller } from './teller.ts'
-import { type Language, said, t } from '../words/words.ts'
+import { type Language, said, t, tell as inWords } from '../words/words.ts'
 import { apply, type History, redone, replaced, undone, unedited } from './history.ts'
 
 export type Look = 'cloth' | 'value' | 'wrong' | 'layers' | 'order' | 'quilting' | 'setting'
@@ -243,19 +243,19 @@ export function tryOut(preview: Preview | null): void {
 export const replace = (block: Block, name: string): void => {
   told = null
   setHistory(replaced(state.history, block, name))
-  look({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: `${block.name} is on the board.` })
+  look({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: block.name }) })
 }
 
 export function undo(): void {
   const step = state.history.past.at(-1)
   setHistory(undone(state.history))
-  look({ notice: step === undefined ? 'There is nothing to undo.' : `Undone: ${step.name}.` })
+  look({ notice: step === undefined ? t('There is nothing to undo.') : t('Undone: {step}.', { step: inWords(step.name) }) })
 }
 
 export function redo(): void {
   const step = state.history.future[0]
   setHistory(redone(state.history))
-  look({ notice: step === undefined ? 'There is nothing to do again.' : `Done again: ${step.name}.` })
+  look({ notice: step === undefined ? t('There is nothing to do again.') : t('Done again: {step}.', { step: inWords(step.name) }) })
 }
 
 export function look(change: Partial<View>): void {

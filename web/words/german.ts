@@ -356,6 +356,18 @@ export const german: Catalogue = {
   '{name} is among your blocks.': '{name} ist unter deinen Blöcken.',
   '{name} is no picture this browser can read; choose a photograph such as a JPEG or PNG.':
     '{name} ist kein Bild, das dieser Browser lesen kann; wähle ein Foto, etwa JPEG oder PNG.',
+  'go back to the layout': 'zum Ausgelegten zurückgehen',
+  'Yes, take it away for good': 'Ja, endgültig wegnehmen',
+  'The disk is full: this could not be kept.': 'Der Speicher ist voll: Das konnte nicht aufbewahrt werden.',
+  'The browser refused: this could not be kept.': 'Der Browser hat es abgelehnt: Das konnte nicht aufbewahrt werden.',
+  'The findings of so large a block are being worked out; go on meanwhile.':
+    'Die Befunde eines so großen Blocks werden noch ausgerechnet; mach inzwischen weiter.',
+  'There is nothing to undo.': 'Es gibt nichts zurückzunehmen.',
+  'Undone: {step}.': 'Zurückgenommen: {step}.',
+  'There is nothing to do again.': 'Es gibt nichts noch einmal zu tun.',
+  'Done again: {step}.': 'Noch einmal getan: {step}.',
+  '{unit} is in your hand: press a free cell of the board to lay it.':
+    '{unit} liegt in deiner Hand: Drücke auf ein freies Feld des Tischs, um die Einheit zu legen.',
   '{name} is on the board.': '{name} liegt auf dem Tisch.',
   '{name} is open.': '{name} ist offen.',
   '{name} is put aside.': '{name} ist beiseitegelegt.',

@@ -7,6 +7,7 @@ import type { Catalogue } from './catalogue.ts'
 
 export const germanFindings: Catalogue = {
   'place a unit': 'eine Einheit legen',
+  'choose methods': 'Methoden wählen',
   'lay a run of units': 'eine Folge von Einheiten legen',
   'change the places of two units': 'zwei Einheiten die Plätze tauschen',
   'align units': 'Einheiten ausrichten',
