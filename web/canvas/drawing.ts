@@ -23,7 +23,10 @@ export function addCorner(point: FilePoint): void {
   const next = [...corners, point]
   look({
     corners: next,
-    notice: tn(next.length, 'First corner. Press where the next one lies.', '{n} corners. Press the first one, or Enter, to close the patch.'),
+    notice:
+      next.length < 3
+        ? tn(next.length, 'First corner. Press where the next one lies.', '{n} corners. Press where the next one lies.')
+        : t('{n} corners. Press the first one, or Enter, to close the patch.', { n: next.length }),
   })
 }
 

@@ -16,25 +16,29 @@ export const TOOLS: readonly ToolWords[] = [
     tool: 'hand',
     name: said('Move and choose'),
     hint: said('Drag units to move them; drag over empty cells to choose.'),
-    sign: 'M0 -8V8M-8 0H8M0 -8L-2.5 -5M0 -8L2.5 -5M0 8L-2.5 5M0 8L2.5 5M-8 0L-5 -2.5M-8 0L-5 2.5M8 0L5 -2.5M8 0L5 2.5',
+    // A thimble.
+    sign: 'M-5.2 6L-4.2 -3.6A4.3 4.3 0 0 1 4.2 -3.6L5.2 6M-6.5 6H6.5V8.2H-6.5ZM-1.9 -3.4V-3.3M1.9 -3.4V-3.3M0 -0.4V-0.3M-2.2 2.6V2.7M2.2 2.6V2.7',
   },
   {
     tool: 'box',
     name: said('Choose by a box'),
     hint: said('Drag a box: all units that it touches are chosen. Shift adds.'),
-    sign: 'M-7 -6H-3M0 -6H4M7 -6V-3M7 0V3M7 6H3M0 6H-4M-7 6V3M-7 0V-3',
+    // A square of running stitches, and the needle at its corner.
+    sign: 'M-7.5 -7.5H-4.5M-1.5 -7.5H1.5M4.5 -7.5V-4.5M4.5 -1.5V0.5M-7.5 -4.5V-1.5M-7.5 1.5V4.5M-4.5 4.5H-1.5M0.5 4.5H2.5M3 3L9 9M3 3L5.4 4.4M3 3L4.4 5.4',
   },
   {
     tool: 'round',
     name: said('Draw round'),
     hint: said('Draw a line round units: those whose middle lies within are chosen. Shift adds.'),
-    sign: 'M-6 4C-10 -2 -5 -8 2 -7C9 -6 9 2 3 4C-1 5.5 -4 3 -2 1C0 -0.5 2 2 0 7',
+    // A thread laid round, its needle at the end.
+    sign: 'M1.5 5C-7 6.5 -9.5 0 -6.5 -4.2C-3 -9 7.5 -8.5 8 -2.2C8.3 1.2 5 3.2 1.8 1.6M1.8 1.6L-4.6 8.6M1.8 1.6L0.9 4.2M1.8 1.6L-0.7 2.8',
   },
   {
     tool: 'patch',
     name: said('Draw a patch'),
     hint: said('Press where each corner lies; press the first one again, or Enter, to close.'),
-    sign: 'M-7 6L-4 -6L5 -4L7 4ZM-8.5 6A1.5 1.5 0 1 0 -5.5 6A1.5 1.5 0 1 0 -8.5 6M-5.5 -6A1.5 1.5 0 1 0 -2.5 -6A1.5 1.5 0 1 0 -5.5 -6M3.5 -4A1.5 1.5 0 1 0 6.5 -4A1.5 1.5 0 1 0 3.5 -4M5.5 4A1.5 1.5 0 1 0 8.5 4A1.5 1.5 0 1 0 5.5 4',
+    // A patch with its allowance round it.
+    sign: 'M-8.5 8L-5 -8L6.5 -6L8.5 5.5ZM-4.8 4.4L-4.3 2.2M-3.8 0.2L-3.4 -1.8M-2.9 -4.2L-0.8 -3.8M1.4 -3.4L3.6 -3M4 -0.8L4.4 1.2M4.6 3L2.6 3.3M0.4 3.7L-2 4',
   },
 ]
 

@@ -76,6 +76,17 @@ export function Chosen() {
             </select>
           </label>
         ))}
+      {units.some(hasSeams) && <Pressing units={units} ids={ids} />}
+    </section>
+  )
+}
+
+/** A unit of one patch has no seam of its own to press. */
+const hasSeams = ({ fabrics }: Unit): boolean => Object.keys(fabrics).length > 1
+
+function Pressing({ units, ids }: { readonly units: readonly Unit[]; readonly ids: readonly string[] }) {
+  return (
+    <>
       <label className="tick">
         <input
           type="checkbox"
@@ -88,7 +99,7 @@ export function Chosen() {
         <input type="checkbox" checked={units.every(({ open }) => open === true)} onChange={(event) => edit(setOpen(ids, event.target.checked))} />
         {t('Press its own seams open')}
       </label>
-    </section>
+    </>
   )
 }
 

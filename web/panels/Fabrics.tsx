@@ -1,5 +1,5 @@
 /** The fabrics: take one in hand, pour it on a patch, name it; all else that can be done with it unfolds below it. */
-import { lazy, Suspense, useId, useState } from 'react'
+import { lazy, Suspense, useEffect, useId, useRef, useState } from 'react'
 import { addFabric, type Block, changeFabric, type Fabric, freshId, recolourPatch } from '../../geometry/index.ts'
 import { startPouring } from '../canvas/gestures.ts'
 import { edit, look, now, useStore } from '../state/store.ts'
@@ -122,11 +122,19 @@ function Row({ fabric, count, open, toggle }: RowProps) {
         {open && (
           <Suspense>
             <FabricMore fabric={fabric} used={count > 0} />
+            <InSight />
           </Suspense>
         )}
       </div>
     </li>
   )
+}
+
+/** What has unfolded is brought into sight as soon as it is there. */
+function InSight() {
+  const here = useRef<HTMLSpanElement>(null)
+  useEffect(() => here.current?.closest('.fabric')?.scrollIntoView({ block: 'nearest' }), [])
+  return <span ref={here} hidden />
 }
 
 /** An arrow along the cloth: with one head where it has a top, with two where it may be turned half round. */

@@ -52,10 +52,12 @@ const SHEETS: readonly Sheeted[] = [
   },
 ]
 
+const OF_THE_WHOLE: ReadonlySet<Sheet> = new Set(['quilting', 'setting', 'booklet'])
+
 export function Sheets() {
   const open = useStore(({ view }) => view.sheet)
-  // Where the block is not laid on the board, nothing is done to units.
-  const apart = useStore(({ view }) => view.look === 'order' || view.look === 'setting')
+  // Where the block is not laid on the board, nothing is done to units; nor do they stand before a sheet that asks about the whole.
+  const apart = useStore(({ view }) => view.look === 'order' || view.look === 'setting' || OF_THE_WHOLE.has(view.sheet))
   const now = SHEETS.find(({ sheet }) => sheet === open) ?? (SHEETS[0] as Sheeted)
   return (
     <div className="side right">

@@ -362,6 +362,10 @@ export const german: Catalogue = {
   'The browser refused: this could not be kept.': 'Der Browser hat es abgelehnt: Das konnte nicht aufbewahrt werden.',
   'The findings of so large a block are being worked out; go on meanwhile.':
     'Die Befunde eines so großen Blocks werden noch ausgerechnet; mach inzwischen weiter.',
+  '{n} corners. Press where the next one lies.': {
+    one: 'Erste Ecke. Drücke dorthin, wo die nächste liegt.',
+    other: '{n} Ecken. Drücke dorthin, wo die nächste liegt.',
+  },
   'There is nothing to undo.': 'Es gibt nichts zurückzunehmen.',
   'Undone: {step}.': 'Zurückgenommen: {step}.',
   'There is nothing to do again.': 'Es gibt nichts noch einmal zu tun.',
@@ -1032,10 +1036,7 @@ export const german: Catalogue = {
   '{n} clash': { one: 'eines stößt zusammen', other: '{n} stoßen zusammen' },
   '{n} clashes are left then': { one: 'dann bleibt ein Zusammenstoß', other: 'dann bleiben {n} Zusammenstöße' },
   '{n} clashes between blocks': { one: 'ein Zusammenstoß zwischen Blöcken', other: '{n} Zusammenstöße zwischen Blöcken' },
-  '{n} corners. Press the first one, or Enter, to close the patch.': {
-    one: 'Erste Ecke. Drücke dorthin, wo die nächste liegt.',
-    other: '{n} Ecken. Drücke auf die erste, oder Eingabe, um das Stück zu schließen.',
-  },
+  '{n} corners. Press the first one, or Enter, to close the patch.': '{n} Ecken. Drücke auf die erste, oder Eingabe, um das Stück zu schließen.',
   '{n} fewer than before': { one: 'einer weniger als zuvor', other: '{n} weniger als zuvor' },
   '{n} joins': { one: 'eine Naht', other: '{n} Nähte' },
   '{n} left over': { one: 'eine bleibt übrig', other: '{n} bleiben übrig' },
