@@ -1,7 +1,6 @@
 /** The cut list: fabric by fabric what to cut, with a box to tick, and where each cut goes, to scale. */
 import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { CutRow, FabricRow } from '../../values.ts'
-import type { Spot } from '../../writing/booklet/values.ts'
 import { purpose } from '../../writing/cutList.ts'
 import { capital, sayExact, sayOne, saySize } from '../../writing/say.ts'
 import { isOnRuler } from '../../exact/lengths.ts'
@@ -10,7 +9,7 @@ import type { Job } from '../job.ts'
 import type { PdfOutline } from '../library.ts'
 import { polygon } from '../pen.ts'
 import { footOf } from '../sheets.ts'
-import { chapter } from '../titles.ts'
+import { chapter, heading } from '../titles.ts'
 import { cuttingDrawing, stripWords } from './cutting.ts'
 import { swatch } from './firstPage.ts'
 
@@ -31,6 +30,15 @@ export function cutListPages(job: Job, pictures: boolean): void {
   const used = block.fabrics.filter(({ id }) => report.cut.some(({ fabric }) => fabric === id))
   for (const { id, name } of used) fabricPart(job, id, name, pictures, item)
   rulerNote(job)
+  besides(job)
+}
+
+/** Layers, binding and tools, on the page that is taken to the shop. */
+function besides({ sheets, booklet: { needs } }: Job): void {
+  if (needs.length === 0) return
+  const lines = needs.flatMap((sentence) => sheets.lines(sentence, STYLES.body))
+  heading(sheets, 'Have ready beside the fabrics', sheets.height(lines, STYLES.body) + needs.length * 3)
+  for (const sentence of needs) sheets.write(sentence, STYLES.body, { after: 3 })
 }
 
 function fabricPart(job: Job, id: string, name: string, pictures: boolean, item: PdfOutline): void {

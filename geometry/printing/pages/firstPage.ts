@@ -19,7 +19,6 @@ export function firstPage(job: Job): void {
   if (booklet.introduction !== '') sheets.write(booklet.introduction, STYLES.lead, { after: 10 })
   front(job)
   fabrics(job)
-  for (const line of booklet.needs) sheets.write(line, STYLES.small, { after: 2 })
   notes(job)
   sheets.skip(16)
   sheets.contents()
@@ -111,7 +110,6 @@ const spaced = (lines: readonly string[]): string[] => lines.map((line) => `${li
 const factHeight = ({ what, said }: { readonly what: readonly string[]; readonly said: readonly string[] }): number =>
   what.length * STYLES.label.lead + said.length * STYLES.strong.lead + 12
 
-const COLUMNS = 3
 const SWATCH = 26
 
 function fabrics(job: Job): void {
@@ -119,9 +117,10 @@ function fabrics(job: Job): void {
   if (booklet.fabrics.length === 0) return
   heading(sheets, booklet.fabrics.some(({ buy }) => buy !== '') ? 'Fabrics, and how much to buy' : 'Fabrics', 60)
   sheets.top += 4
-  const width = (sheets.width - (COLUMNS - 1) * 16) / COLUMNS
-  for (let first = 0; first < booklet.fabrics.length; first += COLUMNS) {
-    const row = booklet.fabrics.slice(first, first + COLUMNS)
+  const columns = columnsFor(job)
+  const width = cellWidth(job, columns)
+  for (let first = 0; first < booklet.fabrics.length; first += columns) {
+    const row = booklet.fabrics.slice(first, first + columns)
     const names = row.map(({ name }) => sheets.lines(name, STYLES.strong, width - SWATCH - 9))
     const height =
       Math.max(SWATCH, ...names.map((lines, at) => lines.length * STYLES.strong.lead + (row[at]?.buy === '' ? 0 : STYLES.small.lead))) + 10
@@ -129,6 +128,15 @@ function fabrics(job: Job): void {
     for (const [at, fabric] of row.entries()) fabricCell(job, fabric, names[at] as string[], sheets.left + at * (width + 16))
     sheets.top += height
   }
+}
+
+const cellWidth = ({ sheets }: Job, columns: number): number => (sheets.width - (columns - 1) * 16) / columns
+
+/** Three; four where that leaves no fabric alone in its row, and every name stays on one line. */
+function columnsFor(job: Job): 3 | 4 {
+  const { sheets, booklet } = job
+  const fit = booklet.fabrics.every(({ name }) => sheets.lines(name, STYLES.strong, cellWidth(job, 4) - SWATCH - 9).length === 1)
+  return booklet.fabrics.length % 3 === 1 && fit ? 4 : 3
 }
 
 function fabricCell({ sheets, cloth, unit }: Job, { id, name, buy }: BookletFabric, lines: readonly string[], x: number): void {

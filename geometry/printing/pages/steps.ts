@@ -72,18 +72,19 @@ function laidOut(job: Job, part: BookletPart, step: BookletStep): Laid {
     const rows = rowsOf(drawings, job.sheets.width - GUTTER, Math.max(most, tallest(job)), 1)
     return { step, words, rows, photo, below: true, share: 1, height: wordsHeight(words) + BETWEEN + picturesHeight(rows, photo) }
   }
-  const [usual, roomy] = SHARES.map((share) => beside(job, step, drawings, share)) as [Laid, Laid]
+  const least = part.key === 'join' && step === part.steps.at(-1) ? HALF : THIRD
+  const [usual, roomy] = SHARES.map((share) => beside(job, step, drawings, share, least)) as [Laid, Laid]
   return usual.height <= wholeSheet(job) - TITLE ? usual : roomy
 }
 
 /** Of the width right of the gutter, for words: usually, and where there are many. */
 const SHARES = [0.52, 0.66] as const
 
-function beside(job: Job, step: BookletStep, drawings: readonly Drawing[], share: number): Laid {
+function beside(job: Job, step: BookletStep, drawings: readonly Drawing[], share: number, least: number): Laid {
   const widths = widthsOf(job, share)
   const words = wordsIn(job, step, widths.words)
   const photo = photoOf(job, step, widths.pictures)
-  const most = Math.max(wordsHeight(words), THIRD)
+  const most = Math.max(wordsHeight(words), least)
   const tries = SHRINK.map((part) => rowsOf(drawings, widths.pictures, tallest(job), part))
   const rows = tries.find((one) => picturesHeight(one, photo) <= most) ?? (tries.at(-1) as Row[])
   return { step, words, rows, photo, below: false, share, height: Math.max(wordsHeight(words), picturesHeight(rows, photo)) }
@@ -94,6 +95,8 @@ const WIDE: ReadonlySet<BookletPart['key']> = new Set(['cut', 'quilt'])
 
 /** Three steps of this height stand on a sheet of Letter. */
 const THIRD = 206
+/** The whole block is shown larger where its parts are joined: there most is to be matched. */
+const HALF = 324
 
 /** Many pictures of one step are made smaller, so that they stand beside its words. */
 const SHRINK = [1, 0.85, 0.72, 0.6, 0.5] as const
