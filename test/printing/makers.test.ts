@@ -19,6 +19,16 @@ describe('what makers type', () => {
     }
   })
 
+  it('cuts a name off at the foot of a sheet before it is too small to read: it stands whole above', async () => {
+    const name = Array.from({ length: 5 }, () => LONG).join(' ')
+    const { pages, title } = await printed({ ...STAR, name }, 'a4', 'colouring')
+    const { words, size } = pages[0] as ReadPage
+    const foot = words.filter(({ y }) => y > size[1] - 50)
+    expect(foot.some(({ text }) => text.includes('…'))).toBe(true)
+    for (const { text, size: letters } of foot) expect([text, letters >= 7]).toEqual([text, true])
+    expect(title).toBe(name)
+  })
+
   it('prints Greek and Cyrillic as they are', async () => {
     const { pages, title } = await printed(named(GREEK), 'a4', 'cutlist')
     expect(title).toBe(GREEK)
