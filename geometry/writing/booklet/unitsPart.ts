@@ -273,7 +273,8 @@ const flips: MakeWay = (row, look, bench) => {
   if (corners.length === 0) return { sentences: ['Use it as cut.'], drawings: [] }
   const rounds: readonly (readonly Flip[])[] =
     look.first.kind === 'goose' ? corners.map((one) => [one]) : [corners.slice(0, 2), corners.slice(2)].filter(({ length }) => length > 0)
-  const places = (some: readonly Flip[]): string => listed(some.map(({ corner, fabric }) => `the ${patchWords(corner)} in ${bench.fabric(fabric)}`))
+  const places = (some: readonly Flip[]): string =>
+    listed(some.map(({ corner, fabric }) => `the ${patchWords(corner)}${cloth.length > 1 ? ` in ${bench.fabric(fabric)}` : ''}`))
   return {
     sentences: [
       `Draw a line from corner to corner on the wrong side of every small square (${listed(cloth)}).`,
