@@ -117,3 +117,43 @@ describe("a maker's own words", () => {
     expect(stepsText(made)).toContain('Slowly.')
   })
 })
+
+describe('squares in pairs', () => {
+  const wordsFor = (units: Block['units']): string => {
+    const block: Block = { ...BLOCKS.star, units, grid: { columns: units.length, rows: 1, cell: 3 } }
+    return stepsOf(booklet(block))
+      .filter((step) => step.units.length > 0)
+      .flatMap(({ sentences }) => sentences)
+      .join(' ')
+  }
+  const [dark, light] = BLOCKS.star.fabrics.map(({ id }) => id) as [string, string]
+  const hst = (at: number, lower = light): Block['units'][number] => ({
+    id: `h${at}`,
+    kind: 'hst',
+    at: [at, 0],
+    size: [1, 1],
+    fabrics: { upper: dark, lower },
+    method: 'hst-2',
+  })
+  const hourglass: Block['units'][number] = {
+    id: 'q',
+    kind: 'hourglass',
+    at: [0, 0],
+    size: [1, 1],
+    fabrics: { top: dark, right: light, bottom: dark, left: light },
+    method: 'qst-2',
+  }
+
+  it('two from a pair, and what is over (handbook sections 3a, 3e)', () => {
+    expect(wordsFor([hst(0)])).toMatch(/They make two units, one of them left over\..*the .+ square\. Sew.*Trim it to/)
+    expect(wordsFor([hst(0), hst(1), hst(2)])).toMatch(/Two pairs make four units, one of them left over\..*each .+ square\. Sew.*Trim each to/)
+  })
+
+  it('of one fabric are drawn on once', () => {
+    expect(wordsFor([hst(0, dark), hst(1, dark)])).toContain('on the wrong side of one of the squares.')
+  })
+
+  it('give hourglasses of both hands: one is kept', () => {
+    expect(wordsFor([hourglass])).toContain('of opposite hand: keep the one that the picture of the layout shows.')
+  })
+})

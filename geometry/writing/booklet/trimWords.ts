@@ -19,7 +19,7 @@ export const leftAndRight = (look: Look, bench: Bench): Drawing[] =>
 
 export function trimSentences(look: Look, bench: Bench): string[] {
   const { first } = look
-  const to = `Trim each to ${saySize(look.row.unfinished, bench.unit)}`
+  const to = `Trim ${look.row.count === 1 ? 'it' : 'each'} to ${saySize(look.row.unfinished, bench.unit)}`
   const [one, other] = first.kind === 'polygon' ? [] : trimCuts(first, bench.block, 'right')
   if (one === undefined) return [`${to}.`]
   const [wide, high] = one.size

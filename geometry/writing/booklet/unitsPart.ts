@@ -124,10 +124,11 @@ const lighterOf = (bench: Bench, one: string, other: string): string =>
   lightnessOf(bench.colour(one)) >= lightnessOf(bench.colour(other)) ? one : other
 
 function pairs(row: UnitRow, [one, other]: readonly [string, string], bench: Bench): string[] {
-  const spare = row.spare === 0 ? '' : `; ${inWords(row.spare, 'unit')} left over`
-  const makes = `${capital(inWords(row.goes, 'pair'))} ${row.goes === 1 ? 'makes' : 'make'} the ${inWords(row.count, 'unit')}${spare}.`
+  const all = inWords(row.count + row.spare, 'unit')
+  const spare = row.spare === 0 ? '' : `, ${inWords(row.spare, 'of them', 'of them')} left over`
   const cloth = one === other ? `two of ${bench.fabric(one)}` : `one of ${bench.fabric(one)} and one of ${bench.fabric(other)}`
-  return [`Lay the squares in pairs, right sides together: ${cloth}. ${makes}`]
+  if (row.goes === 1) return [`Lay the two squares on each other, right sides together: ${cloth}. They make ${all}${spare}.`]
+  return [`Lay the squares in pairs, right sides together: ${cloth}. ${capital(inWords(row.goes, 'pair'))} make ${all}${spare}.`]
 }
 
 const twoFabrics = ({ row, first }: Look): [string, string] => {
@@ -135,8 +136,14 @@ const twoFabrics = ({ row, first }: Look): [string, string] => {
   return names.map((name) => first.fabrics[name] as string) as [string, string]
 }
 
-const lineOn = (bench: Bench, lighter: string): string =>
-  `Draw a line from corner to corner on the wrong side of each ${bench.fabric(lighter)} square.`
+/** The squares that are drawn on: one of each pair. */
+function drawnOn({ goes }: UnitRow, [one, other]: readonly [string, string], bench: Bench): string {
+  if (one === other) return goes === 1 ? 'one of the squares' : 'one square of each pair'
+  return `${goes === 1 ? 'the' : 'each'} ${bench.fabric(lighterOf(bench, one, other))} square`
+}
+
+const lineOn = (row: UnitRow, cloth: readonly [string, string], bench: Bench): string =>
+  `Draw a line from corner to corner on the wrong side of ${drawnOn(row, cloth, bench)}.`
 const besideIt = ({ seamSaid }: Bench): string => `Sew ${seamSaid} from the line on each side of it. Cut on the line.`
 
 const eachMakes = (row: UnitRow, number: string): string => (row.goes === 1 ? '' : ` Each pair makes ${number}.`)
@@ -145,7 +152,7 @@ const two: MakeWay = (row, look, bench) => {
   const [one, other] = twoFabrics(look)
   const lighter = lighterOf(bench, one, other)
   return {
-    sentences: [...pairs(row, [one, other], bench), `${lineOn(bench, lighter)} ${besideIt(bench)}${eachMakes(row, 'two')}`],
+    sentences: [...pairs(row, [one, other], bench), `${lineOn(row, [one, other], bench)} ${besideIt(bench)}${eachMakes(row, 'two')}`],
     drawings: [
       twoSquares(
         cutSize(bench, row),
@@ -184,7 +191,7 @@ const eight: MakeWay = (row, look, bench) => {
   return {
     sentences: [
       ...pairs(row, [one, other], bench),
-      `Draw both lines from corner to corner on the wrong side of each ${bench.fabric(lighter)} square. Sew ${bench.seamSaid} from each line on both sides of it.`,
+      `Draw both lines from corner to corner on the wrong side of ${drawnOn(row, [one, other], bench)}. Sew ${bench.seamSaid} from each line on both sides of it.`,
       `Cut through the middle both ways, then on the lines.${eachMakes(row, 'eight')}`,
     ],
     drawings: [
@@ -206,8 +213,8 @@ const hourglassTwo: MakeWay = (row, look, bench) => {
   return {
     sentences: [
       ...pairs(row, [one, other], bench),
-      `${lineOn(bench, lighter)} ${besideIt(bench)} Press both halves toward ${halvesToward(look, bench)}.`,
-      `Lay the two halves on each other, right sides together, the fabrics crossed: ${listed(['match 1 nested seam'])}. Draw the other line from corner to corner, across the seam. ${besideIt(bench)} The two hourglasses are of opposite hand.`,
+      `${lineOn(row, [one, other], bench)} ${besideIt(bench)} Press both halves toward ${halvesToward(look, bench)}.`,
+      `Lay the two halves on each other, right sides together, the fabrics crossed: match 1 nested seam. Draw the other line from corner to corner, across the seam. ${besideIt(bench)} The two hourglasses are of opposite hand${row.spare === 0 ? '' : ': keep the one that the picture of the layout shows'}.`,
     ],
     drawings: [
       twoSquares(
