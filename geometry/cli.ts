@@ -8,10 +8,12 @@
  * The only file of geometry that knows Node.
  */
 import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
-import { inflateSync } from 'node:zlib'
+import { constants, inflateSync } from 'node:zlib'
 import {
   asSewn,
+  beginsLikeBlock,
   type Block,
+  blockAmong,
   bookletOf,
   CHART_KINDS,
   type ChartKind,
@@ -25,6 +27,7 @@ import {
   filesInPdf,
   isPdf,
   MOST_COPIES,
+  MOST_UNPACKED,
   PAPERS,
   PRESSINGS,
   parseRational,
@@ -37,6 +40,7 @@ import {
   type SettingAsk,
   SINGLE_PAGES,
   settingReport,
+  seenOnOneLine,
   sizeChart,
   stepsText,
   TURNINGS,
@@ -151,7 +155,7 @@ function aboutBlock(
 const errorsOf = ({ problems }: Report): string =>
   problems
     .filter(({ code }) => ERRORS.has(code))
-    .map(({ code, at, message }) => `${code} at ${at.join(', ')}: ${oneLine(message)}\n`)
+    .map(({ code, at, message }) => `${code} at ${at.join(', ')}: ${seenOnOneLine(message)}\n`)
     .join('')
 
 function blockIn(file: string): Block {
@@ -174,21 +178,40 @@ function textIn(file: string): string {
 
 /** A booklet carries its block file inside. */
 function blockInside(file: string, bytes: Uint8Array): string {
-  for (const found of filesInPdf(bytes)) {
-    const text = unpacked(found)
-    if (text.trimStart().startsWith('{') && readBlock(text).ok) return text
-  }
-  return refuse(shown(file), 'is a PDF without a block file inside; give a block file, or a booklet printed here')
+  const refused = 'is a PDF without a block file inside; give a block file, or a booklet printed here'
+  return blockAmong(textsInside(bytes)) ?? refuse(shown(file), refused)
 }
 
-/** More than any block file holds: a PDF made to fill the memory does not. */
-const MOST_UNPACKED = 1 << 26
+function textsInside(bytes: Uint8Array): string[] {
+  const texts: string[] = []
+  let room = MOST_UNPACKED
+  for (const found of filesInPdf(bytes)) {
+    if (!beginsLikeBlock(begunOf(found))) continue
+    const text = unpacked(found, room)
+    if (text === null) break
+    room -= text.length
+    texts.push(text)
+  }
+  return texts
+}
 
-function unpacked({ bytes, packed }: Embedded): string {
+/** The first letters of a file inside a PDF: enough to see what it is. */
+function begunOf({ bytes, packed }: Embedded): string {
+  const first = bytes.subarray(0, 256)
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(packed ? inflateSync(bytes, { maxOutputLength: MOST_UNPACKED }) : bytes)
+    return new TextDecoder().decode(packed ? inflateSync(first, { finishFlush: constants.Z_SYNC_FLUSH }) : first)
   } catch {
     return ''
+  }
+}
+
+/** Empty where it is no text; null where it is more than there is room for. */
+function unpacked({ bytes, packed }: Embedded, room: number): string | null {
+  if (room <= 0 || (!packed && bytes.length > room)) return null
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(packed ? inflateSync(bytes, { maxOutputLength: room }) : bytes)
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === 'ERR_BUFFER_TOO_LARGE' ? null : ''
   }
 }
 
@@ -391,18 +414,15 @@ function positive(place: string, given: string): Rational {
 }
 
 /** What somebody typed, safe to show on one line. */
-const shown = (typed: string): string => oneLine(typed).slice(0, 200) || '(nothing)'
-
-// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what must not reach the terminal.
-const oneLine = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ')
+const shown = (typed: string): string => seenOnOneLine(typed).slice(0, 200) || '(nothing)'
 
 async function safely(args: readonly string[]): Promise<Answer> {
   try {
     return await answer(args)
   } catch (error) {
-    if (error instanceof Refusal) return { status: 2, out: '', err: `${oneLine(error.message)}\n` }
+    if (error instanceof Refusal) return { status: 2, out: '', err: `${seenOnOneLine(error.message)}\n` }
     // Status 1 would say that the layout is at fault: a mistake of ours must not.
-    return { status: 2, out: '', err: `nestwright itself failed: ${oneLine(String(error))}\n` }
+    return { status: 2, out: '', err: `nestwright itself failed: ${seenOnOneLine(String(error))}\n` }
   }
 }
 

@@ -23,6 +23,12 @@ const MOST_STRIPS = 1000
 /** A number takes 25 characters at most; a longer text is no place on a grid, and costs time to hold exactly. */
 const LONGEST_TEXT = 100
 
+/** Far more than anyone types: a page set in longer words would never be done. */
+export const LONGEST_NAME = 1000
+export const LONGEST_WORDS = 20_000
+/** What a file keeps for others may lie in lists and objects; deeper than this, it could not be written again. */
+const DEEPEST = 100
+
 const CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const
 
 class Bad extends Error {
@@ -91,7 +97,7 @@ class Reader {
     if (typeof version === 'number' && Number.isInteger(version) && version > 1)
       throw new Bad('version', `is ${version}, newer than this Nestwright reads; open it with a newer one`)
     if (version !== 1) throw new Bad('version', `is ${shown(version)}; give 1`)
-    if (typeof own(block, 'name') !== 'string') throw new Bad('name', `is ${shown(own(block, 'name'))}; give the block a name in quotes`)
+    this.name(own(block, 'name'), 'name')
     this.measure(block)
     this.grid(block)
     this.fabricList(own(block, 'fabrics'))
@@ -102,11 +108,27 @@ class Reader {
     this.press(own(block, 'press'))
     this.flag(own(block, 'pressAlike'), 'pressAlike')
     this.booklet(own(block, 'booklet'))
+    this.depth(block)
   }
 
   private fields(value: unknown, place: string): Fields {
     if (typeof value !== 'object' || value === null || Array.isArray(value)) throw new Bad(place, `is ${shown(value)}; give an object in braces`)
     return value as Fields
+  }
+
+  /** Whatever the file holds, ours or not: writing it goes down into each value by a call. */
+  private depth(block: Fields): void {
+    let level: unknown[] = [block]
+    for (let depth = 0; level.length > 0; depth += 1) {
+      if (depth > DEEPEST)
+        throw new Bad('file', `holds lists or objects more than ${DEEPEST} deep in each other; choose a file that Nestwright saved`)
+      level = level.flatMap((value) => Object.values(value as object).filter((item) => typeof item === 'object' && item !== null))
+    }
+  }
+
+  private name(value: unknown, place: string): void {
+    if (typeof value !== 'string') throw new Bad(place, `is ${shown(value)}; give a name in quotes`)
+    if (value.length > LONGEST_NAME) throw new Bad(place, `has ${value.length} letters; give a name of at most ${LONGEST_NAME}`)
   }
 
   private list(value: unknown, place: string): readonly unknown[] {
@@ -164,7 +186,7 @@ class Reader {
       const place = `fabrics[${index}]`
       const fabric = this.fields(item, place)
       this.id(own(fabric, 'id'), `${place}.id`, this.fabrics)
-      if (typeof own(fabric, 'name') !== 'string') throw new Bad(`${place}.name`, `is ${shown(own(fabric, 'name'))}; give a name in quotes`)
+      this.name(own(fabric, 'name'), `${place}.name`)
       const colour = own(fabric, 'colour')
       if (typeof colour !== 'string' || !/^#[0-9a-fA-F]{6}$/.test(colour))
         throw new Bad(`${place}.colour`, `is ${shown(colour)}; give a colour as "#rrggbb"`)
@@ -217,13 +239,17 @@ class Reader {
     for (const [key, item] of Object.entries(this.fields(steps, 'booklet.steps'))) {
       const place = `booklet.steps[${shown(key)}]`
       const step = this.fields(item, place)
-      for (const name of ['words', 'note', 'of']) this.words(own(step, name), `${place}.${name}`)
+      for (const name of ['words', 'note']) this.words(own(step, name), `${place}.${name}`)
+      // Our own words, kept to be compared and never shown: as long as they were.
+      this.words(own(step, 'of'), `${place}.of`, Number.POSITIVE_INFINITY)
       this.photograph(own(step, 'photograph'), `${place}.photograph`)
     }
   }
 
-  private words(value: unknown, place: string): void {
-    if (value !== undefined && typeof value !== 'string') throw new Bad(place, `is ${shown(value)}; give words in quotes`)
+  private words(value: unknown, place: string, longest = LONGEST_WORDS): void {
+    if (value === undefined) return
+    if (typeof value !== 'string') throw new Bad(place, `is ${shown(value)}; give words in quotes`)
+    if (value.length > longest) throw new Bad(place, `has ${value.length} letters; give at most ${longest}`)
   }
 
   private photograph(value: unknown, place: string): void {

@@ -87,6 +87,6 @@ const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '
 
 /** Letters that XML forbids: they are no letters. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must go.
-const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g
+const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g
 
 const escaped = (text: string): string => text.replace(FORBIDDEN, '').replace(/[&<>"]/g, (sign) => ESCAPES[sign] as string)

@@ -5,6 +5,8 @@
  * Out     its embedded files as they lie there, those named as such first; each may still be packed (zlib), which whoever asks can unpack.
  * Source  ISO 32000-1, 7.3.8 (streams), 7.11.4 (embedded files). A stream is never inside another object, so each is found by its own words.
  */
+import { readBlock } from '../block/read.ts'
+
 export const FILE_NAME = 'block.json'
 
 export interface Embedded {
@@ -14,6 +16,16 @@ export interface Embedded {
 
 /** A block file in a booklet is small beside its photographs; a PDF of thousands of streams is something else. */
 const MOST = 4_000
+
+/** Letters in all that a PDF's files may unfold to: more than any block file holds, and one made to fill the memory does not. */
+export const MOST_UNPACKED = 1 << 26
+
+/** Only what begins like a block file is worth unfolding. */
+export const beginsLikeBlock = (text: string): boolean => text.trimStart().startsWith('{')
+
+/** The block file among texts; where none can be read, the one that says it is a block file, so that it can be said what is wrong with it. */
+export const blockAmong = (texts: readonly string[]): string | null =>
+  texts.find((text) => readBlock(text).ok) ?? texts.find((text) => text.includes('"nestwright.block"')) ?? null
 
 export const isPdf = (bytes: Uint8Array): boolean => textAt(bytes, 0, 1024).includes('%PDF-')
 

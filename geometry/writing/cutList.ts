@@ -10,6 +10,7 @@ import { type FabricPair, hourglassPlans, isSharing } from '../cutting/hourglass
 import { isOnRuler } from '../exact/lengths.ts'
 import type { CutRow, FabricRow, Findings, UnitRow } from '../values.ts'
 import { csv } from './csv.ts'
+import { seenLines, seenOnOneLine } from './seen.ts'
 import { friendlyCell } from './friendlyCell.ts'
 import { capital, count, decimal, inWords, kindWords, METHOD_WORDS, type MeasureUnit, sayOne, saySize } from './say.ts'
 
@@ -25,12 +26,12 @@ export function cutListText(report: Findings, block: Block): string {
   ]
   const notes = [...report.problems, ...report.advice].map(({ message }) => `Note: ${message}`).join('\n')
   const empty = report.cut.length === 0 ? 'Nothing to cut yet.' : ''
-  return `${[...sections, empty, notes].filter((section) => section !== '').join('\n\n')}\n`
+  return seenLines(`${[...sections, empty, notes].filter((section) => section !== '').join('\n\n')}\n`)
 
   function heading({ block: { name, unfinished, withBorders }, measure }: Findings): string {
     const borders = withBorders[0] === unfinished[0] && withBorders[1] === unfinished[1] ? '' : `, ${saySize(withBorders, unit)} with its borders`
     return [
-      `Cut list: ${name}`,
+      `Cut list: ${seenOnOneLine(name)}`,
       `The block measures ${saySize(unfinished, unit)} unfinished${borders}.`,
       `Every size includes its seam allowances of ${sayOne(measure.seam, unit)}.`,
     ].join('\n')
@@ -66,7 +67,7 @@ export function batchSentence(row: UnitRow): string {
 type Named = (fabric: string) => string
 
 export function namesOf(block: Block): Named {
-  const names = new Map(block.fabrics.map(({ id, name }) => [id, name]))
+  const names = new Map(block.fabrics.map(({ id, name }) => [id, seenOnOneLine(name)]))
   return (fabric) => names.get(fabric) ?? fabric
 }
 

@@ -1,6 +1,7 @@
 /** The command as a maker's program runs it: bundled, one process each, judged by exit status and both outputs. */
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { deflateSync } from 'node:zlib'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -18,12 +19,18 @@ beforeAll(() => {
   mkdirSync(join(folder, 'folder.json'))
   mkdirSync(join(folder, 'folder.pdf'))
   file('other.pdf', '%PDF-1.4\n1 0 obj\n<< /Length 5 >>\nstream\nhello\nendstream\nendobj\n')
+  const bomb = deflateSync(`{${' '.repeat(40_000_000)}`)
+  file('bomb.pdf', pdfOf(...Array.from({ length: 60 }, () => bomb)))
+  file('inside.pdf', pdfOf(deflateSync(JSON.stringify({ ...STAR, version: 2 }))))
   file('star.json', JSON.stringify(STAR))
   file('gap.json', JSON.stringify(withGap(STAR)))
   file('bom.json', `\uFEFF${JSON.stringify(STAR)}`)
   file('empty.json', '')
   file('binary.json', new Uint8Array([0x7b, 0xff, 0xfe, 0x00]))
   file('text.json', 'not a block\nat all')
+  // What a terminal would obey, and what turns writing round.
+  file('evil.json', JSON.stringify(STAR).replace('"name":"', '"name":"\\u001b[31mred\\u202eback\\u0007\\ntwo '))
+  file('evil-id.json', JSON.stringify({ ...STAR, units: [{ ...STAR.units[0], id: '\u202e\u2066\u001b[2J\n' }] }))
   file('turn.json', JSON.stringify({ ...STAR, units: [{ ...STAR.units[0], turn: 7 }] }))
 })
 
@@ -32,6 +39,17 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 function file(name: string, content: string | Uint8Array): void {
   writeFileSync(join(folder, name), content)
 }
+
+/** A PDF that holds these files, packed, and nothing else. */
+const pdfOf = (...files: readonly Uint8Array[]): Uint8Array =>
+  Buffer.concat([
+    Buffer.from('%PDF-1.7\n'),
+    ...files.flatMap((bytes) => [
+      Buffer.from(`1 0 obj\n<< /Type /EmbeddedFile /Filter /FlateDecode /Length ${bytes.length} >>\nstream\n`),
+      bytes,
+      Buffer.from('\nendstream\nendobj\n'),
+    ]),
+  ])
 
 function nestwright(...args: string[]): { status: number | null; out: string; err: string } {
   const { status, stdout, stderr } = spawnSync(process.execPath, [command, ...args], { cwd: folder, encoding: 'utf8', maxBuffer: 1 << 28 })
@@ -133,6 +151,8 @@ describe('what cannot be used', () => {
     [['booklet', 'star.json', 'nowhere/out.pdf'], 'nowhere/out.pdf'],
     [['booklet', 'star.json', 'folder.pdf'], 'folder.pdf'],
     [['report', 'other.pdf'], 'other.pdf'],
+    [['report', 'bomb.pdf'], 'bomb.pdf'],
+    [['report', 'inside.pdf'], 'version'],
     [['picture', 'star.json', 'out.svg', '--view', 'above'], '--view'],
     [['sew'], 'sew'],
     [['__proto__'], '__proto__'],
@@ -155,6 +175,27 @@ describe('what cannot be used', () => {
     expect(err).toMatch(/^[^\n]+\n$/)
     expect(err).toContain(place)
     expect(readdirSync(folder).filter((name) => name.startsWith('out.') || name.endsWith('.part'))).toEqual([])
+  })
+})
+
+describe('what reaches a terminal', () => {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must not reach it.
+  const OBEYED = /[\u0000-\u0009\u000b-\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/
+
+  it.each([
+    [['cutlist', 'evil.json']],
+    [['steps', 'evil.json']],
+    [['cutlist', 'evil.json', '--csv']],
+    [['report', 'evil-id.json']],
+    [['report', '\u202egnp.json']],
+  ])('%j holds nothing that it would obey', (args) => {
+    const { out, err } = nestwright(...args)
+    expect(`${out}${err}`).not.toBe('')
+    expect(`${out}${err}`).not.toMatch(OBEYED)
+  })
+
+  it('keeps a name of several lines on one', () => {
+    expect(nestwright('cutlist', 'evil.json').out).toMatch(/^Cut list: \[31mred back two Evening star/)
   })
 })
 

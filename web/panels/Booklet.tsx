@@ -19,6 +19,8 @@ import {
   setStepNote,
   setStepPhotograph,
   wordsOf,
+  LONGEST_NAME,
+  LONGEST_WORDS,
 } from '../../geometry/index.ts'
 import { asker } from '../state/deep.ts'
 import { photoOfStep } from '../state/photo.ts'
@@ -121,6 +123,7 @@ function Words({ label, value, hint, long = false, unseen = false, focus = false
     ref: field,
     value: text,
     placeholder: hint,
+    maxLength: long ? LONGEST_WORDS : LONGEST_NAME,
     onChange: ({ target }: { readonly target: { readonly value: string } }): void => setText(target.value),
     onBlur: settle,
   }

@@ -1,19 +1,35 @@
 /** A booklet is opened as the block that lies inside it. */
-import { type Embedded, filesInPdf, readBlock } from '../../geometry/index.ts'
+import { beginsLikeBlock, blockAmong, type Embedded, filesInPdf, MOST_UNPACKED } from '../../geometry/index.ts'
 
 /** The text of the block file inside a PDF; null where there is none. */
 export async function blockTextInside(bytes: Uint8Array<ArrayBuffer>): Promise<string | null> {
+  const texts: string[] = []
+  let room = MOST_UNPACKED
   for (const found of filesInPdf(bytes)) {
-    const text = await unpacked(found)
-    if (text.trimStart().startsWith('{') && readBlock(text).ok) return text
+    const text = await unpacked(found, room)
+    if (text === null) break
+    room -= text.length
+    if (text !== '') texts.push(text)
   }
-  return null
+  return blockAmong(texts)
 }
 
-async function unpacked({ bytes, packed }: Embedded): Promise<string> {
+/** Read part by part: empty where it is no block file from its first letters on; null where it is more than there is room for. */
+async function unpacked({ bytes, packed }: Embedded, room: number): Promise<string | null> {
+  const body = new Blob([bytes as Uint8Array<ArrayBuffer>]).stream()
+  const reader = (packed ? body.pipeThrough(new DecompressionStream('deflate')) : body).getReader()
+  const decoder = new TextDecoder()
+  let text = ''
   try {
-    const body = new Blob([bytes as Uint8Array<ArrayBuffer>]).stream()
-    return await new Response(packed ? body.pipeThrough(new DecompressionStream('deflate')) : body).text()
+    for (let part = await reader.read(); !part.done; part = await reader.read()) {
+      text += decoder.decode(part.value, { stream: true })
+      const left = text.length > room
+      if (left || (text.trimStart() !== '' && !beginsLikeBlock(text.slice(0, 64)))) {
+        await reader.cancel()
+        return left ? null : ''
+      }
+    }
+    return text
   } catch {
     return ''
   }

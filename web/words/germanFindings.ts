@@ -99,7 +99,6 @@ export const germanFindings: Catalogue = {
   'is {value}, newer than this Nestwright reads; open it with a newer one':
     'ist {value}, neuer, als dieses Nestwright liest; öffne sie mit einem neueren',
   'is {value}; give 1': 'ist {value}; gib 1 an',
-  'is {value}; give the block a name in quotes': 'ist {value}; gib dem Block einen Namen in Anführungszeichen',
   'is {value}; give an object in braces': 'ist {value}; gib ein Objekt in geschweiften Klammern an',
   'is {value}; give a list in brackets': 'ist {value}; gib eine Liste in eckigen Klammern an',
   'is {value}; give one of {known}': 'ist {value}; gib eines von diesen an: {known}',
@@ -119,6 +118,10 @@ export const germanFindings: Catalogue = {
     'ist {value}; gib ein Foto als "data:image/jpeg;base64,…" mit höchstens {most} Zeichen an',
   'names the fabric {value}, which is not among the fabrics; add it or name another':
     'nennt den Stoff {value}, der nicht unter den Stoffen ist; nimm ihn dazu, oder nenne einen anderen',
+  'has {count} letters; give a name of at most {most}': 'hat {count} Zeichen; gib einen Namen mit höchstens {most} an',
+  'has {count} letters; give at most {most}': 'hat {count} Zeichen; gib höchstens {most} an',
+  'holds lists or objects more than {most} deep in each other; choose a file that Nestwright saved':
+    'enthält Listen oder Objekte, die mehr als {most} tief ineinander liegen; wähle eine Datei, die Nestwright gesichert hat',
   'is {value}; give words in quotes': 'ist {value}; gib Worte in Anführungszeichen an',
   'is {value}; give a picture as "data:image/jpeg;base64,…" or "data:image/png;base64,…"':
     'ist {value}; gib ein Bild als "data:image/jpeg;base64,…" oder "data:image/png;base64,…" an',

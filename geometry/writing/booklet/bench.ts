@@ -12,6 +12,7 @@ import { parseRational, toNumber } from '../../exact/rational.ts'
 import { viewOf } from '../../units/picture.ts'
 import type { Join, Meeting, Report, ReportPoint, UnitRow } from '../../values.ts'
 import { type MeasureUnit, sayExact } from '../say.ts'
+import { seenOnOneLine } from '../seen.ts'
 import type { Spot } from './values.ts'
 
 export interface BenchPatch {
@@ -89,9 +90,8 @@ export function benchOf(report: Report, block: Block): Bench {
   }
 }
 
-/** A name stands in a sentence: no line ends in it, and nothing that a terminal would obey. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must go.
-export const oneLine = (name: string): string => name.replace(/[\s\u0000-\u001f\u007f-\u009f]+/g, ' ').trim() || 'unnamed'
+/** A name as it stands in a sentence. */
+export const oneLine = (name: string): string => seenOnOneLine(name) || 'unnamed'
 
 /** A place along one axis, in cells. */
 export const cellsAt = (position: Position): number =>

@@ -4,6 +4,7 @@
  * In      a booklet.
  * Out     lines of at most `WIDE` characters, for a terminal or a mail.
  */
+import { seenLines } from '../seen.ts'
 import { wordsOf } from './booklet.ts'
 import type { Booklet, BookletStep } from './values.ts'
 
@@ -18,12 +19,10 @@ export function stepsText(booklet: Booklet): string {
     })
     return [heading(title), ...said].join('\n\n')
   })
-  return plain(`${[head(booklet), ...parts, rehearsal(booklet), templates(booklet), cautions(booklet)].filter((text) => text !== '').join('\n\n')}\n`)
+  return seenLines(
+    `${[head(booklet), ...parts, rehearsal(booklet), templates(booklet), cautions(booklet)].filter((text) => text !== '').join('\n\n')}\n`,
+  )
 }
-
-/** Nothing that a terminal would obey, whatever a maker has pasted into her words. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must go.
-const plain = (text: string): string => text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/g, ' ')
 
 const heading = (title: string): string => `${title.toUpperCase()}`
 
