@@ -54,6 +54,7 @@ test('a PDF that is no booklet is refused in one sentence, and nothing changes',
 test('printing is taken back, and single pages, pictures and tables are saved', async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Booklet')
+  await expect(page.locator('.prints')).toBeVisible()
   expect((await new AxeBuilder({ page }).include('.prints').analyze()).violations).toEqual([])
   await button(page, 'Print the booklet').click()
   await button(page, 'Cancel').click()

@@ -44,18 +44,3 @@ describe('an inner corner', () => {
     for (const { words } of joining(BLOCKS.star as Block)) expect(words).not.toMatch(/Clip|Stop 1\/4|Set [A-Z] into/)
   })
 })
-
-describe('before the steps', () => {
-  const made = bookletOf(report(BLOCKS.attic as Block), BLOCKS.attic as Block)
-
-  it('nothing is pointed at that paper cannot point at', () => {
-    expect(made.problems.join(' ')).not.toMatch(/\b[Tt]h(is seam|ese free patches)\b/)
-    expect(made.problems[0]).toBe('One seam is set in at a corner: sew slowly, and mark the corners as its step tells.')
-    expect(made.problems.join(' ')).toMatch(/Templates [A-Z] and [A-Z] have a side at the outside/)
-  })
-
-  it('what else is needed: layers 2 in larger all round (handbook section 8), binding, tools, and paper scissors for templates', () => {
-    expect(made.needs[0]).toContain('backing and batting 13 1/2 × 13 1/2 in each')
-    expect(made.needs[1]).toContain('paper scissors')
-  })
-})

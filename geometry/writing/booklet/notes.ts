@@ -7,7 +7,7 @@
  */
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import { ruleOf } from '../../cutting/oneGo.ts'
-import { ERRORS, type Advice } from '../../values.ts'
+import { ERRORS, type Advice, type Problem } from '../../values.ts'
 import { buySaid, capital, inWords, listed } from '../say.ts'
 import type { Bench } from './bench.ts'
 import { layersSaid } from './finishPart.ts'
@@ -15,7 +15,7 @@ import { layersSaid } from './finishPart.ts'
 export function problemsOf(bench: Bench): string[] {
   const { problems, advice } = bench.report
   const errors = problems.filter(({ code }) => ERRORS.has(code)).map(({ message }) => message)
-  const others = problems.filter(({ code }) => !ERRORS.has(code) && code !== 'not-straight').map(({ message }) => message)
+  const others = problems.filter(({ code }) => !ERRORS.has(code) && code !== 'not-straight').map((one) => lettered(one, bench))
   const head = errors.length === 0 ? [] : ['This block cannot be sewn as it stands: put right what follows, then make the booklet again.']
   return [...head, ...new Set([...errors, ...crooked(bench), ...others, ...advice.map((one) => adviceSaid(one, bench))])]
 }
@@ -35,12 +35,21 @@ function crooked({ report }: Bench): string[] {
   ]
 }
 
-function adviceSaid({ code, units, message }: Advice, { lookOf }: Bench): string {
-  const letters = [...new Set(units.flatMap((id) => lookOf.get(id)?.label ?? []))].sort()
-  if (code !== 'grain' || letters.length === 0) return message
+function adviceSaid(advice: Advice, bench: Bench): string {
+  const letters = lettersOf(advice.units, bench)
+  if (advice.code !== 'grain' || letters.length === 0) return lettered(advice, bench)
   const [which, has] = letters.length === 1 ? ['Template', 'has'] : ['Templates', 'have']
   return `${which} ${listed(letters)} ${has} a side at the outside of the block and others on the slant: lay the arrow along the grain of the cloth, so that the outside edge does not stretch.`
 }
+
+/** `A and D1: …`: on paper units go by the letters of the layout, never by the ids of the file, which end what is said of a print. */
+function lettered({ code, units, message }: Pick<Advice | Problem, 'code' | 'units' | 'message'>, bench: Bench): string {
+  const letters = lettersOf(units, bench)
+  const said = code === 'print' ? message.replace(/ \([^()]*\)\.$/, '.') : message
+  return letters.length === 0 ? said : `${listed(letters)}: ${said}`
+}
+
+const lettersOf = (units: readonly string[], { lookOf }: Bench): string[] => [...new Set(units.flatMap((id) => lookOf.get(id)?.label ?? []))].sort()
 
 /** Beside the fabrics of the top. */
 export function needsOf(bench: Bench, templates: boolean): string[] {
