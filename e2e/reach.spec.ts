@@ -1,6 +1,6 @@
 /** For every maker: on a phone, at twice the size, in another language, in the sun and at night. */
 import { AxeBuilder } from '@axe-core/playwright'
-import { expect, openApp, openSheet, type Page, test } from './maker.ts'
+import { expect, openApp, openSheet, type Page, pixels, test } from './maker.ts'
 
 const SHEETS = ['Block', 'Findings', 'Colour', 'Cutting', 'Quilting', 'Setting', 'Booklet'] as const
 const LOOKS = ['Cloth', 'Value', 'Wrong side', 'Layers of cloth', 'Sewing order', 'Quilting line', 'Among copies'] as const
@@ -64,3 +64,18 @@ for (const [light, name] of [
     }
   })
 }
+
+test('a part of the page that does not come is told in its place, and the board goes on', async ({ page, errors }) => {
+  await page.route(/Quilting-[^/]*\.js$/, (route) => route.abort())
+  await openApp(page)
+  await openSheet(page, 'Quilting')
+  await expect(page.getByRole('alert')).toContainText('This part of the page did not come.')
+  await expect(page.getByRole('button', { name: 'Load the page anew' })).toBeVisible()
+  const { x, y } = await pixels(page, [1.3, 1.3])
+  await page.mouse.click(x, y)
+  await openSheet(page, 'Findings')
+  await page.getByRole('button', { name: 'Remove', exact: true }).click()
+  await expect(page.getByRole('button', { name: 'Undo', exact: true })).toBeEnabled()
+  // The browser says on the console what was kept from it.
+  errors.length = 0
+})

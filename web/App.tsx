@@ -1,5 +1,5 @@
 /** The page: the head, the tray and fabrics, the board, the sheets beside it. */
-import { type ComponentType, lazy, Suspense, useEffect } from 'react'
+import { type ComponentType, lazy, useEffect } from 'react'
 import { Board } from './canvas/Board.tsx'
 import { Repeats } from './canvas/BoardTools.tsx'
 import { KEYS } from './canvas/keys.ts'
@@ -13,6 +13,7 @@ import { Sheets } from './panels/Sheets.tsx'
 import { Picture, Tray } from './panels/Tray.tsx'
 import { type Look, look, now, redo, type Sheet, undo, useStore } from './state/store.ts'
 import { t } from './words/words.ts'
+import { Later } from './panels/Later.tsx'
 
 // What is not needed to begin with comes a moment later, so that the page is there at once.
 const ValueKey = lazy(async () => ({ default: (await import('./panels/ValueKey.tsx')).ValueKey }))
@@ -62,10 +63,10 @@ export function App() {
         </div>
         <div className="middle">
           <Looks />
-          <Suspense>
+          <Later>
             <LayersKey />
             <ValueKey />
-          </Suspense>
+          </Later>
           <OnTheBoard />
           <div className="under">
             <div className="says">
@@ -88,9 +89,9 @@ function OnTheBoard() {
   const Other = OTHER_BOARDS[shown]
   if (Other === undefined) return <Board />
   return (
-    <Suspense fallback={<div className="board" />}>
+    <Later key={shown} meanwhile={<div className="board" />}>
       <Other />
-    </Suspense>
+    </Later>
   )
 }
 

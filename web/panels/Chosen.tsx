@@ -1,5 +1,5 @@
 /** What is chosen: turn, mirror, copy, remove; how it is made; the fabric of each patch. */
-import { lazy, Suspense } from 'react'
+import { lazy } from 'react'
 import {
   type Block,
   KIND_FACTS,
@@ -17,6 +17,7 @@ import { unitsById } from '../canvas/find.ts'
 import { edit, look, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 import { KIND_NAMES, METHOD_NAMES, patchName } from './words.ts'
+import { Later } from './Later.tsx'
 
 const Ways = lazy(async () => ({ default: (await import('./Ways.tsx')).Ways }))
 
@@ -62,7 +63,7 @@ export function Chosen() {
           </select>
         </label>
       )}
-      <Suspense>{alike && <Ways unit={first} block={block} ids={ids} />}</Suspense>
+      <Later>{alike && <Ways unit={first} block={block} ids={ids} />}</Later>
       {units.length === 1 &&
         Object.entries(first.fabrics).map(([name, fabric]) => (
           <label key={name}>

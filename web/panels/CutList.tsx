@@ -1,5 +1,5 @@
 /** What to cut, the batches, and the cloth to buy, for one block or many; copied or saved as CSV. */
-import { lazy, Suspense } from 'react'
+import { lazy } from 'react'
 import {
   type Advice,
   batchSentence,
@@ -21,6 +21,7 @@ import { Entry } from './Entry.tsx'
 import { sayBought, saySides } from './sizes.ts'
 import { useDeep } from './useDeep.ts'
 import './cutting.css'
+import { Later } from './Later.tsx'
 
 const BatchStars = lazy(async () => ({ default: (await import('./BatchStars.tsx')).BatchStars }))
 const CuttingPicture = lazy(async () => ({ default: (await import('./CuttingPicture.tsx')).CuttingPicture }))
@@ -48,10 +49,10 @@ export function CutList() {
         <Entry label={t('Blocks to make')} value={String(copies)} wrong={notCopies} take={(text) => setCopies(Number(text))} />
       </div>
       {list === null ? <p className="hint">{t('Working it out beside the page…')}</p> : <List list={list} block={block} />}
-      <Suspense>
+      <Later>
         <BatchStars report={report} />
         <HourglassesTogether block={block} />
-      </Suspense>
+      </Later>
       <p className="caution">
         {t(
           'Take care: close the rotary cutter after every cut, cut away from yourself and keep your fingers behind the ruler’s edge; mind the hot iron and its steam; keep fingers beside the presser foot. The tools’ own instructions, and your teacher, come first.',
@@ -163,9 +164,9 @@ function Cut({ report, block }: { readonly report: Findings; readonly block: Blo
               ))}
             </ul>
             {cloth !== undefined && (
-              <Suspense>
+              <Later>
                 <CuttingPicture cloth={cloth} name={name} colour={colour} width={report.cloth.usableWidth} unit={unit} />
-              </Suspense>
+              </Later>
             )}
           </div>
         )

@@ -1,11 +1,12 @@
 /** The fabrics: take one in hand, pour it on a patch, name it; all else that can be done with it unfolds below it. */
-import { lazy, Suspense, useEffect, useId, useRef, useState } from 'react'
+import { lazy, useEffect, useId, useRef, useState } from 'react'
 import { addFabric, type Block, changeFabric, type Fabric, freshId, recolourPatch } from '../../geometry/index.ts'
 import { startPouring } from '../canvas/gestures.ts'
 import { edit, look, now, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 import { ALL_TURNS, ClothDefs, lengthOfCell, Swatch } from './ClothDefs.tsx'
 import './Fabrics.css'
+import { Later } from './Later.tsx'
 
 const FabricMore = lazy(async () => ({ default: (await import('./FabricMore.tsx')).FabricMore }))
 
@@ -120,10 +121,10 @@ function Row({ fabric, count, open, toggle }: RowProps) {
       </button>
       <div className="unfolded" id={more} hidden={!open}>
         {open && (
-          <Suspense>
+          <Later>
             <FabricMore fabric={fabric} used={count > 0} />
             <InSight />
-          </Suspense>
+          </Later>
         )}
       </div>
     </li>

@@ -4,7 +4,7 @@
  * Pointing at a fix, or the focus on it, shows what it would change; a press takes what is shown. A finger cannot point, so its first press shows and the
  * second takes. Taking a fix is one edit, so one undo.
  */
-import { lazy, Suspense, useEffect, useRef, useState } from 'react'
+import { lazy, useEffect, useRef, useState } from 'react'
 import type { Edit, Findings, Fix } from '../../geometry/index.ts'
 import { bordersAround } from '../canvas/shapes.ts'
 import { drawTried, type Preview, previewOf } from '../canvas/views/preview.ts'
@@ -13,6 +13,7 @@ import { LARGE } from '../state/teller.ts'
 import { said, t, tn } from '../words/words.ts'
 import { editOf } from './fixes.ts'
 import { type Mend, mendsOf } from './mends.ts'
+import { Later } from './Later.tsx'
 
 // Only where the board is out of sight is a fix pictured beside it.
 const Drawn = lazy(async () => ({ default: (await import('../canvas/views/Drawn.tsx')).Drawn }))
@@ -111,7 +112,7 @@ function Tried({ preview }: { readonly preview: Preview }) {
   const { block } = preview
   const out = bordersAround(block)
   return (
-    <Suspense>
+    <Later>
       <Drawn
         className="tried"
         block={block}
@@ -120,7 +121,7 @@ function Tried({ preview }: { readonly preview: Preview }) {
         margin={10}
         label={t('The block as it would be')}
       />
-    </Suspense>
+    </Later>
   )
 }
 

@@ -1,5 +1,5 @@
 /** The head of the page: the block's name, the maker's blocks, files, undo, and whether all is kept. */
-import { lazy, Suspense, useState } from 'react'
+import { lazy, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { setName } from '../../geometry/index.ts'
 import { saveFile } from '../state/download.ts'
@@ -7,6 +7,7 @@ import { edit, redo, undo, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
 import { OpenFile } from './OpenFile.tsx'
 import { ThisScreen } from './ThisScreen.tsx'
+import { Later } from './Later.tsx'
 
 const Blocks = lazy(async () => ({ default: (await import('./Blocks.tsx')).Blocks }))
 
@@ -51,9 +52,9 @@ function OwnBlocks() {
       </button>
       {open &&
         createPortal(
-          <Suspense>
+          <Later>
             <Blocks close={() => setOpen(false)} />
-          </Suspense>,
+          </Later>,
           document.body,
         )}
     </>

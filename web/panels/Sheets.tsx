@@ -3,13 +3,14 @@
  *
  * A sheet is fetched when it is first opened, so that the page is there at once; the findings' one line stands above whichever is open.
  */
-import { type ComponentType, type KeyboardEvent, lazy, type ReactElement, Suspense } from 'react'
+import { type ComponentType, type KeyboardEvent, lazy, type ReactElement } from 'react'
 import { look, type Sheet, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
 import { Chosen } from './Chosen.tsx'
 import { CutList } from './CutList.tsx'
 import { Findings } from './Findings.tsx'
 import { FindingsLine } from './FindingsLine.tsx'
+import { Later } from './Later.tsx'
 
 const Colour = lazy(async () => ({ default: (await import('./Colour.tsx')).Colour }))
 const BlockSheet = lazy(async () => ({ default: (await import('./Settings.tsx')).Settings }))
@@ -83,12 +84,12 @@ export function Sheets() {
       <div className="sheet" role="tabpanel" id="sheet" aria-labelledby={`tab-${now.sheet}`}>
         {!apart && <Chosen />}
         <FindingsLine />
-        <Suspense>
+        <Later key={now.sheet}>
           {now.panels.map((Panel, place) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the panels of a sheet never change places
             <Panel key={`${now.sheet} ${place}`} />
           ))}
-        </Suspense>
+        </Later>
       </div>
     </div>
   )

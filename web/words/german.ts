@@ -366,6 +366,9 @@ export const german: Catalogue = {
     one: 'Erste Ecke. Drücke dorthin, wo die nächste liegt.',
     other: '{n} Ecken. Drücke dorthin, wo die nächste liegt.',
   },
+  'This part of the page did not come. Load the page anew as soon as you are connected; what is kept in this browser stays.':
+    'Dieser Teil der Seite ist nicht angekommen. Lade die Seite neu, sobald du verbunden bist; was in diesem Browser aufbewahrt ist, bleibt.',
+  'Load the page anew': 'Die Seite neu laden',
   'There is nothing to undo.': 'Es gibt nichts zurückzunehmen.',
   'Undone: {step}.': 'Zurückgenommen: {step}.',
   'There is nothing to do again.': 'Es gibt nichts noch einmal zu tun.',
