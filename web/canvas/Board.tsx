@@ -22,6 +22,7 @@ import {
   toFile,
   type Unit,
 } from '../../geometry/index.ts'
+import { patchName } from '../panels/words.ts'
 import { outcome } from '../state/outcome.ts'
 import { repeating } from '../state/repeating.ts'
 import { look, now, tryOut, useStore, useTold } from '../state/store.ts'
@@ -281,7 +282,7 @@ export function Board() {
     }
     const { add } = from
     const ids = add ? (view.chosen.includes(unit) ? view.chosen.filter((id) => id !== unit) : [...view.chosen, unit]) : [unit]
-    look({ chosen: ids, patch: add ? null : { unit, name }, notice: t('{unit}, {patch}: chosen.', { unit, patch: name }) })
+    look({ chosen: ids, patch: add ? null : { unit, name }, notice: t('{unit}, {patch}: chosen.', { unit, patch: patchName(name) }) })
   }
 
   /** Where a corner of a free patch comes to lie: on the grid, on another edge, or on the middle. */

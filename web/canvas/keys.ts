@@ -2,6 +2,7 @@
 import type { KeyboardEvent } from 'react'
 import { recolourPatch } from '../../geometry/index.ts'
 import { edit, look, now, redo, undo } from '../state/store.ts'
+import { patchName } from '../panels/words.ts'
 import { said, t } from '../words/words.ts'
 import {
   copyChosen,
@@ -154,7 +155,7 @@ function chooseHere(add: boolean): void {
   const piece = pieces[(chosen + 1) % pieces.length]
   if (piece?.unit == null) return look({ chosen: add ? now().view.chosen : [], patch: null, notice: t('There is no unit at the cursor.') })
   const { unit, name } = piece
-  const said = t('{unit}, {patch}: chosen.', { unit, patch: name })
+  const said = t('{unit}, {patch}: chosen.', { unit, patch: patchName(name) })
   if (add) return look({ chosen: [...new Set([...now().view.chosen, unit])], patch: null, notice: said })
   const more = pieces.length > 1 ? ` ${t('Enter again for the next patch in this cell.')}` : ''
   look({ chosen: [unit], patch: { unit, name }, notice: `${said}${more}` })

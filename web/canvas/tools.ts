@@ -23,8 +23,8 @@ export const TOOLS: readonly ToolWords[] = [
     tool: 'box',
     name: said('Choose by a box'),
     hint: said('Drag a box: all units that it touches are chosen. Shift adds.'),
-    // A square of running stitches, and the needle at its corner.
-    sign: 'M-7.5 -7.5H-4.5M-1.5 -7.5H1.5M4.5 -7.5V-4.5M4.5 -1.5V0.5M-7.5 -4.5V-1.5M-7.5 1.5V4.5M-4.5 4.5H-1.5M0.5 4.5H2.5M3 3L9 9M3 3L5.4 4.4M3 3L4.4 5.4',
+    // A square of running stitches, and a pin through its corner.
+    sign: 'M-8 -3V0M-8 3V8H-5M-2 8H1M4 8H5V5M5 2V-1M-8 -5H-6M-3 -5H0M-1 0L6 -7M8 -7.6A1.9 1.9 0 1 0 4.2 -7.6A1.9 1.9 0 1 0 8 -7.6',
   },
   {
     tool: 'round',

@@ -20,7 +20,7 @@ import {
 import { number, spot } from '../canvas/shapes.ts'
 import { asker } from '../state/deep.ts'
 import { download, fileName } from '../state/download.ts'
-import { said, t, tn } from '../words/words.ts'
+import { said, t, tell, tn } from '../words/words.ts'
 import { look, now, showStitching, useStore, useTold } from '../state/store.ts'
 
 const BEGINNINGS: readonly (readonly [string, string])[] = [
@@ -128,7 +128,7 @@ export function Quilting() {
         <select value={batting} onChange={(event) => setBatting(event.target.value)}>
           {BATTINGS.map((one) => (
             <option key={one.id} value={one.id}>
-              {t(one.name)}: {sayLength(mostApart(one, unit), unit)} {unit}
+              {tell(one.name)}: {sayLength(mostApart(one, unit), unit)} {unit}
             </option>
           ))}
         </select>
