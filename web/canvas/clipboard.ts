@@ -2,7 +2,7 @@
 import { broughtInto, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits } from '../../geometry/index.ts'
 import { edit, look, now } from '../state/store.ts'
 import { outcome } from '../state/outcome.ts'
-import { t, tn } from '../words/words.ts'
+import { t, tell, tn } from '../words/words.ts'
 import { attempt, freePlace } from './actions.ts'
 
 /** The text of what is chosen, or null where nothing is. */
@@ -37,7 +37,7 @@ export function cutAfterCopy(): void {
 /** Where they lay, if there is room, else at the nearest free place. */
 export function pasteText(text: string): void {
   const read = readUnits(text)
-  if (!read.ok) return look({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: t(read.message) }) })
+  if (!read.ok) return look({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: tell(read.message) }) })
   const { block } = now().history
   const brought = broughtInto(block, read.value)
   const place = freePlace(brought.units)
