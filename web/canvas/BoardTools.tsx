@@ -43,7 +43,7 @@ export const BoardStrip = memo(function BoardStrip() {
         <Tool name={t('Copy as text')} sign="M-7 -7H3V3H-7ZM-3 3V7H7V-3H3" off={count === 0} act={() => void copyByButton(false)} />
         <Tool
           name={t('Cut out')}
-          sign="M-6 -8L4 5M6 -8L-4 5M-6 8A2.6 2.6 0 1 0 -5.9 8M6 8A2.6 2.6 0 1 0 6.1 8"
+          sign="M-5.5 -8.5L3.7 4.2M5.5 -8.5L-3.7 4.2M-7.6 6A2.4 2.4 0 1 0 -2.8 6A2.4 2.4 0 1 0 -7.6 6M2.8 6A2.4 2.4 0 1 0 7.6 6A2.4 2.4 0 1 0 2.8 6"
           off={count === 0}
           act={() => void copyByButton(true)}
         />
