@@ -1,9 +1,8 @@
 /** The first page: the block's name and maker, what must be put right first, the picture, its sizes and its fabrics. */
 import { boxAt } from '../../writing/booklet/sketch.ts'
-import { ERRORS, type Problem } from '../../values.ts'
+import { ERRORS } from '../../values.ts'
 import type { BookletFabric } from '../../writing/booklet/values.ts'
-import { point } from '../../writing/pieces.ts'
-import { capital } from '../../writing/say.ts'
+import { placedErrors } from '../../writing/booklet/notes.ts'
 import { lay } from '../cloths.ts'
 import { INK, STYLES } from '../ink.ts'
 import type { Job } from '../job.ts'
@@ -36,7 +35,7 @@ function title({ sheets, booklet }: Job): void {
 function problems({ sheets, report, booklet }: Job): void {
   const errors = report.problems.filter(({ code }) => ERRORS.has(code))
   if (errors.length === 0) return
-  const words = placed(errors)
+  const words = placedErrors(errors)
   const told = words.slice(0, MOST_TOLD)
   const rest = words.length - told.length
   const inner = sheets.width - 24
@@ -58,20 +57,6 @@ function problems({ sheets, report, booklet }: Job): void {
   sheets.top = top + height + 14
 }
 
-/** Each thing to put right once, with the squares of the grid where it is. */
-function placed(errors: readonly Problem[]): string[] {
-  const places = new Map<string, string[]>()
-  for (const { message, at } of errors) {
-    const [column, row] = point(at).map((cell) => Math.max(1, Math.floor(cell) + 1)) as [number, number]
-    places.set(message, [...(places.get(message) ?? []), `column ${column}, row ${row}`])
-  }
-  return [...places].map(([message, all]) => {
-    const rest = all.length > MOST_PLACES ? ` and ${all.length - MOST_PLACES} places more` : ''
-    return `${capital(all.slice(0, MOST_PLACES).join('; '))}${rest}: ${message}`
-  })
-}
-
-const MOST_PLACES = 4
 const MOST_TOLD = 6
 /** Of the width, for the picture. */
 const PICTURE = 0.62
@@ -161,7 +146,7 @@ export function swatch({ sheets, cloth }: Pick<Job, 'sheets' | 'cloth' | 'unit'>
 
 /** What is good to know, and keeps nobody from sewing. */
 function notes({ sheets, report, booklet }: Job): void {
-  const errors = new Set(report.problems.filter(({ code }) => ERRORS.has(code)).map(({ message }) => message))
+  const errors = new Set(placedErrors(report.problems.filter(({ code }) => ERRORS.has(code))))
   const known = [...new Set(booklet.problems)].slice(errors.size === 0 ? 0 : 1).filter((message) => !errors.has(message))
   if (known.length === 0) return
   heading(sheets, 'Good to know')

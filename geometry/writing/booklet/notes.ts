@@ -8,17 +8,33 @@
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import { ruleOf } from '../../cutting/oneGo.ts'
 import { ERRORS, type Advice, type Problem } from '../../values.ts'
+import { point } from '../pieces.ts'
 import { buySaid, capital, inWords, listed } from '../say.ts'
 import type { Bench } from './bench.ts'
 import { layersSaid } from './finishPart.ts'
 
 export function problemsOf(bench: Bench): string[] {
   const { problems, advice } = bench.report
-  const errors = problems.filter(({ code }) => ERRORS.has(code)).map(({ message }) => message)
+  const errors = placedErrors(problems.filter(({ code }) => ERRORS.has(code)))
   const others = problems.filter(({ code }) => !ERRORS.has(code) && code !== 'not-straight').map((one) => lettered(one, bench))
   const head = errors.length === 0 ? [] : ['This block cannot be sewn as it stands: put right what follows, then make the booklet again.']
   return [...head, ...new Set([...errors, ...crooked(bench), ...others, ...advice.map((one) => adviceSaid(one, bench))])]
 }
+
+/** Each thing to put right once, with the squares of the grid where it is. */
+export function placedErrors(errors: readonly Problem[]): string[] {
+  const places = new Map<string, string[]>()
+  for (const { message, at } of errors) {
+    const [column, row] = point(at).map((cell) => Math.max(1, Math.floor(cell) + 1)) as [number, number]
+    places.set(message, [...(places.get(message) ?? []), `column ${column}, row ${row}`])
+  }
+  return [...places].map(([message, all]) => {
+    const rest = all.length > MOST_PLACES ? ` and ${all.length - MOST_PLACES} places more` : ''
+    return `${capital(all.slice(0, MOST_PLACES).join('; '))}${rest}: ${message}`
+  })
+}
+
+const MOST_PLACES = 4
 
 function crooked({ report }: Bench): string[] {
   const number = (kind: string): number => report.joins.filter((join) => join.kind === kind).length
