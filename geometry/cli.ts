@@ -27,6 +27,7 @@ import {
   filesInPdf,
   isPdf,
   MOST_COPIES,
+  MOST_BYTES,
   MOST_UNPACKED,
   PAPERS,
   PRESSINGS,
@@ -217,17 +218,23 @@ function unpacked({ bytes, packed }: Embedded, room: number): string | null {
 
 function bytesIn(file: string): Uint8Array {
   try {
-    return readFileSync(file === '-' ? 0 : file)
+    const bytes = readFileSync(file === '-' ? 0 : file)
+    return bytes.length > MOST_BYTES ? refuse(shown(file), TOO_LARGE) : bytes
   } catch (error) {
+    if (error instanceof Refusal) throw error
     return refuse(shown(file), CANNOT_READ[(error as NodeJS.ErrnoException).code ?? ''] ?? 'cannot be read')
   }
 }
+
+const TOO_LARGE = 'is too large to be a block file; give another'
 
 const CANNOT_READ: Readonly<Record<string, string>> = {
   ENOENT: 'no such file',
   EISDIR: 'is a folder; give a block file',
   EACCES: 'may not be read by this user',
-  ERR_FS_FILE_TOO_LARGE: 'is too large to be a block file',
+  ENOTDIR: 'no such file',
+  ENAMETOOLONG: 'is too long a name; give the name of a block file',
+  ERR_FS_FILE_TOO_LARGE: TOO_LARGE,
 }
 
 const CHART_OPTIONS = ['--kind', '--unit', '--seam', '--from', '--to', '--step', '--larger'] as const
@@ -310,11 +317,18 @@ function written(out: string, bytes: Uint8Array, said: Report): Answer {
     writeFileSync(beside, bytes)
     renameSync(beside, out)
   } catch (error) {
-    rmSync(beside, { force: true })
+    swept(beside)
     return refuse(shown(out), CANNOT_WRITE[(error as NodeJS.ErrnoException).code ?? ''] ?? 'cannot be written')
   }
   const named = errorsOf(said)
   return { status: named === '' ? 0 : 1, out: '', err: named }
+}
+
+/** What was begun goes; where not even that may be done, nothing was begun. */
+function swept(file: string): void {
+  try {
+    rmSync(file, { force: true })
+  } catch {}
 }
 
 const CANNOT_WRITE: Readonly<Record<string, string>> = {
@@ -325,6 +339,7 @@ const CANNOT_WRITE: Readonly<Record<string, string>> = {
   EPERM: 'may not be written by this user',
   EROFS: 'lies on a disk that may not be written',
   ENOSPC: 'the disk is full',
+  ENAMETOOLONG: 'is too long a name; give a shorter one',
 }
 
 const SETTING_OPTIONS = ['--columns', '--rows', '--turn', '--press'] as const
@@ -351,6 +366,7 @@ function sewnBeside(args: readonly string[]): Answer {
   const [laidFile, sewnFile, another] = files
   if (laidFile === undefined || sewnFile === undefined) return refuse('sewn', 'give two block files: as it was laid, and as it came out')
   if (another !== undefined) return refuse(shown(another), 'sewn reads two files')
+  if (laidFile === '-' && sewnFile === '-') return refuse('-', 'standard input is read once; give one of the two blocks as a file')
   const [laid, sewn] = [blockIn(laidFile), blockIn(sewnFile)]
   if (laid.grid.columns !== sewn.grid.columns || laid.grid.rows !== sewn.grid.rows)
     return refuse(

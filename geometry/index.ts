@@ -75,7 +75,7 @@ export { type Piece as SewnPiece, type PieceName, piecesOf as sewnPieces, presse
 export type { PrintAsk } from './printing/booklet.ts'
 export { drawingSvg, type SvgAsk } from './printing/drawingSvg.ts'
 export { type LayeredCell, layersSvg, VIEWS, type View, viewDrawing, viewSvg } from './printing/views.ts'
-export { beginsLikeBlock, blockAmong, type Embedded, filesInPdf, isPdf, MOST_UNPACKED } from './printing/inside.ts'
+export { beginsLikeBlock, blockAmong, type Embedded, filesInPdf, isPdf, MOST_BYTES, MOST_UNPACKED } from './printing/inside.ts'
 export type { NewPdf, PrintTools } from './printing/library.ts'
 export { type Paper, PAPER_NAMES, PAPERS, SINGLE_PAGES, type SinglePage, usualPaper } from './printing/paper.ts'
 

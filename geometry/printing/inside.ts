@@ -16,6 +16,11 @@ export interface Embedded {
 
 /** A block file in a booklet is small beside its photographs; a PDF of thousands of streams is something else. */
 const MOST = 4_000
+/** What is said of one stream is short; looking further back for each of thousands would take minutes in a file made for it. */
+const LONGEST_DICTIONARY = 8192
+
+/** Bytes of a file: far more than a block of 100,000 units, or a booklet full of photographs, takes. */
+export const MOST_BYTES = 1 << 27
 
 /** Letters in all that a PDF's files may unfold to: more than any block file holds, and one made to fill the memory does not. */
 export const MOST_UNPACKED = 1 << 26
@@ -39,8 +44,9 @@ export function filesInPdf(bytes: Uint8Array): Embedded[] {
     if (word < 0) break
     at = word + 6
     if (text.slice(word - 3, word) === 'end') continue
-    const dictionary = text.slice(Math.max(text.lastIndexOf(' obj', word), text.lastIndexOf('endobj', word), 0), word)
-    const filter = /\/Filter\s*\[?\s*\/([A-Za-z0-9]+)([^\]>]*)/.exec(dictionary)
+    const before = text.slice(Math.max(0, word - LONGEST_DICTIONARY), word)
+    const dictionary = before.slice(Math.max(before.lastIndexOf(' obj'), before.lastIndexOf('endobj'), 0))
+    const filter = /\/Filter[\s[]*\/([A-Za-z0-9]+)([^\]>]*)/.exec(dictionary)
     if (/\/Subtype\s*\/(?:Image|Form)\b|\/FunctionType\b|\/Length1\b/.test(dictionary)) continue
     if (filter !== null && (filter[1] !== 'FlateDecode' || /\/[A-Za-z0-9]+Decode/.test(filter[2] as string) || /\/DecodeParms/.test(dictionary)))
       continue

@@ -226,6 +226,11 @@ describe('a file inside a PDF', () => {
     expect(filesInPdf(both).map(({ bytes }) => new TextDecoder().decode(bytes).trim())).toEqual([block, 'BT ET'])
   })
 
+  it('is not sought again and again through a long way back', () => {
+    const far = `%PDF-1.7\n${'/Filter '.repeat(500_000)}${'\nstream\nendstream'.repeat(4000)}`
+    expect(filesInPdf(new TextEncoder().encode(far)).length).toBeGreaterThan(0)
+  })
+
   it('is sought in PDFs only', () => {
     expect([isPdf(pdf(block, '')), isPdf(new TextEncoder().encode(block)), isPdf(new Uint8Array())]).toEqual([true, false, false])
     expect(filesInPdf(new TextEncoder().encode('%PDF-1.7 stream'))).toEqual([{ bytes: new Uint8Array(), packed: false }])

@@ -19,17 +19,19 @@ async function unpacked({ bytes, packed }: Embedded, room: number): Promise<stri
   const body = new Blob([bytes as Uint8Array<ArrayBuffer>]).stream()
   const reader = (packed ? body.pipeThrough(new DecompressionStream('deflate')) : body).getReader()
   const decoder = new TextDecoder()
-  let text = ''
+  const parts: string[] = []
+  let left = room
   try {
     for (let part = await reader.read(); !part.done; part = await reader.read()) {
-      text += decoder.decode(part.value, { stream: true })
-      const left = text.length > room
-      if (left || (text.trimStart() !== '' && !beginsLikeBlock(text.slice(0, 64)))) {
-        await reader.cancel()
-        return left ? null : ''
+      const text = decoder.decode(part.value, { stream: true })
+      left -= text.length
+      if (left >= 0 && (parts.length > 0 || beginsLikeBlock(text))) parts.push(text)
+      else {
+        void reader.cancel().catch(() => undefined)
+        return left < 0 ? null : ''
       }
     }
-    return text
+    return parts.join('')
   } catch {
     return ''
   }

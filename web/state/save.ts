@@ -3,7 +3,7 @@
  *
  * Out     the block on the board; a sentence where something cannot be opened. Opening never takes the place of what is there.
  */
-import { readBlock } from '../../geometry/index.ts'
+import { MOST_BYTES, readBlock } from '../../geometry/index.ts'
 import { t, tn } from '../words/words.ts'
 import { begin as beginBlocks, beginAgain, beginBlock, canKeep, close, remembered } from './blocks.ts'
 import { checkBlocks, holdsBlocks } from './blocksFile.ts'
@@ -81,6 +81,10 @@ function warn(event: BeforeUnloadEvent): void {
 
 /** Open a file of one block or of many; a broken one gives one sentence and changes nothing. Whether a block of it lies on the board now. */
 export async function openFile(file: File): Promise<boolean> {
+  if (file.size > MOST_BYTES) {
+    look({ notice: t('{file} is too large to be a block file; choose another file.', { file: file.name }) })
+    return false
+  }
   let text: string | null
   try {
     text = isBooklet(file) ? await (await import('./bookletFile.ts')).blockTextInside(new Uint8Array(await file.arrayBuffer())) : await file.text()

@@ -358,6 +358,7 @@ export const german: Catalogue = {
     '{name} ist kein Bild, das dieser Browser lesen kann; wähle ein Foto, etwa JPEG oder PNG.',
   'go back to the layout': 'zum Ausgelegten zurückgehen',
   'Yes, take it away for good': 'Ja, endgültig wegnehmen',
+  '{file} is too large to be a block file; choose another file.': '{file} ist zu groß für eine Blockdatei; wähle eine andere Datei.',
   'The disk is full: this could not be kept.': 'Der Speicher ist voll: Das konnte nicht aufbewahrt werden.',
   'The browser refused: this could not be kept.': 'Der Browser hat es abgelehnt: Das konnte nicht aufbewahrt werden.',
   'The findings of so large a block are being worked out; go on meanwhile.':
