@@ -40,21 +40,25 @@ const wordsOf = (paragraph: string): string[] =>
 function broken(word: string, width: number, measure: Measure): string[] {
   const pieces: string[] = []
   let rest = [...word]
-  while (rest.length > 1 && measure(rest.join('')) > width) {
-    let fits = mostThatFit(rest, width, measure)
+  for (let fits = mostThatFit(rest, width, measure); fits < rest.length; fits = mostThatFit(rest, width, measure)) {
     const kind = Math.max(rest.lastIndexOf(TIED, fits - 1), rest.lastIndexOf('-', fits - 1))
-    if (kind > 0 && kind < fits) fits = kind + 1
-    pieces.push(rest.slice(0, fits).join(''))
-    rest = rest.slice(fits)
+    const taken = kind > 0 && kind < fits ? kind + 1 : fits
+    pieces.push(rest.slice(0, taken).join(''))
+    rest = rest.slice(taken)
   }
   return [...pieces, rest.join('')]
 }
 
+/** At least one. From few letters up: a word of thousands is not measured whole for each of its lines. */
 function mostThatFit(letters: readonly string[], width: number, measure: Measure): number {
-  let [low, high] = [1, letters.length]
+  const fits = (count: number): boolean => measure(letters.slice(0, count).join('')) <= width
+  let low = 1
+  while (low < letters.length && fits(low * 2)) low *= 2
+  let high = Math.min(low * 2, letters.length)
+  low = Math.min(low, high)
   while (low < high) {
     const middle = Math.ceil((low + high) / 2)
-    if (measure(letters.slice(0, middle).join('')) <= width) low = middle
+    if (fits(middle)) low = middle
     else high = middle - 1
   }
   return low

@@ -45,6 +45,16 @@ describe('lines', () => {
     expect(lines.join('').replaceAll(' ', '')).toBe('ApatchcalledSupercalifragilisticexpialidocious')
   })
 
+  it('measure no more of an endless word for each line than the line holds', () => {
+    let measured = 0
+    const lines = linesOf('x'.repeat(20_000), 100, (text) => {
+      measured += text.length
+      return text.length
+    })
+    expect([lines.length, lines.join('').length]).toEqual([200, 20_000])
+    expect(measured).toBeLessThan(20_000 * 30)
+  })
+
   it('keeps line ends that the maker typed', () => {
     expect(linesOf('one\n\ntwo', 12, measure)).toEqual(['one', '', 'two'])
   })
