@@ -134,7 +134,8 @@ function Row({ fabric, count, open, toggle }: RowProps) {
 /** What has unfolded is brought into sight as soon as it is there. */
 function InSight() {
   const here = useRef<HTMLSpanElement>(null)
-  useEffect(() => here.current?.closest('.fabric')?.scrollIntoView({ block: 'nearest' }), [])
+  // Some browsers give a promise back, which must not be taken for the effect's end.
+  useEffect(() => void here.current?.closest('.fabric')?.scrollIntoView({ block: 'nearest' }), [])
   return <span ref={here} hidden />
 }
 
