@@ -73,14 +73,16 @@ function boxOf(outline: readonly Spot[]): Box {
 
 const HATCH = 4.5
 
-/** One way for all lines, so that a picture stays small. */
+/** One way for all lines, so that a picture stays small; lines lie further apart on a piece that would take too many. */
 function hatch(surface: Surface, { x0, y0, x1, y1 }: Box, colour: string): void {
-  const first = Math.ceil((x0 + y0) / HATCH)
-  const last = Math.floor((x1 + y1) / HATCH)
+  const lines = (x1 + y1 - x0 - y0) / HATCH
+  const apart = HATCH * Math.max(1, 2 ** Math.ceil(Math.log2(lines / MOST)))
+  const first = Math.ceil((x0 + y0) / apart)
+  const last = Math.floor((x1 + y1) / apart)
   surface.path(
     (pen) => {
       for (let at = first; at <= last; at += 1) {
-        const sum = at * HATCH
+        const sum = at * apart
         const [top, foot] = [Math.max(y0, sum - x1), Math.min(y1, sum - x0)]
         pen.moveTo(sum - top, top)
         pen.lineTo(sum - foot, foot)

@@ -165,6 +165,11 @@ it('draws layers of cloth, each number once where it fills most', () => {
 })
 
 describe('the wrong side', () => {
+  it('of a block of any size is hatched with lines that can be counted', () => {
+    const huge = { ...STAR, grid: { ...STAR.grid, cell: 1_000_000 } }
+    expect(viewSvg('wrong', report(huge), huge).length).toBeLessThan(10_000_000)
+  })
+
   const said = report(STAR)
   const patches = new Map(
     said.patches.map((patch) => [patch.id, patch.corners.map((corner) => corner.map((cell) => Number(cell) * 3) as [number, number])]),
