@@ -233,7 +233,8 @@ class Reader {
   private booklet(value: unknown): void {
     if (value === undefined) return
     const booklet = this.fields(value, 'booklet')
-    for (const name of ['title', 'by', 'introduction']) this.words(own(booklet, name), `booklet.${name}`)
+    for (const name of ['title', 'by']) this.words(own(booklet, name), `booklet.${name}`, LONGEST_NAME)
+    this.words(own(booklet, 'introduction'), 'booklet.introduction')
     const steps = own(booklet, 'steps')
     if (steps === undefined) return
     for (const [key, item] of Object.entries(this.fields(steps, 'booklet.steps'))) {

@@ -35,6 +35,7 @@ describe('a block file', () => {
     ['units[0].oversize', unit({ oversize: 'a bit' })],
     ['name', (block) => Object.assign(block, { name: 'x'.repeat(1001) })],
     ['fabrics[0].name', (block) => Object.assign((block.fabrics as Loose[])[0] as Loose, { name: 'x'.repeat(1001) })],
+    ['booklet.title', (block) => Object.assign(block, { booklet: { title: 'x'.repeat(1001) } })],
     ['booklet.introduction', (block) => Object.assign(block, { booklet: { introduction: 'x'.repeat(20_001) } })],
     ['booklet.steps["a"].note', (block) => Object.assign(block, { booklet: { steps: { a: { note: 'x'.repeat(20_001) } } } })],
     ['file', (block) => Object.assign(block, { kept: JSON.parse(`${'['.repeat(101)}${']'.repeat(101)}`) as unknown })],
