@@ -56,7 +56,7 @@ test("a maker's words are kept, marked when the block moves on, and put back @bo
   await expect(row).toContainText('Sew the first row as I show you.')
 })
 
-test('a photograph is added to a step and taken away @both', async ({ page }) => {
+test('a photograph is added to a step and taken away', async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Booklet')
   const layout = step(page, /Lay out the block/)
