@@ -13,7 +13,7 @@ import type { Dot } from './plane/dots.ts'
 import { Subdivision } from './plane/subdivide.ts'
 import { plansOf } from './pressing/plans.ts'
 import { Resewing } from './pressing/resew.ts'
-import { found, Said } from './report.ts'
+import { found, Said } from './findings.ts'
 import { faultsOf, outlineOf } from './sewnBlock.ts'
 import type { Findings } from './values.ts'
 

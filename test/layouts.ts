@@ -1,7 +1,7 @@
 /** Layouts by a sequence of numbers: units of every boxed kind, of one or two cells a side. */
-import type { BoxUnit, Kind } from '../geometry/block/values.ts'
+import type { Block, BoxUnit, Kind, Unit } from '../geometry/block/values.ts'
 import { KIND_FACTS } from '../geometry/units/kinds.ts'
-import { FABRICS } from './help.ts'
+import { blockOf, FABRICS, square } from './help.ts'
 
 export const oneOf = <T>(next: () => number, list: readonly T[]): T => list[Math.floor(next() * list.length)] as T
 
@@ -59,4 +59,19 @@ function namesOf(next: () => number, kind: Kind): readonly string[] {
   if (kind === 'strips') return Array.from({ length: 2 + Math.floor(next() * 2) }, (_, index) => `strip${index + 1}`)
   if (kind !== 'cornered') return KIND_FACTS[kind].names
   return KIND_FACTS.cornered.names.filter((name) => name === 'centre' || next() < 0.5)
+}
+
+/** A block of squares and of two bars each, some pressed open, with or without a border. */
+export function squaresAndBars(next: () => number): Block {
+  const pick = (n: number): number => Math.floor(next() * n)
+  const fabric = (): string => 'abcd'[pick(4)] as string
+  const [columns, rows] = [1 + pick(4), 1 + pick(4)]
+  const units = Array.from({ length: columns * rows }, (_, index): Unit => {
+    const at = [index % columns, Math.floor(index / columns)] as const
+    if (pick(3) > 0) return square(`s${index}`, at, [1, 1], fabric())
+    const fabrics = { strip1: fabric(), strip2: fabric() }
+    return { id: `s${index}`, kind: 'strips', at, size: [1, 1], turn: pick(2) as 0 | 1, fabrics, open: pick(5) === 0 }
+  })
+  const borders = pick(2) === 0 ? [] : [{ finishedWidth: 1, fabric: 'a' }]
+  return blockOf(columns, rows, units, { borders, order: oneOf(next, ['rows', 'columns', 'sections'] as const) })
 }

@@ -6,7 +6,7 @@ import type { Block, Unit } from '../../geometry/block/values.ts'
 import { coloured, coloursOf, colouringPages } from '../../geometry/colourReport.ts'
 import { alikePatches, backgroundOf, type ColouringWishes, colouringsOf, MOST_COLOURINGS } from '../../geometry/colouring/colourings.ts'
 import { groupsOfWays, symmetriesOf } from '../../geometry/colouring/symmetry.ts'
-import { findings } from '../../geometry/report.ts'
+import { findings } from '../../geometry/findings.ts'
 import { blockOf, FABRICS, sequence, square, star } from '../help.ts'
 import { tiling } from '../layouts.ts'
 

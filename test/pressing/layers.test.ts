@@ -12,6 +12,7 @@ import { cellsByLayers, layersNear, placeOfBlock, type Thickest, thickest } from
 import { folded, foldsOf, type Ply, plyOf } from '../../geometry/pressing/layers.ts'
 import { sewnBlock } from '../../geometry/sewnBlock.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
+import { squaresAndBars } from '../layouts.ts'
 
 function clothOf(block: Block): { plies: Ply[]; folds: ReturnType<typeof foldsOf>; sewn: NonNullable<ReturnType<typeof sewnBlock>['sewn']> } {
   const { laid, plane, sewn } = sewnBlock(block, 'quick')
@@ -75,17 +76,8 @@ describe('known layers', () => {
 describe('the rule of folding', () => {
   it('gives the same count at any point of any block of squares, bars and borders', () => {
     const random = sequence(17)
-    const pick = (n: number): number => Math.floor(random() * n)
     for (let round = 0; round < 25; round++) {
-      const [columns, rows] = [1 + pick(4), 1 + pick(4)]
-      const units = Array.from({ length: columns * rows }, (_, index): Unit => {
-        const at = [index % columns, Math.floor(index / columns)] as const
-        if (pick(3) > 0) return square(`s${index}`, at, [1, 1], 'abcd'[pick(4)])
-        const fabrics = { strip1: 'abcd'[pick(4)] as string, strip2: 'abcd'[pick(4)] as string }
-        return { id: `s${index}`, kind: 'strips', at, size: [1, 1], turn: pick(2) as 0 | 1, fabrics, open: pick(5) === 0 }
-      })
-      const borders = pick(2) === 0 ? [] : [{ finishedWidth: 1, fabric: 'a' }]
-      const block = blockOf(columns, rows, units, { borders, order: (['rows', 'columns', 'sections'] as const)[pick(3)] ?? 'rows' })
+      const block = squaresAndBars(random)
       const { plies, folds } = clothOf(block)
       const rule = byRule(block)
       const place = placeOfBlock(folds)

@@ -14,7 +14,7 @@ import { sewnBlock } from '../../geometry/sewnBlock.ts'
 import { placeOfBlock } from '../../geometry/pressing/bulk.ts'
 import { realDot } from '../../geometry/block/lay.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
-import { tiling } from '../layouts.ts'
+import { squaresAndBars, tiling } from '../layouts.ts'
 
 function clothOf(block: Block) {
   const { laid, plane, sewn } = sewnBlock(block, 'quick')
@@ -84,17 +84,8 @@ describe('a seam on the ironing board', () => {
 describe('the rule of folding', () => {
   it('gives the same pile at any point of any block of squares, bars and borders', () => {
     const random = sequence(23)
-    const pick = (n: number): number => Math.floor(random() * n)
     for (let round = 0; round < 25; round++) {
-      const [columns, rows] = [1 + pick(4), 1 + pick(4)]
-      const units = Array.from({ length: columns * rows }, (_, index): Unit => {
-        const at = [index % columns, Math.floor(index / columns)] as const
-        if (pick(3) > 0) return square(`s${index}`, at, [1, 1], 'abcd'[pick(4)])
-        const fabrics = { strip1: 'abcd'[pick(4)] as string, strip2: 'abcd'[pick(4)] as string }
-        return { id: `s${index}`, kind: 'strips', at, size: [1, 1], turn: pick(2) as 0 | 1, fabrics, open: pick(5) === 0 }
-      })
-      const borders = pick(2) === 0 ? [] : [{ finishedWidth: 1, fabric: 'a' }]
-      const block = blockOf(columns, rows, units, { borders, order: (['rows', 'columns', 'sections'] as const)[pick(3)] ?? 'rows' })
+      const block = squaresAndBars(random)
       const cloth = clothOf(block)
       const rule = byRule(block, cloth.toward)
       const place = placeOfBlock(cloth.folds)

@@ -16,6 +16,7 @@ import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } fr
 import { unitsById } from '../canvas/find.ts'
 import { edit, look, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
+import { FabricOptions } from './FabricOptions.tsx'
 import { KIND_NAMES, METHOD_NAMES, patchName } from './words.ts'
 import { Later } from './Later.tsx'
 
@@ -69,11 +70,7 @@ export function Chosen() {
           <label key={name}>
             {patchName(name)}
             <select value={fabric} onChange={(event) => edit(recolourPatch(first.id, name, event.target.value))}>
-              {block.fabrics.map((one) => (
-                <option key={one.id} value={one.id}>
-                  {one.name}
-                </option>
-              ))}
+              <FabricOptions fabrics={block.fabrics} />
             </select>
           </label>
         ))}

@@ -4,6 +4,7 @@ import { alikePatches, type Block, colourPatches, exchangeFabrics, type PatchNam
 import { piecesOfUnit, type Spot } from '../canvas/shapes.ts'
 import { edit, look, now, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
+import { FabricOptions } from './FabricOptions.tsx'
 import { KIND_NAMES, patchName } from './words.ts'
 
 /** Beyond so many units a list of groups helps nobody. */
@@ -65,11 +66,7 @@ function Group({ block, patches, fabrics }: GroupProps) {
         }}
       >
         {fabrics.length > 1 && <option value="">{t('several fabrics')}</option>}
-        {block.fabrics.map(({ id, name }) => (
-          <option key={id} value={id}>
-            {name}
-          </option>
-        ))}
+        <FabricOptions fabrics={block.fabrics} />
       </select>
     </label>
   )
@@ -99,11 +96,7 @@ function Exchange({ block }: { readonly block: Block }) {
       {label}
       <select value={value} onChange={(event) => take(event.target.value)}>
         <option value="">{t('choose a fabric')}</option>
-        {block.fabrics.map(({ id, name }) => (
-          <option key={id} value={id}>
-            {name}
-          </option>
-        ))}
+        <FabricOptions fabrics={block.fabrics} />
       </select>
     </label>
   )

@@ -17,6 +17,7 @@ import {
 } from '../../geometry/index.ts'
 import { edit, useStore } from '../state/store.ts'
 import { said, t } from '../words/words.ts'
+import { FabricOptions } from './FabricOptions.tsx'
 import { Entry } from './Entry.tsx'
 
 const ORDER_NAMES: Readonly<Record<Order, string>> = {
@@ -96,22 +97,14 @@ export function Settings() {
           <label>
             {t('Its fabric')}
             <select value={border.fabric} onChange={(event) => edit(changed(borders, index, { fabric: event.target.value }))}>
-              {block.fabrics.map(({ id, name }) => (
-                <option key={id} value={id}>
-                  {name}
-                </option>
-              ))}
+              <FabricOptions fabrics={block.fabrics} />
             </select>
           </label>
           <label>
             {t('Its corner squares')}
             <select value={border.corner ?? ''} onChange={(event) => edit(withCorner(borders, index, event.target.value))}>
               <option value="">{t('none')}</option>
-              {block.fabrics.map(({ id, name }) => (
-                <option key={id} value={id}>
-                  {name}
-                </option>
-              ))}
+              <FabricOptions fabrics={block.fabrics} />
             </select>
           </label>
         </div>

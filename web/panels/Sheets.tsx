@@ -7,13 +7,13 @@ import { type ComponentType, type KeyboardEvent, lazy, type ReactElement } from 
 import { look, type Sheet, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
 import { Chosen } from './Chosen.tsx'
-import { CutList } from './CutList.tsx'
 import { Findings } from './Findings.tsx'
 import { FindingsLine } from './FindingsLine.tsx'
 import { Later } from './Later.tsx'
 
 const Colour = lazy(async () => ({ default: (await import('./Colour.tsx')).Colour }))
 const BlockSheet = lazy(async () => ({ default: (await import('./Settings.tsx')).Settings }))
+const CutList = lazy(async () => ({ default: (await import('./CutList.tsx')).CutList }))
 const Making = lazy(async () => ({ default: (await import('./Making.tsx')).Making }))
 const Stash = lazy(async () => ({ default: (await import('./Stash.tsx')).Stash }))
 const SizeChart = lazy(async () => ({ default: (await import('./SizeChart.tsx')).SizeChart }))

@@ -6,6 +6,7 @@ import { asker } from '../state/deep.ts'
 import { type OnHand, putBy, setOnHand, takeOut, useStash } from '../state/stash.ts'
 import { look, useStore } from '../state/store.ts'
 import { said, t, tn } from '../words/words.ts'
+import { FabricOptions } from './FabricOptions.tsx'
 import { Drawn } from './CuttingPicture.tsx'
 import { type MeasureUnit, sayBought, sayOneSize, saySides } from './sizes.ts'
 import { useDeep } from './useDeep.ts'
@@ -91,11 +92,7 @@ function PutBy({ block }: { readonly block: Block }) {
       <label>
         {t('Fabric')}
         <select value={chosen?.id ?? ''} onChange={(event) => setFabric(event.target.value)}>
-          {block.fabrics.map(({ id, name }) => (
-            <option key={id} value={id}>
-              {name}
-            </option>
-          ))}
+          <FabricOptions fabrics={block.fabrics} />
         </select>
       </label>
       <label>

@@ -1,0 +1,9 @@
+/** The fabrics to choose from, as a list holds them. */
+import type { Fabric } from '../../geometry/index.ts'
+
+export const FabricOptions = ({ fabrics }: { readonly fabrics: readonly Fabric[] }) =>
+  fabrics.map(({ id, name }) => (
+    <option key={id} value={id}>
+      {name}
+    </option>
+  ))
