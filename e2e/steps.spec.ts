@@ -24,7 +24,7 @@ for (const { name, width, height } of SCREENS) {
   })
 }
 
-test("a maker's words are kept, marked when the block moves on, and put back @both", async ({ page }) => {
+test("a maker's words are kept, marked when the block moves on, and put back", async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Booklet')
   await page.getByLabel('Title').fill('A star for the first class')
