@@ -24,7 +24,6 @@ const MOST_STRIPS = 1000
 const LONGEST_TEXT = 100
 
 /** Far more than anyone types: a page set in longer words would never be done. */
-export const LONGEST_NAME = 1000
 export const LONGEST_WORDS = 20_000
 /** What a file keeps for others may lie in lists and objects; deeper than this, it could not be written again. */
 const DEEPEST = 100
@@ -128,7 +127,7 @@ class Reader {
 
   private name(value: unknown, place: string): void {
     if (typeof value !== 'string') throw new Bad(place, `is ${shown(value)}; give a name in quotes`)
-    if (value.length > LONGEST_NAME) throw new Bad(place, `has ${value.length} letters; give a name of at most ${LONGEST_NAME}`)
+    if (value.length > LONGEST_WORDS) throw new Bad(place, `has ${value.length} letters; give a name of at most ${LONGEST_WORDS}`)
   }
 
   private list(value: unknown, place: string): readonly unknown[] {
@@ -233,7 +232,7 @@ class Reader {
   private booklet(value: unknown): void {
     if (value === undefined) return
     const booklet = this.fields(value, 'booklet')
-    for (const name of ['title', 'by']) this.words(own(booklet, name), `booklet.${name}`, LONGEST_NAME)
+    for (const name of ['title', 'by']) this.words(own(booklet, name), `booklet.${name}`)
     this.words(own(booklet, 'introduction'), 'booklet.introduction')
     const steps = own(booklet, 'steps')
     if (steps === undefined) return

@@ -19,7 +19,6 @@ import {
   setStepNote,
   setStepPhotograph,
   wordsOf,
-  LONGEST_NAME,
   LONGEST_WORDS,
 } from '../../geometry/index.ts'
 import { asker } from '../state/deep.ts'
@@ -123,7 +122,7 @@ function Words({ label, value, hint, long = false, unseen = false, focus = false
     ref: field,
     value: text,
     placeholder: hint,
-    maxLength: long ? LONGEST_WORDS : LONGEST_NAME,
+    maxLength: LONGEST_WORDS,
     onChange: ({ target }: { readonly target: { readonly value: string } }): void => setText(target.value),
     onBlur: settle,
   }
