@@ -18,6 +18,8 @@ export default defineConfig({
   workers: 1,
   retries: 0,
   timeout: 120_000,
+  // For a busy machine: it judges nothing.
+  expect: { timeout: 20_000 },
   forbidOnly: true,
   reporter: 'list',
   // Only where it is tried does the app keep itself in the browser: elsewhere each test would fetch all of it.
