@@ -2,25 +2,18 @@
 import {
   type Block,
   type ClothFor,
-  clothFor,
   type Ditch,
   type IronedSheet,
   type Layered,
   layered,
   type Nearest,
-  nearestColouring,
   type QuiltingWishes,
-  quiltingRoute,
   type Report,
-  report,
   type SettingAnswer,
   type SettingAsk,
-  settingReport,
   type StashFor,
-  stashFor,
   type StashPiece,
   type Wings,
-  wrongSide,
 } from '../../geometry/index.ts'
 
 export type DeepWish =
@@ -41,25 +34,16 @@ export type DeepAnswer =
   | { readonly sort: 'wrong'; readonly value: readonly IronedSheet[] | null }
   | { readonly sort: 'trouble'; readonly message: string }
 
-self.onmessage = ({ data }: MessageEvent<DeepWish>) => {
-  self.postMessage(answer(data))
+self.onmessage = async ({ data }: MessageEvent<DeepWish>) => {
+  self.postMessage(await answer(data))
 }
 
-function answer(wish: DeepWish): DeepAnswer {
+/** The layers are told of every block; the rest comes with its first wish. */
+async function answer(wish: DeepWish): Promise<DeepAnswer> {
   try {
     if (wish.sort === 'layers') return { sort: 'layers', value: layered(wish.block) }
-    if (wish.sort === 'report') return { sort: 'report', value: report(wish.block) }
-    if (wish.sort === 'route') return { sort: 'route', value: quiltingRoute(wish.block, wish.wishes) }
-    if (wish.sort === 'cloth') return { sort: 'cloth', value: clothAnd(wish.block, wish.copies, wish.stash) }
-    if (wish.sort === 'nearest') return { sort: 'nearest', value: nearestColouring(wish.geese, wish.batches) }
-    if (wish.sort === 'wrong') return { sort: 'wrong', value: wrongSide(wish.block) }
-    return { sort: 'setting', value: settingReport(wish.block, wish.ask) }
+    return (await import('./deepLater.ts')).answerLater(wish)
   } catch (error) {
     return { sort: 'trouble', message: error instanceof Error ? error.message : String(error) }
   }
 }
-
-const clothAnd = (block: Block, copies: number, stash: readonly StashPiece[]): Extract<DeepAnswer, { sort: 'cloth' }>['value'] => ({
-  cloth: clothFor(block, copies),
-  stash: stash.length === 0 ? [] : stashFor(block, stash, copies),
-})
