@@ -20,7 +20,12 @@ const NOTHING_RAN: Sum = { passed: 0, failed: 1 }
 const scratch = mkdtempSync(join(tmpdir(), 'nestwright-test-'))
 
 const long = process.argv.includes('--long')
-const sums = long ? [await browser(['e2e/killed.spec.ts'], { NESTWRIGHT_KILLS: '200' })] : [types(), lint(), units(), await browser()]
+const sums = long
+  ? [
+      units(['test/follow.test.ts', '--testTimeout=1800000'], { NESTWRIGHT_MORE: '20' }),
+      await browser(['e2e/killed.spec.ts'], { NESTWRIGHT_KILLS: '200' }),
+    ]
+  : [types(), lint(), units(), await browser()]
 rmSync(scratch, { recursive: true, force: true })
 
 const passed = sums.reduce((sum, part) => sum + part.passed, 0)
@@ -36,9 +41,10 @@ function lint(): Sum {
   return one(run('Lint', ['biome', 'ci', '--max-diagnostics=50', '.']))
 }
 
-function units(): Sum {
+function units(files: readonly string[] = [], more: Readonly<Record<string, string>> = {}): Sum {
   const file = join(scratch, 'vitest.json')
-  const status = run('Unit tests and published checks', ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${file}`])
+  const args = ['vitest', 'run', ...files, '--reporter=default', '--reporter=json', `--outputFile.json=${file}`]
+  const status = run('Unit tests and published checks', args, more)
   return checked(status, file, vitestSum)
 }
 

@@ -85,6 +85,9 @@ const anEdit = fc.record({
   undo: fc.nat(5),
 })
 
+/** So many times more is tried by `npm run test:long`. */
+const MORE = Number(process.env.NESTWRIGHT_MORE ?? 1)
+
 function checkFollowing(start: Block, edits: readonly { change: Change; seed: number; undo: number }[]): void {
   const follow = following()
   const past: Block[] = [start]
@@ -121,7 +124,7 @@ describe('findings that follow the hand are those of the block', () => {
       fc.property(fc.integer({ min: 1, max: 1e6 }), fc.array(anEdit, { minLength: 3, maxLength: 10 }), (seed, edits) => {
         checkFollowing(made(seed, columns, rows), edits)
       }),
-      { numRuns },
+      { numRuns: numRuns * MORE },
     )
   })
 
@@ -131,7 +134,7 @@ describe('findings that follow the hand are those of the block', () => {
       fc.property(fc.array(anEdit, { minLength: 4, maxLength: 10 }), (edits) => {
         checkFollowing(star(wings), edits)
       }),
-      { numRuns: 5 },
+      { numRuns: 5 * MORE },
     )
   })
 })

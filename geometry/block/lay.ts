@@ -220,11 +220,12 @@ function numbered(sewn: Sewn, numbers: ReadonlyMap<string, number>): SewnPatches
 
 type Named = [string, Dot[]]
 
+/** `+ 0`: the inner edge of the first border is 0, never −0. */
 const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [
-  [x0, y0],
-  [x1, y0],
-  [x1, y1],
-  [x0, y1],
+  [x0 + 0, y0 + 0],
+  [x1 + 0, y0 + 0],
+  [x1 + 0, y1 + 0],
+  [x0 + 0, y1 + 0],
 ]
 
 /** Sides first, then top and bottom: handbook section 8. With corner squares top and bottom are no wider than what they are sewn to between them. */

@@ -13,6 +13,7 @@ import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { contactOf } from './contact.ts'
 import { type Item, fewest, grow } from './fewest.ts'
 import { innerRectangle, type Sized } from './inner.ts'
+import type { Asked, Cut, Divided, Kept, Memory, Way } from './memory.ts'
 import { type Box, boxOf } from './rows.ts'
 import type { Tree } from './values.ts'
 
@@ -21,23 +22,8 @@ export type Habit = 'middle' | 'outside'
 /** Beyond this many parts the fewest set-in and partial joins are sought, not proved. */
 export const PROVED_PARTS = 12
 
-type Way = readonly [number, number]
-
-/** The halves of a piece, and the way of the seam between them. */
-interface Cut {
-  readonly near: readonly number[]
-  readonly far: readonly number[]
-  readonly way: Way
-}
-
 /** The stretches on the outline of a part, in any order. */
 export type EdgesOf = (part: number) => readonly number[]
-
-/** How a piece was divided, and whether no other way has fewer set-in and partial joins. */
-interface Divided {
-  readonly tree: Tree
-  readonly proved: boolean
-}
 
 /** What need not be found again. */
 export interface Helps {
@@ -47,45 +33,17 @@ export interface Helps {
   readonly edgesOf?: EdgesOf
 }
 
-interface Kept extends Divided {
-  readonly parts: readonly number[]
-  readonly time: number
+/** A piece on its way: its cut, and how it was divided before by the same one. */
+interface Halved {
+  readonly cut: Cut
+  readonly kept: Kept | null
 }
 
-/** How the pieces of a block were divided before: those without a part that changed since are divided in the same way. */
-export class Memory {
-  private readonly pieces = new Map<string, Kept>()
-  private time = 0
-  /** When each part changed last. */
-  private changes: number[] = []
-
-  /** An edit later: which parts are not what they were; null where the parts are numbered anew. */
-  next(changed: readonly number[] | null, parts: number): void {
-    this.time++
-    // A piece forgotten is divided again; so it is enough to begin anew now and then.
-    if (changed === null || this.pieces.size > 8 * parts + 1000) this.pieces.clear()
-    for (const part of changed ?? []) this.changes[part] = this.time
-  }
-
-  find(parts: readonly number[], last: Way | null, passed: number): Divided | undefined {
-    const kept = this.pieces.get(keyOf(parts, last, passed))
-    if (kept === undefined || kept.parts.length !== parts.length) return undefined
-    for (let place = 0; place < parts.length; place++) {
-      const part = parts[place] as number
-      if (kept.parts[place] !== part || (this.changes[part] ?? 0) > kept.time) return undefined
-    }
-    return kept
-  }
-
-  keep(parts: readonly number[], last: Way | null, passed: number, divided: Divided): void {
-    this.pieces.set(keyOf(parts, last, passed), { parts, time: this.time, ...divided })
-  }
-}
-
-function keyOf(parts: readonly number[], last: Way | null, passed: number): string {
-  let sum = 0
-  for (const part of parts) sum += part
-  return `${parts.length} ${parts[0]} ${sum} ${last?.[0]} ${last?.[1]} ${passed}`
+/** The two halves joined; the very tree that was, where they are what they were. */
+function joined(near: Tree, far: Tree, kept: Kept | null): Tree {
+  const before = kept?.tree ?? null
+  if (before !== null && typeof before !== 'number' && before.sides[0] === near && before.sides[1] === far) return before
+  return { sides: [near, far], stage: 'section' }
 }
 
 /** The same tree with its parts renamed. */
@@ -128,6 +86,8 @@ export class Divider {
   private readonly reached: Int32Array
   private readonly firsts = new WeakMap<readonly number[], number>()
   private pieces = 0
+  /** The parts whose patches decided between cuts that are as good. */
+  private asked: number[] = []
   private marks = 0
   /** Whether every piece without a straight cut was small enough for a proof. */
   proved = true
@@ -161,31 +121,30 @@ export class Divider {
 
   divide(parts: readonly number[]): Tree {
     const done = new Map<readonly number[], Divided>()
-    const halves = new Map<readonly number[], Cut>()
+    const halves = new Map<readonly number[], Halved>()
     const before = new Map<readonly number[], Way>()
     const waiting: (readonly number[])[] = [parts]
     while (waiting.length > 0) {
       const piece = waiting.pop() as readonly number[]
-      const passed = piece === parts ? this.passed : 0
-      const last = before.get(piece) ?? null
-      const split = halves.get(piece)
-      if (split !== undefined) {
-        const [near, far] = [done.get(split.near) as Divided, done.get(split.far) as Divided]
-        const tree: Tree = { sides: [near.tree, far.tree], stage: 'section' }
-        done.set(piece, this.kept(piece, last, passed, { tree, proved: near.proved && far.proved }))
+      const asked = { parts: piece, last: before.get(piece) ?? null, passed: piece === parts ? this.passed : 0 }
+      const halved = halves.get(piece)
+      if (halved !== undefined) {
+        const [near, far] = [done.get(halved.cut.near) as Divided, done.get(halved.cut.far) as Divided]
+        const divided = { tree: joined(near.tree, far.tree, halved.kept), proved: near.proved && far.proved }
+        done.set(piece, this.kept(asked, divided, halved.cut))
         continue
       }
-      const known = piece.length === 1 ? { tree: piece[0] as number, proved: true } : this.memory?.find(piece, last, passed)
-      if (known !== undefined) {
-        done.set(piece, known)
+      const known = piece.length === 1 ? null : (this.memory?.find(asked) ?? null)
+      if (piece.length === 1 || known?.holds === 'all') {
+        done.set(piece, known?.kept ?? { tree: piece[0] as number, proved: true })
         continue
       }
-      const cut = this.cut(piece, last, passed)
+      const cut = known?.kept.cut ?? this.cut(asked)
       if (cut === null) {
-        done.set(piece, this.kept(piece, last, passed, { tree: this.crooked(piece), proved: piece.length <= PROVED_PARTS }))
+        done.set(piece, this.kept(asked, { tree: this.crooked(piece), proved: piece.length <= PROVED_PARTS }, null))
         continue
       }
-      halves.set(piece, cut)
+      halves.set(piece, { cut, kept: known?.kept ?? null })
       before.set(cut.near, cut.way).set(cut.far, cut.way)
       waiting.push(piece, cut.near, cut.far)
     }
@@ -194,8 +153,8 @@ export class Divider {
     return tree
   }
 
-  private kept(parts: readonly number[], last: Way | null, passed: number, divided: Divided): Divided {
-    this.memory?.keep(parts, last, passed, divided)
+  private kept(asked: Asked, divided: Divided, cut: Cut | null): Divided {
+    this.memory?.keep(asked, divided, cut)
     return divided
   }
 
@@ -265,7 +224,8 @@ export class Divider {
   }
 
   /** The two halves of a piece along a straight full-length seam; null where there is none. */
-  private cut(parts: readonly number[], last: Way | null, passed: number): Cut | null {
+  private cut({ parts, last, passed }: Asked): Cut | null {
+    this.asked = []
     const piece = ++this.pieces
     for (const part of parts) this.pieceOf[part] = piece
     const inner: number[] = []
@@ -285,7 +245,7 @@ export class Divider {
     for (const run of this.ordered(this.runs(inner, piece), parts, last)) {
       const halves = this.halves(parts, run, piece)
       if (halves === null) continue
-      found = { near: halves[0], far: halves[1], way: this.wayOf(run) }
+      found = { near: halves[0], far: halves[1], way: this.wayOf(run), asked: this.asked }
       if (left-- === 0) break
     }
     return found
@@ -401,6 +361,7 @@ export class Divider {
 
   /** The first side of a part, patch by patch, that lies on the line of a run. */
   private firstSide(part: number, run: readonly number[]): number {
+    if (!this.asked.includes(part)) this.asked.push(part)
     const { a, b } = this.plane.edges[run[0] as number] as PlaneEdge
     const [from, to] = [this.plane.dots[a] as Dot, this.plane.dots[b] as Dot]
     const sides = (this.laid.parts[part]?.patches ?? []).flatMap((patch) => {

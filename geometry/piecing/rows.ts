@@ -6,6 +6,7 @@
  * How     a full-width cut crosses no unit: the slabs are the merged stretches of the units' heights. Inside a slab, the same across.
  */
 import type { Laid } from '../block/lay.ts'
+import type { KeptRows, Memory } from './memory.ts'
 import type { Stage, Tree } from './values.ts'
 
 export interface Box {
@@ -14,15 +15,43 @@ export interface Box {
   readonly high: readonly [number, number]
 }
 
-export function inRows(laid: Laid, name: 'rows' | 'columns', section: (parts: readonly number[]) => Tree): Tree {
+/** What joins the parts of an item that has several. */
+interface Sections {
+  readonly divide: (parts: readonly number[]) => Tree
+  /** Whether all was divided into the fewest set-in and partial joins. */
+  readonly proved: boolean
+}
+
+export function inRows(laid: Laid, name: 'rows' | 'columns', sections: Sections, memory: Memory | null = null): Tree {
+  const before = memory?.rowsBefore() ?? null
+  if (before !== null && !before.kept.slabs.some((slab) => slab.some((item) => isOther(item, before.since, sections)))) {
+    memory?.keepRows(before.kept)
+    return before.kept.tree
+  }
   const across = name === 'rows' ? 1 : 0
   const stage: Stage = name === 'rows' ? 'row' : 'column'
   const boxes = laid.block.units.map((_, part) => boxOf(laid, part))
-  const slabs = slabsOf(boxes, across).map((slab) => {
-    const items = slabsOf(slab, across === 1 ? 0 : 1).map((item) => section(item.map(({ part }) => part)))
-    return chain(items, stage)
-  })
-  return chain(slabs, 'block')
+  const slabs = slabsOf(boxes, across).map((slab) =>
+    slabsOf(slab, across === 1 ? 0 : 1).map((item) => {
+      const parts = item.map(({ part }) => part)
+      return { parts, tree: parts.length === 1 ? (parts[0] as number) : sections.divide(parts) }
+    }),
+  )
+  const rows = slabs.map((slab) =>
+    chain(
+      slab.map(({ tree }) => tree),
+      stage,
+    ),
+  )
+  const tree = chain(rows, 'block')
+  // What is sought and not proved is told each time.
+  if (sections.proved) memory?.keepRows({ slabs, tree })
+  return tree
+}
+
+/** Whether an item that has a part that changed is divided in another way now. */
+function isOther({ parts, tree }: KeptRows['slabs'][number][number], since: ReadonlySet<number>, sections: Sections): boolean {
+  return parts.length > 1 && parts.some((part) => since.has(part)) && sections.divide(parts) !== tree
 }
 
 export function boxOf(laid: Laid, part: number): Box {

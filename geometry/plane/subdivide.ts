@@ -99,6 +99,11 @@ export class Subdivision implements Plane {
     return [...this.faulty].flatMap((line) => line.faults)
   }
 
+  /** The number of a dot that some patch has or had as its corner. */
+  dotAt([x, y]: Dot): number | undefined {
+    return this.numbers.get(x)?.get(y)
+  }
+
   /**
    * Some patches go, some come, the rest keep their shapes: `numbers` says how each patch before is numbered now, −1 for one that goes; null where none
    * is numbered anew.

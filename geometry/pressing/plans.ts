@@ -50,7 +50,8 @@ const KEPT_PATCHES = 20_000
 export interface Workroom {
   /** What helps to divide pieces for one sort of plan. */
   readonly helps: (sort: string) => Helps
-  readonly sew: (tree: Tree) => SewnPlan
+  /** `sort`: of plan, as in `helps`. */
+  readonly sew: (tree: Tree, sort: string) => SewnPlan
   readonly prints: Prints | null
 }
 
@@ -159,16 +160,16 @@ function pressedPlan(laid: Laid, plane: Plane, name: Plan['name'], begun: Workro
 }
 
 function press(laid: Laid, plane: Plane, name: Plan['name'], habit: Habit, begun: Workroom, passed = 0): PressedPlan {
-  const divider = new Divider(laid, plane, habit, begun.helps(`${name} ${habit} ${passed}`), passed)
-  const section = (parts: readonly number[]): Tree => divider.divide(parts)
-  const units = laid.block.units.map((_, part) => part)
-  const inner = name === 'sections' ? section(units) : inRows(laid, name, section)
+  const sort = `${name} ${habit} ${passed}`
+  const helps = begun.helps(sort)
+  const divider = new Divider(laid, plane, habit, helps, passed)
+  const inner = name === 'sections' ? divider.divide(laid.block.units.map((_, part) => part)) : inRows(laid, name, divider, helps.memory)
   const frame = laid.frame.map((piece): Tree => {
     if (typeof piece === 'number') return piece
     const [strip, first, last] = piece
     return chain([first, strip, last], 'border')
   })
-  const { seams, sideOf, met, wishes, passedOver } = begun.sew(chain([inner, ...frame], 'border'))
+  const { seams, sideOf, met, wishes, passedOver } = begun.sew(chain([inner, ...frame], 'border'), sort)
   const sewn = { name, seams, sideOf, met, passedOver, proved: divider.proved }
   if (laid.block.pressAlike !== true) return { ...sewn, wishes, pressed: pressAll(met.crossings, wishes), together: null }
   const like = likeSeams(laid, plane, seams, met.clockwise)

@@ -11,13 +11,15 @@ import type { Laid, SewnPatches } from '../block/lay.ts'
 import type { Unit } from '../block/values.ts'
 import type { Prints } from '../piecing/alike.ts'
 import { contactOf } from '../piecing/contact.ts'
-import { type EdgesOf, type Helps, Memory } from '../piecing/divide.ts'
+import type { EdgesOf, Helps } from '../piecing/divide.ts'
+import { type Changed, Memory } from '../piecing/memory.ts'
 import { carriedOn, inSewingOrder, lineOf, postOrder } from '../piecing/sew.ts'
 import type { Seam, Stage, Tree } from '../piecing/values.ts'
 import { OUTSIDE, type PlaneEdge, type Subdivision } from '../plane/subdivide.ts'
 import { clockwiseSide, crossedAt, endsOf, type SideOf } from './meet.ts'
 import type { SewnPlan, Workroom } from './plans.ts'
 import { sidesIn } from './sides.ts'
+import { isSame, type PlainlySewn, type Shift, shiftOf, Steady } from './steady.ts'
 import type { Crossing, SeamEnd, Wish } from './values.ts'
 import { wisher, withWords } from './wishes.ts'
 
@@ -96,7 +98,10 @@ export class Resewing implements Workroom {
   private readonly memories = new Map<string, Memory>()
   private readonly units = new WeakMap<Unit, Part>()
   private readonly strips: Part[] = []
+  private parts: Part[] = []
+  private bench: Bench | null = null
   private room: Room | null = null
+  private readonly steady = new Map<string, { readonly plan: Steady; late: Shift[] }>()
 
   /** Whether units that were there before come one after the other as they did: else what is kept would be told in another order. */
   inOrder(units: readonly Unit[]): boolean {
@@ -112,18 +117,35 @@ export class Resewing implements Workroom {
 
   /** The block after an edit. `changed`: the parts that are not what they were; null where parts are numbered anew. */
   next(laid: Laid, plane: Subdivision, changed: readonly number[] | null): void {
-    for (const memory of this.memories.values()) memory.next(changed, laid.parts.length)
+    const before = this.bench?.laid ?? null
+    const edit =
+      before === null || changed === null ? null : { parts: changed, outlines: changed.filter((part) => liesOtherwise(before, laid, part)) }
+    for (const memory of this.memories.values()) memory.next(edit, laid.parts.length)
     if (this.known.size > MOST_KNOWN) this.known.clear()
-    const parts = laid.parts.map((part, index) => {
-      const own = this.part(laid, index)
-      const first = part.patches[0] as number
-      if (own.place === index && own.patches[0]?.number === first) return own
-      own.place = index
-      for (let place = 0; place < own.patches.length; place++) (own.patches[place] as Patch).number = first + place
-      for (const joint of own.joints) joint.unit = index
-      return own
-    })
-    this.room = new Room(laid, plane, parts)
+    this.shift(before, laid, plane, edit)
+    if (edit !== null && this.parts.length === laid.parts.length && before?.patches.length === laid.patches.length)
+      for (const part of edit.parts) this.parts[part] = this.placed(laid, part)
+    else this.parts = laid.parts.map((_, part) => this.placed(laid, part))
+    this.bench = { laid, plane, edgesOf: outlines(laid, plane) }
+    this.room = null
+  }
+
+  /** What goes on steadily is told of the edit; where parts or patches are numbered otherwise, or lie otherwise, nothing does. */
+  private shift(before: Laid | null, laid: Laid, plane: Subdivision, edit: Changed | null): void {
+    const shift = before === null || edit === null || edit.outlines.length > 0 ? null : shiftOf(before, laid, plane, edit.parts)
+    if (shift === null) this.steady.clear()
+    else for (const one of this.steady.values()) one.late.push(shift)
+  }
+
+  /** A part with the numbers that it has now. */
+  private placed(laid: Laid, index: number): Part {
+    const own = this.part(laid, index)
+    const first = laid.parts[index]?.patches[0] as number
+    if (own.place === index && own.patches[0]?.number === first) return own
+    own.place = index
+    for (let place = 0; place < own.patches.length; place++) (own.patches[place] as Patch).number = first + place
+    for (const joint of own.joints) joint.unit = index
+    return own
   }
 
   private part(laid: Laid, index: number): Part {
@@ -142,13 +164,42 @@ export class Resewing implements Workroom {
       memory = new Memory()
       this.memories.set(sort, memory)
     }
-    return { known: this.known, memory, edgesOf: (this.room as Room).edgesOf }
+    return { known: this.known, memory, edgesOf: (this.bench as Bench).edgesOf }
   }
 
-  sew(tree: Tree): SewnPlan {
-    return (this.room as Room).sew(tree)
+  sew(tree: Tree, sort: string): SewnPlan {
+    const { laid, plane } = this.bench as Bench
+    const last = this.steady.get(sort)
+    if (last !== undefined && isSame(last.plan.tree, tree)) {
+      const late = last.late
+      last.late = []
+      const sewn = last.plan.after(laid, plane, late)
+      if (sewn !== null) return sewn
+    }
+    this.room ??= new Room(laid, plane, this.parts)
+    const sewn = this.room.sew(tree)
+    const plan = Steady.from(laid, tree, sewn)
+    if (plan === null) this.steady.delete(sort)
+    else this.steady.set(sort, { plan, late: [] })
+    return sewn
   }
 }
+
+/** A block as it is laid out to be sewn. */
+interface Bench {
+  readonly laid: Laid
+  readonly plane: Subdivision
+  readonly edgesOf: EdgesOf
+}
+
+/** Whether the cloth of a part lies otherwise: all kinds of unit but free patches fill the box they lie in. */
+function liesOtherwise(before: Laid, now: Laid, part: number): boolean {
+  const [was, is] = [before.parts[part], now.parts[part]]
+  if (was === undefined || is === undefined || isFree(before, part) || isFree(now, part)) return true
+  return ([0, 1] as const).some((axis) => was.low[axis] !== is.low[axis] || was.high[axis] !== is.high[axis])
+}
+
+const isFree = ({ block }: Laid, part: number): boolean => block.units[part]?.kind === 'polygon'
 
 /** Crooked pieces that are remembered by their shape. */
 const MOST_KNOWN = 2_000
@@ -174,7 +225,6 @@ class Room {
   private readonly parts: readonly Part[]
   private readonly inUnits: Joint[] = []
   private readonly wish: ReturnType<typeof wisher>
-  readonly edgesOf: EdgesOf
 
   constructor(laid: Laid, plane: Subdivision, parts: readonly Part[]) {
     this.laid = laid
@@ -182,10 +232,9 @@ class Room {
     this.parts = parts
     for (const { joints } of parts) for (const joint of joints) this.inUnits.push(joint)
     this.wish = wisher(laid, plane)
-    this.edgesOf = outlines(laid, plane)
   }
 
-  sew(tree: Tree): SewnPlan {
+  sew(tree: Tree): PlainlySewn {
     const joints = this.jointsOf(tree)
     const sideOf = this.numbered(joints)
     this.lay(joints, sideOf)
@@ -205,7 +254,7 @@ class Room {
       plain.push(joint.wish)
     }
     const met = { crossings, ends, clockwise, loose: looseOf(this.laid, this.plane, seams, clockwise) }
-    return { seams, sideOf, met, ...withWords(this.laid, this.plane, seams, sideOf, plain) }
+    return { seams, sideOf, met, plain, ...withWords(this.laid, this.plane, seams, sideOf, plain) }
   }
 
   /** In sewing order: the units' own, then those of the tree. */
