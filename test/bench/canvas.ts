@@ -30,14 +30,14 @@ async function besideBare(browser: Browser): Promise<void> {
   await page.addScriptTag({ content: outputFiles[0]?.text ?? '' })
   console.log('\nThe cloth in sight drawn anew, and from the block to the first picture (ms)')
   console.log(
-    ' patches    ours    bare  ours/bare   nodes  nodes/ours   |  opening: ours    bare  ours/bare   |  a press finds its patch: first, middle, longest',
+    ' patches    ours    bare  ours/bare  (patches alone)   nodes  nodes/ours   |  opening: ours    bare  ours/bare   |  a press finds its patch: first, middle, longest',
   )
   for (const side of SIDES) {
     const told = await page.evaluate((n) => (window as unknown as { measure: (n: number) => Measured }).measure(n), side)
-    const { ours, bare, nodes, pick } = told
+    const { ours, patchesAlone, bare, nodes, pick } = told
     const cell = (value: number, digits = 1): string => value.toFixed(digits).padStart(8)
     console.log(
-      `${String(told.patches).padStart(8)}${cell(ours.redraw)}${cell(bare.redraw)}${cell(ours.redraw / bare.redraw, 2)}   ${cell(nodes.redraw)}${cell(nodes.redraw / ours.redraw)}      |         ${cell(ours.opening)}${cell(bare.opening)}${cell(ours.opening / bare.opening, 2)}     |  ${pick.first.toFixed(2)}, ${pick.middle.toFixed(3)}, ${pick.most.toFixed(2)}`,
+      `${String(told.patches).padStart(8)}${cell(ours.redraw)}${cell(bare.redraw)}${cell(ours.redraw / bare.redraw, 2)}  ${cell(patchesAlone / bare.redraw, 2)}   ${cell(nodes.redraw)}${cell(nodes.redraw / ours.redraw)}      |         ${cell(ours.opening)}${cell(bare.opening)}${cell(ours.opening / bare.opening, 2)}     |  ${pick.first.toFixed(2)}, ${pick.middle.toFixed(3)}, ${pick.most.toFixed(2)}`,
     )
   }
   await page.close()

@@ -73,7 +73,8 @@ function line(pen: Pen, frame: Frame, a: Spot, b: Spot): void {
 /** All the ways in which cloth lies: `lieOf`. */
 const TURNS = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5] as const
 
-function drawPatches(pen: Pen, { block, look }: Scene, tiles: readonly Tile[], frame: Frame): void {
+/** The patches alone, a colour at a time. */
+export function drawPatches(pen: Pen, { block, look }: Pick<Scene, 'block' | 'look'>, tiles: readonly Tile[], frame: Frame): void {
   const scale = { cell: toNumber(cellOf(block)), pixels: frame.scale * window.devicePixelRatio }
   const fills = block.fabrics.flatMap((fabric) =>
     fabric.print === undefined

@@ -7,7 +7,7 @@ import { Layer } from 'konva/lib/Layer.js'
 import { Line } from 'konva/lib/shapes/Line.js'
 import { Stage } from 'konva/lib/Stage.js'
 import type { Block } from '../../../geometry/index.ts'
-import { clothPainting } from '../../../web/canvas/cloth.ts'
+import { clothPainting, drawPatches } from '../../../web/canvas/cloth.ts'
 import { pieceAt } from '../../../web/canvas/find.ts'
 import { type Frame, frameOf } from '../../../web/canvas/place.ts'
 import { piecesOfUnit, type Spot } from '../../../web/canvas/shapes.ts'
@@ -20,6 +20,8 @@ export interface Measured {
   readonly patches: number
   /** Milliseconds, the least of several runs: a full redraw at another zoom, and from the block to the first picture. */
   readonly ours: Cost
+  /** Of ours, the patches alone: without the grid's lines, the seams and the edge, which the bare canvas does not draw. */
+  readonly patchesAlone: number
   readonly bare: Cost
   readonly nodes: Cost
   readonly pick: { readonly first: number; readonly middle: number; readonly most: number }
@@ -77,6 +79,25 @@ function ours(block: Block): Cost {
     }),
   )
   return { redraw: least(redraws), opening: least(openings) }
+}
+
+function patchesAlone(block: Block): number {
+  const n = block.grid.columns
+  const { tiles } = tiler()(block)
+  const pen = penOf()
+  return least(
+    ZOOMS.map((zoom) =>
+      timed(() => {
+        const frame = frameAt(n, zoom)
+        pen.clearRect(0, 0, ...SIZE)
+        pen.save()
+        pen.transform(...frame.matrix)
+        drawPatches(pen, { block, look: 'cloth' }, tiles, frame)
+        pen.restore()
+        settle(pen)
+      }),
+    ),
+  )
 }
 
 /** What a page would do that knows nothing but the outlines: one path a colour, filled. */
@@ -156,7 +177,7 @@ export function measure(n: number): Measured {
   // What is seen often is compiled; the first runs are not what a maker waits for.
   ours(manyUnits(10))
   bare(manyUnits(10))
-  return { patches, ours: ours(block), bare: bare(block), nodes: nodes(block), pick: picks(block) }
+  return { patches, ours: ours(block), patchesAlone: patchesAlone(block), bare: bare(block), nodes: nodes(block), pick: picks(block) }
 }
 
 Object.assign(window, { measure })
