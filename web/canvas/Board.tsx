@@ -6,7 +6,7 @@
  *           fabric is in hand, else chooses it. What a drag means is in `hand.ts`.
  * Keys      in `keys.ts`; everything that a pointer does, keys do.
  */
-import { type ClipboardEvent, type KeyboardEvent, type PointerEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { type KeyboardEvent, type PointerEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import {
   type Block,
   canBecome,
@@ -30,7 +30,7 @@ import { t, tn } from '../words/words.ts'
 import { layRun, moveTo, placeAt, pourAt, replaceWith, resizeTo, sayNoSwap, swap, mirrorChosen, turnChosen } from './actions.ts'
 import { BoardStrip, Arranging, InHand } from './BoardTools.tsx'
 import { cellId, Cells } from './Cells.tsx'
-import { cutAfterCopy, pasteText, sayCopied, takenText } from './clipboard.ts'
+import { hearClipboard } from './clipboard.ts'
 import { clothPainting } from './cloth.ts'
 import { addCorner } from './drawing.ts'
 import { fits, getReady, pieceAt, unitById, unitsById } from './find.ts'
@@ -377,15 +377,6 @@ export function Board() {
     act()
   }
 
-  function copy(event: ClipboardEvent, cut: boolean): void {
-    const text = takenText()
-    if (text === null) return
-    event.preventDefault()
-    event.clipboardData.setData('text/plain', text)
-    if (cut) cutAfterCopy()
-    else sayCopied()
-  }
-
   const pointed = pointedAt(view.finding, report)
   const ring = useMemo(() => view.shown ?? ringOf(view.finding, report), [view.shown, view.finding, report])
   const patch = useMemo(() => {
@@ -401,6 +392,7 @@ export function Board() {
   const prints = usePrints()
   // biome-ignore lint/correctness/useExhaustiveDependencies: a photograph that has just been decoded is drawn anew
   const painting = useMemo(() => clothPainting(lying, tiles(block)), [lying, tiles, block, prints])
+  useEffect(() => hearClipboard(place.current as HTMLDivElement), [])
   useEffect(() => still.current?.show(painting, frame, size), [painting, frame, size])
   useEffect(() => {
     const rest = setTimeout(() => getReady(block), READY)
@@ -463,12 +455,6 @@ export function Board() {
           onKeyDown={key}
           onKeyUp={(event) => {
             if (event.key === ' ') space.current = false
-          }}
-          onCopy={(event) => copy(event, false)}
-          onCut={(event) => copy(event, true)}
-          onPaste={(event) => {
-            event.preventDefault()
-            pasteText(event.clipboardData.getData('text/plain'))
           }}
           onFocus={() => setFocused(true)}
           onBlur={() => setFocused(false)}

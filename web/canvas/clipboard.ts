@@ -5,15 +5,41 @@ import { outcome } from '../state/outcome.ts'
 import { t, tell, tn } from '../words/words.ts'
 import { attempt, freePlace } from './actions.ts'
 
+/**
+ * Copies, cuts out and pastes by the browser's own keys while the board has them; gives back what ends it.
+ *
+ * Heard on the whole page: where no text is selected, Firefox sends these events not to what has the keys but to where the hand clicked last.
+ */
+export function hearClipboard(board: HTMLElement): () => void {
+  const quiet = new AbortController()
+  const hear = (name: 'copy' | 'cut' | 'paste', act: (event: ClipboardEvent) => void): void =>
+    document.addEventListener(name, (event) => board.contains(document.activeElement) && act(event), { signal: quiet.signal })
+  hear('copy', (event) => copyByKey(event, sayCopied))
+  hear('cut', (event) => copyByKey(event, cutAfterCopy))
+  hear('paste', (event) => {
+    event.preventDefault()
+    pasteText(event.clipboardData?.getData('text/plain') ?? '')
+  })
+  return () => quiet.abort()
+}
+
+function copyByKey(event: ClipboardEvent, then: () => void): void {
+  const text = takenText()
+  if (text === null) return
+  event.preventDefault()
+  event.clipboardData?.setData('text/plain', text)
+  then()
+}
+
 /** The text of what is chosen, or null where nothing is. */
-export function takenText(): string | null {
+function takenText(): string | null {
   const { history, view } = now()
   if (view.chosen.length > 0) return writeUnits(history.block, view.chosen)
   look({ notice: t('Choose a unit first.') })
   return null
 }
 
-export const sayCopied = (): void =>
+const sayCopied = (): void =>
   look({
     notice: tn(
       now().view.chosen.length,
@@ -22,7 +48,7 @@ export const sayCopied = (): void =>
     ),
   })
 
-export function cutAfterCopy(): void {
+function cutAfterCopy(): void {
   const { chosen } = now().view
   edit(removeUnits(chosen))
   look({
@@ -35,7 +61,7 @@ export function cutAfterCopy(): void {
 }
 
 /** Where they lay, if there is room, else at the nearest free place. */
-export function pasteText(text: string): void {
+function pasteText(text: string): void {
   const read = readUnits(text)
   if (!read.ok) return look({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: tell(read.message) }) })
   const { block } = now().history
