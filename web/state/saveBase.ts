@@ -12,6 +12,7 @@ import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from '
 import type { Block } from '../../geometry/index.ts'
 import type { Filed } from './blocksFile.ts'
 import { type History, type LooseStep, moved, packedStep, type Step } from './history.ts'
+import { sendOff, tryCommit } from './sendOff.ts'
 
 export interface Card {
   readonly id: string
@@ -68,7 +69,7 @@ export interface Calls {
 }
 
 export async function openBase(name = 'nestwright', { blocked, closed, lost }: Calls = {}): Promise<Base> {
-  return openDB<Kept>(name, 2, {
+  const db = await openDB<Kept>(name, 2, {
     async upgrade(db, from, _, work) {
       for (const store of ['cards', 'bases', 'edits', 'turns', 'versionBlocks', 'desk'] as const) {
         if (store === 'cards') db.createObjectStore(store, { keyPath: 'id' })
@@ -84,6 +85,8 @@ export async function openBase(name = 'nestwright', { blocked, closed, lost }: C
     },
     terminated: lost,
   })
+  void tryCommit(db)
+  return db
 }
 
 type Work = {
@@ -167,7 +170,7 @@ export async function write(
   for (let place = firstUnlike(kept, steps); place < steps.length; place++)
     sent.push(work.objectStore('edits').put(steps[place] as Step, [standing.id, place]))
   if (layBase) sent.push(work.objectStore('bases').put({ past, block: present.block }, standing.id))
-  work.commit()
+  sendOff(work)
   await whole(sent, work.done)
   return layBase ? { ...standing, base: past } : standing
 }
