@@ -9,8 +9,8 @@ process.env.NESTWRIGHT_BROWSER ??= await browserPath()
 const firefox = secondEngine()
 const url = `http://127.0.0.1:${process.env.NESTWRIGHT_PORT}`
 
-/** What a second engine tries too, where there is one: tasks that need neither a touch screen nor another program's clipboard. */
-const BOTH_ENGINES = /@both/
+/** A second engine, where there is one, tries every task but those that say why they are for Chromium alone (`CHROMIUM` in `e2e/maker.ts`). */
+const CHROMIUM_ALONE = /@chromium/
 
 export default defineConfig({
   testDir: 'e2e',
@@ -34,8 +34,17 @@ export default defineConfig({
       : [
           {
             name: 'firefox',
-            grep: BOTH_ENGINES,
-            use: { browserName: 'firefox' as const, channel: 'moz-firefox', launchOptions: { executablePath: firefox } },
+            grepInvert: CHROMIUM_ALONE,
+            use: {
+              browserName: 'firefox' as const,
+              channel: 'moz-firefox',
+              launchOptions: {
+                executablePath: firefox,
+                downloadsPath: 'test-results/saved',
+                // Nobody is there to let the page read the clipboard, or to close what the browser opens over the page after saving a file.
+                firefoxUserPrefs: { 'dom.events.testing.asyncClipboard': true, 'browser.download.alwaysOpenPanel': false },
+              },
+            },
           },
         ]),
   ],

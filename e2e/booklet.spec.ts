@@ -4,15 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { AxeBuilder } from '@axe-core/playwright'
-import type { Download } from '@playwright/test'
-import { board, button, expect, notice, openApp, openSheet, type Page, test } from './maker.ts'
-
-async function saved(page: Page, press: () => Promise<void>): Promise<{ name: string; bytes: Buffer }> {
-  const download = page.waitForEvent('download')
-  await press()
-  const file: Download = await download
-  return { name: file.suggestedFilename(), bytes: readFileSync(await file.path()) }
-}
+import { board, button, expect, notice, openApp, openFile, openSheet, saved, test } from './maker.ts'
 
 test('the page and the command print the same booklet, and the page opens it again', async ({ page }) => {
   await openApp(page)
@@ -32,21 +24,14 @@ test('the page and the command print the same booklet, and the page opens it aga
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
-  const chooser = page.waitForEvent('filechooser')
-  await button(page, 'Open a file').click()
-  await (await chooser).setFiles({ name: 'star.pdf', mimeType: 'application/pdf', buffer: printed.bytes })
+  await openFile(page, () => button(page, 'Open a file').click(), 'star.pdf', printed.bytes)
   await expect(notice(page)).toHaveText('Evening star (example) is open.')
 })
 
 test('a PDF that is no booklet is refused in one sentence, and nothing changes', async ({ page }) => {
   await openApp(page)
-  const chooser = page.waitForEvent('filechooser')
-  await button(page, 'Open a file').click()
-  await (await chooser).setFiles({
-    name: 'bill.pdf',
-    mimeType: 'application/pdf',
-    buffer: Buffer.from('%PDF-1.4\n1 0 obj\n<<>>\nstream\nhello\nendstream\n'),
-  })
+  const bill = '%PDF-1.4\n1 0 obj\n<<>>\nstream\nhello\nendstream\n'
+  await openFile(page, () => button(page, 'Open a file').click(), 'bill.pdf', bill)
   await expect(notice(page)).toHaveText('bill.pdf is a PDF without a block inside; choose a block file, or a booklet printed here.')
   await expect(board(page)).toBeVisible()
 })

@@ -1,7 +1,7 @@
 /** Colour on the screen: prints true to scale, light and dark, colourings side by side, colours from a photograph, the list of fabrics. */
 import { AxeBuilder } from '@axe-core/playwright'
 import { finger, type Hand, keyboard, mouse } from './hands.ts'
-import { board, button, cutList, expect, type Locator, notice, openApp, openSheet, type Page, test } from './maker.ts'
+import { board, button, cutList, expect, type Locator, notice, openApp, openSheet, type Page, test, chromiumIf } from './maker.ts'
 
 const HANDS = [
   ['with a mouse', mouse, 1440, 900],
@@ -13,7 +13,7 @@ const cards = (page: Page): Locator => page.getByRole('list', { name: 'Colouring
 const region = (page: Page, name: string): Locator => page.getByRole('region', { name })
 
 for (const [how, handOf, width, height] of HANDS) {
-  test.describe(how, () => {
+  test.describe(how, chromiumIf(handOf === finger), () => {
     test.use({ viewport: { width, height }, hasTouch: handOf === finger })
 
     test('a colouring is found, compared, taken in one step and given back', async ({ page }) => {
@@ -60,7 +60,7 @@ test('colourings say as many batches as the cut list, also where only the fewest
   await expect(cutList(page)).toContainText('One batch makes these geese')
 })
 
-test('up to four are laid side by side, and one of them is taken @both', async ({ page }) => {
+test('up to four are laid side by side, and one of them is taken', async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Colour')
   for (const which of ['the block as it was', 'colouring 1', 'colouring 4', 'colouring 5'])
@@ -75,10 +75,8 @@ test('up to four are laid side by side, and one of them is taken @both', async (
   await expect(notice(page)).toHaveText('Colouring 4 is on the board.')
 })
 
-/** Letter by letter, as a hand does: some engines do not tell the page of a text that is put there as a whole. */
 async function write(field: Locator, text: string): Promise<void> {
-  await field.selectText()
-  await field.pressSequentially(text)
+  await field.fill(text)
   await field.press('Enter')
 }
 
@@ -106,7 +104,7 @@ function stripes(line: readonly string[]): number {
   return light.filter((one, at) => at > 0 && one < middle && (light[at - 1] as number) >= middle).length
 }
 
-test('a print is drawn true to scale at any zoom, and turns with its unit @both', async ({ page }) => {
+test('a print is drawn true to scale at any zoom, and turns with its unit', async ({ page }) => {
   await openApp(page)
   await button(page, 'Numbers and marks').click()
   await button(page, 'Change Linen white').click()
@@ -176,7 +174,7 @@ async function picture(page: Page, bars: readonly string[]): Promise<Buffer> {
   return Buffer.from(address.split(',')[1] as string, 'base64')
 }
 
-test('a photograph gives its colours, and shows a cloth; what is none is said, and nothing changes @both', async ({ page }) => {
+test('a photograph gives its colours, and shows a cloth; what is none is said, and nothing changes', async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Colour')
   const sheet = region(page, 'Colours from a photograph')

@@ -1,5 +1,5 @@
 /** From units to scissors on the screen: ways to make a unit, stars of one batch, how a fabric is cut, and the whole quilt. */
-import { board, button, cutList, expect, openApp, openSheet, type Page, SCREENS, test } from './maker.ts'
+import { board, button, cutList, expect, openApp, openSheet, type Page, saved, SCREENS, test } from './maker.ts'
 
 async function chooseTopGoose(page: Page): Promise<void> {
   await board(page).focus()
@@ -11,7 +11,7 @@ for (const { name, width, height } of SCREENS) {
   test.describe(name, () => {
     test.use({ viewport: { width, height } })
 
-    test('ways to make a goose are compared, and one is taken for all alike @both', async ({ page }) => {
+    test('ways to make a goose are compared, and one is taken for all alike', async ({ page }) => {
       await openApp(page)
       await openSheet(page, 'Cutting')
       await chooseTopGoose(page)
@@ -28,7 +28,7 @@ for (const { name, width, height } of SCREENS) {
       await expect(cutList(page)).toContainText('1 square 7 1/4 × 7 1/4 in')
     })
 
-    test('a colouring that needs two batches is led back to one, and the stars of one batch are offered @both', async ({ page }) => {
+    test('a colouring that needs two batches is led back to one, and the stars of one batch are offered', async ({ page }) => {
       await openApp(page)
       await openSheet(page, 'Cutting')
       await chooseTopGoose(page)
@@ -44,7 +44,7 @@ for (const { name, width, height } of SCREENS) {
       await expect(cutList(page)).toContainText('One batch makes these geese')
     })
 
-    test('each fabric is drawn as it is cut, and the whole quilt is reckoned @both', async ({ page }) => {
+    test('each fabric is drawn as it is cut, and the whole quilt is reckoned', async ({ page }) => {
       await openApp(page)
       await openSheet(page, 'Cutting')
       await cutList(page).getByText('How to cut it: one strip').first().click()
@@ -118,9 +118,8 @@ test.describe('on a desk, the cutting sheet', () => {
     await chart.getByLabel('In steps of').fill('3')
     await chart.getByLabel('From, finished').click()
     await expect(chart.getByRole('row')).toHaveCount(5)
-    const saved = page.waitForEvent('download')
-    await chart.getByRole('button', { name: 'Save as CSV' }).click()
-    expect((await saved).suggestedFilename()).toBe('size-chart-hourglass-in.csv')
+    const { name } = await saved(page, () => chart.getByRole('button', { name: 'Save as CSV' }).click())
+    expect(name).toBe('size-chart-hourglass-in.csv')
     await page.keyboard.press('Escape')
     await expect(chart).toBeHidden()
   })

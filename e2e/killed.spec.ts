@@ -10,6 +10,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, chromium, expect, type Page, test } from '@playwright/test'
+import { CHROMIUM } from './maker.ts'
 
 const KILLS = Number(process.env.NESTWRIGHT_KILLS ?? 20)
 const SEED = Number(process.env.NESTWRIGHT_SEED ?? 1)
@@ -19,7 +20,8 @@ const AGE = 100
 const DEPTH = 6
 const FIELDS = 3
 
-test('edits outlive a killed browser', async ({ baseURL }) => {
+// It starts, kills and drives Chromium itself.
+test('edits outlive a killed browser', CHROMIUM, async ({ baseURL }) => {
   test.setTimeout(60_000 + KILLS * 15_000)
   const folder = mkdtempSync(join(tmpdir(), 'nestwright-killed-'))
   const chance = chanceOf(SEED)

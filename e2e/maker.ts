@@ -1,12 +1,23 @@
 /** What every task begins with: a fresh browser, the app open, and an ear for errors that the page only tells the console. */
-import { test as base, expect, type Locator, type Page } from '@playwright/test'
+import { readdir, readFile, rm } from 'node:fs/promises'
+import { extname, join } from 'node:path'
+import { test as base, type ElementHandle, expect, type Locator, type Page } from '@playwright/test'
 
 export const SCREENS = [
   { name: 'on a desk', width: 1440, height: 900 },
   { name: 'on a tablet', width: 820, height: 1180 },
 ] as const
 
+/** Of a task that is not for the second engine: it needs touch or Chromium's own protocol, or would say the same again. Say beside it which. */
+export const CHROMIUM = { tag: '@chromium' }
+/** The same, of one hand among others: Firefox's driver has no touch screen. */
+export const chromiumIf = (touching: boolean) => (touching ? CHROMIUM : {})
+
 export const test = base.extend<{ errors: string[] }>({
+  context: async ({ context, browserName }, use) => {
+    if (browserName === 'firefox') for (const script of [heardFilling, caughtAsking]) await context.addInitScript(script)
+    await use(context)
+  },
   errors: [
     async ({ page }, use) => {
       const errors: string[] = []
@@ -18,6 +29,27 @@ export const test = base.extend<{ errors: string[] }>({
     { auto: true },
   ],
 })
+
+/**
+ * Firefox's driver fills a field by setting its value, which React takes for its own doing and does not hear. The browser's own editing is heard as a hand is.
+ */
+function heardFilling(): void {
+  const get = () => (text: string) => void document.execCommand('insertText', false, text)
+  Object.defineProperty(window, '__pw_bidiInsertText', { get, set: () => undefined })
+}
+
+interface Asking {
+  asked?: HTMLInputElement | null
+}
+
+/** Firefox's driver answers the first dialog for files alone: a page that asks for a file is heard before the browser opens one. */
+function caughtAsking(): void {
+  const { click } = HTMLElement.prototype
+  HTMLElement.prototype.click = function () {
+    if (this instanceof HTMLInputElement && this.type === 'file') (window as Asking).asked = this
+    else click.call(this)
+  }
+}
 
 /** Cells across and down from the block's top left. */
 export type Cell = readonly [number, number]
@@ -59,10 +91,53 @@ export async function pixelsNow(page: Page, [x, y]: Cell): Promise<{ x: number; 
 }
 
 /** Opens a file by the dialog that `ask` brings up. */
-export async function openFile(page: Page, ask: () => Promise<void>, name: string, text: string): Promise<void> {
-  const chooser = page.waitForEvent('filechooser')
+export async function openFile(page: Page, ask: () => Promise<void>, name: string, content: string | Buffer): Promise<void> {
+  const file = { name, mimeType: TYPES[extname(name)] ?? 'text/plain', buffer: Buffer.from(content) }
+  if (page.context().browser()?.browserType().name() === 'chromium') {
+    const chooser = page.waitForEvent('filechooser')
+    await ask()
+    return (await chooser).setFiles(file)
+  }
+  await page.evaluate(() => {
+    ;(window as Asking).asked = null
+  })
   await ask()
-  await (await chooser).setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) })
+  const input = await page.waitForFunction(() => (window as Asking).asked)
+  await (input as ElementHandle<HTMLInputElement>).setInputFiles(file)
+}
+
+const TYPES: Readonly<Record<string, string>> = { '.json': 'application/json', '.pdf': 'application/pdf', '.png': 'image/png' }
+
+export interface Saved {
+  readonly name: string
+  readonly bytes: Buffer
+}
+
+/** The file that the page gives the maker when something is pressed. */
+export async function saved(page: Page, press: () => Promise<void>): Promise<Saved> {
+  const folder = test.info().project.use.launchOptions?.downloadsPath
+  if (folder !== undefined) return savedIn(folder, press)
+  const download = page.waitForEvent('download')
+  await press()
+  const file = await download
+  return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) }
+}
+
+/** Firefox's driver does not tell of a file that the page made itself; so it is read where Firefox lays it. */
+async function savedIn(folder: string, press: () => Promise<void>): Promise<Saved> {
+  for (const name of await readdir(folder).catch(() => [])) await rm(join(folder, name))
+  await press()
+  let name = ''
+  let bytes = Buffer.alloc(0)
+  await expect(async () => {
+    // While it is written, a second file with the ending `part` lies beside it.
+    const lying = await readdir(folder)
+    expect(lying).toHaveLength(1)
+    name = lying[0] as string
+    bytes = await readFile(join(folder, name))
+    expect(bytes.length).toBeGreaterThan(0)
+  }).toPass({ intervals: [20, 50, 100], timeout: 20_000 })
+  return { name, bytes }
 }
 
 export { expect, type Locator, type Page }

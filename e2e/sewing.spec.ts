@@ -2,7 +2,7 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import { CLASHING, checker } from './blocks.ts'
 import { finger, keyboard, mouse } from './hands.ts'
-import { board, button, expect, findings, notice, openApp, openSheet, type Page, pixels, test } from './maker.ts'
+import { board, button, CHROMIUM, expect, findings, notice, openApp, openSheet, type Page, pixels, test, chromiumIf } from './maker.ts'
 
 const HANDS = [
   ['with a mouse', mouse],
@@ -28,7 +28,7 @@ async function open(page: Page, block: object): Promise<void> {
 }
 
 for (const [how, handOf] of HANDS) {
-  test.describe(how, () => {
+  test.describe(how, chromiumIf(handOf === finger), () => {
     test.use({ viewport: { width: 1440, height: 900 }, hasTouch: handOf === finger })
 
     test('a star is sewn join by join', async ({ page }) => {
@@ -107,7 +107,7 @@ test('a mark on the board leads to its finding, and what one points at is shown'
   await expect(findings(page).getByRole('button', { name: /^Seams 1 and 2, across seam 3/ })).toBeFocused()
 })
 
-test('the whole block is turned and mirrored with a key, and what nests is said @both', async ({ page }) => {
+test('the whole block is turned and mirrored with a key, and what nests is said', async ({ page }) => {
   await openApp(page)
   await board(page).focus()
   await page.keyboard.press('b')
@@ -162,7 +162,7 @@ test('a fix that is tried where the board is out of sight is pictured beside it,
   expect(await barriers(page)).toEqual([])
 })
 
-test('motion is spared where the device asks for it @both', async ({ page }) => {
+test('motion is spared where the device asks for it', async ({ page }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' })
   await openApp(page)
   await button(page, 'Sewing order').click()
@@ -177,7 +177,8 @@ for (const { screen, width, height } of SIZES)
     test.describe(`${screen}, ${colorScheme}`, () => {
       test.use({ viewport: { width, height }, colorScheme })
 
-      test('the sewing views are there to be looked at, with no known barrier', async ({ page }) => {
+      // One engine's pictures are enough.
+      test('the sewing views are there to be looked at, with no known barrier', CHROMIUM, async ({ page }) => {
         const picture = (view: string) => page.screenshot({ path: `test-results/sewing/${width}-${colorScheme}-${view}.png` })
         await openApp(page)
         await button(page, 'Wrong side').click()

@@ -1,6 +1,6 @@
 /** What the engine knows, seen on the screen: layers of cloth, copies side by side, a block that came out otherwise, alike units pressed alike. */
 import { CLASHING } from './blocks.ts'
-import { board, button, expect, findings, openApp, openSheet, type Page, SCREENS, test } from './maker.ts'
+import { board, button, expect, findings, openApp, openSheet, type Page, saved, SCREENS, test } from './maker.ts'
 
 const neighbours = (page: Page) => page.getByRole('region', { name: 'Beside its neighbours' })
 const sewn = (page: Page) => page.getByRole('region', { name: 'As it came out' })
@@ -9,7 +9,7 @@ for (const { name, width, height } of SCREENS) {
   test.describe(name, () => {
     test.use({ viewport: { width, height } })
 
-    test('layers of cloth are counted, and a clash says how many it costs @both', async ({ page }) => {
+    test('layers of cloth are counted, and a clash says how many it costs', async ({ page }) => {
       await openApp(page)
       await page
         .getByLabel('Block file')
@@ -46,7 +46,7 @@ for (const { name, width, height } of SCREENS) {
       await expect(page.getByTestId('setting-sum')).not.toHaveText(alike ?? '')
     })
 
-    test('a star that came out otherwise is led back @both', async ({ page }) => {
+    test('a star that came out otherwise is led back', async ({ page }) => {
       await openApp(page)
       await button(page, 'Keep this as laid').click()
       await expect(page.getByTestId('moves')).toHaveText('It is as it was laid.')
@@ -75,9 +75,8 @@ for (const { name, width, height } of SCREENS) {
       await expect(page.getByTestId('route')).toHaveText(/^One line, /)
       await page.getByLabel(/^Fill/).selectOption('echo')
       await expect(page.getByText(/The widest place without a stitch is 2 in across/)).toBeVisible()
-      const download = page.waitForEvent('download')
-      await button(page, 'Save as a picture to scale').click()
-      expect((await download).suggestedFilename()).toMatch(/-quilting\.svg$/)
+      const picture = await saved(page, () => button(page, 'Save as a picture to scale').click())
+      expect(picture.name).toMatch(/-quilting\.svg$/)
     })
 
     test('alike units are pressed alike when asked, and the wish is undone', async ({ page }) => {

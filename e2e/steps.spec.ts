@@ -1,6 +1,6 @@
 /** The booklet on the screen: the steps with their pictures, the maker's own words, what becomes of them when the block changes, a photograph. */
 import { AxeBuilder } from '@axe-core/playwright'
-import { button, expect, kept, type Locator, openApp, openSheet, type Page, SCREENS, test } from './maker.ts'
+import { button, expect, kept, type Locator, openApp, openFile, openSheet, type Page, SCREENS, test } from './maker.ts'
 
 const booklet = (page: Page): Locator => page.getByRole('region', { name: 'Booklet' })
 const step = (page: Page, title: RegExp): Locator => booklet(page).getByRole('listitem', { name: title })
@@ -13,7 +13,7 @@ for (const { name, width, height } of SCREENS) {
     // By day on the desk, by night on the tablet: the colours are judged too.
     test.use({ viewport: { width, height }, colorScheme: width > 1000 ? 'light' : 'dark' })
 
-    test('the steps of the star are told and drawn @both', async ({ page }) => {
+    test('the steps of the star are told and drawn', async ({ page }) => {
       await openApp(page)
       await openSheet(page, 'Booklet')
       await expect(step(page, /Make four geese/)).toContainText('Press both seams toward the wings.')
@@ -60,13 +60,9 @@ test('a photograph is added to a step and taken away', async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Booklet')
   const layout = step(page, /Lay out the block/)
-  const chooser = page.waitForEvent('filechooser')
-  await layout.getByRole('button', { name: /^Add a photograph/ }).click()
-  await (await chooser).setFiles({ name: 'dot.png', mimeType: 'image/png', buffer: Buffer.from(DOT, 'base64') })
+  await openFile(page, () => layout.getByRole('button', { name: /^Add a photograph/ }).click(), 'dot.png', Buffer.from(DOT, 'base64'))
   await expect(layout.getByRole('img', { name: /^Your photograph/ })).toBeVisible()
-  const wrong = page.waitForEvent('filechooser')
-  await layout.getByRole('button', { name: /^Change the photograph/ }).click()
-  await (await wrong).setFiles({ name: 'words.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') })
+  await openFile(page, () => layout.getByRole('button', { name: /^Change the photograph/ }).click(), 'words.txt', 'no picture')
   await expect(page.getByText(/words.txt is no picture/)).toBeVisible()
   await layout.getByRole('button', { name: /^Take away the photograph/ }).click()
   await expect(layout.getByRole('img', { name: /^Your photograph/ })).toHaveCount(0)
