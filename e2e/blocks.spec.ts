@@ -485,7 +485,8 @@ test.describe('without a network', () => {
 })
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(`${colorScheme}, on a phone`, () => {
+  // Firefox's driver does not darken the page.
+  test.describe(`${colorScheme}, on a phone`, chromiumIf(colorScheme === 'dark'), () => {
     test.use({ viewport: { width: 360, height: 740 }, colorScheme, hasTouch: true })
 
     test('the blocks have no known barrier, and nothing is wider than the screen', async ({ page }) => {

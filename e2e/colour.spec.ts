@@ -248,7 +248,8 @@ test('alike patches are recoloured together', async ({ page }) => {
 })
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(colorScheme, () => {
+  // Firefox's driver does not darken the page.
+  test.describe(colorScheme, chromiumIf(colorScheme === 'dark'), () => {
     test.use({ colorScheme })
     test('the colour sheet and the unfolded fabric have no known barrier', async ({ page }) => {
       await openApp(page)

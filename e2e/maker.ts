@@ -8,10 +8,12 @@ export const SCREENS = [
   { name: 'on a tablet', width: 820, height: 1180 },
 ] as const
 
-/** Of a task that is not for the second engine: it needs touch or Chromium's own protocol, or would say the same again. Say beside it which. */
+/**
+ * Of a task that is not for the second engine: it needs a touch screen, the dark or less motion, which Firefox's driver cannot give, or Chromium's own
+ * protocol, or would say the same again. Say beside it which, but for a finger.
+ */
 export const CHROMIUM = { tag: '@chromium' }
-/** The same, of one hand among others: Firefox's driver has no touch screen. */
-export const chromiumIf = (touching: boolean) => (touching ? CHROMIUM : {})
+export const chromiumIf = (needed: boolean) => (needed ? CHROMIUM : {})
 
 export const test = base.extend<{ errors: string[] }>({
   context: async ({ context, browserName }, use) => {
