@@ -8,6 +8,7 @@ import { begin } from './state/save.ts'
 import { look } from './state/store.ts'
 import { beginWords, spoken } from './words/words.ts'
 import './style.css'
+import './tablet.css'
 
 await Promise.all([begin(), beginWords()])
 look({ language: spoken() })

@@ -21,7 +21,7 @@ export const reachOf = ({ coarse }: { readonly coarse: boolean }): { readonly ro
   coarse ? { round: 23, corner: 22 } : { round: 16, corner: 12 }
 
 /** Pixels: a box smaller than this has one corner to resize it by, the farthest from where it begins. */
-const ROOMY = { fine: 44, coarse: 96 }
+const ROOMY = { fine: 44, coarse: 88 }
 const CORNERS: readonly Corner[] = [
   [0, 0],
   [1, 0],
