@@ -32,3 +32,118 @@ test('the board and what is found about it are in sight together', async ({ page
   expect(await page.evaluate(() => window.scrollY)).toBe(0)
   await expect(button(page, 'Undo')).toBeInViewport()
 })
+
+/** From one cell to the next, and on; the last is left at once, as a quick hand does. */
+async function draw(page: Page, ...way: readonly Cell[]): Promise<void> {
+  const touch = await fingers(page)
+  const spots = await Promise.all(way.map((at) => pixels(page, at)))
+  await touch('touchStart', spots.slice(0, 1))
+  for (const [index, to] of spots.slice(1).entries()) {
+    const from = spots[index] as Spot
+    for (const part of [0.2, 0.4, 0.6, 0.8, 1]) await touch('touchMove', [{ x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part }])
+  }
+  await touch('touchEnd', [])
+}
+
+/** Fingers side by side come down one after the other, and are lifted. */
+async function tapWith(page: Page, count: number, at: Cell): Promise<void> {
+  const touch = await fingers(page)
+  const { x, y } = await pixels(page, at)
+  const all = Array.from({ length: count }, (_, index) => ({ x: x + index * 60, y: y + index * 10 }))
+  for (let down = 1; down <= count; down++) await touch('touchStart', all.slice(0, down))
+  await touch('touchEnd', [])
+}
+
+const cell = (page: Page, [x, y]: Cell) => page.locator(`#cell-${x}-${y}`)
+
+test('a star is laid from an empty grid in four presses and a run, and two fingers take steps back', async ({ page }) => {
+  await openApp(page)
+  await button(page, 'Blocks').tap()
+  await button(page, 'an empty grid').tap()
+  await expect(page.getByRole('application', { name: /New block/ })).toBeVisible()
+  await page.getByRole('combobox', { name: 'Repeat edits' }).selectOption('quarters')
+  await button(page, 'Square').tap()
+  await tap(page, [0.5, 0.5])
+  await button(page, 'Flying goose').tap()
+  await button(page, 'Turn it').tap()
+  await button(page, 'Turn it').tap()
+  // On the line between two cells: it lies over both.
+  await tap(page, [2, 0.5])
+  await expect(cell(page, [1, 0])).toContainText('goose')
+  await expect(cell(page, [2, 0])).toContainText('turned half round')
+  await expect(cell(page, [3, 2]), 'its image lies on the next side').toContainText('turned three quarters')
+  await button(page, 'Square').tap()
+  // The four cells in the middle are images of one another.
+  await draw(page, [1.5, 1.5], [2.5, 2.5])
+  await expect(page.getByTestId('sum')).toContainText('All 5 meetings of seams nest.')
+
+  await tapWith(page, 2, [0.6, 1])
+  await expect(cell(page, [1, 1])).not.toContainText('Square')
+  await tapWith(page, 3, [0.6, 1])
+  await expect(cell(page, [2, 2])).toContainText('Square')
+})
+
+test('a fabric is drawn over patches in one step; a quick hand is followed by a press at once', async ({ page }) => {
+  await openApp(page)
+  await button(page, 'Take Moss').tap()
+  await draw(page, [0.3, 0.5], [3.7, 0.5])
+  for (const x of [0, 3]) await expect(cell(page, [x, 0])).toContainText('Patch of Moss')
+  await expect(cell(page, [1, 0])).toContainText('Goose of Moss, Left wing of Moss, Right wing of Moss')
+  await button(page, 'Undo').tap()
+  for (const x of [0, 3]) await expect(cell(page, [x, 0])).toContainText('Patch of Linen white')
+  await expect(button(page, 'Undo')).toBeDisabled()
+})
+
+test('a turn follows the finger round the middle, and a handle under a pinch does nothing', async ({ page }) => {
+  await openApp(page)
+  await tap(page, [2, 0.35])
+  await expect(page.getByRole('heading', { name: 'Flying goose (goose-top)' })).toBeVisible()
+  const scale = Number(await board(page).getAttribute('data-scale'))
+  // The round handles stand above what is chosen.
+  const handle: Cell = [2 - 26 / scale, -42 / scale]
+  const touch = await fingers(page)
+  const [down, beside] = [await pixels(page, handle), await pixels(page, [3.5, 3.5])]
+  await touch('touchStart', [down])
+  await touch('touchStart', [down, beside])
+  await touch('touchMove', [down, { x: beside.x + 40, y: beside.y + 40 }])
+  await touch('touchEnd', [])
+  await expect(button(page, 'Undo')).toBeDisabled()
+  await button(page, 'Fit').tap()
+
+  await draw(page, handle, [3.3, 0.5], [2, 1.8])
+  await expect(cell(page, [1, 0])).toContainText('Flying goose goose-top, Goose')
+  await expect(cell(page, [2, 0])).toContainText('goose-top')
+  await tapWith(page, 2, [0.5, 2])
+  await expect(cell(page, [1, 0])).toContainText('turned half round')
+})
+
+test('a finger that scrolls the tray takes nothing up, and what is let go beside the board is not laid', async ({ page }) => {
+  await openApp(page)
+  const unit = await button(page, 'Hourglass').boundingBox()
+  const from = { x: (unit?.x ?? 0) + 40, y: (unit?.y ?? 0) + 40 }
+  const touch = await fingers(page)
+  await touch('touchStart', [from])
+  for (const far of [20, 60, 100]) await touch('touchMove', [{ x: from.x, y: from.y - far }])
+  await touch('touchEnd', [])
+  await expect(page.getByText('Put back', { exact: true })).toBeHidden()
+  await touch('touchStart', [from])
+  for (const far of [20, 40, 60]) await touch('touchMove', [{ x: from.x + far, y: from.y }])
+  await touch('touchEnd', [])
+  await expect(page.locator('.notice')).toHaveText('Let go beside the board: nothing is changed.')
+  await expect(button(page, 'Undo')).toBeDisabled()
+})
+
+test('units are added to what is chosen, and moved by halves of cells, without a keyboard', async ({ page }) => {
+  await openApp(page)
+  await button(page, 'Add to what is chosen').tap()
+  await tap(page, [0.5, 0.5])
+  await tap(page, [3.5, 0.5])
+  await expect(page.getByRole('heading', { name: '2 units' })).toBeVisible()
+  await button(page, 'Remove').tap()
+  await button(page, 'Add to what is chosen').tap()
+  await button(page, 'Halves of cells').tap()
+  await draw(page, [2, 0.35], [2.5, 0.35])
+  await expect(page.locator('.notice')).toHaveText('Moved.')
+  await expect(cell(page, [3, 0])).toContainText('goose-top')
+  await expect(cell(page, [1, 0])).toContainText('goose-top')
+})

@@ -2,8 +2,20 @@
 import { describe, expect, it } from 'vitest'
 import { boxOf } from '../../geometry/index.ts'
 import type { Block, Unit } from '../../geometry/index.ts'
-import { carried, chosenBy, followed, type Gesture, landed, pressed, resizing, type Scene, type Touch } from '../../web/canvas/hand.ts'
-import { runOf } from '../../web/canvas/newUnit.ts'
+import {
+  carried,
+  chosenBy,
+  followed,
+  type Gesture,
+  isCarried,
+  landed,
+  onHandle,
+  pressed,
+  resizing,
+  type Scene,
+  type Touch,
+} from '../../web/canvas/hand.ts'
+import { newUnit, roomOver, runOf } from '../../web/canvas/newUnit.ts'
 import type { Spot } from '../../web/canvas/shapes.ts'
 import { snapMove } from '../../web/canvas/snapping.ts'
 import { blockOf, square } from '../help.ts'
@@ -23,6 +35,8 @@ const sceneOf = (block: Block, more: Partial<Scene> = {}): Scene => ({
   chosen: [],
   tool: 'hand',
   taking: null,
+  turned: 0,
+  brush: null,
   scale: SCALE,
   pan: [0, 0],
   ...more,
@@ -102,15 +116,88 @@ describe('where a thing comes to lie', () => {
 
 describe('a unit from the tray', () => {
   it('comes to lie with its middle under the hand, on cells, halves, or in line', () => {
-    expect(landed('goose', [3.2, 5.4], false, sceneOf(block)).by).toEqual([2, 5])
-    expect(landed('square', [3.2, 6.1], true, sceneOf(block)).by).toEqual([2.5, 5.5])
-    expect(landed('square', [3.99, 6.5], false, sceneOf(block)).by, 'the middle of the block is within reach').toEqual([3.5, 6])
+    expect(landed('goose', 0, [3.2, 5.4], false, sceneOf(block)).by).toEqual([2, 5])
+    expect(landed('square', 0, [3.2, 6.1], true, sceneOf(block)).by).toEqual([2.5, 5.5])
+    expect(landed('square', 0, [3.99, 6.5], false, sceneOf(block)).by, 'the middle of the block is within reach').toEqual([3.5, 6])
+    expect(landed('goose', 1, [3.4, 5.1], false, sceneOf(block)).by, 'stood on end').toEqual([3, 4])
+  })
+
+  it('is pressed down where it has room over the spot, nearest to it', () => {
+    expect(roomOver(block, 'square', 0, [2.5, 0.5])).toEqual([2, 0])
+    expect(roomOver(block, 'goose', 0, [2.5, 0.5]), 'the cell to the right is taken').toEqual([1, 0])
+    expect(roomOver(block, 'goose', 0, [2, 2.5]), 'pressed on the line between two cells').toEqual([1, 2])
+    expect(roomOver(block, 'goose', 0, [2.5, 2.5]), 'its first cell under the hand').toEqual([2, 2])
+    expect(roomOver(block, 'goose', 1, [7.5, 2.9]), 'upright').toEqual([7, 2])
+    expect(roomOver(block, 'diamond', 0, [0.5, 0.5])).toBeNull()
+  })
+
+  it('lies as it was turned in the hand', () => {
+    expect(newUnit(block, 'goose', [0, 4], 1)).toMatchObject({ size: [1, 2], turn: 1 })
+    expect(newUnit(block, 'goose', [0, 4], 2)).toMatchObject({ size: [2, 1], turn: 2 })
+    expect(newUnit(block, 'goose', [0, 4])).not.toHaveProperty('turn')
+    expect(runOf(block, 'goose', [0, 2], [1, 5], 3).map((unit) => (unit.kind === 'polygon' ? null : unit.at))).toEqual([
+      [0, 2],
+      [1, 2],
+      [0, 4],
+      [1, 4],
+    ])
+  })
+})
+
+describe('a fabric in hand', () => {
+  const scene = sceneOf(block, { brush: 'b' })
+
+  it('is drawn over patches, each once, also where the hand is quick', () => {
+    expect(drag(scene, touch([0.5, 0.5]), touch([6.5, 0.5]), touch([0.5, 0.5]))).toMatchObject({
+      sort: 'pour',
+      fabric: 'b',
+      over: [
+        { unit: 's', name: 'patch' },
+        { unit: 't', name: 'patch' },
+        { unit: 'w', name: 'patch' },
+      ],
+    })
+  })
+
+  it('moves nothing; but Shift still takes units up', () => {
+    expect(drag(scene, touch([0.5, 0.5]), touch([0.5, 3])).sort).toBe('pour')
+    expect(drag(scene, touch([0.5, 0.5], { add: true }), touch([0.5, 3], { add: true })).sort).toBe('move')
+  })
+})
+
+describe('the round handles', () => {
+  const hold = (does: 'turn' | 'mirror', ...way: Spot[]): Gesture =>
+    way.reduce(
+      (gesture, at) => followed(gesture, touch(at, { by: 'touch' }), sceneOf(block)),
+      onHandle(does, touch([5, 3.6], { by: 'touch' }), ['g'], block) as Gesture,
+    )
+
+  it('mean one quarter while the finger rests, and as many as it goes round by', () => {
+    expect(hold('turn', [5.05, 3.62])).toMatchObject({ off: false })
+    expect(hold('turn', [5.9, 4.5])).toMatchObject({ off: true, quarters: 1 })
+    expect(hold('turn', [5.9, 4.5], [5, 5.4])).toMatchObject({ quarters: 2 })
+    expect(hold('turn', [4.1, 4.5])).toMatchObject({ quarters: 3 })
+    expect(hold('turn', [5.9, 4.5], [5, 3.7]), 'back where it was').toMatchObject({ off: true, quarters: 0 })
+    expect(hold('turn', [5.9, 4.5], [5.02, 4.52]), 'over the middle nothing spins').toMatchObject({ quarters: 1 })
+  })
+
+  it('let the mirror alone once the hand has left it', () => {
+    expect(hold('mirror', [5.1, 3.7])).toMatchObject({ off: false })
+    expect(hold('mirror', [5.1, 5])).toMatchObject({ off: true })
+  })
+})
+
+describe('a press that becomes a drag', () => {
+  it('goes farther for a finger, which rolls, than for a mouse', () => {
+    expect(isCarried(touch([1, 1]), touch([1.07, 1]))).toBe(true)
+    expect(isCarried(touch([1, 1], { by: 'touch' }), touch([1.07, 1]))).toBe(false)
+    expect(isCarried(touch([1, 1], { by: 'touch' }), touch([1.12, 1]))).toBe(true)
   })
 })
 
 describe('resizing', () => {
   const resize = (ids: string[], corner: [0 | 1, 0 | 1], to: Touch): Gesture =>
-    followed(resizing(ids, corner, block) as Gesture, to, sceneOf(block, { chosen: ids }))
+    followed(resizing(ids, corner, block, touch([-9, -9])) as Gesture, to, sceneOf(block, { chosen: ids }))
 
   it('keeps the corner across, and snaps the other to cells', () => {
     expect(resize(['s'], [1, 1], touch([2.2, 2.9]))).toMatchObject({ to: { at: [0, 0], size: [2, 3] }, fits: true })
@@ -120,6 +207,13 @@ describe('resizing', () => {
   it('keeps a goose twice as wide as high, and nothing smaller than a cell', () => {
     expect(resize(['g'], [1, 1], touch([7.9, 5.1]))).toMatchObject({ to: { at: [4, 4], size: [4, 2] } })
     expect(resize(['w'], [1, 1], touch([1, 0]))).toMatchObject({ to: { at: [6, 0], size: [1, 1] } })
+  })
+
+  it('begins when the corner is drawn away, not when it is pressed', () => {
+    const held = resizing(['s'], [1, 1], block, touch([1.1, 1.1])) as Gesture
+    expect(held).toMatchObject({ drawn: false })
+    expect(followed(held, touch([1.12, 1.11]), sceneOf(block))).toMatchObject({ drawn: false, to: { size: [1, 1] } })
+    expect(followed(held, touch([2.1, 1.1]), sceneOf(block))).toMatchObject({ drawn: true, to: { size: [2, 1] } })
   })
 
   it('sees that it has no room', () => {

@@ -20,27 +20,59 @@ import {
   resizeUnits,
   swapUnits,
   toFile,
+  type Turn,
   type Unit,
 } from '../../geometry/index.ts'
 import { patchName } from '../panels/words.ts'
 import { outcome } from '../state/outcome.ts'
 import { repeating } from '../state/repeating.ts'
-import { look, now, tryOut, useStore, useTold } from '../state/store.ts'
+import { look, now, redo, tryOut, undo, useStore, useTold } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
-import { layRun, moveTo, placeAt, pourAt, replaceWith, resizeTo, sayNoSwap, swap, mirrorChosen, turnChosen } from './actions.ts'
+import {
+  layFabric,
+  layRun,
+  mirrorChosen,
+  moveTo,
+  placeAt,
+  pourAt,
+  pourOver,
+  pressDown,
+  quartersOf,
+  replaceWith,
+  resizeTo,
+  sayNoSwap,
+  swap,
+  turnBy,
+  withoutImages,
+} from './actions.ts'
 import { BoardStrip, Arranging, InHand } from './BoardTools.tsx'
 import { cellId, Cells } from './Cells.tsx'
 import { hearClipboard } from './clipboard.ts'
 import { clothPainting } from './cloth.ts'
 import { addCorner } from './drawing.ts'
 import { fits, getReady, pieceAt, unitById, unitsById } from './find.ts'
-import { CARRY, dropWith, type Held as HeldThing, useHeld } from './gestures.ts'
-import { aroundOf, carried, chosenBy, followed, type Gesture, landed, pressed, resizing, type Scene, scaling, type Touch } from './hand.ts'
+import { another, lifted, pinched, pinchOf, viewOf } from './fingers.ts'
+import { dropWith, type Held as HeldThing, useHeld } from './gestures.ts'
+import {
+  aroundOf,
+  carried,
+  chosenBy,
+  followed,
+  type Gesture,
+  isCarried,
+  landed,
+  onHandle,
+  pressed,
+  resizing,
+  type Scene,
+  scaling,
+  type Touch,
+} from './hand.ts'
 import { type Carry, carryOf, drawHeld, type Ghost, handlesOf, reachOf } from './held.ts'
 import { keyed } from './keys.ts'
 import { newUnit, sizeOfKind, type TrayKind } from './newUnit.ts'
 import { drawMarks, meetingsIndex } from './numbers.ts'
-import { type Frame, frameOf } from './place.ts'
+import { FINGER_MARGINS, type Frame, frameOf } from './place.ts'
 import { usePrints } from './prints.ts'
 import { around, bordersAround, linesOf, number, piecesOfUnit, rectOf, type Spot, spot, tiedTo } from './shapes.ts'
 import { type Guide, snapPoint } from './snapping.ts'
@@ -58,6 +90,8 @@ import { useSheets } from './views/useSheets.ts'
 /** Milliseconds of rest before what a press asks is made ready. */
 const READY = 100
 const [LEAST_ZOOM, MOST_ZOOM] = [0.3, 24]
+/** What a device can be touched with does not change while the page is open; what touches it may, and the block must not move then. */
+const margins = window.matchMedia('(any-pointer: coarse)').matches ? FINGER_MARGINS : undefined
 const NO_CELLS: Layered['cells'] = []
 
 export function Board() {
@@ -69,6 +103,8 @@ export function Board() {
   const [coarse, setCoarse] = useState(() => window.matchMedia('(pointer: coarse)').matches)
   const [hover, setHover] = useState<Touch | null>(null)
   const pointers = useRef(new Map<number, Spot>())
+  /** When the first finger came down. */
+  const since = useRef(0)
   const space = useRef(false)
   const canvas = useRef<HTMLDivElement>(null)
   const sheets = useRef<Sheets | null>(null)
@@ -90,12 +126,21 @@ export function Board() {
     [block.grid.columns, block.grid.rows, borders],
   )
   const frame = useMemo(
-    () => frameOf(extent, size[0], size[1], view.zoom, view.pan, view.look === 'wrong'),
+    () => frameOf(extent, size[0], size[1], view.zoom, view.pan, view.look === 'wrong', margins),
     [extent, size, view.zoom, view.pan, view.look],
   )
   const rects = useMemo(() => unitsById(block, view.chosen).map(rectOf), [block, view.chosen])
   const handles = gesture === null && preview === null && view.tool === 'hand' ? handlesOf(frame, around(rects), coarse) : null
-  const scene: Scene = { block, chosen: view.chosen, tool: view.tool, taking: view.taking as TrayKind | null, scale: frame.scale, pan: view.pan }
+  const scene: Scene = {
+    block,
+    chosen: view.chosen,
+    tool: view.tool,
+    taking: view.taking as TrayKind | null,
+    turned: view.turned,
+    brush: view.brush,
+    scale: frame.scale,
+    pan: view.pan,
+  }
   const faults = useOutlines(report, block.grid.columns, block.grid.rows)
   const deep = useStore((state) => state.deep)
   const stitching = useStore((state) => state.stitching)
@@ -137,8 +182,14 @@ export function Board() {
       zoom.current([event.clientX - box.left, event.clientY - box.top], Math.exp(-event.deltaY * (event.ctrlKey ? 0.01 : 0.0016)))
     }
     element.addEventListener('wheel', wheel, { passive: false })
+    // The board alone follows a finger: else some browsers take its lifting for a throw, and the next press anywhere for stopping it.
+    const still = (event: TouchEvent): void => {
+      if (event.cancelable) event.preventDefault()
+    }
+    element.addEventListener('touchmove', still, { passive: false })
     return () => {
       watch.disconnect()
+      element.removeEventListener('touchmove', still)
       element.removeEventListener('wheel', wheel)
     }
   }, [])
@@ -164,19 +215,23 @@ export function Board() {
       if (box === undefined || thing.x < box.left || thing.x > box.right || thing.y < box.top || thing.y > box.bottom) return false
       const over = replacedBy(thing)
       if (thing.sort === 'unit' && over !== null) replaceWith(thing.kind, [over.id])
-      else if (thing.sort === 'unit') placeAt(thing.kind, landed(thing.kind, under(thing), thing.half, scene).by)
+      else if (thing.sort === 'unit')
+        placeAt(thing.kind, landed(thing.kind, turnOf(thing.kind), under(thing), thing.half, scene).by, turnOf(thing.kind))
       else pourAt(thing.fabric, under(thing))
       return true
     })
   })
+
+  /** As it was turned in the hand; another comes off the tray as it is. */
+  const turnOf = (kind: TrayKind): Turn => (kind === view.taking ? view.turned : 0)
 
   const touchOf = (event: PointerEvent): Touch => {
     const spotAt = at(event)
     return {
       at: spotAt,
       cells: frame.toCells(...spotAt),
-      half: event.altKey,
-      add: event.shiftKey || event.ctrlKey || event.metaKey,
+      half: event.altKey || view.halves,
+      add: event.shiftKey || event.ctrlKey || event.metaKey || view.adding,
       by: event.pointerType,
     }
   }
@@ -187,38 +242,30 @@ export function Board() {
     setCoarse(touch.by === 'touch')
     pointers.current.set(event.pointerId, touch.at)
     place.current?.setPointerCapture(event.pointerId)
-    if (pointers.current.size === 2) return setGesture(pinchOf([...pointers.current.values()] as [Spot, Spot]))
+    if (pointers.current.size === 1) since.current = event.timeStamp
+    if (pointers.current.size === 2) {
+      const begun = gesture !== null && gesture.sort !== 'press' && gesture.sort !== 'handle'
+      return setGesture(pinchOf(firstTwo(), begun ? null : since.current, view.zoom, view.pan))
+    }
+    if (pointers.current.size > 2) return setGesture(gesture?.sort === 'pinch' ? another(gesture) : null)
     if (event.button === 1 || space.current) return setGesture({ sort: 'pan', from: touch.at, pan: view.pan })
     if (event.button !== 0) return
     if (handles !== null && pressHandle(touch)) return
-    const meeting = meetings && view.brush === null && view.tool === 'hand' ? meetingAt(touch.at) : -1
-    if (meeting >= 0)
-      return look({
-        finding: `meeting ${meeting}`,
-        sought: `meeting ${meeting}`,
-        sheet: 'findings',
-        notice: t('The meeting is shown among the findings.'),
-      })
     setGesture(pressed(touch, scene))
   }
 
-  const pinchOf = ([one, other]: readonly [Spot, Spot]): Gesture => ({
-    sort: 'pinch',
-    apart: Math.hypot(one[0] - other[0], one[1] - other[1]),
-    middle: [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2],
-    zoom: view.zoom,
-    pan: view.pan,
-  })
+  const firstTwo = (): [Spot, Spot] => [...pointers.current.values()].slice(0, 2) as [Spot, Spot]
 
-  function pressHandle({ at: from }: Touch): boolean {
+  function pressHandle(touch: Touch): boolean {
     if (handles === null) return false
+    const from = touch.at
     const reach = reachOf(handles)
     const near = (spotAt: Spot, within: number): boolean => Math.hypot(spotAt[0] - from[0], spotAt[1] - from[1]) <= within
-    if (near(handles.turn, reach.round)) turnChosen()
-    else if (near(handles.mirror, reach.round)) mirrorChosen()
+    const does = near(handles.turn, reach.round) ? 'turn' : near(handles.mirror, reach.round) ? 'mirror' : null
+    if (does !== null) setGesture(onHandle(does, touch, view.chosen, block))
     else {
       const corner = handles.corners.find((one) => near(one.at, reach.corner))
-      const started = corner === undefined ? null : resizing(view.chosen, corner.corner, block)
+      const started = corner === undefined ? null : resizing(view.chosen, corner.corner, block, touch)
       if (started === null) return false
       setGesture(started)
     }
@@ -230,26 +277,17 @@ export function Board() {
     if (pointers.current.has(event.pointerId)) pointers.current.set(event.pointerId, touch.at)
     if (view.tool === 'patch') setHover(touch)
     if (gesture === null) return
-    if (gesture.sort === 'pinch') return pinch(gesture)
+    if (gesture.sort === 'pinch') {
+      const next = pinched(gesture, firstTwo())
+      if (next !== gesture) setGesture(next)
+      return look(viewOf(next, firstTwo(), [size[0] / 2, size[1] / 2], [LEAST_ZOOM, MOST_ZOOM]))
+    }
     if (gesture.sort === 'pan') return look({ pan: [gesture.pan[0] + touch.at[0] - gesture.from[0], gesture.pan[1] + touch.at[1] - gesture.from[1]] })
     if (gesture.sort !== 'press') return setGesture(followed(gesture, touch, scene))
-    if (Math.hypot(touch.at[0] - gesture.from.at[0], touch.at[1] - gesture.from.at[1]) <= CARRY) return
+    if (!isCarried(gesture.from, touch)) return
     const begun = carried(gesture, touch, scene)
     if (begun.sort === 'move') look({ chosen: begun.ids, patch: null })
     setGesture(begun)
-  }
-
-  function pinch(gesture: Extract<Gesture, { sort: 'pinch' }>): void {
-    const [one, other] = [...pointers.current.values()]
-    if (one === undefined || other === undefined) return
-    const middle: Spot = [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2]
-    const zoom = Math.min(
-      MOST_ZOOM,
-      Math.max(LEAST_ZOOM, gesture.zoom * (Math.hypot(one[0] - other[0], one[1] - other[1]) / Math.max(1, gesture.apart))),
-    )
-    const grown = zoom / gesture.zoom
-    const kept = (axis: 0 | 1): number => middle[axis] - size[axis] / 2 - (gesture.middle[axis] - size[axis] / 2 - gesture.pan[axis]) * grown
-    look({ zoom, pan: [kept(0), kept(1)] })
   }
 
   function release(event: PointerEvent<HTMLDivElement>): void {
@@ -257,9 +295,16 @@ export function Board() {
     const done = gesture
     setGesture(null)
     if (done === null || event.type === 'pointercancel') return
+    if (done.sort === 'pinch') {
+      const meant = lifted(done, event.timeStamp)
+      if (meant !== null) (meant === 'undo' ? undo : redo)()
+      return
+    }
     if (done.sort === 'press') tap(done)
     else if (done.sort === 'move') dropMoved(done)
-    else if (done.sort === 'resize') resizeTo(done.ids, done.to)
+    else if (done.sort === 'resize') dropCorner(done)
+    else if (done.sort === 'handle') letGoOfHandle(done)
+    else if (done.sort === 'pour') layFabric(done.fabric, done.over)
     else if (done.sort === 'run') layRun(done.units)
     else if (done.sort === 'box' || done.sort === 'round') choose(chosenBy(done, scene))
   }
@@ -270,14 +315,30 @@ export function Board() {
     else sayNoSwap()
   }
 
+  /** A corner that has not been drawn away was pressed for what lies under it. */
+  function dropCorner({ ids, to, drawn, from }: Extract<Gesture, { sort: 'resize' }>): void {
+    if (drawn) resizeTo(ids, to)
+    else tap(pressed(from, scene) as Extract<Gesture, { sort: 'press' }>)
+  }
+
+  function letGoOfHandle({ does, ids, off, quarters }: Extract<Gesture, { sort: 'handle' }>): void {
+    if (does === 'turn') turnBy(ids, off ? quarters : 1)
+    else if (!off) mirrorChosen()
+  }
+
   const choose = (chosen: readonly string[]): void =>
     look({ chosen, patch: null, notice: tn(chosen.length, 'One unit is chosen.', '{n} units are chosen.') })
 
   function tap({ unit, name, from }: Extract<Gesture, { sort: 'press' }>): void {
     if (view.tool === 'patch') return addCorner(cornerAt(from))
     if (view.brush !== null && !from.add) return pourAt(view.brush, from.cells)
+    const meeting = meetings && view.tool === 'hand' ? meetingAt(from.at) : -1
+    if (meeting >= 0) {
+      const finding = `meeting ${meeting}`
+      return look({ finding, sought: finding, sheet: 'findings', notice: t('The meeting is shown among the findings.') })
+    }
     if (unit === null || name === null) {
-      if (view.taking !== null) return void placeAt(view.taking as TrayKind, [Math.floor(from.cells[0]), Math.floor(from.cells[1])])
+      if (view.taking !== null) return void pressDown(view.taking as TrayKind, from.cells)
       return look({ chosen: from.add ? view.chosen : [], patch: null })
     }
     const { add } = from
@@ -303,7 +364,8 @@ export function Board() {
 
   const fromTray = trayUnit()
   /** What is moved or laid, made into paths once for each gesture. */
-  const movedIds = gesture?.sort === 'move' ? gesture.ids : null
+  const turning = gesture?.sort === 'handle' && gesture.off && gesture.quarters !== 0 ? gesture : null
+  const movedIds = gesture?.sort === 'move' ? gesture.ids : (turning?.ids ?? null)
   const movedCarry = useMemo(
     () => (movedIds === null ? null : carryOf(unitsById(block, movedIds).flatMap((unit) => piecesOfUnit(unit)))),
     [block, movedIds],
@@ -313,7 +375,9 @@ export function Board() {
   function tried(): Edit | null {
     if (gesture?.sort === 'move')
       return gesture.swap === null ? moveUnits(gesture.ids, ...gesture.snapped.by) : swapUnits(gesture.ids[0] ?? '', gesture.swap)
-    if (gesture?.sort === 'run') return placeUnits(gesture.units)
+    if (gesture?.sort === 'run') return placeUnits(withoutImages(gesture.units))
+    if (gesture?.sort === 'pour') return pourOver(gesture.fabric, gesture.over)
+    if (turning !== null) return quartersOf(turning.ids, turning.quarters)
     if (gesture?.sort === 'resize') return resizeUnits(gesture.ids, gesture.to)
     return fromTray === null || fromTray.over ? null : placeUnit(fromTray.unit)
   }
@@ -323,13 +387,23 @@ export function Board() {
     if (held?.sort !== 'unit') return null
     const over = replacedBy(held)
     if (over !== null) return { unit: newUnit(block, held.kind, over.kind === 'polygon' ? [0, 0] : over.at), over: true, guides: [] }
-    const { by, guides } = landed(held.kind, under(held), held.half, scene)
-    return { unit: newUnit(block, held.kind, by), over: false, guides }
+    const { by, guides } = landed(held.kind, turnOf(held.kind), under(held), held.half, scene)
+    return { unit: newUnit(block, held.kind, by, turnOf(held.kind)), over: false, guides }
   }
 
   function ghosts(): readonly Ghost[] {
     if (gesture?.sort === 'move' && movedCarry !== null) return movedGhosts(gesture, movedCarry)
-    if (gesture?.sort === 'run') return [{ carry: carryOf(gesture.units.flatMap((unit) => piecesOfUnit(unit))), by: [0, 0], fits: true }]
+    if (gesture?.sort === 'run')
+      return [{ carry: carryOf(withoutImages(gesture.units).flatMap((unit) => piecesOfUnit(unit))), by: [0, 0], fits: true }]
+    if (turning !== null) {
+      const units = unitsById(outcome(block, quartersOf(turning.ids, turning.quarters)), turning.ids)
+      const free = fits(block, units.map(rectOf), new Set(turning.ids), units)
+      return [{ carry: carryOf(units.flatMap((unit) => piecesOfUnit(unit))), by: [0, 0], fits: free }]
+    }
+    if (gesture?.sort === 'pour') {
+      const poured = gesture.over.flatMap(({ unit, name }) => piecesOfUnit(unitById(block, unit) as Unit).filter((piece) => piece.name === name))
+      return [{ carry: carryOf(poured.map((piece) => ({ ...piece, fabric: gesture.fabric }))), by: [0, 0], fits: true }]
+    }
     if (gesture?.sort === 'resize') {
       const scaled = scaling(gesture.box, gesture.to)
       const pieces = unitsById(block, gesture.ids).flatMap((unit) => piecesOfUnit(unit))
@@ -412,7 +486,7 @@ export function Board() {
     const images = imagesOfTried(block, tried(), view.repeat)
     const held = {
       block,
-      chosen: gesture?.sort === 'move' || gesture?.sort === 'resize' ? [] : rects,
+      chosen: gesture?.sort === 'move' || gesture?.sort === 'resize' || turning !== null ? [] : rects,
       handles,
       ghosts: [...images.ghosts, ...ghosts()],
       left: [...(movedCarry === null ? [] : [movedCarry]), ...images.left],
@@ -433,40 +507,40 @@ export function Board() {
   })
 
   return (
-    <>
-      <div className="bench">
-        <BoardStrip />
+    <div className="bench">
+      <BoardStrip />
+      <div className="overboard">
         <Arranging />
         <InHand />
-        <div
-          ref={place}
-          className={view.tool === 'patch' ? 'board drawing' : 'board'}
-          role="application"
-          aria-label={t('Board: {block}, {columns} by {rows} cells', { block: block.name, columns: block.grid.columns, rows: block.grid.rows })}
-          aria-describedby="keys"
-          aria-activedescendant={cellId(view.cursor)}
-          // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed below it
-          tabIndex={0}
-          onPointerDown={press}
-          onPointerMove={move}
-          onPointerUp={release}
-          onPointerCancel={release}
-          onPointerLeave={() => setHover(null)}
-          onKeyDown={key}
-          onKeyUp={(event) => {
-            if (event.key === ' ') space.current = false
-          }}
-          onFocus={() => setFocused(true)}
-          onBlur={() => setFocused(false)}
-          data-folded={folds !== null}
-          data-scale={frame.scale}
-          data-origin={frame.toPixels(0, 0).join(',')}
-        >
-          <div ref={canvas} />
-          <Cells block={block} cursor={view.cursor} chosen={view.chosen} />
-        </div>
       </div>
-    </>
+      <div
+        ref={place}
+        className={view.tool === 'patch' ? 'board drawing' : 'board'}
+        role="application"
+        aria-label={t('Board: {block}, {columns} by {rows} cells', { block: block.name, columns: block.grid.columns, rows: block.grid.rows })}
+        aria-describedby="keys"
+        aria-activedescendant={cellId(view.cursor)}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed below it
+        tabIndex={0}
+        onPointerDown={press}
+        onPointerMove={move}
+        onPointerUp={release}
+        onPointerCancel={release}
+        onPointerLeave={() => setHover(null)}
+        onKeyDown={key}
+        onKeyUp={(event) => {
+          if (event.key === ' ') space.current = false
+        }}
+        onFocus={() => setFocused(true)}
+        onBlur={() => setFocused(false)}
+        data-folded={folds !== null}
+        data-scale={frame.scale}
+        data-origin={frame.toPixels(0, 0).join(',')}
+      >
+        <div ref={canvas} />
+        <Cells block={block} cursor={view.cursor} chosen={view.chosen} />
+      </div>
+    </div>
   )
 }
 

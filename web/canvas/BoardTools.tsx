@@ -1,11 +1,13 @@
 /** Beside the board: how a drag is meant, how edits repeat, and what is done to several units at once. */
 import { type KeyboardEvent, memo, type ReactNode, useEffect, useRef } from 'react'
 import { REPEATS, type Repeat, type Side } from '../../geometry/index.ts'
+import { Picture } from '../panels/Tray.tsx'
 import { KIND_NAMES } from '../panels/words.ts'
 import { look, useStore } from '../state/store.ts'
 import { said, t } from '../words/words.ts'
-import { alignChosen, repeatBy, replaceChosen, spreadChosen } from './actions.ts'
+import { addToChosen, alignChosen, repeatBy, replaceChosen, spreadChosen, stepByHalves, turnInHand } from './actions.ts'
 import { copyByButton, pasteByButton } from './clipboard.ts'
+import type { TrayKind } from './newUnit.ts'
 import { takeTool, TOOLS } from './tools.ts'
 import './board.css'
 
@@ -30,6 +32,8 @@ const SIDES: readonly (readonly [Side, string, string])[] = [
 export const BoardStrip = memo(function BoardStrip() {
   const tool = useStore(({ view }) => view.tool)
   const count = useStore(({ view }) => view.chosen.length)
+  const halves = useStore(({ view }) => view.halves)
+  const adding = useStore(({ view }) => view.adding)
   return (
     <Bar upright name={t('Tools')}>
       <fieldset>
@@ -37,6 +41,11 @@ export const BoardStrip = memo(function BoardStrip() {
         {TOOLS.map(({ tool: one, name, sign }) => (
           <Tool key={one} name={t(name)} sign={sign} pressed={tool === one} act={() => takeTool(one)} />
         ))}
+      </fieldset>
+      <fieldset>
+        <legend className="unseen">{t('While pressing and dragging')}</legend>
+        <Tool name={t('Add to what is chosen')} sign="M-8 -8H1V1H-8ZM4 -1H8V8H-1V4M-3.5 -6V-1M-6 -3.5H-1" pressed={adding} act={addToChosen} />
+        <Tool name={t('Halves of cells')} sign="M-8 -8H8V8H-8ZM0 -8V-5M0 -2V2M0 5V8" pressed={halves} act={stepByHalves} />
       </fieldset>
       <fieldset>
         <legend className="unseen">{t('Carry')}</legend>
@@ -137,14 +146,21 @@ export function Repeats() {
 /** What was taken from the tray stays in hand until it is put back. */
 export const InHand = memo(function InHand() {
   const taking = useStore(({ view }) => view.taking)
+  const turned = useStore(({ view }) => view.turned)
+  const count = useStore(({ view }) => view.chosen.length)
+  const block = useStore(({ history }) => history.block)
   if (taking === null) return null
   return (
     <div className="inhand">
+      <Picture block={block} kind={taking as TrayKind} turn={turned} />
       <span>{t('In hand: {unit}', { unit: t(KIND_NAMES[taking]) })}</span>
-      <button type="button" onClick={replaceChosen}>
+      <button type="button" onClick={turnInHand}>
+        {t('Turn it')}
+      </button>
+      <button type="button" disabled={count === 0} onClick={replaceChosen}>
         {t('Put in place of the chosen')}
       </button>
-      <button type="button" onClick={() => look({ taking: null, notice: t('The unit is put back.') })}>
+      <button type="button" onClick={() => look({ taking: null, turned: 0, notice: t('The unit is put back.') })}>
         {t('Put back')}
       </button>
     </div>

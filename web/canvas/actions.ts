@@ -22,7 +22,6 @@ import {
   replaceKind,
   type Repeat,
   resizeUnits,
-  setTurn,
   type Side,
   spreadUnits,
   swapUnits,
@@ -36,7 +35,8 @@ import { edit, look, now } from '../state/store.ts'
 import { outcome } from '../state/outcome.ts'
 import { repeating } from '../state/repeating.ts'
 import { said, t, tn } from '../words/words.ts'
-import { newUnit, type TrayKind } from './newUnit.ts'
+import type { Patch } from './hand.ts'
+import { newUnit, roomOver, type TrayKind } from './newUnit.ts'
 import { fits, pieceAt, unitById, unitsById } from './find.ts'
 import { around, rectOf, type Spot } from './shapes.ts'
 
@@ -84,29 +84,31 @@ function isExact(before: Block, after: Block): boolean {
   return fresh(before, after).every(round) || checkBlock(after).ok
 }
 
-export const turnChosen = (): void =>
-  some((ids) => {
-    edit(turnUnits(ids))
-    look({ notice: t('Turned a quarter clockwise.') })
-  })
+/** By quarters clockwise: half a turn keeps a long unit in its cells. */
+export const quartersOf = (ids: readonly string[], quarters: Turn): Edit => ({
+  name: ids.length === 1 ? 'turn a unit' : quarters === 2 ? 'turn units half round' : 'turn units',
+  change: (draft) => {
+    for (let quarter = 0; quarter < quarters; quarter++) turnUnits(ids).change(draft)
+  },
+})
 
-/** Half a turn keeps a long unit in its cells. */
+const TURNED: Readonly<Record<Turn, string>> = {
+  0: said('It lies as before.'),
+  1: said('Turned a quarter clockwise.'),
+  2: said('Turned half round.'),
+  3: said('Turned a quarter back.'),
+}
+
+export function turnBy(ids: readonly string[], quarters: Turn): void {
+  if (quarters !== 0) edit(quartersOf(ids, quarters))
+  look({ notice: t(TURNED[quarters]) })
+}
+
+export const turnChosen = (): void => some((ids) => turnBy(ids, 1))
+
 export const halfTurnChosen = (): void =>
   some((ids) => {
-    const [only] = ids
-    const unit = only === undefined ? undefined : unitById(block(), only)
-    if (ids.length === 1 && unit !== undefined && unit.kind !== 'polygon')
-      edit(setTurn(unit.id, (((unit.turn ?? 0) + 2) % 4) as Turn, unit.mirror === true))
-    else {
-      edit({
-        name: 'turn units half round',
-        change: (draft) => {
-          turnUnits(ids).change(draft)
-          turnUnits(ids).change(draft)
-        },
-      })
-    }
-    look({ notice: t('Turned half round.') })
+    turnBy(ids, 2)
   })
 
 export const mirrorChosen = (): void =>
@@ -250,16 +252,42 @@ export function freePlace(units: readonly Unit[]): Spot | null {
   )
 }
 
-export function placeAt(kind: TrayKind, at: FilePoint): boolean {
-  const unit = newUnit(block(), kind, at)
+/** On whole cells over a spot, where there is room; where there is none it is said. */
+export const pressDown = (kind: TrayKind, at: Spot): boolean =>
+  placeAt(kind, roomOver(block(), kind, now().view.turned, at) ?? [Math.floor(at[0]), Math.floor(at[1])])
+
+export function turnInHand(): void {
+  look({ turned: ((now().view.turned + 1) % 4) as Turn, notice: t('Turned a quarter clockwise in your hand.') })
+}
+
+export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = now().view.turned): boolean {
+  const unit = newUnit(block(), kind, at, turn)
   const laid = attempt(placeUnit(unit), t('Placed.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
   if (laid) look({ chosen: [unit.id], patch: null })
   return laid
 }
 
-export function layRun(units: readonly Unit[]): void {
+export function layRun(run: readonly Unit[]): void {
+  const units = withoutImages(run)
   if (units.length === 0) look({ notice: t('There is no free cell for it there.') })
   else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units laid.'))) look({ chosen: units.map(({ id }) => id), patch: null })
+}
+
+/** More units than this are laid as they are, and it is said if an image has no room. */
+const MOST_PAIRED = 400
+
+/** While edits repeat, a run may lie over its own images: of each set of images the first is laid, the rest follow from it. */
+export function withoutImages(run: readonly Unit[]): readonly Unit[] {
+  const { repeat } = now().view
+  if (repeat === 'off' || run.length > MOST_PAIRED) return run
+  let all = block()
+  return run.filter((unit) => {
+    if (!fits(all, [rectOf(unit)], new Set())) return false
+    const next = outcome(all, repeating(all, placeUnit(unit), repeat))
+    if (!hasRoom(all, next)) return true
+    all = next
+    return true
+  })
 }
 
 export function pourAt(fabric: string, at: Spot): void {
@@ -270,6 +298,30 @@ export function pourAt(fabric: string, at: Spot): void {
   }
   edit(recolourPatch(piece.unit, piece.name, fabric))
   look({ notice: t('Recoloured to {fabric}.', { fabric: block().fabrics.find(({ id }) => id === fabric)?.name ?? fabric }) })
+}
+
+/** All patches that the fabric was drawn over, in one step. */
+export const pourOver = (fabric: string, over: readonly Patch[]): Edit => ({
+  name: over.length === 1 ? 'recolour a patch' : 'recolour patches',
+  change: (draft) => {
+    for (const { unit, name } of over) recolourPatch(unit, name, fabric).change(draft)
+  },
+})
+
+export function layFabric(fabric: string, over: readonly Patch[]): void {
+  edit(pourOver(fabric, over))
+  const name = block().fabrics.find(({ id }) => id === fabric)?.name ?? fabric
+  look({ notice: tn(over.length, 'Recoloured to {fabric}.', '{n} patches recoloured to {fabric}.', { fabric: name }) })
+}
+
+export function stepByHalves(): void {
+  const halves = !now().view.halves
+  look({ halves, notice: halves ? t('What is moved goes by half a cell.') : t('What is moved goes by whole cells.') })
+}
+
+export function addToChosen(): void {
+  const adding = !now().view.adding
+  look({ adding, notice: adding ? t('Each unit you press is chosen too; press it again to let it go.') : t('A press chooses one unit.') })
 }
 
 export function repeatBy(repeat: Repeat): void {

@@ -3,8 +3,9 @@
  */
 import { useSyncExternalStore } from 'react'
 import { KIND_NAMES } from '../panels/words.ts'
-import { look } from '../state/store.ts'
+import { look, now } from '../state/store.ts'
 import { t } from '../words/words.ts'
+import { CARRY } from './fingers.ts'
 import type { TrayKind } from './newUnit.ts'
 
 export type Held =
@@ -35,9 +36,6 @@ export function dropWith(dropper: Dropper): void {
   drop = dropper
 }
 
-/** Pixels before a press becomes a carry. */
-export const CARRY = 5
-
 interface Press {
   readonly clientX: number
   readonly clientY: number
@@ -56,9 +54,10 @@ function carry(press: Press, what: (at: PointerEvent) => Held): void {
     if (event.pointerId !== press.pointerId) return
     finish()
     if (!carried || event.type !== 'pointerup') return
+    const thing = what(event)
     // What was dragged to the board is laid down: the hand is empty again.
-    look({ taking: null })
-    drop(what(event))
+    if (thing.sort === 'unit') look({ taking: null })
+    if (!drop(thing)) look({ notice: t('Let go beside the board: nothing is changed.') })
   }
   const letGo = (event: KeyboardEvent): void => {
     if (event.key === 'Escape') finish()
@@ -76,9 +75,16 @@ function carry(press: Press, what: (at: PointerEvent) => Held): void {
   window.addEventListener('keydown', letGo)
 }
 
+/** A unit is pressed in the tray: it may be dragged off, or stay where it is while a finger scrolls. */
 export function startPlacing(kind: TrayKind, press: Press): void {
-  look({ taking: kind, notice: t('{unit} is in your hand: press a free cell of the board to lay it.', { unit: t(KIND_NAMES[kind]) }) })
-  carry(press, ({ clientX, clientY, altKey }) => ({ sort: 'unit', kind, x: clientX, y: clientY, half: altKey }))
+  carry(press, ({ clientX, clientY, altKey }) => ({ sort: 'unit', kind, x: clientX, y: clientY, half: altKey || now().view.halves }))
+}
+
+/** Taken in hand, to be laid as often as one likes; as it was turned, if it was in hand before. */
+export function takeInHand(kind: TrayKind): void {
+  const { taking, turned } = now().view
+  const notice = t('{unit} is in your hand: press a free cell of the board, or drag over cells to fill them.', { unit: t(KIND_NAMES[kind]) })
+  look({ taking: kind, turned: taking === kind ? turned : 0, notice })
 }
 
 export function startPouring(fabric: string, press: Press): void {

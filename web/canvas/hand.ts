@@ -17,11 +17,13 @@ import {
   subtract,
   toFile,
   toNumber,
+  type Turn,
   type Unit,
   add as plus,
   divide,
 } from '../../geometry/index.ts'
 import { fits, pieceAt, unitById, unitsById, unitsIndex } from './find.ts'
+import { CARRY, type Pinch, RESTING } from './fingers.ts'
 import { runOf, sizeOfKind, type TrayKind } from './newUnit.ts'
 import { inside, number, piecesOfUnit, type Rect, rectOf, type Spot } from './shapes.ts'
 import { type Around, type Snapped, snapMove, snapPoint } from './snapping.ts'
@@ -45,6 +47,10 @@ export interface Scene {
   readonly chosen: readonly string[]
   readonly tool: Tool
   readonly taking: TrayKind | null
+  /** Quarter turns of what is in hand. */
+  readonly turned: Turn
+  /** The fabric in hand. */
+  readonly brush: string | null
   /** Pixels to a cell. */
   readonly scale: number
   readonly pan: Spot
@@ -55,6 +61,18 @@ export type Corner = readonly [0 | 1, 0 | 1]
 
 export type Gesture =
   | { readonly sort: 'press'; readonly from: Touch; readonly unit: string | null; readonly name: string | null }
+  /** On one of the round handles: it acts when the hand lets go. Drawn round the middle, the turn follows by quarters. */
+  | {
+      readonly sort: 'handle'
+      readonly does: 'turn' | 'mirror'
+      readonly from: Touch
+      readonly ids: readonly string[]
+      readonly middle: Spot
+      readonly quarters: Turn
+      readonly off: boolean
+    }
+  /** A fabric drawn over patches. */
+  | { readonly sort: 'pour'; readonly fabric: string; readonly over: readonly Patch[]; readonly last: Spot }
   | {
       readonly sort: 'move'
       readonly from: Touch
@@ -68,56 +86,73 @@ export type Gesture =
     }
   | {
       readonly sort: 'resize'
+      readonly from: Touch
+      /** The corner has been drawn from its place. */
+      readonly drawn: boolean
       readonly ids: readonly string[]
       readonly box: ExactBox
       readonly corner: Corner
       readonly to: FileBox
       readonly fits: boolean
     }
-  | { readonly sort: 'run'; readonly kind: TrayKind; readonly from: Spot; readonly units: readonly Unit[] }
+  | { readonly sort: 'run'; readonly kind: TrayKind; readonly turn: Turn; readonly from: Spot; readonly units: readonly Unit[] }
   | { readonly sort: 'box'; readonly from: Touch; readonly to: Touch }
   | { readonly sort: 'round'; readonly from: Touch; readonly points: readonly Touch[] }
   | { readonly sort: 'pan'; readonly from: Spot; readonly pan: Spot }
-  | { readonly sort: 'pinch'; readonly apart: number; readonly middle: Spot; readonly zoom: number; readonly pan: Spot }
+  | Pinch
+
+export interface Patch {
+  readonly unit: string
+  readonly name: string
+}
 
 export function pressed(touch: Touch, { block }: Scene): Gesture {
   const piece = pieceAt(block, touch.cells)
   return { sort: 'press', from: touch, unit: piece?.unit ?? null, name: piece?.name ?? null }
 }
 
+/** A finger rolls where it rests; a mouse does not. */
+export const isCarried = (from: Touch, { at }: Touch): boolean =>
+  Math.hypot(at[0] - from.at[0], at[1] - from.at[1]) > (from.by === 'touch' ? RESTING : CARRY)
+
 /** A press that has gone so far that it is a drag. */
 export function carried(press: Extract<Gesture, { sort: 'press' }>, touch: Touch, scene: Scene): Gesture {
   const { from, unit } = press
-  const { block, tool, taking, chosen, pan } = scene
+  const { block, tool, taking, turned, brush, chosen, pan } = scene
   if (tool === 'box') return { sort: 'box', from, to: touch }
   if (tool === 'round') return { sort: 'round', from, points: [from, touch] }
   if (tool === 'patch') return { sort: 'pan', from: from.at, pan }
+  if (unit !== null && brush !== null && !from.add) return followed({ sort: 'pour', fabric: brush, over: [], last: from.cells }, touch, scene)
   if (unit !== null) {
     const ids = chosen.includes(unit) ? chosen : from.add ? [...chosen, unit] : [unit]
     const box = boxAround(unitsById(block, ids))
     if (box !== null)
       return followed({ sort: 'move', from, ids, box, snapped: { by: [0, 0], guides: [] }, fits: true, swap: null, inTheWay: null }, touch, scene)
   }
-  if (taking !== null) return followed({ sort: 'run', kind: taking, from: cellOf(from.cells), units: [] }, touch, scene)
+  if (taking !== null) return followed({ sort: 'run', kind: taking, turn: turned, from: cellOf(from.cells), units: [] }, touch, scene)
   return from.by === 'touch' ? { sort: 'pan', from: from.at, pan } : { sort: 'box', from, to: touch }
 }
 
 const cellOf = ([x, y]: Spot): Spot => [Math.floor(x), Math.floor(y)]
 
-export function resizing(ids: readonly string[], corner: Corner, block: Block): Gesture | null {
+export function resizing(ids: readonly string[], corner: Corner, block: Block, from: Touch): Gesture | null {
   const box = boxAround(unitsById(block, ids))
-  return box === null ? null : { sort: 'resize', ids, box, corner, to: fileBox(box.low, box.high), fits: true }
+  return box === null ? null : { sort: 'resize', from, drawn: false, ids, box, corner, to: fileBox(box.low, box.high), fits: true }
 }
 
 export function followed(gesture: Gesture, touch: Touch, scene: Scene): Gesture {
   if (gesture.sort === 'move') return moved(gesture, touch, scene)
   if (gesture.sort === 'resize') return resized(gesture, touch, scene)
-  if (gesture.sort === 'run') return { ...gesture, units: runOf(scene.block, gesture.kind, gesture.from, cellOf(touch.cells)) }
+  if (gesture.sort === 'run') return { ...gesture, units: runOf(scene.block, gesture.kind, gesture.from, cellOf(touch.cells), gesture.turn) }
+  if (gesture.sort === 'handle') return drawnRound(gesture, touch, scene)
+  if (gesture.sort === 'pour') return poured(gesture, touch, scene)
   if (gesture.sort === 'box') return { ...gesture, to: touch }
   if (gesture.sort === 'round') return { ...gesture, points: [...gesture.points, touch] }
   return gesture
 }
 
+/** Pixels from a handle at which it is let alone. */
+const LEFT = 30
 /** Cells round the thing in hand within which other edges draw it. */
 const NEAR = 3
 const MOST_NEAR = 60
@@ -132,9 +167,42 @@ export function aroundOf({ block, scale }: Scene, low: Spot, high: Spot, besides
   return { grid: block.grid, units, half, reach: Math.min(0.3, REACH / scale) }
 }
 
+export function onHandle(does: 'turn' | 'mirror', from: Touch, ids: readonly string[], block: Block): Gesture | null {
+  const box = boxAround(unitsById(block, ids))
+  if (box === null) return null
+  const [low, high] = [numbers(box.low), numbers(box.high)]
+  return { sort: 'handle', does, from, ids, middle: [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2], quarters: 0, off: false }
+}
+
+/** From a handle that has not left its place a press means one quarter; drawn round, it means as many as the hand has gone round by. */
+function drawnRound(gesture: Extract<Gesture, { sort: 'handle' }>, touch: Touch, { scale }: Scene): Gesture {
+  const { from, middle, does } = gesture
+  const off = gesture.off || isCarried(from, touch)
+  if (!off || does === 'mirror') return { ...gesture, off: off && Math.hypot(touch.at[0] - from.at[0], touch.at[1] - from.at[1]) > LEFT }
+  // Near the middle a hair's breadth is a quarter: what was shown stays.
+  if (Math.hypot(touch.cells[0] - middle[0], touch.cells[1] - middle[1]) * scale < RESTING) return { ...gesture, off }
+  const way = ([x, y]: Spot): number => Math.atan2(y - middle[1], x - middle[0])
+  const quarters = Math.round((way(touch.cells) - way(from.cells)) / (Math.PI / 2))
+  return { ...gesture, off, quarters: (((quarters % 4) + 4) % 4) as Turn }
+}
+
+/** Every patch on the way from the last place to this one, each once. */
+function poured(gesture: Extract<Gesture, { sort: 'pour' }>, touch: Touch, { block, scale }: Scene): Gesture {
+  const { over, last } = gesture
+  const [dx, dy] = [touch.cells[0] - last[0], touch.cells[1] - last[1]]
+  const steps = Math.max(1, Math.ceil((Math.hypot(dx, dy) * scale) / RESTING))
+  const found = [...over]
+  for (let step = 0; step <= steps; step++) {
+    const piece = pieceAt(block, [last[0] + (dx * step) / steps, last[1] + (dy * step) / steps])
+    if (piece?.unit == null || found.some(({ unit, name }) => unit === piece.unit && name === piece.name)) continue
+    found.push({ unit: piece.unit, name: piece.name })
+  }
+  return { ...gesture, over: found, last: touch.cells }
+}
+
 /** Where a unit from the tray comes to lie, its middle under the hand. */
-export function landed(kind: TrayKind, [x, y]: Spot, half: boolean, scene: Scene): Snapped {
-  const [w, h] = sizeOfKind(kind)
+export function landed(kind: TrayKind, turn: Turn, [x, y]: Spot, half: boolean, scene: Scene): Snapped {
+  const [w, h] = sizeOfKind(kind, turn)
   const low: Spot = [x - w / 2, y - h / 2]
   const box: ExactBox = { low: [rational(0), rational(0)], high: [rational(w), rational(h)] }
   return snapMove(box, low, aroundOf(scene, low, [low[0] + w, low[1] + h], new Set(), half))
@@ -166,7 +234,8 @@ const shifted = ({ at, size }: Rect, by: Spot): Rect => ({ at: [at[0] + by[0], a
 const numbers = ([x, y]: readonly [Rational, Rational]): Spot => [toNumber(x), toNumber(y)]
 
 function resized(gesture: Extract<Gesture, { sort: 'resize' }>, touch: Touch, scene: Scene): Gesture {
-  const { ids, box, corner } = gesture
+  const { ids, box, corner, from } = gesture
+  if (!gesture.drawn && !isCarried(from, touch)) return gesture
   const held = new Set(ids)
   const point = snapPoint(touch.cells, aroundOf(scene, touch.cells, touch.cells, held, touch.half))
   const least = touch.half ? rational(1, 2) : rational(1)
@@ -180,7 +249,7 @@ function resized(gesture: Extract<Gesture, { sort: 'resize' }>, touch: Touch, sc
   const high: [Rational, Rational] = [plus(low[0], size[0]), plus(low[1], size[1])]
   const to = fileBox(low, high)
   const grown = rectsScaled(units, box, to)
-  return { ...gesture, to, fits: fits(scene.block, grown, held, units) }
+  return { ...gesture, drawn: true, to, fits: fits(scene.block, grown, held, units) }
 }
 
 /** The larger of the two changes decides; the other side follows. */

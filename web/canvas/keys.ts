@@ -16,8 +16,10 @@ import {
   removeChosen,
   replaceChosen,
   sayNoSwap,
+  stepByHalves,
   swap,
   turnChosen,
+  turnInHand,
   turnWhole,
 } from './actions.ts'
 import { addCorner, closeOutline, takeCornerBack } from './drawing.ts'
@@ -34,8 +36,8 @@ export const KEYS: readonly (readonly [string, string])[] = [
   [said('C'), said('mark a corner at the cursor; again: choose all between')],
   [said('Alt + arrows'), said('move what is chosen')],
   [said('Alt + Shift + arrows'), said('make what is chosen larger or smaller')],
-  [said('H'), said('step by halves of cells, or by whole ones again')],
-  [said('T, Shift + T'), said('turn a quarter, half round')],
+  [said('H'), said('move by halves of cells, or by whole ones again')],
+  [said('T, Shift + T'), said('turn a quarter, half round; with nothing chosen, the unit in hand')],
   [said('M'), said('mirror')],
   [said('X'), said('two chosen units change places')],
   [said('B, Shift + B'), said('turn, mirror the whole block')],
@@ -49,6 +51,7 @@ export const KEYS: readonly (readonly [string, string])[] = [
   [said('+ − 0'), said('zoom in, out, fit')],
   [said('Shift + arrows'), said('pan')],
   [said('Ctrl + Z, Ctrl + Shift + Z'), said('undo, do again')],
+  [said('Two fingers, three fingers'), said('tap the board: undo, do again; drawn apart or along: zoom and pan')],
   [said('Escape'), said('forget a drag or a drawing; let go of everything')],
 ]
 
@@ -62,8 +65,6 @@ type Act = (() => void) | undefined
 
 const ARROWS: Readonly<Record<string, Spot>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
-/** Keyboard steps by halves of cells. */
-let halves = false
 /** Where a box that is chosen by keys begins, and where the last unit was laid by keys. */
 let marked: Spot | null = null
 let laid: Spot | null = null
@@ -93,7 +94,7 @@ const zooming = (name: string, { zoomBy }: Ways): Act =>
 /** What is done to what is chosen. */
 const handling = (name: string, shift: boolean): Act =>
   ({
-    t: shift ? halfTurnChosen : turnChosen,
+    t: now().view.chosen.length === 0 && now().view.taking !== null ? turnInHand : shift ? halfTurnChosen : turnChosen,
     m: mirrorChosen,
     b: shift ? mirrorWhole : turnWhole,
     d: copyChosen,
@@ -108,7 +109,7 @@ const holding = (name: string, shift: boolean): Act =>
   ({
     enter: () => chooseHere(shift),
     c: chooseBetween,
-    h: stepOtherwise,
+    h: stepByHalves,
     p: shift ? fillToCursor : placeHere,
     f: recolourHere,
     escape: letGo,
@@ -120,7 +121,7 @@ const drawingKeys = (name: string): Act =>
 
 function walk([dx, dy]: Spot, seen: Spot, event: KeyboardEvent): void {
   const { view, history } = now()
-  const step = halves ? 0.5 : 1
+  const step = view.halves ? 0.5 : 1
   if (event.altKey && event.shiftKey) return growChosen(dx * step, dy * step)
   if (event.altKey) return moveChosen(dx * step, dy * step)
   if (event.shiftKey) return look({ pan: [view.pan[0] - seen[0] * 40, view.pan[1] - seen[1] * 40] })
@@ -135,11 +136,6 @@ function walk([dx, dy]: Spot, seen: Spot, event: KeyboardEvent): void {
   const along = (axis: 0 | 1, way: number): number => Math.min(most[axis] as number, Math.max(0, (low[axis] as number) + way * by))
   const cursor: Spot = [along(0, dx), along(1, dy)]
   look(drawing ? { cursor, notice: t('Column line {x}, row line {y}.', { x: cursor[0], y: cursor[1] }) } : { cursor })
-}
-
-function stepOtherwise(): void {
-  halves = !halves
-  look({ notice: halves ? t('Keys step by half a cell.') : t('Keys step by whole cells.') })
 }
 
 const fabricName = (id: string): string => now().history.block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
@@ -196,7 +192,7 @@ function placeHere(): void {
 function fillToCursor(): void {
   const { view, history } = now()
   if (view.taking === null) return look({ notice: t('Take a unit from the tray first.') })
-  layRun(runOf(history.block, view.taking as TrayKind, laid ?? view.cursor, view.cursor))
+  layRun(runOf(history.block, view.taking as TrayKind, laid ?? view.cursor, view.cursor, view.turned))
   laid = view.cursor
 }
 
@@ -217,5 +213,16 @@ function letGo(): void {
   marked = null
   laid = null
   if (now().view.corners.length > 0) look({ corners: [], notice: t('The drawing is forgotten.') })
-  else look({ chosen: [], patch: null, brush: null, taking: null, finding: null, tool: 'hand', notice: t('Nothing is held or chosen.') })
+  else
+    look({
+      chosen: [],
+      patch: null,
+      brush: null,
+      taking: null,
+      turned: 0,
+      adding: false,
+      finding: null,
+      tool: 'hand',
+      notice: t('Nothing is held or chosen.'),
+    })
 }

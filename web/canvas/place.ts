@@ -20,8 +20,11 @@ export interface Extent {
   readonly around: number
 }
 
-/** Room left round the block, in pixels. */
-const MARGIN = 44
+/** Room left beside the block, and above and below it, in pixels. */
+type Margins = readonly [across: number, down: number]
+const MARGINS: Margins = [44, 44]
+/** Where a finger works: handles it can press stand above the block, and what it holds is named below. */
+export const FINGER_MARGINS: Margins = [44, 60]
 /** Pixels to a cell, however many cells there are. */
 const LEAST_FIT = 0.25
 
@@ -32,17 +35,18 @@ export function frameOf(
   zoom: number,
   [panX, panY]: readonly [number, number],
   mirrored: boolean,
+  [across, down]: Margins = MARGINS,
 ): Frame {
   const [wide, high] = [extent.columns + 2 * extent.around, extent.rows + 2 * extent.around]
-  const fit = Math.max(LEAST_FIT, Math.min((width - 2 * MARGIN) / wide, (height - 2 * MARGIN) / high))
+  const fit = Math.max(LEAST_FIT, Math.min((width - 2 * across) / wide, (height - 2 * down) / high))
   const scale = fit * zoom
   const left = width / 2 + panX - (extent.columns * scale) / 2
   const top = height / 2 + panY - (extent.rows * scale) / 2
-  const across = (x: number): number => (mirrored ? extent.columns - x : x)
+  const seen = (x: number): number => (mirrored ? extent.columns - x : x)
   return {
     scale,
-    toPixels: (x, y) => [left + across(x) * scale, top + y * scale],
-    toCells: (x, y) => [across((x - left) / scale), (y - top) / scale],
+    toPixels: (x, y) => [left + seen(x) * scale, top + y * scale],
+    toCells: (x, y) => [seen((x - left) / scale), (y - top) / scale],
     matrix: mirrored ? [-scale, 0, 0, scale, left + extent.columns * scale, top] : [scale, 0, 0, scale, left, top],
   }
 }

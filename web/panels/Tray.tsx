@@ -3,10 +3,10 @@ import { t } from '../words/words.ts'
 import { useStore } from '../state/store.ts'
 import { clothFill } from './ClothDefs.tsx'
 import { KIND_NAMES } from './words.ts'
-import { startPlacing } from '../canvas/gestures.ts'
+import { startPlacing, takeInHand } from '../canvas/gestures.ts'
 import { newUnit, TRAY, type TrayKind } from '../canvas/newUnit.ts'
 import { piecesOfUnit, rectOf } from '../canvas/shapes.ts'
-import type { Block } from '../../geometry/index.ts'
+import type { Block, Turn } from '../../geometry/index.ts'
 
 export function Tray() {
   const block = useStore(({ history }) => history.block)
@@ -20,8 +20,11 @@ export function Tray() {
             <button
               type="button"
               aria-pressed={taking === kind}
-              onPointerDown={(event) => take(kind, event)}
-              onClick={() => take(kind, { clientX: 0, clientY: 0, pointerId: -1 })}
+              onPointerDown={(event) => {
+                event.currentTarget.releasePointerCapture?.(event.pointerId)
+                startPlacing(kind, event)
+              }}
+              onClick={() => takeInHand(kind)}
             >
               <Picture block={block} kind={kind} />
               <span>{t(KIND_NAMES[kind])}</span>
@@ -29,19 +32,14 @@ export function Tray() {
           </li>
         ))}
       </ul>
-      <p className="hint">{t('Drag one onto the board, or take it and press P at the cursor. Press a patch there to choose its unit.')}</p>
+      <p className="hint">{t('Drag one onto the board; or press it, then cells there (P at the cursor), or drag over cells to fill them.')}</p>
     </section>
   )
 }
 
-function take(kind: TrayKind, press: { clientX: number; clientY: number; pointerId: number; currentTarget?: EventTarget & HTMLElement }): void {
-  press.currentTarget?.releasePointerCapture?.(press.pointerId)
-  startPlacing(kind, press)
-}
-
-export function Picture({ block, kind }: { readonly block: Block; readonly kind: TrayKind }) {
+export function Picture({ block, kind, turn = 0 }: { readonly block: Block; readonly kind: TrayKind; readonly turn?: Turn }) {
   if (block.fabrics.length === 0) return null
-  const unit = newUnit(block, kind, [0, 0])
+  const unit = newUnit(block, kind, [0, 0], turn)
   const [w, h] = rectOf(unit).size
   const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
   return (

@@ -15,6 +15,7 @@ import {
   type Layered,
   type Repeat,
   type StitchedLine,
+  type Turn,
 } from '../../geometry/index.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
 import type { Preview } from '../canvas/views/preview.ts'
@@ -38,6 +39,8 @@ export interface View {
   readonly brush: string | null
   /** The kind in hand, to be laid down at the cursor. */
   readonly taking: Kind | null
+  /** Quarter turns clockwise of the kind in hand. */
+  readonly turned: Turn
   readonly look: Look
   readonly sheet: Sheet
   /** The language the page is drawn in. */
@@ -55,6 +58,10 @@ export interface View {
   readonly cursor: readonly [number, number]
   /** What a drag over the board means. */
   readonly tool: Tool
+  /** What is moved comes to lie on halves of cells too. */
+  readonly halves: boolean
+  /** What is pressed is added to what is chosen, or taken from it. */
+  readonly adding: boolean
   /** How edits repeat about the middle of the block. */
   readonly repeat: Repeat
   /** Corners of the free patch that is being drawn. */
@@ -106,6 +113,9 @@ const START: View = {
   patch: null,
   brush: null,
   taking: null,
+  turned: 0,
+  halves: false,
+  adding: false,
   look: 'cloth',
   sheet: 'findings',
   language: 'en',

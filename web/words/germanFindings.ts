@@ -32,6 +32,7 @@ export const germanFindings: Catalogue = {
   'turn the block': 'den Block drehen',
   'mirror the block': 'den Block spiegeln',
   'recolour a patch': 'ein Stück umfärben',
+  'recolour patches': 'Stücke umfärben',
   'recolour units': 'Einheiten umfärben',
   'colour the wings of geese': 'die Flügel von Gänsen färben',
   'recolour every patch of a fabric': 'jedes Stück eines Stoffs umfärben',
