@@ -147,3 +147,39 @@ test('units are added to what is chosen, and moved by halves of cells, without a
   await expect(cell(page, [3, 0])).toContainText('goose-top')
   await expect(cell(page, [1, 0])).toContainText('goose-top')
 })
+
+test('a corner of a free patch follows the finger until it lies right; the board stays', async ({ page }) => {
+  await openApp(page)
+  await button(page, 'Blocks').tap()
+  await button(page, 'an empty grid').tap()
+  await expect(page.getByRole('application', { name: /New block/ })).toBeVisible()
+  await button(page, 'Draw a patch').tap()
+  const before = await board(page).getAttribute('data-origin')
+  await tap(page, [1, 1])
+  await draw(page, [2.4, 0.3], [3.05, 0.95])
+  await draw(page, [2.6, 2.2], [2.98, 3.03])
+  await tap(page, [1, 1])
+  await expect(page.locator('.notice')).toHaveText('A free patch is laid.')
+  await expect(cell(page, [2, 1])).toContainText('Free patch')
+  await expect(cell(page, [1, 2])).not.toContainText('Free patch')
+  expect(await board(page).getAttribute('data-origin')).toBe(before)
+})
+
+for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
+  test(`what is done to several stands in one line below the block, beside what is in hand, at ${size.width} pixels`, async ({ page }) => {
+    await page.setViewportSize(size)
+    await openApp(page)
+    await button(page, 'Square in a square').tap()
+    await button(page, 'Choose by a box').tap()
+    await draw(page, [-0.2, -0.2], [3.5, 0.5])
+    const [bar, hand] = [page.getByRole('toolbar', { name: 'Arranging' }), page.locator('.inhand')]
+    const [low, high] = await Promise.all([bar.boundingBox(), hand.boundingBox()])
+    expect(low?.height).toBeLessThan(60)
+    expect(high?.height).toBeLessThan(60)
+    const apart = (low?.y ?? 0) + (low?.height ?? 0) <= (high?.y ?? 0) + 1 || (high?.y ?? 0) + (high?.height ?? 0) <= (low?.y ?? 0) + 1
+    expect(apart, 'neither lies over the other').toBe(true)
+    await button(page, 'Put back').tap()
+    const edge = await pixels(page, [0, 4])
+    expect((await bar.boundingBox())?.y ?? 0, 'below the block').toBeGreaterThan(edge.y - 1)
+  })
+}

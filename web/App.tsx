@@ -15,9 +15,11 @@ import { type Look, look, now, redo, type Sheet, undo, useStore } from './state/
 import { t } from './words/words.ts'
 import { Later } from './panels/Later.tsx'
 
-// What is not needed to begin with comes a moment later, so that the page is there at once.
-const ValueKey = lazy(async () => ({ default: (await import('./panels/ValueKey.tsx')).ValueKey }))
-const LayersKey = lazy(async () => ({ default: (await import('./panels/LayersKey.tsx')).LayersKey }))
+// What is not needed to begin with comes when it is asked for, so that the page is there at once.
+const KEYS_OF_LOOKS: Readonly<Partial<Record<Look, ComponentType>>> = {
+  value: lazy(async () => ({ default: (await import('./panels/ValueKey.tsx')).ValueKey })),
+  layers: lazy(async () => ({ default: (await import('./panels/LayersKey.tsx')).LayersKey })),
+}
 
 const OTHER_BOARDS: Readonly<Partial<Record<Look, ComponentType>>> = {
   order: lazy(async () => ({ default: (await import('./canvas/views/Sewing.tsx')).Sewing })),
@@ -63,10 +65,7 @@ export function App() {
         </div>
         <div className="middle">
           <Looks />
-          <Later>
-            <LayersKey />
-            <ValueKey />
-          </Later>
+          <LookKey />
           <OnTheBoard />
           <div className="under">
             <div className="says">
@@ -91,6 +90,18 @@ function OnTheBoard() {
   return (
     <Later key={shown} meanwhile={<div className="board" />}>
       <Other />
+    </Later>
+  )
+}
+
+/** What the colours of a way of looking mean. */
+function LookKey() {
+  const shown = useStore(({ view }) => view.look)
+  const Key = KEYS_OF_LOOKS[shown]
+  if (Key === undefined) return null
+  return (
+    <Later key={shown}>
+      <Key />
     </Later>
   )
 }

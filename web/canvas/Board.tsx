@@ -45,7 +45,7 @@ import {
   turnBy,
   withoutImages,
 } from './actions.ts'
-import { BoardStrip, Arranging, InHand } from './BoardTools.tsx'
+import { BoardStrip } from './BoardTools.tsx'
 import { cellId, Cells } from './Cells.tsx'
 import { hearClipboard } from './clipboard.ts'
 import { clothPainting } from './cloth.ts'
@@ -72,6 +72,7 @@ import { type Carry, carryOf, drawHeld, type Ghost, handlesOf, reachOf } from '.
 import { keyed } from './keys.ts'
 import { newUnit, sizeOfKind, type TrayKind } from './newUnit.ts'
 import { drawMarks, meetingsIndex } from './numbers.ts'
+import { Overboard } from './Overboard.tsx'
 import { FINGER_MARGINS, type Frame, frameOf } from './place.ts'
 import { usePrints } from './prints.ts'
 import { around, bordersAround, linesOf, number, piecesOfUnit, rectOf, type Spot, spot, tiedTo } from './shapes.ts'
@@ -252,6 +253,7 @@ export function Board() {
     if (event.button !== 0) return
     if (handles !== null && pressHandle(touch)) return
     setGesture(pressed(touch, scene))
+    if (view.tool === 'patch') setHover(touch)
   }
 
   const firstTwo = (): [Spot, Spot] => [...pointers.current.values()].slice(0, 2) as [Spot, Spot]
@@ -306,6 +308,7 @@ export function Board() {
     else if (done.sort === 'handle') letGoOfHandle(done)
     else if (done.sort === 'pour') layFabric(done.fabric, done.over)
     else if (done.sort === 'run') layRun(done.units)
+    else if (done.sort === 'corner') layCorner(done.to)
     else if (done.sort === 'box' || done.sort === 'round') choose(chosenBy(done, scene))
   }
 
@@ -330,7 +333,7 @@ export function Board() {
     look({ chosen, patch: null, notice: tn(chosen.length, 'One unit is chosen.', '{n} units are chosen.') })
 
   function tap({ unit, name, from }: Extract<Gesture, { sort: 'press' }>): void {
-    if (view.tool === 'patch') return addCorner(cornerAt(from))
+    if (view.tool === 'patch') return layCorner(from)
     if (view.brush !== null && !from.add) return pourAt(view.brush, from.cells)
     const meeting = meetings && view.tool === 'hand' ? meetingAt(from.at) : -1
     if (meeting >= 0) {
@@ -344,6 +347,14 @@ export function Board() {
     const { add } = from
     const ids = add ? (view.chosen.includes(unit) ? view.chosen.filter((id) => id !== unit) : [...view.chosen, unit]) : [unit]
     look({ chosen: ids, patch: add ? null : { unit, name }, notice: t('{unit}, {patch}: chosen.', { unit, patch: patchName(name) }) })
+  }
+
+  function layCorner(touch: Touch): void {
+    const corner = cornerAt(touch)
+    addCorner(corner)
+    // The keyboard goes on from there; and where no mouse hovers, the next line begins there too.
+    look({ cursor: [Math.round(number(corner[0]) * 2) / 2, Math.round(number(corner[1]) * 2) / 2] })
+    if (touch.by === 'touch') setHover(null)
   }
 
   /** Where a corner of a free patch comes to lie: on the grid, on another edge, or on the middle. */
@@ -509,10 +520,7 @@ export function Board() {
   return (
     <div className="bench">
       <BoardStrip />
-      <div className="overboard">
-        <Arranging />
-        <InHand />
-      </div>
+      <Overboard />
       <div
         ref={place}
         className={view.tool === 'patch' ? 'board drawing' : 'board'}
@@ -527,6 +535,7 @@ export function Board() {
         onPointerUp={release}
         onPointerCancel={release}
         onPointerLeave={() => setHover(null)}
+        onContextMenu={(event) => event.preventDefault()}
         onKeyDown={key}
         onKeyUp={(event) => {
           if (event.key === ' ') space.current = false

@@ -96,6 +96,8 @@ export type Gesture =
       readonly fits: boolean
     }
   | { readonly sort: 'run'; readonly kind: TrayKind; readonly turn: Turn; readonly from: Spot; readonly units: readonly Unit[] }
+  /** A corner of a free patch on its way under a finger, which covers where it lies. */
+  | { readonly sort: 'corner'; readonly to: Touch }
   | { readonly sort: 'box'; readonly from: Touch; readonly to: Touch }
   | { readonly sort: 'round'; readonly from: Touch; readonly points: readonly Touch[] }
   | { readonly sort: 'pan'; readonly from: Spot; readonly pan: Spot }
@@ -121,7 +123,7 @@ export function carried(press: Extract<Gesture, { sort: 'press' }>, touch: Touch
   const { block, tool, taking, turned, brush, chosen, pan } = scene
   if (tool === 'box') return { sort: 'box', from, to: touch }
   if (tool === 'round') return { sort: 'round', from, points: [from, touch] }
-  if (tool === 'patch') return { sort: 'pan', from: from.at, pan }
+  if (tool === 'patch') return from.by === 'touch' ? { sort: 'corner', to: touch } : { sort: 'pan', from: from.at, pan }
   if (unit !== null && brush !== null && !from.add) return followed({ sort: 'pour', fabric: brush, over: [], last: from.cells }, touch, scene)
   if (unit !== null) {
     const ids = chosen.includes(unit) ? chosen : from.add ? [...chosen, unit] : [unit]
@@ -146,7 +148,7 @@ export function followed(gesture: Gesture, touch: Touch, scene: Scene): Gesture 
   if (gesture.sort === 'run') return { ...gesture, units: runOf(scene.block, gesture.kind, gesture.from, cellOf(touch.cells), gesture.turn) }
   if (gesture.sort === 'handle') return drawnRound(gesture, touch, scene)
   if (gesture.sort === 'pour') return poured(gesture, touch, scene)
-  if (gesture.sort === 'box') return { ...gesture, to: touch }
+  if (gesture.sort === 'box' || gesture.sort === 'corner') return { ...gesture, to: touch }
   if (gesture.sort === 'round') return { ...gesture, points: [...gesture.points, touch] }
   return gesture
 }
