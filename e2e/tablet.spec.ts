@@ -183,3 +183,18 @@ for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
     expect((await bar.boundingBox())?.y ?? 0, 'below the block').toBeGreaterThan(edge.y - 1)
   })
 }
+
+for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
+  test(`two quarters are told as the half turn they are, and the board stays where it is, at ${size.width} pixels`, async ({ page }) => {
+    await page.setViewportSize(size)
+    await openApp(page)
+    const place = await board(page).boundingBox()
+    await tap(page, [2, 0.35])
+    await button(page, 'Turn').tap()
+    await expect(page.getByTestId('difference')).toHaveText('It cannot be sewn as it lies now: mend the layout first.')
+    expect(await board(page).boundingBox()).toEqual(place)
+    await button(page, 'Turn').tap()
+    await expect(page.getByTestId('difference')).toContainText('tips to sew through: 4 before, 3 now')
+    expect(await board(page).boundingBox()).toEqual(place)
+  })
+}

@@ -5,6 +5,7 @@ import type { Block, Unit } from '../../geometry/index.ts'
 import {
   carried,
   chosenBy,
+  cursorOver,
   followed,
   type Gesture,
   isCarried,
@@ -184,6 +185,16 @@ describe('the round handles', () => {
   it('let the mirror alone once the hand has left it', () => {
     expect(hold('mirror', [5.1, 3.7])).toMatchObject({ off: false })
     expect(hold('mirror', [5.1, 5])).toMatchObject({ off: true })
+  })
+})
+
+describe('what a mouse shows', () => {
+  it('is what a press would do there', () => {
+    const over = (unit: string | null, more: Partial<Scene> = {}, on: Parameters<typeof cursorOver>[0] = null): string =>
+      cursorOver(on, unit, sceneOf(block, more))
+    expect([over('s'), over(null), over(null, { taking: 'goose' }), over('s', { brush: 'a' })]).toEqual(['grab', 'default', 'copy', 'cell'])
+    expect(over('s', { tool: 'box' })).toBe('crosshair')
+    expect([over('s', {}, 'turn'), over('s', {}, [0, 0]), over('s', {}, [1, 0])]).toEqual(['pointer', 'nwse-resize', 'nesw-resize'])
   })
 })
 

@@ -57,6 +57,7 @@ import {
   aroundOf,
   carried,
   chosenBy,
+  cursorOver,
   followed,
   type Gesture,
   isCarried,
@@ -68,7 +69,7 @@ import {
   scaling,
   type Touch,
 } from './hand.ts'
-import { type Carry, carryOf, drawHeld, type Ghost, handlesOf, reachOf } from './held.ts'
+import { type Carry, carryOf, drawHeld, type Ghost, handleAt, handlesOf } from './held.ts'
 import { keyed } from './keys.ts'
 import { newUnit, sizeOfKind, type TrayKind } from './newUnit.ts'
 import { drawMarks, meetingsIndex } from './numbers.ts'
@@ -259,26 +260,17 @@ export function Board() {
   const firstTwo = (): [Spot, Spot] => [...pointers.current.values()].slice(0, 2) as [Spot, Spot]
 
   function pressHandle(touch: Touch): boolean {
-    if (handles === null) return false
-    const from = touch.at
-    const reach = reachOf(handles)
-    const near = (spotAt: Spot, within: number): boolean => Math.hypot(spotAt[0] - from[0], spotAt[1] - from[1]) <= within
-    const does = near(handles.turn, reach.round) ? 'turn' : near(handles.mirror, reach.round) ? 'mirror' : null
-    if (does !== null) setGesture(onHandle(does, touch, view.chosen, block))
-    else {
-      const corner = handles.corners.find((one) => near(one.at, reach.corner))
-      const started = corner === undefined ? null : resizing(view.chosen, corner.corner, block, touch)
-      if (started === null) return false
-      setGesture(started)
-    }
-    return true
+    const on = handles === null ? null : handleAt(handles, touch.at)
+    const started = on === null ? null : typeof on === 'string' ? onHandle(on, touch, view.chosen, block) : resizing(view.chosen, on, block, touch)
+    if (started !== null) setGesture(started)
+    return started !== null
   }
 
   function move(event: PointerEvent<HTMLDivElement>): void {
     const touch = touchOf(event)
     if (pointers.current.has(event.pointerId)) pointers.current.set(event.pointerId, touch.at)
     if (view.tool === 'patch') setHover(touch)
-    if (gesture === null) return
+    if (gesture === null) return pointWith(touch)
     if (gesture.sort === 'pinch') {
       const next = pinched(gesture, firstTwo())
       if (next !== gesture) setGesture(next)
@@ -290,6 +282,13 @@ export function Board() {
     const begun = carried(gesture, touch, scene)
     if (begun.sort === 'move') look({ chosen: begun.ids, patch: null })
     setGesture(begun)
+  }
+
+  /** A mouse shows what a press would do. */
+  function pointWith(touch: Touch): void {
+    if (touch.by !== 'mouse' || place.current === null) return
+    const on = handles === null ? null : handleAt(handles, touch.at)
+    place.current.style.cursor = cursorOver(on, pieceAt(block, touch.cells)?.unit ?? null, scene)
   }
 
   function release(event: PointerEvent<HTMLDivElement>): void {

@@ -113,6 +113,15 @@ export function pressed(touch: Touch, { block }: Scene): Gesture {
   return { sort: 'press', from: touch, unit: piece?.unit ?? null, name: piece?.name ?? null }
 }
 
+/** The sign a mouse carries over the board: what a press there would do. */
+export function cursorOver(on: 'turn' | 'mirror' | Corner | null, unit: string | null, { tool, taking, brush }: Scene): string {
+  if (on !== null) return typeof on === 'string' ? 'pointer' : on[0] === on[1] ? 'nwse-resize' : 'nesw-resize'
+  if (tool !== 'hand') return 'crosshair'
+  if (brush !== null) return unit === null ? 'default' : 'cell'
+  if (unit !== null) return 'grab'
+  return taking === null ? 'default' : 'copy'
+}
+
 /** A finger rolls where it rests; a mouse does not. */
 export const isCarried = (from: Touch, { at }: Touch): boolean =>
   Math.hypot(at[0] - from.at[0], at[1] - from.at[1]) > (from.by === 'touch' ? RESTING : CARRY)

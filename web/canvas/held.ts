@@ -42,6 +42,15 @@ export function handlesOf(frame: Frame, box: Rect | null, coarse: boolean): Hand
   return { turn: [middle - apart, top], mirror: [middle + apart, top], corners, coarse }
 }
 
+/** What a press at some pixels would take hold of. */
+export function handleAt(handles: Handles, [x, y]: Spot): 'turn' | 'mirror' | Corner | null {
+  const reach = reachOf(handles)
+  const near = ([hx, hy]: Spot, within: number): boolean => Math.hypot(hx - x, hy - y) <= within
+  if (near(handles.turn, reach.round)) return 'turn'
+  if (near(handles.mirror, reach.round)) return 'mirror'
+  return handles.corners.find(({ at }) => near(at, reach.corner))?.corner ?? null
+}
+
 /** Pieces as paths, made once and moved with the hand. */
 export interface Carry {
   readonly fills: readonly { readonly fabric: string; readonly turn: number; readonly path: Path2D }[]

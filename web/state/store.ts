@@ -104,7 +104,7 @@ export interface State {
   readonly laid: Block | null
   /** What a fix would make of the block, while it is tried and not yet taken. */
   readonly preview: Preview | null
-  /** The last edit, until the next: the block it made, what was found before it, and where it took each point of the block. */
+  /** The last edit, until the next: the block it made, what was found before it (when it could last be sewn), and where it took each point of the block. */
   readonly edited: { readonly block: Block; readonly before: Findings; readonly moved: (at: Spot) => Spot; readonly turned: boolean } | null
 }
 
@@ -232,12 +232,20 @@ export const now = (): State => state
 
 export function edit(change: Edit): void {
   const { block } = state.history
+  const last = state.edited
   // Only what was worked out anyway: an edit never waits for a comparison.
   const before = told?.block === block ? told.told.report : null
   setHistory(apply(state.history, repeating(block, change, state.view.repeat)))
   if (before === null || state.history.block === block) return
   const moved = (at: Spot): Spot => change.moved?.(at, block.grid) ?? at
-  set({ ...state, edited: { block: state.history.block, before, moved, turned: /^(turn|mirror)/.test(change.name) } })
+  const turned = /^(turn|mirror)/.test(change.name)
+  // On the way through a layout that cannot be sewn, as one quarter of a half turn is, what it is compared with stays the last that could.
+  const since = before.joins.length === 0 && last?.block === block ? last : null
+  const edited =
+    since === null
+      ? { block: state.history.block, before, moved, turned }
+      : { block: state.history.block, before: since.before, moved: (at: Spot): Spot => moved(since.moved(at)), turned: turned || since.turned }
+  set({ ...state, edited })
 }
 
 /** Where the block does not lie on the board as it is laid, it is brought back, to show something on it. */
