@@ -184,14 +184,17 @@ export function Board() {
       zoom.current([event.clientX - box.left, event.clientY - box.top], Math.exp(-event.deltaY * (event.ctrlKey ? 0.01 : 0.0016)))
     }
     element.addEventListener('wheel', wheel, { passive: false })
-    // The board alone follows a finger: else some browsers take its lifting for a throw, and the next press anywhere for stopping it.
+    // The board alone follows a finger: else some browsers take its lifting for a throw, and the next press anywhere for stopping it; or send a mouse
+    // after it, which takes the focus away from where the press has brought it.
     const still = (event: TouchEvent): void => {
       if (event.cancelable) event.preventDefault()
     }
     element.addEventListener('touchmove', still, { passive: false })
+    element.addEventListener('touchend', still, { passive: false })
     return () => {
       watch.disconnect()
       element.removeEventListener('touchmove', still)
+      element.removeEventListener('touchend', still)
       element.removeEventListener('wheel', wheel)
     }
   }, [])
@@ -242,6 +245,7 @@ export function Board() {
     tryOut(null)
     const touch = touchOf(event)
     setCoarse(touch.by === 'touch')
+    if (touch.by === 'touch') place.current?.focus({ preventScroll: true })
     pointers.current.set(event.pointerId, touch.at)
     place.current?.setPointerCapture(event.pointerId)
     if (pointers.current.size === 1) since.current = event.timeStamp

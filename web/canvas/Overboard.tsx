@@ -19,12 +19,9 @@ const SIDES: readonly (readonly [Side, string, string])[] = [
 ]
 
 export function Overboard() {
-  return (
-    <div className="overboard">
-      <Arranging />
-      <InHand />
-    </div>
-  )
+  // One line at a time, so that the block lies free: who lays units does not arrange them yet.
+  const inHand = useStore(({ view }) => view.taking !== null)
+  return <div className="overboard">{inHand ? <InHand /> : <Arranging />}</div>
 }
 
 /** What is done to several units at once: over the board, as soon as two are chosen, so that nothing moves away under the hand. */

@@ -65,6 +65,7 @@ function Try({ name, editOf: editFor }: { readonly name: string; readonly editOf
   // What a fix makes of a large block takes longer than a glance: it is worked out when asked for.
   const large = useStore(({ history }) => history.block.units.length > LARGE)
   const firstTouch = useRef(false)
+  const words = useRef<HTMLSpanElement>(null)
   const show = (): void => {
     const preview = made ?? previewOf(now().history.block, editFor())
     setMade(preview)
@@ -94,12 +95,14 @@ function Try({ name, editOf: editFor }: { readonly name: string; readonly editOf
             firstTouch.current = false
             event.currentTarget.focus()
             show()
+            // On a low sheet what it would change, and how to take it, stands below the edge.
+            requestAnimationFrame(() => words.current?.scrollIntoView({ block: 'nearest' }))
           } else take(name, editFor())
         }}
       >
         {name}
       </button>
-      <span className="outcome" role="status">
+      <span ref={words} className="outcome" role="status">
         {shown && made !== null && outcome(made)}
       </span>
       {shown && made !== null && !boardInSight() && <Tried preview={made} />}
