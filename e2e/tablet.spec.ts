@@ -215,3 +215,12 @@ test('a fix is tried with the first press, the board and what it would change in
   await fix.tap()
   await expect(page.getByTestId('sum')).toContainText('All 6 meetings of seams nest.')
 })
+
+test('the page itself never scrolls away under the hand, however much is unfolded', async ({ page }) => {
+  await openApp(page)
+  await page.getByRole('tab', { name: 'Colour', exact: true }).tap()
+  await button(page, 'Change Moss').tap()
+  await expect(page.getByText('Use a photograph', { exact: true })).toBeVisible()
+  await expect(page.getByText('Colours from a photograph')).toBeAttached()
+  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBe(UPRIGHT.height)
+})

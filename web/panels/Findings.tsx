@@ -3,21 +3,22 @@
  *
  * In order: what has to be mended, what wants care at the machine, what lies well. Long lists are shown a part at a time.
  */
-import { type ReactNode, useEffect, useState } from 'react'
+import { lazy, type ReactNode, useEffect, useState } from 'react'
 import { ERRORS, type Findings as Said, type Meeting, type ReportPoint, sayLength, type Verdict } from '../../geometry/index.ts'
 import { MARKS, VERDICTS } from '../canvas/marks.ts'
 import { backToCloth, look, useStore, useTold } from '../state/store.ts'
 import { said, t, tell, tn } from '../words/words.ts'
 import { Fixes, Mends } from './FindingsFixes.tsx'
 import { summary, VerdictMark, worst } from './FindingsLine.tsx'
-import { joinWords } from './joinWords.ts'
+import { Later } from './Later.tsx'
+import { Some } from './Some.tsx'
 import './Findings.css'
+
+// The list of joins is fetched when it is unfolded.
+const Joins = lazy(async () => ({ default: (await import('./FindingsJoins.tsx')).Joins }))
 
 /** Problems for which a turn is sought that mends them. */
 const MENDED = 3
-
-/** Findings of one sort shown at once; more on asking. */
-const AT_ONCE = 40
 
 export function Findings() {
   const { report, trouble } = useTold()
@@ -114,24 +115,6 @@ function Pointing({ place, children }: { readonly place: string; readonly childr
     >
       {children}
     </button>
-  )
-}
-
-/** The first of a list, and more when asked; all up to one that is sought. */
-function Some<T>({ all, upTo, each }: { readonly all: readonly T[]; readonly upTo: number; readonly each: (one: T) => ReactNode }) {
-  const [most, setMost] = useState(AT_ONCE)
-  const shown = Math.max(most, upTo + 1)
-  return (
-    <>
-      {all.slice(0, shown).map(each)}
-      {shown < all.length && (
-        <li>
-          <button type="button" onClick={() => setMost(shown + AT_ONCE)}>
-            {t('Show {more} more of {left}', { more: Math.min(AT_ONCE, all.length - shown), left: all.length - shown })}
-          </button>
-        </li>
-      )}
-    </>
   )
 }
 
@@ -312,36 +295,11 @@ function Order({ report }: { readonly report: Said }) {
   return (
     <details className="order" open={opened} onToggle={(event) => setOpened(event.currentTarget.open)}>
       <summary>{t(ORDERS[report.order])}</summary>
-      {opened && <Joins report={report} step={step} />}
+      {opened && (
+        <Later>
+          <Joins report={report} step={step} />
+        </Later>
+      )}
     </details>
-  )
-}
-
-/** Each join with what is sewn to what; while the block is assembled on the board, a press goes to that join. */
-function Joins({ report, step }: { readonly report: Said; readonly step: number | null }) {
-  const words = joinWords(report)
-  return (
-    <ol>
-      <Some
-        all={report.joins.map((_, index) => index)}
-        upTo={(step ?? 0) - 1}
-        each={(index) => {
-          const { sew, then, size } = words(index + 1)
-          return (
-            <li key={index} className={step === index + 1 ? 'pointed' : ''}>
-              <button
-                type="button"
-                className="plain"
-                onClick={() => look({ finding: `join ${index}`, ...(step === null ? {} : { step: index + 1 }) })}
-                onPointerEnter={() => look({ finding: `join ${index}` })}
-                onFocus={() => look({ finding: `join ${index}` })}
-              >
-                {sew} {then} {size}
-              </button>
-            </li>
-          )
-        }}
-      />
-    </ol>
   )
 }
