@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto'
-import { openDB } from 'idb'
+import { deleteDB, openDB } from 'idb'
 import { describe, expect, it, vi } from 'vitest'
 import { type Block, type Edit, moveUnits, recolourPatch, removeUnits, setName, turnUnits } from '../../geometry/index.ts'
 import { eveningStar } from '../../web/starters/eveningStar.ts'
@@ -10,12 +10,14 @@ import {
   bringIn,
   cards,
   changeVersions,
+  Damaged,
   firstStanding,
   forget,
   isOvertaken,
   openBase,
   openLast,
   read,
+  salvaged,
   type Standing,
   setAside,
   takeTurn,
@@ -122,6 +124,79 @@ describe('a block in the database', () => {
       expect((await cards(db)).map(({ id }) => id)).toEqual(['a'])
       expect(await read(db, 'a')).toEqual(unedited(eveningStar))
     }))
+
+  it('is not brought in by halves where one of them cannot even be sent', () =>
+    inBase(async (db) => {
+      const whole = { id: 'a', made: 1, changed: 1, block: eveningStar, versions: [] }
+      // What cannot be copied stands for whatever the database will not take.
+      const unsent = { ...whole, id: 'b', block: { ...lantern, later: () => 1 } as unknown as Block }
+      await expect(bringIn(db, [whole, unsent, { ...whole, id: 'c' }])).rejects.toThrow()
+      expect(await cards(db)).toEqual([])
+      expect(await read(db, 'a')).toBeNull()
+    }))
+
+  it('keeps of a version what a version is, whatever else its file says of it', () =>
+    inBase(async (db) => {
+      const version = { made: 7, name: 'the quiet one', block: lantern, why: 'asked', of: 'elsewhere', deep: [[[]]] }
+      await bringIn(db, [{ id: 'a', made: 1, changed: 1, block: eveningStar, versions: [version] }])
+      expect(await versionsOf(db, 'a')).toEqual([{ id: expect.any(String), of: 'a', made: 7, name: 'the quiet one', why: 'brought' }])
+    }))
+})
+
+describe('a damaged block', () => {
+  const kept = async (db: Base): Promise<string> => (await write(db, firstStanding(), null, unedited(eveningStar), 1)).id
+  const withSteps = async (db: Base): Promise<string> => {
+    const first = await write(db, firstStanding(), null, unedited(eveningStar), 1)
+    await write(db, first, unedited(eveningStar), edited(EDITS), 2)
+    return first.id
+  }
+
+  it('is told from one that is not there, and what leads on from its base is had back', () =>
+    inBase(async (db) => {
+      const id = await withSteps(db)
+      await db.put('edits', { name: 'x', redo: 'no step', undo: '' }, [id, 2])
+      await expect(read(db, id)).rejects.toBeInstanceOf(Damaged)
+      expect(await salvaged(db, id)).toEqual(edited(EDITS.slice(0, 2)).block)
+    }))
+
+  it('goes as far as a step that leads to no block', () =>
+    inBase(async (db) => {
+      const id = await withSteps(db)
+      await db.put('edits', { name: 'x', redo: JSON.stringify([['replace', ['units'], [], [7]]]), undo: '[]' }, [id, 1])
+      expect(await salvaged(db, id)).toEqual(edited(EDITS.slice(0, 1)).block)
+    }))
+
+  it.each([null, 7, { past: 0, block: { name: 7 } }, { past: 0, block: { ...eveningStar, units: [{ id: 'a', kind: 'no kind' }] } }])(
+    'gives nothing where its base is no block: %#',
+    (base) =>
+      inBase(async (db) => {
+        const id = await kept(db)
+        await db.put('bases', base as never, id)
+        expect(await salvaged(db, id)).toBeNull()
+      }),
+  )
+
+  it('has a card to look at, whatever is left of it', () =>
+    inBase(async (db) => {
+      const id = await kept(db)
+      await db.put('cards', { id, changed: 'yesterday' } as never)
+      expect(await cards(db)).toMatchObject([{ id, name: '', fabrics: [], made: 0, changed: 0, aside: null }])
+    }))
+})
+
+describe('a database that is taken away under the page', () => {
+  const within = async (change: (name: string) => Promise<unknown>): Promise<string[]> => {
+    const heard: string[] = []
+    const name = `test ${count++}`
+    await openBase(name, { closed: () => heard.push('closed'), lost: () => heard.push('lost') })
+    await change(name)
+    return heard
+  }
+
+  it('is lost where it was cleared, and given away where a newer page wants it', async () => {
+    expect(await within((name) => deleteDB(name))).toEqual(['lost'])
+    expect(await within(async (name) => (await openDB(name, 99)).close())).toEqual(['closed'])
+  })
 })
 
 describe('a database of before', () => {

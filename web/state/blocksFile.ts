@@ -4,7 +4,7 @@
  * In      blocks with ids and versions; or the text of such a file.
  * Out     the text; or the blocks, or the place and one sentence that says what to do there. One bad block refuses the file: nothing is brought in by halves.
  */
-import { type Block, checkBlock, type Read } from '../../geometry/index.ts'
+import { type Block, checkBlock, LONGEST_WORDS, type Read } from '../../geometry/index.ts'
 
 export interface FiledVersion {
   readonly made: number
@@ -67,6 +67,8 @@ function refusedVersion(value: unknown): Refused | null {
   const version = fieldsOf(value)
   if (version === null) return bad('', 'is no version; give an object in braces')
   if (version.name !== null && typeof version.name !== 'string') return bad('name', 'is no name; give a name in quotes, or null')
+  if (version.name !== null && version.name.length > LONGEST_WORDS)
+    return bad('name', `has ${version.name.length} letters; give a name of at most ${LONGEST_WORDS}`)
   return refusedDated(version)
 }
 
@@ -76,4 +78,6 @@ function refusedDated({ made, block }: Fields): Refused | null {
   return read.ok ? null : bad(read.place === 'file' ? 'block' : `block.${read.place}`, read.message)
 }
 
-const isTime = (value: unknown): boolean => typeof value === 'number' && Number.isFinite(value) && value >= 0
+/** The last time that a clock of the language holds: ECMA-262, 21.4.1.1. */
+const LAST_TIME = 8.64e15
+const isTime = (value: unknown): boolean => typeof value === 'number' && value >= 0 && value <= LAST_TIME

@@ -9,7 +9,7 @@
  *         write is on its way, whole, before the page does anything else.
  */
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb'
-import type { Block } from '../../geometry/index.ts'
+import { type Block, checkBlock } from '../../geometry/index.ts'
 import type { Filed } from './blocksFile.ts'
 import { type History, type LooseStep, moved, packedStep, type Step } from './history.ts'
 import { sendOff, tryCommit } from './sendOff.ts'
@@ -79,9 +79,11 @@ export async function openBase(name = 'nestwright', { blocked, closed, lost }: C
       if (from === 1) await bringOver(db as unknown as IDBPDatabase<Before>, work as unknown as Parameters<typeof bringOver>[1])
     },
     blocked,
-    blocking(_old, _new, event) {
+    blocking(_old, next, event) {
       ;(event.target as IDBDatabase).close()
-      closed?.()
+      // Without a version to come it is taken away and not made newer.
+      if (next === null) lost?.()
+      else closed?.()
     },
     terminated: lost,
   })
@@ -161,17 +163,16 @@ export async function write(
   const steps = [...present.past, ...present.future]
   const past = present.past.length
   const work = db.transaction(OF_A_BLOCK, 'readwrite', { durability: 'relaxed' })
-  const sent: Promise<unknown>[] = [
-    work.objectStore('turns').add(changed, [standing.id, standing.turn]),
-    work.objectStore('turns').delete([standing.id, standing.turn]),
-    work.objectStore('cards').put(cardOf(standing, present.block, past, changed)),
-    work.objectStore('edits').delete(editsOf(standing.id, steps.length)),
-  ]
-  for (let place = firstUnlike(kept, steps); place < steps.length; place++)
-    sent.push(work.objectStore('edits').put(steps[place] as Step, [standing.id, place]))
-  if (layBase) sent.push(work.objectStore('bases').put({ past, block: present.block }, standing.id))
-  sendOff(work)
-  await whole(sent, work.done)
+  await whole(work, (send) => {
+    send(work.objectStore('turns').add(changed, [standing.id, standing.turn]))
+    send(work.objectStore('turns').delete([standing.id, standing.turn]))
+    send(work.objectStore('cards').put(cardOf(standing, present.block, past, changed)))
+    send(work.objectStore('edits').delete(editsOf(standing.id, steps.length)))
+    for (let place = firstUnlike(kept, steps); place < steps.length; place++)
+      send(work.objectStore('edits').put(steps[place] as Step, [standing.id, place]))
+    if (layBase) send(work.objectStore('bases').put({ past, block: present.block }, standing.id))
+    sendOff(work)
+  })
   return layBase ? { ...standing, base: past } : standing
 }
 
@@ -187,15 +188,27 @@ function firstUnlike(kept: History | null, steps: readonly Step[]): number {
   return place
 }
 
-/** The end of a transaction; where it was refused, the request that was refused says why. (Of one refused at its end, some requests never end.) */
-async function whole(sent: readonly Promise<unknown>[], done: Promise<void>): Promise<void> {
+/**
+ * Sends off all requests of a transaction, and waits for its end. Where one cannot even be sent, none of them is kept. Where it was refused, the request that
+ * was refused says why. (Of one refused at its end, some requests never end.)
+ */
+async function whole(
+  work: { readonly done: Promise<void>; abort(): void },
+  fill: (send: (request: Promise<unknown>) => void) => void,
+): Promise<void> {
   let cause: unknown
-  for (const request of sent)
-    request.catch((error: unknown) => {
-      if (error instanceof DOMException && error.name !== 'AbortError') cause ??= error
-    })
   try {
-    await done
+    fill((request) => {
+      request.catch((error: unknown) => {
+        if (error instanceof DOMException && error.name !== 'AbortError') cause ??= error
+      })
+    })
+  } catch (error) {
+    cause = error
+    work.abort()
+  }
+  try {
+    await work.done
   } catch (error) {
     throw cause ?? error
   }
@@ -204,6 +217,9 @@ async function whole(sent: readonly Promise<unknown>[], done: Promise<void>): Pr
 /** Another page has had the turn after ours. */
 export const isOvertaken = (error: unknown): boolean => error instanceof DOMException && error.name === 'ConstraintError'
 export const isFull = (error: unknown): boolean => error instanceof DOMException && error.name === 'QuotaExceededError'
+
+/** What is kept of a block cannot be read any more: the disk failed, or another program changed it. */
+export class Damaged extends Error {}
 
 /** A block to look at; null where there is none of that id. */
 export async function read(db: Base, id: string): Promise<History | null> {
@@ -225,7 +241,29 @@ async function historyIn(work: unknown, id: string): Promise<History | null> {
     stores.objectStore('edits').getAll(editsOf(id)),
   ])
   if (card === undefined || base === undefined) return null
-  return { block: movedTo(base, card.past, steps), past: steps.slice(0, card.past), future: steps.slice(card.past) }
+  try {
+    return { block: movedTo(base, card.past, steps), past: steps.slice(0, card.past), future: steps.slice(card.past) }
+  } catch {
+    throw new Damaged(id)
+  }
+}
+
+/** What can still be read of a damaged block: its base, moved along as many steps as lead on; null where not even the base can. */
+export async function salvaged(db: Base, id: string): Promise<Block | null> {
+  const work = db.transaction(['cards', 'bases', 'edits']) as unknown as Readable
+  const [card, base, steps] = await Promise.all([
+    work.objectStore('cards').get(id),
+    work.objectStore('bases').get(id),
+    work.objectStore('edits').getAll(editsOf(id)),
+  ])
+  let found: Block | null = null
+  try {
+    const ways = steps.slice(base?.past, card?.past)
+    for (let next = base?.block; checkBlock(next).ok; next = moved(found as Block, (ways.shift() as Step).redo)) found = next as Block
+  } catch {
+    // It leads no farther.
+  }
+  return found
 }
 
 function movedTo(base: { readonly past: number; readonly block: Block }, past: number, steps: readonly Step[]): Block {
@@ -243,7 +281,21 @@ export async function takeTurn(db: Base, id: string): Promise<{ readonly standin
   return { standing: { id, made: card.made, turn, base: base.past }, history }
 }
 
-export const cards = (db: Base): Promise<Card[]> => db.getAll('cards')
+export const cards = async (db: Base): Promise<Card[]> => (await db.getAll('cards')).map(sound)
+
+/** A damaged card can still be looked at. */
+function sound(card: Card): Card {
+  const time = (value: unknown): number => (typeof value === 'number' ? value : 0)
+  const { name, fabrics, made, changed, aside } = card as Partial<Card>
+  return {
+    ...card,
+    name: typeof name === 'string' ? name : '',
+    fabrics: Array.isArray(fabrics) ? fabrics : [],
+    made: time(made),
+    changed: time(changed),
+    aside: typeof aside === 'number' ? aside : null,
+  }
+}
 
 /** The block on the board last, to begin with the next time. */
 export async function setOpen(db: Base, id: string): Promise<void> {
@@ -286,28 +338,29 @@ export const versionBlock = (db: Base, id: string): Promise<Block | undefined> =
 /** Some versions come, some go, in one piece. */
 export async function changeVersions(db: Base, come: readonly WholeVersion[], go: readonly string[]): Promise<void> {
   const work = db.transaction(OF_VERSIONS, 'readwrite', { durability: 'strict' })
-  const sent = [
-    ...come.flatMap((version) => versionPuts(work, version)),
-    ...go.flatMap((id) => OF_VERSIONS.map((store) => work.objectStore(store).delete(id))),
-  ]
-  await whole(sent, work.done)
+  await whole(work, (send) => {
+    for (const version of come) putVersion(work, version, send)
+    for (const id of go) for (const store of OF_VERSIONS) send(work.objectStore(store).delete(id))
+  })
 }
 
 type VersionStores = Pick<IDBPTransaction<Kept, typeof OF_VERSIONS, 'readwrite'>, 'objectStore'>
 
-const versionPuts = (work: unknown, { block, ...version }: WholeVersion): Promise<unknown>[] => [
-  (work as VersionStores).objectStore('versions').put(version),
-  (work as VersionStores).objectStore('versionBlocks').put(block, version.id),
-]
+function putVersion(work: unknown, { block, ...version }: WholeVersion, send: (request: Promise<unknown>) => void): void {
+  send((work as VersionStores).objectStore('versions').put(version))
+  send((work as VersionStores).objectStore('versionBlocks').put(block, version.id))
+}
 
 /** Whole blocks from elsewhere, under ids that are free: all of them or none. */
 export async function bringIn(db: Base, filed: readonly Filed[]): Promise<void> {
   const work = db.transaction(ALL, 'readwrite', { durability: 'strict' })
-  const sent = filed.flatMap(({ id, made, changed, block, versions }) => [
-    work.objectStore('cards').add(cardOf({ id, made, turn: 1, base: 0 }, block, 0, changed)),
-    work.objectStore('bases').put({ past: 0, block }, id),
-    work.objectStore('edits').delete(editsOf(id)),
-    ...versions.flatMap((version) => versionPuts(work, { ...version, id: newId(), of: id, why: 'brought' })),
-  ])
-  await whole(sent, work.done)
+  await whole(work, (send) => {
+    for (const { id, made, changed, block, versions } of filed) {
+      send(work.objectStore('cards').add(cardOf({ id, made, turn: 1, base: 0 }, block, 0, changed)))
+      send(work.objectStore('bases').put({ past: 0, block }, id))
+      send(work.objectStore('edits').delete(editsOf(id)))
+      for (const version of versions)
+        putVersion(work, { id: newId(), of: id, made: version.made, name: version.name, why: 'brought', block: version.block }, send)
+    }
+  })
 }
