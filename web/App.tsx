@@ -8,6 +8,7 @@ import { Swatch } from './panels/ClothDefs.tsx'
 import { Difference } from './panels/Difference.tsx'
 import { Fabrics } from './panels/Fabrics.tsx'
 import { Header } from './panels/Header.tsx'
+import { useDroppedFiles } from './panels/OpenFile.tsx'
 import { Keeping } from './panels/Keeping.tsx'
 import { Sheets } from './panels/Sheets.tsx'
 import { Picture, Tray } from './panels/Tray.tsx'
@@ -54,6 +55,7 @@ export function App() {
     window.addEventListener('keydown', key)
     return () => window.removeEventListener('keydown', key)
   }, [])
+  useDroppedFiles()
   return (
     <div className="page" key={language}>
       <Header />

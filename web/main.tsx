@@ -3,6 +3,7 @@ import '@fontsource/inter/latin-600.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
+import { Whole } from './panels/Whole.tsx'
 import { beginOffline } from './state/offline.ts'
 import { begin } from './state/save.ts'
 import { look } from './state/store.ts'
@@ -14,7 +15,9 @@ await Promise.all([begin(), beginWords()])
 look({ language: spoken() })
 createRoot(document.getElementById('root') as HTMLElement).render(
   <StrictMode>
-    <App />
+    <Whole>
+      <App />
+    </Whole>
   </StrictMode>,
 )
 void beginOffline()

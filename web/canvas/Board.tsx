@@ -99,7 +99,7 @@ const NO_CELLS: Layered['cells'] = []
 export function Board() {
   const place = useRef<HTMLDivElement>(null)
   const [size, setSize] = useState<Spot>([640, 560])
-  const [gesture, setGesture] = useState<Gesture | null>(null)
+  const [taken, setTaken] = useState<{ readonly gesture: Gesture; readonly of: Block } | null>(null)
   const [focused, setFocused] = useState(false)
   // A finger needs larger handles than a mouse; what touched the board last decides.
   const [coarse, setCoarse] = useState(() => window.matchMedia('(pointer: coarse)').matches)
@@ -116,6 +116,9 @@ export function Board() {
   const own = useStore(({ history }) => history.block)
   const view = useStore(({ view }) => view)
   const told = useTold()
+  // What was undone, or came from elsewhere, under a hand that holds units: they may be gone, or lie elsewhere now. The hand is empty then.
+  const gesture = taken !== null && (taken.of === own || !holdsUnits(taken.gesture)) ? taken.gesture : null
+  const setGesture = (next: Gesture | null): void => setTaken(next === null ? null : { gesture: next, of: own })
   // What is only tried is looked at like the block itself; a hand on the board puts it away.
   const preview = useStore((state) => state.preview)
   const [block, report] = preview === null ? [own, told.report] : [preview.block, preview.report]
@@ -555,6 +558,8 @@ export function Board() {
     </div>
   )
 }
+
+const holdsUnits = ({ sort }: Gesture): boolean => sort === 'move' || sort === 'resize' || sort === 'run'
 
 /** Units above which images are made when the hand lets go, and not shown before. */
 const MOST_SHOWN = 1500

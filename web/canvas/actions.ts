@@ -14,6 +14,7 @@ import {
   keepsProportion,
   mirrorBlock,
   mirrorUnits,
+  MOST_UNITS,
   moveUnits,
   placeUnit,
   placeUnits,
@@ -31,6 +32,7 @@ import {
   type Turn,
   type Unit,
 } from '../../geometry/index.ts'
+import { nameOf } from '../state/named.ts'
 import { edit, look, now } from '../state/store.ts'
 import { outcome } from '../state/outcome.ts'
 import { repeating } from '../state/repeating.ts'
@@ -38,13 +40,15 @@ import { said, t, tn } from '../words/words.ts'
 import type { Patch } from './hand.ts'
 import { newUnit, roomOver, type TrayKind } from './newUnit.ts'
 import { fits, pieceAt, unitById, unitsById } from './find.ts'
-import { around, rectOf, type Spot } from './shapes.ts'
+import { freePlace } from './freePlace.ts'
+import { rectOf, type Spot } from './shapes.ts'
 
 const block = (): Block => now().history.block
 const chosen = (): readonly string[] => now().view.chosen
 
 export const NO_ROOM = said('There is no room there: the cells are taken, or lie beyond the grid.')
 const NO_ROOM_FOR_IMAGES = said('It fits there, but its image does not: the cells are taken. Move what is in the way, or let edits not repeat.')
+const TOO_MANY = said('A block holds at most {most} units; remove some first.')
 const NOT_EXACT = said('Such fractions of a cell cannot be held exactly beside the others; choose a rounder place.')
 
 function some(act: (ids: readonly string[]) => void): void {
@@ -61,7 +65,7 @@ export function attempt(change: Edit, notice: string, trouble: string = t(NO_ROO
     return false
   }
   const all = outcome(before, repeating(before, change, now().view.repeat))
-  const reason = !hasRoom(before, own) ? trouble : !hasRoom(before, all) ? t(NO_ROOM_FOR_IMAGES) : isExact(before, all) ? null : t(NOT_EXACT)
+  const reason = whyNot(before, own, all, trouble)
   if (reason !== null) {
     look({ notice: reason })
     return false
@@ -69,6 +73,14 @@ export function attempt(change: Edit, notice: string, trouble: string = t(NO_ROO
   edit(change)
   look({ notice })
   return true
+}
+
+/** What stands against an edit with its images; null where nothing does. */
+function whyNot(before: Block, own: Block, all: Block, trouble: string): string | null {
+  if (all.units.length > Math.max(MOST_UNITS, before.units.length)) return t(TOO_MANY, { most: MOST_UNITS })
+  if (!hasRoom(before, own)) return trouble
+  if (!hasRoom(before, all)) return t(NO_ROOM_FOR_IMAGES)
+  return isExact(before, all) ? null : t(NOT_EXACT)
 }
 
 const fresh = (before: Block, after: Block): Unit[] => after.units.filter((unit) => unitById(before, unit.id) !== unit)
@@ -210,12 +222,10 @@ export function replaceChosen(): void {
   else some((ids) => replaceWith(taking as TrayKind, ids))
 }
 
-const shifted = <R extends { at: Spot; size: Spot }>({ at, size }: R, dx: number, dy: number) => ({ at: [at[0] + dx, at[1] + dy] as Spot, size })
-
 /** Copies go to the nearest room that is free. */
 export const copyChosen = (): void =>
   some((ids) => {
-    const place = freePlace(unitsById(block(), ids))
+    const place = freePlace(block(), unitsById(block(), ids))
     if (place === null) {
       look({ notice: t('There is no free room for a copy; make the grid larger or remove a unit.') })
       return
@@ -228,29 +238,6 @@ export const copyChosen = (): void =>
     })
     if (attempt(copyUnits(ids, place[0], place[1], made), t('Copied.'))) look({ chosen: made })
   })
-
-/** The nearest whole cells off at which units have room. */
-export function freePlace(units: readonly Unit[]): Spot | null {
-  const rects = units.map(rectOf)
-  const all = around(rects)
-  if (all === null) return null
-  const { columns, rows } = block().grid
-  const places: Spot[] = []
-  const first = (axis: 0 | 1): number => -Math.floor(all.at[axis])
-  for (let y = first(1); all.at[1] + all.size[1] + y <= rows; y++)
-    for (let x = first(0); all.at[0] + all.size[0] + x <= columns; x++) places.push([x, y])
-  places.sort((a, b) => Math.hypot(...a) - Math.hypot(...b))
-  return (
-    places.find(([dx, dy]) =>
-      fits(
-        block(),
-        rects.map((rect) => shifted(rect, dx, dy)),
-        new Set(),
-        units,
-      ),
-    ) ?? null
-  )
-}
 
 /** On whole cells over a spot, where there is room; where there is none it is said. */
 export const pressDown = (kind: TrayKind, at: Spot): boolean =>
@@ -296,8 +283,11 @@ export function pourAt(fabric: string, at: Spot): void {
     look({ notice: t('There is no patch there to recolour.') })
     return
   }
+  // Another block may have been opened while the fabric was carried.
+  const known = block().fabrics.find(({ id }) => id === fabric)
+  if (known === undefined) return look({ notice: t('This block has no such fabric; take another.') })
   edit(recolourPatch(piece.unit, piece.name, fabric))
-  look({ notice: t('Recoloured to {fabric}.', { fabric: block().fabrics.find(({ id }) => id === fabric)?.name ?? fabric }) })
+  look({ notice: t('Recoloured to {fabric}.', { fabric: nameOf(known) }) })
 }
 
 /** All patches that the fabric was drawn over, in one step. */
@@ -309,9 +299,10 @@ export const pourOver = (fabric: string, over: readonly Patch[]): Edit => ({
 })
 
 export function layFabric(fabric: string, over: readonly Patch[]): void {
+  const known = block().fabrics.find(({ id }) => id === fabric)
+  if (known === undefined) return look({ notice: t('This block has no such fabric; take another.') })
   edit(pourOver(fabric, over))
-  const name = block().fabrics.find(({ id }) => id === fabric)?.name ?? fabric
-  look({ notice: tn(over.length, 'Recoloured to {fabric}.', '{n} patches recoloured to {fabric}.', { fabric: name }) })
+  look({ notice: tn(over.length, 'Recoloured to {fabric}.', '{n} patches recoloured to {fabric}.', { fabric: nameOf(known) }) })
 }
 
 export function stepByHalves(): void {

@@ -3,7 +3,8 @@ import { broughtInto, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits 
 import { edit, look, now } from '../state/store.ts'
 import { outcome } from '../state/outcome.ts'
 import { t, tell, tn } from '../words/words.ts'
-import { attempt, freePlace } from './actions.ts'
+import { attempt } from './actions.ts'
+import { freePlace } from './freePlace.ts'
 
 /**
  * Copies, cuts out and pastes by the browser's own keys while the board has them; gives back what ends it.
@@ -66,7 +67,7 @@ function pasteText(text: string): void {
   if (!read.ok) return look({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: tell(read.message) }) })
   const { block } = now().history
   const brought = broughtInto(block, read.value)
-  const place = freePlace(brought.units)
+  const place = freePlace(block, brought.units)
   if (place === null) return look({ notice: t('There is no free room to paste it; make the grid larger or remove a unit.') })
   const ids = brought.units.map(({ id }) => id)
   const [dx, dy] = place

@@ -61,10 +61,12 @@ export const unitsOver = (block: Block, rect: Rect): Unit[] =>
 
 /** Whether boxes lie inside the grid and over no other unit's box. Free patches may lie over anything: their boxes say little, the findings say the rest. */
 export function fits(block: Block, rects: readonly Rect[], besides: ReadonlySet<string>, units?: readonly Unit[]): boolean {
-  return rects.every((rect, index) => {
-    if (!onGrid(block, rect)) return false
-    return units?.[index]?.kind === 'polygon' || unitsOver(block, rect).every(({ id, kind }) => kind === 'polygon' || besides.has(id))
-  })
+  return rects.every((rect, index) => onGrid(block, rect) && inTheWay(block, rect, besides, units?.[index]) === undefined)
+}
+
+/** A unit that has no room for a box beside it; none is in the way of a free patch. */
+export function inTheWay(block: Block, rect: Rect, besides: ReadonlySet<string>, unit?: Unit): Unit | undefined {
+  return unit?.kind === 'polygon' ? undefined : unitsOver(block, rect).find(({ id, kind }) => kind !== 'polygon' && !besides.has(id))
 }
 
 export function onGrid({ grid: { columns, rows } }: Block, { at, size }: Rect): boolean {

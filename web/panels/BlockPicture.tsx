@@ -1,5 +1,5 @@
 /**
- * A small picture of a block, drawn from the block itself when it comes in sight.
+ * A small picture of a block, drawn from the block itself when it comes in sight. Of a long list only the pictures drawn last stay.
  *
  * In      how to get the block, and a word that changes with it.
  * Out     a square canvas with the block in its middle; nothing for a reader, since the name stands beside it.
@@ -23,19 +23,50 @@ export function BlockPicture({ load, stamp, side }: Props) {
   const decoded = usePrints()
   // biome-ignore lint/correctness/useExhaustiveDependencies: the stamp says when the block is another, a photograph when it is there
   useEffect(() => {
+    const paper = canvas.current
+    if (paper === null) return
+    let gone = false
+    const show = (block: Block | null): void => {
+      if (block === null || gone) return
+      draw(paper, block, side)
+      stay(paper, () => seen.observe(paper))
+    }
     const seen = new IntersectionObserver(([entry]) => {
       if (entry?.isIntersecting !== true) return
       seen.disconnect()
-      void loading.current().then((block) => block !== null && canvas.current !== null && draw(canvas.current, block, side))
+      // What cannot be read, or drawn, has no picture: opening it says why.
+      loading
+        .current()
+        .then(show)
+        .catch(() => {})
     })
-    if (canvas.current !== null) seen.observe(canvas.current)
-    return () => seen.disconnect()
+    seen.observe(paper)
+    return () => {
+      gone = true
+      seen.disconnect()
+      drawn.delete(paper)
+    }
   }, [stamp, side, decoded])
   return (
     <span className="blockpicture" style={{ width: side, height: side }} aria-hidden="true">
       <canvas ref={canvas} />
     </span>
   )
+}
+
+/** Far more than are in sight at once. */
+const MOST_DRAWN = 400
+/** Pictures that are drawn, the one drawn longest ago first, and what lets each be drawn again. */
+const drawn = new Map<HTMLCanvasElement, () => void>()
+
+function stay(paper: HTMLCanvasElement, again: () => void): void {
+  drawn.delete(paper)
+  drawn.set(paper, again)
+  const [oldest] = drawn
+  if (drawn.size <= MOST_DRAWN || oldest === undefined) return
+  drawn.delete(oldest[0])
+  oldest[0].width = 0
+  oldest[1]()
 }
 
 function draw(canvas: HTMLCanvasElement, block: Block, side: number): void {

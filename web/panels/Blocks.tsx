@@ -11,6 +11,7 @@ import { bringBack, filedBlocks, forgetBlocks, putAside, tried } from '../state/
 import { writeBlocks } from '../state/blocksFile.ts'
 import { download } from '../state/download.ts'
 import type { Card } from '../state/saveBase.ts'
+import { nameOf } from '../state/named.ts'
 import { look, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 import { AboutBlock } from './AboutBlock.tsx'
@@ -30,6 +31,7 @@ export function Blocks({ close }: Props) {
   const [aside, setAside] = useState(false)
   const [chosen, choose] = useState<string | null>(null)
   const [gone, setGone] = useState<string | null>(null)
+  const [room, setRoom] = useState(AT_ONCE)
   useEffect(() => {
     dialog.current?.showModal()
     look({ notice: '' })
@@ -56,7 +58,10 @@ export function Blocks({ close }: Props) {
           aria-label={t('Find by name or fabric')}
           placeholder={t('Find by name or fabric')}
           value={sought}
-          onChange={(event) => seek(event.target.value)}
+          onChange={(event) => {
+            seek(event.target.value)
+            setRoom(AT_ONCE)
+          }}
         />
         <div className="buttons">
           <button type="button" aria-pressed={!aside} onClick={() => setAside(false)}>
@@ -79,7 +84,7 @@ export function Blocks({ close }: Props) {
           </p>
           {shown.length === 0 && canKeep() && <p className="none">{nothing(sought, aside)}</p>}
           <ul className="cards" onKeyDown={walk}>
-            {shown.map((card) => (
+            {shown.slice(0, room).map((card) => (
               <CardOf
                 key={card.id}
                 card={card}
@@ -90,6 +95,7 @@ export function Blocks({ close }: Props) {
               />
             ))}
           </ul>
+          {room < shown.length && <More key={room} show={() => setRoom(room + AT_ONCE)} />}
         </div>
         {about !== undefined && !aside && (
           <AboutBlock
@@ -105,6 +111,21 @@ export function Blocks({ close }: Props) {
       <Told gone={gone} back={() => comeBack()} />
     </dialog>
   )
+}
+
+/** Blocks that are put on the shelf in one go; the next ones come as their place comes in sight. */
+const AT_ONCE = 120
+
+function More({ show }: { readonly show: () => void }) {
+  const end = useRef<HTMLDivElement>(null)
+  const then = useRef(show)
+  then.current = show
+  useEffect(() => {
+    const seen = new IntersectionObserver(([entry]) => entry?.isIntersecting === true && then.current())
+    if (end.current !== null) seen.observe(end.current)
+    return () => seen.disconnect()
+  }, [])
+  return <div ref={end} className="more" />
 }
 
 function nothing(sought: string, aside: boolean): string {
@@ -129,7 +150,7 @@ interface CardProps {
 
 function CardOf({ card, open, chosen, onOpen, onAbout }: CardProps) {
   const { id, name, changed, aside } = card
-  const said = name.trim() === '' ? t('Without a name') : name
+  const said = nameOf({ name })
   return (
     <li className={open ? 'card open' : 'card'}>
       <button

@@ -44,10 +44,13 @@ interface RepeatProps {
   readonly turns: readonly number[]
 }
 
+/** Cells to a repeat, or repeats to a cell: beyond this nothing of it is seen, and a browser may not take the number. */
+const WIDEST = 1e6
+
 /** One pattern with what is drawn; the turned ones draw the same. */
 function Repeat({ id, fabric, print, unit, turns }: RepeatProps) {
   const length = parseLength(print.repeat)
-  const wide = (length === null ? 1 : toNumber(length)) / unit
+  const wide = Math.min(WIDEST, Math.max(1 / WIDEST, (length === null ? 1 : toNumber(length)) / unit))
   const lies = (turn: number): string => `rotate(${turn * 90}) scale(${wide})`
   const [first = 0, ...others] = turns
   return (

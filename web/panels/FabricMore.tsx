@@ -7,7 +7,6 @@ import {
   lightnessOf,
   mixed,
   moveFabric,
-  parseLength,
   PRINT_FACTS,
   PRINTS,
   type PrintKind,
@@ -16,12 +15,13 @@ import {
   setDirection,
   setPrint,
   setPrintColour,
-  toNumber,
 } from '../../geometry/index.ts'
+import { nameOf } from '../state/named.ts'
 import { photoOfCloth } from '../state/photo.ts'
 import { edit, look, now, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
 import { Entry } from './Entry.tsx'
+import { lengthTrouble, written } from './lengths.ts'
 
 const PRINT_NAMES: Readonly<Record<PrintKind, () => string>> = {
   dots: () => t('dots'),
@@ -136,7 +136,7 @@ function Printed({ fabric }: { readonly fabric: Fabric }) {
           label={print.kind === 'photo' ? t('Width of cloth it shows ({unit})', { unit }) : t('One repeat ({unit})', { unit })}
           value={String(print.repeat)}
           wrong={wrongRepeat}
-          take={(repeat) => edit(setPrint(id, { ...print, repeat }))}
+          take={(repeat) => edit(setPrint(id, { ...print, repeat: written(repeat) }))}
         />
       )}
       <Photo fabric={fabric} />
@@ -145,11 +145,7 @@ function Printed({ fabric }: { readonly fabric: Fabric }) {
   )
 }
 
-function wrongRepeat(text: string): string | null {
-  const length = parseLength(text)
-  const number = length === null ? 0 : toNumber(length)
-  return number >= NARROWEST && number <= WIDEST ? null : t('Give a length such as 1/2 or 2.5.')
-}
+const wrongRepeat = (text: string): string | null => lengthTrouble(text, { least: NARROWEST, most: WIDEST })
 
 function Photo({ fabric }: { readonly fabric: Fabric }) {
   const file = useRef<HTMLInputElement>(null)
@@ -158,13 +154,16 @@ function Photo({ fabric }: { readonly fabric: Fabric }) {
     const [chosen] = event.target.files ?? []
     event.target.value = ''
     if (chosen === undefined) return
+    const { id } = now().desk
     const seen = await photoOfCloth(chosen)
+    // Another block may have been opened meanwhile: the photograph is not of its cloth.
+    if (now().desk.id !== id) return
     setTrouble(seen.ok ? null : seen.message)
     if (!seen.ok) return
     const { unit } = now().history.block.measure
     const repeat = fabric.print?.kind === 'photo' ? fabric.print.repeat : PRINT_FACTS.photo.repeat[unit]
     edit(setPrint(fabric.id, { kind: 'photo', repeat, photo: seen.value.photo }, seen.value.colour))
-    look({ notice: t('{name} is shown by its photograph. Say how wide a stretch of cloth it shows.', { name: fabric.name }) })
+    look({ notice: t('{name} is shown by its photograph. Say how wide a stretch of cloth it shows.', { name: nameOf(fabric) }) })
   }
   return (
     <>
@@ -218,15 +217,17 @@ function Other({ label, others, take }: OtherProps) {
 
 function instead(fabric: Fabric, other: Fabric): void {
   edit(recolourAll(fabric.id, other.id))
-  look({ notice: t('{other} is used instead of {name} everywhere.', { other: other.name, name: fabric.name }) })
+  look({ notice: t('{other} is used instead of {name} everywhere.', { other: nameOf(other), name: nameOf(fabric) }) })
 }
 
 function exchange(fabric: Fabric, other: Fabric): void {
   edit(exchangeFabrics(fabric.id, other.id))
-  look({ notice: t('{name} and {other} have changed places.', { other: other.name, name: fabric.name }) })
+  look({ notice: t('{name} and {other} have changed places.', { other: nameOf(other), name: nameOf(fabric) }) })
 }
 
-function drop({ id, name }: Fabric, used: boolean): void {
+function drop(fabric: Fabric, used: boolean): void {
+  const { id } = fabric
+  const name = nameOf(fabric)
   if (!used) edit(removeFabric(id))
   look({ notice: used ? t('Some patch is cut from {name}; recolour it first.', { name }) : t('{name} is removed from the list.', { name }) })
 }

@@ -57,15 +57,18 @@ const TROUBLES: Readonly<Record<Trouble, () => ReactNode>> = {
   full: () => withFile(t('The disk is full, and your last changes are not kept: save the block as a file. It is tried again and again.')),
   failed: () => withFile(t('Your last changes could not be kept: save the block as a file. It is tried again and again.')),
   older: () => <p>{t('An older Nestwright is open in another tab and holds your blocks: close that tab.')}</p>,
-  newer: () => (
-    <>
-      <p>{t('Your blocks are held by another tab with a newer Nestwright: load this page anew.')}</p>
-      <button type="button" onClick={() => window.location.reload()}>
-        {t('Load anew')}
-      </button>
-    </>
-  ),
+  newer: () => withLoading(t('Your blocks are held by another tab with a newer Nestwright: load this page anew.')),
+  later: () => withLoading(t('Your blocks were kept by a newer Nestwright: load this page anew to see them. What you do here is not kept.')),
 }
+
+const withLoading = (sentence: string): ReactNode => (
+  <>
+    <p>{sentence}</p>
+    <button type="button" onClick={() => window.location.reload()}>
+      {t('Load anew')}
+    </button>
+  </>
+)
 
 const withFile = (sentence: string): ReactNode => (
   <>

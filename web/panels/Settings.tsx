@@ -3,7 +3,6 @@ import {
   type Edit,
   ORDERS,
   type Order,
-  parseRational,
   setBorders,
   setCloth,
   setGrid,
@@ -19,6 +18,7 @@ import { edit, useStore } from '../state/store.ts'
 import { said, t } from '../words/words.ts'
 import { FabricOptions } from './FabricOptions.tsx'
 import { Entry } from './Entry.tsx'
+import { lengthTrouble, written } from './lengths.ts'
 
 const ORDER_NAMES: Readonly<Record<Order, string>> = {
   auto: said('as nests best'),
@@ -27,10 +27,6 @@ const ORDER_NAMES: Readonly<Record<Order, string>> = {
   sections: said('sections'),
 }
 
-const notLength = (text: string): string | null => {
-  const length = parseRational(text)
-  return length === null || length.n <= 0n || toNumber(length) > 10_000 ? t('Give a length above zero, such as 3 or 2 1/2.') : null
-}
 const notCount = (text: string): string | null =>
   /^\d{1,3}$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= 100 ? null : t('Give a whole number of cells from 1 to 100.')
 
@@ -48,14 +44,14 @@ export function Settings() {
         <Entry
           label={t('Cell, finished ({unit})', { unit })}
           value={length(block.grid.cell)}
-          wrong={notLength}
-          take={(text) => edit(setGrid({ cell: text.trim() }))}
+          wrong={lengthTrouble}
+          take={(text) => edit(setGrid({ cell: written(text) }))}
         />
         <Entry
           label={t('Seam allowance ({unit})', { unit })}
           value={length(block.measure.seam ?? toNumber(seamOf(block)))}
-          wrong={notLength}
-          take={(text) => edit(setMeasure({ seam: text.trim() }))}
+          wrong={lengthTrouble}
+          take={(text) => edit(setMeasure({ seam: written(text) }))}
         />
         <label>
           {t('Measure')}
@@ -67,8 +63,8 @@ export function Settings() {
         <Entry
           label={t('Usable cloth width ({unit})', { unit })}
           value={length(block.cloth?.usableWidth ?? toNumber(usableWidthOf(block)))}
-          wrong={notLength}
-          take={(text) => edit(setCloth(text.trim()))}
+          wrong={lengthTrouble}
+          take={(text) => edit(setCloth(written(text)))}
         />
         <label>
           {t('Join by')}
@@ -91,8 +87,8 @@ export function Settings() {
           <Entry
             label={t('Border {n}, finished ({unit})', { n: index + 1, unit })}
             value={length(border.finishedWidth)}
-            wrong={notLength}
-            take={(text) => edit(changed(borders, index, { finishedWidth: text.trim() }))}
+            wrong={lengthTrouble}
+            take={(text) => edit(changed(borders, index, { finishedWidth: written(text) }))}
           />
           <label>
             {t('Its fabric')}

@@ -20,6 +20,7 @@ import { download } from '../state/download.ts'
 import { look, useStore } from '../state/store.ts'
 import { said, t, tell } from '../words/words.ts'
 import { Entry } from './Entry.tsx'
+import { lengthTrouble, written } from './lengths.ts'
 import { type MeasureUnit, sayOneSize } from './sizes.ts'
 import './cutting.css'
 
@@ -52,10 +53,7 @@ export function SizeChart() {
   )
 }
 
-const wrongLength = (text: string): string | null => {
-  const length = parseRational(text.trim())
-  return length === null || length.n <= 0n || toNumber(length) > 1000 ? t('Give a length above zero, such as 3 or 2 1/2.') : null
-}
+const wrongLength = (text: string): string | null => lengthTrouble(text, { most: 1000 })
 
 function ChartPage({ close }: { readonly close: () => void }) {
   const block = useStore(({ history }) => history.block)
@@ -99,10 +97,10 @@ function ChartPage({ close }: { readonly close: () => void }) {
             <option value="cm">{t('centimetres')}</option>
           </select>
         </label>
-        <Entry label={t('Seam allowance ({unit})', { unit })} value={seam} wrong={wrongLength} take={setSeam} />
-        <Entry label={t('From, finished')} value={range.from} wrong={wrongLength} take={(from) => setRange({ ...range, from })} />
-        <Entry label={t('To')} value={range.to} wrong={wrongLength} take={(to) => setRange({ ...range, to })} />
-        <Entry label={t('In steps of')} value={range.step} wrong={wrongLength} take={(step) => setRange({ ...range, step })} />
+        <Entry label={t('Seam allowance ({unit})', { unit })} value={seam} wrong={wrongLength} take={(text) => setSeam(written(text))} />
+        <Entry label={t('From, finished')} value={range.from} wrong={wrongLength} take={(from) => setRange({ ...range, from: written(from) })} />
+        <Entry label={t('To')} value={range.to} wrong={wrongLength} take={(to) => setRange({ ...range, to: written(to) })} />
+        <Entry label={t('In steps of')} value={range.step} wrong={wrongLength} take={(step) => setRange({ ...range, step: written(step) })} />
         <label className="wide">
           {t('Cut larger, then trim')}
           <select value={oversize} onChange={(event) => setOversize(Number(event.target.value))}>

@@ -1,13 +1,15 @@
 /** What is on hand, what of it can serve this block, how to cut it, and what is still to buy. */
 import { useMemo, useState } from 'react'
-import { type Block, type Fabric, parseRational, PRECUTS, sayLength, type StashFor, type StashPiece, toNumber } from '../../geometry/index.ts'
+import { type Block, type Fabric, PRECUTS, sayLength, type StashFor, type StashPiece } from '../../geometry/index.ts'
 import { useCopies } from '../state/copies.ts'
 import { asker } from '../state/deep.ts'
+import { nameOf } from '../state/named.ts'
 import { type OnHand, putBy, setOnHand, takeOut, useStash } from '../state/stash.ts'
 import { look, useStore } from '../state/store.ts'
 import { said, t, tn } from '../words/words.ts'
 import { FabricOptions } from './FabricOptions.tsx'
 import { Drawn } from './CuttingPicture.tsx'
+import { lengthIn } from './lengths.ts'
 import { type MeasureUnit, sayBought, sayOneSize, saySides } from './sizes.ts'
 import { useDeep } from './useDeep.ts'
 import './cutting.css'
@@ -73,13 +75,13 @@ function PutBy({ block }: { readonly block: Block }) {
   const [sort, setSort] = useState<Sort>('quarter')
   const [sides, setSides] = useState<readonly [string, string]>(['', ''])
   const chosen = block.fabrics.find(({ id }) => id === fabric) ?? block.fabrics[0]
-  const odd = sides.map((text) => lengthIn(text))
+  const odd = sides.map((text) => lengthIn(text, { most: 1000 }))
   const size = sort === 'odd' ? odd : PRECUTS[sort]
   const whole = size.every((length) => length !== null)
   const put = (): void => {
     if (chosen === undefined || !whole) return
     putBy({ name: chosen.name, unit: sort === 'odd' ? unit : 'in', size: size as [number, number], onHand: 1 })
-    look({ notice: t('{name} is put by.', { name: chosen.name }) })
+    look({ notice: t('{name} is put by.', { name: nameOf(chosen) }) })
   }
   return (
     <form
@@ -123,11 +125,6 @@ function PutBy({ block }: { readonly block: Block }) {
       {sort === 'odd' && !whole && <p className="hint">{t('Give both lengths, such as 12 and 7 1/2.')}</p>}
     </form>
   )
-}
-
-function lengthIn(text: string): number | null {
-  const length = parseRational(text.trim())
-  return length === null || length.n <= 0n || toNumber(length) > 1000 ? null : toNumber(length)
 }
 
 function Piece({ piece: { id, name, unit, size, onHand }, fabric }: { readonly piece: OnHand; readonly fabric: Fabric | undefined }) {

@@ -24,6 +24,7 @@ import { asker } from '../state/deep.ts'
 import { useStore, useTold } from '../state/store.ts'
 import { said, t, tell, tn } from '../words/words.ts'
 import { Count } from './Count.tsx'
+import { lengthIn, lengthTrouble } from './lengths.ts'
 import { type MeasureUnit, sayBought, sayOneSize, saySides } from './sizes.ts'
 import { useDeep } from './useDeep.ts'
 import './cutting.css'
@@ -142,10 +143,9 @@ function Borders({ block }: { readonly block: Block }) {
 /** Three measurements, and what both strips of a pair are cut to. */
 function Measured({ unit }: { readonly unit: MeasureUnit }) {
   const [texts, setTexts] = useState<readonly string[]>(['', '', ''])
-  const lengths = texts.flatMap((text) => {
-    const length = parseRational(text.trim())
-    return length === null || length.n <= 0n ? [] : [toNumber(length)]
-  })
+  const lengths = texts.flatMap((text) => lengthIn(text) ?? [])
+  const troubles = texts.map((text) => (text.trim() === '' ? null : lengthTrouble(text)))
+  const trouble = troubles.find((one) => one !== null)
   const found = lengths.length === 0 ? null : stripFor(lengths, unit)
   const names = [t('Through the middle'), t('One edge'), t('The other edge')]
   return (
@@ -157,18 +157,20 @@ function Measured({ unit }: { readonly unit: MeasureUnit }) {
             <input
               value={text}
               inputMode="text"
-              aria-invalid={text.trim() !== '' && parseRational(text.trim()) === null}
+              aria-invalid={troubles[place] !== null}
               onChange={(event) => setTexts(texts.map((one, other) => (other === place ? event.target.value : one)))}
             />
           </label>
         ))}
       </div>
-      <p className="hint" role="status">
-        {found === null
-          ? t('Measure the sewn piece in up to three places, in {unit}.', { unit })
-          : `${t('Cut both strips {length} long.', { length: `${sayLength(found.length, unit)} ${unit}` })} ${
-              found.eases.every(Boolean) ? t('The edges can be eased on.') : t('One edge is too far off to be eased on: see where it stretched.')
-            }`}
+      <p className={trouble === undefined ? 'hint' : 'trouble'} role="status">
+        {trouble !== undefined
+          ? trouble
+          : found === null
+            ? t('Measure the sewn piece in up to three places, in {unit}.', { unit })
+            : `${t('Cut both strips {length} long.', { length: `${sayLength(found.length, unit)} ${unit}` })} ${
+                found.eases.every(Boolean) ? t('The edges can be eased on.') : t('One edge is too far off to be eased on: see where it stretched.')
+              }`}
       </p>
     </>
   )

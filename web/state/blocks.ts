@@ -7,7 +7,8 @@
 import { useEffect, useSyncExternalStore } from 'react'
 import { difference } from './difference.ts'
 import { apply as applied, type History, unedited } from './history.ts'
-import { type Block, type Edit, setName } from '../../geometry/index.ts'
+import { copyName, nameOf, short, thisTabName } from './named.ts'
+import { type Block, checkBlock, type Edit, setName } from '../../geometry/index.ts'
 import { emptyGrid } from '../starters/emptyGrid.ts'
 import { eveningStar } from '../starters/eveningStar.ts'
 import { lantern } from '../starters/lantern.ts'
@@ -17,12 +18,14 @@ import {
   type Card,
   cards,
   changeVersions,
+  Damaged,
   firstStanding,
   forget,
   isFull,
   newId,
   openLast,
   read,
+  salvaged,
   setOpen,
   settle,
   takeTurn,
@@ -62,12 +65,17 @@ export async function begin(given: Base, asked: string | null): Promise<void> {
   keepWith(keepEdit)
   await emptyOld(given)
   const known = (await cards(given)).filter(({ aside }) => aside === null).sort((a, b) => b.changed - a.changed)
-  const wished = [asked, await openLast(given), known[0]?.id]
-  const last = known.find(({ id }) => id === wished.find((wish) => known.some((card) => card.id === wish)))?.id
-  if (last === undefined) await beginBlock(now().history.block)
-  else await openBlock(last)
-  look({ notice: '' })
+  const ids = known.map(({ id }) => id)
+  const wished = [asked, await openLast(given)].filter((id) => id != null && ids.includes(id)) as string[]
+  if (!(await openFirst([...wished, ...ids]))) await beginBlock(now().history.block)
+  look({ notice: damaged })
   document.addEventListener('visibilitychange', () => document.hidden && bringToDisk())
+}
+
+/** One that is damaged beyond reading does not keep the others from the board. */
+async function openFirst(ids: readonly string[]): Promise<boolean> {
+  for (const id of new Set(ids)) if (await openBlock(id)) return true
+  return false
 }
 
 /** The database was closed under the page. */
@@ -138,7 +146,7 @@ export const beginBlock = (block: Block, history: History = unedited(block)): Pr
     if (base === null) replace(block, t('begin anew'))
     else if (!(await leave())) return false
     else await layDown(history)
-    return true
+    return base !== null || !now().desk.elsewhere
   })
 
 /** A history that is kept nowhere yet gets a place of its own. */
@@ -150,15 +158,24 @@ async function layDown(history: History): Promise<void> {
   keeper.keep(history)
 }
 
-export const openBlock = (id: string): Promise<boolean> => inTurn(() => takeUpBlock(id))
+/** Whether it lies on the board now; where not, the maker is told. */
+export const openBlock = (id: string): Promise<boolean> =>
+  inTurn(() => takeUpBlock(id)).catch(() => {
+    look({ notice: t('The browser refused: the block could not be opened. Load the page anew.') })
+    return false
+  })
+
+/** What was said of the last block of which not all could be read. */
+let damaged = ''
 
 async function takeUpBlock(id: string): Promise<boolean> {
-  const known = await read(opened(), id)
+  const known = await read(opened(), id).catch(ifDamaged)
   if (known === null) {
     look({ notice: t('That block is not here any more.') })
     changedList()
     return false
   }
+  if (known === 'damaged' || !checkBlock(known.block).ok) return goOnWithWhatIsLeft(id)
   if (!(await leave())) return false
   const ours = await hand.hold(id)
   const taken = ours ? await takeTurn(opened(), id) : null
@@ -169,12 +186,31 @@ async function takeUpBlock(id: string): Promise<boolean> {
   return true
 }
 
+function ifDamaged(error: unknown): 'damaged' {
+  if (error instanceof Damaged) return 'damaged'
+  throw error
+}
+
+/** What can be read of a damaged block becomes a copy beside it; the versions of the damaged one stay where they are. */
+async function goOnWithWhatIsLeft(id: string): Promise<boolean> {
+  const left = await salvaged(opened(), id)
+  const name = nameOf(left ?? (await cards(opened())).find((card) => card.id === id) ?? { name: '' })
+  damaged =
+    left === null
+      ? t('{name} is damaged: nothing of it can be read. Begin a block from one of its versions, or put it aside.', { name })
+      : t('{name} is damaged; what could be read of it goes on as a copy.', { name })
+  if (left !== null && !(await leave())) return false
+  if (left !== null) await layDown(unedited({ ...left, name: copyName(left.name) }))
+  look({ notice: damaged })
+  return left !== null
+}
+
 function settleDown(id: string, elsewhere: boolean, history: History): void {
   setDesk({ id, elsewhere })
   bring(history)
   setSaved('saved')
   lastVersion = null
-  look({ notice: t('{name} is on the board.', { name: history.block.name }) })
+  look({ notice: t('{name} is on the board.', { name: nameOf(history.block) }) })
   remember(id)
   changedList()
 }
@@ -239,7 +275,7 @@ function hear(news: News): void {
     return
   }
   if (news.sort === 'overtaken') {
-    void goOn(news.history, t('{name} (this tab)', { name: news.history.block.name }))
+    void goOn(news.history, thisTabName(news.history.block.name))
     return
   }
   setSaved('failed')
@@ -270,7 +306,7 @@ async function givenUp(id: string): Promise<void> {
   // What came too late to be kept has gone on as a copy by now.
   if (now().desk.id !== id || now().desk.elsewhere) return
   if (!kept) {
-    await goOn(now().history, t('{name} (this tab)', { name: now().history.block.name }))
+    await goOn(now().history, thisTabName(now().history.block.name))
     return
   }
   keeper.rest()
@@ -282,9 +318,9 @@ async function follow(id: string): Promise<void> {
   behind = true
   if (following) return
   following = true
-  while (behind) {
+  while (behind && base !== null) {
     behind = false
-    const history = await read(opened(), id).catch(() => null)
+    const history = await read(base, id).catch(() => null)
     if (history !== null && now().desk.id === id && now().desk.elsewhere) show(history)
   }
   following = false
@@ -292,7 +328,7 @@ async function follow(id: string): Promise<void> {
 
 /** The other tab has let go. */
 async function takeUp(id: string): Promise<void> {
-  if (now().desk.id !== id) return
+  if (now().desk.id !== id || base === null) return
   const taken = await takeTurn(opened(), id)
   if (taken === null) return
   keeper.take(taken.standing, taken.history)
@@ -311,7 +347,7 @@ export async function takeOver(): Promise<void> {
 
 export async function goOnWithCopy(): Promise<void> {
   const { history } = now()
-  await goOn(history, t('{name} (copy)', { name: history.block.name }))
+  await goOn(history, copyName(history.block.name))
 }
 
 /** A step of its own, unlike a name typed letter by letter. */
@@ -320,7 +356,7 @@ export const renaming = (name: string): Edit => ({ ...setName(name), merge: unde
 /** The history on the board goes on under another name, beside the block it came from. */
 async function goOn(history: History, name: string): Promise<void> {
   await inTurn(() => layDown(applied(history, renaming(name))))
-  look({ notice: t('This goes on as “{name}”; the other one is kept too.', { name }) })
+  look({ notice: t('This goes on as “{name}”; the other one is kept too.', { name: short(name) }) })
 }
 
 // The list.
@@ -355,7 +391,8 @@ export const canKeep = (): boolean => base !== null
 /** A block by its id: the one on the board as it lies there. */
 export async function blockOf(id: string): Promise<Block | null> {
   if (id === now().desk.id) return now().history.block
-  return (await read(opened(), id))?.block ?? null
+  const known = await read(opened(), id).catch(ifDamaged)
+  return known === 'damaged' ? salvaged(opened(), id) : (known?.block ?? null)
 }
 
 async function emptyOld(from: Base): Promise<void> {

@@ -11,6 +11,7 @@ import { t } from '../words/words.ts'
 import { beginBlock, blockOf, changedList, keeper, keepVersion, openBlock, opened, renaming, same, tell } from './blocks.ts'
 import type { Filed, FiledVersion } from './blocksFile.ts'
 import { apply as applied } from './history.ts'
+import { copyName, nameOf, short } from './named.ts'
 import {
   bringIn,
   type Card,
@@ -43,10 +44,10 @@ export async function tried(act: () => Promise<unknown>): Promise<boolean> {
 export async function copyBlock(id: string): Promise<void> {
   const block = await blockOf(id)
   if (block === null) return
-  const name = t('{name} (copy)', { name: block.name })
+  const name = copyName(block.name)
   await bringIn(opened(), [{ id: newId(), made: Date.now(), changed: Date.now(), block: { ...block, name }, versions: [] }])
   changedList()
-  look({ notice: t('{name} is among your blocks.', { name }) })
+  look({ notice: t('{name} is among your blocks.', { name: short(name) }) })
 }
 
 /** Renamed as an edit, so that it can be undone; not while another tab has it in hand. */
@@ -65,7 +66,7 @@ export async function renameBlock(id: string, name: string): Promise<'done' | 'i
 }
 
 export async function putAside(id: string): Promise<void> {
-  const name = (await blockOf(id))?.name ?? ''
+  const name = nameOf({ name: (await blockOf(id))?.name ?? '' })
   await setAside(opened(), id, Date.now())
   if (id === now().desk.id && !(await openAnother(id))) {
     await setAside(opened(), id, null)
@@ -78,8 +79,8 @@ export async function putAside(id: string): Promise<void> {
 /** The one changed last takes its place on the board, or an empty grid. */
 async function openAnother(id: string): Promise<boolean> {
   const others = (await cards(opened())).filter((card) => card.aside === null && card.id !== id)
-  const [next] = others.sort((a, b) => b.changed - a.changed)
-  return next === undefined ? beginBlock(emptyGrid) : openBlock(next.id)
+  for (const next of others.sort((a, b) => b.changed - a.changed)) if (await openBlock(next.id)) return true
+  return beginBlock(emptyGrid)
 }
 
 export async function bringBack(id: string): Promise<void> {
@@ -120,7 +121,7 @@ export async function forgetVersion(id: string): Promise<void> {
 
 export async function versionAsBlock({ id }: Version): Promise<boolean> {
   const block = await versionBlock(opened(), id)
-  return block !== undefined && beginBlock({ ...block, name: t('{name} (copy)', { name: block.name }) })
+  return block !== undefined && beginBlock({ ...block, name: copyName(block.name) })
 }
 
 export const blockOfVersion = async ({ id }: Version): Promise<Block | null> => (await versionBlock(opened(), id)) ?? null
@@ -147,6 +148,17 @@ async function filedVersion(version: Version): Promise<FiledVersion | null> {
   return block === null ? null : { made: version.made, name: version.name, block }
 }
 
+/** The id of a block that is the very same, not put aside; null where there is none. */
+export async function blockLike(block: Block): Promise<string | null> {
+  await keeper.settled()
+  const named = (await cards(opened())).filter(({ name, aside }) => aside === null && name === block.name)
+  for (const { id } of named) {
+    const here = await blockOf(id)
+    if (here !== null && same(here, block)) return id
+  }
+  return null
+}
+
 export interface BroughtIn {
   readonly came: number
   readonly copies: number
@@ -159,13 +171,15 @@ export async function bringBlocksIn(filed: readonly Filed[]): Promise<BroughtIn>
   await keeper.settled()
   const taken = new Map((await cards(opened())).map((card) => [card.id, card]))
   const come: Filed[] = []
+  const coming = new Set<string>()
   let copies = 0
   for (const one of filed) {
     const here = taken.has(one.id) ? await blockOf(one.id) : null
     if (here !== null && same(here, one.block) && taken.get(one.id)?.aside === null) continue
-    const isCopy = taken.has(one.id) || come.some(({ id }) => id === one.id)
+    const isCopy = taken.has(one.id) || coming.has(one.id)
+    coming.add(one.id)
     copies += isCopy ? 1 : 0
-    come.push(isCopy ? { ...one, id: newId(), block: { ...one.block, name: t('{name} (copy)', { name: one.block.name }) } } : one)
+    come.push(isCopy ? { ...one, id: newId(), block: { ...one.block, name: copyName(one.block.name) } } : one)
   }
   await bringIn(opened(), come)
   changedList()

@@ -6,6 +6,7 @@
  */
 import { LONGEST_PHOTO, meanColour } from '../../geometry/index.ts'
 import { t } from '../words/words.ts'
+import { short } from './named.ts'
 
 /** Pixels a side: enough to choose colours from, and enough to show cloth. */
 const SAMPLED = 200
@@ -40,7 +41,10 @@ async function drawn<T>(file: File, most: number, take: (canvas: HTMLCanvasEleme
   try {
     bitmap = await createImageBitmap(file)
   } catch {
-    return { ok: false, message: t('{name} is no picture this browser can read; choose a photograph such as a JPEG or PNG.', { name: file.name }) }
+    return {
+      ok: false,
+      message: t('{name} is no picture this browser can read; choose a photograph such as a JPEG or PNG.', { name: short(file.name) }),
+    }
   }
   const scale = Math.min(1, most / Math.max(bitmap.width, bitmap.height))
   const canvas = document.createElement('canvas')

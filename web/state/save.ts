@@ -3,11 +3,12 @@
  *
  * Out     the block on the board; a sentence where something cannot be opened. Opening never takes the place of what is there.
  */
-import { MOST_BYTES, readBlock } from '../../geometry/index.ts'
-import { t, tn } from '../words/words.ts'
-import { begin as beginBlocks, beginAgain, beginBlock, canKeep, close, remembered } from './blocks.ts'
+import { type Block, isPdf, MOST_BYTES, readBlock } from '../../geometry/index.ts'
+import { t, tell, tn } from '../words/words.ts'
+import { begin as beginBlocks, beginAgain, beginBlock, canKeep, close, openBlock, remembered } from './blocks.ts'
 import { checkBlocks, holdsBlocks } from './blocksFile.ts'
-import { bringBlocksIn } from './blocksShelf.ts'
+import { blockLike, bringBlocksIn } from './blocksShelf.ts'
+import { nameOf, short } from './named.ts'
 import { type Base, type Calls, isFull, openBase } from './saveBase.ts'
 import { blockIn, isLink } from './share.ts'
 import { look, lookDeeper, now, setDesk, setSaved } from './store.ts'
@@ -21,10 +22,10 @@ const CALLS: Calls = { blocked: () => setDesk({ trouble: 'older' }), closed: giv
 export async function begin(): Promise<void> {
   const opening = openBase('nestwright', CALLS)
   const late = new Promise<'late'>((resolve) => setTimeout(() => resolve('late'), PATIENCE))
-  const first = await Promise.race([opening, late]).catch(() => null)
-  if (first === 'late') void opening.then(beginLate, cannotKeep)
-  else if (first === null) cannotKeep()
-  else await beginWith(first)
+  await Promise.race([opening, late]).then((first) => {
+    if (first !== 'late') return beginWith(first)
+    void opening.then(beginLate, cannotKeep)
+  }, cannotKeep)
   lookDeeper()
   await openLink()
   window.addEventListener('hashchange', () => void openLink())
@@ -35,6 +36,7 @@ async function beginWith(base: Base): Promise<void> {
   try {
     await beginBlocks(base, remembered())
   } catch {
+    close()
     cannotKeep()
   }
 }
@@ -47,9 +49,9 @@ async function beginLate(base: Base): Promise<void> {
   if (history.past.length > 0) await beginBlock(history.block, history)
 }
 
-function cannotKeep(): void {
+function cannotKeep(error?: unknown): void {
   setSaved('failed')
-  setDesk({ trouble: 'none' })
+  setDesk({ trouble: error instanceof DOMException && error.name === 'VersionError' ? 'later' : 'none' })
 }
 
 /** Milliseconds until a database that was taken away is asked for again. */
@@ -79,30 +81,56 @@ function warn(event: BeforeUnloadEvent): void {
   if (saved === 'failed' && history.past.length > 0 && !now().desk.elsewhere) event.preventDefault()
 }
 
-/** Open a file of one block or of many; a broken one gives one sentence and changes nothing. Whether a block of it lies on the board now. */
-export async function openFile(file: File): Promise<boolean> {
-  if (file.size > MOST_BYTES) {
-    look({ notice: t('{file} is too large to be a block file; choose another file.', { file: file.name }) })
-    return false
-  }
-  let text: string | null
-  try {
-    text = isBooklet(file) ? await (await import('./bookletFile.ts')).blockTextInside(new Uint8Array(await file.arrayBuffer())) : await file.text()
-  } catch {
-    look({ notice: t('{file} could not be read; choose another file.', { file: file.name }) })
-    return false
-  }
-  if (text === null) {
-    look({ notice: t('{file} is a PDF without a block inside; choose a block file, or a booklet printed here.', { file: file.name }) })
-    return false
-  }
-  const many = manyIn(text)
-  if (many === null) return openOne(file.name, text)
-  await openMany(file.name, many)
-  return false
+/** What came of opening one file. */
+interface Came {
+  /** Whether it was opened. */
+  readonly done: boolean
+  /** Whether a block of it lies on the board now. */
+  readonly onBoard: boolean
+  readonly said: string
 }
 
-const isBooklet = ({ name, type }: File): boolean => type === 'application/pdf' || /\.pdf$/i.test(name)
+const refused = (sentence: string): Came => ({ done: false, onBoard: false, said: sentence })
+
+/** Open files of one block or of many, one after the other; a broken one gives one sentence and changes nothing. Whether a block of them lies on the board now. */
+export async function openFiles(files: readonly File[]): Promise<boolean> {
+  const came: Came[] = []
+  for (const file of files) came.push(await openFile(file))
+  const [first] = came
+  if (first !== undefined) look({ notice: came.length === 1 ? first.said : summed(came) })
+  return came.some(({ onBoard }) => onBoard)
+}
+
+/** Of several files: how many were opened, and what is wrong with the first that was not. */
+function summed(came: readonly Came[]): string {
+  const opened = came.filter(({ done }) => done).length
+  const trouble = came.find(({ done }) => !done)
+  return [tn(opened, 'One file was opened.', '{n} files were opened.'), ...(trouble === undefined ? [] : [trouble.said])].join(' ')
+}
+
+async function openFile(file: File): Promise<Came> {
+  const name = short(file.name)
+  if (file.size > MOST_BYTES) return refused(t('{file} is too large to be a block file; choose another file.', { file: name }))
+  let text: string | null
+  try {
+    text = await textIn(file)
+  } catch {
+    return refused(t('{file} could not be read; choose another file.', { file: name }))
+  }
+  if (text === null) return refused(t('{file} is a PDF without a block inside; choose a block file, or a booklet printed here.', { file: name }))
+  const many = manyIn(text)
+  return many === null ? openOne(name, text) : openMany(name, many)
+}
+
+/** A file is a PDF by what stands in it, whatever it is called; null where a PDF holds no block. */
+async function textIn(file: File): Promise<string | null> {
+  const bytes = new Uint8Array(await file.arrayBuffer())
+  return isPdf(bytes) ? (await import('./bookletFile.ts')).blockTextInside(bytes) : new TextDecoder(codeOf(bytes)).decode(bytes)
+}
+
+/** As the mark at its beginning says: some programs write text in 16 bits. */
+const codeOf = ([first, second]: Uint8Array): string =>
+  first === 0xff && second === 0xfe ? 'utf-16le' : first === 0xfe && second === 0xff ? 'utf-16be' : 'utf-8'
 
 function manyIn(text: string): unknown {
   try {
@@ -113,36 +141,27 @@ function manyIn(text: string): unknown {
   }
 }
 
-const notOpened = (file: string, place: string, message: string): void =>
-  look({ notice: t('{file} was not opened. {place}: {message}.', { file, place, message }) })
+const notOpened = (file: string, place: string, message: string): Came =>
+  refused(t('{file} was not opened. {place}: {message}.', { file, place, message: tell(message) }))
 
-async function openOne(file: string, text: string): Promise<boolean> {
+async function openOne(file: string, text: string): Promise<Came> {
   const read = readBlock(text)
-  if (!read.ok) {
-    notOpened(file, read.place, read.message)
-    return false
-  }
+  if (!read.ok) return notOpened(file, read.place, read.message)
   const begun = await beginBlock(read.value)
-  if (begun) look({ notice: t('{name} is open.', { name: read.value.name }) })
-  return begun
+  // Where it could not be begun, that was said.
+  return begun ? { done: true, onBoard: true, said: t('{name} is open.', { name: nameOf(read.value) }) } : refused(now().view.notice)
 }
 
-async function openMany(file: string, value: unknown): Promise<void> {
+async function openMany(file: string, value: unknown): Promise<Came> {
   const read = checkBlocks(value)
-  if (!read.ok) {
-    notOpened(file, read.place, read.message)
-    return
-  }
-  if (!canKeep()) {
-    look({ notice: t('This browser keeps no blocks here; open one block at a time.') })
-    return
-  }
+  if (!read.ok) return notOpened(file, read.place, read.message)
+  if (!canKeep()) return refused(t('This browser keeps no blocks here; open one block at a time.'))
   try {
     const { came, known } = await bringBlocksIn(read.value)
     const more = known === 0 ? '' : ` ${tn(known, 'One was here already.', '{n} were here already.')}`
-    look({ notice: tn(came, 'One block came in.', '{n} blocks came in.') + more })
+    return { done: true, onBoard: false, said: tn(came, 'One block came in.', '{n} blocks came in.') + more }
   } catch (error) {
-    look({ notice: isFull(error) ? t('The disk is full; nothing was brought in.') : t('The blocks could not be kept; nothing was brought in.') })
+    return refused(isFull(error) ? t('The disk is full; nothing was brought in.') : t('The blocks could not be kept; nothing was brought in.'))
   }
 }
 
@@ -159,5 +178,13 @@ async function openLink(): Promise<void> {
   window.history.replaceState(null, '', window.location.pathname + window.location.search)
   const opened = await blockIn(hash)
   if (!opened.ok) look({ notice: LINK_TROUBLE[opened.why]() })
-  else if (await beginBlock(opened.block)) look({ notice: t('{name} came by a link; it is among your blocks now.', { name: opened.block.name }) })
+  else await openLinked(opened.block).catch(() => look({ notice: t('The browser refused: the block could not be opened. Load the page anew.') }))
+}
+
+/** Opened a second time, it is found among her blocks, as long as she has left it as it came. */
+async function openLinked(block: Block): Promise<void> {
+  const name = nameOf(block)
+  const known = canKeep() ? await blockLike(block) : null
+  if (known !== null && (await openBlock(known))) look({ notice: t('{name} is among your blocks already.', { name }) })
+  else if (known === null && (await beginBlock(block))) look({ notice: t('{name} came by a link; it is among your blocks now.', { name }) })
 }

@@ -23,6 +23,7 @@ import type { Spot } from '../canvas/shapes.ts'
 import type { Tool } from '../canvas/hand.ts'
 import { asker } from './deep.ts'
 import { repeating } from './repeating.ts'
+import { nameOf } from './named.ts'
 import { LARGE, teller } from './teller.ts'
 import { type Language, said, t, tell as inWords } from '../words/words.ts'
 import { apply, type History, redone, replaced, undone, unedited } from './history.ts'
@@ -88,8 +89,8 @@ export interface Desk {
   /** Why nothing, or not all, is kept. */
   readonly trouble: Trouble | null
 }
-/** No database (a private window); a full disk; another refusal; held open by an older page; closed for a newer one. */
-export type Trouble = 'none' | 'full' | 'failed' | 'older' | 'newer'
+/** No database (a private window); a full disk; another refusal; held open by an older page; closed for a newer one; written by a newer one. */
+export type Trouble = 'none' | 'full' | 'failed' | 'older' | 'newer' | 'later'
 
 export interface State {
   readonly history: History
@@ -179,9 +180,13 @@ export function show(history: History): void {
   const ids = new Set(history.block.units.map(({ id }) => id))
   const chosen = state.view.chosen.filter((id) => ids.has(id))
   const patch = state.view.patch !== null && ids.has(state.view.patch.unit) ? state.view.patch : null
-  set({ ...state, history, preview: null, edited: null, view: { ...state.view, chosen, patch, finding: null, shown: null, sought: null } })
+  const brush = brushFor(history.block)
+  set({ ...state, history, preview: null, edited: null, view: { ...state.view, chosen, patch, brush, finding: null, shown: null, sought: null } })
   lookDeeper()
 }
+
+/** The fabric in hand, if the block has it. */
+const brushFor = ({ fabrics }: Block): string | null => fabrics.find(({ id }) => id === state.view.brush)?.id ?? null
 
 /** Another block, with a history of its own. */
 export function bring(history: History): void {
@@ -190,6 +195,7 @@ export function bring(history: History): void {
     ...state.view,
     chosen: [],
     patch: null,
+    brush: brushFor(history.block),
     finding: null,
     shown: null,
     sought: null,
@@ -261,7 +267,7 @@ export function tryOut(preview: Preview | null): void {
 export const replace = (block: Block, name: string): void => {
   told = null
   setHistory(replaced(state.history, block, name))
-  look({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: block.name }) })
+  look({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: nameOf(block) }) })
 }
 
 export function undo(): void {

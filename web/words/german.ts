@@ -76,7 +76,7 @@ export const german: Catalogue = {
   'Four can be compared at once: leave one out first.': 'Vier lassen sich zugleich vergleichen: Lass erst eine weg.',
   'Free patch': 'Freies Stück',
   'Give a length above zero, such as 3 or 2 1/2.': 'Gib eine Länge über null an, etwa 3 oder 2 1/2.',
-  'Give a length such as 1/2 or 2.5.': 'Gib eine Länge an, etwa 1/2 oder 2.5.',
+  'Give a length from {least} to {most}, such as 3 or 2 1/2.': 'Gib eine Länge von {least} bis {most} an, etwa 3 oder 2 1/2.',
   'Give a whole number of cells from 1 to 100.': 'Gib eine ganze Zahl von Feldern von 1 bis 100 an.',
   'Give the block a name.': 'Gib dem Block einen Namen.',
   'Go back': 'Zurückgehen',
@@ -210,6 +210,20 @@ export const german: Catalogue = {
   'The block is in your hand here now; in the other tab it is only looked at.':
     'Der Block ist jetzt hier in deiner Hand; im anderen Tab wird er nur angesehen.',
   'The blocks could not be kept; nothing was brought in.': 'Die Blöcke konnten nicht bewahrt werden; nichts wurde hereingeholt.',
+  'The browser refused: the block could not be opened. Load the page anew.':
+    'Der Browser hat es abgelehnt: Der Block ließ sich nicht öffnen. Lade die Seite neu.',
+  '{name} is damaged: nothing of it can be read. Begin a block from one of its versions, or put it aside.':
+    '{name} ist beschädigt: Nichts davon ist lesbar. Beginne einen Block aus einer seiner Fassungen oder leg ihn beiseite.',
+  '{name} is damaged; what could be read of it goes on as a copy.': '{name} ist beschädigt; was davon lesbar war, geht als Kopie weiter.',
+  '{name} is among your blocks already.': '{name} ist schon unter deinen Blöcken.',
+  '{n} files were opened.': { one: 'Eine Datei wurde geöffnet.', other: '{n} Dateien wurden geöffnet.' },
+  'Your blocks were kept by a newer Nestwright: load this page anew to see them. What you do here is not kept.':
+    'Deine Blöcke hat ein neueres Nestwright bewahrt: Lade diese Seite neu, um sie zu sehen. Was du hier tust, wird nicht bewahrt.',
+  'The page could not be drawn with this block on the board. Undo the last change, or lay an empty grid there: the block stays among yours.':
+    'Die Seite ließ sich mit diesem Block auf dem Brett nicht zeichnen. Nimm die letzte Änderung zurück oder leg ein leeres Raster hin: Der Block bleibt unter deinen.',
+  'This block has no such fabric; take another.': 'Diesen Stoff hat der Block nicht; nimm einen anderen.',
+  'Lay an empty grid': 'Ein leeres Raster hinlegen',
+  'A block holds at most {most} units; remove some first.': 'Ein Block fasst höchstens {most} Einheiten; entferne erst einige.',
   'The chosen patch is recoloured.': 'Das gewählte Stück ist umgefärbt.',
   'The disk is full, and your last changes are not kept: save the block as a file. It is tried again and again.':
     'Der Speicher ist voll, und deine letzten Änderungen sind nicht bewahrt: Sichere den Block als Datei. Es wird immer wieder versucht.',
