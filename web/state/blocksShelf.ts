@@ -148,10 +148,10 @@ async function filedVersion(version: Version): Promise<FiledVersion | null> {
   return block === null ? null : { made: version.made, name: version.name, block }
 }
 
-/** The id of a block that is the very same, not put aside; null where there is none. */
-export async function blockLike(block: Block): Promise<string | null> {
+/** The id of a block that lies as this one came, not put aside and never edited; null where there is none. */
+export async function untouchedLike(block: Block): Promise<string | null> {
   await keeper.settled()
-  const named = (await cards(opened())).filter(({ name, aside }) => aside === null && name === block.name)
+  const named = (await cards(opened())).filter(({ name, aside, past }) => aside === null && past === 0 && name === block.name)
   for (const { id } of named) {
     const here = await blockOf(id)
     if (here !== null && same(here, block)) return id

@@ -7,7 +7,7 @@ import { type Block, isPdf, MOST_BYTES, readBlock } from '../../geometry/index.t
 import { t, tell, tn } from '../words/words.ts'
 import { begin as beginBlocks, beginAgain, beginBlock, canKeep, close, openBlock, remembered } from './blocks.ts'
 import { checkBlocks, holdsBlocks } from './blocksFile.ts'
-import { blockLike, bringBlocksIn } from './blocksShelf.ts'
+import { bringBlocksIn, untouchedLike } from './blocksShelf.ts'
 import { nameOf, short } from './named.ts'
 import { type Base, type Calls, isFull, openBase } from './saveBase.ts'
 import { blockIn, isLink } from './share.ts'
@@ -184,7 +184,7 @@ async function openLink(): Promise<void> {
 /** Opened a second time, it is found among her blocks, as long as she has left it as it came. */
 async function openLinked(block: Block): Promise<void> {
   const name = nameOf(block)
-  const known = canKeep() ? await blockLike(block) : null
+  const known = canKeep() ? await untouchedLike(block) : null
   if (known !== null && (await openBlock(known))) look({ notice: t('{name} is among your blocks already.', { name }) })
   else if (known === null && (await beginBlock(block))) look({ notice: t('{name} came by a link; it is among your blocks now.', { name }) })
 }
