@@ -9,7 +9,7 @@ import type { Edit, Findings, Fix } from '../../geometry/index.ts'
 import { bordersAround } from '../canvas/shapes.ts'
 import { drawTried, type Preview, previewOf } from '../canvas/views/preview.ts'
 import { backToCloth, edit, look, now, tryOut, useStore } from '../state/store.ts'
-import { LARGE } from '../state/teller.ts'
+import { isLarge } from '../state/teller.ts'
 import { said, t, tn } from '../words/words.ts'
 import { editOf } from './fixes.ts'
 import { type Mend, mendsOf } from './mends.ts'
@@ -63,7 +63,7 @@ function Try({ name, editOf: editFor }: { readonly name: string; readonly editOf
   const [made, setMade] = useState<Preview | null>(null)
   const shown = useStore(({ preview }) => preview) === made && made !== null
   // What a fix makes of a large block takes longer than a glance: it is worked out when asked for.
-  const large = useStore(({ history }) => history.block.units.length > LARGE)
+  const large = useStore(({ history }) => isLarge(history.block))
   const firstTouch = useRef(false)
   const words = useRef<HTMLSpanElement>(null)
   const show = (): void => {

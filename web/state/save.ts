@@ -1,16 +1,11 @@
 /**
- * The way in: what was kept is brought back before the page is drawn, and files and links become blocks of the maker's own.
+ * The way in: what was kept is brought back before the page is drawn; files and links that come are handed on.
  *
- * Out     the block on the board; a sentence where something cannot be opened. Opening never takes the place of what is there.
+ * Out     the block on the board; whether it can be kept.
  */
-import { type Block, isPdf, MOST_BYTES, readBlock } from '../../geometry/index.ts'
-import { t, tell, tn } from '../words/words.ts'
-import { begin as beginBlocks, beginAgain, beginBlock, canKeep, close, openBlock, remembered } from './blocks.ts'
-import { checkBlocks, holdsBlocks } from './blocksFile.ts'
-import { bringBlocksIn, untouchedLike } from './blocksShelf.ts'
-import { nameOf, short } from './named.ts'
-import { type Base, type Calls, isFull, openBase } from './saveBase.ts'
-import { blockIn, isLink } from './share.ts'
+import { t } from '../words/words.ts'
+import { begin as beginBlocks, beginAgain, beginBlock, close, remembered } from './blocks.ts'
+import { type Base, type Calls, openBase } from './saveBase.ts'
 import { look, lookDeeper, now, setDesk, setSaved } from './store.ts'
 
 /** Milliseconds to wait for an older page that holds the database open, before the page is shown without it. */
@@ -81,110 +76,18 @@ function warn(event: BeforeUnloadEvent): void {
   if (saved === 'failed' && history.past.length > 0 && !now().desk.elsewhere) event.preventDefault()
 }
 
-/** What came of opening one file. */
-interface Came {
-  /** Whether it was opened. */
-  readonly done: boolean
-  /** Whether a block of it lies on the board now. */
-  readonly onBoard: boolean
-  readonly said: string
-}
-
-const refused = (sentence: string): Came => ({ done: false, onBoard: false, said: sentence })
-
-/** Open files of one block or of many, one after the other; a broken one gives one sentence and changes nothing. Whether a block of them lies on the board now. */
-export async function openFiles(files: readonly File[]): Promise<boolean> {
-  const came: Came[] = []
-  for (const file of files) came.push(await openFile(file))
-  const [first] = came
-  if (first !== undefined) look({ notice: came.length === 1 ? first.said : summed(came) })
-  return came.some(({ onBoard }) => onBoard)
-}
-
-/** Of several files: how many were opened, and what is wrong with the first that was not. */
-function summed(came: readonly Came[]): string {
-  const opened = came.filter(({ done }) => done).length
-  const trouble = came.find(({ done }) => !done)
-  return [tn(opened, 'One file was opened.', '{n} files were opened.'), ...(trouble === undefined ? [] : [trouble.said])].join(' ')
-}
-
-async function openFile(file: File): Promise<Came> {
-  const name = short(file.name)
-  if (file.size > MOST_BYTES) return refused(t('{file} is too large to be a block file; choose another file.', { file: name }))
-  let text: string | null
-  try {
-    text = await textIn(file)
-  } catch {
-    return refused(t('{file} could not be read; choose another file.', { file: name }))
-  }
-  if (text === null) return refused(t('{file} is a PDF without a block inside; choose a block file, or a booklet printed here.', { file: name }))
-  const many = manyIn(text)
-  return many === null ? openOne(name, text) : openMany(name, many)
-}
-
-/** A file is a PDF by what stands in it, whatever it is called; null where a PDF holds no block. */
-async function textIn(file: File): Promise<string | null> {
-  const bytes = new Uint8Array(await file.arrayBuffer())
-  return isPdf(bytes) ? (await import('./bookletFile.ts')).blockTextInside(bytes) : new TextDecoder(codeOf(bytes)).decode(bytes)
-}
-
-/** As the mark at its beginning says: some programs write text in 16 bits. */
-const codeOf = ([first, second]: Uint8Array): string =>
-  first === 0xff && second === 0xfe ? 'utf-16le' : first === 0xfe && second === 0xff ? 'utf-16be' : 'utf-8'
-
-function manyIn(text: string): unknown {
-  try {
-    const value: unknown = JSON.parse(text)
-    return holdsBlocks(value) ? value : null
-  } catch {
+/** What opens files and links comes when it is asked for; where it does not come, that is said. */
+const openings = async (): Promise<typeof import('./opening.ts') | null> =>
+  import('./opening.ts').catch(() => {
+    look({
+      notice: t('This part of the page did not come. Load the page anew as soon as you are connected; what is kept in this browser stays.'),
+    })
     return null
-  }
-}
+  })
 
-const notOpened = (file: string, place: string, message: string): Came =>
-  refused(t('{file} was not opened. {place}: {message}.', { file, place, message: tell(message) }))
+/** Whether a block of the files lies on the board now. */
+export const openFiles = async (files: readonly File[]): Promise<boolean> => (await openings())?.openFiles(files) ?? false
 
-async function openOne(file: string, text: string): Promise<Came> {
-  const read = readBlock(text)
-  if (!read.ok) return notOpened(file, read.place, read.message)
-  const begun = await beginBlock(read.value)
-  // Where it could not be begun, that was said.
-  return begun ? { done: true, onBoard: true, said: t('{name} is open.', { name: nameOf(read.value) }) } : refused(now().view.notice)
-}
-
-async function openMany(file: string, value: unknown): Promise<Came> {
-  const read = checkBlocks(value)
-  if (!read.ok) return notOpened(file, read.place, read.message)
-  if (!canKeep()) return refused(t('This browser keeps no blocks here; open one block at a time.'))
-  try {
-    const { came, known } = await bringBlocksIn(read.value)
-    const more = known === 0 ? '' : ` ${tn(known, 'One was here already.', '{n} were here already.')}`
-    return { done: true, onBoard: false, said: tn(came, 'One block came in.', '{n} blocks came in.') + more }
-  } catch (error) {
-    return refused(isFull(error) ? t('The disk is full; nothing was brought in.') : t('The blocks could not be kept; nothing was brought in.'))
-  }
-}
-
-const LINK_TROUBLE = {
-  broken: (): string => t('This link is broken: it holds no block; ask for it again, or for a file.'),
-  newer: (): string => t('This link was made by a newer Nestwright; load this page anew, then open it again.'),
-  'cannot press': (): string => t('This browser cannot read links; ask for a file.'),
-}
-
-/** A block in the address becomes a block of her own; the address is plain again, so that loading it anew brings no second one. */
 async function openLink(): Promise<void> {
-  const { hash } = window.location
-  if (!isLink(hash)) return
-  window.history.replaceState(null, '', window.location.pathname + window.location.search)
-  const opened = await blockIn(hash)
-  if (!opened.ok) look({ notice: LINK_TROUBLE[opened.why]() })
-  else await openLinked(opened.block).catch(() => look({ notice: t('The browser refused: the block could not be opened. Load the page anew.') }))
-}
-
-/** Opened a second time, it is found among her blocks, as long as she has left it as it came. */
-async function openLinked(block: Block): Promise<void> {
-  const name = nameOf(block)
-  const known = canKeep() ? await untouchedLike(block) : null
-  if (known !== null && (await openBlock(known))) look({ notice: t('{name} is among your blocks already.', { name }) })
-  else if (known === null && (await beginBlock(block))) look({ notice: t('{name} came by a link; it is among your blocks now.', { name }) })
+  if (window.location.hash !== '') await (await openings())?.openLink()
 }

@@ -24,7 +24,7 @@ import type { Tool } from '../canvas/hand.ts'
 import { asker } from './deep.ts'
 import { repeating } from './repeating.ts'
 import { nameOf } from './named.ts'
-import { LARGE, teller } from './teller.ts'
+import { isLarge, teller } from './teller.ts'
 import { type Language, said, t, tell as inWords } from '../words/words.ts'
 import { apply, type History, redone, replaced, undone, unedited } from './history.ts'
 
@@ -222,7 +222,7 @@ const tell = teller((block, report) => {
 /** The layers of cloth follow a little later, beside the page; the findings of a large block too. */
 export function lookDeeper(): void {
   const { block } = state.history
-  if (block.units.length > LARGE) tell(block)
+  if (isLarge(block)) tell(block)
   if (block.units.length > MOST_LAYERED) return
   ask({ sort: 'layers', block }, (answer) => {
     if (answer.sort === 'layers' && state.history.block === block) set({ ...state, deep: { block, layered: answer.value } })
@@ -323,7 +323,7 @@ export function reportOf(block: Block): Told {
   }
   if (told?.block === block) return told.told
   // A large block is drawn from itself and never waits; what was found last stands until the worker has told it anew.
-  if (block.units.length > LARGE && typeof Worker !== 'undefined') return told?.told ?? waiting
+  if (isLarge(block) && typeof Worker !== 'undefined') return told?.told ?? waiting
   let made: Told
   try {
     made = { report: follow(block), trouble: null }

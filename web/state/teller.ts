@@ -9,8 +9,20 @@ import type { Block, Findings } from '../../geometry/index.ts'
 import { received, sent } from './sending.ts'
 import type { TellerAnswer } from './teller.worker.ts'
 
-/** Units above which the findings come a moment after the edit. */
-export const LARGE = 2000
+/** Units, or patches in all, above which the findings come a moment after the edit. */
+const LARGE = 2000
+const MANY_PATCHES = 8000
+const known = new WeakMap<Block, boolean>()
+
+/** A unit may hold a thousand strips, so units alone do not tell. */
+export function isLarge(block: Block): boolean {
+  const large = known.get(block) ?? (block.units.length > LARGE || patchesOf(block) > MANY_PATCHES)
+  known.set(block, large)
+  return large
+}
+
+const patchesOf = ({ units, borders = [] }: Block): number =>
+  units.reduce((sum, { fabrics }) => sum + Object.keys(fabrics).length, 4 * borders.length)
 
 export function teller(take: (block: Block, report: Findings) => void): (block: Block) => void {
   let worker: Worker | null = null
