@@ -39,12 +39,12 @@ import { aroundOf, carried, chosenBy, followed, type Gesture, landed, pressed, r
 import { type Carry, carryOf, drawHeld, type Ghost, handlesOf, reachOf } from './held.ts'
 import { keyed } from './keys.ts'
 import { newUnit, sizeOfKind, type TrayKind } from './newUnit.ts'
-import { drawMarks, meetingsIndex } from './numbers.ts'
+import { clearMarks, drawMarks, meetingsIndex } from './numbers.ts'
 import { type Frame, frameOf } from './place.ts'
 import { usePrints } from './prints.ts'
 import { around, bordersAround, linesOf, number, piecesOfUnit, rectOf, type Spot, spot, tiedTo } from './shapes.ts'
 import { type Guide, snapPoint } from './snapping.ts'
-import { type Sheets, sheetsIn } from './stage.ts'
+import { type Pen, type Sheets, sheetsIn } from './stage.ts'
 import { type Still, stillOn } from './still.ts'
 import { tiler } from './tiles.ts'
 import { useInk } from './useInk.ts'
@@ -407,6 +407,7 @@ export function Board() {
       if (preview === null && difference?.sewn === true) paint(pen, drawDifference(difference.found), sight)
     })
   }, [report, numbers, meetings, faults, ring, frame, size, ink, paper, preview, difference])
+  const resting = gesture === null && held === null
   useEffect(() => {
     const drawing = view.tool === 'patch'
     const images = imagesOfTried(block, tried(), view.repeat)
@@ -424,6 +425,7 @@ export function Board() {
       cursor: focused && !drawing ? view.cursor : null,
       patch,
       finding: pointed,
+      clear: resting ? (pen: Pen) => clearMarks(pen, report, { numbers, meetings }, frame, size, { ink, paper }) : null,
       mirrors: mirrorsOf(view.repeat, block.grid),
       ink,
       paper,
