@@ -10,6 +10,7 @@ export function AsSewn() {
   const block = useStore(({ history }) => history.block)
   const { report } = useTold()
   const said = useMemo(() => (laid === null ? null : asSewn(laid, block)), [laid, block])
+  if (laid === null && block.units.length === 0) return null
   return (
     <section aria-labelledby="sewn-title">
       <h2 id="sewn-title">{t('As it came out')}</h2>

@@ -136,7 +136,8 @@ export const german: Catalogue = {
   'No fabric yet: add one to cut patches from.': 'Noch kein Stoff: Nimm einen dazu, um Stücke daraus zu schneiden.',
   'No layers to count: the block is not sewn yet, or has too many patches.':
     'Keine Lagen zu zählen: Der Block ist noch nicht genäht oder hat zu viele Stücke.',
-  'No patch is laid yet.': 'Noch liegt kein Stück.',
+  'No patch is laid yet. Lay a unit on the board: its light and dark, and other colourings of it, are shown here.':
+    'Noch liegt kein Stück. Lege eine Einheit auf den Tisch: Hier siehst du dann Hell und Dunkel und andere Färbungen.',
   'No patch may change: choose every patch, or let the background change.':
     'Kein Stück darf sich ändern: Wähle alle Stücke, oder lass den Hintergrund sich ändern.',
   'No, leave them': 'Nein, lass sie',
