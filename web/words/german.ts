@@ -425,7 +425,6 @@ export const german: Catalogue = {
   'A colouring that makes do with a batch less is being sought beside the page…':
     'Eine Färbung, die mit einem Satz weniger auskommt, wird neben der Seite gesucht …',
   'A corner lies on the grid or at its edge.': 'Eine Ecke liegt auf dem Raster oder an seinem Rand.',
-  'A cross may stand for two pairs of seams that meet at one place.': 'Ein Kreuz kann für zwei Nahtpaare stehen, die sich an einer Stelle treffen.',
   'A free patch is laid.': 'Ein freies Stück ist gelegt.',
   'A newer version of Nestwright is ready.': 'Eine neuere Fassung von Nestwright ist bereit.',
   'A patch cannot have a hole, nor be closed round another; cut it in two first.':
@@ -650,6 +649,8 @@ export const german: Catalogue = {
   'One edge': 'Eine Kante',
   'One edge is too far off to be eased on: see where it stretched.':
     'Eine Kante weicht zu weit ab, um eingehalten zu werden: Sieh nach, wo sie sich gedehnt hat.',
+  'One mark may stand for two pairs of seams that meet at one place.':
+    'Ein Zeichen kann für zwei Nahtpaare stehen, die sich an einer Stelle treffen.',
   'One of the seams is pressed open: match the stitching lines with a pin.':
     'Eine der Nähte ist auseinandergebügelt: Lass die Stepplinien mit einer Nadel zusammentreffen.',
   'One of {size}, strips along {along}:': 'Eine von {size}, Streifen entlang {along}:',
