@@ -108,6 +108,8 @@ function Answer({ setting, block, large }: { readonly setting: Setting; readonly
   const { said: answer, trouble, before } = setting
   if (trouble !== null) return <p className="trouble">{t('The copies cannot be set like that: {reason}.', { reason: tell(trouble) })}</p>
   if (answer === null) return <p className="hint">{t('Being worked out…')}</p>
+  // What to do first stands in the line above.
+  if (block.units.length === 0) return null
   if (answer.problems.length > 0) return <p className="trouble">{t('Mend the layout first: it cannot be sewn as it stands.')}</p>
   return (
     <>
