@@ -63,10 +63,6 @@ export function App() {
         </div>
         <div className="middle">
           <Looks />
-          <Later>
-            <LayersKey />
-            <ValueKey />
-          </Later>
           <OnTheBoard />
           <div className="under">
             <div className="says">
@@ -87,7 +83,15 @@ export function App() {
 function OnTheBoard() {
   const shown = useStore(({ view }) => view.look)
   const Other = OTHER_BOARDS[shown]
-  if (Other === undefined) return <Board />
+  if (Other === undefined)
+    return (
+      <Board>
+        <Later>
+          <LayersKey />
+          <ValueKey />
+        </Later>
+      </Board>
+    )
   return (
     <Later key={shown} meanwhile={<div className="board" />}>
       <Other />

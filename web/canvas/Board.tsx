@@ -6,7 +6,7 @@
  *           fabric is in hand, else chooses it. What a drag means is in `hand.ts`.
  * Keys      in `keys.ts`; everything that a pointer does, keys do.
  */
-import { type KeyboardEvent, type PointerEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import {
   type Block,
   canBecome,
@@ -60,7 +60,8 @@ const READY = 100
 const [LEAST_ZOOM, MOST_ZOOM] = [0.3, 24]
 const NO_CELLS: Layered['cells'] = []
 
-export function Board() {
+/** `children` lie over its lower edge: what the colours of a look mean. */
+export function Board({ children }: { readonly children?: ReactNode }) {
   const place = useRef<HTMLDivElement>(null)
   const [size, setSize] = useState<Spot>([640, 560])
   const [gesture, setGesture] = useState<Gesture | null>(null)
@@ -440,6 +441,7 @@ export function Board() {
         <BoardStrip />
         <Arranging />
         <InHand />
+        {children}
         <div
           ref={place}
           className={view.tool === 'patch' ? 'board drawing' : 'board'}
