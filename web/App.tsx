@@ -15,9 +15,12 @@ import { type Look, look, now, redo, type Sheet, undo, useStore } from './state/
 import { t } from './words/words.ts'
 import { Later } from './panels/Later.tsx'
 
-// What is not needed to begin with comes a moment later, so that the page is there at once.
-const ValueKey = lazy(async () => ({ default: (await import('./panels/ValueKey.tsx')).ValueKey }))
-const LayersKey = lazy(async () => ({ default: (await import('./panels/LayersKey.tsx')).LayersKey }))
+// What is not needed to begin with comes when it is looked at, so that the page is there at once.
+/** What the colours of a look mean. */
+const MEANINGS: Readonly<Partial<Record<Look, ComponentType>>> = {
+  value: lazy(async () => ({ default: (await import('./panels/ValueKey.tsx')).ValueKey })),
+  layers: lazy(async () => ({ default: (await import('./panels/LayersKey.tsx')).LayersKey })),
+}
 
 const OTHER_BOARDS: Readonly<Partial<Record<Look, ComponentType>>> = {
   order: lazy(async () => ({ default: (await import('./canvas/views/Sewing.tsx')).Sewing })),
@@ -82,14 +85,15 @@ export function App() {
 /** The block itself, or the block drawn some way that a hand does not lay units on. */
 function OnTheBoard() {
   const shown = useStore(({ view }) => view.look)
-  const Other = OTHER_BOARDS[shown]
+  const [Other, Meaning] = [OTHER_BOARDS[shown], MEANINGS[shown]]
   if (Other === undefined)
     return (
       <Board>
-        <Later>
-          <LayersKey />
-          <ValueKey />
-        </Later>
+        {Meaning !== undefined && (
+          <Later key={shown}>
+            <Meaning />
+          </Later>
+        )}
       </Board>
     )
   return (

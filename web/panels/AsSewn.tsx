@@ -1,20 +1,20 @@
 /** My star came out differently: the block as laid, kept while the board shows what was sewn, and the moves back. */
-import { useMemo } from 'react'
-import { asSewn } from '../../geometry/index.ts'
-import { keepLaid, look, replace, useStore, useTold } from '../state/store.ts'
-import { t, tell, tn } from '../words/words.ts'
-import { summary } from './FindingsLine.tsx'
+import { lazy } from 'react'
+import { keepLaid, look, useStore } from '../state/store.ts'
+import { t } from '../words/words.ts'
+import { Later } from './Later.tsx'
+
+// Wanted only once a layout is kept.
+const AsSewnMoves = lazy(async () => ({ default: (await import('./AsSewnMoves.tsx')).AsSewnMoves }))
 
 export function AsSewn() {
   const laid = useStore((state) => state.laid)
   const block = useStore(({ history }) => history.block)
-  const { report } = useTold()
-  const said = useMemo(() => (laid === null ? null : asSewn(laid, block)), [laid, block])
   if (laid === null && block.units.length === 0) return null
   return (
     <section aria-labelledby="sewn-title">
       <h2 id="sewn-title">{t('As it came out')}</h2>
-      {laid === null || said === null ? (
+      {laid === null ? (
         <>
           <p className="hint">
             {t(
@@ -34,53 +34,10 @@ export function AsSewn() {
           </div>
         </>
       ) : (
-        <>
-          <p className="sum" data-testid="moves">
-            {movesWords(said)}
-          </p>
-          <ol className="moves">
-            {said.moves.map(({ message }) => (
-              <li key={message}>{tell(message)}</li>
-            ))}
-          </ol>
-          {said.differences.length > 0 && (
-            <details className="order">
-              <summary>{tn(said.differences.length, 'One place looks otherwise', '{n} places look otherwise')}</summary>
-              <ul className="moves">
-                {said.differences.map(({ laid: id, message }) => (
-                  <li key={id}>
-                    <button type="button" className="plain" onClick={() => look({ chosen: [id] })}>
-                      {tell(message)}
-                    </button>
-                  </li>
-                ))}
-              </ul>
-            </details>
-          )}
-          {report !== null && <p className="hint">{t('As it came out: {summary}', { summary: summary(report) })}</p>}
-          <div className="buttons">
-            <button
-              type="button"
-              disabled={said.differences.length === 0}
-              onClick={() => {
-                replace(laid, t('go back to the layout'))
-                keepLaid(null)
-              }}
-            >
-              {t('Back to the layout')}
-            </button>
-            <button type="button" onClick={() => keepLaid(null)}>
-              {t('Stop comparing')}
-            </button>
-          </div>
-        </>
+        <Later>
+          <AsSewnMoves laid={laid} block={block} />
+        </Later>
       )}
     </section>
   )
-}
-
-function movesWords({ moves, proved }: ReturnType<typeof asSewn>): string {
-  if (moves.length === 0) return t('It is as it was laid.')
-  if (proved || moves.length === 1) return tn(moves.length, 'One move leads back:', '{n} moves lead back:')
-  return t('{n} moves lead back (the fewest found):', { n: moves.length })
 }

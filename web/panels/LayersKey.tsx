@@ -5,12 +5,10 @@ import { t, tn } from '../words/words.ts'
 import { useStore } from '../state/store.ts'
 
 export function LayersKey() {
-  const shown = useStore(({ view }) => view.look === 'layers')
   const block = useStore(({ history }) => history.block)
   const deep = useStore((state) => state.deep)
   const cells = deep?.block === block ? deep.layered.cells : null
-  const sums = useMemo(() => (shown && cells !== null ? sumsOf(cells) : []), [shown, cells])
-  if (!shown) return null
+  const sums = useMemo(() => (cells !== null ? sumsOf(cells) : []), [cells])
   const whole = sums.reduce((sum, { area }) => sum + area, 0)
   if (sums.length === 0)
     return (

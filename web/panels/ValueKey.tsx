@@ -4,10 +4,8 @@ import { look, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
 
 export function ValueKey() {
-  const shown = useStore(({ view }) => view.look === 'value')
   const block = useStore(({ history }) => history.block)
-  const blurs = useBlurs(block, shown)
-  if (!shown) return null
+  const blurs = useBlurs(block)
   if (blurs === null) return <p className="layers">{t('Neighbours are being compared…')}</p>
   if (blurs.length === 0) return <p className="layers">{t('All neighbours can be told apart.')}</p>
   const lines = blurs.flatMap((blur) => blur.lines)

@@ -65,10 +65,9 @@ function blursOf(block: Block): Promise<Answered> {
 }
 
 /** Neighbours that blur; null until they are known, or where nobody asks. */
-export function useBlurs(block: Block, wanted = true): readonly Blur[] | null {
+export function useBlurs(block: Block): readonly Blur[] | null {
   const [blurs, setBlurs] = useState<readonly Blur[] | null>(null)
   useEffect(() => {
-    if (!wanted) return
     let current = true
     const rest = setTimeout(async () => {
       const answer = await blursOf(block)
@@ -78,6 +77,6 @@ export function useBlurs(block: Block, wanted = true): readonly Blur[] | null {
       current = false
       clearTimeout(rest)
     }
-  }, [block, wanted])
+  }, [block])
   return blurs
 }
