@@ -39,7 +39,7 @@ test('the page speaks German when asked, and again on the next visit', async ({ 
   await expect(page.getByRole('tabpanel')).toContainText('Ein Satz macht diese Gänse.')
   await page.getByRole('tab', { name: 'Befunde' }).click()
   await expect(page.getByRole('tabpanel')).toContainText('Alle 4 Nahttreffen greifen ineinander.')
-  await page.getByText('Dieser Bildschirm', { exact: true }).click()
+  await page.getByText('Bildschirm', { exact: true }).click()
   await page.getByLabel('Sprache').selectOption('en')
   await expect(page.getByRole('tab', { name: 'Cutting' })).toBeVisible()
 })

@@ -17,7 +17,8 @@ import { t } from './words/words.ts'
 import { Later } from './panels/Later.tsx'
 
 // What is not needed to begin with comes when it is asked for, so that the page is there at once.
-const KEYS_OF_LOOKS: Readonly<Partial<Record<Look, ComponentType>>> = {
+/** What the colours of a look mean. */
+const MEANINGS: Readonly<Partial<Record<Look, ComponentType>>> = {
   value: lazy(async () => ({ default: (await import('./panels/ValueKey.tsx')).ValueKey })),
   layers: lazy(async () => ({ default: (await import('./panels/LayersKey.tsx')).LayersKey })),
 }
@@ -67,7 +68,6 @@ export function App() {
         </div>
         <div className="middle">
           <Looks />
-          <LookKey />
           <OnTheBoard />
           <div className="under">
             <div className="says">
@@ -87,23 +87,20 @@ export function App() {
 /** The block itself, or the block drawn some way that a hand does not lay units on. */
 function OnTheBoard() {
   const shown = useStore(({ view }) => view.look)
-  const Other = OTHER_BOARDS[shown]
-  if (Other === undefined) return <Board />
+  const [Other, Meaning] = [OTHER_BOARDS[shown], MEANINGS[shown]]
+  if (Other === undefined)
+    return (
+      <Board>
+        {Meaning !== undefined && (
+          <Later key={shown}>
+            <Meaning />
+          </Later>
+        )}
+      </Board>
+    )
   return (
     <Later key={shown} meanwhile={<div className="board" />}>
       <Other />
-    </Later>
-  )
-}
-
-/** What the colours of a way of looking mean. */
-function LookKey() {
-  const shown = useStore(({ view }) => view.look)
-  const Key = KEYS_OF_LOOKS[shown]
-  if (Key === undefined) return null
-  return (
-    <Later key={shown}>
-      <Key />
     </Later>
   )
 }

@@ -8,8 +8,12 @@ import { beginOffline } from './state/offline.ts'
 import { begin } from './state/save.ts'
 import { look } from './state/store.ts'
 import { beginWords, spoken } from './words/words.ts'
-import './style.css'
-import './tablet.css'
+import './style/light.css'
+import './style/controls.css'
+import './style/page.css'
+import './style/around.css'
+import './style/panels.css'
+import './style/tablet.css'
 
 await Promise.all([begin(), beginWords()])
 look({ language: spoken() })

@@ -46,7 +46,7 @@ describe('the German catalogue', () => {
     expect(inGerman(() => [tn(1, 'one batch', '{n} batches'), tn(3, 'one batch', '{n} batches'), t('Save a file')])).toEqual([
       'ein Satz',
       '3 Sätze',
-      'Eine Datei sichern',
+      'Datei sichern',
     ])
   })
 })

@@ -6,7 +6,7 @@
  *           fabric is in hand, else chooses it. What a drag means is in `hand.ts`.
  * Keys      in `keys.ts`; everything that a pointer does, keys do.
  */
-import { type KeyboardEvent, type PointerEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import {
   type Block,
   canBecome,
@@ -72,13 +72,13 @@ import {
 import { type Carry, carryOf, drawHeld, type Ghost, handleAt, handlesOf } from './held.ts'
 import { keyed } from './keys.ts'
 import { newUnit, sizeOfKind, type TrayKind } from './newUnit.ts'
-import { drawMarks, meetingsIndex } from './numbers.ts'
+import { clearMarks, drawMarks, meetingsIndex } from './numbers.ts'
 import { Overboard } from './Overboard.tsx'
 import { FINGER_MARGINS, type Frame, frameOf } from './place.ts'
 import { usePrints } from './prints.ts'
 import { around, bordersAround, linesOf, number, piecesOfUnit, rectOf, type Spot, spot, tiedTo } from './shapes.ts'
 import { type Guide, snapPoint } from './snapping.ts'
-import { type Sheets, sheetsIn } from './stage.ts'
+import { type Pen, type Sheets, sheetsIn } from './stage.ts'
 import { type Still, stillOn } from './still.ts'
 import { tiler } from './tiles.ts'
 import { useInk } from './useInk.ts'
@@ -96,7 +96,8 @@ const [LEAST_ZOOM, MOST_ZOOM] = [0.3, 24]
 const margins = window.matchMedia('(any-pointer: coarse)').matches ? FINGER_MARGINS : undefined
 const NO_CELLS: Layered['cells'] = []
 
-export function Board() {
+/** `children` lie over its lower edge: what the colours of a look mean. */
+export function Board({ children }: { readonly children?: ReactNode }) {
   const place = useRef<HTMLDivElement>(null)
   const [size, setSize] = useState<Spot>([640, 560])
   const [taken, setTaken] = useState<{ readonly gesture: Gesture; readonly of: Block } | null>(null)
@@ -498,6 +499,7 @@ export function Board() {
       if (preview === null && difference?.sewn === true) paint(pen, drawDifference(difference.found), sight)
     })
   }, [report, numbers, meetings, faults, ring, frame, size, ink, paper, preview, difference])
+  const resting = gesture === null && held === null
   useEffect(() => {
     const drawing = view.tool === 'patch'
     const images = imagesOfTried(block, tried(), view.repeat)
@@ -515,6 +517,7 @@ export function Board() {
       cursor: focused && !drawing ? view.cursor : null,
       patch,
       finding: pointed,
+      clear: resting ? (pen: Pen) => clearMarks(pen, report, { numbers, meetings }, frame, size, { ink, paper }) : null,
       mirrors: mirrorsOf(view.repeat, block.grid),
       ink,
       paper,
@@ -527,6 +530,7 @@ export function Board() {
     <div className="bench">
       <BoardStrip />
       <Overboard />
+      {children}
       <div
         ref={place}
         className={view.tool === 'patch' ? 'board drawing' : 'board'}

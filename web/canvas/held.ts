@@ -97,6 +97,8 @@ export interface InHand {
   readonly cursor: Spot | null
   readonly patch: readonly Spot[] | null
   readonly finding: Spot | null
+  /** Takes what lies below out of the outlines of what is chosen. */
+  readonly clear: ((pen: Pen) => void) | null
   /** The middle of the block, where edits repeat about it. */
   readonly mirrors: readonly (readonly [Spot, Spot])[]
   readonly ink: string
@@ -114,12 +116,13 @@ export function drawHeld(pen: Pen, hand: InHand, frame: Frame): void {
   strokeRects(pen, hand.chosen, frame, paper, 5, [])
   strokeRects(pen, hand.chosen, frame, ink, 2.5, [9, 4])
   if (hand.patch !== null) strokeShapes(pen, [hand.patch], frame, ink, 2.5, [])
+  if (hand.cursor !== null) strokeRects(pen, [{ at: hand.cursor, size: [1, 1] }], frame, ink, 3, [2, 5])
+  hand.clear?.(pen)
   for (const ghost of hand.ghosts) drawGhost(pen, ghost, hand.block, frame)
   for (const guide of hand.guides) drawGuide(pen, guide, frame, accent)
   if (hand.drawn !== null) drawBox(pen, hand.drawn, ink)
   if (hand.round.length > 1) drawLoop(pen, hand.round, hand)
   drawOutline(pen, hand, frame)
-  if (hand.cursor !== null) strokeRects(pen, [{ at: hand.cursor, size: [1, 1] }], frame, ink, 3, [2, 5])
   if (hand.finding !== null) drawRound(pen, frame.toPixels(...hand.finding), 20, ink)
   if (hand.handles !== null) drawHandles(pen, hand.handles, ink, paper)
 }

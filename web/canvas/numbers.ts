@@ -50,6 +50,9 @@ const ROOM_FOR_MARKS = 17
 /** Cells in pixels under which no number is sought. */
 const LEAST_CELL = 12
 
+/** Round a mark, by day and by night: the cloth under it may be of any colour. */
+const PALE = '#fffaf2'
+
 export interface Shown {
   /** The seams' numbers are shown. */
   readonly numbers: boolean
@@ -67,38 +70,51 @@ export function drawMarks(
   inks: Inks,
 ): void {
   drawFaults(pen, faults, frame)
+  drawSeamNumbers(pen, report, shown, frame, size, inks)
+  drawRing(pen, ring, frame)
+  if (report !== null && shown.meetings) drawMeetings(pen, report, frame, size)
+}
+
+/** Takes numbers and marks out of what lies on the sheet above them, so that an outline there runs under them. */
+export function clearMarks(pen: Pen, report: Findings | null, shown: Shown, frame: Frame, size: Spot, inks: Inks): void {
+  pen.save()
+  pen.globalCompositeOperation = 'destination-out'
+  drawSeamNumbers(pen, report, shown, frame, size, inks)
+  if (report !== null && shown.meetings) drawMeetings(pen, report, frame, size)
+  pen.restore()
+}
+
+function drawSeamNumbers(pen: Pen, report: Findings | null, shown: Shown, frame: Frame, size: Spot, inks: Inks): void {
   if (report !== null && shown.numbers && frame.scale >= LEAST_CELL) {
     const { low, high } = sightOf(frame, size)
     const lines = linesIndex(report).touching(low, high)
     if (roomOf(lines.length, frame, low, high) >= ROOM_FOR_NUMBERS) drawNumbers(pen, lines, frame, inks)
   }
-  drawRing(pen, ring, frame)
-  if (report !== null && shown.meetings) drawMeetings(pen, report, frame, size, inks)
 }
 
 /** Pixels that each of so many things has to itself, across. */
 const roomOf = (count: number, { scale }: Frame, low: Spot, high: Spot): number =>
   Math.sqrt(((high[0] - low[0]) * (high[1] - low[1])) / Math.max(1, count)) * scale
 
-function drawMeetings(pen: Pen, report: Findings, frame: Frame, size: Spot, { paper }: Inks): void {
+function drawMeetings(pen: Pen, report: Findings, frame: Frame, size: Spot): void {
   const { low, high } = sightOf(frame, size)
   const all = meetingsIndex(report).touching(low, high)
   const clashes = all.filter(({ item }) => item.verdict === 'clashes')
   const near = roomOf(all.length, frame, low, high) >= ROOM_FOR_MARKS
   if (!near && roomOf(clashes.length, frame, low, high) < ROOM_FOR_MARKS) return drawDots(pen, clashes, frame)
-  for (const { at, item } of near ? all : clashes) drawMark(pen, frame.toPixels(...at), item, paper)
+  for (const { at, item } of near ? all : clashes) drawMark(pen, frame.toPixels(...at), item)
 }
 
 const paths = new Map<string, Path2D>()
 
-function drawMark(pen: Pen, [x, y]: Spot, { verdict }: Meeting, paper: string): void {
+function drawMark(pen: Pen, [x, y]: Spot, { verdict }: Meeting): void {
   const { path, fill } = MARKS[verdict]
   const drawn = paths.get(path) ?? new Path2D(path)
   paths.set(path, drawn)
   pen.save()
   pen.translate(x, y)
-  pen.lineWidth = 2
-  pen.strokeStyle = paper
+  pen.lineWidth = 2.5
+  pen.strokeStyle = PALE
   pen.stroke(drawn)
   pen.fillStyle = fill
   pen.fill(drawn)
@@ -117,15 +133,19 @@ function drawDots(pen: Pen, clashes: readonly Placed<Meeting>[], frame: Frame): 
 
 function drawFaults(pen: Pen, faults: readonly Outline[], frame: Frame): void {
   pen.save()
-  pen.strokeStyle = '#c22f3d'
   pen.fillStyle = 'rgb(194 47 61 / 0.28)'
-  pen.lineWidth = 2
   pen.lineCap = 'round'
   for (const { sort, ring } of faults) {
     const path = new Path2D()
     trace(path, ring, frame)
     if (sort !== 'gap') pen.fill(path)
-    pen.setLineDash(sort === 'gap' ? [2, 6] : [8, 4])
+    pen.setLineDash([])
+    pen.strokeStyle = PALE
+    pen.lineWidth = 4.5
+    pen.stroke(path)
+    pen.setLineDash(sort === 'gap' ? [2, 6] : [8, 5])
+    pen.strokeStyle = '#c22f3d'
+    pen.lineWidth = 2.5
     pen.stroke(path)
   }
   pen.restore()

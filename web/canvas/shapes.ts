@@ -134,7 +134,7 @@ export function linesOf(report: Findings): readonly Line[] {
 }
 
 function madeLines(report: Findings): Line[] {
-  const busy = new Set(report.meetings.map(({ at }) => spot(at).join()))
+  const busy = new Set(report.meetings.map(({ at }) => millionths(spot(at))))
   return report.joins.map((join, index) => {
     const points = [join.from, ...join.via, join.to].map(spot)
     const [[ax, ay], [bx, by]] = points as [Spot, Spot]
@@ -143,10 +143,13 @@ function madeLines(report: Findings): Line[] {
     const { toward } = join.press
     const lies: Spot | null = toward === 'open' ? null : toward === join.clockwise ? clockwise : [-clockwise[0], -clockwise[1]]
     // Off the middle where something meets there, so that the number hides no mark.
-    const part = PLACES.find((along) => !busy.has(`${ax + (bx - ax) * along},${ay + (by - ay) * along}`)) ?? 0.5
+    const part = PLACES.find((along) => !busy.has(millionths([ax + (bx - ax) * along, ay + (by - ay) * along]))) ?? 0.5
     return { join, number: index + 1, points, middle: [ax + (bx - ax) * part, ay + (by - ay) * part], lies }
   })
 }
+
+/** A place as a word, so that a third of a cell that came by two ways is one place. */
+const millionths = ([x, y]: Spot): string => `${Math.round(x * 1e6)},${Math.round(y * 1e6)}`
 
 /** The seams that decide one another through meetings, beginning with those of one meeting: the ring or chain that a proof speaks of. */
 export function tiedTo(report: Findings, meeting: number): readonly string[] {

@@ -26,7 +26,8 @@ export function useOutlines(report: Findings | null, columns: number, rows: numb
   const [rings, setRings] = useState<readonly Outline[]>([])
   useEffect(() => {
     setRings([])
-    if (report === null || !report.problems.some(({ area }) => area !== undefined)) return
+    // An empty grid is no gap to be mended.
+    if (report === null || report.patches.length === 0 || !report.problems.some(({ area }) => area !== undefined)) return
     const whole = ([x, y]: Spot): [number, number] => [Math.round(x * PARTS), Math.round(y * PARTS)]
     const grid: Spot[] = [
       [0, 0],

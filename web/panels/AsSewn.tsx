@@ -9,6 +9,7 @@ const MovesBack = lazy(async () => ({ default: (await import('./MovesBack.tsx'))
 export function AsSewn() {
   const laid = useStore((state) => state.laid)
   const block = useStore(({ history }) => history.block)
+  if (laid === null && block.units.length === 0) return null
   return (
     <section aria-labelledby="sewn-title">
       <h2 id="sewn-title">{t('As it came out')}</h2>

@@ -17,15 +17,11 @@ export function ColourGroups() {
   return (
     <section aria-labelledby="groups-title">
       <h2 id="groups-title">{t('Alike patches together')}</h2>
-      {groups.length === 0 ? (
-        <p className="hint">
-          {block.units.length > MOST_UNITS
-            ? t('This block has too many patches to list; choose units on the board instead.')
-            : t('No patch is laid yet.')}
-        </p>
-      ) : (
-        <p className="hint">{t('Patches that turning or mirroring the block brings to one another.')}</p>
-      )}
+      <p className="hint">
+        {groups.length === 0
+          ? t('This block has too many patches to list; choose units on the board instead.')
+          : t('Patches that turning or mirroring the block brings to one another.')}
+      </p>
       <ul className="groups">
         {groups.slice(0, MOST_GROUPS).map(({ patches, fabrics }) => (
           <li key={patches.map(({ unit, name }) => `${unit} ${name}`).join()}>

@@ -33,7 +33,6 @@ function Scale({ block }: { readonly block: Block }) {
     .filter(({ id }) => used.has(id))
     .map((fabric) => ({ fabric, lightness: meanLightness(fabric) }))
     .sort((one, other) => other.lightness - one.lightness)
-  if (scale.length === 0) return <p className="hint">{t('No patch is laid yet.')}</p>
   return (
     <ol className="scale" aria-label={t('Fabrics from light to dark')}>
       {scale.map(({ fabric, lightness }) => (

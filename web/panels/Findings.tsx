@@ -9,7 +9,7 @@ import { MARKS, VERDICTS } from '../canvas/marks.ts'
 import { backToCloth, look, useStore, useTold } from '../state/store.ts'
 import { said, t, tell, tn } from '../words/words.ts'
 import { Fixes, Mends } from './FindingsFixes.tsx'
-import { summary, VerdictMark, worst } from './FindingsLine.tsx'
+import { judged, summary, VerdictMark, worst } from './FindingsLine.tsx'
 import { Later } from './Later.tsx'
 import { Some } from './Some.tsx'
 import './Findings.css'
@@ -42,7 +42,7 @@ function All({ report, care, setCare }: { readonly report: Said; readonly care: 
     <>
       <Size report={report} />
       <p className="sum" data-testid="sum" id="findings-sum" tabIndex={-1}>
-        {(report.joins.length > 0 || report.problems.length > 0) && <VerdictMark verdict={worst(report)} />}
+        {judged(report) && <VerdictMark verdict={worst(report)} />}
         {summary(report)}
       </p>
       {report.meetings.length > 0 && (
@@ -51,7 +51,7 @@ function All({ report, care, setCare }: { readonly report: Said; readonly care: 
           {t('Only what needs care')}
         </label>
       )}
-      <Problems report={report} />
+      {report.patches.length > 0 && <Problems report={report} />}
       {VERDICTS.filter((verdict) => !care || verdict !== 'nests').map((verdict) => (
         <Meetings key={verdict} verdict={verdict} report={report} />
       ))}

@@ -10,17 +10,21 @@ export function FindingsLine() {
   if (open === 'findings') return null
   return (
     <button type="button" className="foundline" onClick={() => look({ sheet: 'findings' })}>
-      {report !== null && <VerdictMark verdict={worst(report)} />}
+      {report !== null && judged(report) && <VerdictMark verdict={worst(report)} />}
       {report === null ? tell(trouble) : summary(report)}
     </button>
   )
 }
 
+/** An empty grid is no trouble, and nothing to praise. */
+export const judged = ({ patches, joins, problems }: Findings): boolean => patches.length > 0 && (joins.length > 0 || problems.length > 0)
+
 export function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
   const { path, fill } = MARKS[verdict]
   return (
     <svg viewBox="-9 -9 18 18" width="18" height="18" aria-hidden="true">
-      <path d={path} fill={fill} fillRule="evenodd" />
+      {/* Pale round it, as on the cloth: at night it is seen as well. */}
+      <path d={path} fill={fill} fillRule="evenodd" stroke="#fffaf2" strokeWidth="1.8" paintOrder="stroke" />
     </svg>
   )
 }

@@ -62,6 +62,7 @@ export function Neighbours() {
         <LiftRules setting={setting} block={block} />
       </div>
       <p className="hint">{large ? t('Press a copy on the board to turn it.') : t('Large on the board, each copy can be turned by hand.')}</p>
+      <Reasons setting={setting} />
     </section>
   )
 }
@@ -107,8 +108,9 @@ function Answer({ setting, block, large }: { readonly setting: Setting; readonly
   const { said: answer, trouble, before } = setting
   if (trouble !== null) return <p className="trouble">{t('The copies cannot be set like that: {reason}.', { reason: tell(trouble) })}</p>
   if (answer === null) return <p className="hint">{t('Being worked out…')}</p>
+  // What to do first stands in the line above.
+  if (block.units.length === 0) return null
   if (answer.problems.length > 0) return <p className="trouble">{t('Mend the layout first: it cannot be sewn as it stands.')}</p>
-  const opposite = answer.places.filter(({ press }) => press === 'opposite').length
   return (
     <>
       {!large && <SettingPicture className="settingsmall" block={block} said={answer} marks={false} margin={2} />}
@@ -116,7 +118,17 @@ function Answer({ setting, block, large }: { readonly setting: Setting; readonly
         {capital(clashWords(answer.clashes.between))}
         {changeWords(before, answer.clashes.between)}.
       </p>
-      {placesOf(answer) < answer.clashes.between && <p className="hint">{t('A cross may stand for two pairs of seams that meet at one place.')}</p>}
+    </>
+  )
+}
+
+/** What the marks on the copies mean, and why the clashes stand. */
+function Reasons({ setting: { said: answer, trouble } }: { readonly setting: Setting }) {
+  if (trouble !== null || answer === null || answer.problems.length > 0) return null
+  const opposite = answer.places.filter(({ press }) => press === 'opposite').length
+  return (
+    <>
+      {placesOf(answer) < answer.clashes.between && <p className="hint">{t('One mark may stand for two pairs of seams that meet at one place.')}</p>}
       {opposite > 0 && (
         <p className="hint">
           {tn(opposite, 'The block marked with a bar is pressed the opposite way.', 'The {n} blocks marked with a bar are pressed the opposite way.')}

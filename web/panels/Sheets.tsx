@@ -34,16 +34,36 @@ interface Sheeted {
 }
 
 const SHEETS: readonly Sheeted[] = [
-  { sheet: 'block', name: () => t('Block'), icon: <path d="M4 4h16v16H4zM12 4v16M4 12h16" />, panels: [BlockSheet, WholeBlock] },
-  { sheet: 'findings', name: () => t('Findings'), icon: <path d="M4 15c3-6 5-6 8 0s5 6 8 0M4 9c3 6 5 6 8 0s5-6 8 0" />, panels: [Findings, AsSewn] },
+  { sheet: 'block', name: () => t('Block'), icon: <path d="M4 4h16v16H4zM4 4l16 16M20 4L4 20" />, panels: [BlockSheet, WholeBlock] },
+  {
+    sheet: 'findings',
+    name: () => t('Findings'),
+    icon: <path d="M3 7c1.6-3.2 5.4-3.2 7 0c-1.6 3.2-5.4 3.2-7 0M6.5 13.5l3.5 6H3zM13.5 7H21M13.5 17H21" />,
+    panels: [Findings, AsSewn],
+  },
   { sheet: 'colour', name: () => t('Colour'), icon: <path d="M12 3v18M12 3a9 9 0 0 1 0 18a9 9 0 0 1 0-18M15 6.5l3 3M14 11l5 4" />, panels: [Colour] },
   {
     sheet: 'cutting',
     name: () => t('Cutting'),
-    icon: <path d="M3 7h18M3 17h18M8 7v10M13 7v10M18 7v10" />,
+    icon: (
+      <>
+        <path d="M4 3h8v18H4zM4 7.5h3M4 12h4M4 16.5h3" />
+        <path strokeDasharray="3 2.4" d="M17.5 3v18" />
+      </>
+    ),
     panels: [CutList, Making, Stash, WholeQuilt, SizeChart],
   },
-  { sheet: 'quilting', name: () => t('Quilting'), icon: <path strokeDasharray="3 2.4" d="M4 20V9l8-5 8 5v11H9v-8h6v4" />, panels: [Quilting] },
+  {
+    sheet: 'quilting',
+    name: () => t('Quilting'),
+    icon: (
+      <>
+        <path d="M3.5 20.5L16.4 4.8a1.9 1.9 0 0 1 2.9 2.4zM17.9 6l-1.6 2" />
+        <path strokeDasharray="3 2.2" d="M18 6.5c5.5 3-4.5 6.5-1.5 10.5c1.4 1.8 3.6 1.2 4.5-.5" />
+      </>
+    ),
+    panels: [Quilting],
+  },
   { sheet: 'setting', name: () => t('Setting'), icon: <path d="M3 3h8v8H3zM13 3h8v8h-8zM3 13h8v8H3zM13 13h8v8h-8z" />, panels: [Neighbours] },
   {
     sheet: 'booklet',

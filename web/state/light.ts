@@ -1,7 +1,7 @@
 /**
  * In which light the page is read: as the device says, by day, in the sun (most contrast), or by night.
  *
- * Kept for the next visit. The colours themselves are in style.css, under `data-light`; what is drawn on a canvas asks here.
+ * Kept for the next visit. The colours themselves are in style/light.css, under `data-light`; what is drawn on a canvas asks here.
  */
 import { useSyncExternalStore } from 'react'
 

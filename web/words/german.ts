@@ -4,7 +4,7 @@ import type { Catalogue } from './catalogue.ts'
 export const german: Catalogue = {
   'About {name}': 'Über {name}',
   'Add a border': 'Einen Rand ansetzen',
-  'Add a fabric': 'Einen Stoff dazunehmen',
+  'Add a fabric': 'Stoff dazunehmen',
   'Add as fabrics': 'Als Stoffe dazunehmen',
   'Alike patches together': 'Gleiche Stücke gemeinsam',
   'All neighbours can be told apart.': 'Alle Nachbarn lassen sich unterscheiden.',
@@ -57,7 +57,7 @@ export const german: Catalogue = {
   Copy: 'Kopieren',
   'Copy a link': 'Einen Link kopieren',
   Cutting: 'Zuschnitt',
-  'Do again': 'Wiederholen',
+  'Do again': 'Nochmals',
   Earlier: 'Früher',
   Exchange: 'Tauschen',
   'Exchange two fabrics': 'Zwei Stoffe tauschen',
@@ -134,7 +134,8 @@ export const german: Catalogue = {
   'No fabric yet: add one to cut patches from.': 'Noch kein Stoff: Nimm einen dazu, um Stücke daraus zu schneiden.',
   'No layers to count: the block is not sewn yet, or has too many patches.':
     'Keine Lagen zu zählen: Der Block ist noch nicht genäht oder hat zu viele Stücke.',
-  'No patch is laid yet.': 'Noch liegt kein Stück.',
+  'No patch is laid yet. Lay a unit on the board: its light and dark, and other colourings of it, are shown here.':
+    'Noch liegt kein Stück. Lege eine Einheit auf den Tisch: Hier siehst du dann Hell und Dunkel und andere Färbungen.',
   'No patch may change: choose every patch, or let the background change.':
     'Kein Stück darf sich ändern: Wähle alle Stücke, oder lass den Hintergrund sich ändern.',
   'No, leave them': 'Nein, lass sie',
@@ -148,7 +149,7 @@ export const german: Catalogue = {
   'Only change places: as many patches of each fabric as now': 'Nur Plätze tauschen: von jedem Stoff so viele Stücke wie jetzt',
   'Only those of the fewest batches of geese': 'Nur die mit den wenigsten Sätzen von Gänsen',
   Open: 'Öffnen',
-  'Open a file': 'Eine Datei öffnen',
+  'Open a file': 'Datei öffnen',
   'Open {name}': '{name} öffnen',
   'Other colourings': 'Andere Färbungen',
   Patch: 'Stück',
@@ -177,7 +178,7 @@ export const german: Catalogue = {
   Right: 'Rechts',
   'Right wing': 'Rechter Flügel',
   Rows: 'Reihen',
-  'Save a file': 'Eine Datei sichern',
+  'Save a file': 'Datei sichern',
   'Save all in one file': 'Alle in einer Datei sichern',
   'Save as a picture to scale': 'Als maßstäbliches Bild sichern',
   'Save it as a file': 'Als Datei sichern',
@@ -260,7 +261,7 @@ export const german: Catalogue = {
     'Dieser Link ist beschädigt: Er enthält keinen Block; bitte noch einmal darum, oder um eine Datei.',
   'This link was made by a newer Nestwright; load this page anew, then open it again.':
     'Dieser Link stammt von einem neueren Nestwright; lade diese Seite neu, und öffne ihn dann noch einmal.',
-  'This screen': 'Dieser Bildschirm',
+  'This screen': 'Bildschirm',
   'This version is kept as “{name}”.': 'Diese Fassung ist als „{name}“ bewahrt.',
   Top: 'Oben',
   'Top left': 'Oben links',
@@ -325,7 +326,7 @@ export const german: Catalogue = {
   inches: 'Zoll',
   'kept by {n} turns and mirrors': { one: 'bleibt bei einer Drehung oder Spiegelung', other: 'bleibt bei {n} Drehungen und Spiegelungen' },
   'no clash': 'kein Zusammenstoß',
-  'not used': 'nicht verwendet',
+  'not used': 'unbenutzt',
   nothing: 'nichts',
   'nothing stitched twice': 'nichts doppelt gesteppt',
   'on the board': 'auf dem Tisch',
@@ -434,7 +435,6 @@ export const german: Catalogue = {
   'A colouring that makes do with a batch less is being sought beside the page…':
     'Eine Färbung, die mit einem Satz weniger auskommt, wird neben der Seite gesucht …',
   'A corner lies on the grid or at its edge.': 'Eine Ecke liegt auf dem Raster oder an seinem Rand.',
-  'A cross may stand for two pairs of seams that meet at one place.': 'Ein Kreuz kann für zwei Nahtpaare stehen, die sich an einer Stelle treffen.',
   'A free patch is laid.': 'Ein freies Stück ist gelegt.',
   'A newer version of Nestwright is ready.': 'Eine neuere Fassung von Nestwright ist bereit.',
   'A patch cannot have a hole, nor be closed round another; cut it in two first.':
@@ -681,6 +681,8 @@ export const german: Catalogue = {
   'One edge': 'Eine Kante',
   'One edge is too far off to be eased on: see where it stretched.':
     'Eine Kante weicht zu weit ab, um eingehalten zu werden: Sieh nach, wo sie sich gedehnt hat.',
+  'One mark may stand for two pairs of seams that meet at one place.':
+    'Ein Zeichen kann für zwei Nahtpaare stehen, die sich an einer Stelle treffen.',
   'One of the seams is pressed open: match the stitching lines with a pin.':
     'Eine der Nähte ist auseinandergebügelt: Lass die Stepplinien mit einer Nadel zusammentreffen.',
   'One of {size}, strips along {along}:': 'Eine von {size}, Streifen entlang {along}:',
@@ -739,7 +741,7 @@ export const german: Catalogue = {
   Quilted: 'Gequiltet',
   R: 'R',
   'Recoloured to {fabric}.': 'Umgefärbt zu {fabric}.',
-  'Repeat edits': 'Änderungen wiederholen',
+  'Repeat edits': 'Wiederholen',
   'Resized.': 'Größe geändert.',
   'Save as CSV': 'Als CSV sichern',
   'Save as PNG': 'Als PNG sichern',
@@ -1026,7 +1028,7 @@ export const german: Catalogue = {
   'turned three quarters': 'um drei Viertel gedreht',
   'two chosen units change places': 'zwei gewählte Einheiten tauschen die Plätze',
   'under a home machine': 'unter der Haushaltsmaschine',
-  'undo, do again': 'zurücknehmen, wiederholen',
+  'undo, do again': 'zurücknehmen, nochmals',
   'walk over the cells': 'über die Felder gehen',
   'while drawing a patch: a corner, close, take a corner back': 'beim Zeichnen eines Stücks: eine Ecke, schließen, eine Ecke zurücknehmen',
   'with its layers of cloth': 'mit seinen Stofflagen',
