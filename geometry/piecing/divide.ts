@@ -46,6 +46,12 @@ function joined(near: Tree, far: Tree, kept: Kept | null): Tree {
   return { sides: [near, far], stage: 'section' }
 }
 
+/** A stretch inside a piece, found at the part that has this place in it. */
+interface Inner {
+  readonly edge: number
+  readonly place: number
+}
+
 /** The same tree with its parts renamed. */
 function namedBy(tree: Tree, names: ReadonlyMap<number, number>): Tree {
   if (typeof tree === 'number') return names.get(tree) as number
@@ -84,6 +90,7 @@ export class Divider {
   /** The search in which an edge was last closed, a part last reached. */
   private readonly closed: Int32Array
   private readonly reached: Int32Array
+  /** By run: the place, in its piece, of the first part that has a stretch inside on the same line. */
   private readonly firsts = new WeakMap<readonly number[], number>()
   private pieces = 0
   /** The parts whose patches decided between cuts that are as good. */
@@ -228,8 +235,8 @@ export class Divider {
     this.asked = []
     const piece = ++this.pieces
     for (const part of parts) this.pieceOf[part] = piece
-    const inner: number[] = []
-    for (const part of parts)
+    const inner: Inner[] = []
+    for (const [place, part] of parts.entries())
       for (const edge of this.edgesOf(part)) {
         const { a, b, plus, minus } = this.plane.edges[edge] as PlaneEdge
         if (!this.within(plus, piece) || !this.within(minus, piece)) {
@@ -237,7 +244,7 @@ export class Divider {
           this.outline[b] = piece
         } else if (this.inner[edge] !== piece) {
           this.inner[edge] = piece
-          inner.push(edge)
+          inner.push({ edge, place })
         }
       }
     let found: Cut | null = null
@@ -257,16 +264,16 @@ export class Divider {
   }
 
   /** Straight runs of inner edges from outline to outline. */
-  private runs(inner: readonly number[], piece: number): number[][] {
-    const lines = new Map<number, number[]>()
-    for (const edge of inner) {
+  private runs(inner: readonly Inner[], piece: number): number[][] {
+    const lines = new Map<number, { readonly edges: number[]; readonly first: number }>()
+    for (const { edge, place } of inner) {
       const { line } = this.plane.edges[edge] as PlaneEdge
       const there = lines.get(line)
-      if (there === undefined) lines.set(line, [edge])
-      else there.push(edge)
+      if (there === undefined) lines.set(line, { edges: [edge], first: place })
+      else there.edges.push(edge)
     }
     const runs: number[][] = []
-    for (const edges of lines.values()) {
+    for (const { edges, first } of lines.values()) {
       const upright = this.upright(edges[0] as number)
       const place = (edge: number): number => {
         const { a } = this.plane.edges[edge] as PlaneEdge
@@ -277,7 +284,9 @@ export class Divider {
       let run: number[] = []
       let whole = false
       const close = (end: number): void => {
-        if (whole && run.length > 0 && this.outline[end] === piece) runs.push(run)
+        if (!whole || run.length === 0 || this.outline[end] !== piece) return
+        this.firsts.set(run, first)
+        runs.push(run)
       }
       edges.forEach((edge, index) => {
         const { a } = this.plane.edges[edge] as PlaneEdge
@@ -342,21 +351,8 @@ export class Divider {
   }
 
   private byParts(parts: readonly number[], a: readonly number[], b: readonly number[]): number {
-    const [one, other] = [this.firstPart(parts, a), this.firstPart(parts, b)]
+    const [one, other] = [this.firsts.get(a) as number, this.firsts.get(b) as number]
     return one - other || this.firstSide(parts[one] as number, a) - this.firstSide(parts[one] as number, b)
-  }
-
-  /** The place of the first part that has a stretch inside the piece on the line of a run. */
-  private firstPart(parts: readonly number[], run: readonly number[]): number {
-    const known = this.firsts.get(run)
-    if (known !== undefined) return known
-    const edge = run[0] as number
-    const { line } = this.plane.edges[edge] as PlaneEdge
-    const first = parts.findIndex((part) =>
-      this.edgesOf(part).some((other) => this.plane.edges[other]?.line === line && this.inner[other] === this.inner[edge]),
-    )
-    this.firsts.set(run, first)
-    return first
   }
 
   /** The first side of a part, patch by patch, that lies on the line of a run. */

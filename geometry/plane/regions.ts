@@ -40,7 +40,7 @@ const INSIDE = 8
 export function regions(faults: readonly Fault[], patches: readonly Polygon[], width: number, height: number): Region[] {
   if (faults.length === 0) return []
   const points = new Points()
-  const groups = [...layersOf(points, faults, patches), gridOf(points, width, height)]
+  const groups = [...layersOf(points, faults, patches, width, height), gridOf(points, width, height, INSIDE)]
   const all = patches.map((corners, patch): Near => ({ patch, corners, box: boxOf(corners) }))
   const near = all.length <= FEW ? all : nearFaults(points, all, found(arrange(points, { groups, windows: true })))
   const named = near.flatMap(({ patch, corners }) => sidesOf(points, corners, patch))
@@ -61,12 +61,18 @@ interface Near {
   readonly box: Box
 }
 
-/** Outlines across which the number of layers jumps: of the ground, and of the two last piles. */
-function layersOf(points: Points, faults: readonly Fault[], patches: readonly Polygon[]): (readonly Stretch[])[] {
+/**
+ * Outlines across which the number of layers jumps: of the ground, and of the two last piles. Where the ground jumps is what is left of the faults, and
+ * of the grid's box that was taken away, without the patches of the piles: so the patches far from any fault are not looked at again.
+ */
+function layersOf(points: Points, faults: readonly Fault[], patches: readonly Polygon[], width: number, height: number): (readonly Stretch[])[] {
   const faulty = onFaults(points, faults, patches)
-  const outlines = (some: readonly Polygon[]): Stretch[] => subdivide(some, []).faults.map((fault) => stretchOf(points, fault))
-  const ground = capped(arrange(points, { loose: outlines(patches.filter((_, patch) => !faulty.has(patch))) }))
-  const piles = patches.filter((_, patch) => faulty.has(patch)).map((corners): Pile => ({ middle: middleOf(corners), outline: outlines([corners]) }))
+  const piles = patches
+    .filter((_, patch) => faulty.has(patch))
+    .map((corners): Pile => ({ middle: middleOf(corners), outline: subdivide([corners], []).faults.map((fault) => stretchOf(points, fault)) }))
+  const jumps = [...faults.map((fault) => stretchOf(points, fault)), ...gridOf(points, width, height, 1)]
+  const without = piles.flatMap(({ outline }) => outline.map((stretch) => ({ ...stretch, jump: -stretch.jump })))
+  const ground = capped(arrange(points, { loose: [...jumps, ...without] }))
   return [ground, ...halves(piles).map((half) => piled(points, half))]
 }
 
@@ -147,12 +153,13 @@ function capped({ edges, sums }: Arrangement): Stretch[] {
   })
 }
 
-function gridOf(points: Points, width: number, height: number): Stretch[] {
+/** The sides of the grid's box; inside it is so much more than outside. */
+function gridOf(points: Points, width: number, height: number, more: number): Stretch[] {
   const sides: Fault[] = [
-    { from: [0, 0], to: [width, 0], jump: INSIDE },
-    { from: [0, height], to: [width, height], jump: -INSIDE },
-    { from: [0, 0], to: [0, height], jump: -INSIDE },
-    { from: [width, 0], to: [width, height], jump: INSIDE },
+    { from: [0, 0], to: [width, 0], jump: more },
+    { from: [0, height], to: [width, height], jump: -more },
+    { from: [0, 0], to: [0, height], jump: -more },
+    { from: [width, 0], to: [width, height], jump: more },
   ]
   return sides.map((side) => stretchOf(points, side))
 }
