@@ -17,9 +17,23 @@ export interface Hand {
   place(unit: string, at: Cell, size: Cell): Promise<void>
   /** Chooses the patch at a point, which is called `patch`, and gives it a fabric. */
   recolour(at: Cell, patch: string, fabric: string): Promise<void>
+  /** Moves the unit at a point by whole cells. */
+  move(at: Cell, by: Cell): Promise<void>
+  /** Makes the unit at a point larger by whole cells, to the right and down from its lower right corner. */
+  grow(at: Cell, corner: Cell, by: Cell): Promise<void>
+  /** Chooses an entry of a list. */
+  pick(list: Locator, entry: string): Promise<void>
+  write(field: Locator, text: string): Promise<void>
 }
 
 export function mouse(page: Page): Hand {
+  const drag = async (from: Place, to: Place): Promise<void> => {
+    await page.mouse.move(from.x, from.y)
+    await page.mouse.down()
+    await page.mouse.move((from.x + to.x) / 2, (from.y + to.y) / 2, { steps: 4 })
+    await page.mouse.move(to.x, to.y, { steps: 4 })
+    await page.mouse.up()
+  }
   const choose = async (at: Cell): Promise<void> => {
     const { x, y } = await pixels(page, at)
     await page.mouse.click(x, y)
@@ -32,20 +46,35 @@ export function mouse(page: Page): Hand {
     choose,
     place: async (unit, at, size) => {
       const { from, to } = await fromTray(page, unit, middleOf(at, size))
-      await page.mouse.move(from.x, from.y)
-      await page.mouse.down()
-      await page.mouse.move((from.x + to.x) / 2, (from.y + to.y) / 2, { steps: 4 })
-      await page.mouse.move(to.x, to.y, { steps: 4 })
-      await page.mouse.up()
+      await drag(from, to)
     },
     recolour: async (at, _, fabric) => {
       await choose(at)
       await button(page, `Take ${fabric}`).click()
     },
+    move: async (at, by) => drag(await pixels(page, at), await pixels(page, plus(at, by))),
+    grow: async (at, corner, by) => {
+      await choose(at)
+      await drag(await pixels(page, corner), await pixels(page, plus(corner, by)))
+    },
+    pick: async (list, entry) => void (await list.selectOption(entry)),
+    write: (field, text) => write(page, field, text),
   }
 }
 
 export function finger(page: Page): Hand {
+  const drag = async (from: Place, to: Place): Promise<void> => {
+    const session = await page.context().newCDPSession(page)
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: Place[]) =>
+      session.send('Input.dispatchTouchEvent', { type, touchPoints: points })
+    await touch('touchStart', [from])
+    for (const part of [0.25, 0.5, 0.75, 1]) await touch('touchMove', [{ x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part }])
+    // A finger rests before it lets go; a flick would make the browser take the next tap for a stop.
+    await page.waitForTimeout(150)
+    await touch('touchMove', [to])
+    await touch('touchEnd', [])
+    await session.detach()
+  }
   const choose = async (at: Cell): Promise<void> => {
     const { x, y } = await pixels(page, at)
     await page.touchscreen.tap(x, y)
@@ -58,65 +87,117 @@ export function finger(page: Page): Hand {
     choose,
     place: async (unit, at, size) => {
       const { from, to } = await fromTray(page, unit, middleOf(at, size))
-      const session = await page.context().newCDPSession(page)
-      const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: { x: number; y: number }[]) =>
-        session.send('Input.dispatchTouchEvent', { type, touchPoints: points })
-      await touch('touchStart', [from])
-      for (const part of [0.25, 0.5, 0.75, 1]) await touch('touchMove', [{ x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part }])
-      // A finger rests before it lets go; a flick would make the browser take the next tap for a stop.
-      await page.waitForTimeout(150)
-      await touch('touchMove', [to])
-      await touch('touchEnd', [])
-      await session.detach()
+      await drag(from, to)
     },
     recolour: async (at, _, fabric) => {
       await choose(at)
       await button(page, `Take ${fabric}`).tap()
     },
+    move: async (at, by) => drag(await pixels(page, at), await pixels(page, plus(at, by))),
+    grow: async (at, corner, by) => {
+      await choose(at)
+      await drag(await pixels(page, corner), await pixels(page, plus(corner, by)))
+    },
+    pick: async (list, entry) => void (await list.selectOption(entry)),
+    write: (field, text) => write(page, field, text),
   }
 }
 
 export function keyboard(page: Page): Hand {
+  const keys = async (...names: readonly string[]): Promise<void> => {
+    for (const name of names) await page.keyboard.press(name)
+  }
   const press = async (control: Locator): Promise<void> => {
-    await tabTo(page, control)
-    await page.keyboard.press('Enter')
+    await goTo(page, control)
+    await keys('Enter')
+    await focusInSight(page)
   }
   /** The cursor begins anywhere; the top left corner stops it. */
   const walk = async ([x, y]: Cell): Promise<void> => {
-    await tabTo(page, board(page))
-    for (let step = 0; step < 8; step += 1) {
-      await page.keyboard.press('ArrowLeft')
-      await page.keyboard.press('ArrowUp')
-    }
-    for (let step = 0; step < Math.floor(x); step += 1) await page.keyboard.press('ArrowRight')
-    for (let step = 0; step < Math.floor(y); step += 1) await page.keyboard.press('ArrowDown')
+    await goTo(page, board(page))
+    for (let step = 0; step < 8; step += 1) await keys('ArrowLeft', 'ArrowUp')
+    for (let step = 0; step < Math.floor(x); step += 1) await keys('ArrowRight')
+    for (let step = 0; step < Math.floor(y); step += 1) await keys('ArrowDown')
   }
+  /** Enter again takes the next patch of the same cell: until the one that is meant is chosen. */
   const choose = async (at: Cell): Promise<void> => {
     await walk(at)
-    await page.keyboard.press('Enter')
+    await keys('Escape', 'Enter')
+    await focusInSight(page)
   }
   return {
     name: 'keyboard',
     touch: false,
     press,
     sheet: async (name) => {
-      await tabTo(page, page.getByRole('tab', { selected: true }))
-      for (let step = 0; step < 12 && (await tab(page, name).getAttribute('aria-selected')) !== 'true'; step += 1)
-        await page.keyboard.press('ArrowDown')
+      await goTo(page, page.getByRole('tab', { selected: true }))
+      for (let step = 0; step < 12 && (await tab(page, name).getAttribute('aria-selected')) !== 'true'; step += 1) await keys('ArrowDown')
+      await focusInSight(page)
     },
     choose,
     place: async (unit, at) => {
       await press(button(page, unit))
       await walk(at)
-      await page.keyboard.press('p')
+      await keys('p')
     },
     recolour: async (at, patch, fabric) => {
       await choose(at)
-      const list = page.getByRole('combobox', { name: patch, exact: true })
-      await tabTo(page, list)
+      await goTo(page, page.getByRole('combobox', { name: patch, exact: true }))
       await page.keyboard.type(fabric)
+      await focusInSight(page)
+    },
+    move: async (at, by) => {
+      await choose(at)
+      await keys(...arrows(by).map((arrow) => `Alt+${arrow}`))
+    },
+    grow: async (at, _, by) => {
+      await choose(at)
+      await keys(...arrows(by).map((arrow) => `Alt+Shift+${arrow}`))
+    },
+    pick: async (list, entry) => {
+      await goTo(page, list)
+      await page.keyboard.type(entry)
+      await focusInSight(page)
+    },
+    write: async (field, text) => {
+      await goTo(page, field)
+      await keys('Control+a')
+      await page.keyboard.type(text)
+      await keys('Enter')
+      await focusInSight(page)
     },
   }
+}
+
+/** One arrow for each cell. */
+const arrows = ([x, y]: Cell): string[] => [
+  ...Array.from({ length: Math.abs(x) }, () => (x < 0 ? 'ArrowLeft' : 'ArrowRight')),
+  ...Array.from({ length: Math.abs(y) }, () => (y < 0 ? 'ArrowUp' : 'ArrowDown')),
+]
+
+/** Letter by letter, as a hand does. */
+async function write(page: Page, field: Locator, text: string): Promise<void> {
+  await field.selectText()
+  await field.pressSequentially(text)
+  await page.keyboard.press('Enter')
+}
+
+/** What has the focus is somewhere, is in sight, is marked as having it, and lies under nothing else. */
+export async function focusInSight(page: Page): Promise<void> {
+  await expect.poll(() => page.evaluate(focusTrouble), 'where the focus is').toBe(null)
+}
+
+function focusTrouble(): string | null {
+  const on = document.activeElement
+  if (on === null || on === document.body) return 'nothing has the focus'
+  const { left, top, width, height } = on.getBoundingClientRect()
+  const middle = [left + width / 2, top + Math.min(height, 24) / 2] as const
+  if (middle[0] < 0 || middle[1] < 0 || middle[0] > window.innerWidth || middle[1] > window.innerHeight)
+    return `${on.outerHTML.slice(0, 80)} is out of sight`
+  const over = document.elementFromPoint(...middle)
+  if (over !== null && !on.contains(over) && !over.contains(on)) return `${on.outerHTML.slice(0, 80)} lies under ${over.outerHTML.slice(0, 80)}`
+  if (on.matches(':focus-visible') && getComputedStyle(on).outlineStyle === 'none') return `${on.outerHTML.slice(0, 80)} has no ring`
+  return null
 }
 
 /** At the top of the page both the tray and the board are in sight. */
@@ -135,20 +216,44 @@ async function centre(control: Locator): Promise<{ x: number; y: number }> {
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 }
 }
 
-/** More stops than any page of ours has. */
-const STOPS = 200
+/** More stops than any part of our page has. */
+const STOPS = 120
 
-/** By the shorter way: Tab past the page's end leads into the browser's own buttons, from where Firefox's driver does not come back whole. */
-async function tabTo(page: Page, control: Locator): Promise<void> {
+/**
+ * By F6 to the part of the page that a control is in, then by Tab, forward or back; in a row of tools by arrows.
+ *
+ * By the shorter way: Tab past the page's end leads into the browser's own buttons, from where Firefox's driver does not come back whole.
+ */
+async function goTo(page: Page, control: Locator): Promise<void> {
   await expect(control).toBeVisible()
   for (let stop = 0; stop < STOPS; stop += 1) {
-    const way = await control.evaluate((element) => {
-      const at = document.activeElement ?? document.body
-      if (at === element) return null
-      return at.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_PRECEDING ? 'Shift+Tab' : 'Tab'
-    })
-    if (way === null) return
-    await page.keyboard.press(way)
+    const key = await control.evaluate(nextKey)
+    if (key === null) return
+    const before = await page.evaluate(partInHand)
+    await page.keyboard.press(key)
+    // What walks over the parts is fetched with the first key.
+    if (key === 'F6') await expect.poll(() => page.evaluate(partInHand)).not.toBe(before)
   }
-  throw new Error('the control cannot be reached by Tab')
+  throw new Error('the control cannot be reached by keys')
 }
+
+const partInHand = (): string => document.activeElement?.closest<HTMLElement>('[data-part]')?.dataset.part ?? ''
+
+/** The key that leads nearer to a control from where the focus is; null where it has it. */
+function nextKey(control: Element): string | null {
+  const on = document.activeElement ?? document.body
+  if (on === control) return null
+  const partOf = (one: Element): Element | null => one.closest('[data-part]')
+  if (document.querySelector('dialog[open]') === null && partOf(control) !== null && partOf(control) !== partOf(on)) return 'F6'
+  const row = control.closest('[role="toolbar"]')
+  const after = (on.compareDocumentPosition(control) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0
+  if (row?.contains(on) === true) return after ? 'ArrowRight' : 'ArrowLeft'
+  return after ? 'Tab' : 'Shift+Tab'
+}
+
+interface Place {
+  readonly x: number
+  readonly y: number
+}
+
+const plus = ([x, y]: Cell, [dx, dy]: Cell): Cell => [x + dx, y + dy]

@@ -6,6 +6,7 @@ import { KEYS } from './canvas/keys.ts'
 import { useHeld } from './canvas/gestures.ts'
 import { Swatch } from './panels/ClothDefs.tsx'
 import { Difference } from './panels/Difference.tsx'
+import { Drop } from './panels/Drop.tsx'
 import { Fabrics } from './panels/Fabrics.tsx'
 import { Header } from './panels/Header.tsx'
 import { useDroppedFiles } from './panels/OpenFile.tsx'
@@ -44,8 +45,13 @@ const SHEET_OF: Readonly<Partial<Record<Look, Sheet>>> = { quilting: 'quilting',
 export function App() {
   // Another language draws the whole page anew.
   const language = useStore(({ view }) => view.language)
+  useEffect(withKeys, [])
   useEffect(() => {
     const key = (event: KeyboardEvent): void => {
+      if (event.key === 'F6' && !event.ctrlKey && !event.metaKey && !event.altKey) {
+        event.preventDefault()
+        void focus().then(({ toPart }) => toPart(event.shiftKey ? -1 : 1))
+      }
       if (!(event.ctrlKey || event.metaKey) || event.defaultPrevented || isField(event.target)) return
       const name = event.key.toLowerCase()
       if (name !== 'z' && name !== 'y') return
@@ -59,6 +65,7 @@ export function App() {
   useDroppedFiles()
   return (
     <div className="page" key={language}>
+      <Skips />
       <Header />
       <Keeping />
       <main>
@@ -66,21 +73,47 @@ export function App() {
           <Tray />
           <Fabrics />
         </div>
-        <div className="middle">
+        <section className="middle" aria-labelledby="board-title">
+          <h2 id="board-title" className="unseen">
+            {t('Board')}
+          </h2>
           <Looks />
           <OnTheBoard />
-          <div className="under">
+          <div className="under" data-part="under">
             <div className="says">
               <Difference />
               <Notice />
             </div>
             <Seeing />
           </div>
-        </div>
+        </section>
         <Sheets />
       </main>
       <Carried />
     </div>
+  )
+}
+
+const focus = () => import('./state/focus.ts')
+
+/** Where the keyboard goes on is watched from the first key that is pressed. */
+function withKeys(): () => void {
+  const begin = (): void => void focus().then(({ keepFocus }) => keepFocus())
+  window.addEventListener('keydown', begin, { once: true })
+  return () => window.removeEventListener('keydown', begin)
+}
+
+/** For the keyboard: past all that stands before the board, seen only while they have the focus. */
+function Skips() {
+  return (
+    <nav className="skips" aria-label={t('Go to')}>
+      <button type="button" onClick={() => void focus().then(({ workOn }) => workOn('board'))}>
+        {t('To the board')}
+      </button>
+      <button type="button" onClick={() => void focus().then(({ workOn }) => workOn('sheet'))}>
+        {t('To the sheet')}
+      </button>
+    </nav>
   )
 }
 
@@ -105,13 +138,15 @@ function OnTheBoard() {
   )
 }
 
-/** A field has an undo of its own. */
-const isField = (target: EventTarget | null): boolean => target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement
+/** A field for words has an undo of its own. */
+const isField = (target: EventTarget | null): boolean =>
+  target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && !WORDLESS.has(target.type))
+const WORDLESS: ReadonlySet<string> = new Set(['checkbox', 'range', 'color', 'file'])
 
 function Looks() {
   const shown = useStore(({ view }) => view.look)
   return (
-    <fieldset className="looks">
+    <fieldset className="looks" data-part="looks">
       <legend className="unseen">{t('How to look at it')}</legend>
       {LOOKS.map(([one, name]) => (
         <button key={one} type="button" aria-pressed={shown === one} onClick={() => look({ look: one, sheet: SHEET_OF[one] ?? now().view.sheet })}>
@@ -142,18 +177,18 @@ function Seeing() {
 
 function Notice() {
   const notice = useStore(({ view }) => view.notice)
+  const notices = useStore(({ view }) => view.notices)
   return (
     <p className="notice" role="status" aria-live="polite">
-      {/* Made anew with each sentence, so that on a small screen it comes up and goes again. */}
-      <span key={notice}>{notice}</span>
+      {/* Made anew each time, so that the same sentence is said again, and on a small screen comes up and goes again. */}
+      <span key={notices}>{notice}</span>
     </p>
   )
 }
 
 function Keys() {
   return (
-    <details className="drop upward keys">
-      <summary>{t('Keys')}</summary>
+    <Drop name={t('Keys')} className="upward keys">
       <dl id="keys" className="dropped">
         {KEYS.map(([key, what]) => (
           <div key={key}>
@@ -162,7 +197,7 @@ function Keys() {
           </div>
         ))}
       </dl>
-    </details>
+    </Drop>
   )
 }
 

@@ -534,9 +534,10 @@ export function Board({ children }: { readonly children?: ReactNode }) {
       <div
         ref={place}
         className={view.tool === 'patch' ? 'board drawing' : 'board'}
+        data-part="board"
         role="application"
         aria-label={t('Board: {block}, {columns} by {rows} cells', { block: block.name, columns: block.grid.columns, rows: block.grid.rows })}
-        aria-describedby="keys"
+        aria-describedby="board-how"
         aria-activedescendant={cellId(view.cursor)}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed below it
         tabIndex={0}
@@ -557,6 +558,9 @@ export function Board({ children }: { readonly children?: ReactNode }) {
         data-origin={frame.toPixels(0, 0).join(',')}
       >
         <div ref={canvas} />
+        <p id="board-how" className="unseen">
+          {t('Arrows walk over the cells, Enter chooses. All keys are listed under Keys.')}
+        </p>
         <Cells block={block} cursor={view.cursor} chosen={view.chosen} />
       </div>
     </div>

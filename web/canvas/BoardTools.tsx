@@ -2,6 +2,7 @@
 import { type KeyboardEvent, memo, type ReactNode, useEffect, useRef } from 'react'
 import { REPEATS, type Repeat } from '../../geometry/index.ts'
 import { useStore } from '../state/store.ts'
+import { Act } from '../panels/Act.tsx'
 import { said, t } from '../words/words.ts'
 import { addToChosen, repeatBy, stepByHalves } from './actions.ts'
 import { copyByButton, pasteByButton } from './clipboard.ts'
@@ -55,7 +56,7 @@ const ON: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowDown: 1, Arro
 /** Buttons that are one stop of the Tab key: arrows go from one to the next. */
 export function Bar({ name, upright = false, children }: { readonly name: string; readonly upright?: boolean; readonly children: ReactNode }) {
   const bar = useRef<HTMLDivElement>(null)
-  const buttons = (): HTMLButtonElement[] => [...(bar.current?.querySelectorAll<HTMLButtonElement>('button:not(:disabled)') ?? [])]
+  const buttons = (): HTMLButtonElement[] => [...(bar.current?.querySelectorAll<HTMLButtonElement>('button') ?? [])]
   useEffect(() => {
     const all = buttons()
     const stop = all.find((button) => button === document.activeElement) ?? all[0]
@@ -111,10 +112,10 @@ interface ToolProps {
 
 export function Tool({ name, sign, act, pressed, off = false }: ToolProps): ReactNode {
   return (
-    <button type="button" className="sign" aria-label={name} title={name} aria-pressed={pressed} disabled={off} onClick={act}>
+    <Act className="sign" aria-label={name} title={name} aria-pressed={pressed} off={off} act={act}>
       <svg viewBox="-11 -11 22 22" aria-hidden="true">
         <path d={sign} />
       </svg>
-    </button>
+    </Act>
   )
 }

@@ -115,8 +115,15 @@ export function drawHeld(pen: Pen, hand: InHand, frame: Frame): void {
   drawLeft(pen, hand, frame)
   strokeRects(pen, hand.chosen, frame, paper, 5, [])
   strokeRects(pen, hand.chosen, frame, ink, 2.5, [9, 4])
-  if (hand.patch !== null) strokeShapes(pen, [hand.patch], frame, ink, 2.5, [])
-  if (hand.cursor !== null) strokeRects(pen, [{ at: hand.cursor, size: [1, 1] }], frame, ink, 3, [2, 5])
+  if (hand.patch !== null) {
+    strokeShapes(pen, [hand.patch], frame, paper, 5, [])
+    strokeShapes(pen, [hand.patch], frame, ink, 2.5, [])
+  }
+  if (hand.cursor !== null) {
+    // The keyboard's own mark: it must be seen on dark cloth as on light.
+    strokeRects(pen, [{ at: hand.cursor, size: [1, 1] }], frame, paper, 6, [])
+    strokeRects(pen, [{ at: hand.cursor, size: [1, 1] }], frame, ink, 3, [2, 5])
+  }
   hand.clear?.(pen)
   for (const ghost of hand.ghosts) drawGhost(pen, ghost, hand.block, frame)
   for (const guide of hand.guides) drawGuide(pen, guide, frame, accent)

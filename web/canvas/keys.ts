@@ -52,6 +52,8 @@ export const KEYS: readonly (readonly [string, string])[] = [
   [said('Shift + arrows'), said('pan')],
   [said('Ctrl + Z, Ctrl + Shift + Z'), said('undo, do again')],
   [said('Two fingers, three fingers'), said('tap the board: undo, do again; drawn apart or along: zoom and pan')],
+  [said('Ctrl + A'), said('choose all')],
+  [said('F6, Shift + F6'), said('from anywhere: to the next part of the page, to the one before')],
   [said('Escape'), said('forget a drag or a drawing; let go of everything')],
 ]
 

@@ -1,5 +1,5 @@
 /** One of the maker's blocks: its name, what can be done with it, and its versions to go back to. */
-import { type FormEvent, useEffect, useState } from 'react'
+import { type FormEvent, useEffect, useRef, useState } from 'react'
 import { setName } from '../../geometry/index.ts'
 import { blockOf, openBlock } from '../state/blocks.ts'
 import {
@@ -33,8 +33,11 @@ interface Props {
 
 export function AboutBlock({ card, open, back, putAway, done }: Props) {
   const { id, name } = card
+  const here = useRef<HTMLElement>(null)
+  // It stands after all pictures: the focus need not walk there.
+  useEffect(() => here.current?.focus(), [])
   return (
-    <section className="aboutblock" aria-label={t('About {name}', { name })}>
+    <section ref={here} tabIndex={-1} className="aboutblock" aria-label={t('About {name}', { name })}>
       <button type="button" className="plain backto" onClick={back}>
         {t('Back to all blocks')}
       </button>
@@ -135,7 +138,7 @@ function Versions({ card, done }: { readonly card: Card; readonly done: () => vo
           {t('Keep this version as')}
           <input value={name} maxLength={100} onChange={(event) => setName(event.target.value)} />
         </label>
-        <button type="submit" disabled={name.trim() === ''}>
+        <button type="submit" aria-disabled={name.trim() === ''}>
           {t('Keep')}
         </button>
       </form>
@@ -161,6 +164,10 @@ function VersionOf({ version, done, gone }: { readonly version: Version; readonl
   const { id, made, name, why } = version
   const called = name ?? WHY[why]()
   const which = `${called}, ${atTime(made)}`
+  const takenAway = (done: boolean): void => {
+    if (done) look({ notice: t('{version} is taken away.', { version: called }) })
+    gone()
+  }
   return (
     <li>
       <BlockPicture load={() => blockOfVersion(version)} stamp={id} side={56} />
@@ -182,7 +189,7 @@ function VersionOf({ version, done, gone }: { readonly version: Version; readonl
           >
             {t('As a new block')}
           </button>
-          {name !== null && <TakeAway which={which} act={() => void tried(() => forgetVersion(id)).then(gone)} />}
+          {name !== null && <TakeAway which={which} act={() => void tried(() => forgetVersion(id)).then(takenAway)} />}
         </div>
       </div>
     </li>

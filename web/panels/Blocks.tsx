@@ -32,6 +32,12 @@ export function Blocks({ close }: Props) {
   const [chosen, choose] = useState<string | null>(null)
   const [gone, setGone] = useState<string | null>(null)
   const [room, setRoom] = useState(AT_ONCE)
+  // Its picture is there a moment later: then the focus goes to it.
+  const [returned, setReturned] = useState<string | null>(null)
+  const isBack = cards.some(({ id, aside: since }) => id === returned && since === null)
+  useEffect(() => {
+    if (isBack) document.getElementById(`more-${returned}`)?.focus()
+  }, [isBack, returned])
   useEffect(() => {
     dialog.current?.showModal()
     look({ notice: '' })
@@ -39,11 +45,16 @@ export function Blocks({ close }: Props) {
   const set = cards.filter((card) => (card.aside !== null) === aside)
   const shown = set.filter((card) => found(card, sought)).sort((a, b) => (b.aside ?? b.changed) - (a.aside ?? a.changed))
   const about = set.find(({ id }) => id === chosen)
+  const leave = (id: string): void => {
+    choose(null)
+    document.getElementById(`more-${id}`)?.focus()
+  }
   const putAway = (id: string): void => {
     choose(null)
     void tried(() => putAside(id)).then((done) => done && setGone(id))
   }
   const comeBack = (): void => {
+    setReturned(gone)
     setGone(null)
     look({ notice: t('It is back.') })
   }
@@ -91,7 +102,7 @@ export function Blocks({ close }: Props) {
                 open={card.id === open}
                 chosen={card.id === chosen}
                 onOpen={() => void openBlock(card.id).then((done) => done && dialog.current?.close())}
-                onAbout={() => choose(card.id === chosen ? null : card.id)}
+                onAbout={() => (card.id === chosen ? leave(card.id) : choose(card.id))}
               />
             ))}
           </ul>
@@ -102,7 +113,7 @@ export function Blocks({ close }: Props) {
             key={about.id}
             card={about}
             open={about.id === open}
-            back={() => choose(null)}
+            back={() => leave(about.id)}
             putAway={() => putAway(about.id)}
             done={() => dialog.current?.close()}
           />
@@ -167,7 +178,14 @@ function CardOf({ card, open, chosen, onOpen, onAbout }: CardProps) {
         <span className="cardtime">{aside === null ? (open ? t('on the board') : when(changed)) : t('put aside {when}', { when: when(aside) })}</span>
       </button>
       {aside === null && (
-        <button type="button" className="about" aria-expanded={chosen} aria-label={t('More about {name}', { name: said })} onClick={onAbout}>
+        <button
+          type="button"
+          className="about"
+          id={`more-${id}`}
+          aria-expanded={chosen}
+          aria-label={t('More about {name}', { name: said })}
+          onClick={onAbout}
+        >
           <svg viewBox="0 0 20 20" width="18" height="18" fill="none" stroke="currentColor" strokeWidth="1.8" aria-hidden="true">
             <path d="M3 6h14M3 10h14M3 14h9" />
           </svg>
@@ -258,14 +276,20 @@ function AsideHead({ cards }: { readonly cards: readonly Card[] }) {
   )
 }
 
+/** The same function each time, so that it takes the focus once. */
+const takeFocus = (here: HTMLElement | null): void => here?.focus()
+
 /** What was done last, said here because the page behind cannot be heard; what was put aside last can be had back at once. */
 function Told({ gone, back }: { readonly gone: string | null; readonly back: () => void }) {
   const notice = useStore(({ view }) => view.notice)
+  const notices = useStore(({ view }) => view.notices)
   return (
     <div className={notice === '' && gone === null ? 'told silent' : 'told'}>
-      <p role="status">{notice}</p>
+      <p role="status">
+        <span key={notices}>{notice}</span>
+      </p>
       {gone !== null && (
-        <button type="button" onClick={() => void tried(() => bringBack(gone)).then(back)}>
+        <button type="button" ref={takeFocus} onClick={() => void tried(() => bringBack(gone)).then(back)}>
           {t('Bring it back')}
         </button>
       )}

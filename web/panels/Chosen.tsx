@@ -45,7 +45,14 @@ export function Chosen() {
         <button type="button" onClick={copyChosen}>
           {t('Copy')}
         </button>
-        <button type="button" onClick={removeChosen}>
+        <button
+          type="button"
+          onClick={() => {
+            removeChosen()
+            // This goes with what was chosen: the board is where it was.
+            void import('../state/focus.ts').then(({ workOn }) => workOn('board'))
+          }}
+        >
           {t('Remove')}
         </button>
         <button type="button" onClick={() => chooseAlike(block, first)}>

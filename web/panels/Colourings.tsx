@@ -14,6 +14,7 @@ import {
 import { askColour } from '../state/colour.ts'
 import { edit, look, useStore } from '../state/store.ts'
 import { t, tn } from '../words/words.ts'
+import { Act } from './Act.tsx'
 import { ColouringPicture, outlinesOf, type Outlines, patchKey } from './ColouringPicture.tsx'
 import { ALL_TURNS, ClothDefs, lengthOfCell, Swatch } from './ClothDefs.tsx'
 
@@ -254,15 +255,15 @@ function List({ page, from, setFrom, base, block, compared, setCompared }: ListP
         ))}
       </ol>
       <div className="buttons">
-        <button type="button" disabled={from === 0} onClick={() => setFrom(Math.max(0, from - PAGE))}>
+        <Act off={from === 0} act={() => setFrom(Math.max(0, from - PAGE))}>
           {t('Earlier')}
-        </button>
-        <button type="button" disabled={from + PAGE >= page.count} onClick={() => setFrom(from + PAGE)}>
+        </Act>
+        <Act off={from + PAGE >= page.count} act={() => setFrom(from + PAGE)}>
           {t('Later')}
-        </button>
-        <button type="button" disabled={compared.length < 2} onClick={() => setOpen(true)}>
+        </Act>
+        <Act off={compared.length < 2} act={() => setOpen(true)}>
           {compared.length < 2 ? t('Compare: tick two to four') : tn(compared.length, 'Compare one', 'Compare {n}')}
-        </button>
+        </Act>
       </div>
       {open && <Compare {...picture} compared={compared} close={() => setOpen(false)} />}
     </>

@@ -20,6 +20,7 @@ import { nameOf } from '../state/named.ts'
 import { photoOfCloth } from '../state/photo.ts'
 import { edit, look, now, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
+import { Act } from './Act.tsx'
 import { Entry } from './Entry.tsx'
 import { lengthTrouble, written } from './lengths.ts'
 
@@ -75,12 +76,12 @@ export function FabricMore({ fabric, used }: { readonly fabric: Fabric; readonly
         </>
       )}
       <div className="buttons">
-        <button type="button" disabled={place === 0} onClick={() => edit(moveFabric(id, -1))}>
+        <Act off={place === 0} act={() => move(fabric, -1, place)}>
           {t('Move up')}
-        </button>
-        <button type="button" disabled={place === fabrics.length - 1} onClick={() => edit(moveFabric(id, 1))}>
+        </Act>
+        <Act off={place === fabrics.length - 1} act={() => move(fabric, 1, place)}>
           {t('Move down')}
-        </button>
+        </Act>
         <button type="button" onClick={() => drop(fabric, used)}>
           {t('Remove from the list')}
         </button>
@@ -213,6 +214,11 @@ function Other({ label, others, take }: OtherProps) {
       </select>
     </label>
   )
+}
+
+function move({ id, name }: Fabric, by: 1 | -1, place: number): void {
+  edit(moveFabric(id, by))
+  look({ notice: t('{name} is number {n} of the list now.', { name, n: place + by + 1 }) })
 }
 
 function instead(fabric: Fabric, other: Fabric): void {

@@ -50,7 +50,7 @@ export function Fabrics() {
   const [open, setOpen] = useState<string | null>(null)
   const counts = countsOf(block)
   return (
-    <section aria-labelledby="fabrics-title">
+    <section aria-labelledby="fabrics-title" data-part="fabrics">
       <h2 id="fabrics-title">{t('Fabrics')}</h2>
       <svg className="unseen" aria-hidden="true">
         <ClothDefs id="cloth-" fabrics={block.fabrics} unit={lengthOfCell(block)} turns={ALL_TURNS} />

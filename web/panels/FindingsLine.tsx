@@ -9,7 +9,7 @@ export function FindingsLine() {
   const open = useStore(({ view }) => view.sheet)
   if (open === 'findings') return null
   return (
-    <button type="button" className="foundline" onClick={() => look({ sheet: 'findings' })}>
+    <button type="button" className="foundline" onClick={toFindings}>
       {report !== null && judged(report) && <VerdictMark verdict={worst(report)} />}
       {report === null ? tell(trouble) : summary(report)}
     </button>
@@ -18,6 +18,12 @@ export function FindingsLine() {
 
 /** An empty grid is no trouble, and nothing to praise. */
 export const judged = ({ patches, joins, problems }: Findings): boolean => patches.length > 0 && (joins.length > 0 || problems.length > 0)
+
+/** The line gives way to the findings themselves: the focus goes there. */
+function toFindings(): void {
+  look({ sheet: 'findings' })
+  requestAnimationFrame(() => document.getElementById('findings-sum')?.focus())
+}
 
 export function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
   const { path, fill } = MARKS[verdict]

@@ -5,6 +5,7 @@ import { setName } from '../../geometry/index.ts'
 import { saveFile } from '../state/download.ts'
 import { edit, redo, undo, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
+import { Act } from './Act.tsx'
 import { OpenFile } from './OpenFile.tsx'
 import { ThisScreen } from './ThisScreen.tsx'
 import { Later } from './Later.tsx'
@@ -16,7 +17,7 @@ export function Header() {
   const past = useStore(({ history }) => history.past.length)
   const future = useStore(({ history }) => history.future.length)
   return (
-    <header>
+    <header data-part="head">
       <h1>Nestwright</h1>
       <label className="name">
         <span>{t('Block')}</span>
@@ -28,12 +29,12 @@ export function Header() {
         <button type="button" onClick={() => saveFile(block)}>
           {t('Save a file')}
         </button>
-        <button type="button" disabled={past === 0} onClick={undo}>
+        <Act off={past === 0} act={undo}>
           {t('Undo')}
-        </button>
-        <button type="button" disabled={future === 0} onClick={redo}>
+        </Act>
+        <Act off={future === 0} act={redo}>
           {t('Do again')}
-        </button>
+        </Act>
       </div>
       <div className="ending">
         <Kept />
@@ -65,9 +66,6 @@ function Kept() {
   const saved = useStore((state) => state.saved)
   const elsewhere = useStore(({ desk }) => desk.elsewhere && desk.trouble === null)
   const words = { failed: t('Not kept in this browser'), saving: t('Keeping…'), saved: t('Kept in this browser') }
-  return (
-    <span className="saved" role="status">
-      {elsewhere ? t('Kept by another tab') : words[saved]}
-    </span>
-  )
+  // Each edit is kept: to say so each time would drown what it did. Where it is not, the line under the head says so aloud.
+  return <span className="saved">{elsewhere ? t('Kept by another tab') : words[saved]}</span>
 }

@@ -4,6 +4,7 @@ import { clashWords, SettingPicture } from '../canvas/views/Copies.tsx'
 import { type Setting, useSetting, type Wish, wishFor } from '../state/setting.ts'
 import { edit, look, useStore } from '../state/store.ts'
 import { said, t, tell, tn } from '../words/words.ts'
+import { Act } from './Act.tsx'
 import { Count } from './Count.tsx'
 
 const TURN_NAMES: Readonly<Record<Wish['turn'], string>> = {
@@ -56,9 +57,9 @@ export function Neighbours() {
         <button type="button" aria-pressed={large} onClick={() => showLarge(!large)}>
           {t('See it large on the board')}
         </button>
-        <button type="button" disabled={wish.turn === 'free' && wish.press === 'free'} onClick={() => wishFor({ turn: 'free', press: 'free' })}>
+        <Act off={wish.turn === 'free' && wish.press === 'free'} act={() => wishFor({ turn: 'free', press: 'free' })}>
           {t('Turn and press for the fewest clashes')}
-        </button>
+        </Act>
         <LiftRules setting={setting} block={block} />
       </div>
       <p className="hint">{large ? t('Press a copy on the board to turn it.') : t('Large on the board, each copy can be turned by hand.')}</p>
@@ -67,10 +68,11 @@ export function Neighbours() {
   )
 }
 
-/** On a small screen the board lies above the sheet: it is brought into sight. */
+/** On a small screen the board lies above the sheet: it is brought into sight, but not away from under the keyboard. */
 function showLarge(large: boolean): void {
   look({ look: large ? 'setting' : 'cloth' })
-  if (large) requestAnimationFrame(() => document.querySelector('.middle')?.scrollIntoView({ block: 'nearest' }))
+  if (large && document.querySelector(':focus-visible') === null)
+    requestAnimationFrame(() => document.querySelector('.middle')?.scrollIntoView({ block: 'nearest' }))
 }
 
 /** Where a method's own rule makes blocks clash: lifted in the block, its seams may lie otherwise in every other copy. */

@@ -89,18 +89,11 @@ export function Quilting() {
           ))}
         </select>
       </label>
-      {ditch === null ? (
-        <p className="hint">{t('Being worked out…')}</p>
-      ) : ditch.routes.length === 0 ? (
-        <p className="hint">{t('There are no seams to stitch along yet.')}</p>
-      ) : (
-        <>
-          <p className="sum" data-testid="route">
-            {inWords(ditch, unit)}
-          </p>
-          <Needle part={stitching?.part ?? 1} />
-        </>
-      )}
+      {/* There from the first, so that what is found is said. */}
+      <p className={ditch === null || ditch.routes.length === 0 ? 'hint' : 'sum'} data-testid="route" role="status">
+        {ditch === null ? t('Being worked out…') : ditch.routes.length === 0 ? t('There are no seams to stitch along yet.') : inWords(ditch, unit)}
+      </p>
+      {ditch !== null && ditch.routes.length > 0 && <Needle part={stitching?.part ?? 1} />}
       <div className="pairs">
         <label>
           {chosen.length > 0 ? t('Fill the chosen units with') : t('Fill each patch with')}

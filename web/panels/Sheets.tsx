@@ -82,7 +82,14 @@ export function Sheets() {
   const now = SHEETS.find(({ sheet }) => sheet === open) ?? (SHEETS[0] as Sheeted)
   return (
     <div className="side right">
-      <div className="tabs" role="tablist" aria-label={t('Sheets')} aria-orientation="vertical" onKeyDown={(event) => step(event, now)}>
+      <div
+        className="tabs"
+        data-part="tabs"
+        role="tablist"
+        aria-label={t('Sheets')}
+        aria-orientation={ROW.matches ? 'horizontal' : 'vertical'}
+        onKeyDown={(event) => step(event, now)}
+      >
         {SHEETS.map(({ sheet, name, icon }) => (
           <button
             key={sheet}
@@ -101,7 +108,7 @@ export function Sheets() {
           </button>
         ))}
       </div>
-      <div className="sheet" role="tabpanel" id="sheet" aria-labelledby={`tab-${now.sheet}`}>
+      <div className="sheet" data-part="sheet" role="tabpanel" id="sheet" aria-labelledby={`tab-${now.sheet}`}>
         {!apart && <Chosen />}
         <FindingsLine />
         <Later key={now.sheet}>
@@ -115,14 +122,18 @@ export function Sheets() {
   )
 }
 
+/** Where the tabs lie in a row above the sheet, as the style has it. */
+const ROW = window.matchMedia('(max-width: 1100px)')
+
 const STEPS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }
 
-/** Arrows walk from tab to tab, as they do in any row of tabs. */
+/** Arrows walk from tab to tab, as they do in any row of tabs; Home and End go to the first and the last. */
 function step(event: KeyboardEvent<HTMLElement>, now: Sheeted): void {
   const by = STEPS[event.key]
-  if (by === undefined) return
+  const end = { Home: 0, End: SHEETS.length - 1 }[event.key]
+  if (by === undefined && end === undefined) return
   event.preventDefault()
-  const next = SHEETS[(SHEETS.indexOf(now) + by + SHEETS.length) % SHEETS.length] as Sheeted
+  const next = SHEETS[end ?? (SHEETS.indexOf(now) + (by ?? 0) + SHEETS.length) % SHEETS.length] as Sheeted
   look({ sheet: next.sheet })
   document.getElementById(`tab-${next.sheet}`)?.focus()
 }

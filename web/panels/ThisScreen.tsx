@@ -1,6 +1,7 @@
 /** How this screen speaks and in which light: kept for this browser, no part of any block. */
 import { chooseLight, type Light, LIGHTS, useLight } from '../state/light.ts'
 import { look } from '../state/store.ts'
+import { Drop } from './Drop.tsx'
 import { chooseLanguage, LANGUAGES, type Language, spoken, t } from '../words/words.ts'
 
 export function ThisScreen() {
@@ -12,8 +13,7 @@ export function ThisScreen() {
     night: t('by night'),
   }
   return (
-    <details className="drop">
-      <summary>{t('This screen')}</summary>
+    <Drop name={t('This screen')} className="thisscreen">
       <div className="dropped">
         <label>
           {t('Light')}
@@ -36,11 +36,13 @@ export function ThisScreen() {
           </select>
         </label>
       </div>
-    </details>
+    </Drop>
   )
 }
 
 async function takeUp(language: Language): Promise<void> {
   await chooseLanguage(language)
   look({ language })
+  // The whole page is made anew: the focus goes back to where this was chosen.
+  requestAnimationFrame(() => document.querySelector<HTMLElement>('.thisscreen summary')?.focus())
 }

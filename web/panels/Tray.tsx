@@ -12,7 +12,7 @@ export function Tray() {
   const block = useStore(({ history }) => history.block)
   const taking = useStore(({ view }) => view.taking)
   return (
-    <section aria-labelledby="tray-title">
+    <section aria-labelledby="tray-title" data-part="units">
       <h2 id="tray-title">{t('Units')}</h2>
       <ul className="tray">
         {TRAY.map((kind) => (

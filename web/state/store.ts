@@ -71,6 +71,8 @@ export interface View {
   readonly zoom: number
   readonly pan: readonly [number, number]
   readonly notice: string
+  /** Notices so far: the same sentence twice is said twice. */
+  readonly notices: number
 }
 
 export interface Stitching {
@@ -132,6 +134,7 @@ const START: View = {
   zoom: 1,
   pan: [0, 0],
   notice: '',
+  notices: 0,
 }
 
 let state: State = {
@@ -284,7 +287,8 @@ export function redo(): void {
 
 export function look(change: Partial<View>): void {
   const told = refused && change.notice !== undefined ? { notice: t('Nothing was changed: this block is open in another tab.') } : {}
-  set({ ...state, view: { ...state.view, ...change, ...told } })
+  const notices = state.view.notices + (change.notice === undefined ? 0 : 1)
+  set({ ...state, view: { ...state.view, ...change, ...told, notices } })
 }
 
 export const setSaved = (saved: State['saved']): void => {

@@ -1121,7 +1121,6 @@ export const german: Catalogue = {
   '{size}: gives {what}.': '{size}: ergibt {what}.',
   '{size}: too small for any piece.': '{size}: zu klein für jedes Teil.',
   '{step} of {most}': '{step} von {most}',
-  '{step} of {most}. {sentence}': '{step} von {most}. {sentence}',
   '{unit}, {patch}: chosen.': '{unit}, {patch}: gewählt.',
   '{unit}, {patch}: recoloured to {fabric}.': '{unit}, {patch}: umgefärbt zu {fabric}.',
   '{wings} changed; {n} batches make these geese.': {
@@ -1131,4 +1130,16 @@ export const german: Catalogue = {
   '{x} across, {y} down': '{x} quer, {y} hinunter',
   '~ the nearest 0.1 cm, not the size itself': '~ die nächsten 0,1 cm, nicht die Größe selbst',
   '~ the nearest 1/16 in, not the size itself': '~ das nächste 1/16 in, nicht die Größe selbst',
+  'To the board': 'Zum Tisch',
+  'To the sheet': 'Zum Blatt',
+  Board: 'Tisch',
+  'Go to': 'Gehe zu',
+  'Arrows walk over the cells, Enter chooses. All keys are listed under Keys.':
+    'Die Pfeile gehen über die Felder, die Eingabetaste wählt. Alle Tasten stehen unter „Tasten“.',
+  'Ctrl + A': 'Strg + A',
+  'choose all': 'alles wählen',
+  'F6, Shift + F6': 'F6, Umschalt + F6',
+  'from anywhere: to the next part of the page, to the one before': 'von überall: zum nächsten Teil der Seite, zum vorigen',
+  '{name} is number {n} of the list now.': '{name} ist jetzt Nummer {n} der Liste.',
+  '{version} is taken away.': '{version} ist weggenommen.',
 }

@@ -101,7 +101,7 @@ function Handholds({ block, said, copy: [wide, high], scale, origin }: Holds) {
   }
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid over the picture in every browser
-    <div className="handholds" role="group" aria-label={t('Copies: press one to turn it, arrows walk')} onKeyDown={walk}>
+    <div className="handholds" data-part="board" role="group" aria-label={t('Copies: press one to turn it, arrows walk')} onKeyDown={walk}>
       {said.places.map(({ at: [column, row], turn, press }, place) => (
         <button
           key={`${column} ${row}`}

@@ -1,6 +1,7 @@
 /** The block assembled join by join: the pieces on the board, and a slider under it that walks through the joins. */
 import { useEffect, useMemo, useRef, useState } from 'react'
 import type { Block, Findings } from '../../../geometry/index.ts'
+import { Act } from '../../panels/Act.tsx'
 import { joinWords } from '../../panels/joinWords.ts'
 import { look, useStore, useTold } from '../../state/store.ts'
 import { t, tn } from '../../words/words.ts'
@@ -55,11 +56,11 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
         margin={28}
         label={t('The block in sewing order, {step} of {most} joins made. {sentence}', { step, most, sentence })}
       />
-      <section className="stepper" aria-label={t('Sewing order')}>
+      <section className="stepper" data-part="board" aria-label={t('Sewing order')}>
         <div className="stepping">
-          <button type="button" disabled={step === 0} onClick={() => go(step - 1)}>
+          <Act off={step === 0} act={() => go(step - 1)}>
             {t('Back')}
-          </button>
+          </Act>
           <button
             type="button"
             aria-pressed={playing}
@@ -70,9 +71,9 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
           >
             {playing ? t('Pause') : t('Play')}
           </button>
-          <button type="button" disabled={step === most} onClick={() => go(step + 1)}>
+          <Act off={step === most} act={() => go(step + 1)}>
             {t('Next')}
-          </button>
+          </Act>
           <input
             type="range"
             min={0}
@@ -80,13 +81,14 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
             step={1}
             value={step}
             aria-label={t('Join')}
-            aria-valuetext={t('{step} of {most}. {sentence}', { step, most, sentence })}
+            aria-valuetext={t('{step} of {most}', { step, most })}
             onChange={(event) => {
               setPlaying(false)
               go(Number(event.target.value))
             }}
           />
-          <output>{t('{step} of {most}', { step, most })}</output>
+          {/* The slider says its place, and the sentence below is said: once is enough. */}
+          <output aria-live="off">{t('{step} of {most}', { step, most })}</output>
         </div>
         <p className="told" data-testid="join" aria-live={playing ? 'off' : 'polite'}>
           {told === null ? (

@@ -1,0 +1,315 @@
+/**
+ * A maker's morning, from an empty grid to what is handed out, with each hand; at each step what a screen reader would say of it.
+ *
+ * The keyboard hand holds besides, after all that it does, that the focus is somewhere, in sight, marked and under nothing else.
+ */
+import { board, button, cutList, expect, findings, kept, type Locator, notice, openApp, type Page, SCREENS, test } from './maker.ts'
+import { finger, focusInSight, type Hand, keyboard, mouse } from './hands.ts'
+
+const cell = (page: Page, column: number, row: number): Locator => page.getByRole('gridcell', { name: new RegExp(`^Column ${column}, row ${row}: `) })
+const difference = (page: Page): Locator => page.getByTestId('difference')
+const blocks = (page: Page): Locator => page.getByRole('dialog', { name: 'Your blocks' })
+const about = (page: Page): Locator => blocks(page).getByRole('region', { name: /^About/ })
+
+for (const [how, handOf, screen] of [
+  ['with the keyboard alone, on a desk', keyboard, SCREENS[0]],
+  ['with the keyboard alone, on a tablet', keyboard, SCREENS[1]],
+  ['with a mouse, on a desk', mouse, SCREENS[0]],
+  ['with a finger, on a tablet', finger, SCREENS[1]],
+] as const)
+  test.describe(how, () => {
+    test.use({ viewport: { width: screen.width, height: screen.height }, hasTouch: handOf === finger })
+
+    test('a star is laid, coloured three ways, turned wrongly and repaired, seen among copies, kept and handed out', async ({ page }) => {
+      const hand = handOf(page)
+      await openApp(page)
+      await begin(page, hand, 'an empty grid')
+      await expect(cell(page, 1, 1)).toHaveAccessibleName('Column 1, row 1: empty.')
+      await test.step('lay a star', () => laysAStar(page, hand))
+      await test.step('colour it three ways', () => coloursIt(page, hand))
+      await test.step('turn two geese wrongly, and repair them', () => turnsWrongly(page, hand))
+      await test.step('see it among copies', () => seesCopies(page, hand))
+      await test.step('see how it is sewn', () => seesItSewn(page, hand))
+      await test.step('hand it out', () => handsItOut(page, hand))
+      await test.step('go back, put aside, bring back', () => goesBack(page, hand))
+    })
+  })
+
+async function begin(page: Page, hand: Hand, what: string): Promise<void> {
+  await hand.press(button(page, 'Blocks'))
+  await expect(blocks(page)).toBeVisible()
+  await hand.press(blocks(page).getByRole('button', { name: what, exact: true }))
+  await expect(blocks(page)).toBeHidden()
+  await expect(notice(page)).toContainText('is on the board.')
+}
+
+async function laysAStar(page: Page, hand: Hand): Promise<void> {
+  const corners = [
+    [0, 0],
+    [3, 0],
+    [0, 3],
+    [3, 3],
+  ] as const
+  for (const at of corners) {
+    await hand.place('Square', at, [1, 1])
+    await expect(cell(page, at[0] + 1, at[1] + 1)).toHaveAccessibleName(/Square square(-\d)?, Patch of Linen white, chosen\.$/)
+  }
+  await hand.place('Flying goose', [1, 0], [2, 1])
+  await hand.press(button(page, 'Turn half round'))
+  await expect(cell(page, 2, 1)).toHaveAccessibleName(/turned half round/)
+  await hand.place('Flying goose', [1, 3], [2, 1])
+  // The two at the sides are turned in the open middle, and moved out.
+  await hand.place('Flying goose', [1, 1], [2, 1])
+  await hand.press(button(page, 'Turn'))
+  await expect(notice(page)).toHaveText('Turned a quarter clockwise.')
+  await hand.move([1.5, 1.5], [-1, 0])
+  await expect(cell(page, 1, 2)).toHaveAccessibleName(/turned a quarter/)
+  await hand.place('Flying goose', [1, 1], [2, 1])
+  await hand.press(button(page, 'Turn'))
+  await hand.press(button(page, 'Turn half round'))
+  await hand.move([1.5, 1.5], [2, 0])
+  await expect(cell(page, 4, 3)).toHaveAccessibleName(/turned three quarters/)
+  await hand.place('Square', [1, 1], [1, 1])
+  await hand.grow([1.5, 1.5], [2, 2], [1, 1])
+  await expect(notice(page)).toHaveText('Resized.')
+  await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+}
+
+async function coloursIt(page: Page, hand: Hand): Promise<void> {
+  await hand.recolour([1.5, 1.5], 'Patch', 'Honey')
+  await expect(cell(page, 2, 2)).toHaveAccessibleName(/Patch of Honey/)
+  await keepAs(page, hand, 'Brick points')
+  await hand.recolour([1.2, 0.8], 'Right wing', 'Moss')
+  await hand.sheet('Cutting')
+  // Geese come four from one batch only where they are alike: handbook of the trade, common practice, no source.
+  await expect(cutList(page)).toContainText(/batch/)
+  await keepAs(page, hand, 'One moss wing')
+  await hand.sheet('Colour')
+  await hand.press(page.getByRole('checkbox', { name: 'Only those of the fewest batches of geese' }))
+  const way = page.getByRole('list', { name: 'Colourings' }).getByRole('button', { name: /^Take colouring 1, .*one batch/ })
+  await hand.press(way)
+  await expect(way).toHaveAttribute('aria-pressed', 'true')
+  await expect(notice(page)).toHaveText('Colouring 1 is on the board.')
+  await keepAs(page, hand, 'One batch')
+}
+
+async function keepAs(page: Page, hand: Hand, name: string): Promise<void> {
+  await hand.press(button(page, 'Blocks'))
+  await hand.press(blocks(page).getByRole('button', { name: 'More about New block', exact: true }))
+  await hand.write(about(page).getByLabel('Keep this version as'), name)
+  await expect(blocks(page).getByText(`This version is kept as “${name}”.`)).toBeVisible()
+  await expect(about(page).getByRole('button', { name: new RegExp(`^Go back to ${name}, `) })).toBeVisible()
+  await hand.press(blocks(page).getByRole('button', { name: 'Close', exact: true }))
+  await expect(blocks(page)).toBeHidden()
+  if (hand.name === 'keyboard') await expect(button(page, 'Blocks')).toBeFocused()
+}
+
+async function turnsWrongly(page: Page, hand: Hand): Promise<void> {
+  await hand.sheet('Findings')
+  await hand.choose([1.5, 0.2])
+  await hand.press(button(page, 'Turn half round'))
+  await expect(difference(page)).toContainText('tips to sew through: 4 before, 3 now')
+  // A quarter turn leaves its cells: what is mended by a turn is offered beside the finding.
+  await hand.choose([1.5, 3.5])
+  await hand.press(button(page, 'Turn'))
+  await expect(difference(page)).toHaveText('It cannot be sewn as it lies now: mend the layout first.')
+  await expect(findings(page).getByRole('img', { name: 'To mend:' }).first()).toBeVisible()
+  const mend = findings(page).getByRole('button', { name: 'Turn goose-2 a quarter back', exact: true }).first()
+  await hand.press(mend)
+  if (hand.touch) await hand.press(mend)
+  await expect(notice(page)).toHaveText('Done: Turn goose-2 a quarter back.')
+  // By way of a layout that cannot be sewn: what is told is the difference to the last one that could.
+  await hand.choose([1.5, 0.2])
+  for (const _ of [1, 2]) await hand.press(button(page, 'Turn'))
+  await expect(difference(page)).toContainText('tips to sew through: 3 before, 4 now')
+  await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+}
+
+async function seesCopies(page: Page, hand: Hand): Promise<void> {
+  await hand.sheet('Setting')
+  await hand.pick(page.getByRole('combobox', { name: 'Across' }), '3')
+  await hand.pick(page.getByRole('combobox', { name: 'Down' }), '3')
+  await expect(page.getByTestId('setting-sum')).toBeVisible()
+  await hand.press(button(page, 'See it large on the board'))
+  const copies = page.getByRole('group', { name: 'Copies: press one to turn it, arrows walk' })
+  await expect(copies.getByRole('button')).toHaveCount(9)
+  await hand.press(copies.getByRole('button', { name: 'Copy in column 1, row 1: as laid' }))
+  await expect(notice(page)).toHaveText('That copy is turned a quarter.')
+  await expect(copies.getByRole('button', { name: 'Copy in column 1, row 1: turned a quarter' })).toBeVisible()
+  await expect(page.getByTestId('setting-sum')).toHaveText(/^\d+ clashes between blocks/)
+  await hand.press(button(page, 'Turn and press for the fewest clashes'))
+  await expect(button(page, 'Turn and press for the fewest clashes')).toBeDisabled()
+  // A star is the same however it is turned, and the rule of its geese holds: only lifted they may lie the other way in every other block.
+  await hand.press(button(page, 'Lift the methods’ pressing rules: nothing clashes then'))
+  await expect(page.getByTestId('setting-sum')).toHaveText('Nothing clashes between blocks.')
+}
+
+async function seesItSewn(page: Page, hand: Hand): Promise<void> {
+  await hand.press(button(page, 'Sewing order'))
+  const order = page.getByRole('region', { name: 'Sewing order' })
+  await hand.press(order.getByRole('button', { name: 'Next' }))
+  await expect(order.getByRole('slider', { name: 'Join' })).toHaveAttribute('aria-valuetext', '1 of 16')
+  await expect(page.getByTestId('join')).toContainText('In the flying goose')
+  await expect(page.getByTestId('join')).toHaveAttribute('aria-live', 'polite')
+  await hand.press(order.getByRole('button', { name: 'Back' }))
+  // At the end of its way a button says so, and keeps the focus.
+  await expect(order.getByRole('button', { name: 'Back' })).toBeDisabled()
+  await hand.press(button(page, 'Wrong side'))
+  await expect(button(page, 'Wrong side')).toHaveAttribute('aria-pressed', 'true')
+  await hand.sheet('Quilting')
+  await hand.press(button(page, 'Show the quilting line'))
+  await expect(page.getByTestId('route')).toContainText('One line')
+  await hand.pick(page.getByRole('combobox', { name: 'Begin' }), 'top left')
+  await expect(page.getByTestId('route')).toContainText('long')
+  await hand.press(button(page, 'Cloth'))
+}
+
+async function handsItOut(page: Page, hand: Hand): Promise<void> {
+  await hand.sheet('Cutting')
+  await expect(cutList(page).getByRole('heading', { level: 3 }).first()).toBeVisible()
+  await hand.press(button(page, 'Copy as CSV'))
+  await expect(notice(page)).toHaveText('The cut list is copied as CSV.')
+  await hand.sheet('Booklet')
+  await hand.write(page.getByLabel('Title'), 'A star for the class')
+  await expect(page.getByRole('heading', { level: 4 }).first()).toBeVisible()
+  const download = page.waitForEvent('download')
+  await hand.press(button(page, 'Save a file'))
+  expect((await download).suggestedFilename()).toMatch(/\.json$/)
+  await hand.press(button(page, 'Blocks'))
+  await hand.press(blocks(page).getByRole('button', { name: 'More about New block', exact: true }))
+  await hand.press(about(page).getByRole('button', { name: 'Copy a link' }))
+  await expect(blocks(page).getByText('The link is copied; it holds the whole block.')).toBeVisible()
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/^http.*#/)
+}
+
+/** The dialog is open on the block that is on the board. */
+async function goesBack(page: Page, hand: Hand): Promise<void> {
+  const more = (name: string): Locator => blocks(page).getByRole('button', { name: `More about ${name}`, exact: true })
+  await hand.press(about(page).getByRole('button', { name: 'Make a copy' }))
+  await expect(blocks(page).getByText('New block (copy) is among your blocks.')).toBeVisible()
+  await hand.press(more('New block (copy)'))
+  await hand.press(about(page).getByRole('button', { name: 'Put aside' }))
+  await expect(blocks(page).getByText('New block (copy) is put aside.')).toBeVisible()
+  await expect(more('New block (copy)')).toBeHidden()
+  if (hand.name === 'keyboard') await expect(button(page, 'Bring it back')).toBeFocused()
+  await hand.press(button(page, 'Bring it back'))
+  await expect(blocks(page).getByText('It is back.')).toBeVisible()
+  await expect(more('New block (copy)')).toBeVisible()
+  if (hand.name === 'keyboard') await expect(more('New block (copy)')).toBeFocused()
+  await hand.press(more('New block'))
+  await hand.press(about(page).getByRole('button', { name: /^Go back to One moss wing, / }))
+  await expect(blocks(page)).toBeHidden()
+  await expect(cell(page, 2, 1)).toHaveAccessibleName(/Right wing of Moss/)
+  await kept(page)
+  await hand.press(button(page, 'Undo'))
+  await expect(cell(page, 2, 1)).toHaveAccessibleName(/Right wing of Old brick/)
+}
+
+test.describe('with the keyboard alone', () => {
+  test.use({ viewport: { width: 1440, height: 900 } })
+
+  test("a block of one's own is made of the lantern's parts and of patches drawn corner by corner", async ({ page }) => {
+    const hand = keyboard(page)
+    await openApp(page)
+    await begin(page, hand, 'a lantern')
+    await expect(cell(page, 1, 3)).toHaveAccessibleName(/^Column 1, row 3: Strips body, Strip 1 of Rust, .* Strip 6 of Rust\.$/)
+    await hand.choose([0, 1])
+    await keys(page, 'Control+c')
+    await expect(notice(page)).toHaveText('The unit is copied; paste it here or on another block.')
+
+    await begin(page, hand, 'an empty grid')
+    await hand.press(board(page))
+    await keys(page, 'Control+v')
+    await expect(cell(page, 1, 2)).toHaveAccessibleName(/Half-square triangle cap, Upper half of Night sky, Lower half of Iron, chosen\.$/)
+    await keys(page, 'm')
+    await expect(notice(page)).toHaveText('Mirrored left for right.')
+    await expect(cell(page, 1, 2)).toHaveAccessibleName(/, mirrored, /)
+    await test.step('copy, make larger, change places, align', () => arranges(page, hand))
+    await test.step('draw a patch, take a corner back, close it', () => drawsAPatch(page))
+    await test.step('take the patch away, and undo that', () => removes(page, hand))
+  })
+
+  test('Tab reaches all of the page in its order and comes round; the first stops go past what is before the board', async ({ page }) => {
+    await openApp(page)
+    await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+    await keys(page, 'Tab')
+    await expect(button(page, 'To the board')).toBeFocused()
+    await focusInSight(page)
+    await keys(page, 'Enter')
+    await expect(board(page)).toBeFocused()
+    await expect(board(page)).toHaveAccessibleDescription('Arrows walk over the cells, Enter chooses. All keys are listed under Keys.')
+    await keys(page, 'Shift+Tab')
+    await expect(button(page, 'Move and choose')).toBeFocused()
+    await keys(page, 'ArrowDown')
+    await expect(button(page, 'Choose by a box')).toBeFocused()
+    // From the tools, which stand before the board.
+    await keys(page, 'F6')
+    await expect(board(page)).toBeFocused()
+    for (const part of ['under', 'tabs', 'sheet', 'head', 'units', 'fabrics', 'looks', 'board']) {
+      await keys(page, 'F6')
+      await expect(
+        page
+          .locator(`[data-part="${part}"]`)
+          .filter({ has: page.locator(':focus') })
+          .or(page.locator(`[data-part="${part}"]:focus`)),
+      ).toHaveCount(1)
+      await focusInSight(page)
+    }
+    await keys(page, 'Shift+F6')
+    await expect(button(page, 'Cloth')).toBeFocused()
+  })
+})
+
+async function keys(page: Page, ...names: readonly string[]): Promise<void> {
+  for (const name of names) await page.keyboard.press(name)
+}
+
+async function drawsAPatch(page: Page): Promise<void> {
+  await keys(page, 'Escape', '4')
+  await expect(notice(page)).toHaveText('Press where each corner lies; press the first one again, or Enter, to close.')
+  await keys(page, ...Array.from({ length: 5 }, () => 'ArrowLeft'), ...Array.from({ length: 5 }, () => 'ArrowUp'))
+  await expect(notice(page)).toHaveText('Column line 0, row line 0.')
+  await keys(page, 'ArrowDown', 'ArrowDown', 'ArrowDown')
+  await keys(page, ' ')
+  await expect(notice(page)).toHaveText('First corner. Press where the next one lies.')
+  await keys(page, 'ArrowRight', 'ArrowRight', ' ', 'ArrowRight', ' ')
+  await keys(page, 'Backspace')
+  await expect(notice(page)).toHaveText('The last corner is taken back.')
+  await keys(page, 'ArrowLeft', 'ArrowLeft', 'ArrowDown', ' ')
+  await expect(notice(page)).toHaveText('3 corners. Press the first one, or Enter, to close the patch.')
+  await keys(page, 'Enter')
+  await expect(notice(page)).toHaveText('A free patch is laid.')
+  await keys(page, '1')
+  await expect(cell(page, 1, 4)).toHaveAccessibleName(/Free patch free, Patch of Linen white, chosen\.$/)
+}
+
+/** A triangle lies chosen in the first column, second row, of four by four. */
+async function arranges(page: Page, hand: Hand): Promise<void> {
+  await keys(page, 'd')
+  await expect(notice(page)).toHaveText('Copied.')
+  await keys(page, ...Array.from({ length: 4 }, () => 'Alt+ArrowRight'))
+  // At the edge it stays, and says why, each time.
+  await expect(notice(page)).toHaveText('There is no room there: the cells are taken, or lie beyond the grid.')
+  await keys(page, 't')
+  await expect(page.getByRole('gridcell', { name: /Half-square triangle cap-2, turned a quarter, .*chosen/ })).toHaveCount(1)
+  await keys(page, 'Control+a')
+  await expect(notice(page)).toHaveText('All units are chosen.')
+  await keys(page, 'x')
+  await expect(notice(page)).toHaveText('The two units have changed places.')
+  await keys(page, 'Control+a')
+  await hand.press(page.getByRole('toolbar', { name: 'Arranging' }).getByRole('button', { name: 'Align left', exact: true }))
+  await expect(notice(page)).toHaveText('Aligned left.')
+  await hand.choose([0, 1])
+  await keys(page, 'Alt+Shift+ArrowRight')
+  await expect(notice(page)).toHaveText('Resized.')
+}
+
+async function removes(page: Page, hand: Hand): Promise<void> {
+  await hand.press(button(page, 'Remove'))
+  await expect(notice(page)).toHaveText('Unit removed.')
+  await expect(board(page)).toBeFocused()
+  await expect(cell(page, 1, 4)).toHaveAccessibleName('Column 1, row 4: empty.')
+  await keys(page, 'Control+z')
+  await expect(notice(page)).toHaveText('Undone: remove a unit.')
+  await expect(cell(page, 1, 4)).toHaveAccessibleName(/Free patch free/)
+}
