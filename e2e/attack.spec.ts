@@ -390,7 +390,7 @@ const pressSome = (page: Page, part: string, place: number): Promise<string> =>
       const able = all.filter(
         (one) =>
           one.offsetParent !== null &&
-          !one.disabled &&
+          !one.matches(':disabled, [aria-disabled="true"]') &&
           !/photograph|CSV|PDF|SVG|PNG|text|Save/.test(one.textContent) &&
           !not.includes(one.textContent.trim()),
       )
@@ -426,7 +426,7 @@ const pressAll = (page: Page, name: string, most = Number.POSITIVE_INFINITY): Pr
     async ([wanted, limit]) => {
       const control = [...document.querySelectorAll<HTMLButtonElement>('header button')].find((one) => one.textContent === wanted)
       let pressed = 0
-      for (; control !== undefined && !control.disabled && pressed < limit; pressed += 1) {
+      for (; control?.getAttribute('aria-disabled') === 'false' && pressed < limit; pressed += 1) {
         control.click()
         await new Promise((resolve) => setTimeout(resolve, 0))
       }

@@ -193,7 +193,7 @@ const seen = (page: Page): Promise<View> =>
       [...document.querySelectorAll<HTMLInputElement>('header .name input, .fabrics .named input')].slice(0, 3).map(({ value }) => value)
     const press = async (name: string): Promise<boolean> => {
       const button = [...document.querySelectorAll('header button')].find(({ textContent }) => textContent === name) as HTMLButtonElement
-      if (button.disabled) return false
+      if (button.getAttribute('aria-disabled') === 'true') return false
       button.click()
       await new Promise((resolve) => setTimeout(resolve))
       return true
