@@ -133,6 +133,31 @@ test('a finger that scrolls the tray takes nothing up, and what is let go beside
   await expect(button(page, 'Undo')).toBeDisabled()
 })
 
+test('a unit is carried off the tray however steep, and where the tray scrolls it scrolls', CHROMIUM, async ({ page }) => {
+  await openApp(page)
+  await button(page, 'Blocks').tap()
+  await button(page, 'an empty grid').tap()
+  await expect(page.getByRole('application', { name: /New block/ })).toBeVisible()
+  const unit = await button(page, 'Square').boundingBox()
+  const from = { x: (unit?.x ?? 0) + 20, y: (unit?.y ?? 0) + 20 }
+  const to = await pixels(page, [0.5, 3.5])
+  expect(to.y - from.y).toBeGreaterThan(to.x - from.x)
+  const touch = await fingers(page)
+  const drag = async (end: { x: number; y: number }): Promise<void> => {
+    await touch('touchStart', [from])
+    for (const part of [0.05, 0.2, 0.5, 0.8, 1])
+      await touch('touchMove', [{ x: from.x + (end.x - from.x) * part, y: from.y + (end.y - from.y) * part }])
+    await touch('touchEnd', [])
+  }
+  await drag(to)
+  await expect(page.locator('.notice')).toHaveText('Placed.')
+  await expect(cell(page, [0, 3])).toContainText('Square square')
+
+  await page.setViewportSize({ width: 1180, height: 600 })
+  await drag({ x: from.x + 10, y: from.y - 150 })
+  await expect.poll(() => page.locator('.side.left').evaluate(({ scrollTop }) => scrollTop)).toBeGreaterThan(20)
+})
+
 test('units are added to what is chosen, and moved by halves of cells, without a keyboard', CHROMIUM, async ({ page }) => {
   await openApp(page)
   await button(page, 'Add to what is chosen').tap()

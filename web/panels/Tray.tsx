@@ -1,20 +1,24 @@
 /** The tray: units to lay on the board, drawn in the block's own fabrics. */
+import { useEffect, useRef } from 'react'
 import { t } from '../words/words.ts'
 import { useStore } from '../state/store.ts'
 import { clothFill } from './ClothDefs.tsx'
 import { KIND_NAMES } from './words.ts'
 import { startPlacing, takeInHand } from '../canvas/gestures.ts'
 import { newUnit, TRAY, type TrayKind } from '../canvas/newUnit.ts'
+import { scrollOrCarry } from '../canvas/scrolling.ts'
 import { piecesOfUnit, rectOf } from '../canvas/shapes.ts'
 import type { Block, Turn } from '../../geometry/index.ts'
 
 export function Tray() {
   const block = useStore(({ history }) => history.block)
   const taking = useStore(({ view }) => view.taking)
+  const list = useRef<HTMLUListElement>(null)
+  useEffect(() => (list.current === null ? undefined : scrollOrCarry(list.current)), [])
   return (
     <section aria-labelledby="tray-title" data-part="units">
       <h2 id="tray-title">{t('Units')}</h2>
-      <ul className="tray">
+      <ul className="tray" ref={list}>
         {TRAY.map((kind) => (
           <li key={kind}>
             <button
