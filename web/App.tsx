@@ -81,8 +81,10 @@ export function App() {
           <OnTheBoard />
           <div className="under" data-part="under">
             <div className="says">
-              <Difference />
-              <Notice />
+              <div className="said">
+                <Difference />
+                <Notice />
+              </div>
             </div>
             <Seeing />
           </div>
