@@ -3,7 +3,7 @@
  *
  * The keyboard hand holds besides, after all that it does, that the focus is somewhere, in sight, marked and under nothing else.
  */
-import { board, button, cutList, expect, findings, kept, type Locator, notice, openApp, type Page, SCREENS, test } from './maker.ts'
+import { board, button, chromiumIf, cutList, expect, findings, kept, type Locator, notice, openApp, type Page, SCREENS, test } from './maker.ts'
 import { finger, focusInSight, type Hand, keyboard, mouse } from './hands.ts'
 
 const cell = (page: Page, column: number, row: number): Locator => page.getByRole('gridcell', { name: new RegExp(`^Column ${column}, row ${row}: `) })
@@ -17,7 +17,7 @@ for (const [how, handOf, screen] of [
   ['with a mouse, on a desk', mouse, SCREENS[0]],
   ['with a finger, on a tablet', finger, SCREENS[1]],
 ] as const)
-  test.describe(how, () => {
+  test.describe(how, chromiumIf(handOf !== mouse), () => {
     test.use({ viewport: { width: screen.width, height: screen.height }, hasTouch: handOf === finger })
 
     test('a star is laid, coloured three ways, turned wrongly and repaired, seen among copies, kept and handed out', async ({ page }) => {
