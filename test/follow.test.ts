@@ -38,6 +38,14 @@ const CHANGES: readonly Change[] = [
     units[a] = { ...one, at: other.at }
     if (a !== b) units[b] = { ...other, at: one.at }
   },
+  // As many patches in all, yet those between the two are numbered otherwise.
+  function trade({ units }, next) {
+    const [a, b] = [some(next, units), some(next, units)]
+    const [one, other] = [units[a], units[b]]
+    if (!isBoxed(one) || !isBoxed(other) || String(one.size) !== String(other.size)) return
+    units[a] = { ...other, id: one.id, at: one.at }
+    units[b] = { ...one, id: other.id, at: other.at }
+  },
   function move({ units }, next) {
     const place = some(next, units)
     const unit = units[place]
@@ -77,7 +85,7 @@ const CHANGES: readonly Change[] = [
 ]
 
 /** Frequent where a hand is often at it. */
-const WEIGHTS = [6, 4, 6, 4, 1, 1, 4, 1, 1, 1, 1, 1, 1]
+const WEIGHTS = [6, 4, 6, 4, 4, 1, 1, 4, 1, 1, 1, 1, 1, 1]
 
 const anEdit = fc.record({
   change: fc.oneof(...CHANGES.map((change, index) => ({ weight: WEIGHTS[index] as number, arbitrary: fc.constant(change) }))),

@@ -19,12 +19,15 @@ import { OUTSIDE, type PlaneEdge, type Subdivision } from '../plane/subdivide.ts
 import { clockwiseSide, crossedAt, endsOf, type SideOf } from './meet.ts'
 import type { SewnPlan, Workroom } from './plans.ts'
 import { sidesIn } from './sides.ts'
-import { isSame, type PlainlySewn, type Shift, shiftOf, Steady } from './steady.ts'
+import { isNumberedAlike, isSame, type PlainlySewn, type Shift, shiftOf, Steady } from './steady.ts'
 import type { Crossing, SeamEnd, Wish } from './values.ts'
 import { wisher, withWords } from './wishes.ts'
 
 /** So many plans join one piece to others; older ones are forgotten. */
 const MOST_JOINTS = 12
+
+/** So many edits later a plan is sewn from nothing as soon. */
+const MOST_LATE = 50
 
 /** A piece and the number it has in the plan that is being sewn. */
 abstract class Piece {
@@ -122,19 +125,18 @@ export class Resewing implements Workroom {
       before === null || changed === null ? null : { parts: changed, outlines: changed.filter((part) => liesOtherwise(before, laid, part)) }
     for (const memory of this.memories.values()) memory.next(edit, laid.parts.length)
     if (this.known.size > MOST_KNOWN) this.known.clear()
-    this.shift(before, laid, plane, edit)
-    if (edit !== null && this.parts.length === laid.parts.length && before?.patches.length === laid.patches.length)
-      for (const part of edit.parts) this.parts[part] = this.placed(laid, part)
+    const numbered = before !== null && edit !== null && isNumberedAlike(before, laid, edit.parts)
+    if (numbered) for (const part of edit.parts) this.parts[part] = this.placed(laid, part)
     else this.parts = laid.parts.map((_, part) => this.placed(laid, part))
+    if (numbered && edit.outlines.length === 0) this.shift(shiftOf(before, plane, edit.parts))
+    else this.steady.clear()
     this.bench = { laid, plane, edgesOf: outlines(laid, plane) }
     this.room = null
   }
 
-  /** What goes on steadily is told of the edit; where parts or patches are numbered otherwise, or lie otherwise, nothing does. */
-  private shift(before: Laid | null, laid: Laid, plane: Subdivision, edit: Changed | null): void {
-    const shift = before === null || edit === null || edit.outlines.length > 0 ? null : shiftOf(before, laid, plane, edit.parts)
-    if (shift === null) this.steady.clear()
-    else for (const one of this.steady.values()) one.late.push(shift)
+  /** What goes on steadily is told of the edit; a plan that is not asked for any more is forgotten. */
+  private shift(shift: Shift): void {
+    for (const [sort, { late }] of this.steady) if (late.push(shift) > MOST_LATE) this.steady.delete(sort)
   }
 
   /** A part with the numbers that it has now. */

@@ -31,17 +31,15 @@ export interface Shift {
   readonly dots: readonly number[]
 }
 
-/** Null where patches are numbered anew. */
-export function shiftOf(before: Laid, now: Laid, plane: Subdivision, parts: readonly number[]): Shift | null {
-  if (before.patches.length !== now.patches.length) return null
-  const dots: number[] = []
-  for (const part of parts) {
-    const { patches } = before.parts[part] as Laid['parts'][number]
-    const own = now.parts[part]?.patches ?? []
-    if (own.length !== patches.length || own[0] !== patches[0]) return null
-    for (const patch of patches) for (const corner of before.patches[patch]?.corners ?? []) dots.push(plane.dotAt(corner) as number)
-  }
-  return { parts, dots }
+/** Whether all parts and patches have the numbers that they had: as many patches in all are not enough, one part may have one less and another one more. */
+export function isNumberedAlike(before: Laid, now: Laid, changed: readonly number[]): boolean {
+  if (before.parts.length !== now.parts.length || before.patches.length !== now.patches.length) return false
+  return changed.every((part) => isEqual(before.parts[part]?.patches ?? [], now.parts[part]?.patches ?? []))
+}
+
+export function shiftOf(before: Laid, plane: Subdivision, parts: readonly number[]): Shift {
+  const corners = parts.flatMap((part) => (before.parts[part]?.patches ?? []).flatMap((patch) => before.patches[patch]?.corners ?? []))
+  return { parts, dots: corners.map((corner) => plane.dotAt(corner) as number) }
 }
 
 /** Borders are joined to the very same piece each time. */
