@@ -11,7 +11,7 @@ describe('a name in a sentence', () => {
   it('is no longer than can be read, and cut between letters', () => {
     expect(short('x'.repeat(60))).toBe('x'.repeat(60))
     expect(short('x'.repeat(20_000))).toBe(`${'x'.repeat(59)}…`)
-    expect([...short('🧵'.repeat(200))].every((letter) => letter === '🧵' || letter === '…')).toBe(true)
+    for (const first of ['', 'x']) expect([...short(`${first}${'🧵'.repeat(200)}`)].every((letter) => [first, '🧵', '…'].includes(letter))).toBe(true)
   })
 })
 
@@ -20,5 +20,7 @@ describe('a name made from another', () => {
     const long = 'x'.repeat(LONGEST_WORDS)
     expect(copyName('Star')).toBe('Star (copy)')
     for (const name of [copyName(long), thisTabName(copyName(long))]) expect(checkBlock({ ...eveningStar, name })).toMatchObject({ ok: true })
+    for (const first of ['', 'x'])
+      expect(() => encodeURIComponent(copyName(`${first}${'🧵'.repeat(LONGEST_WORDS / 2)}`)), 'half a letter has no code').not.toThrow()
   })
 })

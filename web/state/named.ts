@@ -5,19 +5,18 @@ import { t } from '../words/words.ts'
 /** Letters of a name that a sentence holds. */
 const LONGEST = 60
 
-/** Cut between letters as they are seen, so that no mark loses what it stands on. */
+/** Cut between letters, none of which is left half there. */
 export function short(name: string): string {
-  if (name.length <= LONGEST) return name
-  return `${[...name.slice(0, LONGEST)]
-    .slice(0, LONGEST - 1)
-    .join('')
-    .trimEnd()}…`
+  return name.length <= LONGEST ? name : `${within(name, LONGEST - 1).trimEnd()}…`
 }
+
+/** The beginning of a name; a letter of two units that the end would cut in half is left out. */
+const within = (name: string, most: number): string => name.slice(0, most).replace(/[\ud800-\udbff]$/, '')
 
 export const nameOf = ({ name }: { readonly name: string }): string => (name.trim() === '' ? t('Without a name') : short(name))
 
 /** What is added to a name must not make it longer than a file may hold. */
-const added = (name: string, add: (name: string) => string): string => add(name.slice(0, LONGEST_WORDS - (add(name).length - name.length)))
+const added = (name: string, add: (name: string) => string): string => add(within(name, LONGEST_WORDS - (add(name).length - name.length)))
 
 export const copyName = (name: string): string => added(name, (kept) => t('{name} (copy)', { name: kept }))
 export const thisTabName = (name: string): string => added(name, (kept) => t('{name} (this tab)', { name: kept }))
