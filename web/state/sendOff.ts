@@ -4,18 +4,13 @@
  * A page may be gone before it hears that all went well, so a transaction best carries the word to commit with it. But some browsers, so told, pass over a
  * request that failed, unless it was the last, and keep the rest (Firefox 153): half an edit on a full disk, or another tab's work overwritten. So it is tried
  * once whether the word may be given. Where it may not, a transaction ends by itself as soon as the page has heard of all its requests, whole or not at
- * all; only what is still on its way when the page goes is told to commit, for else it would surely be lost.
+ * all; only what is sent off while the page goes is told to commit, for else it would surely be lost. What was sent off before that cannot be told any more:
+ * a transaction takes the word only in the task that fills it.
  */
 import type { Base } from './saveBase.ts'
 
-interface Work {
-  readonly commit: () => void
-  readonly done: Promise<void>
-}
-
 let refusesWhole = false
 let leaving = false
-const underway = new Set<Work>()
 
 /** Tries a transaction that is told to commit and must be refused: it changes nothing either way. */
 export async function tryCommit(db: Base): Promise<void> {
@@ -34,22 +29,15 @@ export async function tryCommit(db: Base): Promise<void> {
   }
 }
 
-/** To be called as soon as all requests of a transaction are made. */
-export function sendOff(work: Work): void {
-  if (refusesWhole || leaving) return work.commit()
-  underway.add(work)
-  const over = (): boolean => underway.delete(work)
-  work.done.then(over, over)
-}
-
-function leave(): void {
-  leaving = true
-  for (const work of underway) work.commit()
-  underway.clear()
+/** To be called as soon as all requests of a transaction are made, in the same task. */
+export function sendOff(work: { readonly commit: () => void }): void {
+  if (refusesWhole || leaving) work.commit()
 }
 
 // There is no page in the tests of the database alone.
-globalThis.addEventListener?.('pagehide', leave)
+globalThis.addEventListener?.('pagehide', () => {
+  leaving = true
+})
 globalThis.addEventListener?.('pageshow', () => {
   leaving = false
 })
