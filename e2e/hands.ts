@@ -38,28 +38,7 @@ export function mouse(page: Page): Hand {
     const { x, y } = await pixels(page, at)
     await page.mouse.click(x, y)
   }
-  return {
-    name: 'mouse',
-    touch: false,
-    press: (control) => control.click(),
-    sheet: (name) => tab(page, name).click(),
-    choose,
-    place: async (unit, at, size) => {
-      const { from, to } = await fromTray(page, unit, middleOf(at, size))
-      await drag(from, to)
-    },
-    recolour: async (at, _, fabric) => {
-      await choose(at)
-      await button(page, `Take ${fabric}`).click()
-    },
-    move: async (at, by) => drag(await pixels(page, at), await pixels(page, plus(at, by))),
-    grow: async (at, corner, by) => {
-      await choose(at)
-      await drag(await pixels(page, corner), await pixels(page, plus(corner, by)))
-    },
-    pick: async (list, entry) => void (await list.selectOption(entry)),
-    write: (field, text) => write(page, field, text),
-  }
+  return pointing(page, { name: 'mouse', touch: false, press: (control) => control.click(), choose, drag })
 }
 
 export function finger(page: Page): Hand {
@@ -79,19 +58,26 @@ export function finger(page: Page): Hand {
     const { x, y } = await pixels(page, at)
     await page.touchscreen.tap(x, y)
   }
+  return pointing(page, { name: 'finger', touch: true, press: (control) => control.tap(), choose, drag })
+}
+
+interface Pointer extends Pick<Hand, 'name' | 'touch' | 'press' | 'choose'> {
+  drag(from: Place, to: Place): Promise<void>
+}
+
+/** What a mouse and a finger do alike, once each can press, choose and drag. */
+function pointing(page: Page, { drag, ...pointer }: Pointer): Hand {
+  const { press, choose } = pointer
   return {
-    name: 'finger',
-    touch: true,
-    press: (control) => control.tap(),
-    sheet: (name) => tab(page, name).tap(),
-    choose,
+    ...pointer,
+    sheet: (name) => press(tab(page, name)),
     place: async (unit, at, size) => {
       const { from, to } = await fromTray(page, unit, middleOf(at, size))
       await drag(from, to)
     },
     recolour: async (at, _, fabric) => {
       await choose(at)
-      await button(page, `Take ${fabric}`).tap()
+      await press(button(page, `Take ${fabric}`))
     },
     move: async (at, by) => drag(await pixels(page, at), await pixels(page, plus(at, by))),
     grow: async (at, corner, by) => {

@@ -46,7 +46,7 @@ import { rectOf, type Spot } from './shapes.ts'
 const block = (): Block => now().history.block
 const chosen = (): readonly string[] => now().view.chosen
 
-export const NO_ROOM = said('There is no room there: the cells are taken, or lie beyond the grid.')
+const NO_ROOM = said('There is no room there: the cells are taken, or lie beyond the grid.')
 const NO_ROOM_FOR_IMAGES = said('It fits there, but its image does not: the cells are taken. Move what is in the way, or let edits not repeat.')
 const TOO_MANY = said('A block holds at most {most} units; remove some first.')
 const NOT_EXACT = said('Such fractions of a cell cannot be held exactly beside the others; choose a rounder place.')
