@@ -246,10 +246,12 @@ export function edit(change: Edit): void {
   const before = told?.block === block ? told.told.report : null
   setHistory(apply(state.history, repeating(block, change, state.view.repeat)))
   if (before === null || state.history.block === block) return
-  const moved = (at: Spot): Spot => change.moved?.(at, block.grid) ?? at
+  // Nothing but the grid is held: what was before the last edit need not stay.
+  const { grid } = block
+  const moved = (at: Spot): Spot => change.moved?.(at, grid) ?? at
   const turned = /^(turn|mirror)/.test(change.name)
   // On the way through a layout that cannot be sewn, as one quarter of a half turn is, what it is compared with stays the last that could.
-  const since = before.joins.length === 0 && last?.block === block ? last : null
+  const since = before.joins.length === 0 && last?.block === block && last.before.joins.length > 0 ? last : null
   const edited =
     since === null
       ? { block: state.history.block, before, moved, turned }
