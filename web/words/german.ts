@@ -221,7 +221,7 @@ export const german: Catalogue = {
   'Your blocks were kept by a newer Nestwright: load this page anew to see them. What you do here is not kept.':
     'Deine Blöcke hat ein neueres Nestwright bewahrt: Lade diese Seite neu, um sie zu sehen. Was du hier tust, wird nicht bewahrt.',
   'The page could not be drawn with this block on the board. Undo the last change, or lay an empty grid there: the block stays among yours.':
-    'Die Seite ließ sich mit diesem Block auf dem Brett nicht zeichnen. Nimm die letzte Änderung zurück oder leg ein leeres Raster hin: Der Block bleibt unter deinen.',
+    'Die Seite ließ sich mit diesem Block auf dem Tisch nicht zeichnen. Nimm die letzte Änderung zurück oder leg ein leeres Raster hin: Der Block bleibt unter deinen.',
   'This block has no such fabric; take another.': 'Diesen Stoff hat der Block nicht; nimm einen anderen.',
   'Lay an empty grid': 'Ein leeres Raster hinlegen',
   'A block holds at most {most} units; remove some first.': 'Ein Block fasst höchstens {most} Einheiten; entferne erst einige.',
@@ -599,7 +599,7 @@ export const german: Catalogue = {
     'um ein Viertel drehen, halb herum; ist nichts gewählt, die Einheit in der Hand',
   'Two fingers, three fingers': 'Zwei Finger, drei Finger',
   'tap the board: undo, do again; drawn apart or along: zoom and pan':
-    'auf den Tisch tippen: rückgängig, wiederholen; auseinander oder mitgezogen: vergrößern und verschieben',
+    'auf den Tisch tippen: zurücknehmen, nochmals; auseinander oder mitgezogen: vergrößern und verschieben',
   'Drag one onto the board; or press it, then cells there (P at the cursor), or drag over cells to fill them.':
     'Ziehe eine auf den Tisch; oder drücke auf sie, dann dort auf Felder (P an der Marke), oder ziehe über Felder, um sie zu füllen.',
   'While pressing and dragging': 'Beim Drücken und Ziehen',
