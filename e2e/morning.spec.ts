@@ -3,7 +3,22 @@
  *
  * The keyboard hand holds besides, after all that it does, that the focus is somewhere, in sight, marked and under nothing else.
  */
-import { board, button, chromiumIf, cutList, expect, findings, kept, type Locator, notice, openApp, type Page, SCREENS, test } from './maker.ts'
+import {
+  board,
+  button,
+  chromiumIf,
+  cutList,
+  expect,
+  findings,
+  kept,
+  type Locator,
+  notice,
+  openApp,
+  type Page,
+  SCREENS,
+  saved,
+  test,
+} from './maker.ts'
 import { finger, focusInSight, type Hand, keyboard, mouse } from './hands.ts'
 
 const cell = (page: Page, column: number, row: number): Locator => page.getByRole('gridcell', { name: new RegExp(`^Column ${column}, row ${row}: `) })
@@ -172,9 +187,8 @@ async function handsItOut(page: Page, hand: Hand): Promise<void> {
   await hand.sheet('Booklet')
   await hand.write(page.getByLabel('Title'), 'A star for the class')
   await expect(page.getByRole('heading', { level: 4 }).first()).toBeVisible()
-  const download = page.waitForEvent('download')
-  await hand.press(button(page, 'Save a file'))
-  expect((await download).suggestedFilename()).toMatch(/\.json$/)
+  const { name } = await saved(page, () => hand.press(button(page, 'Save a file')))
+  expect(name).toMatch(/\.json$/)
   await hand.press(button(page, 'Blocks'))
   await hand.press(blocks(page).getByRole('button', { name: 'More about New block', exact: true }))
   await hand.press(about(page).getByRole('button', { name: 'Copy a link' }))
