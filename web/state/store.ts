@@ -217,10 +217,12 @@ const ask = asker()
 /** Units above which no layers are counted, so that there is nothing deeper to say. */
 const MOST_LAYERED = 12_000
 
-const tell = teller((block, report) => {
-  told = { block, told: { report, trouble: null } }
+const tell = teller((block, outcome) => {
+  told = { block, told: 'report' in outcome ? { report: outcome.report, trouble: null } : troubled(outcome.reason) }
   set({ ...state })
 })
+
+const troubled = (reason: string): Told => ({ report: null, trouble: `This layout could not be worked out (${reason}); undo the last change.` })
 
 /** The layers of cloth follow a little later, beside the page; the findings of a large block too. */
 export function lookDeeper(): void {
@@ -334,10 +336,7 @@ export function reportOf(block: Block): Told {
   try {
     made = { report: follow(block), trouble: null }
   } catch (error) {
-    made = {
-      report: null,
-      trouble: `This layout could not be worked out (${error instanceof Error ? error.message : 'no reason given'}); undo the last change.`,
-    }
+    made = troubled(error instanceof Error ? error.message : 'no reason given')
   }
   told = { block, told: made }
   return made

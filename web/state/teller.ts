@@ -24,7 +24,10 @@ export function isLarge(block: Block): boolean {
 const patchesOf = ({ units, borders = [] }: Block): number =>
   units.reduce((sum, { fabrics }) => sum + Object.keys(fabrics).length, 4 * borders.length)
 
-export function teller(take: (block: Block, report: Findings) => void): (block: Block) => void {
+/** What came of a block: its findings, or why they could not be worked out. */
+export type Outcome = { readonly report: Findings } | { readonly reason: string }
+
+export function teller(take: (block: Block, outcome: Outcome) => void): (block: Block) => void {
   let worker: Worker | null = null
   let asked: Block | null = null
   let waiting: Block | null = null
@@ -42,23 +45,31 @@ export function teller(take: (block: Block, report: Findings) => void): (block: 
     worker.postMessage(sent(known.block, block))
     known = { ...known, block }
   }
+  /** On to the newest block that was asked for meanwhile. */
+  const answered = (outcome: Outcome): void => {
+    const [block, next] = [asked, waiting]
+    asked = null
+    waiting = null
+    if (next !== null) ask(next)
+    if (block !== null) take(block, outcome)
+  }
+  const failed = (reason: string): void => {
+    const block = asked
+    end()
+    asked = block
+    answered({ reason })
+  }
   const started = (): Worker => {
     const made = new Worker(new URL('./teller.worker.ts', import.meta.url), { type: 'module' })
     made.onmessage = ({ data }: MessageEvent<TellerAnswer>) => {
-      const [block, next] = [asked, waiting]
-      asked = null
-      waiting = null
-      if ('trouble' in data) end()
-      else if (block !== null) {
-        const findings = received(known.findings, data.changes)
-        known = { ...known, findings }
-        take(block, findings as Findings)
-      }
-      if (next !== null) ask(next)
+      if ('trouble' in data) return failed(data.trouble)
+      const findings = received(known.findings, data.changes)
+      known = { ...known, findings }
+      answered({ report: findings as Findings })
     }
     made.onerror = (event) => {
       event.preventDefault()
-      end()
+      failed('the work beside the page came to an end')
     }
     return made
   }
