@@ -14,6 +14,7 @@ import { Keeping } from './panels/Keeping.tsx'
 import { Sheets } from './panels/Sheets.tsx'
 import { Picture, Tray } from './panels/Tray.tsx'
 import { type Look, look, now, redo, type Sheet, undo, useStore } from './state/store.ts'
+import { part } from './state/part.ts'
 import { t } from './words/words.ts'
 import { Later } from './panels/Later.tsx'
 
@@ -50,7 +51,7 @@ export function App() {
     const key = (event: KeyboardEvent): void => {
       if (event.key === 'F6' && !event.ctrlKey && !event.metaKey && !event.altKey) {
         event.preventDefault()
-        void focus().then(({ toPart }) => toPart(event.shiftKey ? -1 : 1))
+        void focus().then((come) => come?.toPart(event.shiftKey ? -1 : 1))
       }
       if (!(event.ctrlKey || event.metaKey) || event.defaultPrevented || isField(event.target)) return
       const name = event.key.toLowerCase()
@@ -96,11 +97,11 @@ export function App() {
   )
 }
 
-const focus = () => import('./state/focus.ts')
+const focus = () => part(() => import('./state/focus.ts'))
 
 /** Where the keyboard goes on is watched from the first key that is pressed. */
 function withKeys(): () => void {
-  const begin = (): void => void focus().then(({ keepFocus }) => keepFocus())
+  const begin = (): void => void focus().then((come) => come?.keepFocus())
   window.addEventListener('keydown', begin, { once: true })
   return () => window.removeEventListener('keydown', begin)
 }
@@ -109,10 +110,10 @@ function withKeys(): () => void {
 function Skips() {
   return (
     <nav className="skips" aria-label={t('Go to')}>
-      <button type="button" onClick={() => void focus().then(({ workOn }) => workOn('board'))}>
+      <button type="button" onClick={() => void focus().then((come) => come?.workOn('board'))}>
         {t('To the board')}
       </button>
-      <button type="button" onClick={() => void focus().then(({ workOn }) => workOn('sheet'))}>
+      <button type="button" onClick={() => void focus().then((come) => come?.workOn('sheet'))}>
         {t('To the sheet')}
       </button>
     </nav>

@@ -3,7 +3,7 @@
  *
  * A sheet is fetched when it is first opened, so that the page is there at once; the findings' one line stands above whichever is open.
  */
-import { type ComponentType, type KeyboardEvent, lazy, type ReactElement } from 'react'
+import { type ComponentType, type KeyboardEvent, lazy, type ReactElement, useSyncExternalStore } from 'react'
 import { look, type Sheet, useStore } from '../state/store.ts'
 import { t } from '../words/words.ts'
 import { Chosen } from './Chosen.tsx'
@@ -77,6 +77,7 @@ const OF_THE_WHOLE: ReadonlySet<Sheet> = new Set(['quilting', 'setting', 'bookle
 
 export function Sheets() {
   const open = useStore(({ view }) => view.sheet)
+  const row = useSyncExternalStore(whenTurned, () => ROW.matches)
   // Where the block is not laid on the board, nothing is done to units; nor do they stand before a sheet that asks about the whole.
   const apart = useStore(({ view }) => view.look === 'order' || view.look === 'setting' || OF_THE_WHOLE.has(view.sheet))
   const now = SHEETS.find(({ sheet }) => sheet === open) ?? (SHEETS[0] as Sheeted)
@@ -87,7 +88,7 @@ export function Sheets() {
         data-part="tabs"
         role="tablist"
         aria-label={t('Sheets')}
-        aria-orientation={ROW.matches ? 'horizontal' : 'vertical'}
+        aria-orientation={row ? 'horizontal' : 'vertical'}
         onKeyDown={(event) => step(event, now)}
       >
         {SHEETS.map(({ sheet, name, icon }) => (
@@ -124,6 +125,11 @@ export function Sheets() {
 
 /** Where the tabs lie in a row above the sheet, as the style has it. */
 const ROW = window.matchMedia('(max-width: 1100px)')
+
+function whenTurned(heard: () => void): () => void {
+  ROW.addEventListener('change', heard)
+  return () => ROW.removeEventListener('change', heard)
+}
 
 const STEPS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }
 

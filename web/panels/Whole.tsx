@@ -49,6 +49,9 @@ export class Whole extends Component<Props, { readonly failed: boolean }> {
           <button type="button" onClick={() => saveFile(now().history.block)}>
             {t('Save it as a file')}
           </button>
+          <button type="button" onClick={() => window.location.reload()}>
+            {t('Load the page anew')}
+          </button>
         </div>
       </main>
     )

@@ -3,10 +3,10 @@
  *
  * Out     the block on the board; whether it can be kept.
  */
-import { t } from '../words/words.ts'
 import { begin as beginBlocks, beginAgain, beginBlock, close, remembered } from './blocks.ts'
+import { part } from './part.ts'
 import { type Base, type Calls, openBase } from './saveBase.ts'
-import { look, lookDeeper, now, setDesk, setSaved } from './store.ts'
+import { lookDeeper, now, setDesk, setSaved } from './store.ts'
 
 /** Milliseconds to wait for an older page that holds the database open, before the page is shown without it. */
 const PATIENCE = 1500
@@ -76,14 +76,8 @@ function warn(event: BeforeUnloadEvent): void {
   if (saved === 'failed' && history.past.length > 0 && !now().desk.elsewhere) event.preventDefault()
 }
 
-/** What opens files and links comes when it is asked for; where it does not come, that is said. */
-const openings = async (): Promise<typeof import('./opening.ts') | null> =>
-  import('./opening.ts').catch(() => {
-    look({
-      notice: t('This part of the page did not come. Load the page anew as soon as you are connected; what is kept in this browser stays.'),
-    })
-    return null
-  })
+/** What opens files and links comes when it is asked for. */
+const openings = () => part(() => import('./opening.ts'))
 
 /** Whether a block of the files lies on the board now. */
 export const openFiles = async (files: readonly File[]): Promise<boolean> => (await openings())?.openFiles(files) ?? false
