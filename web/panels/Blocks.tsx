@@ -40,6 +40,8 @@ export function Blocks({ close }: Props) {
   }, [isBack, returned])
   useEffect(() => {
     dialog.current?.showModal()
+    // Where its picture was there before the dialog was shown, it could not take the focus by itself.
+    dialog.current?.querySelector<HTMLElement>('[aria-current="true"]')?.focus()
     look({ notice: '' })
   }, [])
   const set = cards.filter((card) => (card.aside !== null) === aside)
