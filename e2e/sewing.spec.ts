@@ -179,9 +179,17 @@ for (const { screen, width, height } of SIZES)
       test.use({ viewport: { width, height }, colorScheme })
 
       // One engine's pictures are enough.
-      test('the sewing views are there to be looked at, with no known barrier', CHROMIUM, async ({ page }) => {
-        const picture = (view: string) => page.screenshot({ path: `test-results/sewing/${width}-${colorScheme}-${view}.png` })
+      test('every way of looking is there to be looked at, the sewing views with no known barrier', CHROMIUM, async ({ page }) => {
+        const picture = (view: string) => page.screenshot({ path: `test-results/looks/${width}-${colorScheme}-${view}.png` })
         await openApp(page)
+        await expect(findings(page)).toContainText('Thickest spot')
+        await picture('cloth')
+        for (const look of ['Value', 'Layers of cloth', 'Quilting line']) {
+          await button(page, look).click()
+          await expect(button(page, look)).toHaveAttribute('aria-pressed', 'true')
+          await expect(page.getByText('Neighbours are being compared…')).toBeHidden()
+          await picture(look.split(' ')[0]?.toLowerCase() ?? '')
+        }
         await button(page, 'Wrong side').click()
         await expect(board(page)).toHaveAttribute('data-folded', 'true')
         await picture('wrong')
