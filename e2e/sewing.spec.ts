@@ -188,6 +188,7 @@ for (const { screen, width, height } of SIZES)
           await button(page, look).click()
           await expect(button(page, look)).toHaveAttribute('aria-pressed', 'true')
           await expect(page.getByText('Neighbours are being compared…')).toBeHidden()
+          if (look === 'Quilting line') await expect(page.getByRole('tabpanel')).toContainText('One line, ')
           await picture(look.split(' ')[0]?.toLowerCase() ?? '')
         }
         await button(page, 'Wrong side').click()
