@@ -1,5 +1,5 @@
 /** The PDF library, as far as the pages use it. */
 declare module 'pdfkit' {
-  const Pdf: import('./printing/library.ts').NewPdf
+  const Pdf: import('./printing/pdfLibrary.ts').NewPdf
   export default Pdf
 }

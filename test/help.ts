@@ -1,5 +1,5 @@
 /** Blocks for tests, short to write; every fabric is invented. */
-import type { Block, Unit } from '../geometry/block/values.ts'
+import type { Block, Unit } from '../geometry/values/block.ts'
 
 export const FABRICS = [
   { id: 'a', name: 'Oat', colour: '#efe6d2' },

@@ -1,5 +1,5 @@
 /** Layouts by a sequence of numbers: units of every boxed kind, of one or two cells a side. */
-import type { Block, BoxUnit, Kind, Unit } from '../geometry/block/values.ts'
+import type { Block, BoxUnit, Kind, Unit } from '../geometry/values/block.ts'
 import { KIND_FACTS } from '../geometry/units/kinds.ts'
 import { blockOf, FABRICS, square } from './help.ts'
 

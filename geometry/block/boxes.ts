@@ -7,7 +7,7 @@
  */
 import { add, compare, parseRational, type Rational, rational, subtract, toFile } from '../exact/rational.ts'
 import { type ExactPoint, exactPoint } from '../units/kinds.ts'
-import type { FilePoint, Mutable, Position, Turn, Unit } from './values.ts'
+import type { FilePoint, Mutable, Position, Turn, Unit } from '../values/block.ts'
 
 export interface ExactBox {
   readonly low: ExactPoint

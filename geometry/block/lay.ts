@@ -7,10 +7,10 @@
  *         `realX` and `realY` give back the true place in cells. Nothing that is decided depends on a border's width.
  */
 import { add, compare, divide, lcm, multiply, type Rational, rational, subtract, toFile, toNumber, ZERO } from '../exact/rational.ts'
-import { type Dot, doubleArea } from '../plane/dots.ts'
+import { type Dot, doubleArea } from '../plane/points.ts'
 import { type ExactPoint, exactPoint, type Sewn, shapeOf } from '../units/kinds.ts'
-import { cellOf, lengthOf } from './measure.ts'
-import type { Block, Position, Unit } from './values.ts'
+import { cellOf, lengthOf } from './lengthsOf.ts'
+import type { Block, Position, Unit } from '../values/block.ts'
 
 export interface LaidPatch {
   readonly id: string

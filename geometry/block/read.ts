@@ -8,7 +8,7 @@
 import { compare, lcm, multiply, parseRational, type Rational, rational } from '../exact/rational.ts'
 import { KIND_FACTS, type KindFacts } from '../units/kinds.ts'
 import { LONGEST_PHOTO, photoSize } from '../colour/photo.ts'
-import { type Block, DIRECTIONS, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS, type Read } from './values.ts'
+import { type Block, DIRECTIONS, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS, type Read } from '../values/block.ts'
 
 /** Positions in one file share a denominator of at most this: 11 · 7 · 5 · 9 · 16, every fraction a maker meets. */
 export const MOST_PARTS = 55_440n

@@ -6,7 +6,7 @@
  * How     pixels of nearly one colour are gathered; the gathered colours are cut in two at the mean of their widest spread until there are enough
  *         heaps; then each goes to the heap with the nearest mean, again and again until none moves (k-means in L*a*b*). No chance is in it.
  */
-import type { Fabric } from '../block/values.ts'
+import type { Fabric } from '../values/block.ts'
 import { colourOfLab, type Lab, labOf } from './lab.ts'
 import { meanLightness } from './print.ts'
 

@@ -6,7 +6,7 @@
  * Exact   drawing only: no verdict rests on it.
  * Source  the trade's words; their proportions are ours.
  */
-import type { Fabric, Length, Print, PrintKind } from '../block/values.ts'
+import type { Fabric, Length, Print, PrintKind } from '../values/block.ts'
 import { lightnessOf, mixed } from './lightness.ts'
 
 export type PrintPoint = readonly [number, number]

@@ -5,7 +5,7 @@
  * Out     the least number of four-at-a-time batches, all sizes and goose fabrics together; none where no goose is made so.
  */
 import type { Laid } from '../block/lay.ts'
-import { leastBatches, type Wings } from '../cutting/batches.ts'
+import { leastBatches, type Wings } from '../cutting/batches/geeseBatches.ts'
 import { toNumber } from '../exact/rational.ts'
 import { methodOf, sizeAtRest } from '../units/kinds.ts'
 

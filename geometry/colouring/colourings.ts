@@ -9,11 +9,11 @@
  * Exact   whole numbers. The order is always the same.
  */
 import { type Laid, lay } from '../block/lay.ts'
-import type { PatchName } from '../block/fabricEdits.ts'
-import type { Block } from '../block/values.ts'
-import { doubleArea } from '../plane/dots.ts'
+import type { PatchName } from '../edits/fabricEdits.ts'
+import type { Block } from '../values/block.ts'
+import { doubleArea } from '../plane/points.ts'
 import { batchesIn, leastPossible } from './batchCount.ts'
-import { groupsOfWays, orbitsOf, type Symmetry, symmetriesOf } from './symmetry.ts'
+import { groupsOfWays, orbitsOf, type Symmetry, symmetriesOf } from './blockSymmetry.ts'
 
 export const MOST_COLOURINGS = 300
 /** Colourings looked at, and patches looked at in all of them, before no more are sought. */

@@ -5,12 +5,12 @@
  * Out     strips to cut with their lengths, the size after each round, cloth for binding and backing, sizes of backing and batting.
  * Source  handbook section 8. Where pages differ, the rule taken and why stand beside each function. Lengths in cm are the inches rounded, from memory.
  */
-import { lengthOf } from '../block/measure.ts'
-import type { Block } from '../block/values.ts'
+import { lengthOf } from '../block/lengthsOf.ts'
+import type { Block } from '../values/block.ts'
 import { roundUp } from '../exact/lengths.ts'
 import { toNumber } from '../exact/rational.ts'
-import { type Rule, unfinished } from './size.ts'
-import { toBuy } from './yield.ts'
+import { type Rule, unfinished } from './sizes/cutSize.ts'
+import { toBuy } from './strips/yardage.ts'
 
 export type Size = readonly [number, number]
 export type MeasureUnit = 'in' | 'cm'

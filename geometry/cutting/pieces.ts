@@ -5,11 +5,11 @@
  * Out     pieces with the share of one that is needed: a triangle is half a square or a quarter of one, until all shares are added up.
  * Source  handbook sections 1 to 3.
  */
-import type { Method, Unit } from '../block/values.ts'
+import type { Method, Unit } from '../values/block.ts'
 import { parseRational, toNumber } from '../exact/rational.ts'
-import type { CutRow, UnitRow } from '../values.ts'
-import { crossCuts, eightAtATime, fourAtATime, geese, halfRectangle, halved, onPoint, quartered, type Rule, unfinished } from './size.ts'
-import type { Alike } from './units.ts'
+import type { CutRow, UnitRow } from '../values/report.ts'
+import { crossCuts, eightAtATime, fourAtATime, geese, halfRectangle, halved, onPoint, quartered, type Rule, unfinished } from './sizes/cutSize.ts'
+import type { Alike } from './matchingUnits.ts'
 
 export interface Piece extends Omit<CutRow, 'count'> {
   /** How many are needed, in parts of one before `then`. */

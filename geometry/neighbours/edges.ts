@@ -6,8 +6,8 @@
  */
 import { compare, toFile } from '../exact/rational.ts'
 import type { Toward } from '../pressing/values.ts'
-import type { EdgeEnd, Edges } from '../values.ts'
-import { leanOf, type Shown, type ShownEnd } from './shown.ts'
+import type { EdgeEnd, Edges } from '../values/report.ts'
+import { leanOf, type Shown, type ShownEnd } from './looseEnds.ts'
 
 export function edgesOf({ edges }: Shown, toward: readonly Toward[]): Edges {
   const [top, right, bottom, left] = edges.map((ends) => between(ends, toward)) as [EdgeEnd[], EdgeEnd[], EdgeEnd[], EdgeEnd[]]

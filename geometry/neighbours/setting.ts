@@ -7,12 +7,12 @@
  *         ones: they meet in pairs of their own and can always alternate. All else lies between two neighbours, so `choose` finds the minimum. Among choices
  *         with as few clashes, fewer blocks pressed the opposite way, then fewer turned.
  */
-import type { Turn } from '../block/values.ts'
+import type { Turn } from '../values/block.ts'
 import type { Toward } from '../pressing/values.ts'
 import { compare } from '../exact/rational.ts'
-import { beside, type LaidEdge, NO_CORNERS, type Passed, type Touch, turnedEdges } from './beside.ts'
-import { type Ask, choose } from './frontier.ts'
-import type { Shown } from './shown.ts'
+import { beside, type LaidEdge, NO_CORNERS, type Passed, type Touch, turnedEdges } from './blocksSideBySide.ts'
+import { type Ask, choose } from '../solvers/frontier.ts'
+import type { Shown } from './looseEnds.ts'
 
 export const TURNINGS = ['none', 'alternate', 'free'] as const
 export type Turning = (typeof TURNINGS)[number]

@@ -5,7 +5,7 @@
  * Out     straight runs in order, end to end, and whether the seam is straight, bent, or no single line at all.
  * Exact   directions and sides are whole-number questions.
  */
-import { crossSign, type Dot } from '../plane/dots.ts'
+import { crossSign, type Dot } from '../plane/points.ts'
 import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
 
 /** One straight stretch of a contact: dots from end to end, all on one line. */

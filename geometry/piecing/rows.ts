@@ -6,7 +6,7 @@
  * How     a full-width cut crosses no unit: the slabs are the merged stretches of the units' heights. Inside a slab, the same across.
  */
 import type { Laid } from '../block/lay.ts'
-import type { KeptRows, Memory } from './memory.ts'
+import type { KeptRows, Memory } from './divisionCache.ts'
 import type { Stage, Tree } from './values.ts'
 
 export interface Box {

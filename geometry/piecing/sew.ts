@@ -8,7 +8,7 @@
  *         (handbook section 6).
  */
 import type { Laid, SewnPatches } from '../block/lay.ts'
-import type { Dot } from '../plane/dots.ts'
+import type { Dot } from '../plane/points.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { type Contact, contactOf, keepsItsSide, type Run } from './contact.ts'
 import type { Branch, Seam, Stage, Tree } from './values.ts'

@@ -1,5 +1,5 @@
 /** What the piecing room hands on: trees of pieces, and joins that know where they run. */
-import type { Stage } from '../values.ts'
+import type { Stage } from '../values/report.ts'
 
 export type { Stage }
 

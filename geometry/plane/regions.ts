@@ -8,12 +8,12 @@
  *         Then faces of one sort that share an edge are one region.
  * Exact   the outlines and their crossings; areas are summed to 256 binary places, so that they come out as the nearest double.
  */
-import { oneOf } from './oneOf.ts'
+import { oneOf } from './unionFind.ts'
 import { add, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
-import { type Arrangement, arrange, type Edge, type PatchSide, type Window } from './arrange.ts'
-import type { Stretch } from './cuts.ts'
-import type { Dot } from './dots.ts'
-import { Points } from './points.ts'
+import { type Arrangement, arrange, type Edge, type PatchSide, type Window } from './overlay.ts'
+import type { Stretch } from './intersections.ts'
+import type { Dot } from './points.ts'
+import { Points } from './vertices.ts'
 import { type Fault, subdivide } from './subdivide.ts'
 
 export type RegionKind = 'gap' | 'overlap' | 'outside'

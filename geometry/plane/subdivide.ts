@@ -7,7 +7,7 @@
  * Exact   the number of layers of cloth jumps across an outline by (patches on one side) − (patches on the other). Where that jump is
  *         nothing on every stretch (the outside counted as one more patch), the number of layers is one everywhere: no gap, no overlap.
  */
-import { crossSign, type Dot, greatestCommon } from './dots.ts'
+import { crossSign, type Dot, greatestCommon } from './points.ts'
 
 /** The side beyond the outline. */
 export const OUTSIDE = -1

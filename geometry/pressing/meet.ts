@@ -9,7 +9,7 @@
  */
 import { difference } from '../piecing/contact.ts'
 import type { Seam } from '../piecing/values.ts'
-import { crossSign, greatestCommon } from '../plane/dots.ts'
+import { crossSign, greatestCommon } from '../plane/points.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import type { Crossing, SeamEnd } from './values.ts'
 

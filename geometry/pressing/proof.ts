@@ -4,8 +4,8 @@
  * In      the pressed plan.
  * Out     one paragraph: each chain or ring that must clash, by its seams.
  */
-import { tied } from './chains.ts'
-import type { PressedPlan } from './plans.ts'
+import { tied } from './press.ts'
+import type { PressedPlan } from './plan.ts'
 import type { Crossing } from './values.ts'
 
 /** Longer rings are told by their number of seams. */

@@ -1,5 +1,5 @@
 /** What the pressing room shares. */
-import type { Verdict } from '../values.ts'
+import type { Verdict } from '../values/report.ts'
 
 /** The side both allowances lie on, or open. */
 export type Toward = 0 | 1 | 'open'

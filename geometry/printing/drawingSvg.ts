@@ -4,11 +4,11 @@
  * In      a drawing, the measure, and how cloth is shown.
  * Out     text. Places to a thousandth of a point.
  */
-import type { Fabric } from '../block/values.ts'
+import type { Fabric } from '../values/block.ts'
 import type { Drawing, Spot } from '../writing/booklet/values.ts'
-import type { MeasureUnit } from '../writing/say.ts'
-import { clothsOf, type Look } from './cloths.ts'
-import { draw } from './draw.ts'
+import type { MeasureUnit } from '../writing/phrases.ts'
+import { clothsOf, type Look } from './fabricFill.ts'
+import { draw } from './drawPicture.ts'
 import { POINTS } from './paper.ts'
 import type { Pen, Surface, Way, Words } from './pen.ts'
 

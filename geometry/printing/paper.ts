@@ -3,7 +3,7 @@
  *
  * Source  A4 is 210 by 297 mm (ISO 216); Letter is 8 1/2 by 11 in (ANSI/ASME Y14.1).
  */
-import type { Block } from '../block/values.ts'
+import type { Block } from '../values/block.ts'
 
 export const PAPERS = ['a4', 'letter'] as const
 export type Paper = (typeof PAPERS)[number]

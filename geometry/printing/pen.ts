@@ -4,7 +4,7 @@
  * The printed page and SVG are surfaces; so is a recorder in tests. Places are in points.
  */
 import type { Spot } from '../writing/booklet/values.ts'
-import type { Face } from './ink.ts'
+import type { Face } from './pageStyle.ts'
 
 export interface Pen {
   moveTo(x: number, y: number): void

@@ -5,12 +5,12 @@
  * Kept    what is drawn lies between the margins; `top` is where the next thing goes. A sheet is begun only when something is to be put on it.
  */
 import type { Drawing, Spot } from '../writing/booklet/values.ts'
-import type { Cloth } from './cloths.ts'
-import { draw } from './draw.ts'
-import { INK, type Face, STYLES, type Style } from './ink.ts'
-import { type Letters, lettersOf } from './letters.ts'
-import { fittingSize, linesOf, type Measure } from './lines.ts'
-import type { PdfDocument, PdfImage, PdfOptions, PdfOutline, PdfStruct, PdfStructOptions, PrintTools } from './library.ts'
+import type { Cloth } from './fabricFill.ts'
+import { draw } from './drawPicture.ts'
+import { INK, type Face, STYLES, type Style } from './pageStyle.ts'
+import { type Letters, lettersOf } from './missingLetters.ts'
+import { fittingSize, linesOf, type Measure } from './lineBreaks.ts'
+import type { PdfDocument, PdfImage, PdfOptions, PdfOutline, PdfStruct, PdfStructOptions, PrintTools } from './pdfLibrary.ts'
 import { FOOT, MARGIN, type Paper, SIZES } from './paper.ts'
 import type { Pen, Surface } from './pen.ts'
 

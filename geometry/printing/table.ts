@@ -1,7 +1,7 @@
 /**
  * A table on a sheet: a head, thin rules, words that wrap inside their columns; a row is never torn, and the head stands again on a new sheet.
  */
-import { INK, STYLES, type Style } from './ink.ts'
+import { INK, STYLES, type Style } from './pageStyle.ts'
 import type { Sheets } from './sheets.ts'
 
 export interface Column {

@@ -1,6 +1,6 @@
 /** A square of a known size: if it measures right with a ruler, the page was printed at its own size. */
 import { boxAt } from '../writing/booklet/sketch.ts'
-import { INK, STYLES } from './ink.ts'
+import { INK, STYLES } from './pageStyle.ts'
 import { POINTS } from './paper.ts'
 import { polygon } from './pen.ts'
 import type { Sheets } from './sheets.ts'

@@ -1,6 +1,6 @@
 /** Titles of the pages: a rule in the accent colour, the words, a bookmark; never alone at a page's foot. */
-import { INK, STYLES } from './ink.ts'
-import type { PdfOutline } from './library.ts'
+import { INK, STYLES } from './pageStyle.ts'
+import type { PdfOutline } from './pdfLibrary.ts'
 import type { Sheets } from './sheets.ts'
 
 /** The title of a chapter; it begins a sheet where less than `room` is left on this one. */

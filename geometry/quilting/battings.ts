@@ -3,7 +3,7 @@
  *
  * Source  handbook section 10; a label is the limit at which the batting holds, not a wish [S169].
  */
-import type { Gap } from './gap.ts'
+import type { Gap } from './largestGap.ts'
 
 export interface Batting {
   readonly id: string

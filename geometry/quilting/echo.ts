@@ -8,7 +8,7 @@
  *         so the middle between two such places speaks for all of it. What is left is tied end to end.
  * Exact   straight stretches to the roundings of doubles; bends are drawn by chords that leave them by a thousandth of the distance at most.
  */
-import { apart, awayFrom, liesIn, type Place, type StitchedLine } from './lines.ts'
+import { apart, awayFrom, liesIn, type Place, type StitchedLine } from './stitchedLines.ts'
 
 const HAIR = 1e-9
 /** How far a chord may leave its bend, as a share of the bend's radius. */

@@ -6,7 +6,7 @@
  * How     the spiral's outermost round has its corners at the middles of the sides; every round is one distance inside the last, until there is no
  *         room for another stretch as long as that distance.
  */
-import { apart, type Place, type StitchedLine } from './lines.ts'
+import { apart, type Place, type StitchedLine } from './stitchedLines.ts'
 
 const HAIR = 1e-9
 

@@ -6,7 +6,7 @@
  * Exact   rationals throughout.
  * Source  common practice, no source: seams inside a unit are sewn in the order in which the unit is usually made.
  */
-import type { BoxUnit, Kind, Method, Position, Turn } from '../block/values.ts'
+import type { BoxUnit, Kind, Method, Position, Turn } from '../values/block.ts'
 import { add, compare, divide, multiply, parseRational, type Rational, rational, subtract, ZERO } from '../exact/rational.ts'
 
 /** x, y in cells. */

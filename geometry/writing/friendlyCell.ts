@@ -6,10 +6,10 @@
  * Exact   a piece is p/q cells and two seams: with the seams on the ruler, the cells that do, on the ruler themselves, are the multiples of
  *         one mark × lcm(q).
  */
-import type { Block } from '../block/values.ts'
+import type { Block } from '../values/block.ts'
 import { lcm, parseRational, toNumber } from '../exact/rational.ts'
 import { isOnRuler } from '../exact/lengths.ts'
-import type { CutRow, Findings } from '../values.ts'
+import type { CutRow, Findings } from '../values/report.ts'
 
 /** Parts of a unit of measure that a maker can read off. */
 const MARKS = { in: 16, cm: 10 } as const

@@ -4,11 +4,11 @@
  * In      a report and the block it is about (for the names of its fabrics).
  * Out     comma-separated text: one line a different unit, or one line a fabric; exact sizes in the measure's unit.
  */
-import type { Block } from '../block/values.ts'
-import type { Findings } from '../values.ts'
+import type { Block } from '../values/block.ts'
+import type { Findings } from '../values/report.ts'
 import { csv } from './csv.ts'
-import { namesOf } from './cutList.ts'
-import { kindWords, patchWords } from './say.ts'
+import { namesOf } from './cutListText.ts'
+import { kindWords, patchWords } from './phrases.ts'
 
 export function unitsCsv(report: Findings, block: Block): string {
   const named = namesOf(block)

@@ -5,7 +5,7 @@
  *         is given a minute; how many times ours the peer takes, and whether its answer is better.
  * How     both are asked in this process, one after the other, once they have answered small questions of the kind for a while. The peer reads its program, which is written before; ours is told the geese.
  */
-import { leastBatches } from '../../geometry/cutting/batches.ts'
+import { leastBatches } from '../../geometry/cutting/batches/geeseBatches.ts'
 import { COLOURINGS, type Colouring, demandOfColouring, geeseOf, programOf, solvedCover } from '../cutting/covers.ts'
 import { sequence } from '../help.ts'
 

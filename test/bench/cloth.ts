@@ -9,7 +9,7 @@
 import { fork } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
 import { stripsFor } from '../../geometry/index.ts'
-import { programOf, type Size, solvedWithin } from '../cutting/clothProgram.ts'
+import { programOf, type Size, solvedWithin } from '../cutting/stripsProgram.ts'
 import { sequence } from '../help.ts'
 
 const SIZES = [5, 10, 20, 50, 100, 500]

@@ -10,10 +10,10 @@
 import { inTime } from './child.ts'
 import { fileURLToPath } from 'node:url'
 import { lay } from '../../geometry/block/lay.ts'
-import type { Dot } from '../../geometry/plane/dots.ts'
+import type { Dot } from '../../geometry/plane/points.ts'
 import { subdivide } from '../../geometry/plane/subdivide.ts'
-import { ditch } from '../../geometry/quilting/ditch.ts'
-import type { Segment } from '../../geometry/quilting/seamWeb.ts'
+import { ditch } from '../../geometry/quilting/ditchRoute.ts'
+import type { Segment } from '../../geometry/quilting/seamGraph.ts'
 import { programOf, solvedLength } from '../quilting/seams.ts'
 import { manyUnits } from './blocks.ts'
 

@@ -2,7 +2,7 @@
 import { serialize, setFlagsFromString } from 'node:v8'
 import { runInNewContext } from 'node:vm'
 import { type Edit, moveUnits, placeUnit, recolourPatch, removeUnits, setName, turnUnits } from '../../geometry/index.ts'
-import { apply, type History, unedited } from '../../web/state/history.ts'
+import { apply, type History, unedited } from '../../web/document/history.ts'
 import { manyUnits } from './blocks.ts'
 
 const STEPS = 1000

@@ -1,11 +1,11 @@
 /** Corner squares in borders: laid, sewn, cut. */
 import { produce } from 'immer'
 import { describe, expect, it } from 'vitest'
-import { fabricsUsed, recolourAll, removeFabric, setOversize } from '../../geometry/block/edits.ts'
-import { exchangeFabrics } from '../../geometry/block/fabricEdits.ts'
-import type { Border } from '../../geometry/block/values.ts'
-import { report } from '../../geometry/report.ts'
-import type { Report } from '../../geometry/values.ts'
+import { fabricsUsed, recolourAll, removeFabric, setOversize } from '../../geometry/edits/unitEdits.ts'
+import { exchangeFabrics } from '../../geometry/edits/fabricEdits.ts'
+import type { Border } from '../../geometry/values/block.ts'
+import { report } from '../../geometry/report/report.ts'
+import type { Report } from '../../geometry/values/report.ts'
 import { star } from '../help.ts'
 
 const WINGS = Array.from({ length: 4 }, () => ['b', 'b'] as const)

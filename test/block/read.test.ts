@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { checkBlock, readBlock, writeBlock } from '../../geometry/block/read.ts'
-import type { Unit } from '../../geometry/block/values.ts'
+import type { Unit } from '../../geometry/values/block.ts'
 import { blockOf, square } from '../help.ts'
 
 type Loose = Record<string, unknown>

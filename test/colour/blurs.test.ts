@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { turnBlock } from '../../geometry/block/edits.ts'
-import type { Block } from '../../geometry/block/values.ts'
-import { blurs } from '../../geometry/colourReport.ts'
+import { turnBlock } from '../../geometry/edits/unitEdits.ts'
+import type { Block } from '../../geometry/values/block.ts'
+import { blurs } from '../../geometry/report/colourReport.ts'
 import { blockOf, FABRICS, sequence, square, star } from '../help.ts'
 
 const grid = (seed: number, columns: number, rows: number): { block: Block; at: (x: number, y: number) => string } => {

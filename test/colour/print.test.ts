@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readBlock } from '../../geometry/block/read.ts'
-import { type Fabric, PRINTS } from '../../geometry/block/values.ts'
+import { type Fabric, PRINTS } from '../../geometry/values/block.ts'
 import { colourOfLab, labOf } from '../../geometry/colour/lab.ts'
 import { channelsOf, hexOf, lightnessOf, mixed } from '../../geometry/colour/lightness.ts'
 import { photoSize } from '../../geometry/colour/photo.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { batchOf, leastBatches, type Wings } from '../../geometry/cutting/batches.ts'
-import { type Budget, relaxed, type Walk } from '../../geometry/cutting/relaxed.ts'
+import { batchOf, leastBatches, type Wings } from '../../geometry/cutting/batches/geeseBatches.ts'
+import { type Budget, relaxed, type Walk } from '../../geometry/solvers/fractionalCover.ts'
 import { sequence } from '../help.ts'
 import { COLOURINGS, demandOfColouring, geeseOf, programOf, solvedCover, tableOf } from './covers.ts'
 

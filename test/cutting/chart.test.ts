@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { CHART_KINDS, type ChartKind, sizeChart } from '../../geometry/cutting/chart.ts'
+import { CHART_KINDS, type ChartKind, sizeChart } from '../../geometry/cutting/sizes/sizeChart.ts'
 import { type Rational, rational } from '../../geometry/exact/rational.ts'
-import { chartCsv, chartText } from '../../geometry/writing/chart.ts'
+import { chartCsv, chartText } from '../../geometry/writing/sizeChartText.ts'
 
 const inches = (kind: ChartKind, size: number, more: { oversize?: Rational; seam?: Rational } = {}) =>
   sizeChart({ kind, unit: 'in', seam: rational(1, 4), from: rational(size), to: rational(size), step: rational(1), ...more })

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import type { Block, BoxUnit, Method, Unit } from '../../geometry/block/values.ts'
-import { compareMethods, type PossibleChoice } from '../../geometry/cutting/compare.ts'
-import { cutting } from '../../geometry/cutting/cutting.ts'
-import { halved, unfinished } from '../../geometry/cutting/size.ts'
+import type { Block, BoxUnit, Method, Unit } from '../../geometry/values/block.ts'
+import { compareMethods, type PossibleChoice } from '../../geometry/cutting/sizes/compareMethods.ts'
+import { cutting } from '../../geometry/cutting/cutList.ts'
+import { halved, unfinished } from '../../geometry/cutting/sizes/cutSize.ts'
 import { KIND_FACTS } from '../../geometry/units/kinds.ts'
 import { blockOf } from '../help.ts'
 

@@ -6,7 +6,7 @@
  * Source  one batch is a closed walk of four steps through the wing fabrics: common practice, no source.
  */
 import loadSolver from 'highs'
-import type { Wings } from '../../geometry/cutting/batches.ts'
+import type { Wings } from '../../geometry/cutting/batches/geeseBatches.ts'
 
 const highs = await loadSolver()
 

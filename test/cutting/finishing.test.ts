@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { borderRounds, layersFor, MEASURE_FIRST, panelsFor, roundsOf, stripFor } from '../../geometry/cutting/finishing.ts'
-import { report } from '../../geometry/report.ts'
+import { report } from '../../geometry/report/report.ts'
 import { star } from '../help.ts'
 
 const RULE = { seam: 1 / 4, round: 1 / 8 }

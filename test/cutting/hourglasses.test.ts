@@ -1,7 +1,7 @@
 /** Hourglasses of any fabrics made together: what paper gives, and the fewest pairs of squares by trying everything. */
 import { describe, expect, it } from 'vitest'
-import type { BoxUnit } from '../../geometry/block/values.ts'
-import { type HourglassPlan, hourglassPlans } from '../../geometry/cutting/hourglasses.ts'
+import type { BoxUnit } from '../../geometry/values/block.ts'
+import { type HourglassPlan, hourglassPlans } from '../../geometry/cutting/batches/hourglasses.ts'
 import { blockOf, sequence } from '../help.ts'
 import { crossedTriangles } from './paper.ts'
 

@@ -4,11 +4,11 @@
  */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { BoxUnit, Unit } from '../../geometry/block/values.ts'
+import type { BoxUnit, Unit } from '../../geometry/values/block.ts'
 import { toNumber } from '../../geometry/exact/rational.ts'
-import { report } from '../../geometry/report.ts'
+import { report } from '../../geometry/report/report.ts'
 import { shapeAtRest } from '../../geometry/units/kinds.ts'
-import type { CutRow } from '../../geometry/values.ts'
+import type { CutRow } from '../../geometry/values/report.ts'
 import { blockOf } from '../help.ts'
 import { sidesOf, type Spot, withAllowances } from './paper.ts'
 

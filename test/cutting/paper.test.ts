@@ -1,7 +1,7 @@
 /** Units sewn of paper come out at their size from what the cut list says; and their prints lie as the advice says. */
 import { describe, expect, it } from 'vitest'
-import type { Block, Direction, Turn, Unit } from '../../geometry/block/values.ts'
-import { report } from '../../geometry/report.ts'
+import type { Block, Direction, Turn, Unit } from '../../geometry/values/block.ts'
+import { report } from '../../geometry/report/report.ts'
 import { blockOf, FABRICS } from '../help.ts'
 import {
   clipped,

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { BoxUnit, Turn } from '../../geometry/block/values.ts'
-import { HANDS, type RulerCut, trimCuts } from '../../geometry/cutting/trim.ts'
+import type { BoxUnit, Turn } from '../../geometry/values/block.ts'
+import { HANDS, type RulerCut, trimCuts } from '../../geometry/cutting/sizes/trim.ts'
 import { blockOf } from '../help.ts'
 
 const FABRICS: Partial<Record<BoxUnit['kind'], BoxUnit['fabrics']>> = {

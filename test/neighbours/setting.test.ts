@@ -1,8 +1,8 @@
 /** Blocks beside each other: a star worked by hand, printed rules of thumb, and the choice of turns against trying them all. */
 import { describe, expect, it } from 'vitest'
 import { type Block, report, settingReport, sideBySide, type SettingReport, type Turn } from '../../geometry/index.ts'
-import { type Ask, choose, costOf } from '../../geometry/neighbours/frontier.ts'
-import type { Edges } from '../../geometry/values.ts'
+import { type Ask, choose, costOf } from '../../geometry/solvers/frontier.ts'
+import type { Edges } from '../../geometry/values/report.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
 
 /** Short seams toward the corners, long seams toward the middle row, tips to the centre. */

@@ -2,7 +2,7 @@
 import clipper from 'clipper-lib'
 import { describe, expect, it } from 'vitest'
 import { type Rational, toNumber } from '../../geometry/exact/rational.ts'
-import { type Dot, doubleArea, insidePolygon } from '../../geometry/plane/dots.ts'
+import { type Dot, doubleArea, insidePolygon } from '../../geometry/plane/points.ts'
 import { type Region, type RegionKind, regions } from '../../geometry/plane/regions.ts'
 import { subdivide } from '../../geometry/plane/subdivide.ts'
 import { sequence } from '../help.ts'

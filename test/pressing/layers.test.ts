@@ -8,9 +8,9 @@
 import { describe, expect, it } from 'vitest'
 import { type Block, report, type Unit } from '../../geometry/index.ts'
 import { areaOf, type Convex, type Counted, overlay, patient } from '../../geometry/plane/convex.ts'
-import { cellsByLayers, layersNear, placeOfBlock, type Thickest, thickest } from '../../geometry/pressing/bulk.ts'
-import { folded, foldsOf, type Ply, plyOf } from '../../geometry/pressing/layers.ts'
-import { sewnBlock } from '../../geometry/sewnBlock.ts'
+import { cellsByLayers, layersNear, placeOfBlock, type Thickest, thickest } from '../../geometry/pressing/layers/bulk.ts'
+import { folded, foldsOf, type Ply, plyOf } from '../../geometry/pressing/layers/folds.ts'
+import { sewnBlock } from '../../geometry/report/sewing.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
 import { squaresAndBars } from '../layouts.ts'
 

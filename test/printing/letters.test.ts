@@ -1,7 +1,7 @@
 /** Letters and lines: what the face lacks is shown as a box and listed; a size is never torn from its fraction. */
 import { describe, expect, it } from 'vitest'
-import { codeOf, lettersOf } from '../../geometry/printing/letters.ts'
-import { fittingSize, linesOf } from '../../geometry/printing/lines.ts'
+import { codeOf, lettersOf } from '../../geometry/printing/missingLetters.ts'
+import { fittingSize, linesOf } from '../../geometry/printing/lineBreaks.ts'
 
 /** A face of Latin letters, figures and a few signs. */
 const latin = lettersOf((code) => code < 0x250 || code === 0x25a1)

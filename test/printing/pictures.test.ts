@@ -2,8 +2,8 @@
 import { deflateSync } from 'node:zlib'
 import { describe, expect, it } from 'vitest'
 import { type Block, type Drawing, drawingSvg, filesInPdf, isPdf, layersSvg, report, VIEWS, viewDrawing, viewSvg } from '../../geometry/index.ts'
-import { clothsOf } from '../../geometry/printing/cloths.ts'
-import { draw } from '../../geometry/printing/draw.ts'
+import { clothsOf } from '../../geometry/printing/fabricFill.ts'
+import { draw } from '../../geometry/printing/drawPicture.ts'
 import type { Paint, Surface, Way } from '../../geometry/printing/pen.ts'
 import { STAR } from '../writing/star.ts'
 

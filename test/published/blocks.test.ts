@@ -4,11 +4,11 @@
  * Source  handbook sections 5, 6 and 13; the page's tag stands beside each block. Where a page prints only a name, the layout is from memory.
  */
 import { describe, expect, it } from 'vitest'
-import type { Block, PressAsked } from '../../geometry/block/values.ts'
-import { ORDERS } from '../../geometry/block/values.ts'
+import type { Block, PressAsked } from '../../geometry/values/block.ts'
+import { ORDERS } from '../../geometry/values/block.ts'
 import { sayLength } from '../../geometry/exact/lengths.ts'
 import { readBlock, report, writeBlock } from '../../geometry/index.ts'
-import type { Join, Report } from '../../geometry/values.ts'
+import type { Join, Report } from '../../geometry/values/report.ts'
 import * as draw from './blocks.ts'
 
 interface Known {

@@ -1,9 +1,9 @@
 /** Printed counts of squares and strips against the computed ones. Rows and sources stand in `tables.json`: handbook section 7. */
 import { describe, expect, it } from 'vitest'
-import { cutting } from '../../geometry/cutting/cutting.ts'
-import { crossCuts } from '../../geometry/cutting/size.ts'
-import { PRECUTS } from '../../geometry/cutting/stash.ts'
-import { INCHES_IN_A_YARD, piecesFrom, stripsFrom, toBuy } from '../../geometry/cutting/yield.ts'
+import { cutting } from '../../geometry/cutting/cutList.ts'
+import { crossCuts } from '../../geometry/cutting/sizes/cutSize.ts'
+import { PRECUTS } from '../../geometry/cutting/strips/stash.ts'
+import { INCHES_IN_A_YARD, piecesFrom, stripsFrom, toBuy } from '../../geometry/cutting/strips/yardage.ts'
 import { blockOf, square } from '../help.ts'
 import { from, length } from './sources.ts'
 import tables from './tables.json' with { type: 'json' }

@@ -1,7 +1,7 @@
 /** Printed borders, bindings, backings and battings against the computed ones. Rows and sources stand in `tables.json`: handbook section 8. */
 import { describe, expect, it } from 'vitest'
 import { BATTING_SIZES, biasSquare, bindingFor, borderRounds, layersFor, MARGINS } from '../../geometry/cutting/finishing.ts'
-import type { Rule } from '../../geometry/cutting/size.ts'
+import type { Rule } from '../../geometry/cutting/sizes/cutSize.ts'
 import { from, length, pair } from './sources.ts'
 import tables from './tables.json' with { type: 'json' }
 

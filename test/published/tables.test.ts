@@ -5,7 +5,7 @@
  * Not compared, for nothing of ours says them: strip tubes, diamonds of eight-pointed stars, curved units, needles, beds' mattresses.
  */
 import { describe, expect, it } from 'vitest'
-import { sizeChart } from '../../geometry/cutting/chart.ts'
+import { sizeChart } from '../../geometry/cutting/sizes/sizeChart.ts'
 import {
   acrossOnPoint,
   crossCuts,
@@ -19,9 +19,9 @@ import {
   type Rule,
   settingTriangles,
   unfinished,
-} from '../../geometry/cutting/size.ts'
-import { bonusFinished } from '../../geometry/cutting/compare.ts'
-import { OVERSIZES } from '../../geometry/cutting/trim.ts'
+} from '../../geometry/cutting/sizes/cutSize.ts'
+import { bonusFinished } from '../../geometry/cutting/sizes/compareMethods.ts'
+import { OVERSIZES } from '../../geometry/cutting/sizes/trim.ts'
 import { roundUp } from '../../geometry/exact/lengths.ts'
 import { rational } from '../../geometry/exact/rational.ts'
 import { from, length, pair } from './sources.ts'

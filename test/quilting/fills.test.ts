@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { echoLines } from '../../geometry/quilting/echo.ts'
-import { largestGap } from '../../geometry/quilting/gap.ts'
+import { largestGap } from '../../geometry/quilting/largestGap.ts'
 import { BATTINGS, holdsAcross, mostApart } from '../../geometry/quilting/battings.ts'
-import { apart, awayFrom, liesIn, lineLength, type Place, routeLines, type StitchedLine, stretchesOf } from '../../geometry/quilting/lines.ts'
+import { apart, awayFrom, liesIn, lineLength, type Place, routeLines, type StitchedLine, stretchesOf } from '../../geometry/quilting/stitchedLines.ts'
 import { squareSpiral } from '../../geometry/quilting/spiral.ts'
-import { report } from '../../geometry/report.ts'
+import { report } from '../../geometry/report/report.ts'
 import { manyUnits } from '../bench/blocks.ts'
 import { sequence } from '../help.ts'
 

@@ -5,8 +5,8 @@
  * stitched twice, o where a route begins or ends, k is whole, and at every dot seam ends + x + o = 2k.
  */
 import loadSolver from 'highs'
-import type { Dot } from '../../geometry/plane/dots.ts'
-import type { Segment } from '../../geometry/quilting/seamWeb.ts'
+import type { Dot } from '../../geometry/plane/points.ts'
+import type { Segment } from '../../geometry/quilting/seamGraph.ts'
 
 export const key = (a: Dot, b: Dot): string => [a.join(), b.join()].sort().join(' ')
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import type { BoxUnit, Unit } from '../../geometry/block/values.ts'
-import { lieOf } from '../../geometry/units/grain.ts'
+import type { BoxUnit, Unit } from '../../geometry/values/block.ts'
+import { lieOf } from '../../geometry/units/fabricGrain.ts'
 import { shapeOf } from '../../geometry/units/kinds.ts'
 import { toNumber } from '../../geometry/exact/rational.ts'
 

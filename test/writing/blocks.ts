@@ -1,6 +1,6 @@
 /** Blocks to write up, each with something of its own; every fabric invented. */
 import type { Block, Unit } from '../../geometry/index.ts'
-import { lantern } from '../../web/starters/lantern.ts'
+import { lantern } from '../../web/document/starters/lantern.ts'
 import { blockOf, square } from '../help.ts'
 import {
   bearsPawWithNarrowSash,

@@ -2,7 +2,7 @@
 import ClipperLib from 'clipper-lib'
 import { describe, expect, it } from 'vitest'
 import { type Block, bookletOf, report, type Spot, type Template } from '../../geometry/index.ts'
-import { benchOf } from '../../geometry/writing/booklet/bench.ts'
+import { benchOf } from '../../geometry/writing/booklet/bookletContext.ts'
 import { cutOutline } from '../../geometry/writing/booklet/templates.ts'
 import { atticWindowsMitred, leMoyneStar, starOfBethlehem, tumblingBlocks } from '../published/blocks.ts'
 import { BLOCKS } from './blocks.ts'

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { type Block, report } from '../../geometry/index.ts'
 import { csv } from '../../geometry/writing/csv.ts'
-import { batchSentence, cutListCsv, cutListText } from '../../geometry/writing/cutList.ts'
+import { batchSentence, cutListCsv, cutListText } from '../../geometry/writing/cutListText.ts'
 import { STAR, withGap } from './star.ts'
 
 const said = report(STAR)

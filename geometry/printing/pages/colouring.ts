@@ -1,8 +1,8 @@
 /** The colouring page: the block in outlines, as large as the sheet lets it be, and blank boxes to try colours in. */
 import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { Mark } from '../../writing/booklet/values.ts'
-import { INK, STYLES } from '../ink.ts'
-import type { Job } from '../job.ts'
+import { INK, STYLES } from '../pageStyle.ts'
+import type { Job } from '../printJob.ts'
 import { polygon } from '../pen.ts'
 import { chapter } from '../titles.ts'
 

@@ -1,16 +1,16 @@
 /** The cut list: fabric by fabric what to cut, with a box to tick, and where each cut goes, to scale. */
 import { boxAt } from '../../writing/booklet/sketch.ts'
-import type { CutRow, FabricRow } from '../../values.ts'
-import { purpose } from '../../writing/cutList.ts'
-import { capital, sayExact, sayOne, saySize } from '../../writing/say.ts'
+import type { CutRow, FabricRow } from '../../values/report.ts'
+import { purpose } from '../../writing/cutListText.ts'
+import { capital, sayExact, sayOne, saySize } from '../../writing/phrases.ts'
 import { isOnRuler } from '../../exact/lengths.ts'
-import { INK, STYLES } from '../ink.ts'
-import type { Job } from '../job.ts'
-import type { PdfOutline } from '../library.ts'
+import { INK, STYLES } from '../pageStyle.ts'
+import type { Job } from '../printJob.ts'
+import type { PdfOutline } from '../pdfLibrary.ts'
 import { polygon } from '../pen.ts'
 import { footOf } from '../sheets.ts'
 import { chapter, heading } from '../titles.ts'
-import { cuttingDrawing, stripWords } from './cutting.ts'
+import { cuttingDrawing, stripWords } from './cuttingDiagrams.ts'
 import { swatch } from './firstPage.ts'
 
 /** `pictures`: where each cut goes; in the whole booklet the steps of cutting show it. */

@@ -1,11 +1,11 @@
 /** The first page: the block's name and maker, what must be put right first, the picture, its sizes and its fabrics. */
 import { boxAt } from '../../writing/booklet/sketch.ts'
-import { ERRORS } from '../../values.ts'
+import { ERRORS } from '../../values/report.ts'
 import type { BookletFabric } from '../../writing/booklet/values.ts'
 import { placedErrors } from '../../writing/booklet/notes.ts'
-import { lay } from '../cloths.ts'
-import { INK, STYLES } from '../ink.ts'
-import type { Job } from '../job.ts'
+import { lay } from '../fabricFill.ts'
+import { INK, STYLES } from '../pageStyle.ts'
+import type { Job } from '../printJob.ts'
 import { polygon } from '../pen.ts'
 import { heading } from '../titles.ts'
 

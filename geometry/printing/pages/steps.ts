@@ -3,15 +3,15 @@
  */
 import { wordsOf } from '../../writing/booklet/booklet.ts'
 import type { BookletPart, BookletStep, Drawing } from '../../writing/booklet/values.ts'
-import { capital } from '../../writing/say.ts'
+import { capital } from '../../writing/phrases.ts'
 import { photographOf } from '../dataUrl.ts'
-import { INK, type Style, STYLES } from '../ink.ts'
-import type { Job } from '../job.ts'
-import type { PdfOutline } from '../library.ts'
+import { INK, type Style, STYLES } from '../pageStyle.ts'
+import type { Job } from '../printJob.ts'
+import type { PdfOutline } from '../pdfLibrary.ts'
 import { MARGIN } from '../paper.ts'
 import { polygon, round } from '../pen.ts'
 import { chapter } from '../titles.ts'
-import { cuttingOf } from './cutting.ts'
+import { cuttingOf } from './cuttingDiagrams.ts'
 
 const GUTTER = 30
 const GAP = 22

@@ -5,20 +5,20 @@
  * Out     parts with their steps, pictures, cautions, the rehearsal of the seam and the templates. A layout that cannot be sewn as it stands gives
  *         what can be said of it, and its problems.
  */
-import type { Block } from '../../block/values.ts'
-import type { Report } from '../../values.ts'
-import { buySaid, saySize } from '../say.ts'
-import { type Bench, benchOf, oneLine } from './bench.ts'
-import { borderSteps } from './bordersPart.ts'
+import type { Block } from '../../values/block.ts'
+import type { Report } from '../../values/report.ts'
+import { buySaid, saySize } from '../phrases.ts'
+import { type Bench, benchOf, oneLine } from './bookletContext.ts'
+import { borderSteps } from './borderSteps.ts'
 import { CAUTIONS, cautionLine, seamAdvice } from './cautions.ts'
-import { cutSteps } from './cutPart.ts'
-import { finishSteps, frontPicture, layOutSteps, quiltSteps, sandwichSteps } from './finishPart.ts'
-import { joinSteps } from './joinPart.ts'
-import type { Made } from './made.ts'
+import { cutSteps } from './cutSteps.ts'
+import { finishSteps, frontPicture, layOutSteps, quiltSteps, sandwichSteps } from './finishSteps.ts'
+import { joinSteps } from './joinSteps.ts'
+import type { Made } from './draftStep.ts'
 import { needsOf, problemsOf } from './notes.ts'
-import { rehearsalOf } from './rehearsal.ts'
+import { rehearsalOf } from './allowanceTest.ts'
 import { templatesOf } from './templates.ts'
-import { unitSteps } from './unitsPart.ts'
+import { unitSteps } from './unitSteps.ts'
 import type { Booklet, BookletFabric, BookletFact, BookletPart, BookletPartKey, BookletStep, Caution, OrphanedWords } from './values.ts'
 
 export function bookletOf(report: Report, block: Block): Booklet {

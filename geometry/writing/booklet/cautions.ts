@@ -3,8 +3,8 @@
  *
  * Source  cautions: handbook section 12; which seam where: common practice, no source, and so the maker's choice; the strip test: handbook section 4.
  */
-import { sayOne } from '../say.ts'
-import type { Bench } from './bench.ts'
+import { sayOne } from '../phrases.ts'
+import type { Bench } from './bookletContext.ts'
 import type { Caution } from './values.ts'
 
 export const CAUTIONS: readonly Caution[] = [

@@ -4,9 +4,9 @@
  * In      a run of the bench and the words on its items.
  * Out     drawings to scale.
  */
-import type { Join } from '../../values.ts'
-import { type Bench, joinsIn, patchesIn, spotOf } from './bench.ts'
-import { dot, type DrawnSeam, extentOf, lengthOf, middleOf, minus, plus, seamBetween, type Stretch, withRawEdge } from './cloth.ts'
+import type { Join } from '../../values/report.ts'
+import { type Bench, joinsIn, patchesIn, spotOf } from './bookletContext.ts'
+import { dot, type DrawnSeam, extentOf, lengthOf, middleOf, minus, plus, seamBetween, type Stretch, withRawEdge } from './pieceDrawing.ts'
 import { type Run, seamPlace, towardSign } from './runs.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'

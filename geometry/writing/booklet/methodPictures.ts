@@ -5,9 +5,9 @@
  * Out     drawings to scale, from the top left of the lowest square.
  * Source  handbook sections 1 (geese four at a time), 2 (flipped corners), 3a to 3c (two, four and eight triangles at a time), 3e (hourglasses).
  */
-import { type Flip, pictureLeg } from './legs.ts'
-import type { Bench, Look } from './bench.ts'
-import { clippedBy, cross, minus, plus, unitOf } from './cloth.ts'
+import { type Flip, pictureLeg } from './clippedCorners.ts'
+import type { Bench, Look } from './bookletContext.ts'
+import { clippedBy, cross, minus, plus, unitOf } from './pieceDrawing.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 

@@ -6,12 +6,12 @@
  * Source  handbook section 8 (backing, batting, binding); tools and notions: common practice, no source.
  */
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
-import { ruleOf } from '../../cutting/oneGo.ts'
-import { ERRORS, type Advice, type Problem } from '../../values.ts'
-import { point } from '../pieces.ts'
-import { buySaid, capital, inWords, listed } from '../say.ts'
-import type { Bench } from './bench.ts'
-import { layersSaid } from './finishPart.ts'
+import { ruleOf } from '../../cutting/oneRun.ts'
+import { ERRORS, type Advice, type Problem } from '../../values/report.ts'
+import { point } from '../pieceNames.ts'
+import { buySaid, capital, inWords, listed } from '../phrases.ts'
+import type { Bench } from './bookletContext.ts'
+import { layersSaid } from './finishSteps.ts'
 
 export function problemsOf(bench: Bench): string[] {
   const { problems, advice } = bench.report

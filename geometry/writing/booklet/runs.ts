@@ -7,9 +7,9 @@
  * How     a join goes on with the run of one of its sides where that is of the same stage and runs the same way, so that a row is one run. Sections go
  *         on only where the piece is made as often: four alike quarters are made first and joined then.
  */
-import type { Join, Stage } from '../../values.ts'
-import { type Bench, type BenchPatch, cellsAt, patchesIn, spotOf } from './bench.ts'
-import { centreOfAll, cornersOf, cross, dot, extentOf, lengthOf, middleOf, minus, plus, rectangleOf, unitOf } from './cloth.ts'
+import type { Join, Stage } from '../../values/report.ts'
+import { type Bench, type BenchPatch, cellsAt, patchesIn, spotOf } from './bookletContext.ts'
+import { centreOfAll, cornersOf, cross, dot, extentOf, lengthOf, middleOf, minus, plus, rectangleOf, unitOf } from './pieceDrawing.ts'
 import type { Spot } from './values.ts'
 
 export interface Item {

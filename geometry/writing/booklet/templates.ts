@@ -8,8 +8,8 @@
  *         allowance beyond the patch's box as it lies in the block: that is the cloth which the cut list allows for it.
  * Source  common practice, no source: grain along a straight edge, at the outside of the block where there is one; notches where seams meet.
  */
-import { kindWords, count, listed } from '../say.ts'
-import { type Bench, type BenchPatch, grouped } from './bench.ts'
+import { kindWords, count, listed } from '../phrases.ts'
+import { type Bench, type BenchPatch, grouped } from './bookletContext.ts'
 import {
   centreOf,
   cross,
@@ -28,7 +28,7 @@ import {
   sidesOf,
   type Stretch,
   unitOf,
-} from './cloth.ts'
+} from './pieceDrawing.ts'
 import { Sketch, tidy } from './sketch.ts'
 import type { Spot, Template } from './values.ts'
 

@@ -4,13 +4,13 @@
  * In      a look of the bench.
  * Out     drawings to scale, in the measure's unit.
  */
-import { type Hand, trimCuts } from '../../cutting/trim.ts'
-import type { BoxUnit } from '../../block/values.ts'
+import { type Hand, trimCuts } from '../../cutting/sizes/trim.ts'
+import type { BoxUnit } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { shapeOf } from '../../units/kinds.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
-import { decimal, kindWords, listed, type MeasureUnit } from '../say.ts'
-import type { Bench, BenchPatch, Look } from './bench.ts'
+import { decimal, kindWords, listed, type MeasureUnit } from '../phrases.ts'
+import type { Bench, BenchPatch, Look } from './bookletContext.ts'
 import {
   boxOfPatches,
   centreOf,
@@ -32,7 +32,7 @@ import {
   type Stretch,
   unitOf,
   withRawEdge,
-} from './cloth.ts'
+} from './pieceDrawing.ts'
 import { Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 

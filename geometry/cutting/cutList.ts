@@ -1,0 +1,231 @@
+/**
+ * From units to scissors: unit rows, cut pieces, cloth, and what a method cannot make.
+ *
+ * In      a block that has been read; its layout may still have gaps.
+ * Out     `units`, `cut`, `fabric`, `cloth`, `advice` of the report and problems (`method`, `cloth`, `bias-edge`, `hand`).
+ */
+import { cellOf, roundOf, seamOf, usableWidthOf } from '../block/lengthsOf.ts'
+import type { Block, Method, Unit } from '../values/block.ts'
+import { sayLength } from '../exact/lengths.ts'
+import { compare, rational, toNumber } from '../exact/rational.ts'
+import { exactPoint } from '../units/kinds.ts'
+import type { Advice, CutRow, FabricRow, Problem, ReportPoint, UnitRow } from '../values/report.ts'
+import { leastBatches, wingsSeen } from './batches/geeseBatches.ts'
+import { borderRounds, type CutStrip, roundsOf } from './finishing.ts'
+import { AT_A_TIME, goesOf } from './runsNeeded.ts'
+import { grainAdvice } from './edgeGrain.ts'
+import { type Piece, piecesOf } from './pieces.ts'
+import { aligned, type Directions, directionsOf, printAdvice } from './printDirection.ts'
+import { crossCuts, type Rule, unfinished } from './sizes/cutSize.ts'
+import { clothOf, type ClothDepth } from './strips/strips.ts'
+import { type Alike, alikeUnits, twoByTwo } from './matchingUnits.ts'
+
+export interface Cutting {
+  readonly units: readonly UnitRow[]
+  readonly cut: readonly CutRow[]
+  readonly fabric: readonly FabricRow[]
+  readonly cloth: { readonly usableWidth: number }
+  readonly problems: readonly Problem[]
+  readonly advice: readonly Advice[]
+}
+
+/** `copies`: how many of the block are made; its units stand in the rows as often. */
+export function cutting(one: Block, depth: ClothDepth = 'proving', copies = 1): Cutting {
+  const block = copies === 1 ? one : { ...one, units: Array.from({ length: copies }, () => one.units).flat() }
+  const plain: Rule = { seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)) }
+  const width = toNumber(usableWidthOf(block))
+  const problems: Problem[] = []
+  const rows: UnitRow[] = []
+  const pieces: Piece[] = []
+  const advice: Advice[] = [...grainAdvice(one)]
+  const directions = directionsOf(block)
+  for (const alike of alikeUnits(block)) {
+    const rule: Rule = { ...plain, oversize: alike.oversize }
+    const cannot = whyNot(alike, rule, width)
+    if (cannot !== null) {
+      problems.push({ code: 'method', at: placeOf(alike.first), units: alike.units.map(({ id }) => id), message: cannot })
+      continue
+    }
+    const row = rowOf(alike, rule, width)
+    rows.push(row)
+    pieces.push(...aligned(piecesOf(alike, row, rule, width), alike, directions))
+    advice.push(...printAdvice(alike, row, block, directions), ...notLarger(alike))
+    if (alike.method === 'qst-2') problems.push(...handProblem(alike))
+  }
+  for (let copy = 0; copy < copies; copy++) pieces.push(...borderPieces(block, plain, directions))
+  const cut = gathered(pieces).map((row) => {
+    // Wider than the cloth is: then it is cut along it, whatever its print.
+    if (row.fixed !== true || row.size[0] <= width + 1e-9) return row
+    const { fixed: _, ...free } = row
+    if (row.size[1] <= width + 1e-9) advice.push(turnedToFit(block, row))
+    return free
+  })
+  const { rows: fabric, tooLarge } = clothOf(block, cut, width, depth)
+  problems.push(...biasEdge(block), ...tooLarge.map((piece) => clothProblem(block, piece)))
+  return { units: rows, cut, fabric, cloth: { usableWidth: width }, problems, advice }
+}
+
+function placeOf(unit: Unit): ReportPoint {
+  return (unit.kind === 'polygon' ? unit.corners[0] : unit.at) as ReportPoint
+}
+
+function whyNot({ first, method, finished }: Alike, rule: Rule, width: number): string | null {
+  if (method === 'qst-2' && !twoByTwo(first))
+    return 'Two-at-a-time hourglasses need the same pair of fabrics on both sides of the long seam; cut plain triangles, or recolour it.'
+  if (method === 'strip-set' && unfinished(finished[1], rule) > width + 1e-9)
+    return 'These strips are longer than the cloth is wide; cut them one by one (plain).'
+  return null
+}
+
+function rowOf(alike: Alike, rule: Rule, width: number): UnitRow {
+  const { first, units, finished, method } = alike
+  const count = units.length
+  const base = {
+    kind: first.kind,
+    finished,
+    unfinished: [unfinished(finished[0], rule), unfinished(finished[1], rule)] as const,
+    method,
+    fabrics: method === 'geese-4' ? { goose: first.fabrics.goose as string } : { ...first.fabrics },
+    hand: handOf(alike),
+    count,
+    for: units.map(({ id }) => id),
+    bias: method === 'hst-4',
+    ...(alike.oversize > 0 ? { oversize: alike.oversize } : {}),
+  }
+  if (method === 'geese-4') {
+    const { batches, proved, atLeast } = leastBatches(first.fabrics.goose as string, units.map(wingsSeen))
+    return {
+      ...base,
+      batches,
+      ...(proved ? { batchesProved: true as const } : { batchesAtLeast: atLeast }),
+      goes: batches.length,
+      spare: 4 * batches.length - count,
+    }
+  }
+  const { goes, spare } = goesOf(count, method === 'strip-set' ? crossCuts(finished[1], rule, width) : (AT_A_TIME[method] ?? 1))
+  return { ...base, batches: [], goes, spare }
+}
+
+/** `right` where, clockwise from the right angle, the longer leg comes first. */
+function handOf({ first, finished: [w, h] }: Alike): 'left' | 'right' | null {
+  if (first.kind !== 'half-rectangle' || w === h) return null
+  return w > h === (first.mirror !== true) ? 'right' : 'left'
+}
+
+/** Two squares make one hourglass of either hand: which of the two a drawn one is shows in its long seam and its picture together. */
+function handProblem({ units, first }: Alike): Problem[] {
+  const { top, right, bottom, left } = first.fabrics
+  // Where the picture is its own mirror image over the long seam's ends, turning makes one hand the other.
+  if (top !== bottom || right !== left || top === right) return []
+  const ofHand = (unit: Unit): boolean => {
+    if (unit.kind !== 'hourglass') return false
+    const { mirror, turn = 0, fabrics } = unit
+    const leansBack = (mirror === true) !== (turn % 2 === 1)
+    const upright = (turn % 2 === 0 ? fabrics.top : fabrics.right) === top
+    return leansBack === upright
+  }
+  const one = units.filter(ofHand)
+  const other = units.filter((unit) => !ofHand(unit))
+  const most = one.length > other.length ? one : other
+  if (most.length <= Math.ceil(units.length / 2)) return []
+  const message = `Two squares make one hourglass of each hand; ${most.length} of ${units.length} are drawn with the same hand. Turn or mirror some of them, or expect their long seams to run the other way.`
+  return [{ code: 'hand', at: placeOf(most[0] as Unit), units: most.map(({ id }) => id), message }]
+}
+
+function biasEdge(block: Block): Problem[] {
+  if ((block.borders ?? []).length > 0) return []
+  const edge = block.units.filter((unit) => unit.method === 'hst-4' && unit.kind !== 'polygon' && atEdge(block, unit))
+  if (edge.length === 0) return []
+  return [
+    {
+      code: 'bias-edge',
+      at: placeOf(edge[0] as Unit),
+      units: edge.map(({ id }) => id),
+      message: 'The outside edges of these triangles are on the bias and lie at the edge of the block: handle them gently, or add a border.',
+    },
+  ]
+}
+
+function atEdge({ grid }: Block, unit: Exclude<Unit, { kind: 'polygon' }>): boolean {
+  const [x, y] = exactPoint(unit.at)
+  const [w, h] = exactPoint(unit.size)
+  const reaches = (low: typeof x, size: typeof w, count: number): boolean =>
+    low.n <= 0n || compare({ n: low.n * size.d + size.n * low.d, d: low.d * size.d }, rational(count)) >= 0
+  return reaches(x, w, grid.columns) || reaches(y, h, grid.rows)
+}
+
+/** Sides stand in the block, top and bottom lie. */
+function borderPieces(block: Block, rule: Rule, directions: Directions): Piece[] {
+  const cell = toNumber(cellOf(block))
+  const piece = ({ fabric, count }: CutStrip, shape: 'square' | 'rectangle', size: CutStrip['size']): Piece => ({
+    fabric,
+    shape,
+    size,
+    share: count,
+    then: 'none',
+    method: 'plain',
+    for: [],
+    ...(shape === 'rectangle' && directions.has(fabric) ? { fixed: true as const } : {}),
+  })
+  return borderRounds([block.grid.columns * cell, block.grid.rows * cell], roundsOf(block), rule).flatMap(({ sides, corners, topAndBottom }) => [
+    piece(sides, 'rectangle', sides.size),
+    ...(corners === null ? [] : [piece(corners, 'square', corners.size)]),
+    piece(topAndBottom, 'rectangle', [topAndBottom.size[1], topAndBottom.size[0]]),
+  ])
+}
+
+function notLarger({ units, first, method, oversize }: Alike): Advice[] {
+  const asked = units.filter((unit) => unit.oversize !== undefined)
+  if (asked.length === 0 || oversize > 0) return []
+  const message = `What is sewn as cut (${METHOD_SAID[method] ?? 'single pieces'}) is not trimmed: it is not cut larger.`
+  return [{ code: 'oversize', at: placeOf(first), units: asked.map(({ id }) => id), message }]
+}
+
+const METHOD_SAID: Partial<Record<Method, string>> = { 'corner-flip': 'flipped corners', 'strip-set': 'a strip set' }
+
+function turnedToFit(block: Block, { fabric, size, for: units }: CutRow): Advice {
+  const first = block.units.find(({ id }) => id === units[0])
+  const [across, along] = size
+  const { unit } = block.measure
+  const message = `The print of ${nameOf(block, fabric)} will lie turned a quarter in a piece of ${sayLength(across, unit)} by ${sayLength(along, unit)} ${unit}: it is wider than the cloth, and cut along its length.`
+  return { code: 'print', at: first === undefined ? [0, 0] : placeOf(first), units, message }
+}
+
+const tidy = (length: number): number => Math.round(length * 1e9) / 1e9
+
+/** One row for each different piece; squares that several units share are rounded up once. */
+function gathered(pieces: readonly Piece[]): CutRow[] {
+  const rows = new Map<string, { piece: Piece; share: number; units: Set<string> }>()
+  for (const piece of pieces) {
+    const [long, short] = [Math.max(...piece.size), Math.min(...piece.size)]
+    const ordered = piece.shape === 'polygon' || piece.fixed ? piece.size : [long, short]
+    const how = [piece.then, piece.method, piece.hand ?? '', piece.fixed ?? '']
+    const key = [piece.fabric, piece.shape, ...ordered.map((length) => tidy(length as number)), ...how].join('|')
+    const row = rows.get(key) ?? { piece, share: 0, units: new Set<string>() }
+    row.share += piece.share
+    for (const id of piece.for) row.units.add(id)
+    rows.set(key, row)
+  }
+  return [...rows.values()].map(({ piece, share, units }) => ({
+    fabric: piece.fabric,
+    shape: piece.shape,
+    size: [tidy(piece.size[0]), tidy(piece.size[1])],
+    count: Math.ceil(share - 1e-9),
+    then: piece.then,
+    method: piece.method,
+    for: [...units],
+    ...(piece.fixed ? { fixed: true as const } : {}),
+  }))
+}
+
+const nameOf = ({ fabrics }: Block, fabric: string): string => fabrics.find(({ id }) => id === fabric)?.name ?? fabric
+
+function clothProblem(block: Block, { size, fabric, for: units }: CutRow): Problem {
+  const first = block.units.find(({ id }) => id === units[0])
+  return {
+    code: 'cloth',
+    at: first === undefined ? [0, 0] : placeOf(first),
+    units,
+    message: `A piece of ${nameOf(block, fabric)}, ${size[0]} by ${size[1]}, is wider and longer than the cloth; divide it, or use wider cloth.`,
+  }
+}

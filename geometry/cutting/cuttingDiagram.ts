@@ -1,0 +1,108 @@
+/**
+ * Cutting pictures to scale: where every cut goes, in the order in which it is made.
+ *
+ * In      strips, how long they are, and how wide the cloth is cut from.
+ * Out     rectangles on the cloth, in the measure's unit from its top left corner, x along the strips: each strip, in it its pieces one after the
+ *         other, each with its number; where a piece is lower than its strip, the trimming is a later cut of its own and what falls away is
+ *         said. What is left of the strip at its end.
+ * How     the highest strip first; in a strip the highest pieces first, so that one cut trims all neighbours of one height.
+ */
+import type { Strip } from '../values/report.ts'
+
+export interface Box {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
+
+export interface PicturePiece extends Box {
+  /** Counted over the whole picture, from 1. */
+  readonly number: number
+  readonly size: readonly [number, number]
+  /** It stands: its long side runs along the length of the cloth. */
+  readonly upright: boolean
+}
+
+export interface PictureCut {
+  readonly number: number
+  readonly from: readonly [number, number]
+  readonly to: readonly [number, number]
+  readonly kind: 'strip' | 'across' | 'trim'
+}
+
+export interface PictureStrip extends Box {
+  readonly number: number
+  readonly pieces: readonly PicturePiece[]
+  /** The strip off the cloth, then across it, then down to height; numbered over the whole picture. */
+  readonly cuts: readonly PictureCut[]
+  readonly leftover: readonly Box[]
+}
+
+export interface CutPicture {
+  readonly width: number
+  readonly height: number
+  readonly strips: readonly PictureStrip[]
+}
+
+const HAIR = 1e-6
+
+/** `width`: what a strip is long. */
+export function cutPicture(strips: readonly Strip[], width: number): CutPicture {
+  const drawn: PictureStrip[] = []
+  let [y, pieces, cuts] = [0, 0, 0]
+  for (const strip of [...strips].sort((a, b) => b.height - a.height)) {
+    const box: Box = { x: 0, y, width, height: strip.height }
+    const laid = piecesIn(strip, box, pieces)
+    const made = cutsOf(box, laid, cuts)
+    drawn.push({ ...box, number: drawn.length + 1, pieces: laid, cuts: made, leftover: leftovers(box, laid) })
+    y = tidy(y + strip.height)
+    pieces += laid.length
+    cuts += made.length
+  }
+  return { width, height: y, strips: drawn }
+}
+
+function piecesIn({ height, pieces }: Strip, box: Box, before: number): PicturePiece[] {
+  const ways = pieces.map(({ size, count, fixed = false }) => {
+    const [long, short] = [Math.max(...size), Math.min(...size)]
+    const stands = long <= height + HAIR
+    const [wide, high] = fixed ? size : stands ? [short, long] : [long, short]
+    return { size, count, upright: high >= wide, high, wide }
+  })
+  ways.sort((a, b) => b.high - a.high || b.wide - a.wide)
+  let x = box.x
+  let number = before
+  return ways.flatMap(({ size, count, upright, high, wide }) =>
+    Array.from({ length: count }, (): PicturePiece => {
+      const piece = { x, y: box.y, width: wide, height: high, number: ++number, size, upright }
+      x = tidy(x + wide)
+      return piece
+    }),
+  )
+}
+
+function cutsOf(box: Box, pieces: readonly PicturePiece[], before: number): PictureCut[] {
+  const bottom = tidy(box.y + box.height)
+  const cuts: Omit<PictureCut, 'number'>[] = [{ from: [box.x, bottom], to: [tidy(box.x + box.width), bottom], kind: 'strip' }]
+  for (const { x, width } of pieces) {
+    const end = tidy(x + width)
+    if (end < box.x + box.width - HAIR) cuts.push({ from: [end, box.y], to: [end, bottom], kind: 'across' })
+  }
+  for (const { x, width, y, height } of pieces) {
+    if (height < box.height - HAIR) cuts.push({ from: [x, tidy(y + height)], to: [tidy(x + width), tidy(y + height)], kind: 'trim' })
+  }
+  return cuts.map((cut, index) => ({ number: before + index + 1, ...cut }))
+}
+
+function leftovers(box: Box, pieces: readonly PicturePiece[]): Box[] {
+  const trimmed = pieces.flatMap(({ x, width, height }): Box[] =>
+    height < box.height - HAIR ? [{ x, y: tidy(box.y + height), width, height: tidy(box.height - height) }] : [],
+  )
+  const last = pieces.at(-1)
+  const end = last === undefined ? box.x : tidy(last.x + last.width)
+  const rest = tidy(box.x + box.width - end)
+  return rest > HAIR ? [...trimmed, { x: end, y: box.y, width: rest, height: box.height }] : trimmed
+}
+
+const tidy = (length: number): number => Math.round(length * 1e9) / 1e9

@@ -1,0 +1,36 @@
+/**
+ * How often a method that makes several units at once is gone through.
+ *
+ * In      how many units of one look are wanted, and how many come out at once.
+ * Out     pairs of squares (or strip sets), and what is left over.
+ * How     two squares make triangles of their own two fabrics only, so units of other fabrics never share a pair, and the least number is a division.
+ *         Where the maker may mix methods, doubles from eight down leave over nothing but one of an odd number.
+ * Source  handbook section 3.
+ */
+import type { Method } from '../values/block.ts'
+
+export interface Goes {
+  readonly goes: number
+  readonly spare: number
+}
+
+/** How many come out of the two squares of one go. */
+export const AT_A_TIME: Partial<Record<Method, number>> = { 'hst-2': 2, 'hst-4': 4, 'hst-8': 8, 'qst-2': 2 }
+
+export function goesOf(count: number, each: number): Goes {
+  const goes = Math.ceil(count / each)
+  return { goes, spare: goes * each - count }
+}
+
+/** Which method each of so many half-square triangles is made by, where the fewest are left over and the fewest pairs of squares sewn. */
+export function mixedMethods(count: number): Method[] {
+  const { byEight, byFour } = mixedGoes(count)
+  return Array.from({ length: count }, (_, place) => (place < 8 * byEight ? 'hst-8' : place < 8 * byEight + 4 * byFour ? 'hst-4' : 'hst-2'))
+}
+
+/** Half-square triangles by several methods together: the fewest left over, then the fewest pairs of squares. */
+export function mixedGoes(count: number): Goes & { readonly byEight: number; readonly byFour: number; readonly byTwo: number } {
+  const pairs = Math.ceil(count / 2)
+  const [byEight, byFour, byTwo] = [Math.floor(pairs / 4), Math.floor((pairs % 4) / 2), pairs % 2]
+  return { byEight, byFour, byTwo, goes: byEight + byFour + byTwo, spare: 2 * pairs - count }
+}

@@ -1,0 +1,50 @@
+/**
+ * Cloth for several copies of a block, bought whole or after what lies in the stash.
+ *
+ * In      a block and how many of it are made; stash pieces with their fabrics and numbers on hand.
+ * Out     the cut list of all copies together: halves and batches are made up over all of them, so that it is often less than one block's list as
+ *         often as there are copies. Per fabric its strips; with a stash what comes from it and what is still to buy.
+ */
+import { usableWidthOf } from '../../block/lengthsOf.ts'
+import type { Block } from '../../values/block.ts'
+import { toNumber } from '../../exact/rational.ts'
+import type { Advice, CutRow, FabricRow, Problem, UnitRow } from '../../values/report.ts'
+import { cutting } from '../cutList.ts'
+import { type FromStash, fromStash, type StashPiece } from './stash.ts'
+import { bought, type ClothDepth, fits } from './strips.ts'
+
+export interface ClothFor {
+  readonly copies: number
+  readonly cut: readonly CutRow[]
+  readonly fabric: readonly FabricRow[]
+  readonly units: readonly UnitRow[]
+  readonly advice: readonly Advice[]
+  readonly problems: readonly Problem[]
+}
+
+export function clothFor(block: Block, copies: number, depth: ClothDepth = 'proving'): ClothFor {
+  const { units, cut, fabric, advice, problems } = cutting(block, depth, copies)
+  return { copies, units, cut, fabric, advice, problems: problems.filter(({ code }) => code === 'cloth' || code === 'method') }
+}
+
+export interface StashFor extends FromStash {
+  readonly fabric: string
+  /** Yards or metres. */
+  readonly buy: number
+}
+
+/** The same, the stash first. */
+export function stashFor(block: Block, stash: readonly StashPiece[], copies = 1): StashFor[] {
+  const { cut } = cutting(block, 'quick', copies)
+  const width = toNumber(usableWidthOf(block))
+  return block.fabrics.flatMap(({ id }): StashFor[] => {
+    const pieces = cut.filter((row) => row.fabric === id && fits(row, width))
+    if (pieces.length === 0) return []
+    const found = fromStash(
+      pieces,
+      stash.filter(({ fabric }) => fabric === id),
+      width,
+    )
+    return [{ fabric: id, ...found, buy: bought(found.toBuy.length, block.measure.unit) }]
+  })
+}

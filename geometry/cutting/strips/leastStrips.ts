@@ -1,0 +1,108 @@
+/**
+ * The least cloth for a task: strips found at once, then made shorter and proved within a budget of steps.
+ *
+ * In      a task, steps to spend: table entries and the like, some hundreds of millions a second.
+ * Out     strips, and a length that no cutting goes below: where the two meet, the strips are proved.
+ * How     1. strips by turning kinds, and strip by strip by worth. 2. prices, for a bound, and parts of strips that show what to cut. 3. whole strips of
+ *         those, the rest by worth again. 4. every way that is left, if the budget holds.
+ * Exact   lengths are whole steps of a ruler. A bound is rounded up to the next sum of heights.
+ */
+import { Filler } from './fillStrips.ts'
+import { stripsByDiving } from './stripDive.ts'
+import { pricesOf } from './stripPrices.ts'
+import { stripsAtOnce } from './quickStrips.ts'
+import { searchStrips } from './stripSearch.ts'
+import { type Laid, lengthOf, type Task } from './stripTask.ts'
+import { stripsByTurning } from './stripsByTurning.ts'
+
+export interface Least {
+  readonly strips: readonly Laid[]
+  readonly length: number
+  readonly atLeast: number
+  readonly proved: boolean
+  /** What it took. */
+  readonly steps: number
+}
+
+const ROUNDS = 12
+/** Into how many parts what is open between bound and length is divided, to be tried one after the other. */
+const PARTS = 8
+const MANY_ROUNDS = 100
+/** Steps that prices for n kinds take, over n³. */
+const PRICED = 100
+/** Sums of heights are told apart up to so many steps of the ruler. */
+const SUMS = 200_000
+
+export function leastStrips(task: Task, steps: number): Least {
+  const filler = new Filler(task)
+  let best: Laid[] = stripsByTurning(task)
+  const known: Laid[] = [...best]
+  const better = (strips: Laid[] | null): void => {
+    if (strips !== null && lengthOf(strips) < lengthOf(best)) best = strips
+  }
+  const said = (atLeast: number): Least => ({
+    strips: best,
+    length: lengthOf(best),
+    atLeast,
+    proved: lengthOf(best) < atLeast + task.least,
+    steps: filler.steps,
+  })
+  let atLeast = nextSum(filler, task, boundByArea(task))
+  if (said(atLeast).proved) return said(atLeast)
+  // With many kinds the prices would take all the steps there are.
+  const many = PRICED * task.kinds.length ** 3 > steps
+  const share = many ? steps : steps / 4
+  // One round costs about as much as filling every height once for every strip.
+  const round = best.length * filler.tableCost()
+  if (round < share)
+    better(stripsAtOnce(filler, { steps: share - round, rounds: many ? MANY_ROUNDS : ROUNDS, until: atLeast, seen: (strip) => known.push(strip) }))
+  if (said(atLeast).proved || many || filler.steps > steps) return said(atLeast)
+  const { price, atLeast: bound, amounts } = pricesOf(filler, known, (steps - filler.steps) / 2)
+  atLeast = Math.max(atLeast, nextSum(filler, task, bound))
+  if (said(atLeast).proved || filler.steps > steps) return said(atLeast)
+  if (amounts.length > 0) better(rounded(filler, price, amounts, atLeast, (steps - filler.steps) / 4))
+  if (said(atLeast).proved || filler.steps > steps) return said(atLeast)
+  known.push(...amounts.map(({ strip }) => strip))
+  better(stripsByDiving(filler, known, lengthOf(best), atLeast, (steps - filler.steps) / 2))
+  if (said(atLeast).proved || filler.steps > steps) return said(atLeast)
+  // From the bound upwards: where nothing is found below a length, that is a better bound; the least below it is the least of all.
+  while (!said(atLeast).proved && filler.steps < steps) {
+    const below = Math.min(lengthOf(best), atLeast + Math.max(task.least, Math.floor((lengthOf(best) - atLeast) / PARTS)))
+    const { strips, ended } = searchStrips(filler, price, below, atLeast, steps - filler.steps)
+    better(strips)
+    if (!ended) break
+    atLeast = strips === null ? nextSum(filler, task, below) : lengthOf(strips)
+  }
+  return said(atLeast)
+}
+
+function rounded(filler: Filler, price: Float64Array, amounts: readonly { strip: Laid; amount: number }[], atLeast: number, steps: number): Laid[] {
+  const left = Int32Array.from(filler.task.kinds, ({ count }) => count)
+  const whole: Laid[] = []
+  for (const { strip, amount } of amounts) {
+    for (let times = Math.floor(amount + 1e-6); times > 0; times--) {
+      whole.push(strip)
+      for (const [kind, count] of strip.held) left[kind] = Math.max(0, (left[kind] as number) - count)
+    }
+  }
+  const until = atLeast - lengthOf(whole)
+  return [...whole, ...(left.some((count) => count > 0) ? stripsAtOnce(filler, { steps, rounds: 30, worth: price, left, until }) : [])]
+}
+
+function boundByArea({ kinds, width }: Task): number {
+  return kinds.reduce((sum, { long, short, count }) => sum + long * short * count, 0) / width
+}
+
+/** The least length no less than this that is a sum of heights. */
+function nextSum({ heights }: Filler, { least }: Task, length: number): number {
+  const from = Math.ceil(length * (1 - 1e-9) - 1e-6)
+  const lowest = heights[0] as number
+  if (least > 1 || from > SUMS) return from
+  const most = from + lowest
+  const sums = new Uint8Array(most + 1)
+  sums[0] = 1
+  for (const height of heights) for (let sum = height; sum <= most; sum++) if (sums[sum - height] === 1) sums[sum] = 1
+  let next = from
+  while (next <= most && sums[next] === 0) next++
+  return next
+}

@@ -1,0 +1,26 @@
+/**
+ * How many pieces a length of cloth gives, and what to buy.
+ *
+ * In      lengths in the measure's unit.
+ * Out     whole pieces: strips are cut across the cloth, then into pieces side by side; none is turned.
+ * Source  handbook section 7: squares in a yard [S114], in a fat quarter [S118]; fractions of a yard [S122].
+ */
+import { roundUp } from '../../exact/lengths.ts'
+
+/** Doubles lose less than this, and no ruler shows it. */
+const HAIR = 1e-9
+
+export const INCHES_IN_A_YARD = 36
+export const CM_IN_A_METRE = 100
+
+/** Strips of one height from a length of cloth, once its end is straightened. */
+export const stripsFrom = (length: number, height: number, straightening = 0): number =>
+  Math.max(0, Math.floor((length - straightening) / height + HAIR))
+
+/** Pieces `wide` by `high` from a piece of cloth. */
+export const piecesFrom = (cloth: readonly [number, number], [wide, high]: readonly [number, number], straightening = 0): number =>
+  stripsFrom(cloth[1], high, straightening) * stripsFrom(cloth[0], wide)
+
+/** What to ask for in a shop: yards, to the next eighth, or metres, to the next tenth. */
+export const toBuy = (length: number, unit: 'in' | 'cm'): number =>
+  unit === 'in' ? roundUp(length / INCHES_IN_A_YARD, 1 / 8) : Math.round(roundUp(length / CM_IN_A_METRE, 0.1) * 10) / 10

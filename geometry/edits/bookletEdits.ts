@@ -1,0 +1,110 @@
+/**
+ * Edits of the booklet's words: what the maker writes on it herself.
+ *
+ * In      words, or nothing to take hers away; the key of a step.
+ * Out     a named change of the block's `booklet`. What holds nothing any more is taken out of the file.
+ */
+import type { Draft, Edit, Mutable } from './unitEdits.ts'
+import type { BookletWords, StepWords } from '../values/block.ts'
+
+type DraftWords = Mutable<BookletWords>
+type DraftStep = Mutable<StepWords>
+
+function changed(draft: Draft, change: (booklet: DraftWords) => void): void {
+  const booklet = draft.booklet ?? {}
+  change(booklet)
+  if (booklet.steps !== undefined && Object.keys(booklet.steps).length === 0) delete booklet.steps
+  if (Object.keys(booklet).length > 0) draft.booklet = booklet
+  else delete draft.booklet
+}
+
+function setWord(name: 'title' | 'by' | 'introduction', words: string, edit: string): Edit {
+  return {
+    name: edit,
+    merge: `booklet ${name}`,
+    change: (draft) =>
+      changed(draft, (booklet) => {
+        if (words.trim() === '') delete booklet[name]
+        else booklet[name] = words
+      }),
+  }
+}
+
+export const setBookletTitle = (title: string): Edit => setWord('title', title, 'title the booklet')
+export const setBookletBy = (by: string): Edit => setWord('by', by, 'put a name on the booklet')
+export const setIntroduction = (words: string): Edit => setWord('introduction', words, 'write the introduction')
+
+function onStep(draft: Draft, key: string, change: (step: DraftStep) => void): void {
+  changed(draft, (booklet) => {
+    const steps = booklet.steps ?? {}
+    const step: DraftStep = Object.hasOwn(steps, key) ? (steps[key] as DraftStep) : {}
+    change(step)
+    if (Object.keys(step).length > 0) steps[key] = step
+    else delete steps[key]
+    booklet.steps = steps
+  })
+}
+
+/** Her words instead of the program's, or the program's again where she leaves none; `of`: the program's as they stand now, by which it is told later whether the block has moved on. */
+export const editStep = (key: string, words: string, of: string): Edit => ({
+  name: 'change the words of a step',
+  merge: `booklet step ${key}`,
+  change: (draft) =>
+    onStep(draft, key, (step) => {
+      if (words === of || words.trim() === '') {
+        delete step.words
+        delete step.of
+      } else {
+        step.words = words
+        step.of = of
+      }
+    }),
+})
+
+/** Her words stay as they are though the block has moved on: they are no longer stale. */
+export const keepStepWords = (key: string, of: string): Edit => ({
+  name: 'keep the words of a step',
+  change: (draft) =>
+    onStep(draft, key, (step) => {
+      if (step.words !== undefined) step.of = of
+    }),
+})
+
+/** Back to the program's words; notes and photograph stay. */
+export const restoreStep = (key: string): Edit => ({
+  name: 'put a step back to the program’s words',
+  change: (draft) =>
+    onStep(draft, key, (step) => {
+      delete step.words
+      delete step.of
+    }),
+})
+
+export const setStepNote = (key: string, note: string): Edit => ({
+  name: 'write a note on a step',
+  merge: `booklet note ${key}`,
+  change: (draft) =>
+    onStep(draft, key, (step) => {
+      if (note.trim() === '') delete step.note
+      else step.note = note
+    }),
+})
+
+/** A data URL, or null to take the photograph away. */
+export const setStepPhotograph = (key: string, photograph: string | null): Edit => ({
+  name: photograph === null ? 'take a photograph off a step' : 'add a photograph to a step',
+  change: (draft) =>
+    onStep(draft, key, (step) => {
+      if (photograph === null) delete step.photograph
+      else step.photograph = photograph
+    }),
+})
+
+/** Words whose step is gone are thrown away only when the maker says so. */
+export const dropStepWords = (key: string): Edit => ({
+  name: 'throw away the words of a step that is gone',
+  change: (draft) =>
+    onStep(draft, key, (step) => {
+      for (const name of Object.keys(step)) delete step[name as keyof DraftStep]
+    }),
+})

@@ -1,0 +1,88 @@
+/**
+ * Units carried from block to block as text that any program can read.
+ *
+ * In      `{ "format": "nestwright.units", "version": 1, "units": […], "fabrics": […] }`: units as in a block file, and the fabrics they are of.
+ * Out     the units and fabrics, or the place and one sentence that says what is wrong; then the same under ids that the block has free.
+ */
+import { freshId, type Edit } from './unitEdits.ts'
+import { checkBlock } from '../block/read.ts'
+import type { Block, Fabric, Mutable, Read, Unit } from '../values/block.ts'
+
+export interface Carried {
+  readonly units: readonly Unit[]
+  readonly fabrics: readonly Fabric[]
+}
+
+export function writeUnits({ units, fabrics }: Block, ids: readonly string[]): string {
+  const wanted = new Set(ids)
+  const taken = units.filter(({ id }) => wanted.has(id))
+  const used = new Set(taken.flatMap((unit) => Object.values(unit.fabrics)))
+  return JSON.stringify({ format: 'nestwright.units', version: 1, units: taken, fabrics: fabrics.filter(({ id }) => used.has(id)) }, null, 1)
+}
+
+const WHAT = 'what was copied holds no units'
+
+export function readUnits(text: string): Read<Carried> {
+  let value: unknown
+  try {
+    value = JSON.parse(text)
+  } catch {
+    return { ok: false, place: 'text', message: `${WHAT}; copy units on a board first` }
+  }
+  const fields = (typeof value === 'object' && value !== null && !Array.isArray(value) ? value : {}) as Record<string, unknown>
+  if (fields.format !== 'nestwright.units') return { ok: false, place: 'format', message: `${WHAT}; copy units on a board first` }
+  if (fields.version !== 1)
+    return { ok: false, place: 'version', message: 'these units were copied from a newer Nestwright; open the block with a newer one' }
+  // What units and fabrics must be is said in one place: a block of nothing else is read.
+  const read = checkBlock({
+    format: 'nestwright.block',
+    version: 1,
+    name: '',
+    measure: { unit: 'in' },
+    grid: { columns: 1, rows: 1, cell: 1 },
+    units: fields.units,
+    fabrics: fields.fabrics,
+  })
+  if (!read.ok) return read
+  const { units, fabrics } = read.value
+  return units.length === 0 ? { ok: false, place: 'units', message: `${WHAT}; copy units on a board first` } : { ok: true, value: { units, fabrics } }
+}
+
+/** Under ids that the block has free; a fabric that the block has already (same name, same looks) is that one. */
+export function broughtInto(block: Block, { units, fabrics }: Carried): Carried {
+  const taken = new Set<string>()
+  const fresh = (id: string): string => {
+    const made = freshId(block, id.replace(/-\d+$/, ''), taken)
+    taken.add(made)
+    return made
+  }
+  const called = new Map<string, string>()
+  const added: Fabric[] = []
+  for (const fabric of fabrics) {
+    const known = block.fabrics.find((own) => alike(own, fabric))
+    if (known === undefined) {
+      const free = !block.fabrics.some(({ id }) => id === fabric.id) && !block.units.some(({ id }) => id === fabric.id)
+      const id = free ? fabric.id : fresh(fabric.id)
+      taken.add(id)
+      added.push({ ...fabric, id })
+      called.set(fabric.id, id)
+    } else called.set(fabric.id, known.id)
+  }
+  const renamed = units.map((unit): Unit => {
+    const cloth = Object.fromEntries(Object.entries(unit.fabrics).map(([name, id]) => [name, called.get(id) ?? id]))
+    return { ...unit, id: fresh(unit.id), fabrics: cloth }
+  })
+  return { units: renamed, fabrics: added }
+}
+
+const alike = ({ id: _, ...a }: Fabric, { id: __, ...b }: Fabric): boolean =>
+  JSON.stringify(Object.entries(a).sort()) === JSON.stringify(Object.entries(b).sort())
+
+export const pasteUnits = ({ units, fabrics }: Carried): Edit => ({
+  name: units.length === 1 ? 'paste a unit' : 'paste units',
+  change: (draft) => {
+    const plain = JSON.parse(JSON.stringify({ units, fabrics })) as Mutable<Carried>
+    draft.fabrics.push(...plain.fabrics.filter(({ id }) => !draft.fabrics.some((own) => own.id === id)))
+    draft.units.push(...plain.units.filter(({ id }) => !draft.units.some((own) => own.id === id)))
+  },
+})

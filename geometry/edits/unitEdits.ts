@@ -1,0 +1,385 @@
+/**
+ * Every edit a maker can make, as a named pure change of the block.
+ *
+ * In      ids, places in cells, fabrics.
+ * Out     a name for the history and a change to apply to a draft of the block. A change that does not fit leaves the draft as it is.
+ * Exact   places are added and turned as fractions, so four turns and a way there and back change nothing.
+ */
+import { compare, divide, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
+import { exactPoint, KIND_FACTS } from '../units/kinds.ts'
+import { boxAround, boxOf, type ExactBox, file, mirrorIn, shift, turnIn } from '../block/boxes.ts'
+import { lengthOf } from '../block/lengthsOf.ts'
+import type { Block, Border, Fabric, FilePoint, Length, Method, Mutable, Order, Position, PressAsked, Turn, Unit } from '../values/block.ts'
+
+export type { Mutable }
+export type Draft = Mutable<Block>
+
+export interface Edit {
+  readonly name: string
+  /** Edits that follow each other with the same word here are one step to undo: a name typed letter by letter. */
+  readonly merge?: string
+  readonly change: (draft: Draft) => void
+  /** Where a point of the block lies afterwards, by the grid before; left out where the block itself stays. */
+  readonly moved?: (at: readonly [number, number], grid: Block['grid']) => readonly [number, number]
+}
+
+type DraftUnit = Draft['units'][number]
+
+const unitsOf = (draft: Draft, ids: readonly string[]): DraftUnit[] => {
+  const wanted = new Set(ids)
+  return draft.units.filter(({ id }) => wanted.has(id))
+}
+
+/** An id that no unit or fabric of the block has: `goose`, `goose-2`, … */
+export function freshId(block: Block, stem: string, alsoTaken: ReadonlySet<string> = new Set()): string {
+  const taken = new Set([...block.units.map(({ id }) => id), ...block.fabrics.map(({ id }) => id), ...alsoTaken])
+  const clean = stem.replace(/[^A-Za-z0-9._-]/g, '').slice(0, 50) || 'unit'
+  if (!taken.has(clean)) return clean
+  let number = 2
+  while (taken.has(`${clean}-${number}`)) number++
+  return `${clean}-${number}`
+}
+
+export const placeUnit = (unit: Unit): Edit => ({
+  name: 'place a unit',
+  change: (draft) => {
+    if (!draft.units.some(({ id }) => id === unit.id)) draft.units.push(JSON.parse(JSON.stringify(unit)) as DraftUnit)
+  },
+})
+
+/** `dx`, `dy` in cells. */
+export const moveUnits = (ids: readonly string[], dx: Position, dy: Position): Edit => ({
+  name: ids.length === 1 ? 'move a unit' : 'move units',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, ids)) shift(unit, dx, dy)
+  },
+})
+
+/** Copies lie `dx`, `dy` cells off, under the new ids, in the order of `ids`. */
+export const copyUnits = (ids: readonly string[], dx: Position, dy: Position, newIds: readonly string[]): Edit => ({
+  name: ids.length === 1 ? 'copy a unit' : 'copy units',
+  change: (draft) => {
+    ids.forEach((id, index) => {
+      const unit = draft.units.find((one) => one.id === id)
+      const newId = newIds[index]
+      if (unit === undefined || newId === undefined || draft.units.some((one) => one.id === newId)) return
+      const copy = JSON.parse(JSON.stringify(unit)) as DraftUnit
+      copy.id = newId
+      shift(copy, dx, dy)
+      draft.units.push(copy)
+    })
+  },
+})
+
+export const removeUnits = (ids: readonly string[]): Edit => ({
+  name: ids.length === 1 ? 'remove a unit' : 'remove units',
+  change: (draft) => {
+    const gone = new Set(ids)
+    if (draft.units.some(({ id }) => gone.has(id))) draft.units = draft.units.filter(({ id }) => !gone.has(id))
+  },
+})
+
+/** The box of a unit, in cells. */
+export function boxOfUnit(unit: Unit): { readonly at: readonly [number, number]; readonly size: readonly [number, number] } {
+  const { low, high } = boxOf(unit)
+  const number = (value: Rational): number => Number(value.n) / Number(value.d)
+  return { at: [number(low[0]), number(low[1])], size: [number(subtract(high[0], low[0])), number(subtract(high[1], low[1]))] }
+}
+
+/** A quarter turn clockwise, as one piece. */
+export const turnUnits = (ids: readonly string[]): Edit => ({
+  name: ids.length === 1 ? 'turn a unit' : 'turn units',
+  change: (draft) => {
+    const units = unitsOf(draft, ids)
+    const box = boxAround(units)
+    if (box !== null) for (const unit of units) turnIn(unit, box)
+  },
+})
+
+export const turnUnit = (id: string): Edit => turnUnits([id])
+
+/** Left for right, as one piece. */
+export const mirrorUnits = (ids: readonly string[]): Edit => ({
+  name: ids.length === 1 ? 'mirror a unit' : 'mirror units',
+  change: (draft) => {
+    const units = unitsOf(draft, ids)
+    const box = boxAround(units)
+    if (box !== null) for (const unit of units) mirrorIn(unit, box)
+  },
+})
+
+/** The whole block a quarter turn clockwise, with the maker's words on pressing and on the order of joining. */
+export const turnBlock = (): Edit => ({
+  name: 'turn the block',
+  moved: ([x, y], { rows }) => [rows - y, x],
+  change: (draft) => {
+    const { columns, rows } = draft.grid
+    const box: ExactBox = { low: [rational(0), rational(0)], high: [rational(columns), rational(rows)] }
+    for (const unit of draft.units) turnIn(unit, box)
+    draft.grid.columns = rows
+    draft.grid.rows = columns
+    // What was a row is a column now.
+    if (draft.order === 'rows' || draft.order === 'columns') draft.order = draft.order === 'rows' ? 'columns' : 'rows'
+    const turned = (point: FilePoint): [Position, Position] => {
+      const [x, y] = exactPoint(point)
+      return file([subtract(rational(rows), y), x])
+    }
+    for (const word of draft.press ?? []) {
+      word.at = turned(word.at)
+      if (word.toward !== 'open') word.toward = turned(word.toward)
+    }
+  },
+})
+
+/** The whole block left for right, with the maker's words on pressing. */
+export const mirrorBlock = (): Edit => ({
+  name: 'mirror the block',
+  moved: ([x, y], { columns }) => [columns - x, y],
+  change: (draft) => {
+    const { columns, rows } = draft.grid
+    const box: ExactBox = { low: [rational(0), rational(0)], high: [rational(columns), rational(rows)] }
+    for (const unit of draft.units) mirrorIn(unit, box)
+    const mirrored = (point: FilePoint): [Position, Position] => {
+      const [x, y] = exactPoint(point)
+      return file([subtract(rational(columns), x), y])
+    }
+    for (const word of draft.press ?? []) {
+      word.at = mirrored(word.at)
+      if (word.toward !== 'open') word.toward = mirrored(word.toward)
+    }
+  },
+})
+
+/** A unit's own turn and mirror, the box staying where it is. */
+export const setTurn = (id: string, turn: Turn, mirror: boolean): Edit => ({
+  name: 'turn a unit',
+  change: (draft) => {
+    const unit = draft.units.find((one) => one.id === id)
+    if (unit === undefined || unit.kind === 'polygon') return
+    if (((unit.turn ?? 0) + turn) % 2 === 1) unit.size = [unit.size[1], unit.size[0]]
+    unit.turn = turn
+    unit.mirror = mirror
+  },
+})
+
+const hasFabric = (draft: Draft, id: string): boolean => draft.fabrics.some((fabric) => fabric.id === id)
+
+export const recolourPatch = (unitId: string, patchName: string, fabricId: string): Edit => ({
+  name: 'recolour a patch',
+  change: (draft) => {
+    const unit = draft.units.find(({ id }) => id === unitId)
+    if (unit !== undefined && hasFabric(draft, fabricId) && Object.hasOwn(unit.fabrics, patchName)) unit.fabrics[patchName] = fabricId
+  },
+})
+
+/** Wings of geese by their ids: [left, right] as seen with the tip up, from the right side, so exchanged where a goose is mirrored. */
+export const colourWings = (wings: Readonly<Record<string, readonly [string, string]>>): Edit => ({
+  name: 'colour the wings of geese',
+  change: (draft) => {
+    for (const unit of draft.units) {
+      const seen = Object.hasOwn(wings, unit.id) ? wings[unit.id] : undefined
+      if (unit.kind !== 'goose' || seen === undefined || !seen.every((fabric) => hasFabric(draft, fabric))) continue
+      const [left, right] = unit.mirror === true ? [seen[1], seen[0]] : seen
+      unit.fabrics.leftWing = left
+      unit.fabrics.rightWing = right
+    }
+  },
+})
+
+export const recolourUnits = (ids: readonly string[], fabricId: string): Edit => ({
+  name: 'recolour units',
+  change: (draft) => {
+    if (!hasFabric(draft, fabricId)) return
+    for (const unit of unitsOf(draft, ids)) for (const name of Object.keys(unit.fabrics)) unit.fabrics[name] = fabricId
+  },
+})
+
+/** Every patch and border of one fabric becomes another. */
+export const recolourAll = (from: string, to: string): Edit => ({
+  name: 'recolour every patch of a fabric',
+  change: (draft) => {
+    if (!hasFabric(draft, to)) return
+    for (const unit of draft.units) for (const name of Object.keys(unit.fabrics)) if (unit.fabrics[name] === from) unit.fabrics[name] = to
+    for (const border of draft.borders ?? []) {
+      if (border.fabric === from) border.fabric = to
+      if (border.corner === from) border.corner = to
+    }
+  },
+})
+
+export const addFabric = (fabric: Fabric): Edit => ({
+  name: 'add a fabric',
+  change: (draft) => {
+    if (!hasFabric(draft, fabric.id)) draft.fabrics.push({ ...fabric })
+  },
+})
+
+export const changeFabric = (id: string, change: { readonly name?: string; readonly colour?: string }): Edit => ({
+  name: 'change a fabric',
+  merge: `fabric ${id} ${Object.keys(change).join()}`,
+  change: (draft) => {
+    const fabric = draft.fabrics.find((one) => one.id === id)
+    if (fabric !== undefined) Object.assign(fabric, change)
+  },
+})
+
+/** Fabrics that some patch, border or corner square is cut from. */
+export const fabricsUsed = ({ units, borders }: Block): Set<string> =>
+  new Set([
+    ...units.flatMap(({ fabrics }) => Object.values(fabrics)),
+    ...(borders ?? []).flatMap(({ fabric, corner }) => [fabric, ...(corner === undefined ? [] : [corner])]),
+  ])
+
+/** A fabric that some patch or border is cut from stays. */
+export const removeFabric = (id: string): Edit => ({
+  name: 'remove a fabric',
+  change: (draft) => {
+    if (!fabricsUsed(draft as Block).has(id) && hasFabric(draft, id)) draft.fabrics = draft.fabrics.filter((fabric) => fabric.id !== id)
+  },
+})
+
+/** Of the units named, those whose kind offers the method take it. */
+export const setMethod = (ids: readonly string[], method: Method): Edit => ({
+  name: 'choose a method',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, ids)) if (KIND_FACTS[unit.kind].methods.includes(method)) unit.method = method
+  },
+})
+
+/** A method for each of some units, by id. */
+export const setMethods = (methods: Readonly<Record<string, Method>>): Edit => ({
+  name: 'choose methods',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, Object.keys(methods))) {
+      const method = methods[unit.id]
+      if (method !== undefined && KIND_FACTS[unit.kind].methods.includes(method)) unit.method = method
+    }
+  },
+})
+
+/** How much larger these units are cut, to be trimmed once sewn; null for not at all. */
+export const setOversize = (ids: readonly string[], oversize: Length | null): Edit => ({
+  name: oversize === null ? 'cut units as needed' : 'cut units a little larger',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, ids)) {
+      if (oversize === null) delete unit.oversize
+      else unit.oversize = oversize
+    }
+  },
+})
+
+export const setOrder = (order: Order): Edit => ({
+  name: 'choose the order of joining',
+  change: (draft) => {
+    draft.order = order
+  },
+})
+
+export const setName = (name: string): Edit => ({
+  name: 'name the block',
+  merge: 'name',
+  change: (draft) => {
+    draft.name = name
+  },
+})
+
+export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?: Length }): Edit => ({
+  name: 'change the measure',
+  change: (draft) => {
+    const { measure, cloth } = draft
+    if (change.unit !== undefined && change.unit !== measure.unit) {
+      measure.unit = change.unit
+      // A seam, a step, a width of cloth or what is cut larger in inches means nothing in centimetres: the new unit's usual ones are taken.
+      delete measure.seam
+      delete measure.round
+      delete cloth?.usableWidth
+      for (const unit of draft.units) delete unit.oversize
+      // Cloth is as large as it was: its prints are measured anew.
+      for (const { print } of draft.fabrics) if (print !== undefined) print.repeat = inOther(print.repeat, change.unit)
+    }
+    if (change.seam !== undefined) measure.seam = change.seam
+  },
+})
+
+const CM_IN_AN_INCH = rational(254, 100)
+
+/** Inches to centimetres or back, as a ruler shows it: to the millimetre, to the sixteenth of an inch; never nothing. */
+function inOther(length: Length, unit: 'in' | 'cm'): number {
+  const other = unit === 'cm' ? multiply(lengthOf(length), CM_IN_AN_INCH) : divide(lengthOf(length), CM_IN_AN_INCH)
+  const parts = unit === 'cm' ? 10 : 16
+  return Math.max(1, Math.round(toNumber(other) * parts)) / parts
+}
+
+export const setGrid = (change: { readonly columns?: number; readonly rows?: number; readonly cell?: Length }): Edit => ({
+  name: 'change the grid',
+  change: (draft) => {
+    Object.assign(draft.grid, change)
+  },
+})
+
+export const setBorders = (borders: readonly Border[]): Edit => ({
+  name: 'change the borders',
+  change: (draft) => {
+    if (borders.length === 0) delete draft.borders
+    else draft.borders = borders.map((border) => ({ ...border }))
+  },
+})
+
+export const setCloth = (usableWidth: Length): Edit => ({
+  name: 'change the width of the cloth',
+  change: (draft) => {
+    draft.cloth = { ...draft.cloth, usableWidth }
+  },
+})
+
+const samePlace = (a: FilePoint, b: FilePoint): boolean => {
+  const [p, q] = [exactPoint(a), exactPoint(b)]
+  return compare(p[0], q[0]) === 0 && compare(p[1], q[1]) === 0
+}
+
+/** The maker's word on the seam through a point; it takes the place of an earlier word at that point. */
+export const setPress = (word: PressAsked): Edit => ({
+  name: word.toward === 'open' ? 'press a seam open' : 'press a seam to one side',
+  change: (draft) => {
+    const kept = (draft.press ?? []).filter(({ at }) => !samePlace(at as FilePoint, word.at))
+    draft.press = [...kept, JSON.parse(JSON.stringify(word)) as (typeof kept)[number]]
+  },
+})
+
+export const liftPress = (at: FilePoint): Edit => ({
+  name: 'take back a word on pressing',
+  change: (draft) => {
+    const kept = (draft.press ?? []).filter((word) => !samePlace(word.at as FilePoint, at))
+    if (kept.length === 0) delete draft.press
+    else if (kept.length < (draft.press ?? []).length) draft.press = kept
+  },
+})
+
+/** Whether units that are alike are pressed alike. */
+export const setPressAlike = (alike: boolean): Edit => ({
+  name: alike ? 'press alike units alike' : 'press each unit by itself',
+  change: (draft) => {
+    if (alike) draft.pressAlike = true
+    else delete draft.pressAlike
+  },
+})
+
+export const setPressFree = (ids: readonly string[], free: boolean): Edit => ({
+  name: free ? 'lift a method’s pressing rule' : 'keep a method’s pressing rule',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, ids)) {
+      if (free) unit.pressFree = true
+      else delete unit.pressFree
+    }
+  },
+})
+
+export const setOpen = (ids: readonly string[], open: boolean): Edit => ({
+  name: open ? 'press a unit’s seams open' : 'press a unit’s seams to one side',
+  change: (draft) => {
+    for (const unit of unitsOf(draft, ids)) {
+      if (open) unit.open = true
+      else delete unit.open
+    }
+  },
+})

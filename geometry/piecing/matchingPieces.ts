@@ -1,0 +1,163 @@
+/**
+ * How many different pieces a plan makes: two are alike when one is the other turned, in the same fabrics.
+ *
+ * In      the laid block and its seams.
+ * Out     a fingerprint for each piece that a seam makes, the same for alike pieces (none for units, which every plan makes alike).
+ * How     each patch, seen from each of four turns, is mixed into a number and set at its place: times a base to the power of its x, times another to that
+ *         of its y. A piece is the sum of its patches, so joining two pieces adds them; moving a piece multiplies its sum, so dividing by the
+ *         corner of its turned box leaves what does not depend on where it lies. The least of the four stands for the piece.
+ *         Used to choose between equal plans and to make alike pieces together, for no verdict.
+ */
+import type { Laid } from '../block/lay.ts'
+import type { Dot } from '../plane/points.ts'
+import type { Seam } from './values.ts'
+
+/** Primes below 2²⁶: products of remainders are exact in a double. Two of them make a chance likeness as good as impossible. */
+const PRIMES = [67_108_859, 67_108_837] as const
+const ACROSS = [31_415_927, 27_182_819] as const
+const DOWN = [16_180_341, 14_142_137] as const
+
+/** What a turn makes of a point. */
+const TURNS: readonly ((x: number, y: number) => Dot)[] = [(x, y) => [x, y], (x, y) => [-y, x], (x, y) => [-x, -y], (x, y) => [y, -x]]
+
+/** A sum for each turn and each prime. */
+type Sums = readonly number[]
+
+interface Piece {
+  readonly sums: Sums
+  readonly box: readonly [number, number, number, number]
+  readonly patches: number
+}
+
+/** Sums and fingerprints of pieces by the seams that finish them: for those who keep the very seam of an unchanged piece from edit to edit. */
+export interface Prints {
+  readonly fabrics: WeakMap<Seam, Printed>
+  readonly shapes: WeakMap<Seam, Printed>
+}
+
+interface Printed {
+  readonly piece: Piece
+  readonly print: string
+}
+
+export function fingerprints(laid: Laid, seams: readonly Seam[], inFabric: 'fabrics' | 'shapes' = 'fabrics', prints: Prints | null = null): string[] {
+  const fabric = new Map(laid.block.fabrics.map(({ id }, index) => [id, inFabric === 'fabrics' ? index + 1 : 1]))
+  const places = new Places()
+  const patches = laid.patches.length
+  const made: Piece[] = []
+  const pieceOf = (piece: number): Piece => {
+    if (piece >= patches) return made[piece - patches] as Piece
+    const { corners, fabric: id } = laid.patches[piece] as Laid['patches'][number]
+    return patchPiece(corners, fabric.get(id) ?? 0, places)
+  }
+  return seams.map((seam) => {
+    const kept = prints?.[inFabric].get(seam)
+    if (kept !== undefined) {
+      made.push(kept.piece)
+      return kept.print
+    }
+    const piece = together(pieceOf(seam.sides[0]), pieceOf(seam.sides[1]))
+    const print = seam.stage === 'unit' ? '' : printOf(piece, places)
+    made.push(piece)
+    prints?.[inFabric].set(seam, { piece, print })
+    return print
+  })
+}
+
+/** Different pieces, or different shapes whatever their fabrics. */
+export const countDifferent = (laid: Laid, seams: readonly Seam[], by: 'fabrics' | 'shapes' = 'fabrics', prints: Prints | null = null): number =>
+  new Set(fingerprints(laid, seams, by, prints)).size
+
+/** Pieces that are alike, two or more of a kind, each by the seam that finishes it, in sewing order. */
+export function repeatsOf(laid: Laid, seams: readonly Seam[]): number[][] {
+  const alike = new Map<string, number[]>()
+  fingerprints(laid, seams).forEach((print, seam) => {
+    if (print === '') return
+    const there = alike.get(print)
+    if (there === undefined) alike.set(print, [seam])
+    else there.push(seam)
+  })
+  return [...alike.values()].filter((pieces) => pieces.length > 1)
+}
+
+function patchPiece(corners: readonly Dot[], fabric: number, places: Places): Piece {
+  let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  for (const [x, y] of corners) {
+    x0 = Math.min(x0, x)
+    y0 = Math.min(y0, y)
+    x1 = Math.max(x1, x)
+    y1 = Math.max(y1, y)
+  }
+  const box = [x0, y0, x1, y1] as const
+  const sums = TURNS.flatMap((turn) => {
+    const [left, top] = lowest(turn, box)
+    let shape = 0
+    for (const [x, y] of corners) {
+      const [tx, ty] = turn(x, y)
+      shape = (shape + mix(mix((tx - left) | 0, 0x9e3779b1), (ty - top) | 0)) | 0
+    }
+    return PRIMES.map((prime, which) => (remainder(mix(shape, fabric + which * 0x10001), prime) * places.at(left, top, which)) % prime)
+  })
+  return { sums, box, patches: 1 }
+}
+
+function together(a: Piece, b: Piece): Piece {
+  return {
+    sums: a.sums.map((sum, index) => (sum + (b.sums[index] as number)) % (PRIMES[index % 2] as number)),
+    box: [Math.min(a.box[0], b.box[0]), Math.min(a.box[1], b.box[1]), Math.max(a.box[2], b.box[2]), Math.max(a.box[3], b.box[3])],
+    patches: a.patches + b.patches,
+  }
+}
+
+function printOf({ sums, box, patches }: Piece, places: Places): string {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+  TURNS.forEach((turn, index) => {
+    const [left, top] = lowest(turn, box)
+    const [one, other] = PRIMES.map((prime, which) => ((sums[2 * index + which] as number) * places.at(-left, -top, which)) % prime) as [
+      number,
+      number,
+    ]
+    if (one < low || (one === low && other < high)) [low, high] = [one, other]
+  })
+  return `${patches}:${low}:${high}`
+}
+
+/** The top left corner of a turned box. */
+function lowest(turn: (x: number, y: number) => Dot, [x0, y0, x1, y1]: Piece['box']): Dot {
+  const [ax, ay] = turn(x0, y0)
+  const [bx, by] = turn(x1, y1)
+  return [Math.min(ax, bx), Math.min(ay, by)]
+}
+
+/** Powers of the bases, each reckoned once: pieces begin and end on the same few lines. */
+class Places {
+  private readonly across = [new Map<number, number>(), new Map<number, number>()] as const
+  private readonly down = [new Map<number, number>(), new Map<number, number>()] as const
+
+  at(x: number, y: number, which: number): number {
+    const one = which as 0 | 1
+    return (power(this.across[one], ACROSS[one], x, PRIMES[one]) * power(this.down[one], DOWN[one], y, PRIMES[one])) % PRIMES[one]
+  }
+}
+
+/** A power may be below nothing: by Fermat, base^(prime − 1) is 1. */
+function power(known: Map<number, number>, base: number, exponent: number, prime: number): number {
+  const before = known.get(exponent)
+  if (before !== undefined) return before
+  let result = 1
+  let square = base % prime
+  for (let left = remainder(exponent, prime - 1); left > 0; left = Math.floor(left / 2)) {
+    if (left % 2 === 1) result = (result * square) % prime
+    square = (square * square) % prime
+  }
+  known.set(exponent, result)
+  return result
+}
+
+const remainder = (value: number, by: number): number => ((value % by) + by) % by
+
+function mix(a: number, b: number): number {
+  let h = Math.imul(a ^ (b + 0x7f4a7c15), 0x2c1b3c6d)
+  h = Math.imul(h ^ (h >>> 13), 0x297a2d39)
+  return (h ^ (h >>> 16)) | 0
+}

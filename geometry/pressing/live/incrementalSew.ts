@@ -1,0 +1,542 @@
+/**
+ * Sew the plans of a block again after an edit: a piece that is as it was keeps its seam, its meetings and what is asked of it.
+ *
+ * In      a laid block and its plane, after each edit anew; the plane changes with its patches and keeps the numbers of its dots (see `Subdivision`).
+ * Out     what `sew`, `meet` and `wishesOf` say of the block, as if sewn from nothing.
+ * How     a piece is a patch, or two pieces joined, and there is one for every two that are joined. All cloth round an inner point of a seam lies in
+ *         the two pieces it joins, so where it runs and what meets across it follows from them alone; the numbers of pieces are given anew each time.
+ *         A seam left open lies otherwise until it is finished: so meetings also hang on the piece in which all that was left open is finished.
+ */
+import type { Laid, SewnPatches } from '../../block/lay.ts'
+import type { Unit } from '../../values/block.ts'
+import type { Prints } from '../../piecing/matchingPieces.ts'
+import { contactOf } from '../../piecing/contact.ts'
+import type { EdgesOf, Helps } from '../../piecing/straightCuts.ts'
+import { Memory } from '../../piecing/divisionCache.ts'
+import { carriedOn, inSewingOrder, lineOf, postOrder } from '../../piecing/sew.ts'
+import type { Seam, Stage, Tree } from '../../piecing/values.ts'
+import { OUTSIDE, type PlaneEdge, type Subdivision } from '../../plane/subdivide.ts'
+import { clockwiseSide, crossedAt, endsOf, type SideOf } from '../meet.ts'
+import type { SewnPlan, Workroom } from '../plan.ts'
+import { sidesIn } from '../sidesOf.ts'
+import { isNumberedAlike, isSame, type PlainlySewn, type Shift, shiftOf, Steady } from './patchPlan.ts'
+import type { Crossing, SeamEnd, Wish } from '../values.ts'
+import { wisher, withWords } from '../pressRules.ts'
+
+/** So many plans join one piece to others; older ones are forgotten. */
+const MOST_JOINTS = 12
+
+/** So many edits later a plan is sewn from nothing as soon. */
+const MOST_LATE = 50
+
+/** A piece and the number it has in the plan that is being sewn. */
+abstract class Piece {
+  number = 0
+  /** The pieces in which it is the first of the two. */
+  private readonly joints: Joint[] = []
+  abstract readonly size: number
+
+  with(far: Piece, stage: Stage): Joint {
+    const known = this.joints.find((joint) => joint.far === far && joint.stage === stage)
+    if (known !== undefined) return known
+    const made = new Joint(this, far, stage)
+    if (this.joints.push(made) > MOST_JOINTS) this.joints.shift()
+    return made
+  }
+}
+
+class Patch extends Piece {
+  readonly size = 1
+}
+
+/** Where a seam runs as it is first sewn, and the seams left open before that it finishes, each with its whole path. */
+interface Line extends Pick<Seam, 'kind' | 'path' | 'bends'> {
+  readonly finishes: readonly { readonly joint: Joint; readonly path: readonly number[] }[]
+}
+
+/** A meeting by its pieces, and as it was numbered last. */
+interface Met {
+  readonly seams: readonly Joint[]
+  crossing: Crossing
+}
+
+class Joint extends Piece {
+  readonly near: Piece
+  readonly far: Piece
+  readonly stage: Stage
+  readonly size: number
+  line: Line | null = null
+  clockwise: 0 | 1 = 0
+  /** Found in the piece `scope`: null where nothing round it was left open. */
+  met: { readonly scope: Joint | null; readonly ends: readonly [number, number]; readonly crossings: readonly Met[] } | null = null
+  wish: Wish | null = null
+  seam: Seam | null = null
+  /** In the plan that is being sewn: its place, its unit, the seam that finishes it, its whole path, and the scope of its meetings. */
+  index = 0
+  unit = -1
+  finishedBy: Joint | null = null
+  path: readonly number[] = []
+  scope: Joint | null = null
+
+  constructor(near: Piece, far: Piece, stage: Stage) {
+    super()
+    this.near = near
+    this.far = far
+    this.stage = stage
+    this.size = near.size + far.size
+  }
+}
+
+interface Part {
+  /** In the block's list, when it was last there. */
+  place: number
+  readonly patches: readonly Patch[]
+  readonly joints: readonly Joint[]
+  readonly whole: Piece
+}
+
+export class Resewing implements Workroom {
+  readonly prints: Prints = { fabrics: new WeakMap(), shapes: new WeakMap() }
+  private readonly known = new Map<string, Tree>()
+  private readonly memories = new Map<string, Memory>()
+  private readonly units = new WeakMap<Unit, Part>()
+  private readonly strips: Part[] = []
+  private parts: Part[] = []
+  private bench: Bench | null = null
+  private room: Room | null = null
+  private readonly steady = new Map<string, { readonly plan: Steady; late: Shift[] }>()
+
+  /** Whether units that were there before come one after the other as they did: else what is kept would be told in another order. */
+  inOrder(units: readonly Unit[]): boolean {
+    let last = -1
+    for (const unit of units) {
+      const known = this.units.get(unit)
+      if (known === undefined) continue
+      if (known.place <= last) return false
+      last = known.place
+    }
+    return true
+  }
+
+  /** The block after an edit. `changed`: the parts that are not what they were; null where parts are numbered anew. */
+  next(laid: Laid, plane: Subdivision, changed: readonly number[] | null): void {
+    const before = this.bench?.laid ?? null
+    const edit =
+      before === null || changed === null ? null : { parts: changed, outlines: changed.filter((part) => liesOtherwise(before, laid, part)) }
+    for (const memory of this.memories.values()) memory.next(edit, laid.parts.length)
+    if (this.known.size > MOST_KNOWN) this.known.clear()
+    const numbered = before !== null && edit !== null && isNumberedAlike(before, laid, edit.parts)
+    if (numbered) for (const part of edit.parts) this.parts[part] = this.placed(laid, part)
+    else this.parts = laid.parts.map((_, part) => this.placed(laid, part))
+    if (numbered && edit.outlines.length === 0) this.shift(shiftOf(before, plane, edit.parts))
+    else this.steady.clear()
+    this.bench = { laid, plane, edgesOf: outlines(laid, plane) }
+    this.room = null
+  }
+
+  /** What goes on steadily is told of the edit; a plan that is not asked for any more is forgotten. */
+  private shift(shift: Shift): void {
+    for (const [sort, { late }] of this.steady) if (late.push(shift) > MOST_LATE) this.steady.delete(sort)
+  }
+
+  /** A part with the numbers that it has now. */
+  private placed(laid: Laid, index: number): Part {
+    const own = this.part(laid, index)
+    const first = laid.parts[index]?.patches[0] as number
+    if (own.place === index && own.patches[0]?.number === first) return own
+    own.place = index
+    for (let place = 0; place < own.patches.length; place++) (own.patches[place] as Patch).number = first + place
+    for (const joint of own.joints) joint.unit = index
+    return own
+  }
+
+  private part(laid: Laid, index: number): Part {
+    const unit = laid.block.units[index]
+    const known = unit === undefined ? this.strips[index - laid.block.units.length] : this.units.get(unit)
+    if (known !== undefined) return known
+    const made = partOf(laid, index)
+    if (unit === undefined) this.strips[index - laid.block.units.length] = made
+    else this.units.set(unit, made)
+    return made
+  }
+
+  helps(sort: string): Helps {
+    let memory = this.memories.get(sort)
+    if (memory === undefined) {
+      memory = new Memory()
+      this.memories.set(sort, memory)
+    }
+    return { known: this.known, memory, edgesOf: (this.bench as Bench).edgesOf }
+  }
+
+  sew(tree: Tree, sort: string): SewnPlan {
+    const { laid, plane } = this.bench as Bench
+    const last = this.steady.get(sort)
+    if (last !== undefined && isSame(last.plan.tree, tree)) {
+      const late = last.late
+      last.late = []
+      const sewn = last.plan.after(laid, plane, late)
+      if (sewn !== null) return sewn
+    }
+    this.room ??= new Room(laid, plane, this.parts)
+    const sewn = this.room.sew(tree)
+    const plan = Steady.from(laid, tree, sewn)
+    if (plan === null) this.steady.delete(sort)
+    else this.steady.set(sort, { plan, late: [] })
+    return sewn
+  }
+}
+
+/** A block as it is laid out to be sewn. */
+interface Bench {
+  readonly laid: Laid
+  readonly plane: Subdivision
+  readonly edgesOf: EdgesOf
+}
+
+/** Whether the cloth of a part lies otherwise: all kinds of unit but free patches fill the box they lie in. */
+function liesOtherwise(before: Laid, now: Laid, part: number): boolean {
+  const [was, is] = [before.parts[part], now.parts[part]]
+  if (was === undefined || is === undefined || isFree(before, part) || isFree(now, part)) return true
+  return ([0, 1] as const).some((axis) => was.low[axis] !== is.low[axis] || was.high[axis] !== is.high[axis])
+}
+
+const isFree = ({ block }: Laid, part: number): boolean => block.units[part]?.kind === 'polygon'
+
+/** Crooked pieces that are remembered by their shape. */
+const MOST_KNOWN = 2_000
+
+function partOf(laid: Laid, index: number): Part {
+  const { patches, sewn } = laid.parts[index] as Laid['parts'][number]
+  const first = patches[0] as number
+  const own = patches.map(() => new Patch())
+  const joints: Joint[] = []
+  const inside = (node: SewnPatches): Piece => {
+    if (typeof node === 'number') return own[node - first] as Patch
+    const joint = inside(node[0]).with(inside(node[1]), 'unit')
+    joints.push(joint)
+    return joint
+  }
+  return { place: -1, patches: own, joints, whole: inside(sewn) }
+}
+
+/** One block between two edits. */
+class Room {
+  private readonly laid: Laid
+  private readonly plane: Subdivision
+  private readonly parts: readonly Part[]
+  private readonly inUnits: Joint[] = []
+  private readonly wish: ReturnType<typeof wisher>
+
+  constructor(laid: Laid, plane: Subdivision, parts: readonly Part[]) {
+    this.laid = laid
+    this.plane = plane
+    this.parts = parts
+    for (const { joints } of parts) for (const joint of joints) this.inUnits.push(joint)
+    this.wish = wisher(laid, plane)
+  }
+
+  sew(tree: Tree): PlainlySewn {
+    const joints = this.jointsOf(tree)
+    const sideOf = this.numbered(joints)
+    this.lay(joints, sideOf)
+    const seams: Seam[] = []
+    const clockwise: (0 | 1)[] = []
+    for (const joint of joints) {
+      seams.push(this.seamOf(joint))
+      clockwise.push(joint.clockwise)
+    }
+    const crossings = this.meet(joints, new Ends(this.plane, seams, clockwise), sideOf)
+    const ends: (readonly [number, number])[] = []
+    const plain: Wish[] = []
+    for (const joint of joints) {
+      const { ends: own } = joint.met as NonNullable<Joint['met']>
+      joint.wish ??= this.wish(joint.seam as Seam, own, joint.clockwise)
+      ends.push(own)
+      plain.push(joint.wish)
+    }
+    const met = { crossings, ends, clockwise, loose: looseOf(this.laid, this.plane, seams, clockwise) }
+    return { seams, sideOf, met, plain, ...withWords(this.laid, this.plane, seams, sideOf, plain) }
+  }
+
+  /** In sewing order: the units' own, then those of the tree. */
+  private jointsOf(tree: Tree): Joint[] {
+    const made: Joint[] = []
+    const waiting: Piece[] = []
+    const piece = (node: Tree): Piece => (typeof node === 'number' ? (this.parts[node] as Part).whole : (waiting.pop() as Piece))
+    for (const { sides, stage } of postOrder(tree)) {
+      const far = piece(sides[1])
+      const joint = piece(sides[0]).with(far, stage)
+      waiting.push(joint)
+      made.push(joint)
+    }
+    return [...this.inUnits, ...inSewingOrder(made)]
+  }
+
+  private numbered(joints: readonly Joint[]): SideOf {
+    const patches = this.laid.patches.length
+    const near = new Int32Array(joints.length)
+    const far = new Int32Array(joints.length)
+    joints.forEach((joint, index) => {
+      joint.index = index
+      joint.number = patches + index
+      joint.finishedBy = null
+      joint.scope = null
+      near[index] = joint.near.number
+      far[index] = joint.far.number
+    })
+    return sidesIn(patches, near, far)
+  }
+
+  /** Where each seam runs, once all that is left open is finished. */
+  private lay(joints: readonly Joint[], sideOf: SideOf): void {
+    let finishes = false
+    for (const joint of joints) {
+      joint.line ??= this.lineOf(joint, sideOf)
+      joint.path = joint.line.path
+      for (const { joint: open, path } of joint.line.finishes) {
+        open.finishedBy = joint
+        open.path = path
+        finishes = true
+      }
+    }
+    if (finishes) scope(joints)
+  }
+
+  private lineOf(joint: Joint, sideOf: SideOf): Line {
+    const side = (patch: number): -1 | 0 | 1 => sideOf(joint.index, patch)
+    const contact = contactOf(this.plane, this.between(joint, side), side)
+    const { finishes, ...line } = lineOf(this.plane, contact, side, (dot) => endingAt(joint, dot))
+    joint.clockwise = clockwiseSide(this.plane, line, joint.index, sideOf)
+    return { ...line, finishes: finishes.map(({ seam, run }) => ({ joint: seam.joint, path: carriedOn(seam.path, run) })) }
+  }
+
+  /** The stretches where two pieces touch. */
+  private between({ near, far }: Joint, side: (patch: number) => -1 | 0 | 1): number[] {
+    const [small, beyond] = near.size <= far.size ? [near, 1] : [far, 0]
+    const found: number[] = []
+    for (const { number } of patchesIn(small))
+      for (const edge of this.plane.beside[number] as readonly number[]) {
+        const { plus, minus } = this.plane.edges[edge] as PlaneEdge
+        if (side(plus === number ? minus : plus) === beyond) found.push(edge)
+      }
+    return found
+  }
+
+  private seamOf(joint: Joint): Seam {
+    const { near, far, stage, unit, finishedBy, path, seam: last } = joint
+    const { kind, bends } = joint.line as Line
+    const finishedAfter = finishedBy?.index ?? null
+    const kept =
+      last !== null &&
+      last.sides[0] === near.number &&
+      last.sides[1] === far.number &&
+      last.unit === unit &&
+      last.path === path &&
+      last.finishedAfter === finishedAfter
+    if (kept) return last
+    joint.seam = { sides: [near.number, far.number], stage, unit, finishedAfter, kind: finishedBy === null ? kind : 'partial', path, bends }
+    return joint.seam
+  }
+
+  private meet(joints: readonly Joint[], ends: Ends, sideOf: SideOf): Crossing[] {
+    const crossings: Crossing[] = []
+    const finishing = finishedBy(joints)
+    const cross = (joint: Joint): void => {
+      if (joint.met === null || joint.met.scope !== joint.scope) {
+        joint.met = this.metBy(joint, ends, joints, sideOf)
+        joint.wish = null
+      }
+      for (const met of joint.met.crossings) crossings.push(renumbered(met, joint.index))
+    }
+    for (const joint of joints) {
+      if (joint.finishedBy === null) cross(joint)
+      if (finishing.size > 0) for (const open of finishing.get(joint) ?? []) cross(open)
+    }
+    return crossings
+  }
+
+  private metBy(joint: Joint, ends: Ends, joints: readonly Joint[], sideOf: SideOf): NonNullable<Joint['met']> {
+    const { path, index, clockwise, scope } = joint
+    const line = { path, bends: (joint.line as Line).bends }
+    const counts: [number, number] = [0, 0]
+    const crossings: Met[] = []
+    for (let place = 1; place + 1 < path.length; place++) {
+      const there = ends.at(path[place] as number, index)
+      if (there.length === 0) continue
+      for (const crossing of crossedAt(this.plane, line, index, place, there, clockwise, sideOf, counts))
+        crossings.push({ seams: crossing.seams.map((seam) => joints[seam] as Joint), crossing })
+    }
+    return { scope, ends: counts, crossings }
+  }
+}
+
+/** The seams that each finishes, in sewing order. */
+function finishedBy(joints: readonly Joint[]): Map<Joint, Joint[]> {
+  const finishing = new Map<Joint, Joint[]>()
+  for (const joint of joints) if (joint.finishedBy !== null) finishing.set(joint.finishedBy, [...(finishing.get(joint.finishedBy) ?? []), joint])
+  return finishing
+}
+
+function outlines(laid: Laid, plane: Subdivision): EdgesOf {
+  const partOf = new Int32Array(laid.patches.length)
+  laid.parts.forEach(({ patches }, part) => {
+    for (const patch of patches) partOf[patch] = part
+  })
+  const known: (readonly number[] | undefined)[] = new Array(laid.parts.length)
+  const found = (part: number): number[] => {
+    const edges: number[] = []
+    for (const patch of laid.parts[part]?.patches ?? [])
+      for (const edge of plane.beside[patch] as readonly number[]) {
+        const { plus, minus } = plane.edges[edge] as PlaneEdge
+        const beyond = plus === patch ? minus : plus
+        if (beyond === OUTSIDE || partOf[beyond] !== part) edges.push(edge)
+      }
+    known[part] = edges
+    return edges
+  }
+  return (part) => known[part] ?? found(part)
+}
+
+function renumbered(met: Met, join: number): Crossing {
+  const { crossing, seams } = met
+  let same = crossing.join === join
+  for (let place = 0; same && place < seams.length; place++) same = (seams[place] as Joint).index === crossing.seams[place]
+  if (!same) met.crossing = { ...crossing, join, seams: seams.map(({ index }) => index) }
+  return met.crossing
+}
+
+/** The outermost piece round each seam in which one that was left open is finished. None is ever left open inside a unit. */
+function scope(joints: readonly Joint[]): void {
+  for (let index = joints.length - 1; index >= 0; index--) {
+    const joint = joints[index] as Joint
+    if (joint.scope === null && joint.line?.finishes.length !== 0) joint.scope = joint
+    if (joint.scope === null) continue
+    for (const piece of [joint.near, joint.far]) if (piece instanceof Joint && piece.stage !== 'unit') piece.scope = joint.scope
+  }
+}
+
+function patchesIn(piece: Piece): Patch[] {
+  const found: Patch[] = []
+  const waiting = [piece]
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop())
+    if (next instanceof Joint) waiting.push(next.near, next.far)
+    else found.push(next as Patch)
+  return found
+}
+
+/** The seams of the plan in a piece that end at a dot, in sewing order, as they lie when the piece is joined. */
+function endingAt(whole: Joint, dot: number): { kind: Seam['kind']; path: readonly number[]; joint: Joint }[] {
+  const found: Joint[] = []
+  const waiting: Piece[] = [whole.near, whole.far]
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    if (!(next instanceof Joint) || next.stage === 'unit') continue
+    const { path } = next.line as Line
+    if (path[0] === dot || path.at(-1) === dot) found.push(next)
+    waiting.push(next.near, next.far)
+  }
+  return found
+    .sort((a, b) => a.index - b.index)
+    .map((joint) => ({ kind: joint.finishedBy === null ? (joint.line as Line).kind : 'partial', path: joint.path, joint }))
+}
+
+const NONE = -1
+
+/** Which seams of a plan end at a dot, and which pass it. */
+class Ends {
+  private readonly plane: Subdivision
+  private readonly seams: readonly Seam[]
+  private readonly clockwise: readonly (0 | 1)[]
+  /** Chains by dot, with two places for each seam: its first end and its last. */
+  private heads: Int32Array | null = null
+  private nexts = new Int32Array(0)
+  private passing: Map<number, number[]> | null = null
+
+  constructor(plane: Subdivision, seams: readonly Seam[], clockwise: readonly (0 | 1)[]) {
+    this.plane = plane
+    this.seams = seams
+    this.clockwise = clockwise
+  }
+
+  private chain(): Int32Array {
+    const heads = new Int32Array(this.plane.dots.length).fill(NONE)
+    this.nexts = new Int32Array(this.seams.length * 2)
+    for (let index = this.seams.length - 1; index >= 0; index--) {
+      const { path } = this.seams[index] as Seam
+      const [first, last] = [path[0] as number, path.at(-1) as number]
+      // A seam that goes all the way round has no ends.
+      if (first === last) continue
+      this.nexts[2 * index + 1] = heads[last] as number
+      heads[last] = 2 * index + 1
+      this.nexts[2 * index] = heads[first] as number
+      heads[first] = 2 * index
+    }
+    this.heads = heads
+    return heads
+  }
+
+  private endsAt(dot: number): SeamEnd[] {
+    const heads = this.heads ?? this.chain()
+    const found: SeamEnd[] = []
+    for (let end = heads[dot] as number; end !== NONE; end = this.nexts[end] as number) {
+      const index = end >> 1
+      found.push(endsOf(this.plane, this.seams[index] as Seam, index, this.clockwise[index] as 0 | 1)[end & 1] as SeamEnd)
+    }
+    return found
+  }
+
+  /** The seam ends that are loose at a dot when a seam passes it; once all is sewn where none is named. */
+  at(dot: number, seam: number | null): readonly SeamEnd[] {
+    const ends = this.endsAt(dot)
+    if (ends.length === 0) return ends
+    const until = seam === null ? Number.POSITIVE_INFINITY : this.timeOf(seam)
+    const earlier = ends.filter((end) => end.seam < until)
+    return seam !== null && this.seams[seam]?.kind === 'straight' ? earlier : this.left(dot, earlier, until)
+  }
+
+  /** Ends that an earlier seam passed are no longer loose. */
+  private left(dot: number, ends: readonly SeamEnd[], until: number): readonly SeamEnd[] {
+    this.passing ??= passingOf(this.seams)
+    const times = (this.passing.get(dot) ?? []).map((seam) => this.timeOf(seam)).filter((time) => time < until)
+    return ends.filter((end) => times.every((time) => end.seam >= time))
+  }
+
+  /** A seam meets others when it is sewn, one that is left open just after it is finished; of two that are finished at once the first comes first. */
+  private timeOf(seam: number): number {
+    const after = this.seams[seam]?.finishedAfter ?? null
+    return after === null ? seam : after + 0.5 + seam * 2 ** -24
+  }
+}
+
+function passingOf(seams: readonly Seam[]): Map<number, number[]> {
+  const passing = new Map<number, number[]>()
+  seams.forEach(({ path }, seam) => {
+    for (const dot of path.slice(1, -1)) {
+      const there = passing.get(dot)
+      if (there === undefined) passing.set(dot, [seam])
+      else there.push(seam)
+    }
+  })
+  return passing
+}
+
+/** The ends on the outline of the block: elsewhere none is asked for. Found when they are asked for. */
+function looseOf(
+  { borders, den, width, height }: Laid,
+  plane: Subdivision,
+  seams: readonly Seam[],
+  clockwise: readonly (0 | 1)[],
+): Iterable<readonly [number, readonly SeamEnd[]]> {
+  const out = borders * den
+  const [left, top, right, bottom] = [-out, -out, width + out, height + out]
+  return {
+    *[Symbol.iterator]() {
+      const ends = new Ends(plane, seams, clockwise)
+      for (const [dot, [x, y]] of plane.dots.entries()) {
+        if (x !== left && x !== right && y !== top && y !== bottom) continue
+        const there = ends.at(dot, null)
+        if (there.length > 0) yield [dot, there] as const
+      }
+    },
+  }
+}

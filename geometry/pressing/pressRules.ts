@@ -1,0 +1,183 @@
+/**
+ * What is asked of each seam before anything is chosen: the maker's own word, a method's rule, a preference.
+ *
+ * In      the laid block, its seams, and the seam ends inside each join.
+ * Out     one wish for each seam, and an information for each press entry of the block that found no seam.
+ * Source  geese toward their wings, flipped corners toward the corner: handbook section 5; away from bulk, else toward the darker fabric:
+ *         handbook section 5 (to the darker fabric unless bulk matters more). Lightness is CIE L*, sRGB under D65.
+ */
+import { type Laid, realDot, stepsOf } from '../block/lay.ts'
+import type { PressAsked, Unit } from '../values/block.ts'
+import { lightnessOf } from '../colour/lightness.ts'
+import { compare, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
+import type { Seam } from '../piecing/values.ts'
+import { type Dot, insidePolygon } from '../plane/points.ts'
+import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
+import { type ExactPoint, exactPoint, methodOf } from '../units/kinds.ts'
+import { edgeBetween, type Met, type SideOf } from './meet.ts'
+import type { Toward, Wish } from './values.ts'
+
+export interface Wishes {
+  readonly wishes: readonly Wish[]
+  /** Places in the block's `press` list that are passed over, each with the reason. */
+  readonly passedOver: readonly { readonly entry: number; readonly reason: string }[]
+}
+
+/** `units`: what is asked of the first seams, but for the maker's own word; all plans of a block begin with the same ones. */
+export function wishesOf(
+  laid: Laid,
+  plane: Plane,
+  seams: readonly Seam[],
+  { ends, clockwise }: Pick<Met, 'ends' | 'clockwise'>,
+  sideOf: SideOf,
+  units: readonly Wish[] = [],
+): Wishes {
+  const wish = wisher(laid, plane)
+  const plain = seams.map((seam, index) => units[index] ?? wish(seam, ends[index] as readonly [number, number], clockwise[index] as 0 | 1))
+  return withWords(laid, plane, seams, sideOf, plain)
+}
+
+/** What is asked of a seam, but for the maker's own word on a place. */
+export function wisher(laid: Laid, plane: Plane): (seam: Seam, ends: readonly [number, number], clockwise: 0 | 1) => Wish {
+  const lightness = new Map(laid.block.fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]))
+  return (seam, ends, clockwise) => {
+    const unit = laid.block.units[seam.unit]
+    if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: 'You asked for this unit’s seams to be pressed open.' }
+    const ruled = unit === undefined || unit.pressFree === true ? null : methodRule(laid, unit, seam)
+    if (ruled !== null) return { fixed: ruled, rule: 'method', preference: null, why: ruleWords(unit as Unit) }
+    return preferenceOf(laid, plane, seam, ends, clockwise, lightness)
+  }
+}
+
+/** The maker's own word on a place goes before all else. */
+export function withWords(laid: Laid, plane: Plane, seams: readonly Seam[], sideOf: SideOf, plain: readonly Wish[]): Wishes {
+  const words = laid.block.press ?? []
+  if (words.length === 0) return { wishes: plain, passedOver: [] }
+  const asked = new Map<number, { toward: Toward; entry: number }>()
+  const passedOver: { entry: number; reason: string }[] = []
+  words.forEach((word, entry) => {
+    const found = seamAsked(laid, plane, seams, sideOf, word)
+    if (typeof found === 'string') passedOver.push({ entry, reason: found })
+    else {
+      const earlier = asked.get(found.seam)
+      if (earlier !== undefined && earlier.toward !== found.toward)
+        passedOver.push({ entry: earlier.entry, reason: 'a later word of yours presses the same seam otherwise' })
+      asked.set(found.seam, { toward: found.toward, entry })
+    }
+  })
+  const wishes = [...plain]
+  for (const [seam, { toward }] of asked) wishes[seam] = { fixed: toward, rule: 'asked', preference: null, why: 'You asked for this.' }
+  return { wishes, passedOver }
+}
+
+function ruleWords(unit: Unit): string {
+  return methodOf(unit) === 'geese-4' ? 'Geese made four at a time are pressed toward their wings.' : 'A flipped corner is pressed toward the corner.'
+}
+
+/** The side that a method's rule presses to: wings, or flipped corners, are always a patch by themselves. */
+function methodRule(laid: Laid, unit: Unit, { sides }: Seam): 0 | 1 | null {
+  const method = methodOf(unit)
+  if (method !== 'geese-4' && method !== 'corner-flip') return null
+  const corner = sides.findIndex((piece) => {
+    const name = laid.patches[piece]?.name
+    return name !== undefined && name !== 'goose' && name !== 'centre'
+  })
+  return corner === 0 || corner === 1 ? corner : null
+}
+
+function seamAsked(laid: Laid, plane: Plane, seams: readonly Seam[], sideOf: SideOf, word: PressAsked): { seam: number; toward: Toward } | string {
+  const at = stepsOf(laid, exactPoint(word.at))
+  const on = at === null ? [] : seams.flatMap((seam, index) => (passes(plane, seam, at) ? [index] : []))
+  if (on.length !== 1) return on.length === 0 ? 'no seam of this plan runs there' : 'several seams meet there; give a point on one of them'
+  const seam = on[0] as number
+  if (!within(plane, seams[seam] as Seam, at as ExactPoint)) return 'that is the end of a seam; give a point between its ends'
+  if (word.toward === 'open') return { seam, toward: 'open' }
+  const toward = stepsOf(laid, exactPoint(word.toward))
+  const held = new Set(toward === null ? [] : laid.patches.flatMap((patch, index) => (holds(patch.corners, toward) ? [sideOf(seam, index)] : [])))
+  held.delete(-1)
+  return held.size === 1 ? { seam, toward: [...held][0] as 0 | 1 } : 'the point to press toward lies on neither side of the seam'
+}
+
+function passes(plane: Plane, seam: Seam, at: ExactPoint): boolean {
+  if (!near(plane, seam, [toNumber(at[0]), toNumber(at[1])])) return false
+  return seam.path.slice(1).some((dot, place) => onStretch(plane.dots[seam.path[place] as number] as Dot, plane.dots[dot] as Dot, at))
+}
+
+/** Spares most seams the exact question: a place a whole step outside the box of a seam does not lie on it. */
+function near({ dots }: Plane, { path }: Seam, at: Dot): boolean {
+  return ([0, 1] as const).every((axis) => {
+    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+    for (const dot of path) {
+      const place = dots[dot]?.[axis] as number
+      if (place < low) low = place
+      if (place > high) high = place
+    }
+    return at[axis] > low - 1 && at[axis] < high + 1
+  })
+}
+
+function within(plane: Plane, { path }: Seam, at: ExactPoint): boolean {
+  return ![path[0] as number, path.at(-1) as number].some((dot) => {
+    const [x, y] = plane.dots[dot] as Dot
+    return compare(rational(x), at[0]) === 0 && compare(rational(y), at[1]) === 0
+  })
+}
+
+function onStretch(a: Dot, b: Dot, [x, y]: ExactPoint): boolean {
+  const between = (p: number, q: number, v: Rational): boolean =>
+    compare(v, rational(Math.min(p, q))) >= 0 && compare(v, rational(Math.max(p, q))) <= 0
+  if (!between(a[0], b[0], x) || !between(a[1], b[1], y)) return false
+  const area = subtract(multiply(rational(b[0] - a[0]), subtract(y, rational(a[1]))), multiply(rational(b[1] - a[1]), subtract(x, rational(a[0]))))
+  return area.n === 0n
+}
+
+function holds(corners: readonly Dot[], [x, y]: ExactPoint): boolean {
+  const scale = Number(x.d * y.d)
+  const point: Dot = [Number(x.n * y.d), Number(y.n * x.d)]
+  return (
+    insidePolygon(
+      corners.map(([px, py]): Dot => [px * scale, py * scale]),
+      point,
+    ) >= 0
+  )
+}
+
+/** Wishes of free seams, one value for all that wish the same. */
+const free = (preference: 0 | 1 | null, why: string): Wish => ({ fixed: null, rule: null, preference, why })
+const both = (why: string): readonly [Wish, Wish] => [free(0, why), free(1, why)]
+const AWAY = both('Away from the side with more seams, so that less cloth piles up.')
+const DARKER = both('Toward the darker fabric.')
+const EITHER = free(null, 'Either way: both sides are alike.')
+
+function preferenceOf(
+  laid: Laid,
+  plane: Plane,
+  seam: Seam,
+  ends: readonly [number, number],
+  clockwise: 0 | 1,
+  lightness: ReadonlyMap<string, number>,
+): Wish {
+  if (ends[0] !== ends[1]) return AWAY[ends[0] < ends[1] ? 0 : 1]
+  const total = [0, 0]
+  const weight = [0, 0]
+  const flip = clockwise === 1
+  for (let place = 0; place + 1 < seam.path.length; place++) {
+    const from = seam.path[place] as number
+    const to = seam.path[place + 1] as number
+    const { a, plus, minus } = plane.edges[edgeBetween(plane, from, to)] as PlaneEdge
+    const [x0, y0] = realDot(laid, plane.dots[from] as Dot)
+    const [x1, y1] = realDot(laid, plane.dots[to] as Dot)
+    const length = Math.hypot(x1 - x0, y1 - y0)
+    const [clockwise, other] = a === from ? [plus, minus] : [minus, plus]
+    for (const [patch, side] of [
+      [clockwise, flip ? 1 : 0],
+      [other, flip ? 0 : 1],
+    ] as const) {
+      total[side] = (total[side] as number) + length * (lightness.get(laid.patches[patch]?.fabric ?? '') ?? 0)
+      weight[side] = (weight[side] as number) + length
+    }
+  }
+  const [near, far] = [(total[0] as number) / (weight[0] as number), (total[1] as number) / (weight[1] as number)]
+  if (Math.abs(near - far) < 1e-9) return EITHER
+  return DARKER[near < far ? 0 : 1]
+}

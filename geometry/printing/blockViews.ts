@@ -1,0 +1,192 @@
+/**
+ * The block as a picture in each way that it is looked at, to scale.
+ *
+ * In      a view, a report and its block.
+ * Out     a drawing, finished sizes, borders on; or SVG text that prints at the block's own size.
+ */
+import { cellOf } from '../block/lengthsOf.ts'
+import type { Block } from '../values/block.ts'
+import { toNumber } from '../exact/rational.ts'
+import { areaOf } from '../plane/convex.ts'
+import { routeLines, stitchedPoints } from '../quilting/stitchedLines.ts'
+import type { Ditch, Findings, Join } from '../values/report.ts'
+import type { Drawing, Mark, Spot } from '../writing/booklet/values.ts'
+import { point } from '../writing/pieceNames.ts'
+import { count } from '../writing/phrases.ts'
+import type { Look } from './fabricFill.ts'
+import { drawingSvg } from './drawingSvg.ts'
+
+/** `wrong`: mirrored, as it lies on the ironing board. `seams`: numbered in sewing order. */
+export const VIEWS = ['cloth', 'value', 'outline', 'wrong', 'seams', 'quilting'] as const
+export type View = (typeof VIEWS)[number]
+
+/** A report; its quilting line is needed by its own view alone. */
+export type ViewedReport = Findings & { readonly ditch?: Ditch }
+
+const LOOKS: Readonly<Record<View, Look>> = {
+  cloth: 'cloth',
+  value: 'value',
+  outline: 'outline',
+  wrong: 'cloth',
+  seams: 'cloth',
+  quilting: 'outline',
+}
+/** Lines and letters of a picture at its own size are heavier than those of one on a page. */
+const WEIGHT = 1.8
+
+export function viewSvg(view: View, report: ViewedReport, block: Block): string {
+  return drawingSvg(viewDrawing(view, report, block), { unit: report.measure.unit, fabrics: block.fabrics, look: LOOKS[view], weight: WEIGHT })
+}
+
+/** A convex piece of the block with the layers of cloth on it: x, y, x, y … in cells. */
+export interface LayeredCell {
+  readonly poly: readonly number[]
+  readonly layers: number
+}
+
+/** Layers of cloth, the thickest darkest as `colourOf` has it; each number stands once, where it fills most. */
+export function layersSvg(cells: readonly LayeredCell[], report: ViewedReport, block: Block, colourOf: (layers: number) => string): string {
+  const { width, height, put } = placedOn(report, block)
+  const largest = new Map<number, LayeredCell>()
+  for (const cell of cells) if (sizeOf(cell) > sizeOf(largest.get(cell.layers))) largest.set(cell.layers, cell)
+  const areas = cells.map(
+    ({ poly, layers }): Mark => ({ sort: 'area', outline: spotsOf(poly).map(put), fabric: String(layers), side: 'right', line: 'none' }),
+  )
+  const numbers = [...largest.values()].map(
+    ({ poly, layers }): Mark => ({ sort: 'text', at: middle(spotsOf(poly).map(put)), text: String(layers), size: 'normal', align: 'middle' }),
+  )
+  const drawing = { width, height, marks: [...areas, ...numbers], title: `${block.name}, layers of cloth` }
+  const fabrics = [...largest.keys()].map((layers) => ({ id: String(layers), name: String(layers), colour: colourOf(layers) }))
+  return drawingSvg(drawing, { unit: report.measure.unit, fabrics, weight: WEIGHT })
+}
+
+const sizeOf = (cell: LayeredCell | undefined): number => (cell === undefined ? 0 : Math.abs(areaOf(cell.poly)))
+
+const spotsOf = (poly: readonly number[]): Spot[] => poly.flatMap((x, at): Spot[] => (at % 2 === 0 ? [[x, poly[at + 1] as number]] : []))
+
+const middle = (spots: readonly Spot[]): Spot =>
+  [0, 1].map((axis) => spots.reduce((sum, spot) => sum + (spot[axis] as number), 0) / spots.length) as unknown as Spot
+
+export function viewDrawing(view: View, report: ViewedReport, block: Block): Drawing {
+  const placed = placedOn(report, block)
+  const { width, height } = placed
+  const areas = report.patches.map(
+    ({ corners, fabric }): Mark => ({
+      sort: 'area',
+      outline: corners.map((corner) => placed.put(point(corner))),
+      fabric,
+      side: 'right',
+      line: 'seam',
+    }),
+  )
+  return { width, height, ...DRAWN[view]({ report, block, areas, ...placed }) }
+}
+
+interface Placed {
+  readonly width: number
+  readonly height: number
+  /** Cells to the measure's unit, from the block's top left with its borders on. */
+  readonly put: (spot: Spot) => Spot
+}
+
+function placedOn(report: ViewedReport, block: Block): Placed {
+  const cell = toNumber(cellOf(block))
+  const spots: Spot[] = [[0, 0], [block.grid.columns, block.grid.rows], ...report.patches.flatMap(({ corners }) => corners.map(point))]
+  const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)]
+  const [left, top] = [least(xs), least(ys)]
+  const tidy = (length: number): number => Math.round(length * 1e9) / 1e9 + 0
+  return {
+    width: tidy((most(xs) - left) * cell),
+    height: tidy((most(ys) - top) * cell),
+    put: ([x, y]) => [tidy((x - left) * cell), tidy((y - top) * cell)],
+  }
+}
+
+const least = (values: readonly number[]): number => values.reduce((low, value) => Math.min(low, value))
+const most = (values: readonly number[]): number => values.reduce((high, value) => Math.max(high, value))
+
+interface Seen extends Placed {
+  readonly report: ViewedReport
+  readonly block: Block
+  readonly areas: readonly Mark[]
+}
+
+type Shown = (seen: Seen) => Pick<Drawing, 'marks' | 'title'>
+
+const DRAWN: Readonly<Record<View, Shown>> = {
+  cloth: ({ block, areas }) => ({ marks: areas, title: `${block.name} from the right side` }),
+  value: ({ block, areas }) => ({ marks: areas, title: `${block.name} in greys` }),
+  outline: ({ block, areas }) => ({ marks: areas, title: `${block.name} in outlines` }),
+  wrong: wrongSide,
+  seams: ({ block, areas, report, put }) => ({
+    marks: [...areas, ...report.joins.map((join, at) => numbered(join, at + 1, put))],
+    title: `${block.name}, its seams numbered in sewing order`,
+  }),
+  quilting,
+}
+
+const numbered = (join: Join, number: number, put: Placed['put']): Mark => ({
+  sort: 'point',
+  at: put(middleOf(join)),
+  mark: 'number',
+  text: String(number),
+})
+
+/** Half way along the seam, bends and all. */
+function middleOf({ from, via, to }: Join): Spot {
+  const way = [from, ...via, to].map(point)
+  const lengths = way.slice(1).map(([x, y], at) => Math.hypot(x - (way[at] as Spot)[0], y - (way[at] as Spot)[1]))
+  let left = lengths.reduce((sum, length) => sum + length, 0) / 2
+  for (const [at, length] of lengths.entries()) {
+    const [[ax, ay], [bx, by]] = [way[at] as Spot, way[at + 1] as Spot]
+    if (left <= length || at === lengths.length - 1) return [ax + ((bx - ax) * left) / (length || 1), ay + ((by - ay) * left) / (length || 1)]
+    left -= length
+  }
+  return way[0] as Spot
+}
+
+/** Mirrored, with an arrow for the way each seam is pressed. */
+function wrongSide({ report, block, areas, width, put }: Seen): ReturnType<Shown> {
+  const over = ([x, y]: Spot): Spot => [width - x, y]
+  const turned = areas.map((mark): Mark => (mark.sort === 'area' ? { ...mark, outline: mark.outline.map(over), side: 'wrong' } : mark))
+  const long = report.measure.seam * 1.6
+  const arrows = report.joins.flatMap((join): Mark[] => {
+    if (join.press.toward === 'open') return [{ sort: 'point', at: over(put(middleOf(join))), mark: 'open' }]
+    const [x, y] = put(middleOf(join))
+    const [ax, ay] = put(point(join.from))
+    const [bx, by] = put(point(join.to))
+    const length = Math.hypot(bx - ax, by - ay) || 1
+    // Clockwise of a seam that runs right lies what is below it.
+    const way = join.press.toward === join.clockwise ? 1 : -1
+    const [dx, dy] = [(-(by - ay) / length) * way * long, ((bx - ax) / length) * way * long]
+    return [{ sort: 'arrow', from: over([x - dx / 3, y - dy / 3]), to: over([x + dx, y + dy]), means: 'press' }]
+  })
+  return { marks: [...turned, ...arrows], title: `${block.name} from the wrong side, with the way each seam is pressed` }
+}
+
+/** Turning points above which only starts are numbered: more would hide the line. */
+const MOST_NUMBERED = 90
+
+function quilting({ report, areas, put }: Seen): ReturnType<Shown> {
+  const blank = areas.map((mark): Mark => (mark.sort === 'area' ? { ...mark, fabric: null } : mark))
+  const routes = (report.ditch === undefined ? [] : routeLines(report.ditch)).map((line) => ({ ...line, points: line.points.map(put) }))
+  const lines = routes.map(({ points, closed }): Mark => ({ sort: 'line', points, closed, style: 'stitch' }))
+  return {
+    marks: [...blank, ...lines, ...numbersOf(routes.map(stitchedPoints))],
+    title: `The quilting line: ${count(routes.length, 'line')} along the seams`,
+  }
+}
+
+/** A place that is passed more than once has all its numbers beside each other. */
+function numbersOf(routes: readonly (readonly Spot[])[]): Mark[] {
+  const points = routes.reduce((sum, route) => sum + route.length, 0)
+  const said = points <= MOST_NUMBERED ? routes : routes.map((route) => route.slice(0, 1))
+  const places = new Map<string, { readonly at: Spot; readonly numbers: number[] }>()
+  said.flat().forEach((at, place) => {
+    const key = at.map((value) => value.toFixed(4)).join(' ')
+    const known = places.get(key)
+    if (known === undefined) places.set(key, { at, numbers: [place + 1] })
+    else known.numbers.push(place + 1)
+  })
+  return [...places.values()].map(({ at, numbers }): Mark => ({ sort: 'point', at, mark: 'number', text: numbers.join(' · ') }))
+}

@@ -1,0 +1,171 @@
+/**
+ * A picture of the booklet drawn on a surface.
+ *
+ * In      a drawing in the measure's unit, where its top left lies, how many points one unit is, and how cloth is shown.
+ * Out     its marks in painting order. Lines keep their width whatever the scale; on dark cloth they lie on a pale ground.
+ */
+import type { Drawing, LineStyle, Mark, Spot } from '../writing/booklet/values.ts'
+import { type Cloth, lay } from './fabricFill.ts'
+import { INK } from './pageStyle.ts'
+import { SHAPES } from './meetingMarks.ts'
+import { polygon, round, type Surface } from './pen.ts'
+
+export interface Place {
+  readonly at: Spot
+  /** Points for one unit of measure. */
+  readonly scale: number
+  readonly cloth: (fabric: string | null) => Cloth
+  /** Times the usual weight of lines and letters. */
+  readonly weight?: number
+}
+
+export function draw(surface: Surface, drawing: Drawing, place: Place): void {
+  const put = ([x, y]: Spot): Spot => [place.at[0] + x * place.scale, place.at[1] + y * place.scale]
+  const taken: Box[] = []
+  for (const mark of drawing.marks) DRAW[mark.sort](surface, mark as never, { ...place, put, weight: place.weight ?? 1, taken })
+}
+
+interface Put extends Place {
+  readonly put: (spot: Spot) => Spot
+  readonly weight: number
+  /** Where words of this picture stand already. */
+  readonly taken: Box[]
+}
+
+/** Left, top, right, foot. */
+type Box = readonly [number, number, number, number]
+
+type Drawn<Sort extends Mark['sort']> = (surface: Surface, mark: Extract<Mark, { sort: Sort }>, put: Put) => void
+
+const DRAW: { readonly [Sort in Mark['sort']]: Drawn<Sort> } = { area, line, arrow, point, text }
+
+const EDGES = { cut: 0.75, seam: 0.55, none: 0 } as const
+
+function area(surface: Surface, mark: Extract<Mark, { sort: 'area' }>, { cloth, put, scale, weight }: Put): void {
+  const outline = mark.outline.map(put)
+  const laid = cloth(mark.fabric)
+  lay(surface, outline, laid, mark.side, scale, put([0, 0]))
+  const width = EDGES[mark.line] * weight
+  if (width > 0) surface.path(polygon(outline), { line: { colour: mark.side === 'wrong' ? '#3c312b' : laid.edge, width } })
+}
+
+interface Stroke {
+  readonly colour: string
+  readonly width: number
+  readonly dash?: readonly number[]
+  /** It may lie on dark cloth. */
+  readonly ground: boolean
+}
+
+export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
+  seam: { colour: '#241c18', width: 0.6, ground: true },
+  stitch: { colour: INK.accent, width: 1.1, dash: [3, 1.8], ground: true },
+  marked: { colour: '#4a5560', width: 0.8, dash: [0.9, 1.8], ground: true },
+  cut: { colour: '#111111', width: 1.1, dash: [7, 2, 1.4, 2], ground: true },
+  fold: { colour: '#241c18', width: 0.8, dash: [6, 3], ground: true },
+  trim: { colour: '#1f5d86', width: 1, dash: [4.5, 2.4], ground: true },
+  thin: { colour: '#665950', width: 0.4, ground: false },
+}
+
+export const LINE_WORDS: Readonly<Record<Exclude<LineStyle, 'seam' | 'thin'>, string>> = {
+  stitch: 'sew on this line',
+  marked: 'draw this line',
+  cut: 'cut on this line',
+  fold: 'fold on this line',
+  trim: 'trim on this line',
+}
+
+function line(surface: Surface, mark: Extract<Mark, { sort: 'line' }>, { put, weight }: Put): void {
+  const way = polygon(mark.points.map(put), mark.closed ?? false)
+  stroke(surface, way, STROKES[mark.style], weight)
+}
+
+export function stroke(surface: Surface, way: ReturnType<typeof polygon>, { colour, width, dash, ground }: Stroke, weight: number): void {
+  if (ground) surface.path(way, { line: { colour: '#fffdf9', width: (width + (dash === undefined ? 0.7 : 1.3)) * weight } })
+  surface.path(way, { line: { colour, width: width * weight, ...(dash === undefined ? {} : { dash: dash.map((part) => part * weight) }) } })
+}
+
+const ARROWS = { press: INK.accent, turn: '#1f5d86', grain: INK.ink } as const
+
+function arrow(surface: Surface, mark: Extract<Mark, { sort: 'arrow' }>, { put, weight }: Put): void {
+  const [from, to] = [put(mark.from), put(mark.to)]
+  const colour = ARROWS[mark.means]
+  const thick = (mark.means === 'grain' ? 0.7 : 1.5) * weight
+  const heads = mark.means === 'grain' ? [headOf(from, to, weight * 0.9), headOf(to, from, weight * 0.9)] : [headOf(from, to, weight * 1.15)]
+  const shaft = polygon([mark.means === 'grain' ? inward(to, from, 3 * weight) : from, inward(from, to, 3 * weight)], false)
+  surface.path(shaft, { line: { colour: '#fffdf9', width: thick + 1.8 * weight } })
+  for (const head of heads) surface.path(polygon(head), { line: { colour: '#fffdf9', width: 1.8 * weight } })
+  surface.path(shaft, { line: { colour, width: thick } })
+  for (const head of heads) surface.path(polygon(head), { fill: colour })
+}
+
+/** A point on the way from one to the other, so far short of its end; the middle where the way is shorter. */
+function inward([ax, ay]: Spot, [bx, by]: Spot, short: number): Spot {
+  const long = Math.hypot(bx - ax, by - ay)
+  const part = long === 0 ? 0 : Math.max(0.5, (long - short) / long)
+  return [ax + (bx - ax) * part, ay + (by - ay) * part]
+}
+
+function headOf([ax, ay]: Spot, [bx, by]: Spot, weight: number): Spot[] {
+  const long = Math.hypot(bx - ax, by - ay) || 1
+  const size = Math.min(5.4 * weight, long * 0.7)
+  const [ux, uy] = [(bx - ax) / long, (by - ay) / long]
+  const [rootX, rootY] = [bx - ux * size, by - uy * size]
+  const half = size * 0.46
+  return [
+    [bx, by],
+    [rootX - uy * half, rootY + ux * half],
+    [rootX + uy * half, rootY - ux * half],
+  ]
+}
+
+/** Half the box of a mark, in points. */
+const MARK = 4.2
+
+function point(surface: Surface, mark: Extract<Mark, { sort: 'point' }>, { put, weight }: Put): void {
+  const at = put(mark.at)
+  if (mark.mark === 'number') return number(surface, at, mark.text ?? '', weight)
+  drawMark(surface, mark.mark, at, MARK * weight)
+}
+
+export function drawMark(surface: Surface, mark: keyof typeof SHAPES, [x, y]: Spot, half: number): void {
+  const { whole, blank, colour } = SHAPES[mark]
+  const sized = (corners: readonly Spot[]): Spot[] => corners.map(([cx, cy]): Spot => [x + (cx * half) / 8, y + (cy * half) / 8])
+  surface.path(polygon(sized(whole)), { fill: colour, line: { colour: '#fffdf9', width: half / 5 } })
+  if (blank !== undefined) surface.path(polygon(sized(blank)), { fill: INK.white })
+}
+
+function number(surface: Surface, [x, y]: Spot, said: string, weight: number): void {
+  const half = 5.2 * weight
+  // A figure is about half as wide as it is high.
+  const more = Math.max(0, said.length - 2) * 1.75 * weight
+  const ends = [...round([x + more, y], half).filter(([at]) => at >= x + more), ...round([x - more, y], half).filter(([at]) => at < x - more)]
+  const turned = ends.sort((a, b) => angle(a, [x, y]) - angle(b, [x, y]))
+  surface.path(polygon(turned), { fill: INK.white, line: { colour: INK.ink, width: 0.6 * weight } })
+  surface.words({ text: said, at: [x, y], size: (said.length > 1 ? 6 : 6.6) * weight, align: 'middle', face: 'strong', colour: INK.ink })
+}
+
+const angle = ([x, y]: Spot, [cx, cy]: Spot): number => Math.atan2(y - cy, x - cx)
+
+export const LETTERS = { small: 6, normal: 7.4 } as const
+
+function text(surface: Surface, mark: Extract<Mark, { sort: 'text' }>, { put, weight, taken }: Put): void {
+  const size = LETTERS[mark.size] * weight
+  const words = { text: mark.text, size, align: mark.align, face: 'text', colour: INK.ink, ground: INK.white } as const
+  const width = surface.width(words)
+  const boxes = ASIDE.map((steps) => boxOf(put(mark.at), steps * size * 1.25, mark.align, width, size))
+  const free = boxes.findIndex((box) => !taken.some((other) => overlap(box, other)))
+  const [x, y] = put(mark.at)
+  taken.push(boxes[Math.max(0, free)] as Box)
+  surface.words({ ...words, at: [x, y + (ASIDE[free] ?? 0) * size * 1.25] })
+}
+
+/** Words that would stand on others step aside, up or down, by so many lines: pictures are small on a page. */
+const ASIDE = [0, -1, 1, -2, 2] as const
+
+function boxOf([x, y]: Spot, down: number, align: 'left' | 'middle' | 'right', width: number, size: number): Box {
+  const left = align === 'left' ? x : align === 'right' ? x - width : x - width / 2
+  return [left, y + down - size * 0.55, left + width, y + down + size * 0.55]
+}
+
+const overlap = (a: Box, b: Box): boolean => a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3]

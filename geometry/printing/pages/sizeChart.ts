@@ -1,0 +1,83 @@
+/** Size charts: the kinds of unit that the block has, its own sizes marked. */
+import { type ChartKind, type SizeChart, sizeChart } from '../../cutting/sizes/sizeChart.ts'
+import { seamOf } from '../../block/lengthsOf.ts'
+import { rational } from '../../exact/rational.ts'
+import { isOnRuler, sayLength } from '../../exact/lengths.ts'
+import { CHART_TITLES } from '../../writing/sizeChartText.ts'
+import { capital, METHOD_WORDS, type MeasureUnit, sayExact } from '../../writing/phrases.ts'
+import { STYLES } from '../pageStyle.ts'
+import type { Job } from '../printJob.ts'
+import { type Column, table } from '../table.ts'
+import { chapter, heading } from '../titles.ts'
+
+/** Kinds of unit that have a chart, each with its ways side by side. */
+const KIND_CHARTS: Readonly<Record<string, readonly ChartKind[]>> = {
+  goose: ['geese'],
+  hst: ['hst', 'hst4', 'hst8'],
+  hourglass: ['hourglass'],
+  diamond: ['diamond'],
+}
+const RANGE = { in: [1, 12, [1, 2]], cm: [2, 24, [1, 1]] } as const
+
+const usedIn = ({ report }: Job): string[] => Object.keys(KIND_CHARTS).filter((kind) => report.units.some((row) => row.kind === kind))
+
+/** Charts of the block's own kinds; no page where it has none. */
+export function ownCharts(job: Job): void {
+  const used = usedIn(job)
+  if (used.length > 0) charts(job, used)
+}
+
+/** The same; for a block that has none of these kinds, all of them. */
+export function allCharts(job: Job): void {
+  const used = usedIn(job)
+  charts(job, used.length > 0 ? used : Object.keys(KIND_CHARTS))
+}
+
+function charts(job: Job, kinds: readonly string[]): void {
+  const { sheets, report, unit } = job
+  sheets.newSheet()
+  chapter(sheets, 'Size chart', 0)
+  sheets.write(
+    `All sizes in ${unit === 'in' ? 'inches' : 'centimetres'}, for a seam allowance of ${sayExact(report.measure.seam, unit)}. Cut sizes are rounded up to what a ruler shows; trim after sewing.`,
+    STYLES.body,
+  )
+  for (const kind of kinds) chartTable(job, kind)
+}
+
+function chartTable({ sheets, report, block, unit }: Job, kind: string): void {
+  const [from, to, step] = RANGE[unit]
+  const asked = { unit, seam: seamOf(block), from: rational(from), to: rational(to), step: rational(step[0], step[1]) }
+  const charts = (KIND_CHARTS[kind] as readonly ChartKind[]).map((one) => sizeChart({ kind: one, ...asked }))
+  const [first] = charts as [SizeChart, ...SizeChart[]]
+  const own = new Set(report.units.filter((row) => row.kind === kind).map(({ finished }) => finished.join(' ')))
+  const marked = new Set(first.rows.flatMap(({ finished }, at) => (own.has(finished.join(' ')) ? [at] : [])))
+  const method = charts.length > 1 || first.method === 'plain' ? '' : `, ${METHOD_WORDS[first.method]}`
+  heading(sheets, `${CHART_TITLES[first.kind]}${method}`, 60 + first.rows.length * ROW)
+  table(
+    sheets,
+    [
+      { title: 'Finished', share: 1, strong: true },
+      { title: 'Trim to', share: 1 },
+      ...charts.flatMap((chart) => columnsOf(chart, charts.length > 1)),
+    ],
+    first.rows.map(({ finished, unfinished }, at) => [
+      sides(finished, unit),
+      sides(unfinished, unit),
+      ...charts.flatMap(({ rows }) => rows[at]?.pieces.map(({ size }) => length(size, unit)) ?? []),
+    ]),
+    { marked, style: STYLES.chart, air: 2 },
+  )
+  sheets.top += 3
+  if (marked.size > 0) sheets.write('Shaded: the size in this block.', STYLES.small, { after: 2 })
+}
+
+/** Points from one row to the next. */
+const ROW = STYLES.chart.lead + 4
+
+const columnsOf = ({ rows, method }: SizeChart, several: boolean): Column[] =>
+  (rows[0]?.pieces ?? []).map(({ name }) => ({ title: several ? `${capital(METHOD_WORDS[method])}: ${name}` : `Cut ${name}`, share: 1 }))
+
+const length = (size: number, unit: MeasureUnit): string => `${isOnRuler(size, unit) ? '' : 'about '}${sayLength(size, unit)}`
+
+const sides = ([width, height]: readonly [number, number], unit: MeasureUnit): string =>
+  width === height ? length(width, unit) : `${length(width, unit)} × ${length(height, unit)}`

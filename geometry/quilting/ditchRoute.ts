@@ -1,0 +1,171 @@
+/**
+ * One line of quilting along the seams.
+ *
+ * In      seam pieces between dots, already cut at every crossing; where the maker wishes to begin, and what she likes at a crossing.
+ * Out     a route for each connected set of seams, the one nearest the centre first, with the least length stitched twice; starts and turns;
+ *         lengths in the dots' own unit.
+ * How     `twiceOf` says what is stitched twice and where a route may begin and end; of the routes that are left, all equally short, one is sought
+ *         that does the centre first or turns seldom: a few are walked greedily, from both ends, forwards and backwards, and the best is taken.
+ * Exact   what is stitched twice is proved the least (`proved`); the order is sought, not proved.
+ * Source  start in the middle and work out: handbook section 10 [S167]; retrace a sewn line rather than stop: [S165][S166].
+ */
+import { crossSign, type Dot } from '../plane/points.ts'
+import { type Segment, SeamWeb } from './seamGraph.ts'
+import { apart, type Beginning, nearestOf, type Twice, twiceOf } from './stitchedTwice.ts'
+import { type Taste, walk } from './eulerWalk.ts'
+
+export interface RouteWishes {
+  /** Begin near this point; without it, near the centre. */
+  readonly begin?: Dot
+  /** Begin at the dot nearest `begin` though more be stitched twice; else only where it costs nothing. */
+  readonly atAnyCost?: boolean
+  /** Without it, the middle of all seams. */
+  readonly centre?: Dot
+  /** `centre`: from the centre outwards; `straight`: with few turns. */
+  readonly order?: 'centre' | 'straight'
+}
+
+export interface Route {
+  readonly points: readonly Dot[]
+  /** It ends where it begins; the start is not repeated. */
+  readonly closed: boolean
+  /** Changes of direction on the way, going back included; where a closed route begins it ends too, so that is none. */
+  readonly turns: number
+}
+
+export interface Routes {
+  readonly routes: readonly Route[]
+  readonly retraced: number
+  readonly length: number
+  /** Each route is begun once and ended once. */
+  readonly starts: number
+  readonly turns: number
+  /** Whether the length stitched twice is proved to be the least. */
+  readonly proved: boolean
+}
+
+export function ditch(segments: readonly Segment[], wishes: RouteWishes = {}): Routes {
+  const web = new SeamWeb(segments)
+  const centre = wishes.centre ?? middleOf(web.dots)
+  const sets = web.sets().map((set) => ({ set, far: apart(web, nearestOf(web, set, centre), centre) }))
+  const nearest = wishes.begin === undefined ? -1 : nearestOf(web, [...web.dots.keys()], wishes.begin)
+  const found = sets
+    .sort((a, b) => a.far - b.far)
+    .map(({ set }) => {
+      const beginning = wishes.begin === undefined ? null : { near: wishes.begin, atAnyCost: wishes.atAnyCost === true && set.includes(nearest) }
+      return routeOf(web, set, beginning, centre, wishes.order ?? 'centre')
+    })
+  const sum = (lengths: readonly number[]): number => lengths.reduce((total, length) => total + length, 0)
+  const retraced = sum(found.flatMap(({ twice }) => twice.edges.map((edge) => web.lengths[edge] as number)))
+  return {
+    routes: found.map(({ route }) => route),
+    retraced,
+    length: sum(web.lengths) + retraced,
+    starts: found.length,
+    turns: sum(found.map(({ route }) => route.turns)),
+    proved: found.every(({ twice }) => twice.proved),
+  }
+}
+
+/** Of more edges than this, one route only is walked. */
+const FEW = 5_000
+
+function routeOf(web: SeamWeb, set: readonly number[], beginning: Beginning | null, centre: Dot, order: 'centre' | 'straight') {
+  const twice = twiceOf(web, set, beginning)
+  const edges = [...new Set(set.flatMap((dot) => web.around[dot] as readonly number[]))]
+  const { ends, free } = endsOf(web, set, twice, beginning, centre)
+  const far = edgeDistances(web, centre)
+  const ways =
+    edges.length > FEW ? [forwards(ends[0])] : [forwards(ends[0]), backwards(ends[1]), ...(free ? [forwards(ends[1]), backwards(ends[0])] : [])]
+  const walks = ways.map(({ start, outwards }) => {
+    const path = walk(web, edges, twice.edges, start, tasteOf(web, far, order, outwards))
+    return outwards === 1 ? path : path.reverse()
+  })
+  const score =
+    order === 'straight'
+      ? (path: readonly number[]): number => -turnsOf(web, path)
+      : (path: readonly number[]): number => outwardness(web, path, centre)
+  const best = walks.map((path) => ({ path, score: score(path) })).reduce((a, b) => (b.score > a.score ? b : a)).path
+  const closed = best[0] === best.at(-1)
+  const points = best.map((dot) => web.dots[dot] as Dot)
+  return { twice, route: { points: closed ? points.slice(0, -1) : points, closed, turns: turnsOf(web, best) } }
+}
+
+/** A walk from a dot; or one that ends there, walked from its end with the outermost first. */
+const forwards = (start: number): { start: number; outwards: 1 | -1 } => ({ start, outwards: 1 })
+const backwards = (start: number): { start: number; outwards: 1 | -1 } => ({ start, outwards: -1 })
+
+/** Where a route begins and ends, and whether the two may change places. */
+function endsOf(web: SeamWeb, set: readonly number[], twice: Twice, beginning: Beginning | null, centre: Dot) {
+  if (twice.ends === null) {
+    const start = nearestOf(web, set, beginning?.near ?? centre)
+    return { ends: [start, start] as const, free: false }
+  }
+  const [from, to] = twice.ends
+  if (beginning !== null) return { ends: twice.ends, free: false }
+  return { ends: apart(web, from, centre) <= apart(web, to, centre) ? twice.ends : ([to, from] as const), free: true }
+}
+
+function middleOf(dots: readonly Dot[]): Dot {
+  const range = (axis: 0 | 1): number => {
+    let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+    for (const dot of dots) {
+      least = Math.min(least, dot[axis])
+      most = Math.max(most, dot[axis])
+    }
+    return (least + most) / 2
+  }
+  return [range(0), range(1)]
+}
+
+const middleOfEdge = (web: SeamWeb, a: number, b: number): Dot => {
+  const [[x0, y0], [x1, y1]] = [web.dots[a] as Dot, web.dots[b] as Dot]
+  return [(x0 + x1) / 2, (y0 + y1) / 2]
+}
+
+/** How far the middle of each edge is from the centre, as a share of the farthest. */
+function edgeDistances(web: SeamWeb, [x, y]: Dot): readonly number[] {
+  const far = web.ends.map(([a, b]) => {
+    const [mx, my] = middleOfEdge(web, a, b)
+    return Math.hypot(mx - x, my - y)
+  })
+  const most = far.reduce((a, b) => Math.max(a, b), 0) || 1
+  return far.map((distance) => distance / most)
+}
+
+/** What does not matter first settles what does not matter otherwise. */
+const SLIGHT = 1e-6
+
+function tasteOf(web: SeamWeb, far: readonly number[], order: 'centre' | 'straight', outwards: 1 | -1): Taste {
+  const [turning, farther] = order === 'centre' ? [SLIGHT, 1] : [1, SLIGHT]
+  return (from, dot, edge) => {
+    const turns = from >= 0 && isTurn(web, web.across(from, dot), dot, web.across(edge, dot))
+    return (turns ? turning : 0) + farther * outwards * (far[edge] as number)
+  }
+}
+
+function isTurn(web: SeamWeb, a: number, b: number, c: number): boolean {
+  const [[ax, ay], [bx, by], [cx, cy]] = [web.dots[a] as Dot, web.dots[b] as Dot, web.dots[c] as Dot]
+  return crossSign(bx - ax, by - ay, cx - bx, cy - by) !== 0 || (bx - ax) * (cx - bx) + (by - ay) * (cy - by) < 0
+}
+
+function turnsOf(web: SeamWeb, path: readonly number[]): number {
+  return path.filter((dot, place) => place > 0 && place + 1 < path.length && isTurn(web, path[place - 1] as number, dot, path[place + 1] as number))
+    .length
+}
+
+/** How much later the outer stitches come than the inner: each stretch weighs with its length, its distance and when it is stitched. */
+function outwardness(web: SeamWeb, path: readonly number[], [x, y]: Dot): number {
+  let [done, sum, weight] = [0, 0, 0]
+  for (let place = 1; place < path.length; place++) {
+    const [a, b] = [path[place - 1] as number, path[place] as number]
+    const [[ax, ay], [bx, by]] = [web.dots[a] as Dot, web.dots[b] as Dot]
+    const length = Math.hypot(bx - ax, by - ay)
+    const [mx, my] = middleOfEdge(web, a, b)
+    const heavy = length * Math.hypot(mx - x, my - y)
+    sum += heavy * (done + length / 2)
+    weight += heavy
+    done += length
+  }
+  return weight === 0 ? 0 : sum / (weight * done)
+}

@@ -1,0 +1,80 @@
+/**
+ * The largest gap between stitched lines: the widest circle on the cloth that no stitch enters.
+ *
+ * In      lines, and the outline of the cloth; whether its edge holds the batting as a stitched line does (joined or bound) or is loose.
+ * Out     where, how wide, and a width that no such circle exceeds; null where nothing is stitched and nothing held.
+ * How     no point is farther from the stitches than its neighbour by more than what lies between the two. So the middle of a square, with half the
+ *         square's diagonal, bounds all of it; the most promising square is quartered until the bound and the best found meet.
+ * Exact   both widths are sound whatever the budget of steps; they meet to a thousandth of the cloth's longer side.
+ */
+import { awayFrom, liesIn, type Place, type StitchedLine, stretchesOf } from './stitchedLines.ts'
+import { Heap } from '../solvers/priorityQueue.ts'
+
+export interface Gap {
+  readonly at: Place
+  /** Of the circle found. */
+  readonly width: number
+  readonly atMost: number
+}
+
+type Stretch = readonly [Place, Place]
+
+interface Square {
+  readonly middle: Place
+  readonly half: number
+  /** Stretches that are the nearest of some point of the square. */
+  readonly near: readonly Stretch[]
+}
+
+const PRECISION = 1e-3
+const BUDGET = 300_000
+
+export function largestGap(lines: readonly StitchedLine[], outline: readonly Place[], edge: 'held' | 'loose' = 'held'): Gap | null {
+  const sides = stretchesOf({ points: outline, closed: true })
+  const stitched = [...lines.flatMap(stretchesOf), ...(edge === 'held' ? sides : [])]
+  return stitched.length === 0 ? null : new Search(outline, sides).largest(stitched)
+}
+
+class Search {
+  private readonly outline: readonly Place[]
+  private readonly sides: readonly Stretch[]
+  private readonly squares: Square[] = []
+  private readonly heap = new Heap()
+  private best: { at: Place; radius: number } = { at: [0, 0], radius: 0 }
+
+  constructor(outline: readonly Place[], sides: readonly Stretch[]) {
+    this.outline = outline
+    this.sides = sides
+    this.best.at = outline[0] as Place
+  }
+
+  largest(stitched: readonly Stretch[]): Gap {
+    const xs = this.outline.map(([x]) => x)
+    const ys = this.outline.map(([, y]) => y)
+    const [left, top] = [Math.min(...xs), Math.min(...ys)]
+    const half = Math.max(Math.max(...xs) - left, Math.max(...ys) - top) / 2
+    const close = half * PRECISION
+    this.weigh([left + half, top + half], half, stitched)
+    for (let step = 0; step < BUDGET && this.heap.size > 0 && -this.heap.least > this.best.radius + close; step++) {
+      const item = this.heap.take()
+      const { middle, half: wide, near } = this.squares[item] as Square
+      delete this.squares[item]
+      const quarter = wide / 2
+      for (const dx of [-quarter, quarter]) for (const dy of [-quarter, quarter]) this.weigh([middle[0] + dx, middle[1] + dy], quarter, near)
+    }
+    const bound = this.heap.size > 0 ? Math.max(this.best.radius, -this.heap.least) : this.best.radius
+    return { at: this.best.at, width: 2 * this.best.radius, atMost: 2 * bound }
+  }
+
+  private weigh(middle: Place, half: number, among: readonly Stretch[]): void {
+    const reach = half * Math.SQRT2
+    const inside = liesIn(this.outline, middle)
+    if (!inside && this.sides.every((side) => awayFrom(middle, side) > reach)) return
+    const away = among.map((stretch) => awayFrom(middle, stretch))
+    const radius = away.reduce((a, b) => Math.min(a, b))
+    if (inside && radius > this.best.radius) this.best = { at: middle, radius }
+    if (radius + reach <= this.best.radius) return
+    const near = among.filter((_, place) => (away[place] as number) <= radius + 2 * reach)
+    this.heap.put(-(radius + reach), this.squares.push({ middle, half, near }) - 1)
+  }
+}

@@ -1,0 +1,58 @@
+/**
+ * Stitching as it goes on: where the needle is after so much length.
+ *
+ * In      lines in the order in which they are stitched, and the length of a cell's side.
+ * Out     every point with the length stitched until there; from it the needle's place at any length. Between two lines the thread is cut: the
+ *         end of one and the start of the next stand at the same length.
+ */
+import { apart, type Place, type StitchedLine, stitchedPoints } from './stitchedLines.ts'
+
+export interface TimedPoint {
+  readonly line: number
+  readonly place: Place
+  /** Length stitched until here, in the cell's unit. */
+  readonly at: number
+}
+
+export interface Needle {
+  readonly line: number
+  readonly place: Place
+  /** The stretch it is on leads to this timed point; all before it are stitched. */
+  readonly toward: number
+}
+
+export function timedPoints(lines: readonly StitchedLine[], cell = 1): TimedPoint[] {
+  let at = 0
+  return lines.flatMap((line, number) => {
+    const points = stitchedPoints(line)
+    return points.map((place, index): TimedPoint => {
+      if (index > 0) at += apart(points[index - 1] as Place, place) * cell
+      return { line: number, place, at }
+    })
+  })
+}
+
+/** The needle after so much length; before the start and after the end it stands there. Null without lines. */
+export function needleAt(timed: readonly TimedPoint[], length: number): Needle | null {
+  const toward = firstAfter(timed, length)
+  const to = timed[toward]
+  if (to === undefined) {
+    const last = timed.at(-1)
+    return last === undefined ? null : { line: last.line, place: last.place, toward: timed.length - 1 }
+  }
+  const from = timed[toward - 1]
+  if (from === undefined || from.line !== to.line) return { line: to.line, place: to.place, toward }
+  const share = (length - from.at) / (to.at - from.at)
+  const [[ax, ay], [bx, by]] = [from.place, to.place]
+  return { line: to.line, place: [ax + (bx - ax) * share, ay + (by - ay) * share], toward }
+}
+
+function firstAfter(timed: readonly TimedPoint[], length: number): number {
+  let [low, high] = [0, timed.length]
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if ((timed[middle] as TimedPoint).at > length) high = middle
+    else low = middle + 1
+  }
+  return low
+}

@@ -1,0 +1,47 @@
+/**
+ * The quilting route of a block: every seam of the block, and the seam between the block and its first border.
+ *
+ * In      a block as laid and its plane; where the maker wishes to begin, in cells.
+ * Out     the report's `ditch`: positions in cells, lengths in the measure's unit.
+ */
+import { cellOf } from '../block/lengthsOf.ts'
+import { type Laid, placeOf } from '../block/lay.ts'
+import { toNumber } from '../exact/rational.ts'
+import type { Dot } from '../plane/points.ts'
+import type { Plane } from '../plane/subdivide.ts'
+import type { Ditch } from '../values/report.ts'
+import { ditch } from './ditchRoute.ts'
+
+export type BlockCorner = 'topLeft' | 'topRight' | 'bottomRight' | 'bottomLeft'
+
+export interface QuiltingWishes {
+  /** A corner of the block, its centre, or a place in cells. */
+  readonly begin?: BlockCorner | 'centre' | readonly [number, number]
+  /** Begin at the seam point nearest to that, though more be stitched twice; else at the nearest where beginning costs nothing. */
+  readonly atAnyCost?: boolean
+  /** From the centre outwards (without a word), or with few turns. */
+  readonly order?: 'centre' | 'straight'
+}
+
+export function quilt(laid: Laid, plane: Plane, { begin, ...wishes }: QuiltingWishes = {}): Ditch {
+  const inBlock = (patch: number): boolean => (laid.patches[patch]?.unit ?? -1) >= 0
+  const stitched = plane.edges.filter(({ plus, minus }) => plus >= 0 && minus >= 0 && (inBlock(plus) || inBlock(minus)))
+  const found = ditch(
+    stitched.map(({ a, b }) => [plane.dots[a] as Dot, plane.dots[b] as Dot]),
+    { ...wishes, centre: [laid.width / 2, laid.height / 2], ...(begin === undefined ? {} : { begin: dotOf(laid, begin) }) },
+  )
+  const scale = toNumber(cellOf(laid.block)) / laid.den
+  return {
+    ...found,
+    routes: found.routes.map((route) => ({ ...route, points: route.points.map((dot) => placeOf(laid, dot)) })),
+    retraced: found.retraced * scale,
+    length: found.length * scale,
+  }
+}
+
+/** In steps; it need not be whole. */
+function dotOf({ width, height, den }: Laid, begin: NonNullable<QuiltingWishes['begin']>): Dot {
+  if (typeof begin !== 'string') return [begin[0] * den, begin[1] * den]
+  if (begin === 'centre') return [width / 2, height / 2]
+  return [begin.endsWith('Left') ? 0 : width, begin.startsWith('top') ? 0 : height]
+}

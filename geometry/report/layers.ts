@@ -1,0 +1,55 @@
+/**
+ * What is seen of the cloth itself, and takes longer than the hand waits: its layers, and its wrong side sheet by sheet.
+ *
+ * In      a block.
+ * Out     the findings with every place counted; the sheets as they lie on the ironing board.
+ */
+import type { Laid } from '../block/lay.ts'
+import type { Block } from '../values/block.ts'
+import { found } from './findings.ts'
+import { outlineOf } from '../plane/outline.ts'
+import { cellsByLayers, placeOfBlock } from '../pressing/layers/bulk.ts'
+import { folded } from '../pressing/layers/folds.ts'
+import { sheetsOf } from '../pressing/layers/wrongSideSheets.ts'
+import { sewnBlock } from './sewing.ts'
+import type { Findings } from '../values/report.ts'
+
+/** The findings with the layers of cloth, and the block cut into convex cells by its layers (flat lists x, y, x, y … in cells). */
+export interface Layered {
+  readonly findings: Findings
+  readonly cells: readonly { readonly poly: readonly number[]; readonly layers: number }[]
+}
+
+/** What takes longer than the hand waits: pressings with fewer layers are sought, and every place is counted. */
+export function layered(block: Block): Layered {
+  const sewn = sewnBlock(block)
+  const { cloth } = sewn
+  if (sewn.sewn === null || cloth === null) return { findings: found(sewn), cells: [] }
+  const plies = folded(cloth.folds, sewn.sewn.taken.pressed.toward)
+  const cells = plies === null ? null : cellsByLayers(plies, placeOfBlock(cloth.folds), cloth.folds.allowance)
+  return { findings: found(sewn), cells: cells ?? [] }
+}
+
+/** The block from its wrong side: sheets of cloth in cells as seen from the right side, the one nearest the ironing board first. */
+export interface IronedSheet {
+  readonly patch: string
+  readonly fabric: string
+  /** The right side shows where an allowance is folded back. */
+  readonly face: 'wrong' | 'right'
+  /** Convex parts side by side, flat lists x, y, x, y … */
+  readonly parts: readonly (readonly number[])[]
+  /** Cut and folded edges: x0, y0, x1, y1. */
+  readonly edges: readonly (readonly number[])[]
+}
+
+/** Null where the block is not sewn, or has more sheets than anyone looks at. Pressed as `layered` presses it. */
+export function wrongSide(block: Block): IronedSheet[] | null {
+  const { laid, cloth, sewn } = sewnBlock(block)
+  const sheets = sewn === null || cloth === null ? null : sheetsOf(cloth.folds, sewn.taken.pressed.toward)
+  if (sheets === null) return null
+  return sheets.map(({ patch, face, plies }): IronedSheet => {
+    const parts = plies.map(({ poly }) => poly)
+    const { id, fabric } = laid.patches[patch] as Laid['patches'][number]
+    return { patch: id, fabric, face, parts, edges: outlineOf(parts) }
+  })
+}

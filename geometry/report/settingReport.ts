@@ -1,0 +1,319 @@
+/**
+ * Copies of a block set edge to edge: one report out.
+ *
+ * In      a block, the columns and rows of the setting, and how copies may be turned and pressed.
+ * Out     how each copy lies, the seams between copies (joined into rows, then row to row) with their pressing, every meeting on them, the number of
+ *         clashes and whether fewer are possible. Positions in cells of the whole setting, borders of the blocks included.
+ * Source  two pressing versions set alternately for odd grids, all alike for even ones: handbook section 5 [S82]; it speaks of the short seams.
+ */
+import { cellOf, seamOf } from '../block/lengthsOf.ts'
+import type { Block, Turn } from '../values/block.ts'
+import { add, compare, multiply, type Rational, rational, subtract, toFile, toNumber } from '../exact/rational.ts'
+import { beside, type Touch, turnedEdges } from '../neighbours/blocksSideBySide.ts'
+import { across, down, isSquare, passedAt, type Setting, type SettingAsk, type State, setting } from '../neighbours/setting.ts'
+import { mirrorOf, type Shown, shownBy } from '../neighbours/looseEnds.ts'
+import { groupsOf, opposite } from '../pressing/tiedSeams.ts'
+import type { PressedPlan } from '../pressing/plan.ts'
+import { sewnBlock } from './sewing.ts'
+import type { Problem, ReportPoint, Verdict } from '../values/report.ts'
+
+export type { Pressing, SettingAsk, Turning } from '../neighbours/setting.ts'
+export { PRESSINGS, TURNINGS } from '../neighbours/setting.ts'
+
+/** Copies across and down: beyond this a quilt is no longer one bed's. */
+export const MOST_COPIES = 100
+
+export interface SettingJoin {
+  readonly id: string
+  readonly stage: 'row' | 'block'
+  readonly from: ReportPoint
+  readonly to: ReportPoint
+  /** Copies (`b:column.row`) or earlier seams of the setting. */
+  readonly sides: readonly [string, string]
+  readonly press: { readonly toward: 0 | 1; readonly rule: 'meeting' | 'preference' | 'none' }
+}
+
+export interface SettingMeeting {
+  readonly at: ReportPoint
+  readonly join: string
+  /** Seams of copies as `b:column.row/j:n`, seams of the setting by their id. */
+  readonly seams: readonly string[]
+  readonly verdict: Verdict
+}
+
+export interface SettingReport {
+  readonly format: 'nestwright.setting'
+  readonly version: 1
+  readonly block: string
+  readonly columns: number
+  readonly rows: number
+  readonly turn: SettingAsk['turn']
+  readonly press: SettingAsk['press']
+  /** Unfinished, in the measure's unit. */
+  readonly unfinished: readonly [number, number]
+  readonly problems: readonly Problem[]
+  readonly places: readonly { readonly at: readonly [number, number]; readonly turn: Turn; readonly press: State['press'] }[]
+  readonly joins: readonly SettingJoin[]
+  readonly meetings: readonly SettingMeeting[]
+  /** Between copies, inside all of them, and both. */
+  readonly clashes: { readonly between: number; readonly inside: number; readonly total: number }
+  /** No turning and pressing allowed here has fewer between copies. */
+  readonly atLeast: number
+  readonly proved: boolean
+  /** Clashes between copies that would be left if every other copy, or those that gain by it, were pressed against its methods' rules. */
+  readonly rulesLifted: number | null
+  readonly why: readonly string[]
+}
+
+export type SettingAnswer =
+  | { readonly ok: true; readonly value: SettingReport }
+  | { readonly ok: false; readonly place: string; readonly message: string }
+
+export function settingReport(block: Block, ask: SettingAsk): SettingAnswer {
+  const { laid, plane, faults, sewn } = sewnBlock(block)
+  if (sewn === null) return { ok: true, value: unsewn(block, ask, faults) }
+  const { taken } = sewn
+  const shown = shownBy(laid, plane, taken.met.loose)
+  const quarters = ask.turns === undefined ? ask.turn === 'alternate' : ask.turns.some((turn) => turn % 2 === 1)
+  if (quarters && !isSquare(shown))
+    return { ok: false, place: 'turn', message: 'a quarter turn needs a block as wide as it is high; choose none or free' }
+  const ways = versions(taken)
+  const chosen = setting(shown, taken.pressed.toward, ways.opposite, ask)
+  const { joins, meetings } = between(shown, chosen)
+  const inside = taken.pressed.clashes * ask.columns * ask.rows
+  const ruled = meetings.some(({ verdict, seams }) => verdict === 'clashes' && seams.some((seam) => ruleOf(taken, seam) === 'method'))
+  const lifted = ruled
+    ? setting(shown, taken.pressed.toward, ways.lifted, { ...ask, press: ask.press === 'free' ? 'free' : 'alternate' }).clashes
+    : null
+  const rulesLifted = lifted !== null && lifted < chosen.clashes ? lifted : null
+  return {
+    ok: true,
+    value: {
+      ...head(block, ask, shown),
+      problems: [],
+      places: chosen.states.map(({ turn, press }, place) => ({ at: [place % ask.columns, Math.floor(place / ask.columns)], turn, press })),
+      joins,
+      meetings,
+      clashes: { between: chosen.clashes, inside, total: chosen.clashes + inside },
+      atLeast: chosen.atLeast,
+      proved: chosen.atLeast === chosen.clashes,
+      rulesLifted,
+      why: reasons(shown, chosen, ask, meetings, rulesLifted, taken.pressed.clashes),
+    },
+  }
+}
+
+/** What happens on the edge between two blocks side by side: each may be turned; either may be the mirror image, which is another block to sew. */
+export interface Neighbour {
+  readonly turn: Turn
+  readonly press?: State['press']
+  readonly mirrored?: boolean
+}
+
+export interface BesideTouch {
+  /** Cells below the top of the shared edge. */
+  readonly at: number | string
+  /** Joins of the left block, and of the right one. */
+  readonly left: readonly string[]
+  readonly right: readonly string[]
+  readonly verdict: Touch['verdict']
+}
+
+/** Null where the block cannot be sewn, or where the two edges are of different length. */
+export function sideBySide(block: Block, left: Neighbour, right: Neighbour): BesideTouch[] | null {
+  const { laid, plane, sewn } = sewnBlock(block)
+  if (sewn === null) return null
+  const { taken } = sewn
+  const shown = shownBy(laid, plane, taken.met.loose)
+  const edges = ({ turn, press, mirrored }: Neighbour): ReturnType<typeof turnedEdges> =>
+    turnedEdges(mirrored === true ? mirrorOf(shown) : shown, turn, press === 'opposite' ? versions(taken).opposite : taken.pressed.toward)
+  const [one, other] = [edges(left)[1], edges(right)[3]]
+  if (one === undefined || other === undefined || one.length.n * other.length.d !== other.length.n * one.length.d) return null
+  const joinId = (seam: number): string => `j:${seam + 1}`
+  return beside(one, other).map(({ place, near, far, verdict }) => ({ at: toFile(place), left: near.map(joinId), right: far.map(joinId), verdict }))
+}
+
+function versions({ met, wishes, pressed, together }: PressedPlan): {
+  opposite: PressedPlan['pressed']['toward']
+  lifted: PressedPlan['pressed']['toward']
+} {
+  const groups = groupsOf(met.crossings, wishes, together?.like ?? null)
+  return {
+    opposite: opposite(groups, wishes, pressed.toward, 'rules').toward,
+    lifted: opposite(groups, wishes, pressed.toward, 'word').toward,
+  }
+}
+
+const ruleOf = ({ wishes }: PressedPlan, seam: string): string | null | undefined => wishes[Number(seam.split('/j:')[1]) - 1]?.rule
+
+function head(
+  block: Block,
+  { columns, rows, turn, press }: SettingAsk,
+  shown: Shown | null,
+): Pick<SettingReport, 'format' | 'version' | 'block' | 'columns' | 'rows' | 'turn' | 'press' | 'unfinished'> {
+  const seams = multiply(seamOf(block), rational(2))
+  const size = (cells: Rational, copies: number): number => toNumber(add(multiply(multiply(cells, cellOf(block)), rational(copies)), seams))
+  return {
+    format: 'nestwright.setting',
+    version: 1,
+    block: block.name,
+    columns,
+    rows,
+    turn,
+    press,
+    unfinished: shown === null ? [0, 0] : [size(shown.width, columns), size(shown.height, rows)],
+  }
+}
+
+function unsewn(block: Block, ask: SettingAsk, problems: readonly Problem[]): SettingReport {
+  return {
+    ...head(block, ask, null),
+    problems,
+    places: [],
+    joins: [],
+    meetings: [],
+    clashes: { between: 0, inside: 0, total: 0 },
+    atLeast: 0,
+    proved: false,
+    rulesLifted: null,
+    why: ['Nothing is sewn while the layout has gaps or overlaps.'],
+  }
+}
+
+/** The seams between copies in sewing order, and the meetings on them. */
+function between(shown: Shown, { columns, rows, states }: Setting): Pick<SettingReport, 'joins' | 'meetings'> {
+  const state = (column: number, row: number): State => states[row * columns + column] as State
+  const times = (length: Rational, count: number): Rational => multiply(length, rational(count))
+  const point = (x: Rational, y: Rational): ReportPoint => [toFile(x), toFile(y)]
+  const copy = (column: number, row: number): string => `b:${column}.${row}`
+  const seamsOf = (column: number, row: number, seams: readonly number[]): string[] => seams.map((seam) => `${copy(column, row)}/j:${seam + 1}`)
+  const shortId = (column: number, row: number): string => `s:${row * (columns - 1) + column + 1}`
+  const longId = (row: number): string => `s:${rows * (columns - 1) + row + 1}`
+  const rowPiece = (row: number): string => (columns === 1 ? copy(0, row) : shortId(columns - 2, row))
+  const joins: SettingJoin[] = []
+  const meetings: SettingMeeting[] = []
+
+  const rightTouches = (column: number, row: number): Touch[] => across(state(column, row), state(column + 1, row))
+  const short = shortPresses(columns, rows, rightTouches)
+  for (let row = 0; row < rows; row++)
+    for (let column = 0; column + 1 < columns; column++) {
+      const x = times(shown.width, column + 1)
+      const top = times(shown.height, row)
+      joins.push({
+        id: shortId(column, row),
+        stage: 'row',
+        from: point(x, top),
+        to: point(x, add(top, shown.height)),
+        sides: [column === 0 ? copy(0, row) : shortId(column - 1, row), copy(column + 1, row)],
+        press: short(column, row),
+      })
+      for (const { place, near, far, verdict } of rightTouches(column, row))
+        if (verdict !== 'alone')
+          meetings.push({
+            at: point(x, add(top, place)),
+            join: shortId(column, row),
+            seams: [...seamsOf(column, row, near), ...seamsOf(column + 1, row, far)],
+            verdict,
+          })
+    }
+  for (let row = 0; row + 1 < rows; row++) {
+    const y = times(shown.height, row + 1)
+    const ends = [0, 0]
+    for (let column = columns - 1; column >= 0; column--) {
+      const corner = times(shown.width, column + 1)
+      if (column + 1 < columns)
+        meetings.push({ at: point(corner, y), join: longId(row), seams: [shortId(column, row), shortId(column, row + 1)], verdict: 'nests' })
+      for (const { place, near, far, verdict } of down(state(column, row), state(column, row + 1), passedAt(column, columns))) {
+        ends[0] = (ends[0] as number) + near.length
+        ends[1] = (ends[1] as number) + far.length
+        const atCorner = place.n === 0n || compare(place, shown.width) === 0
+        // At a corner the short seams are a pair already: only other pairs meet there.
+        if (verdict === 'alone' || (atCorner && (verdict === 'pin' || verdict === 'tip'))) continue
+        meetings.push({
+          at: point(subtract(corner, place), y),
+          join: longId(row),
+          seams: [...seamsOf(column, row, near), ...seamsOf(column, row + 1, far)],
+          verdict,
+        })
+      }
+    }
+    const [above, below] = ends as [number, number]
+    joins.push({
+      id: longId(row),
+      stage: 'block',
+      from: point(rational(0), y),
+      to: point(times(shown.width, columns), y),
+      sides: [row === 0 ? rowPiece(0) : longId(row - 1), rowPiece(row + 1)],
+      press: above === below ? { toward: 0, rule: 'none' } : { toward: above < below ? 0 : 1, rule: 'preference' },
+    })
+  }
+  return { joins, meetings }
+}
+
+/** Short seams one above the other are pressed by turns left and right; which of the two ways, the seam ends inside them decide. */
+function shortPresses(
+  columns: number,
+  rows: number,
+  touches: (column: number, row: number) => readonly Touch[],
+): (column: number, row: number) => SettingJoin['press'] {
+  const wanted = Array.from({ length: Math.max(0, columns - 1) }, (_, column) =>
+    Array.from({ length: rows }, (_, row) => {
+      const more = touches(column, row).reduce((sum, { near, far }) => sum + near.length - far.length, 0)
+      return more === 0 ? null : more < 0 ? 0 : 1
+    }),
+  )
+  const first = wanted.map((ways) => {
+    const against = [0, 1].map((start) => ways.filter((way, row) => way !== null && way !== (start + row) % 2).length)
+    return (against[0] as number) <= (against[1] as number) ? 0 : 1
+  })
+  return (column, row) => {
+    const toward = (((first[column] as number) + row) % 2) as 0 | 1
+    const way = wanted[column]?.[row]
+    return { toward, rule: rows > 1 ? 'meeting' : way === toward ? 'preference' : 'none' }
+  }
+}
+
+function reasons(
+  shown: Shown,
+  chosen: Setting,
+  { turn, press, turns }: SettingAsk,
+  meetings: readonly SettingMeeting[],
+  rulesLifted: number | null,
+  inside: number,
+): string[] {
+  const clashes = meetings.filter(({ verdict }) => verdict === 'clashes')
+  const said: string[] = []
+  const byHand = turns !== undefined
+  if (chosen.clashes === 0) said.push('Every pair of seams that meets between blocks nests.')
+  else {
+    const through = clashes.filter(({ seams: [one, other] }) => one?.split('/')[1] === other?.split('/')[1]).length
+    said.push(`${chosen.clashes === 1 ? 'One meeting clashes' : `${chosen.clashes} meetings clash`} between blocks.`)
+    if (through > 0 && !byHand && turn === 'none' && press === 'same')
+      said.push(
+        `${through === 1 ? 'One of them is a seam' : `${through} of them are seams`} running through the block from edge to edge, leaning the same way at both ends: a copy set the same way meets it pressed alike. Turn every other block, or press it the opposite way.`,
+      )
+    if (rulesLifted !== null)
+      said.push(
+        `Some are seams whose way a method settles (geese toward their wings, flipped corners toward the corner), so both sides lie alike. With those of every other block pressed the other way, ${rulesLifted === 0 ? 'none' : String(rulesLifted)} would clash.`,
+      )
+    if (chosen.clashes > chosen.atLeast) said.push(`The choice was sought band by band: no fewer than ${chosen.atLeast} can be had, perhaps more.`)
+    else if (byHand && press === 'free') said.push('With these turns no other choice of pressings has fewer: all were weighed.')
+    else if (!byHand && (turn === 'free' || press === 'free')) said.push('No other choice of turns and pressings has fewer: all were weighed.')
+  }
+  if (inside > 0) said.push(`Each block has ${inside === 1 ? 'one clash' : `${inside} clashes`} of its own besides.`)
+  return byHand ? said : [...said, ...ruleOfThumb(shown, chosen, turn, press)]
+}
+
+/** What is printed about blocks of odd and even numbers of units a side, and where the geometry differs. */
+function ruleOfThumb({ edges }: Shown, { clashes }: Setting, turn: SettingAsk['turn'], press: SettingAsk['press']): string[] {
+  const units = 1 + new Set((edges[0] ?? []).filter(({ corner }) => corner === null).map(({ place }) => toFile(place))).size
+  if (turn !== 'none' || press === 'free' || units === 1) return []
+  const [even, alike] = [units % 2 === 0, press === 'same']
+  const promised = even === alike
+  const rule = even
+    ? `The rule of thumb for an even number of units a side (${units} here) is to press all blocks alike.`
+    : `The rule of thumb for an odd number of units a side (${units} here) is to press every other block the opposite way.`
+  if (promised && clashes > 0) return [`${rule} It speaks of the short seams; the others clash all the same, so the count above stands.`]
+  if (!promised && clashes === 0) return [`${rule} Here all nests without it.`]
+  return [rule]
+}

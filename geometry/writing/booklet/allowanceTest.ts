@@ -1,0 +1,143 @@
+/**
+ * A rehearsal of the seam allowance: what each row and the whole block measure if every allowance is a hair too wide, or too narrow.
+ *
+ * In      the bench and its runs.
+ * Out     for each piece the seams along the line that crosses most of them, across and down, and its size with every allowance off.
+ * Exact   which seams a line crosses follows from fractions: between two neighbouring heights of corners the seams crossed are the same, so each such
+ *         band is counted once. Sizes are doubles, for print.
+ * How     every seam crossed takes two allowances; one that slants takes as much more as it slants. Seams inside units that are trimmed to size, or
+ *         sewn on a base that keeps its own, take nothing. Offs are those of handbook section 4: about 1/32 in a seam is lost [S75].
+ */
+import { compare, parseRational, type Rational, rational, subtract, toNumber } from '../../exact/rational.ts'
+import type { Join, ReportPoint } from '../../values/report.ts'
+import { capital, count, decimal, saySize, type Size } from '../phrases.ts'
+import { type Bench, joinsIn } from './bookletContext.ts'
+import { runsOf, togetherOf } from './runs.ts'
+import { onRuler } from './unitPictures.ts'
+import type { Rehearsal, RehearsalRow } from './values.ts'
+
+const OFF = { in: 1 / 32, cm: 0.1 } as const
+
+export function rehearsalOf(bench: Bench): Rehearsal {
+  const off = OFF[bench.unit]
+  const { report } = bench
+  if (report.joins.length === 0) return { off, rows: [], sentences: ['There is nothing to rehearse: no seam is sewn.'] }
+  const pieces = togetherOf(bench, runsOf(bench))
+    .map(({ runs, name }) => ({ what: capital(name), final: runs[0]?.final as Join }))
+    .filter(({ final }) => final.unfinished !== null)
+  const last = report.joins.at(-1) as Join
+  const whole = last.stage === 'border' ? [{ what: 'The block with its borders', final: last }] : []
+  const single = pieces.length === 0 && whole.length === 0 && last.unfinished !== null ? [{ what: 'The block', final: last }] : []
+  const rows = [...pieces, ...whole, ...single].map(({ what, final }) => rowOf(what, final, bench, off))
+  return { off, rows, sentences: sentences(rows, off, bench) }
+}
+
+function rowOf(what: string, final: Join, bench: Bench, off: number): RehearsalRow {
+  const seams = joinsIn(bench, final.id).filter((join) => takesCloth(join, bench))
+  const [across, down] = [worstLine(seams, 1), worstLine(seams, 0)]
+  const planned = final.unfinished as Size
+  const by = (sign: number): Size => [tidy(planned[0] + sign * 2 * off * across.taken), tidy(planned[1] + sign * 2 * off * down.taken)]
+  return { what, seams: [across.seams, down.seams], planned, wide: by(-1), narrow: by(1) }
+}
+
+const tidy = (length: number): number => Math.round(length * 1e6) / 1e6
+
+const KEEPS_SIZE: ReadonlySet<string> = new Set(['geese-4', 'hst-2', 'hst-4', 'hst-8', 'qst-2', 'corner-flip'])
+
+function takesCloth(join: Join, bench: Bench): boolean {
+  if (join.stage !== 'unit') return true
+  const patch = bench.patches.get(leafOf(join.id, bench))
+  const look = patch?.unit == null ? undefined : bench.lookOf.get(patch.unit)
+  return look === undefined || !KEEPS_SIZE.has(look.row.method)
+}
+
+function leafOf(piece: string, bench: Bench): string {
+  let id = piece
+  for (let join = bench.joins.get(id); join !== undefined; join = bench.joins.get(id)) id = join.sides[0]
+  return id
+}
+
+interface Line {
+  readonly seams: number
+  /** Seams by how much each takes: 1 for one square to the line. */
+  readonly taken: number
+}
+
+interface Reach {
+  readonly low: Rational
+  readonly high: Rational
+  readonly weight: number
+}
+
+/** The line at one height (axis 1) or one place across (axis 0) that loses most. */
+function worstLine(joins: readonly Join[], axis: 0 | 1): Line {
+  const reaches = joins.flatMap((join) => reachesOf(join, axis))
+  const events = reaches.flatMap(({ low, high, weight }) => [
+    { at: low, seams: 1, taken: weight },
+    { at: high, seams: -1, taken: -weight },
+  ])
+  // At one place what ends goes before what begins: a line runs between places, not through corners.
+  events.sort((a, b) => compare(a.at, b.at) || a.seams - b.seams)
+  let [seams, taken] = [0, 0]
+  let worst: Line = { seams: 0, taken: 0 }
+  for (const event of events) {
+    seams += event.seams
+    taken += event.taken
+    if (taken > worst.taken + 1e-9) worst = { seams, taken }
+  }
+  return worst
+}
+
+const exact = (value: number | string): Rational => parseRational(value) ?? rational(0)
+
+function reachesOf({ from, via, to }: Join, axis: 0 | 1): Reach[] {
+  const way: ReportPoint[] = [from, ...via, to]
+  return way.slice(1).flatMap((end, index) => {
+    const start = way[index] as ReportPoint
+    const [a, b] = [exact(start[axis]), exact(end[axis])]
+    if (compare(a, b) === 0) return []
+    const along = toNumber(subtract(b, a))
+    const beside = toNumber(subtract(exact(end[axis === 0 ? 1 : 0]), exact(start[axis === 0 ? 1 : 0])))
+    // A seam square to the line takes its two allowances; one at an angle as much more as the line cuts it longer.
+    const weight = Math.hypot(along, beside) / Math.abs(along)
+    return [{ low: compare(a, b) < 0 ? a : b, high: compare(a, b) < 0 ? b : a, weight }]
+  })
+}
+
+function sentences(rows: readonly RehearsalRow[], off: number, bench: Bench): string[] {
+  const whole = rows.at(-1)
+  if (whole === undefined) return ['No piece of this block is a rectangle, so there is no size to rehearse.']
+  const { unit } = bench
+  const hair = unit === 'in' ? '1/32 in' : '0.1 cm'
+  const planned = saySize(whole.planned, unit)
+  const lines = rows.filter(({ what }) => /^(Row|Column)/.test(what))
+  return [
+    `Every seam takes two allowances. If each is ${hair} too wide, ${lower(whole.what)} comes out ${fine(whole.wide, unit)} instead of ${planned}; if each is ${hair} too narrow, ${fine(whole.narrow, unit)}.`,
+    `That is ${count(whole.seams[0], 'seam')} across and ${count(whole.seams[1], 'seam')} down, along the lines that cross most. Units trimmed to size count as one piece.`,
+    ...unequal(lines, off, unit),
+  ]
+}
+
+const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`
+
+/** Rows with more seams than their neighbours come out shorter: they will not match. */
+function unequal(lines: readonly RehearsalRow[], off: number, unit: 'in' | 'cm'): string[] {
+  const across = lines[0]?.what.startsWith('Column') ? 1 : 0
+  const sorted = [...lines].sort((a, b) => a.wide[across] - b.wide[across])
+  const [most, least] = [sorted[0], sorted.at(-1)]
+  if (most === undefined || least === undefined || least.wide[across] - most.wide[across] < off) return []
+  const apart = least.wide[across] - most.wide[across]
+  return [
+    `${most.what} ${/^\w+s /.test(most.what) ? 'have' : 'has'} ${count(most.seams[across], 'seam')} ${across === 0 ? 'across' : 'down'}, ${lower(least.what)} ${least.seams[across]}: with allowances that wide ${/^\w+s /.test(most.what) ? 'they come' : 'it comes'} out ${thirtySeconds(apart, unit)} shorter, and they no longer match.`,
+  ]
+}
+
+/** To a thirty-second of an inch: a rehearsal is about hairs. */
+function thirtySeconds(length: number, unit: 'in' | 'cm'): string {
+  if (unit === 'cm') return `${decimal(length)} cm`
+  const parts = Math.round(length * 32)
+  return parts % 2 === 0 ? onRuler(parts / 32, unit) : `${Math.floor(parts / 32) > 0 ? `${Math.floor(parts / 32)} ` : ''}${parts % 32}/32 in`
+}
+
+const fine = ([wide, high]: Size, unit: 'in' | 'cm'): string =>
+  unit === 'cm' ? `${decimal(wide)} × ${decimal(high)} cm` : `${thirtySeconds(wide, unit).replace(' in', '')} × ${thirtySeconds(high, unit)}`

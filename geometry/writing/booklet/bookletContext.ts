@@ -1,0 +1,201 @@
+/**
+ * The bench: what every step of a booklet is told and drawn from.
+ *
+ * In      a report and its block.
+ * Out     patches with their corners in the measure's unit, joins and meetings by their ids, the fabrics' names; and a letter for each
+ *         different unit, as it stands in the layout picture: `A`; or `B1`, `B2` where units made alike differ in look or in pressing.
+ * Exact   pictures only: places are doubles here and decide nothing.
+ */
+import { cellOf } from '../../block/lengthsOf.ts'
+import type { Block, Position, Unit } from '../../values/block.ts'
+import { parseRational, toNumber } from '../../exact/rational.ts'
+import { viewOf } from '../../units/unitPicture.ts'
+import type { Join, Meeting, Report, ReportPoint, UnitRow } from '../../values/report.ts'
+import { type MeasureUnit, sayExact } from '../phrases.ts'
+import { seenOnOneLine } from '../sanitiseText.ts'
+import type { Spot } from './values.ts'
+
+export interface BenchPatch {
+  readonly id: string
+  readonly unit: string | null
+  readonly name: string
+  readonly fabric: string
+  /** Clockwise, in the measure's unit. */
+  readonly corners: readonly Spot[]
+}
+
+/** A seam inside a unit: the patches on its two sides, by name, and the side it is pressed to. */
+export interface OwnSeam {
+  readonly join: string
+  readonly sides: readonly [readonly string[], readonly string[]]
+  readonly toward: 0 | 1 | 'open'
+}
+
+/** Units of one row that look alike and are pressed alike. */
+export interface Look {
+  readonly label: string
+  readonly row: UnitRow
+  readonly first: Unit
+  readonly units: readonly string[]
+  readonly seams: readonly OwnSeam[]
+}
+
+export interface Bench {
+  readonly report: Report
+  readonly block: Block
+  readonly unit: MeasureUnit
+  readonly seam: number
+  readonly seamSaid: string
+  readonly cell: number
+  readonly fabric: (id: string) => string
+  readonly colour: (id: string) => string
+  readonly patches: ReadonlyMap<string, BenchPatch>
+  readonly joins: ReadonlyMap<string, Join>
+  readonly meetings: ReadonlyMap<string, readonly Meeting[]>
+  readonly usedBy: ReadonlyMap<string, Join>
+  /** The joins inside each unit, by the unit's id. */
+  readonly unitJoins: ReadonlyMap<string, readonly string[]>
+  readonly looks: readonly Look[]
+  readonly lookOf: ReadonlyMap<string, Look>
+  /** The letter of all units of a row of the report. */
+  readonly letterOf: (row: UnitRow) => string
+}
+
+export function benchOf(report: Report, block: Block): Bench {
+  const cell = toNumber(cellOf(block))
+  const { unit, seam } = report.measure
+  const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
+  const place = placer(cell)
+  const seams = ownSeams(report)
+  const looks = looksOf(report, block, seams)
+  return {
+    report,
+    block,
+    unit,
+    seam,
+    seamSaid: sayExact(seam, unit),
+    cell,
+    fabric: (id) => oneLine(fabrics.get(id)?.name ?? id),
+    colour: (id) => fabrics.get(id)?.colour ?? '#888888',
+    patches: new Map(
+      report.patches.map(({ id, unit: of, name, fabric, corners }) => [id, { id, unit: of, name, fabric, corners: corners.map(place) }]),
+    ),
+    joins: new Map(report.joins.map((join) => [join.id, join])),
+    meetings: grouped(report.meetings, ({ join }) => join),
+    usedBy: new Map(report.joins.flatMap((join) => join.sides.map((side) => [side, join] as const))),
+    unitJoins: new Map([...seams].map(([id, own]) => [id, own.map(({ join }) => join)])),
+    looks,
+    lookOf: new Map(looks.flatMap((look) => look.units.map((id) => [id, look] as const))),
+    letterOf: (row) => letter(report.units.indexOf(row)),
+  }
+}
+
+/** A name as it stands in a sentence. */
+export const oneLine = (name: string): string => seenOnOneLine(name) || 'unnamed'
+
+/** A place along one axis, in cells. */
+export const cellsAt = (position: Position): number =>
+  typeof position === 'number' ? position : toNumber(parseRational(position) ?? { n: 0n, d: 1n })
+
+const placer =
+  (cell: number) =>
+  ([x, y]: ReportPoint): Spot => [cellsAt(x) * cell, cellsAt(y) * cell]
+
+/** A place of the report in the measure's unit. */
+export const spotOf = (bench: Bench, at: ReportPoint): Spot => placer(bench.cell)(at)
+
+export function grouped<Item>(items: readonly Item[], by: (item: Item) => string): Map<string, Item[]> {
+  const groups = new Map<string, Item[]>()
+  for (const item of items) {
+    const key = by(item)
+    const there = groups.get(key)
+    if (there === undefined) groups.set(key, [item])
+    else there.push(item)
+  }
+  return groups
+}
+
+/** The patches of a piece: a patch, or what a join has made. */
+export function patchesIn(bench: Bench, piece: string): BenchPatch[] {
+  const found: BenchPatch[] = []
+  const left = [piece]
+  while (left.length > 0) {
+    const id = left.pop() as string
+    const patch = bench.patches.get(id)
+    if (patch !== undefined) found.push(patch)
+    else left.push(...[...(bench.joins.get(id)?.sides ?? [])].reverse())
+  }
+  return found
+}
+
+/** The joins inside a piece, in sewing order. */
+export function joinsIn(bench: Bench, piece: string): Join[] {
+  const found: Join[] = []
+  const left = [piece]
+  while (left.length > 0) {
+    const join = bench.joins.get(left.pop() as string)
+    if (join === undefined) continue
+    found.push(join)
+    left.push(...join.sides)
+  }
+  return found.sort((a, b) => Number(a.id.slice(2)) - Number(b.id.slice(2)))
+}
+
+function looksOf(report: Report, block: Block, seams: ReadonlyMap<string, readonly OwnSeam[]>): Look[] {
+  const units = new Map(block.units.map((unit) => [unit.id, unit]))
+  return report.units.flatMap((row, place) => {
+    const pictures = new Map<string, string>()
+    const groups = grouped(row.for, (id) => lookKey(units.get(id) as Unit, row, seams.get(id) ?? [], pictures))
+    return [...groups.values()].map((ids, index): Look => {
+      const number = groups.size > 1 ? String(index + 1) : ''
+      return {
+        label: `${letter(place)}${number}`,
+        row,
+        first: units.get(ids[0] as string) as Unit,
+        units: ids,
+        seams: seams.get(ids[0] as string) ?? [],
+      }
+    })
+  })
+}
+
+/** A unit that its method cannot make has no letter: what is wrong with it stands on the first page. */
+export const NO_METHOD = '?'
+
+/** A … Z, AA, AB … */
+export function letter(place: number): string {
+  const last = String.fromCharCode(65 + (place % 26))
+  return place < 26 ? last : `${letter(Math.floor(place / 26) - 1)}${last}`
+}
+
+/** All units of a row are one picture however turned, but for geese made four at a time, whose wings may differ. */
+function lookKey(unit: Unit, row: UnitRow, seams: readonly OwnSeam[], pictures: Map<string, string>): string {
+  const names = (side: readonly string[]): string => side.map((name) => `${row.kind === 'goose' ? '' : unit.fabrics[name]}`).join('+')
+  const pressed = seams.map(({ sides, toward }) => (toward === 'open' ? 'open' : `${names(sides[toward])}${row.kind === 'goose' ? toward : ''}`))
+  const wings = row.kind === 'goose' ? wingsSeen(unit, pictures) : ''
+  return JSON.stringify([pressed, wings])
+}
+
+function wingsSeen(unit: Unit, pictures: Map<string, string>): string {
+  const known = JSON.stringify([unit.kind === 'polygon' ? '' : [unit.turn ?? 0, unit.mirror === true, unit.size], unit.fabrics])
+  const seen = pictures.get(known) ?? ([0, 1, 2, 3] as const).map((turn) => viewOf(unit, turn)).sort()[0]
+  pictures.set(known, seen as string)
+  return seen as string
+}
+
+/** The seams inside each unit, in sewing order. */
+function ownSeams(report: Report): ReadonlyMap<string, readonly OwnSeam[]> {
+  const names = new Map(report.patches.map((patch) => [patch.id, { unit: patch.unit, names: [patch.name] }]))
+  const seams = new Map<string, OwnSeam[]>()
+  for (const join of report.joins) {
+    if (join.stage !== 'unit') continue
+    const [a, b] = join.sides.map((side) => names.get(side))
+    if (a === undefined || b === undefined || a.unit === null) continue
+    names.set(join.id, { unit: a.unit, names: [...a.names, ...b.names] })
+    const seam: OwnSeam = { join: join.id, sides: [a.names, b.names], toward: join.press.toward }
+    const there = seams.get(a.unit)
+    if (there === undefined) seams.set(a.unit, [seam])
+    else there.push(seam)
+  }
+  return seams
+}

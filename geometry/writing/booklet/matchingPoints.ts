@@ -1,0 +1,27 @@
+/**
+ * What to look after along a seam: nested seams, points, thick spots.
+ *
+ * In      the meetings of one or more joins.
+ * Out     short clauses that begin with what to do.
+ */
+import type { Meeting, Verdict } from '../../values/report.ts'
+import { count } from '../phrases.ts'
+import type { Bench } from './bookletContext.ts'
+
+const CLAUSES: Readonly<Record<Verdict, (number: number) => string>> = {
+  nests: (n) => `match ${count(n, 'nested seam')}`,
+  open: (n) => `pin ${count(n, 'pair')} of seams that are pressed open`,
+  pin: (n) => `match ${count(n, 'point')} by pinning`,
+  tip: (n) =>
+    `sew just across ${count(n, 'point')}, where ${n === 1 ? 'its' : 'their'} seams cross, so that ${n === 1 ? 'it is not' : 'none is'} cut off`,
+  clashes: (n) => `pin ${count(n, 'pair')} of seams whose allowances lie the same way, and sew slowly over the ${n === 1 ? 'ridge' : 'ridges'}`,
+}
+
+export function matchingClauses(meetings: readonly Meeting[]): string[] {
+  return (Object.keys(CLAUSES) as Verdict[]).flatMap((verdict) => {
+    const number = meetings.filter((meeting) => meeting.verdict === verdict).length
+    return number === 0 ? [] : [CLAUSES[verdict](number)]
+  })
+}
+
+export const meetingsOf = (bench: Bench, joins: readonly string[]): Meeting[] => joins.flatMap((join) => bench.meetings.get(join) ?? [])

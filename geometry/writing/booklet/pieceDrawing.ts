@@ -1,0 +1,264 @@
+/**
+ * Sewn pieces as they are drawn: every patch with the allowance that still shows at the piece's raw edge, and on the wrong side the allowances
+ * folded the way they are pressed.
+ *
+ * In      patches of one piece in the measure's unit, and the seam allowance.
+ * Out     outlines to paint in order.
+ * How     a side that no other patch of the piece lies along is raw: it is moved out by one allowance, and the seams beside it go on along their own
+ *         lines. So above the tip of a goose its two wings cross, as they do in cloth. Pressed to one side, what is seen from behind is
+ *         the cloth of the other side, lying flat on across the seam.
+ */
+import type { BenchPatch } from './bookletContext.ts'
+import type { Spot } from './values.ts'
+
+const NEAR = 1e-6
+
+export type Stretch = readonly [Spot, Spot]
+
+export const minus = (a: Spot, b: Spot): Spot => [a[0] - b[0], a[1] - b[1]]
+export const plus = (a: Spot, b: Spot, times = 1): Spot => [a[0] + b[0] * times, a[1] + b[1] * times]
+export const dot = (a: Spot, b: Spot): number => a[0] * b[0] + a[1] * b[1]
+export const cross = (a: Spot, b: Spot): number => a[0] * b[1] - a[1] * b[0]
+export const lengthOf = (a: Spot): number => Math.hypot(a[0], a[1])
+export const middleOf = (a: Spot, b: Spot): Spot => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
+export function unitOf(a: Spot): Spot {
+  const length = lengthOf(a)
+  return length < NEAR ? [0, 0] : [a[0] / length, a[1] / length]
+}
+/** Clockwise with y down, outside lies to the left of each side. */
+export const outward = (a: Spot, b: Spot): Spot => {
+  const [x, y] = unitOf(minus(b, a))
+  return [y, -x]
+}
+
+export const sidesOf = (corners: readonly Spot[]): Stretch[] => corners.map((a, index) => [a, corners[(index + 1) % corners.length] as Spot])
+
+export interface Extent {
+  readonly left: number
+  readonly top: number
+  readonly right: number
+  readonly bottom: number
+}
+
+export function extentOf(spots: readonly Spot[]): Extent {
+  let [left, top, right, bottom] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  for (const [x, y] of spots) {
+    left = Math.min(left, x)
+    top = Math.min(top, y)
+    right = Math.max(right, x)
+    bottom = Math.max(bottom, y)
+  }
+  return { left, top, right, bottom }
+}
+
+export const cornersOf = (patches: readonly BenchPatch[]): Spot[] => patches.flatMap(({ corners }) => corners)
+
+export function areaOf(corners: readonly Spot[]): number {
+  return Math.abs(sidesOf(corners).reduce((sum, [a, b]) => sum + cross(a, b), 0)) / 2
+}
+
+/** The balance point of a polygon. */
+export function centreOf(corners: readonly Spot[]): Spot {
+  const twice = sidesOf(corners).reduce((sum, [a, b]) => sum + cross(a, b), 0)
+  if (Math.abs(twice) < NEAR) return corners[0] as Spot
+  const sum = sidesOf(corners).reduce<Spot>(([x, y], [a, b]) => [x + (a[0] + b[0]) * cross(a, b), y + (a[1] + b[1]) * cross(a, b)], [0, 0])
+  return [sum[0] / (3 * twice), sum[1] / (3 * twice)]
+}
+
+export function centreOfAll(patches: readonly BenchPatch[]): Spot {
+  let [x, y, all] = [0, 0, 0]
+  for (const { corners } of patches) {
+    const [cx, cy] = centreOf(corners)
+    const area = areaOf(corners)
+    x += cx * area
+    y += cy * area
+    all += area
+  }
+  return all < NEAR ? [x, y] : [x / all, y / all]
+}
+
+/** The stretch that two sides have in common, along the first; null where they only touch or miss. */
+export function shared([a, b]: Stretch, [c, d]: Stretch): Stretch | null {
+  const along = unitOf(minus(b, a))
+  if (Math.abs(cross(along, minus(c, a))) > NEAR || Math.abs(cross(along, minus(d, a))) > NEAR) return null
+  const [p, q] = [dot(along, minus(c, a)), dot(along, minus(d, a))]
+  const from = Math.max(0, Math.min(p, q))
+  const to = Math.min(lengthOf(minus(b, a)), Math.max(p, q))
+  return to - from < NEAR ? null : [plus(a, along, from), plus(a, along, to)]
+}
+
+/** Sides that lie on one line share a key, so that only they need be compared. Odd shares keep places that makers use off the edges between keys. */
+function lineKey([a, b]: Stretch): string {
+  const [x, y] = unitOf(minus(b, a))
+  const [u, v] = x < -NEAR || (Math.abs(x) <= NEAR && y < 0) ? [-x, -y] : [x, y]
+  return `${Math.floor(u * 1e3 + 0.1371)} ${Math.floor(v * 1e3 + 0.1371)} ${Math.floor(cross([u, v], a) * 1e3 + 0.1371)}`
+}
+
+interface Side {
+  readonly patch: BenchPatch
+  readonly side: Stretch
+}
+
+const keyedSides = (patch: BenchPatch): readonly (Side & { readonly key: string })[] =>
+  sidesOf(patch.corners).map((side) => ({ patch, side, key: lineKey(side) }))
+
+function byLine(patches: readonly BenchPatch[]): ReadonlyMap<string, readonly Side[]> {
+  const lines = new Map<string, Side[]>()
+  for (const patch of patches) {
+    for (const { side, key } of keyedSides(patch)) {
+      const there = lines.get(key)
+      if (there === undefined) lines.set(key, [{ patch, side }])
+      else there.push({ patch, side })
+    }
+  }
+  return lines
+}
+
+/** Where two groups of patches lie along each other. */
+export function seamBetween(one: readonly BenchPatch[], other: readonly BenchPatch[]): { stretch: Stretch; one: BenchPatch; other: BenchPatch }[] {
+  const far = byLine(other)
+  return one.flatMap((patch) =>
+    keyedSides(patch).flatMap(({ side, key }) =>
+      (far.get(key) ?? []).flatMap(({ patch: beside, side: there }) => {
+        const stretch = shared(side, there)
+        return stretch === null ? [] : [{ stretch, one: patch, other: beside }]
+      }),
+    ),
+  )
+}
+
+/** Patches above which a piece is drawn without its raw edges: they are too small to be seen then. */
+const MOST_DRAWN = 300
+
+/** Every patch with the allowance at the piece's raw edge. */
+export function withRawEdge(patches: readonly BenchPatch[], seam: number): { readonly patch: BenchPatch; readonly outline: readonly Spot[] }[] {
+  if (patches.length > MOST_DRAWN) return patches.map((patch) => ({ patch, outline: patch.corners }))
+  const box = rectangleOf(patches)
+  const lines = byLine(patches)
+  return patches.map((patch) => {
+    const raw = keyedSides(patch).map(({ side, key }) => isRaw(side, patch, lines.get(key) ?? []))
+    const outline = movedOut(patch.corners, raw, seam)
+    return { patch, outline: box === null ? outline : clipped(outline, grownBy(box, seam)) }
+  })
+}
+
+export const grownBy = ({ left, top, right, bottom }: Extent, by: number): Extent => ({
+  left: left - by,
+  top: top - by,
+  right: right + by,
+  bottom: bottom + by,
+})
+
+/** The box of a piece that fills it; null for other shapes. */
+export function rectangleOf(patches: readonly BenchPatch[]): Extent | null {
+  const box = extentOf(cornersOf(patches))
+  const area = patches.reduce((sum, { corners }) => sum + areaOf(corners), 0)
+  return Math.abs((box.right - box.left) * (box.bottom - box.top) - area) < NEAR * (1 + area) ? box : null
+}
+
+function isRaw(side: Stretch, patch: BenchPatch, onLine: readonly Side[]): boolean {
+  const covered = onLine.reduce((sum, { patch: other, side: there }) => {
+    const both = other === patch ? null : shared(side, there)
+    return both === null ? sum : sum + lengthOf(minus(both[1], both[0]))
+  }, 0)
+  return covered < lengthOf(minus(side[1], side[0])) / 2
+}
+
+/** Further than this many allowances no tip is drawn. */
+const REACH = 3.5
+
+/** The sides marked are moved out; where a moved side meets one that stays, the latter goes on along its own line. */
+export function movedOut(corners: readonly Spot[], raw: readonly boolean[], seam: number): Spot[] {
+  const sides = sidesOf(corners)
+  return corners.flatMap((corner, index) => {
+    const before = (index + corners.length - 1) % corners.length
+    const [one, other] = [sides[before] as Stretch, sides[index] as Stretch]
+    const [rawOne, rawOther] = [raw[before] === true, raw[index] === true]
+    if (!rawOne && !rawOther) return [corner]
+    const lineOne = rawOne ? movedSide(one, seam) : one
+    const lineOther = rawOther ? movedSide(other, seam) : other
+    const met = meeting(lineOne, lineOther)
+    if (met === null) return [lineOther[0]]
+    const away = minus(met, corner)
+    if (lengthOf(away) <= REACH * seam) return [met]
+    return [lineOne[1], lineOther[0]].map((end) => plus(end, unitOf(minus(met, end)), seam * 2))
+  })
+}
+
+export const movedSide = ([a, b]: Stretch, by: number): Stretch => {
+  const out = outward(a, b)
+  return [plus(a, out, by), plus(b, out, by)]
+}
+
+/** Where two lines cross; null where they run alike. */
+export function meeting([a, b]: Stretch, [c, d]: Stretch): Spot | null {
+  const [u, v] = [minus(b, a), minus(d, c)]
+  const turn = cross(u, v)
+  if (Math.abs(turn) < NEAR * lengthOf(u) * lengthOf(v)) return null
+  return plus(a, u, cross(minus(c, a), v) / turn)
+}
+
+/** A polygon cut to a box. */
+export function clipped(corners: readonly Spot[], { left, top, right, bottom }: Extent): Spot[] {
+  const within: readonly ((spot: Spot) => number)[] = [([x]) => x - left, ([x]) => right - x, ([, y]) => y - top, ([, y]) => bottom - y]
+  return within.reduce<Spot[]>((outline, inside) => clippedBy(outline, inside), [...corners])
+}
+
+/** The part of a polygon where a measure is not below nothing. */
+export function clippedBy(corners: readonly Spot[], inside: (spot: Spot) => number): Spot[] {
+  return sidesOf(corners).flatMap(([a, b]) => {
+    const [here, there] = [inside(a), inside(b)]
+    const kept = here >= -NEAR ? [a] : []
+    if (here >= -NEAR === there >= -NEAR || Math.abs(here - there) < NEAR) return kept
+    return [...kept, plus(a, minus(b, a), here / (here - there))]
+  })
+}
+
+export interface DrawnSeam {
+  /** Patches on the two sides. */
+  readonly sides: readonly [readonly BenchPatch[], readonly BenchPatch[]]
+  readonly toward: 0 | 1 | 'open'
+}
+
+export interface Folded {
+  readonly fabric: string
+  readonly side: 'right' | 'wrong'
+  readonly outline: readonly Spot[]
+}
+
+/** What is seen of one seam's allowances from behind, before the picture is turned over. */
+export function foldedAllowances({ sides, toward }: DrawnSeam, seam: number, box: Extent | null): Folded[] {
+  return seamBetween(sides[0], sides[1]).flatMap(({ stretch, one, other }): Folded[] => {
+    const out = outward(...stretch)
+    const strip = (patch: BenchPatch, way: 1 | -1, side: Folded['side']): Folded => {
+      const [a, b] = reaching(stretch, seam, box)
+      const outline: Spot[] = [a, b, plus(b, out, way * seam), plus(a, out, way * seam)]
+      return { fabric: patch.fabric, side, outline: box === null ? outline : clipped(outline, grownBy(box, seam)) }
+    }
+    // `out` points from the first side's patch to the other's.
+    if (toward === 'open') return [strip(one, -1, 'right'), strip(other, 1, 'right')]
+    return toward === 1 ? [strip(one, 1, 'wrong')] : [strip(other, -1, 'wrong')]
+  })
+}
+
+/** A seam that ends at the raw edge runs on to it. */
+function reaching([a, b]: Stretch, seam: number, box: Extent | null): Stretch {
+  if (box === null) return [a, b]
+  const along = unitOf(minus(b, a))
+  const atEdge = ([x, y]: Spot): boolean => [x - box.left, box.right - x, y - box.top, box.bottom - y].some((far) => Math.abs(far) < NEAR)
+  return [atEdge(a) ? plus(a, along, -2 * seam) : a, atEdge(b) ? plus(b, along, 2 * seam) : b]
+}
+
+export const boxOfPatches = (patches: readonly BenchPatch[]): Extent => extentOf(cornersOf(patches))
+
+/** Patches by the unit they belong to, each unit once. */
+export function patchesByUnit(patches: readonly BenchPatch[]): { readonly unit: string; readonly patches: readonly BenchPatch[] }[] {
+  const units = new Map<string, BenchPatch[]>()
+  for (const patch of patches) {
+    if (patch.unit === null) continue
+    const there = units.get(patch.unit)
+    if (there === undefined) units.set(patch.unit, [patch])
+    else there.push(patch)
+  }
+  return [...units].map(([unit, own]) => ({ unit, patches: own }))
+}

@@ -1,0 +1,89 @@
+/**
+ * The booklet's steps as text: numbered through, parts as headings, pictures left out.
+ *
+ * In      a booklet.
+ * Out     lines of at most `WIDE` characters, for a terminal or a mail.
+ */
+import { seenLines } from '../sanitiseText.ts'
+import { wordsOf } from './booklet.ts'
+import type { Booklet, BookletStep } from './values.ts'
+
+const WIDE = 100
+
+export function stepsText(booklet: Booklet): string {
+  let number = 0
+  const parts = booklet.parts.map(({ title, steps }) => {
+    const said = steps.map((step) => {
+      number += 1
+      return stepText(step, number)
+    })
+    return [heading(title), ...said].join('\n\n')
+  })
+  return seenLines(
+    `${[head(booklet), ...parts, rehearsal(booklet), templates(booklet), cautions(booklet)].filter((text) => text !== '').join('\n\n')}\n`,
+  )
+}
+
+const heading = (title: string): string => `${title.toUpperCase()}`
+
+function head({ title, by, introduction, facts, fabrics, problems, needs }: Booklet): string {
+  const lines = [
+    by === '' ? title : `${title}, by ${by}`,
+    '',
+    ...problems.flatMap((problem) => wrapped(`Note: ${problem}`, '', '      ')),
+    ...(problems.length > 0 ? [''] : []),
+  ]
+  const told = [
+    ...introduction.split('\n').flatMap((line) => wrapped(line, '', '')),
+    '',
+    ...facts.map(({ what, said }) => `${what}: ${said}`),
+    ...fabrics.filter(({ buy }) => buy !== '').map(({ name, buy }) => `${name}: ${buy}`),
+    ...needs.flatMap((line) => wrapped(line, '', '  ')),
+  ]
+  return [...lines, ...told].join('\n')
+}
+
+function stepText(step: BookletStep, number: number): string {
+  const stale = step.edited?.stale === true ? ['(The block has changed since these words were written.)'] : []
+  const note = step.note === undefined ? [] : step.note.split('\n').map((line) => `Note: ${line}`)
+  const lines = [...wordsOf(step), ...stale, ...note, ...step.cautions.map((caution) => `! ${caution}`)]
+  return [`${number}. ${step.title}`, ...lines.flatMap((line) => wrapped(line, '   ', '   '))].join('\n')
+}
+
+function rehearsal({ rehearsal: { sentences, rows }, seamAdvice }: Booklet): string {
+  const said = [...seamAdvice, ...(rows.length === 0 ? [] : sentences)].flatMap((line) => wrapped(line, '', ''))
+  return [heading('Which seam where'), '', ...said].join('\n')
+}
+
+function templates({ templates: all }: Booklet): string {
+  if (all.length === 0) return ''
+  return [
+    heading('Templates'),
+    '',
+    ...all.flatMap(({ name, sentences }) => [name, ...sentences.flatMap((line) => wrapped(line, '   ', '   '))]),
+  ].join('\n')
+}
+
+function cautions({ cautions: all }: Booklet): string {
+  return [heading('Take care'), '', ...all.flatMap(({ title, sentences }) => wrapped(`${title}: ${sentences.join(' ')}`, '', '  '))].join('\n')
+}
+
+/** A length is not broken: `3 1/2 in`, `3 1/2 × 4 in`. */
+const BREAKS = / (?!\d+\/\d|(?:in|cm|×)(?:[ .,;:)]|$))(?<!× )/
+
+/** Broken between words; a word that is too long by itself stays whole. */
+function wrapped(text: string, first: string, rest: string, wide = WIDE): string[] {
+  const lines: string[] = []
+  let line = first
+  let empty = true
+  for (const word of text.split(BREAKS)) {
+    if (!empty && line.length + 1 + word.length > wide) {
+      lines.push(line)
+      line = rest
+      empty = true
+    }
+    line += empty ? word : ` ${word}`
+    empty = false
+  }
+  return [...lines, line]
+}

@@ -1,0 +1,167 @@
+/**
+ * The cut list: what to cut from each fabric, how much cloth that takes, and what the four-at-a-time batches make.
+ *
+ * In      a report and the block it is about (for the names of its fabrics and its cell).
+ * Out     text for people, in sixteenths of an inch or tenths of a centimetre; or a table with the exact sizes.
+ * Source  common practice, no source: cut by fabric, largest first.
+ */
+import type { Block } from '../values/block.ts'
+import { type FabricPair, hourglassPlans, isSharing } from '../cutting/batches/hourglasses.ts'
+import { isOnRuler } from '../exact/lengths.ts'
+import type { CutRow, FabricRow, Findings, UnitRow } from '../values/report.ts'
+import { csv } from './csv.ts'
+import { seenLines, seenOnOneLine } from './sanitiseText.ts'
+import { friendlyCell } from './friendlyCell.ts'
+import { capital, count, decimal, inWords, kindWords, METHOD_WORDS, type MeasureUnit, sayOne, saySize } from './phrases.ts'
+
+export function cutListText(report: Findings, block: Block): string {
+  const unit = report.measure.unit
+  const named = namesOf(block)
+  const sections = [
+    heading(report),
+    ...fabricsInUse(report, block).map((fabric) => fabricSection(fabric, report, named)),
+    batchSection(report, named),
+    ...hourglassSections(block, named),
+    rulerNote(report, block),
+  ]
+  const notes = [...report.problems, ...report.advice].map(({ message }) => `Note: ${message}`).join('\n')
+  const empty = report.cut.length === 0 ? 'Nothing to cut yet.' : ''
+  return seenLines(`${[...sections, empty, notes].filter((section) => section !== '').join('\n\n')}\n`)
+
+  function heading({ block: { name, unfinished, withBorders }, measure }: Findings): string {
+    const borders = withBorders[0] === unfinished[0] && withBorders[1] === unfinished[1] ? '' : `, ${saySize(withBorders, unit)} with its borders`
+    return [
+      `Cut list: ${seenOnOneLine(name)}`,
+      `The block measures ${saySize(unfinished, unit)} unfinished${borders}.`,
+      `Every size includes its seam allowances of ${sayOne(measure.seam, unit)}.`,
+    ].join('\n')
+  }
+}
+
+/** One line a different piece, with the exact sizes in the measure's unit; where the print stays upright, the width is across the cloth. */
+export function cutListCsv(report: Findings, block: Block): string {
+  const named = namesOf(block)
+  const head = ['fabric', 'name', 'shape', 'width', 'height', 'measure', 'count', 'then', 'method', 'for', 'print']
+  const rows = report.cut.map((row) => [
+    row.fabric,
+    named(row.fabric),
+    row.shape,
+    ...row.size,
+    report.measure.unit,
+    row.count,
+    row.then,
+    row.method,
+    row.for.length === 0 ? 'border' : row.for.join(' '),
+    row.fixed ? 'upright' : '',
+  ])
+  return csv([head, ...rows])
+}
+
+/** `One batch makes these geese.` or `Two batches make these geese; four geese left over.` */
+export function batchSentence(row: UnitRow): string {
+  const number = row.batches.length
+  const left = row.spare === 0 ? '' : `; ${inWords(row.spare, 'goose', 'geese')} left over`
+  return `${capital(inWords(number, 'batch', 'batches'))} ${number === 1 ? 'makes' : 'make'} ${row.count === 1 ? 'this goose' : 'these geese'}${left}.`
+}
+
+type Named = (fabric: string) => string
+
+export function namesOf(block: Block): Named {
+  const names = new Map(block.fabrics.map(({ id, name }) => [id, seenOnOneLine(name)]))
+  return (fabric) => names.get(fabric) ?? fabric
+}
+
+function fabricsInUse(report: Findings, block: Block): string[] {
+  const used = new Set(report.cut.map(({ fabric }) => fabric))
+  return block.fabrics.map(({ id }) => id).filter((id) => used.has(id))
+}
+
+function fabricSection(fabric: string, report: Findings, named: Named): string {
+  const unit = report.measure.unit
+  const rows = report.cut.filter((row) => row.fabric === fabric)
+  const cloth = report.fabric.find((row) => row.fabric === fabric)
+  const pieces = [...rows].sort((a, b) => area(b) - area(a)).map((row) => `  ${pieceLine(row, report)}`)
+  return [named(fabric), ...pieces, ...(cloth === undefined ? [] : clothLines(cloth, report.cloth.usableWidth, unit))].join('\n')
+}
+
+const area = ({ size: [width, height] }: CutRow): number => width * height
+
+function pieceLine(row: CutRow, report: Findings): string {
+  const shape = row.shape === 'polygon' ? ['template', 'templates'] : [row.shape, `${row.shape}s`]
+  const then = { none: '', halve: ', each cut once from corner to corner', quarter: ', each cut twice from corner to corner' }[row.then]
+  const template = row.shape === 'polygon' ? ' round its outermost points: trace the patch and add the seam allowance all round' : ''
+  const fixed = row.fixed ? ', the first across the cloth and the print upright' : ''
+  return `${count(row.count, ...(shape as [string, string]))} ${saySize(row.size, report.measure.unit)}${fixed}${template}${then} – ${purpose(row, report)}`
+}
+
+/** `geese, four at a time`; `borders`. */
+export function purpose(row: CutRow, report: Findings): string {
+  if (row.for.length === 0) return row.shape === 'square' ? 'corners of borders' : 'borders'
+  const wanted = new Set(row.for)
+  const units = report.units.filter((unit) => unit.for.some((id) => wanted.has(id)))
+  const kinds = [...new Set(units.map(({ kind }) => kindWords(kind, 2)))]
+  const what = kinds.length === 0 ? 'units' : kinds.join(' and ')
+  const larger = [...new Set(units.flatMap(({ oversize }) => oversize ?? []))].map(
+    (by) => `, cut ${sayOne(by, report.measure.unit)} larger to be trimmed`,
+  )
+  return `${row.method === 'plain' ? what : `${what}, ${METHOD_WORDS[row.method]}`}${larger.join('')}`
+}
+
+function clothLines(row: FabricRow, usableWidth: number, unit: MeasureUnit): string[] {
+  const strips = row.strips.map(({ height, pieces }) => {
+    const held = pieces.map((piece) => `${piece.count} of ${saySize(piece.size, unit)}`).join(', ')
+    return `    a strip ${sayOne(height, unit)} high: ${held}`
+  })
+  const buy = unit === 'in' ? `${eighths(row.buy)} yd` : `${decimal(row.buy)} m`
+  return [`  Cloth: ${sayOne(row.length, unit)} of it, ${sayOne(usableWidth, unit)} wide; buy ${buy}. Strips across the cloth:`, ...strips]
+}
+
+/** Yards are sold by the eighth. */
+function eighths(yards: number): string {
+  const parts = Math.round(yards * 8)
+  const whole = Math.floor(parts / 8)
+  const rest = parts % 8
+  if (rest === 0) return String(whole)
+  const half = rest % 4 === 0 ? '1/2' : rest % 2 === 0 ? `${rest / 2}/4` : `${rest}/8`
+  return whole === 0 ? half : `${whole} ${half}`
+}
+
+function batchSection(report: Findings, named: Named): string {
+  const rows = report.units.filter(({ batches }) => batches.length > 0)
+  return rows.map((row) => batchLines(row, report.measure.unit, named).join('\n')).join('\n\n')
+}
+
+function batchLines(row: UnitRow, unit: MeasureUnit, named: Named): string[] {
+  const least = row.batchesAtLeast === undefined ? [] : [`  At least ${inWords(row.batchesAtLeast, 'batch', 'batches')}; fewer than these may do.`]
+  const batches = row.batches.map((batch, index) => {
+    const corners = batch.corners.map(named).join(', ')
+    return `  Batch ${index + 1}: a large square of ${named(batch.goose)}; small squares clockwise round it: ${corners}`
+  })
+  return [`Geese ${saySize(row.finished, unit)} finished, trimmed to ${saySize(row.unfinished, unit)}: ${batchSentence(row)}`, ...batches, ...least]
+}
+
+/** Hourglasses of several looks out of fewer squares, or out of squares at all: offered, beside what stands in the list. */
+function hourglassSections(block: Block, named: Named): string[] {
+  const { unit } = block.measure
+  return hourglassPlans(block)
+    .filter(isSharing)
+    .map(({ pairs, layings, square, unfinished, goes, singles }) => {
+      const both = ([a, b]: FabricPair): string => `${named(a)} with ${named(b)}`
+      const sewn = pairs.map(({ fabrics, count: number }) => `  Sew ${count(number, 'pair')} of squares into two triangles each: ${both(fabrics)}`)
+      const laid = layings.map(
+        ({ first, second, count: number }) =>
+          `  Lay a triangle of ${both(first)} on one of ${both(second)}, ${number === 1 ? 'once' : `${number} times`}; sew across, cut: two hourglasses, mirror images`,
+      )
+      const head = `Hourglasses together, from ${count(goes, 'pair')} of squares ${saySize([square, square], unit)}, trimmed to ${saySize([unfinished, unfinished], unit)} (single triangles take ${count(singles, 'square')}, and are sewn along the bias):`
+      return [head, ...sewn, ...laid].join('\n')
+    })
+}
+
+function rulerNote(report: Findings, block: Block): string {
+  const unit = report.measure.unit
+  const off = report.cut.some(({ size }) => size.some((length) => !isOnRuler(length, unit)))
+  if (!off) return ''
+  const cell = friendlyCell(report, block)
+  const better = cell === null ? '' : ` A cell of ${sayOne(cell, unit)} would put every piece of the block on the ruler.`
+  return `Sizes said as "about" are the nearest ${unit === 'in' ? 'sixteenth of an inch' : 'tenth of a centimetre'}, not the size itself.${better}`
+}

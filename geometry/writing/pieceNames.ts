@@ -1,0 +1,123 @@
+/**
+ * What a maker calls each piece on the table, and where it lies.
+ *
+ * In      a report.
+ * Out     for the id of a patch or a join: a name for the piece, and its middle; built up join by join, each in one look.
+ */
+import { parseRational, toNumber } from '../exact/rational.ts'
+import type { Position } from '../values/block.ts'
+import type { Join, Findings, ReportPoint, Stage } from '../values/report.ts'
+import { kindWords, patchWords } from './phrases.ts'
+
+/** A name in its parts, for those who say it in words of their own. */
+export interface PieceName {
+  readonly sort: 'unit' | 'border' | 'corner' | 'framed' | 'section' | 'row' | 'column' | 'block' | 'bordered'
+  /** The unit's kind and id; the side of a border, or the corner of its square. */
+  readonly kind?: string
+  readonly id?: string
+  /** The number of a row, column or section that is whole; of a border's corner squares. */
+  readonly number?: number
+  readonly soFar?: true
+}
+
+export interface Piece {
+  readonly name: string
+  readonly called: PieceName
+  /** The middle of its cloth, in cells. */
+  readonly middle: readonly [number, number]
+  readonly area: number
+  /** It is part of a border, not yet sewn to the block. */
+  readonly framing: boolean
+}
+
+export const cells = (position: Position): number => {
+  const exact = parseRational(position)
+  return exact === null ? 0 : toNumber(exact)
+}
+
+export const point = ([x, y]: ReportPoint): readonly [number, number] => [cells(x), cells(y)]
+
+export function piecesOf(report: Findings): ReadonlyMap<string, Piece> {
+  const kinds = new Map(report.units.flatMap((row) => row.for.map((id) => [id, row.kind] as const)))
+  const pieces = new Map<string, Piece>()
+  for (const patch of report.patches) {
+    const corners = patch.corners.map(point)
+    const called = patch.unit === null ? borderName(patch.name) : unitName(patch.unit, kinds.get(patch.unit))
+    pieces.set(patch.id, { name: sayPiece(called), called, middle: mean(corners), area: patch.area, framing: patch.unit === null })
+  }
+  const usedBy = new Map(report.joins.flatMap((join) => join.sides.map((side) => [side, join] as const)))
+  const counter = new Map<Stage, number>()
+  for (const join of report.joins) {
+    const [a, b] = join.sides.map((side) => pieces.get(side))
+    if (a === undefined || b === undefined) continue
+    const area = a.area + b.area
+    const middle = [0, 1].map((axis) => ((a.middle[axis] ?? 0) * a.area + (b.middle[axis] ?? 0) * b.area) / area) as [number, number]
+    const framing = a.framing && b.framing
+    const called = framing ? framedName(a.called, b.called) : pieceName(join, usedBy.get(join.id), a, counter)
+    pieces.set(join.id, { name: sayPiece(called), called, middle, area, framing })
+  }
+  return pieces
+}
+
+const STRIPS = ['left', 'right', 'top', 'bottom']
+
+const borderName = (id: string): PieceName => ({ sort: STRIPS.includes(id) ? 'border' : 'corner', id })
+const unitName = (id: string, kind: string | undefined): PieceName => ({ sort: 'unit', id, ...(kind === undefined ? {} : { kind }) })
+
+/** A strip and one corner square, then both. */
+const framedName = (a: PieceName, b: PieceName): PieceName =>
+  a.sort === 'framed' ? { ...a, number: 2 } : { sort: 'framed', id: (a.sort === 'border' ? a : b).id ?? '', number: 1 }
+
+/** A row gets its number when it is whole; until then it is "the row so far". */
+function pieceName(join: Join, next: Join | undefined, first: Piece, counter: Map<Stage, number>): PieceName {
+  const { stage } = join
+  if (stage === 'unit') return first.called
+  if (stage === 'block') return next === undefined || next.stage === 'border' ? { sort: 'block' } : { sort: 'block', soFar: true }
+  if (stage === 'border') return { sort: 'bordered' }
+  if (next?.stage === stage && next.sides[0] === join.id) return { sort: stage, soFar: true }
+  const number = (counter.get(stage) ?? 0) + 1
+  counter.set(stage, number)
+  return { sort: stage, number }
+}
+
+function sayPiece({ sort, kind, id, number, soFar }: PieceName): string {
+  if (sort === 'unit') return kind === undefined ? String(id) : `${kindWords(kind, 1)} ${id}`
+  if (sort === 'border') return `${id} border`
+  if (sort === 'corner') return `${patchWords(String(id))} corner square`
+  if (sort === 'framed') return `${id} border with ${number === 1 ? 'one corner square' : 'its corner squares'}`
+  if (sort === 'bordered') return 'the block with its borders so far'
+  if (soFar) return `the ${sort} so far`
+  return sort === 'block' ? 'the block' : `${sort} ${number}`
+}
+
+function mean(corners: readonly (readonly [number, number])[]): readonly [number, number] {
+  const sum = corners.reduce<[number, number]>(([x, y], [cx, cy]) => [x + cx, y + cy], [0, 0])
+  return [sum[0] / corners.length, sum[1] / corners.length]
+}
+
+/** Which way on the table a seam's allowances go, as seen from the right side with the block the right way up. */
+export function wayOf(join: Join, pieces: ReadonlyMap<string, Piece>): string {
+  if (join.press.toward === 'open') return 'open'
+  const { toward, vertical, sideways } = pressedTo(join, join.press.toward, pieces)
+  const way = [vertical, sideways].filter((word) => word !== '').join(' and ')
+  return `${way === '' ? '' : `${way}, `}toward ${toward?.name ?? 'one side'}`
+}
+
+export interface PressedTo {
+  readonly toward: Piece | undefined
+  /** Both nothing where the seam bends. */
+  readonly vertical: 'up' | 'down' | ''
+  readonly sideways: 'left' | 'right' | ''
+}
+
+export function pressedTo(join: Join, side: 0 | 1, pieces: ReadonlyMap<string, Piece>): PressedTo {
+  const toward = pieces.get(join.sides[side])
+  if (toward === undefined || join.kind === 'set-in') return { toward, vertical: '', sideways: '' }
+  const [x, y] = point(join.from)
+  const [endX, endY] = point(join.to)
+  const way = Math.sign((endX - x) * (toward.middle[1] - y) - (endY - y) * (toward.middle[0] - x))
+  const across = { x: -(endY - y) * way, y: (endX - x) * way }
+  const upright = Math.abs(across.x) < Math.abs(across.y) / 4
+  const level = Math.abs(across.y) < Math.abs(across.x) / 4
+  return { toward, vertical: level ? '' : across.y < 0 ? 'up' : 'down', sideways: upright ? '' : across.x < 0 ? 'left' : 'right' }
+}

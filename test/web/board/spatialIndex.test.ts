@@ -1,0 +1,61 @@
+import fc from 'fast-check'
+import { expect, it } from 'vitest'
+import { bucketsOf } from '../../../web/board/spatialIndex.ts'
+import { fits, pieceAt, unitsOver } from '../../../web/board/hitTest.ts'
+import { inside, piecesOfUnit, type Rect } from '../../../web/document/shapes.ts'
+import { manyUnits } from '../../bench/blocks.ts'
+import { blockOf, square } from '../../help.ts'
+
+const side = fc.double({ min: 0, max: 9, noNaN: true })
+const rect = fc.tuple(side, side, side, side).map(([x, y, w, h]): Rect => ({ at: [x - 3, y], size: [w / 3, h] }))
+
+/** By asking every box: what the index must find, in the same order. */
+function asked(rects: readonly Rect[], low: readonly [number, number], high: readonly [number, number]): number[] {
+  const touches = ({ at, size }: Rect): boolean => at[0] <= high[0] && at[0] + size[0] >= low[0] && at[1] <= high[1] && at[1] + size[1] >= low[1]
+  return rects.flatMap((one, index) => (touches(one) ? [index] : []))
+}
+
+it('finds what asking every box finds', () => {
+  fc.assert(
+    fc.property(fc.array(rect, { maxLength: 40 }), rect, (rects, wanted) => {
+      const index = bucketsOf(
+        rects.map((_, place) => place),
+        (place) => rects[place] as Rect,
+      )
+      const high = [wanted.at[0] + wanted.size[0], wanted.at[1] + wanted.size[1]] as const
+      expect(index.touching(wanted.at, high)).toEqual(asked(rects, wanted.at, high))
+    }),
+  )
+})
+
+it('finds the patch that asking every patch finds, the topmost of several', () => {
+  const block = manyUnits(9)
+  const over = { ...block, units: [...block.units, square('top', [3, 3], [2, 2])] }
+  const all = over.units.flatMap((unit) => piecesOfUnit(unit))
+  for (let turn = 0; turn < 200; turn++) {
+    const at = [((turn * 0.7319) % 9) + 0.003, ((turn * 1.9173) % 9) + 0.007] as const
+    expect(pieceAt(over, at)).toEqual(all.findLast(({ corners }) => inside(corners, at)))
+  }
+})
+
+it('lets free patches lie over others, and no two boxes', () => {
+  const free = {
+    id: 'p',
+    kind: 'polygon',
+    corners: [
+      [0, 0],
+      [2, 0],
+      [0, 2],
+    ],
+    fabrics: { patch: 'a' },
+  } as const
+  const block = blockOf(4, 4, [free, square('s', [2, 2])])
+  expect(fits(block, [{ at: [0, 0], size: [1, 1] }], new Set())).toBe(true)
+  expect(fits(block, [{ at: [2, 2], size: [1, 1] }], new Set())).toBe(false)
+  expect(fits(block, [{ at: [2, 2], size: [1, 1] }], new Set(['s']))).toBe(true)
+  expect(fits(block, [{ at: [3.5, 0], size: [1, 1] }], new Set())).toBe(false)
+  expect(
+    unitsOver(block, { at: [1, 1], size: [1, 1] }).map(({ id }) => id),
+    'an edge in common is nothing in common',
+  ).toEqual(['p'])
+})

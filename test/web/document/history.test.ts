@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest'
+import { moveUnits, readBlock, recolourPatch, removeUnits, setName, turnUnits, writeBlock } from '../../../geometry/index.ts'
+import { emptyGrid } from '../../../web/document/starters/emptyGrid.ts'
+import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
+import { lantern } from '../../../web/document/starters/lantern.ts'
+import { apply, type History, redone, replaced, undone } from '../../../web/document/history.ts'
+
+const start: History = { block: eveningStar, past: [], future: [] }
+
+describe('the history', () => {
+  it('goes back to the very block it came from, and forward again', () => {
+    const edits = [
+      recolourPatch('goose-top', 'leftWing', 'moss'),
+      turnUnits(['goose-top']),
+      moveUnits(['centre'], '1/3', 0.5),
+      removeUnits(['corner-1']),
+    ]
+    const done = edits.reduce(apply, start)
+    const back = edits.reduce((history) => undone(history), done)
+    expect(back.block).toEqual(eveningStar)
+    expect(edits.reduce((history) => redone(history), back).block).toEqual(done.block)
+  })
+
+  it('keeps nothing of an edit that changes nothing', () => {
+    expect(apply(start, recolourPatch('goose-top', 'leftWing', 'no-such-fabric'))).toBe(start)
+  })
+
+  it('takes a name typed letter by letter as one step', () => {
+    const typed = ['D', 'Du', 'Dusk'].reduce((history, name) => apply(history, setName(name)), start)
+    expect(typed.past).toHaveLength(1)
+    expect(undone(typed).block).toEqual(eveningStar)
+    expect(redone(undone(typed)).block.name).toBe('Dusk')
+  })
+
+  it('has another block back after one was opened in its place', () => {
+    const opened = replaced(start, lantern, 'open a file')
+    expect(opened.block.name).toBe(lantern.name)
+    expect(undone(opened).block).toEqual(eveningStar)
+  })
+})
+
+describe('the starters', () => {
+  it.each([eveningStar, lantern, emptyGrid])('$name reads as a block file', (block) => {
+    expect(readBlock(writeBlock(block))).toEqual({ ok: true, value: block })
+  })
+})

@@ -1,0 +1,93 @@
+/** Every way of looking at a block, written down as text and compared with what was looked at and found right. */
+import { recorder } from './recorder.ts'
+import { describe, expect, it } from 'vitest'
+import { type Block, type Layered, layered, quiltingRoute, routeLines, type SettingAsk, settingReport, wrongSide } from '../../../geometry/index.ts'
+import { clothPainting } from '../../../web/board/fabricLayer.ts'
+import { drawMarks } from '../../../web/board/marksLayer.ts'
+import { type Frame, frameOf } from '../../../web/board/viewport.ts'
+import { bordersAround, piecesOf } from '../../../web/document/shapes.ts'
+import { tiler } from '../../../web/drawing/tiles.ts'
+import { assembly } from '../../../web/views/assembly.ts'
+import type { Drawing } from '../../../web/drawing/drawing.ts'
+import { paint } from '../../../web/drawing/paint.ts'
+import { settingView } from '../../../web/views/repeatedBlocks.ts'
+import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
+import { lantern } from '../../../web/document/starters/lantern.ts'
+import type { Look } from '../../../web/document/store.ts'
+import { paperBoat } from './paperBoat.ts'
+
+const INKS = { ink: '#2b2320', paper: '#fffaf2' }
+const SIZE = [800, 800] as const
+
+const frameFor = (block: Block, mirrored: boolean): Frame =>
+  frameOf({ columns: block.grid.columns, rows: block.grid.rows, around: bordersAround(block) }, ...SIZE, 1, [0, 0], mirrored)
+
+/** The cloth as the board paints it. */
+function lookedAt(block: Block, look: Look): string {
+  const frame = frameFor(block, look === 'wrong')
+  const { findings, cells } = layered(block)
+  const routes = look === 'quilting' ? routeLines(quiltingRoute(block)) : []
+  const stitching = look === 'quilting' ? { block, routes, fills: [], part: 1 } : null
+  const scene = { block, report: findings, look, cells, stitching, sheets: look === 'wrong' ? wrongSide(block) : null, ...INKS }
+  const { pen, lines } = recorder(frame)
+  clothPainting(scene, tiler()(block)).paint(pen, frame, SIZE)
+  return lines()
+}
+
+function marked(block: Block): string {
+  const frame = frameFor(block, false)
+  const { pen, lines } = recorder(frame)
+  drawMarks(pen, layered(block).findings, { numbers: true, meetings: true }, [], [], frame, SIZE, INKS)
+  return lines()
+}
+
+/** A drawing of a view of its own, in its cells. */
+function drawn(drawing: Drawing): string {
+  const frame = frameOf({ columns: 8, rows: 8, around: 0 }, ...SIZE, 1, [0, 0], false)
+  const { pen, lines } = recorder(frame)
+  paint(pen, drawing, { scale: frame.scale, toPixels: frame.toPixels, ...INKS })
+  return lines()
+}
+
+function sewn(block: Block, { findings }: Layered, step: number, part: number): string {
+  return drawn(assembly(findings, block, step, part).drawing)
+}
+
+function among(block: Block, ask: SettingAsk): string {
+  const answer = settingReport(block, ask)
+  if (!answer.ok) throw new Error(answer.message)
+  const { columns, rows, places, joins, meetings } = answer.value
+  return drawn(settingView(block, piecesOf(layered(block).findings.patches), { columns, rows, copies: places, joins, meetings }).drawing)
+}
+
+const BLOCKS: readonly (readonly [string, Block])[] = [
+  ['star', eveningStar],
+  ['lantern', lantern],
+  ['boat', paperBoat],
+]
+
+describe.each(BLOCKS)('%s', (name, block) => {
+  const file = (view: string): string => `pictures/${name}/${view}.txt`
+  const known = layered(block)
+  const joins = known.findings.joins.length
+  const square = block.grid.columns === block.grid.rows
+
+  it.each(['cloth', 'value', 'wrong', 'layers', 'quilting'] as const)('looked at: %s', async (look) => {
+    await expect(lookedAt(block, look)).toMatchFileSnapshot(file(look))
+  })
+
+  it('numbers and marks', async () => {
+    await expect(marked(block)).toMatchFileSnapshot(file('numbers'))
+  })
+
+  it('sewing order, nothing joined yet, a join coming together, and all joined', async () => {
+    await expect(sewn(block, known, 0, 1)).toMatchFileSnapshot(file('sewing-0'))
+    const middle = Math.ceil(joins / 2)
+    await expect(sewn(block, known, middle, 0.5)).toMatchFileSnapshot(file(`sewing-${middle}-half`))
+    await expect(sewn(block, known, joins, 1)).toMatchFileSnapshot(file(`sewing-${joins}`))
+  })
+
+  it('among copies', async () => {
+    await expect(among(block, { columns: 2, rows: 2, turn: square ? 'alternate' : 'none', press: 'same' })).toMatchFileSnapshot(file('setting'))
+  })
+})

@@ -1,0 +1,27 @@
+import '@fontsource/inter/latin-400.css'
+import '@fontsource/inter/latin-600.css'
+import { StrictMode } from 'react'
+import { createRoot } from 'react-dom/client'
+import { App } from './App.tsx'
+import { Whole } from './AppErrorBoundary.tsx'
+import { beginOffline } from '../keeping/offline.ts'
+import { begin } from '../keeping/start.ts'
+import { look } from '../document/store.ts'
+import { beginWords, spoken } from '../words/words.ts'
+import '../style/light.css'
+import '../style/controls.css'
+import '../style/page.css'
+import '../style/around.css'
+import '../style/panels.css'
+import '../style/tablet.css'
+
+await Promise.all([begin(), beginWords()])
+look({ language: spoken() })
+createRoot(document.getElementById('root') as HTMLElement).render(
+  <StrictMode>
+    <Whole>
+      <App />
+    </Whole>
+  </StrictMode>,
+)
+void beginOffline()

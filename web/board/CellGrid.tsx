@@ -1,0 +1,85 @@
+/**
+ * The board for those who do not see it: its cells as a grid to walk through, each saying what lies there.
+ *
+ * A large block shows the cells round the cursor; rows and columns are counted over the whole.
+ */
+import { memo, useDeferredValue, useMemo } from 'react'
+import type { Block, Unit } from '../../geometry/index.ts'
+import { KIND_NAMES, patchName } from '../words/unitWords.ts'
+import { t } from '../words/words.ts'
+import { piecesIn, unitById, unitsOver } from './hitTest.ts'
+import type { Spot } from '../document/shapes.ts'
+
+/** Cells each way from the cursor. */
+const SEEN = 6
+
+export const cellId = ([x, y]: Spot): string => `cell-${Math.floor(x)}-${Math.floor(y)}`
+
+interface Props {
+  readonly block: Block
+  readonly cursor: Spot
+  readonly chosen: readonly string[]
+}
+
+export const Cells = memo(function Cells(props: Props) {
+  // The hand goes first; the words follow when it rests.
+  const { block, cursor, chosen } = useDeferredValue(props)
+  const { columns, rows } = block.grid
+  const held = useMemo(() => new Set(chosen), [chosen])
+  const names = useMemo(() => new Map(block.fabrics.map(({ id, name }) => [id, name])), [block.fabrics])
+  const across = rangeOf(cursor[0], columns)
+  const down = rangeOf(cursor[1], rows)
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table that is walked through, cell by cell, is a grid
+    <table className="unseen" role="grid" aria-label={t('Cells')} aria-rowcount={rows} aria-colcount={columns} aria-multiselectable="true">
+      <tbody>
+        {down.map((y) => (
+          <tr key={y} aria-rowindex={y + 1}>
+            {across.map((x) => {
+              const units = unitsIn(block, [x, y])
+              const text = units.length === 0 ? t('empty') : units.map((unit) => wordsOn(unit, names, held.has(unit.id))).join('; ')
+              return (
+                // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: as above
+                // biome-ignore lint/a11y/useFocusableInteractive: the board has the focus and names the cell that it is on
+                <td role="gridcell" key={x} id={cellId([x, y])} aria-colindex={x + 1} aria-selected={units.some(({ id }) => held.has(id))}>
+                  {t('Column {x}, row {y}: {what}.', { x: x + 1, y: y + 1, what: text })}
+                </td>
+              )
+            })}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+})
+
+function rangeOf(cursor: number, count: number): number[] {
+  const at = Math.floor(cursor)
+  const first = Math.max(0, Math.min(at - SEEN, count - 2 * SEEN - 1))
+  return Array.from({ length: Math.min(count, 2 * SEEN + 1) }, (_, index) => first + index)
+}
+
+/** Units whose cloth lies in a cell; the box of a free patch says too little. */
+function unitsIn(block: Block, [x, y]: Spot): Unit[] {
+  const units = unitsOver(block, { at: [x, y], size: [1, 1] })
+  if (units.every(({ kind }) => kind !== 'polygon')) return units
+  const ids = new Set(piecesIn(block, [x, y]).map(({ unit }) => unit))
+  return [...ids].flatMap((id) => (id === null ? [] : (unitById(block, id) ?? [])))
+}
+
+const TURNS = ['', () => t('turned a quarter'), () => t('turned half round'), () => t('turned three quarters')] as const
+
+function wordsOn(unit: Unit, names: ReadonlyMap<string, string>, held: boolean): string {
+  const turn = unit.kind === 'polygon' ? '' : TURNS[unit.turn ?? 0]
+  const mirrored = unit.kind !== 'polygon' && unit.mirror === true
+  const patches = Object.entries(unit.fabrics).map(([name, fabric]) =>
+    t('{patch} of {fabric}', { patch: patchName(name), fabric: names.get(fabric) ?? fabric }),
+  )
+  return [
+    `${t(KIND_NAMES[unit.kind])} ${unit.id}`,
+    ...(turn === '' || turn === undefined ? [] : [turn()]),
+    ...(mirrored ? [t('mirrored')] : []),
+    ...patches,
+    ...(held ? [t('chosen')] : []),
+  ].join(', ')
+}

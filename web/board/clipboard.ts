@@ -1,0 +1,97 @@
+/** Units to and from the clipboard, as text that another tab, another block or another program can read. */
+import { broughtInto, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits } from '../../geometry/index.ts'
+import { edit, look, now } from '../document/store.ts'
+import { outcome } from '../document/editResult.ts'
+import { t, tell, tn } from '../words/words.ts'
+import { attempt } from './actions.ts'
+import { freePlace } from './freeSpace.ts'
+
+/**
+ * Copies, cuts out and pastes by the browser's own keys while the board has them; gives back what ends it.
+ *
+ * Heard on the whole page: where no text is selected, Firefox sends these events not to what has the keys but to where the hand clicked last.
+ */
+export function hearClipboard(board: HTMLElement): () => void {
+  const quiet = new AbortController()
+  const hear = (name: 'copy' | 'cut' | 'paste', act: (event: ClipboardEvent) => void): void =>
+    document.addEventListener(name, (event) => board.contains(document.activeElement) && act(event), { signal: quiet.signal })
+  hear('copy', (event) => copyByKey(event, sayCopied))
+  hear('cut', (event) => copyByKey(event, cutAfterCopy))
+  hear('paste', (event) => {
+    event.preventDefault()
+    pasteText(event.clipboardData?.getData('text/plain') ?? '')
+  })
+  return () => quiet.abort()
+}
+
+function copyByKey(event: ClipboardEvent, then: () => void): void {
+  const text = takenText()
+  if (text === null) return
+  event.preventDefault()
+  event.clipboardData?.setData('text/plain', text)
+  then()
+}
+
+/** The text of what is chosen, or null where nothing is. */
+function takenText(): string | null {
+  const { history, view } = now()
+  if (view.chosen.length > 0) return writeUnits(history.block, view.chosen)
+  look({ notice: t('Choose a unit first.') })
+  return null
+}
+
+const sayCopied = (): void =>
+  look({
+    notice: tn(
+      now().view.chosen.length,
+      'The unit is copied; paste it here or on another block.',
+      '{n} units are copied; paste them here or on another block.',
+    ),
+  })
+
+function cutAfterCopy(): void {
+  const { chosen } = now().view
+  edit(removeUnits(chosen))
+  look({
+    notice: tn(
+      chosen.length,
+      'The unit is cut out; paste it here or on another block.',
+      '{n} units are cut out; paste them here or on another block.',
+    ),
+  })
+}
+
+/** Where they lay, if there is room, else at the nearest free place. */
+function pasteText(text: string): void {
+  const read = readUnits(text)
+  if (!read.ok) return look({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: tell(read.message) }) })
+  const { block } = now().history
+  const brought = broughtInto(block, read.value)
+  const place = freePlace(block, brought.units)
+  if (place === null) return look({ notice: t('There is no free room to paste it; make the grid larger or remove a unit.') })
+  const ids = brought.units.map(({ id }) => id)
+  const [dx, dy] = place
+  const pasted = outcome(outcome(block, pasteUnits(brought)), moveUnits(ids, dx, dy))
+  const units = pasted.units.filter(({ id }) => ids.includes(id))
+  if (attempt(pasteUnits({ units, fabrics: brought.fabrics }), tn(ids.length, 'Pasted.', '{n} units pasted.'))) look({ chosen: ids, patch: null })
+}
+
+export async function copyByButton(cut: boolean): Promise<void> {
+  const text = takenText()
+  if (text === null) return
+  try {
+    await navigator.clipboard.writeText(text)
+    if (cut) cutAfterCopy()
+    else sayCopied()
+  } catch {
+    look({ notice: t('The browser does not let the page copy; use Ctrl + C.') })
+  }
+}
+
+export async function pasteByButton(): Promise<void> {
+  try {
+    pasteText(await navigator.clipboard.readText())
+  } catch {
+    look({ notice: t('The browser does not let the page paste; use Ctrl + V.') })
+  }
+}

@@ -1,0 +1,49 @@
+/** A free patch drawn corner by corner: the corners so far stand in the view, and become a unit when the outline closes. */
+import { crossesPath, exactPoint, type FilePoint, freshId, outlineTrouble, placeUnit, type Unit } from '../../geometry/index.ts'
+import { look, now } from '../document/store.ts'
+import { said, t, tn } from '../words/words.ts'
+import { attempt } from './actions.ts'
+import { number } from '../document/shapes.ts'
+
+const CROSSED = said('The outline would cross or touch itself there; choose another corner.')
+
+const same = (a: FilePoint, b: FilePoint): boolean => {
+  const [p, q] = [exactPoint(a), exactPoint(b)]
+  return p.every(({ n, d }, axis) => n === q[axis]?.n && d === q[axis]?.d)
+}
+
+export function addCorner(point: FilePoint): void {
+  const { corners } = now().view
+  const [first] = corners
+  if (crossesPath(corners, point)) return look({ notice: t(CROSSED) })
+  if (first !== undefined && corners.length > 2 && same(first, point)) return closeOutline()
+  const { columns, rows } = now().history.block.grid
+  const [x, y] = [number(point[0]), number(point[1])]
+  if (x < 0 || y < 0 || x > columns || y > rows) return look({ notice: t('A corner lies on the grid or at its edge.') })
+  const next = [...corners, point]
+  look({
+    corners: next,
+    notice:
+      next.length < 3
+        ? tn(next.length, 'First corner. Press where the next one lies.', '{n} corners. Press where the next one lies.')
+        : t('{n} corners. Press the first one, or Enter, to close the patch.', { n: next.length }),
+  })
+}
+
+export function closeOutline(): void {
+  const { view, history } = now()
+  const [first] = view.corners
+  if (first === undefined) return look({ notice: t('Press where the first corner lies.') })
+  const trouble = outlineTrouble(view.corners)
+  if (trouble === 'few') return look({ notice: t('A patch needs three corners at least.') })
+  if (trouble === 'crossed' || crossesPath(view.corners, first)) return look({ notice: t(CROSSED) })
+  const fabric = view.brush ?? history.block.fabrics[0]?.id
+  if (fabric === undefined) return look({ notice: t('Add a fabric first.') })
+  const unit: Unit = { id: freshId(history.block, 'free'), kind: 'polygon', corners: view.corners, fabrics: { patch: fabric } }
+  if (attempt(placeUnit(unit), t('A free patch is laid.'))) look({ corners: [], chosen: [unit.id], patch: null })
+}
+
+export function takeCornerBack(): void {
+  const { corners } = now().view
+  look({ corners: corners.slice(0, -1), notice: corners.length === 0 ? t('There is no corner to take back.') : t('The last corner is taken back.') })
+}

@@ -1,0 +1,100 @@
+/**
+ * Drawn shapes joined, and cut away from each other: worked out beside the page, because the library that does it sometimes never ends.
+ *
+ * In      the chosen units, each of one patch.
+ * Out     one edit, or one sentence. Every corner is made exact again before it goes into the block.
+ */
+import { exactRing, type FilePoint, inParts, onePatch, reshape, toFile, type Unit, type WholeOutlines } from '../../geometry/index.ts'
+import { look, now } from '../document/store.ts'
+import { said, t } from '../words/words.ts'
+import { attempt } from './actions.ts'
+import { unitsById } from './hitTest.ts'
+import type { ShapeAnswer, ShapeWish } from '../workers/outline.worker.ts'
+
+/** Milliseconds before the work is ended. */
+const PATIENCE = 2000
+
+const FAILED = said('These shapes could not be worked out; move a corner a little and try again.')
+const HOLE = said('A patch cannot have a hole, nor be closed round another; cut it in two first.')
+
+export async function joinChosen(): Promise<void> {
+  const units = shapesChosen()
+  if (units === null) return
+  const shapes = await askedFor('join', units)
+  if (shapes === null) return
+  const [first, ...others] = units as [Unit, ...Unit[]]
+  if (shapes.length === units.length) return look({ notice: t('They do not touch along an edge, so there is nothing to join.') })
+  const next = new Map<string, readonly (readonly FilePoint[])[]>([[first.id, shapes], ...others.map(({ id }) => [id, []] as const)])
+  if (attempt(reshape(now().history.block, 'join shapes', next), t('Joined into one patch.'))) look({ chosen: [first.id], patch: null })
+}
+
+/** What lies under the shape chosen last is cut away from the others; that shape stays. */
+export async function cutAwayChosen(): Promise<void> {
+  const units = shapesChosen()
+  const knife = units?.at(-1)
+  if (units === null || knife === undefined) return
+  const next = new Map<string, readonly (readonly FilePoint[])[]>()
+  for (const unit of units.slice(0, -1)) {
+    const shapes = await askedFor('cut', [unit, knife])
+    if (shapes === null) return
+    if (!(shapes.length === 1 && sameCorners(shapes[0] ?? [], unit))) next.set(unit.id, shapes)
+  }
+  if (next.size === 0) return look({ notice: t('The shape chosen last lies over none of the others.') })
+  attempt(reshape(now().history.block, 'cut shapes away', next), t('Cut away where the shape chosen last lies.'))
+}
+
+function sameCorners(corners: readonly FilePoint[], unit: Unit): boolean {
+  const own = new Set((onePatch(unit) ?? []).map(([x, y]) => `${toFile(x)},${toFile(y)}`))
+  return corners.length === own.size && corners.every((corner) => own.has(corner.join()))
+}
+
+function shapesChosen(): Unit[] | null {
+  const { history, view } = now()
+  const units = unitsById(history.block, view.chosen)
+  const trouble =
+    units.length < 2
+      ? t('Choose two shapes or more.')
+      : units.some((unit) => onePatch(unit) === null)
+        ? t('Only free patches and squares can be joined or cut: other units have seams of their own.')
+        : null
+  if (trouble !== null) look({ notice: trouble })
+  return trouble === null ? units : null
+}
+
+/** Rings with exact corners; null once the maker has been told why not. */
+async function askedFor(sort: 'join' | 'cut', units: readonly Unit[]): Promise<readonly (readonly FilePoint[])[] | null> {
+  const { block } = now().history
+  const whole = inParts(units.map((unit) => onePatch(unit) ?? []))
+  const answer = await askWorker({ sort, outlines: whole.outlines })
+  if (now().history.block !== block) return null
+  const rings = answer === null ? null : ringsOf(answer, whole)
+  if (typeof rings === 'string' || rings === null) {
+    look({ notice: rings ?? t(FAILED) })
+    return null
+  }
+  return rings
+}
+
+function ringsOf(answer: ShapeAnswer, whole: WholeOutlines): readonly (readonly FilePoint[])[] | string | null {
+  if (answer.some((polygon) => polygon.length > 1)) return t(HOLE)
+  const rings = answer.flatMap(([ring]) => (ring === undefined ? [] : [exactRing(ring.slice(0, -1), whole)]))
+  return rings.some((ring) => ring === null) ? null : (rings as readonly (readonly FilePoint[])[])
+}
+
+function askWorker(wish: ShapeWish): Promise<ShapeAnswer | null> {
+  return new Promise((resolve) => {
+    const worker = new Worker(new URL('../workers/outline.worker.ts', import.meta.url), { type: 'module' })
+    const end = (answer: ShapeAnswer | null): void => {
+      clearTimeout(patience)
+      worker.terminate()
+      resolve(answer)
+    }
+    const patience = setTimeout(() => end(null), PATIENCE)
+    worker.onmessage = ({ data }: MessageEvent<ShapeAnswer>) => end(data)
+    worker.onerror = (event) => {
+      event.preventDefault()
+      end(null)
+    }
+    worker.postMessage(wish)
+  })
+}

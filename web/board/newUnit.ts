@@ -1,0 +1,80 @@
+/** A new unit of a kind, as it comes off the tray: its usual size, in the block's first fabrics. */
+import { type Block, type FilePoint, freshId, type Kind, KIND_FACTS, type Turn, type Unit } from '../../geometry/index.ts'
+import { fits } from './hitTest.ts'
+import type { Spot } from '../document/shapes.ts'
+
+export const TRAY = ['square', 'hst', 'hourglass', 'goose', 'diamond', 'cornered', 'strips', 'half-rectangle'] as const satisfies readonly Kind[]
+export type TrayKind = (typeof TRAY)[number]
+
+const SIZES: Readonly<Record<TrayKind, readonly [number, number]>> = {
+  square: [1, 1],
+  hst: [1, 1],
+  hourglass: [1, 1],
+  goose: [2, 1],
+  diamond: [2, 2],
+  cornered: [2, 2],
+  strips: [2, 2],
+  'half-rectangle': [1, 2],
+}
+
+export function newUnit(block: Block, kind: TrayKind, at: FilePoint, turn: Turn = 0, id = freshId(block, kind)): Unit {
+  const names = kind === 'strips' ? ['strip1', 'strip2', 'strip3'] : KIND_FACTS[kind].names
+  const ids = block.fabrics.map(({ id }) => id)
+  const fabrics = Object.fromEntries(names.map((name, index) => [name, ids[(kind === 'strips' ? index : Math.min(index, 1)) % ids.length] as string]))
+  return {
+    id,
+    kind,
+    at,
+    size: sizeOfKind(kind, turn),
+    ...(turn === 0 ? {} : { turn }),
+    fabrics,
+    ...(kind === 'cornered' ? { corner: 0.5 } : {}),
+  } as Unit
+}
+
+/** As it lies in the hand: a quarter turn lays what is wide on end. */
+export function sizeOfKind(kind: TrayKind, turn: Turn = 0): readonly [number, number] {
+  const [w, h] = SIZES[kind]
+  return turn % 2 === 0 ? [w, h] : [h, w]
+}
+
+/**
+ * Where a unit comes to lie that is pressed down at a spot: on whole cells, over the spot, where there is room; its middle as near to the spot as can be,
+ * its first cell under the hand where two places are as near. null where it has room nowhere over the spot.
+ */
+export function roomOver(block: Block, kind: TrayKind, turn: Turn, [x, y]: Spot): Spot | null {
+  const size = sizeOfKind(kind, turn)
+  const along = (at: number, length: number): number[] => Array.from({ length }, (_, index) => Math.floor(at) - index)
+  const off = ([left, top]: Spot): number => Math.hypot(left + size[0] / 2 - x, top + size[1] / 2 - y)
+  const places = along(y, size[1]).flatMap((top) => along(x, size[0]).map((left): Spot => [left, top]))
+  return places.filter((at) => fits(block, [{ at, size }], new Set())).sort((a, b) => off(a) - off(b))[0] ?? null
+}
+
+/** More than a maker lays in one go. */
+const MOST = 4000
+
+/** A run from one cell to another: as many of a kind as stand side by side between them, where there is room. */
+export function runOf(block: Block, kind: TrayKind, from: Spot, to: Spot, turn: Turn = 0): Unit[] {
+  const [w, h] = sizeOfKind(kind, turn)
+  const steps = (axis: 0 | 1, size: number): number[] => {
+    const count = Math.floor(Math.abs(to[axis] - from[axis]) / size) + 1
+    const way = to[axis] < from[axis] ? -size : size
+    return Array.from({ length: count }, (_, index) => from[axis] + index * way)
+  }
+  const places = steps(1, h).flatMap((y) => steps(0, w).map((x): Spot => [x, y]))
+  const ids = freshIds(block, kind, Math.min(MOST, places.length))
+  return places
+    .slice(0, MOST)
+    .filter((at) => fits(block, [{ at, size: [w, h] }], new Set()))
+    .map((at, index) => newUnit(block, kind, at, turn, ids[index]))
+}
+
+function freshIds(block: Block, stem: string, count: number): string[] {
+  const taken = new Set([...block.units.map(({ id }) => id), ...block.fabrics.map(({ id }) => id)])
+  const ids: string[] = []
+  for (let number = 1; ids.length < count; number++) {
+    const id = number === 1 ? stem : `${stem}-${number}`
+    if (!taken.has(id)) ids.push(id)
+  }
+  return ids
+}

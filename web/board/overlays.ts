@@ -1,0 +1,190 @@
+/**
+ * What some ways of looking lay over the cloth: layers of cloth, allowances, the thread. In pixels.
+ *
+ * A new way of looking adds its own painter to `ABOVE`; it is drawn after the patches, `OVER_SEAMS` after the seams.
+ */
+import { type Block, type Findings, flatColour, type IronedSheet, type Layered, needleAt, timedPoints } from '../../geometry/index.ts'
+import type { Look, Stitching } from '../document/store.ts'
+import { colourOfLayers } from '../drawing/layerColours.ts'
+import type { Frame } from './viewport.ts'
+import { type Spot, spot as spotOf } from '../document/shapes.ts'
+import type { Pen } from './stage.ts'
+import { ironing } from '../views/wrongSide.ts'
+import { paint } from '../drawing/paint.ts'
+
+/** What lies on the board, and how it is looked at. */
+export interface Scene {
+  readonly block: Block
+  /** The findings, where they are known. */
+  readonly report: Findings | null
+  readonly look: Look
+  /** What is quilted, up to where the needle is. */
+  readonly stitching: Stitching | null
+  /** The block by layers of cloth; empty until they are worked out. */
+  readonly cells: Layered['cells']
+  /** The wrong side by sheets of cloth; null until they are worked out. */
+  readonly sheets: readonly IronedSheet[] | null
+  readonly ink: string
+  readonly paper: string
+}
+
+export type Lay = (pen: Pen, scene: Scene, frame: Frame) => void
+
+export const ABOVE: Readonly<Partial<Record<Look, Lay>>> = { layers: drawLayers, wrong: drawSheets }
+export const OVER_SEAMS: Readonly<Partial<Record<Look, Lay>>> = { layers: drawThickest, wrong: drawFans, quilting: drawStitching }
+
+export function trace(pen: Pick<Pen, 'moveTo' | 'lineTo' | 'closePath'>, corners: readonly Spot[], frame: Frame): void {
+  corners.forEach(([x, y], index) => {
+    const [px, py] = frame.toPixels(x, y)
+    if (index === 0) pen.moveTo(px, py)
+    else pen.lineTo(px, py)
+  })
+  pen.closePath()
+}
+
+function drawLayers(pen: Pen, { cells }: Scene, frame: Frame): void {
+  const paths = new Map<number, Path2D>()
+  for (const { poly, layers } of cells) {
+    const path = paths.get(layers) ?? new Path2D()
+    const corners: Spot[] = []
+    for (let i = 0; i < poly.length; i += 2) corners.push([poly[i] as number, poly[i + 1] as number])
+    trace(path, corners, frame)
+    paths.set(layers, path)
+  }
+  for (const [layers, path] of [...paths].sort(([a], [b]) => a - b)) {
+    pen.fillStyle = colourOfLayers(layers)
+    pen.fill(path)
+    pen.strokeStyle = pen.fillStyle
+    pen.lineWidth = 0.6
+    pen.stroke(path)
+  }
+}
+
+/** Every sheet of cloth to scale, as it lies on the ironing board; until that is known, the backs of the patches alone. */
+function drawSheets(pen: Pen, { block, report, sheets, ink, paper }: Scene, frame: Frame): void {
+  if (report === null || sheets === null) return
+  const colours = new Map(block.fabrics.map((fabric) => [fabric.id, flatColour(fabric)]))
+  paint(pen, ironing(sheets, report, colours), { scale: frame.scale, toPixels: frame.toPixels, ink, paper })
+}
+
+function drawThickest(pen: Pen, { report, ink, paper }: Scene, frame: Frame): void {
+  if (report?.bulk == null) return
+  const [x, y] = frame.toPixels(...report.bulk.at)
+  pen.save()
+  pen.strokeStyle = paper
+  pen.lineWidth = 5
+  pen.beginPath()
+  pen.arc(x, y, 15, 0, Math.PI * 2)
+  pen.stroke()
+  pen.strokeStyle = ink
+  pen.lineWidth = 2
+  pen.stroke()
+  badge(pen, [x + 17, y - 17], String(report.bulk.most), ink, paper)
+  pen.restore()
+}
+
+/** Under the thread the cloth is always pale, by day and by night. */
+const DARK = '#2b2320'
+const PALE = '#fffaf2'
+
+/** The thread so far, the starts numbered, and the needle; what is still to stitch lies under it as a faint line. */
+function drawStitching(pen: Pen, { stitching, ink, paper }: Scene, frame: Frame): void {
+  if (stitching === null) return
+  const timed = timedPoints([...stitching.routes, ...stitching.fills])
+  const length = (timed.at(-1)?.at ?? 0) * stitching.part
+  const needle = needleAt(timed, length)
+  const whole = new Path2D()
+  const sofar = new Path2D()
+  timed.forEach(({ line, place, at }, index) => {
+    const begins = index === 0 || timed[index - 1]?.line !== line
+    for (const path of at <= length ? [whole, sofar] : [whole]) {
+      if (begins) path.moveTo(...frame.toPixels(...place))
+      else path.lineTo(...frame.toPixels(...place))
+    }
+  })
+  if (needle !== null && timed[needle.toward - 1]?.line === needle.line) sofar.lineTo(...frame.toPixels(...needle.place))
+  pen.save()
+  pen.lineJoin = 'round'
+  pen.lineCap = 'round'
+  for (const [path, colour, width, dash, alpha] of [
+    [whole, DARK, 1.5, [], 0.25],
+    [sofar, PALE, 5, [], 1],
+    [sofar, '#8f3a1f', 2.5, [5, 4], 1],
+  ] as const) {
+    pen.globalAlpha = alpha
+    pen.strokeStyle = colour
+    pen.lineWidth = width
+    pen.setLineDash([...dash])
+    pen.stroke(path)
+  }
+  pen.setLineDash([])
+  stitching.routes.forEach(({ points }, index) => {
+    if (points[0] !== undefined) badge(pen, frame.toPixels(...points[0]), String(index + 1), ink, paper)
+  })
+  if (needle !== null && stitching.part < 1) drawNeedle(pen, frame.toPixels(...needle.place))
+  pen.restore()
+}
+
+function drawNeedle(pen: Pen, [x, y]: Spot): void {
+  pen.fillStyle = DARK
+  pen.strokeStyle = PALE
+  pen.lineWidth = 2
+  pen.beginPath()
+  pen.moveTo(x, y)
+  pen.lineTo(x + 8, y - 26)
+  pen.lineTo(x + 13, y - 24)
+  pen.closePath()
+  pen.stroke()
+  pen.fill()
+}
+
+export function badge(pen: Pen, [x, y]: Spot, text: string, ink: string, paper: string): void {
+  pen.beginPath()
+  pen.arc(x, y, 11, 0, Math.PI * 2)
+  pen.fillStyle = paper
+  pen.fill()
+  pen.strokeStyle = ink
+  pen.lineWidth = 2
+  pen.stroke()
+  pen.fillStyle = ink
+  pen.font = '600 12px Inter, sans-serif'
+  pen.textAlign = 'center'
+  pen.textBaseline = 'middle'
+  pen.fillText(text, x, y + 0.5)
+}
+
+/** Where allowances can be fanned round a point: a ring of four arrows that turn one way. */
+function drawFans(pen: Pen, { report, ink, paper }: Scene, frame: Frame): void {
+  const radius = Math.min(17, Math.max(11, frame.scale * 0.2))
+  pen.save()
+  for (const { at, spin } of report?.meetings ?? []) {
+    if (spin !== true) continue
+    const [x, y] = frame.toPixels(...spotOf(at))
+    for (const [colour, width] of [
+      [paper, 6],
+      [ink, 2],
+    ] as const) {
+      pen.strokeStyle = colour
+      pen.fillStyle = colour
+      pen.lineWidth = width
+      for (let quarter = 0; quarter < 4; quarter++) fanArrow(pen, x, y, radius, (quarter * Math.PI) / 2, width)
+    }
+  }
+  pen.restore()
+}
+
+function fanArrow(pen: Pen, x: number, y: number, radius: number, from: number, width: number): void {
+  const to = from + Math.PI / 3
+  pen.beginPath()
+  pen.arc(x, y, radius, from, to)
+  pen.stroke()
+  const [tx, ty] = [x + Math.cos(to) * radius, y + Math.sin(to) * radius]
+  const [fx, fy] = [-Math.sin(to), Math.cos(to)]
+  const size = 3 + width * 0.6
+  pen.beginPath()
+  pen.moveTo(tx + fx * size * 1.5, ty + fy * size * 1.5)
+  pen.lineTo(tx - fy * size, ty + fx * size)
+  pen.lineTo(tx + fy * size, ty - fx * size)
+  pen.closePath()
+  pen.fill()
+}

@@ -1,0 +1,73 @@
+/**
+ * The one history of the document: every edit is a step forward with its way back.
+ *
+ * In      the present and an edit (a named pure change), or a step back or forward.
+ * Out     a new history; the same one where nothing changed.
+ * Small   a step holds only what differs, written down as text: a day of edits of a large block stays a few megabytes.
+ */
+import type { Block, Edit } from '../../geometry/index.ts'
+import { type Change, changed, difference, packed, unpacked } from './difference.ts'
+import { outcome } from './editResult.ts'
+
+export interface Step {
+  readonly name: string
+  /** The changes forward and back, packed. */
+  readonly redo: string
+  readonly undo: string
+  readonly merge?: string
+}
+
+export interface History {
+  readonly block: Block
+  readonly past: readonly Step[]
+  readonly future: readonly Step[]
+}
+
+export const unedited = (block: Block): History => ({ block, past: [], future: [] })
+
+export function apply(history: History, edit: Edit): History {
+  const { name, merge } = edit
+  const block = outcome(history.block, edit)
+  if (block === history.block) return history
+  const last = history.past.at(-1)
+  if (merge === undefined || last?.merge !== merge || history.future.length > 0) return stepped(history, block, name, merge)
+  // What is merged is one step from the block as it was before the first of them.
+  return stepped({ ...undone(history), future: [] }, block, name, merge)
+}
+
+/** Another block in place of this one: a step like any other, so that the one before can be had back. */
+export function replaced(history: History, block: Block, name: string): History {
+  return stepped(history, block, name)
+}
+
+function stepped(history: History, block: Block, name: string, merge?: string): History {
+  const redo = difference(history.block, block)
+  if (redo.length === 0) return history
+  const step: Step = { name, redo: packed(redo), undo: packed(difference(block, history.block)), ...(merge === undefined ? {} : { merge }) }
+  return { block, past: [...history.past, step], future: [] }
+}
+
+export function undone({ block, past, future }: History): History {
+  const step = past.at(-1)
+  if (step === undefined) return { block, past, future }
+  return { block: moved(block, step.undo), past: past.slice(0, -1), future: [step, ...future] }
+}
+
+export function redone({ block, past, future }: History): History {
+  const [step, ...later] = future
+  if (step === undefined) return { block, past, future }
+  return { block: moved(block, step.redo), past: [...past, step], future: later }
+}
+
+/** The block that some steps lead to, forward or back. */
+export const moved = (block: Block, way: string): Block => changed(block, unpacked(way))
+
+/** A step as it was kept before steps were packed. */
+export interface LooseStep {
+  readonly name: string
+  readonly redo: readonly Change[]
+  readonly undo: readonly Change[]
+  readonly merge?: string
+}
+
+export const packedStep = ({ redo, undo, ...rest }: LooseStep): Step => ({ ...rest, redo: packed(redo), undo: packed(undo) })

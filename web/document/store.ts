@@ -1,0 +1,347 @@
+/**
+ * What the screen shows: the document with its history, and the maker's view of it.
+ *
+ * The document changes only through `edit`, `undo`, `redo` and `replace`. The view (what is chosen, where the cursor stands, how the cloth is looked
+ * at) is no part of the document: it is never undone.
+ */
+import { useSyncExternalStore } from 'react'
+import {
+  type Block,
+  type Edit,
+  type FilePoint,
+  type Kind,
+  type Findings,
+  following,
+  type Layered,
+  type Repeat,
+  type StitchedLine,
+  type Turn,
+} from '../../geometry/index.ts'
+import { eveningStar } from './starters/eveningStar.ts'
+import type { Preview } from './preview.ts'
+import type { Spot } from './shapes.ts'
+import { asker } from '../workers/deepClient.ts'
+import { repeating } from './symmetricEdit.ts'
+import { nameOf } from './blockNames.ts'
+import { isLarge, teller } from '../workers/findingsClient.ts'
+import { type Language, said, t, tell as inWords } from '../words/words.ts'
+import { apply, type History, redone, replaced, undone, unedited } from './history.ts'
+
+/** What a drag over the board means. */
+export type Tool = 'hand' | 'box' | 'round' | 'patch'
+
+export type Look = 'cloth' | 'value' | 'wrong' | 'layers' | 'order' | 'quilting' | 'setting'
+/** The sheets beside the board. */
+export type Sheet = 'block' | 'findings' | 'colour' | 'cutting' | 'quilting' | 'setting' | 'booklet'
+
+export interface View {
+  /** Ids of the chosen units. */
+  readonly chosen: readonly string[]
+  readonly patch: { readonly unit: string; readonly name: string } | null
+  /** The fabric in hand. */
+  readonly brush: string | null
+  /** The kind in hand, to be laid down at the cursor. */
+  readonly taking: Kind | null
+  /** Quarter turns clockwise of the kind in hand. */
+  readonly turned: Turn
+  readonly look: Look
+  readonly sheet: Sheet
+  /** The language the page is drawn in. */
+  readonly language: Language
+  /** Numbers, pressing and marks on the cloth. */
+  readonly marks: boolean
+  /** Which meeting or problem is pointed at. */
+  readonly finding: string | null
+  /** Lines on the board, in cells, that a panel points at: end to end, or round a patch. */
+  readonly shown: readonly (readonly (readonly [number, number])[])[] | null
+  /** A finding asked for on the board: the list brings it into sight and takes the focus to it. */
+  readonly sought: string | null
+  /** Joins made so far where the block is assembled step by step. */
+  readonly step: number
+  readonly cursor: readonly [number, number]
+  /** What a drag over the board means. */
+  readonly tool: Tool
+  /** What is moved comes to lie on halves of cells too. */
+  readonly halves: boolean
+  /** What is pressed is added to what is chosen, or taken from it. */
+  readonly adding: boolean
+  /** How edits repeat about the middle of the block. */
+  readonly repeat: Repeat
+  /** Corners of the free patch that is being drawn. */
+  readonly corners: readonly FilePoint[]
+  /** Zoom 1 fits the block to the board; pan in pixels. */
+  readonly zoom: number
+  readonly pan: readonly [number, number]
+  readonly notice: string
+  /** Notices so far: the same sentence twice is said twice. */
+  readonly notices: number
+}
+
+export interface Stitching {
+  readonly block: Block
+  readonly routes: readonly StitchedLine[]
+  readonly fills: readonly StitchedLine[]
+  readonly part: number
+}
+
+/** Which of the maker's blocks lies on the board, and how it is kept. */
+export interface Desk {
+  /** null until it is known, and where nothing can be kept. */
+  readonly id: string | null
+  /** Another tab has the block in hand: here it is only looked at. */
+  readonly elsewhere: boolean
+  /** Why nothing, or not all, is kept. */
+  readonly trouble: Trouble | null
+}
+/** No database (a private window); a full disk; another refusal; held open by an older page; closed for a newer one; written by a newer one. */
+export type Trouble = 'none' | 'full' | 'failed' | 'older' | 'newer' | 'later'
+
+export interface State {
+  readonly history: History
+  readonly view: View
+  readonly saved: 'saved' | 'saving' | 'failed'
+  readonly desk: Desk
+  /** The block's layers of cloth, once they are worked out. */
+  readonly deep: { readonly block: Block; readonly layered: Layered } | null
+  /** What is stitched on the quilt: routes first, then fills, and how much of it so far (0 to 1). */
+  readonly stitching: Stitching | null
+  /** The block as it was laid out, while it is compared with what was sewn. */
+  readonly laid: Block | null
+  /** What a fix would make of the block, while it is tried and not yet taken. */
+  readonly preview: Preview | null
+  /** The last edit, until the next: the block it made, what was found before it (when it could last be sewn), and where it took each point of the block. */
+  readonly edited: { readonly block: Block; readonly before: Findings; readonly moved: (at: Spot) => Spot; readonly turned: boolean } | null
+}
+
+const START: View = {
+  chosen: [],
+  patch: null,
+  brush: null,
+  taking: null,
+  turned: 0,
+  halves: false,
+  adding: false,
+  look: 'cloth',
+  sheet: 'findings',
+  language: 'en',
+  marks: true,
+  finding: null,
+  shown: null,
+  sought: null,
+  step: 0,
+  cursor: [0, 0],
+  tool: 'hand',
+  repeat: 'off',
+  corners: [],
+  zoom: 1,
+  pan: [0, 0],
+  notice: '',
+  notices: 0,
+}
+
+let state: State = {
+  history: unedited(eveningStar),
+  view: START,
+  saved: 'saved',
+  desk: { id: null, elsewhere: false, trouble: null },
+  deep: null,
+  stitching: null,
+  laid: null,
+  preview: null,
+  edited: null,
+}
+const listeners = new Set<() => void>()
+let keep: (history: History) => void = () => {}
+
+function set(next: State): void {
+  state = next
+  for (const listener of listeners) listener()
+}
+
+function setHistory(history: History): void {
+  if (history === state.history) return
+  if (state.desk.elsewhere) {
+    refuse()
+    return
+  }
+  // First it is sent off to be kept, then it is shown.
+  keep(history)
+  show(history)
+}
+
+let refused = false
+
+/** Whatever an edit is about to say of itself, it was not made. */
+function refuse(): void {
+  refused = true
+  queueMicrotask(() => {
+    refused = false
+  })
+  look({ notice: '' })
+}
+
+/** The same block as another tab has changed it. */
+export function show(history: History): void {
+  const ids = new Set(history.block.units.map(({ id }) => id))
+  const chosen = state.view.chosen.filter((id) => ids.has(id))
+  const patch = state.view.patch !== null && ids.has(state.view.patch.unit) ? state.view.patch : null
+  const brush = brushFor(history.block)
+  set({ ...state, history, preview: null, edited: null, view: { ...state.view, chosen, patch, brush, finding: null, shown: null, sought: null } })
+  lookDeeper()
+}
+
+/** The fabric in hand, if the block has it. */
+const brushFor = ({ fabrics }: Block): string | null => fabrics.find(({ id }) => id === state.view.brush)?.id ?? null
+
+/** Another block, with a history of its own. */
+export function bring(history: History): void {
+  told = null
+  const view: View = {
+    ...state.view,
+    chosen: [],
+    patch: null,
+    brush: brushFor(history.block),
+    finding: null,
+    shown: null,
+    sought: null,
+    step: 0,
+    cursor: [0, 0],
+    corners: [],
+    zoom: 1,
+    pan: [0, 0],
+  }
+  set({ ...state, history, view, deep: null, stitching: null, laid: null, preview: null, edited: null })
+  lookDeeper()
+}
+
+const ask = asker()
+
+/** Units above which no layers are counted, so that there is nothing deeper to say. */
+const MOST_LAYERED = 12_000
+
+const tell = teller((block, outcome) => {
+  told = { block, told: 'report' in outcome ? { report: outcome.report, trouble: null } : troubled(outcome.reason) }
+  set({ ...state })
+})
+
+const troubled = (reason: string): Told => ({ report: null, trouble: `This layout could not be worked out (${reason}); undo the last change.` })
+
+/** The layers of cloth follow a little later, beside the page; the findings of a large block too. */
+export function lookDeeper(): void {
+  const { block } = state.history
+  if (isLarge(block)) tell(block)
+  if (block.units.length > MOST_LAYERED) return
+  ask({ sort: 'layers', block }, (answer) => {
+    if (answer.sort === 'layers' && state.history.block === block) set({ ...state, deep: { block, layered: answer.value } })
+  })
+}
+
+export const showStitching = (stitching: Stitching | null): void => set({ ...state, stitching })
+
+/** Keeps the block as it lies now, to compare with what comes out; null ends it. */
+export const keepLaid = (laid: Block | null): void => set({ ...state, laid })
+
+export const now = (): State => state
+
+export function edit(change: Edit): void {
+  const { block } = state.history
+  const last = state.edited
+  // Only what was worked out anyway: an edit never waits for a comparison.
+  const before = told?.block === block ? told.told.report : null
+  setHistory(apply(state.history, repeating(block, change, state.view.repeat)))
+  if (before === null || state.history.block === block) return
+  // Nothing but the grid is held: what was before the last edit need not stay.
+  const { grid } = block
+  const moved = (at: Spot): Spot => change.moved?.(at, grid) ?? at
+  const turned = /^(turn|mirror)/.test(change.name)
+  // On the way through a layout that cannot be sewn, as one quarter of a half turn is, what it is compared with stays the last that could.
+  const since = before.joins.length === 0 && last?.block === block && last.before.joins.length > 0 ? last : null
+  const edited =
+    since === null
+      ? { block: state.history.block, before, moved, turned }
+      : { block: state.history.block, before: since.before, moved: (at: Spot): Spot => moved(since.moved(at)), turned: turned || since.turned }
+  set({ ...state, edited })
+}
+
+/** Where the block does not lie on the board as it is laid, it is brought back, to show something on it. */
+export function backToCloth(): void {
+  if (state.view.look === 'order' || state.view.look === 'setting') look({ look: 'cloth' })
+}
+
+/** What a fix would make of the block is shown on the board; null shows the block itself again. */
+export function tryOut(preview: Preview | null): void {
+  if (preview !== state.preview) set({ ...state, preview })
+}
+
+export const replace = (block: Block, name: string): void => {
+  told = null
+  setHistory(replaced(state.history, block, name))
+  look({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: nameOf(block) }) })
+}
+
+export function undo(): void {
+  const step = state.history.past.at(-1)
+  setHistory(undone(state.history))
+  look({ notice: step === undefined ? t('There is nothing to undo.') : t('Undone: {step}.', { step: inWords(step.name) }) })
+}
+
+export function redo(): void {
+  const step = state.history.future[0]
+  setHistory(redone(state.history))
+  look({ notice: step === undefined ? t('There is nothing to do again.') : t('Done again: {step}.', { step: inWords(step.name) }) })
+}
+
+export function look(change: Partial<View>): void {
+  const told = refused && change.notice !== undefined ? { notice: t('Nothing was changed: this block is open in another tab.') } : {}
+  const notices = state.view.notices + (change.notice === undefined ? 0 : 1)
+  set({ ...state, view: { ...state.view, ...change, ...told, notices } })
+}
+
+export const setSaved = (saved: State['saved']): void => {
+  if (saved !== state.saved) set({ ...state, saved })
+}
+export const setDesk = (change: Partial<Desk>): void => set({ ...state, desk: { ...state.desk, ...change } })
+
+/** Where every change of the document goes to be kept. */
+export const keepWith = (keeper: (history: History) => void): void => {
+  keep = keeper
+}
+
+function subscribe(listener: () => void): () => void {
+  listeners.add(listener)
+  return () => listeners.delete(listener)
+}
+
+/** A selector must give the same object for the same state. */
+export function useStore<T>(select: (state: State) => T): T {
+  return useSyncExternalStore(subscribe, () => select(state))
+}
+
+export type Told = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: string }
+
+let told: { block: Block; told: Told } | null = null
+/** Each block is told from the one before it, at the cost of what an edit changed. */
+const follow = following()
+const waiting: Told = { report: null, trouble: said('The findings of so large a block are being worked out; go on meanwhile.') }
+
+/** The report of the present block; trouble in making it never blanks the screen. */
+export function reportOf(block: Block): Told {
+  const { deep } = state
+  if (deep?.block === block) {
+    if (told?.told.report !== deep.layered.findings) told = { block, told: { report: deep.layered.findings, trouble: null } }
+    return told.told
+  }
+  if (told?.block === block) return told.told
+  // A large block is drawn from itself and never waits; what was found last stands until the worker has told it anew.
+  if (isLarge(block) && typeof Worker !== 'undefined') return told?.told ?? waiting
+  let made: Told
+  try {
+    made = { report: follow(block), trouble: null }
+  } catch (error) {
+    made = troubled(error instanceof Error ? error.message : 'no reason given')
+  }
+  told = { block, told: made }
+  return made
+}
+
+export const useTold = (): Told => useStore(({ history }) => reportOf(history.block))

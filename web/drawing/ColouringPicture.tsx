@@ -1,0 +1,67 @@
+/**
+ * A small picture of a block, one path for each fabric and each way its cloth lies.
+ *
+ * In      the block's outlines, made once; of some patches other fabrics.
+ * Out     an SVG, whose prints are the patterns of `ClothDefs` under the id given, in cells.
+ */
+import type { Block, Fabric } from '../../geometry/index.ts'
+import { bordersAround, piecesOfBorders, piecesOfUnit } from '../document/shapes.ts'
+import { clothFill } from './FabricDefs.tsx'
+
+export interface Outlines {
+  readonly viewBox: string
+  readonly shapes: readonly { readonly patch: string; readonly fabric: string; readonly turn: number; readonly path: string }[]
+}
+
+export const patchKey = (unit: string | null, name: string): string => `${unit ?? ''} ${name}`
+
+export function outlinesOf(block: Block): Outlines {
+  const around = bordersAround(block)
+  const pieces = [...piecesOfBorders(block), ...block.units.flatMap((unit) => piecesOfUnit(unit))]
+  const { columns, rows } = block.grid
+  return {
+    viewBox: [-around, -around, columns + 2 * around, rows + 2 * around].join(' '),
+    shapes: pieces.map(({ unit, name, fabric, turn, corners }) => ({
+      patch: patchKey(unit, name),
+      fabric,
+      turn: turn ?? 0,
+      path: `M${corners.map((corner) => corner.join()).join('L')}Z`,
+    })),
+  }
+}
+
+/** Beyond so many patches seams would be all that is seen. */
+const MOST_SEAMS = 500
+
+interface Props {
+  readonly id: string
+  readonly outlines: Outlines
+  readonly fabrics: readonly Fabric[]
+  /** Fabric by `patchKey`, where it is not the block's own. */
+  readonly colours?: ReadonlyMap<string, string>
+}
+
+export function ColouringPicture({ id, outlines, fabrics, colours }: Props) {
+  const paths = new Map<string, { fabric: string; turn: number; path: string }>()
+  for (const { patch, fabric: own, turn, path } of outlines.shapes) {
+    const fabric = colours?.get(patch) ?? own
+    const key = `${fabric} ${turn}`
+    const there = paths.get(key)
+    if (there === undefined) paths.set(key, { fabric, turn, path })
+    else there.path += path
+  }
+  const known = new Map(fabrics.map((fabric) => [fabric.id, fabric]))
+  const seams = outlines.shapes.length <= MOST_SEAMS
+  return (
+    <svg viewBox={outlines.viewBox} className="block-picture" aria-hidden="true">
+      {[...paths].map(([key, { fabric, turn, path }]) => (
+        <path
+          key={key}
+          d={path}
+          fill={clothFill(id, known.get(fabric), turn)}
+          {...(seams ? { stroke: '#2b2320', strokeOpacity: 0.45, strokeWidth: 0.75, vectorEffect: 'non-scaling-stroke' as const } : {})}
+        />
+      ))}
+    </svg>
+  )
+}

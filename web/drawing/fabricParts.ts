@@ -1,0 +1,36 @@
+/** Patches put together by their cloth: one part of a drawing for each fabric, and for each way a printed one lies. */
+import { type Block, flatColour, lieOf, type Turn } from '../../geometry/index.ts'
+import type { Spot } from '../document/shapes.ts'
+import type { Part } from './drawing.ts'
+
+export interface Patched {
+  readonly fabric: string
+  readonly unit: string | null
+  readonly name: string
+  readonly ring: readonly Spot[]
+  /** Quarter turns of the whole that the patch lies in. */
+  readonly turned?: Turn
+}
+
+/** For a fabric that the block does not have (a file is never read so). */
+const UNKNOWN = '#888888'
+
+export function clothParts(block: Block, patches: Iterable<Patched>, faint = false): Part[] {
+  const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, { colour: flatColour(fabric), printed: fabric.print !== undefined }]))
+  const units = [...fabrics.values()].some(({ printed }) => printed) ? new Map(block.units.map((unit) => [unit.id, unit])) : null
+  const parts = new Map<string, { part: Omit<Part, 'rings'>; rings: (readonly Spot[])[] }>()
+  for (const { fabric, unit: id, name, ring, turned = 0 } of patches) {
+    const { colour, printed } = fabrics.get(fabric) ?? { colour: UNKNOWN, printed: false }
+    const unit = printed ? units?.get(id ?? '') : undefined
+    const turn = ((unit === undefined ? 0 : lieOf(unit, name)) + turned) % 4
+    const key = printed ? `${fabric} ${turn}` : fabric
+    const known = parts.get(key)
+    if (known !== undefined) known.rings.push(ring)
+    else
+      parts.set(key, {
+        part: { what: 'cloth', colour, ...(printed ? { print: { fabric, turn } } : {}), ...(faint ? { faint: true } : {}) },
+        rings: [ring],
+      })
+  }
+  return [...parts.values()].map(({ part, rings }): Part => ({ ...part, rings }))
+}

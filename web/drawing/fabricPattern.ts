@@ -1,0 +1,160 @@
+/**
+ * What a fabric is filled with on a canvas: its colour, or its print drawn true to scale.
+ * The one place that says so.
+ *
+ * In      a fabric, how the cloth is looked at, the quarter turns by which it lies, and how large a cell is in the measure and in pixels.
+ * Out     a fill for a path whose coordinates are cells, under a transform to pixels. A print too small to be seen is one flat colour; a photograph is
+ *         its mean colour until it is decoded, and then `usePrints` draws anew.
+ * How     `lieOf` says how cloth lies; borders lie as the block does.
+ */
+import { useSyncExternalStore } from 'react'
+import { type Fabric, flatColour, lightnessOf, marksOf, parseLength, type Print, type PrintMark, toNumber } from '../../geometry/index.ts'
+import type { Look } from '../document/store.ts'
+
+export interface Scale {
+  /** A cell in the measure's unit. */
+  readonly cell: number
+  /** Pixels of the canvas to a cell. */
+  readonly pixels: number
+}
+
+/** For a fabric that the block does not have (a file is never read so). */
+export const UNKNOWN = '#888888'
+
+/** Pixels: below this a repeat is a blur, above it a tile costs more than it shows. */
+const LEAST = 4
+const MOST = 2048
+
+export function fillOf(fabric: Fabric, look: Look, turn: number, scale: Scale): string | CanvasPattern {
+  const { print } = fabric
+  if (print === undefined) return seen(fabric.colour, look)
+  const cells = repeatOf(print) / scale.cell
+  const pixels = cells * scale.pixels
+  if (pixels < LEAST) return seen(flatColour(fabric), look)
+  const tile = tileOf(fabric, print, look, 2 ** Math.ceil(Math.log2(Math.min(MOST, Math.max(16, pixels)))))
+  if (tile === null) return seen(fabric.colour, look)
+  const pattern = tile.patterns.get(turn) ?? (pen.createPattern(tile.canvas, 'repeat') as CanvasPattern)
+  tile.patterns.set(turn, pattern)
+  pattern.setTransform(new DOMMatrix().rotate(90 * turn).scale(cells / tile.canvas.width))
+  return pattern
+}
+
+const repeatOf = ({ repeat }: Print): number => {
+  const length = parseLength(repeat)
+  return length === null ? 1 : toNumber(length)
+}
+
+/** As it is; in greys of the same lightness; or paler, as the back of a print. */
+export function seen(colour: string, look: Look): string {
+  if (look === 'value') return `hsl(0 0% ${Math.round(lightnessOf(colour))}%)`
+  if (look !== 'wrong') return colour
+  const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(colour.slice(at, at + 2), 16) * 0.55 + 255 * 0.45))
+  return `rgb(${channels.join(' ')})`
+}
+
+interface Tile {
+  readonly canvas: HTMLCanvasElement
+  readonly patterns: Map<number, CanvasPattern>
+}
+
+/** While a colour is dragged, each of its shades makes a tile. */
+const MOST_TILES = 12
+
+/** Tiles of a print last as long as the print itself: an edited one is another value. */
+const tiles = new WeakMap<Print, Map<string, Tile>>()
+const photos = new WeakMap<Print, HTMLImageElement>()
+const pen = document.createElement('canvas').getContext('2d') as CanvasRenderingContext2D
+
+function tileOf(fabric: Fabric, print: Print, look: Look, size: number): Tile | null {
+  const own = tiles.get(print) ?? new Map<string, Tile>()
+  tiles.set(print, own)
+  const key = `${look === 'value' || look === 'wrong' ? look : 'cloth'} ${fabric.colour} ${size}`
+  const known = own.get(key)
+  if (known !== undefined) return known
+  const canvas = print.kind === 'photo' ? photoTile(print, look, size) : drawnTile(fabric, print, look, size)
+  if (canvas === null) return null
+  const tile = { canvas, patterns: new Map<number, CanvasPattern>() }
+  if (own.size >= MOST_TILES) own.clear()
+  own.set(key, tile)
+  return tile
+}
+
+function drawnTile(fabric: Fabric, print: Print, look: Look, size: number): HTMLCanvasElement {
+  const [canvas, brush] = sheet(size, size)
+  brush.fillStyle = seen(fabric.colour, look)
+  brush.fillRect(0, 0, size, size)
+  brush.scale(size, size)
+  for (const { mark, colour } of marksOf(fabric, print)) {
+    brush.fillStyle = seen(colour, look)
+    brush.beginPath()
+    traceMark(brush, mark)
+    brush.fill()
+  }
+  return canvas
+}
+
+function traceMark(brush: CanvasRenderingContext2D, mark: PrintMark): void {
+  if (mark.sort === 'disc') brush.arc(...mark.at, mark.radius, 0, Math.PI * 2)
+  else for (const [x, y] of mark.corners) brush.lineTo(x, y)
+  brush.closePath()
+}
+
+function photoTile(print: Print, look: Look, size: number): HTMLCanvasElement | null {
+  const photo = photoOf(print)
+  if (!photo.complete || photo.naturalWidth === 0) return null
+  const width = Math.min(size, photo.naturalWidth)
+  const [canvas, brush] = sheet(width, Math.max(1, Math.round((width * photo.naturalHeight) / photo.naturalWidth)))
+  brush.drawImage(photo, 0, 0, canvas.width, canvas.height)
+  if (look === 'value') greyed(brush, canvas)
+  if (look === 'wrong') {
+    brush.fillStyle = 'rgb(255 255 255 / 0.45)'
+    brush.fillRect(0, 0, canvas.width, canvas.height)
+  }
+  return canvas
+}
+
+function greyed(brush: CanvasRenderingContext2D, { width, height }: HTMLCanvasElement): void {
+  const picture = brush.getImageData(0, 0, width, height)
+  const { data } = picture
+  for (let at = 0; at < data.length; at += 4) {
+    const hex = `#${[0, 1, 2].map((channel) => (data[at + channel] as number).toString(16).padStart(2, '0')).join('')}`
+    const grey = Math.round(lightnessOf(hex) * 2.55)
+    data[at] = grey
+    data[at + 1] = grey
+    data[at + 2] = grey
+  }
+  brush.putImageData(picture, 0, 0)
+}
+
+function sheet(width: number, height: number): [HTMLCanvasElement, CanvasRenderingContext2D] {
+  const canvas = document.createElement('canvas')
+  canvas.width = width
+  canvas.height = height
+  return [canvas, canvas.getContext('2d') as CanvasRenderingContext2D]
+}
+
+let decoded = 0
+const listeners = new Set<() => void>()
+
+function photoOf(print: Print): HTMLImageElement {
+  const known = photos.get(print)
+  if (known !== undefined) return known
+  const photo = new Image()
+  photos.set(print, photo)
+  photo.onload = () => {
+    decoded++
+    for (const listener of listeners) listener()
+  }
+  photo.src = print.photo ?? ''
+  return photo
+}
+
+/** A number that changes when a photograph has been decoded: what draws with `fillOf` draws anew. */
+export const usePrints = (): number =>
+  useSyncExternalStore(
+    (listener) => {
+      listeners.add(listener)
+      return () => listeners.delete(listener)
+    },
+    () => decoded,
+  )

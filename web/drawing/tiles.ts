@@ -1,0 +1,141 @@
+/**
+ * The cloth as paths, made once and drawn at any zoom.
+ *
+ * In      the block.
+ * Out     squares of cloth; each holds a path for each fabric and one for its seams, in cells, and is made anew only where one of its units changed.
+ * A square that is out of sight is not drawn. Units are drawn fabric by fabric, not in their order: that differs only where they lie over each other.
+ */
+import type { Block, Unit } from '../../geometry/index.ts'
+import { number, type Piece, piecesOfBorders, piecesOfUnit, type Rect, rectOf, type Spot } from '../document/shapes.ts'
+
+export interface Tile {
+  readonly low: Spot
+  readonly high: Spot
+  readonly corners: number
+  /** By the fabric's id; of a printed fabric by how its cloth lies, too: `clothName`. */
+  readonly fills: ReadonlyMap<string, Path2D>
+  readonly seams: Path2D
+  /** The boxes of its units, row by row: what keeps the table from shining through between two patches. */
+  readonly ground: Path2D
+}
+
+export interface Tiles {
+  readonly tiles: readonly Tile[]
+  readonly corners: number
+  readonly patches: number
+}
+
+/** Units to a square, about. */
+const CROWD = 80
+
+interface Made {
+  readonly units: readonly Unit[]
+  readonly tile: Tile
+  readonly patches: number
+}
+
+/** A maker of tiles that keeps what it made for the block before. */
+export function tiler(): (block: Block) => Tiles {
+  let squares = new Map<string, Made>()
+  let last: { readonly block: Block; readonly tiles: Tiles } | null = null
+  return (block) => {
+    if (last !== null && sameCloth(last.block, block)) return last.tiles
+    const printed = printedOf(block)
+    if (last !== null && !samePrinted(printedOf(last.block), printed)) squares = new Map()
+    const next = new Map<string, Made>()
+    for (const [key, units] of squaresOf(block)) {
+      const before = squares.get(key)
+      next.set(key, before !== undefined && sameUnits(before.units, units) ? before : made(units, printed))
+    }
+    squares = next
+    const all = [...next.values()]
+    const border = tileOf(piecesOfBorders(block), [], printed)
+    const tiles = border.corners > 0 ? [border, ...all.map(({ tile }) => tile)] : all.map(({ tile }) => tile)
+    last = {
+      block,
+      tiles: { tiles, corners: tiles.reduce((sum, { corners }) => sum + corners, 0), patches: all.reduce((sum, { patches }) => sum + patches, 0) },
+    }
+    return last.tiles
+  }
+}
+
+const sameCloth = (a: Block, b: Block): boolean =>
+  a.units === b.units && a.grid === b.grid && a.borders === b.borders && samePrinted(printedOf(a), printedOf(b))
+
+/** Prints lie as they were cut, so a printed fabric has a path for each turn; a plain one has a single path. */
+export const clothName = (fabric: string, turn: number): string => `${fabric} ${turn}`
+type Printed = ReadonlySet<string>
+const printedOf = ({ fabrics }: Block): Printed => new Set(fabrics.flatMap(({ id, print }) => (print === undefined ? [] : [id])))
+const samePrinted = (a: Printed, b: Printed): boolean => a.size === b.size && [...a].every((id) => b.has(id))
+const sameUnits = (a: readonly Unit[], b: readonly Unit[]): boolean => a.length === b.length && a.every((unit, index) => unit === b[index])
+
+/** Each unit belongs to the square that holds its top left. */
+function squaresOf({ units, grid }: Block): Map<string, Unit[]> {
+  const side = Math.max(1, Math.ceil(Math.sqrt((grid.columns * grid.rows * CROWD) / Math.max(1, units.length))))
+  const found = new Map<string, Unit[]>()
+  for (const unit of units) {
+    const [x, y] = unit.kind === 'polygon' ? rectOf(unit).at : [number(unit.at[0]), number(unit.at[1])]
+    const key = `${side} ${Math.floor(x / side)} ${Math.floor(y / side)}`
+    const list = found.get(key)
+    if (list === undefined) found.set(key, [unit])
+    else list.push(unit)
+  }
+  return found
+}
+
+function made(units: readonly Unit[], printed: Printed): Made {
+  const pieces = units.flatMap((unit) => piecesOfUnit(unit))
+  return { units, tile: tileOf(pieces, units, printed), patches: pieces.length }
+}
+
+function tileOf(pieces: readonly Piece[], units: readonly Unit[], printed: Printed): Tile {
+  const fills = new Map<string, Path2D>()
+  const seams = new Path2D()
+  let [x0, y0, x1, y1, corners] = [Infinity, Infinity, -Infinity, -Infinity, 0]
+  for (const piece of pieces) {
+    const name = printed.has(piece.fabric) ? clothName(piece.fabric, piece.turn ?? 0) : piece.fabric
+    let fill = fills.get(name)
+    if (fill === undefined) {
+      fill = new Path2D()
+      fills.set(name, fill)
+    }
+    outline(fill, piece.corners)
+    outline(seams, piece.corners)
+    corners += piece.corners.length
+    for (const [x, y] of piece.corners) {
+      x0 = Math.min(x0, x)
+      y0 = Math.min(y0, y)
+      x1 = Math.max(x1, x)
+      y1 = Math.max(y1, y)
+    }
+  }
+  return { low: [x0, y0], high: [x1, y1], corners, fills, seams, ground: groundOf(units) }
+}
+
+type Pen = Pick<CanvasRenderingContext2D, 'moveTo' | 'lineTo' | 'closePath'>
+
+export function outline(pen: Pen, corners: readonly Spot[]): void {
+  corners.forEach(([x, y], index) => {
+    if (index === 0) pen.moveTo(x, y)
+    else pen.lineTo(x, y)
+  })
+  pen.closePath()
+}
+
+/** Boxes that stand side by side in a row are one rectangle. */
+function groundOf(units: readonly Unit[]): Path2D {
+  const path = new Path2D()
+  const boxes = units.flatMap((unit) => (unit.kind === 'polygon' ? [] : [rectOf(unit)]))
+  boxes.sort((a, b) => a.at[1] - b.at[1] || a.size[1] - b.size[1] || a.at[0] - b.at[0])
+  let run: Rect | null = null
+  for (const box of boxes) {
+    if (run !== null && run.at[1] === box.at[1] && run.size[1] === box.size[1] && run.at[0] + run.size[0] === box.at[0])
+      run = { at: run.at, size: [run.size[0] + box.size[0], run.size[1]] }
+    else {
+      if (run !== null) path.rect(...run.at, ...run.size)
+      run = box
+    }
+  }
+  if (run !== null) path.rect(...run.at, ...run.size)
+  return path
+}

@@ -1,0 +1,14 @@
+/** The ink and paper of the page, for what is drawn on the canvas: they follow the light. */
+import { useDark, useLight } from './light.ts'
+
+const INKS = {
+  day: { ink: '#2b2320', paper: '#fffaf2', accent: '#8f3a1f' },
+  sun: { ink: '#000000', paper: '#ffffff', accent: '#7a2408' },
+  night: { ink: '#f3e9dc', paper: '#241e1b', accent: '#f0a57f' },
+} as const
+
+export function useInk(): { readonly ink: string; readonly paper: string; readonly accent: string } {
+  const light = useLight()
+  const dark = useDark()
+  return dark ? INKS.night : light === 'sun' ? INKS.sun : INKS.day
+}

@@ -1,0 +1,328 @@
+/**
+ * The browser's database: every block a maker has, each with its own history and versions.
+ *
+ * Kept    a card for each block (what a list shows of it, and where its history stands); the block as it lay at one place of its history (its base);
+ *         each step in a record of its own. An edit writes its step and the card in one transaction, so it is kept whole or not at all, and costs
+ *         as little on a block of thousands of units as on one of four. The present is the base moved along the steps.
+ * Turns   two tabs never overwrite each other. Who opens a block to change it takes the next turn, and lays a mark on the turn before. Every write puts
+ *         and takes away the mark of its own turn: where a mark lies there already, the database refuses the whole write. Nothing has to be read first, so a
+ *         write is on its way, whole, before the page does anything else.
+ */
+import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb'
+import { type Block, checkBlock } from '../../geometry/index.ts'
+import type { Filed } from './blocksFile.ts'
+import { type History, type LooseStep, moved, packedStep, type Step } from '../document/history.ts'
+import { sendOff, tryCommit } from './commit.ts'
+import type { Base, Card, Kept, Version, VersionWhy, WholeVersion } from './schema.ts'
+
+/** What the database of before held: one block, and its steps by their place. */
+interface Before extends DBSchema {
+  now: { key: string; value: { block: Block; past: number } }
+  steps: { key: number; value: LooseStep }
+}
+
+export interface Calls {
+  /** An older page holds the database open. */
+  readonly blocked?: () => void
+  /** A newer page wanted it closed. */
+  readonly closed?: () => void
+  /** The browser has taken it away. */
+  readonly lost?: () => void
+}
+
+export async function openBase(name = 'nestwright', { blocked, closed, lost }: Calls = {}): Promise<Base> {
+  const db = await openDB<Kept>(name, 2, {
+    async upgrade(db, from, _, work) {
+      for (const store of ['cards', 'bases', 'edits', 'turns', 'versionBlocks', 'desk'] as const) {
+        if (store === 'cards') db.createObjectStore(store, { keyPath: 'id' })
+        else db.createObjectStore(store)
+      }
+      db.createObjectStore('versions', { keyPath: 'id' }).createIndex('of', 'of')
+      if (from === 1) await bringOver(db as unknown as IDBPDatabase<Before>, work as unknown as Parameters<typeof bringOver>[1])
+    },
+    blocked,
+    blocking(_old, next, event) {
+      ;(event.target as IDBDatabase).close()
+      // Without a version to come it is taken away and not made newer.
+      if (next === null) lost?.()
+      else closed?.()
+    },
+    terminated: lost,
+  })
+  void tryCommit(db)
+  return db
+}
+
+type Work = {
+  objectStore<S extends 'now' | 'steps'>(name: S): { get(key: string): Promise<Before['now']['value'] | undefined>; getAll(): Promise<LooseStep[]> }
+}
+
+/** The one block of the first version of the database becomes the first of many, its history with it. */
+async function bringOver(db: IDBPDatabase<Before>, work: Work): Promise<void> {
+  const present = await work.objectStore('now').get('present')
+  const steps = await work.objectStore('steps').getAll()
+  if (present !== undefined) {
+    const id = newId()
+    const stores = work as unknown as { objectStore(name: string): { put(value: unknown, key?: unknown): Promise<unknown> } }
+    const card = cardOf({ id, made: Date.now(), turn: 1, base: present.past }, present.block, present.past, Date.now())
+    await stores.objectStore('cards').put(card)
+    await stores.objectStore('bases').put(present, id)
+    await Promise.all(steps.map((step, place) => stores.objectStore('edits').put(packedStep(step), [id, place])))
+    await stores.objectStore('desk').put(id, 'open')
+  }
+  db.deleteObjectStore('now')
+  db.deleteObjectStore('steps')
+}
+
+export function newId(): string {
+  const random = crypto.getRandomValues(new Uint32Array(3))
+  return [...random].map((part) => part.toString(36)).join('')
+}
+
+/** Where a page stands with the block it changes. */
+export interface Standing {
+  readonly id: string
+  readonly made: number
+  readonly turn: number
+  /** The place in the history at which the base lies. */
+  readonly base: number
+}
+
+export const firstStanding = (id = newId(), made = Date.now()): Standing => ({ id, made, turn: 1, base: 0 })
+
+const cardOf = ({ id, made, turn }: Standing, { name, fabrics }: Block, past: number, changed: number): Card => ({
+  id,
+  name,
+  fabrics: fabrics.map((fabric) => fabric.name),
+  made,
+  changed,
+  aside: null,
+  past,
+  turn,
+})
+
+const editsOf = (id: string, from = 0): IDBKeyRange => IDBKeyRange.bound([id, from], [id, []])
+
+/** So many steps may lie between the base and the present before the base is laid anew. */
+const FAR = 400
+
+const OF_A_BLOCK = ['cards', 'bases', 'edits', 'turns'] as const
+const OF_VERSIONS = ['versions', 'versionBlocks'] as const
+const ALL = [...OF_A_BLOCK, ...OF_VERSIONS] as const
+
+/**
+ * Write what differs between the history that is surely kept (null: nothing) and the present one; all of it is sent off before this returns.
+ * A write that comes before the one ahead of it has succeeded still reckons from what is surely kept, so one that fails leaves no hole.
+ */
+export async function write(
+  db: Base,
+  standing: Standing,
+  kept: History | null,
+  present: History,
+  changed: number,
+  layBase = baseFails(standing, kept, present),
+): Promise<Standing> {
+  const steps = [...present.past, ...present.future]
+  const past = present.past.length
+  const work = db.transaction(OF_A_BLOCK, 'readwrite', { durability: 'relaxed' })
+  await whole(work, (send) => {
+    send(work.objectStore('turns').add(changed, [standing.id, standing.turn]))
+    send(work.objectStore('turns').delete([standing.id, standing.turn]))
+    send(work.objectStore('cards').put(cardOf(standing, present.block, past, changed)))
+    send(work.objectStore('edits').delete(editsOf(standing.id, steps.length)))
+    for (let place = firstUnlike(kept, steps); place < steps.length; place++)
+      send(work.objectStore('edits').put(steps[place] as Step, [standing.id, place]))
+    if (layBase) send(work.objectStore('bases').put({ past, block: present.block }, standing.id))
+    sendOff(work)
+  })
+  return layBase ? { ...standing, base: past } : standing
+}
+
+/** The base does not lead to the present any more, or by too long a way. */
+export function baseFails({ base }: Standing, kept: History | null, present: History): boolean {
+  return kept === null || base > firstUnlike(kept, [...present.past, ...present.future]) || Math.abs(present.past.length - base) >= FAR
+}
+
+function firstUnlike(kept: History | null, steps: readonly Step[]): number {
+  const known = kept === null ? [] : [...kept.past, ...kept.future]
+  let place = 0
+  while (place < known.length && place < steps.length && known[place] === steps[place]) place++
+  return place
+}
+
+/**
+ * Sends off all requests of a transaction, and waits for its end. Where one cannot even be sent, none of them is kept. Where it was refused, the request that
+ * was refused says why. (Of one refused at its end, some requests never end.)
+ */
+async function whole(
+  work: { readonly done: Promise<void>; abort(): void },
+  fill: (send: (request: Promise<unknown>) => void) => void,
+): Promise<void> {
+  let cause: unknown
+  try {
+    fill((request) => {
+      request.catch((error: unknown) => {
+        if (error instanceof DOMException && error.name !== 'AbortError') cause ??= error
+      })
+    })
+  } catch (error) {
+    cause = error
+    work.abort()
+  }
+  try {
+    await work.done
+  } catch (error) {
+    throw cause ?? error
+  }
+}
+
+/** Another page has had the turn after ours. */
+export const isOvertaken = (error: unknown): boolean => error instanceof DOMException && error.name === 'ConstraintError'
+export const isFull = (error: unknown): boolean => error instanceof DOMException && error.name === 'QuotaExceededError'
+
+/** What is kept of a block cannot be read any more: the disk failed, or another program changed it. */
+export class Damaged extends Error {}
+
+/** A block to look at; null where there is none of that id. */
+export async function read(db: Base, id: string): Promise<History | null> {
+  const work = db.transaction(['cards', 'bases', 'edits'])
+  return historyIn(work, id)
+}
+
+interface Readable {
+  objectStore(name: 'cards'): { get(key: string): Promise<Card | undefined> }
+  objectStore(name: 'bases'): { get(key: string): Promise<{ readonly past: number; readonly block: Block } | undefined> }
+  objectStore(name: 'edits'): { getAll(range: IDBKeyRange): Promise<Step[]> }
+}
+
+async function historyIn(work: unknown, id: string): Promise<History | null> {
+  const stores = work as Readable
+  const [card, base, steps] = await Promise.all([
+    stores.objectStore('cards').get(id),
+    stores.objectStore('bases').get(id),
+    stores.objectStore('edits').getAll(editsOf(id)),
+  ])
+  if (card === undefined || base === undefined) return null
+  try {
+    return { block: movedTo(base, card.past, steps), past: steps.slice(0, card.past), future: steps.slice(card.past) }
+  } catch {
+    throw new Damaged(id)
+  }
+}
+
+/** What can still be read of a damaged block: its base, moved along as many steps as lead on; null where not even the base can. */
+export async function salvaged(db: Base, id: string): Promise<Block | null> {
+  const work = db.transaction(['cards', 'bases', 'edits']) as unknown as Readable
+  const [card, base, steps] = await Promise.all([
+    work.objectStore('cards').get(id),
+    work.objectStore('bases').get(id),
+    work.objectStore('edits').getAll(editsOf(id)),
+  ])
+  let found: Block | null = null
+  try {
+    const ways = steps.slice(base?.past, card?.past)
+    for (let next = base?.block; checkBlock(next).ok; next = moved(found as Block, (ways.shift() as Step).redo)) found = next as Block
+  } catch {
+    // It leads no farther.
+  }
+  return found
+}
+
+function movedTo(base: { readonly past: number; readonly block: Block }, past: number, steps: readonly Step[]): Block {
+  if (past >= base.past) return steps.slice(base.past, past).reduce((block, { redo }) => moved(block, redo), base.block)
+  return steps.slice(past, base.past).reduceRight((block, { undo }) => moved(block, undo), base.block)
+}
+
+/** A block to change: the next turn is ours, and a page that still has an earlier one can write no more. */
+export async function takeTurn(db: Base, id: string): Promise<{ readonly standing: Standing; readonly history: History } | null> {
+  const work = db.transaction(OF_A_BLOCK, 'readwrite')
+  const [card, base, history] = await Promise.all([work.objectStore('cards').get(id), work.objectStore('bases').get(id), historyIn(work, id)])
+  if (card === undefined || base === undefined || history === null) return null
+  const turn = card.turn + 1
+  await Promise.all([work.objectStore('turns').put(Date.now(), [id, card.turn]), work.objectStore('cards').put({ ...card, turn }), work.done])
+  return { standing: { id, made: card.made, turn, base: base.past }, history }
+}
+
+export const cards = async (db: Base): Promise<Card[]> => (await db.getAll('cards')).map(sound)
+
+/** A damaged card can still be looked at. */
+function sound(card: Card): Card {
+  const time = (value: unknown): number => (typeof value === 'number' ? value : 0)
+  const { name, fabrics, made, changed, aside } = card as Partial<Card>
+  return {
+    ...card,
+    name: typeof name === 'string' ? name : '',
+    fabrics: Array.isArray(fabrics) ? fabrics : [],
+    made: time(made),
+    changed: time(changed),
+    aside: typeof aside === 'number' ? aside : null,
+  }
+}
+
+/** The block on the board last, to begin with the next time. */
+export async function setOpen(db: Base, id: string): Promise<void> {
+  await db.put('desk', id, 'open')
+}
+export const openLast = (db: Base): Promise<string | undefined> => db.get('desk', 'open')
+
+/** What has been written so far is on the disk itself when this ends, not only with the system. */
+export async function settle(db: Base): Promise<void> {
+  const work = db.transaction('desk', 'readwrite', { durability: 'strict' })
+  await Promise.all([work.store.put(String(Date.now()), 'settled'), work.done])
+}
+
+/** Put aside (a time), or taken back (null). */
+export async function setAside(db: Base, id: string, aside: number | null): Promise<void> {
+  const work = db.transaction('cards', 'readwrite')
+  const card = await work.store.get(id)
+  if (card !== undefined) await work.store.put({ ...card, aside })
+  await work.done
+}
+
+/** Take a block away for good. A page that still shows it keeps it under a new id at its next edit. */
+export async function forget(db: Base, id: string): Promise<void> {
+  const work = db.transaction(ALL, 'readwrite')
+  const card = await work.objectStore('cards').get(id)
+  const versions = await work.objectStore('versions').index('of').getAllKeys(id)
+  await Promise.all([
+    ...(card === undefined ? [] : [work.objectStore('turns').put(Date.now(), [id, card.turn])]),
+    work.objectStore('cards').delete(id),
+    work.objectStore('bases').delete(id),
+    work.objectStore('edits').delete(editsOf(id)),
+    ...versions.flatMap((version) => OF_VERSIONS.map((store) => work.objectStore(store).delete(version))),
+    work.done,
+  ])
+}
+
+export const versionsOf = (db: Base, id: string): Promise<Version[]> => db.getAllFromIndex('versions', 'of', id)
+export const versionBlock = (db: Base, id: string): Promise<Block | undefined> => db.get('versionBlocks', id)
+
+/** Some versions come, some go, in one piece. */
+export async function changeVersions(db: Base, come: readonly WholeVersion[], go: readonly string[]): Promise<void> {
+  const work = db.transaction(OF_VERSIONS, 'readwrite', { durability: 'strict' })
+  await whole(work, (send) => {
+    for (const version of come) putVersion(work, version, send)
+    for (const id of go) for (const store of OF_VERSIONS) send(work.objectStore(store).delete(id))
+  })
+}
+
+type VersionStores = Pick<IDBPTransaction<Kept, typeof OF_VERSIONS, 'readwrite'>, 'objectStore'>
+
+function putVersion(work: unknown, { block, ...version }: WholeVersion, send: (request: Promise<unknown>) => void): void {
+  send((work as VersionStores).objectStore('versions').put(version))
+  send((work as VersionStores).objectStore('versionBlocks').put(block, version.id))
+}
+
+/** Whole blocks from elsewhere, under ids that are free: all of them or none. */
+export async function bringIn(db: Base, filed: readonly Filed[]): Promise<void> {
+  const work = db.transaction(ALL, 'readwrite', { durability: 'strict' })
+  await whole(work, (send) => {
+    for (const { id, made, changed, block, versions } of filed) {
+      send(work.objectStore('cards').add(cardOf({ id, made, turn: 1, base: 0 }, block, 0, changed)))
+      send(work.objectStore('bases').put({ past: 0, block }, id))
+      send(work.objectStore('edits').delete(editsOf(id)))
+      for (const version of versions)
+        putVersion(work, { id: newId(), of: id, made: version.made, name: version.name, why: 'brought', block: version.block }, send)
+    }
+  })
+}

@@ -1,0 +1,410 @@
+/**
+ * Which of the maker's blocks lies on the board, and that all that is done to it is kept.
+ *
+ * In      a block to begin or to open; each edit; what other tabs say.
+ * Out     the board and the list follow. Nothing that was made is lost: whatever another tab did meanwhile is kept beside what was done here.
+ */
+import { useEffect, useSyncExternalStore } from 'react'
+import { difference } from '../document/difference.ts'
+import { apply as applied, type History, unedited } from '../document/history.ts'
+import { copyName, nameOf, short, thisTabName } from '../document/blockNames.ts'
+import { type Block, checkBlock, type Edit, setName } from '../../geometry/index.ts'
+import { emptyGrid } from '../document/starters/emptyGrid.ts'
+import { eveningStar } from '../document/starters/eveningStar.ts'
+import { lantern } from '../document/starters/lantern.ts'
+import { t } from '../words/words.ts'
+import {
+  cards,
+  changeVersions,
+  Damaged,
+  firstStanding,
+  forget,
+  isFull,
+  newId,
+  openLast,
+  read,
+  salvaged,
+  setOpen,
+  settle,
+  takeTurn,
+  versionBlock,
+  versionsOf,
+} from './database.ts'
+import type { Base, Card, Version, VersionWhy, WholeVersion } from './schema.ts'
+import { keeperOf, type News } from './autosave.ts'
+import { channelOf, handOf, type Word } from './tabLocks.ts'
+import { thinned } from './thinVersions.ts'
+import { bring, keepWith, look, now, replace, setDesk, setSaved, show } from '../document/store.ts'
+
+export const STARTERS = { star: eveningStar, lantern, empty: emptyGrid } as const
+const DAY = 86_400_000
+/** Days that a block put aside stays. */
+export const ASIDE_DAYS = 30
+/** A version is kept by itself when so long has passed since the last. */
+const REST = 600_000
+/** After so much rest what was written is brought to the disk itself. */
+const QUIET = 2000
+
+let base: Base | null = null
+export const opened = (): Base => {
+  if (base === null) throw new DOMException('the database is closed', 'InvalidStateError')
+  return base
+}
+
+export const keeper = keeperOf(opened, hear)
+const hand = handOf({ got: (id) => void takeUp(id), lost: (id) => void givenUp(id) })
+export const tell = channelOf(heard)
+
+/** Begins to keep: the block asked for, else the last one on the board, else what lies there now. */
+export async function begin(given: Base, asked: string | null): Promise<void> {
+  base = given
+  keepWith(keepEdit)
+  await emptyOld(given)
+  const known = (await cards(given)).filter(({ aside }) => aside === null).sort((a, b) => b.changed - a.changed)
+  const ids = known.map(({ id }) => id)
+  const wished = [asked, await openLast(given)].filter((id) => id != null && ids.includes(id)) as string[]
+  if (!(await openFirst([...wished, ...ids]))) await beginBlock(now().history.block)
+  look({ notice: damaged })
+  document.addEventListener('visibilitychange', () => document.hidden && bringToDisk())
+}
+
+/** One that is damaged beyond reading does not keep the others from the board. */
+async function openFirst(ids: readonly string[]): Promise<boolean> {
+  for (const id of new Set(ids)) if (await openBlock(id)) return true
+  return false
+}
+
+/** The database was closed under the page. */
+export const close = (): void => {
+  base = null
+  keeper.rest()
+}
+
+/** The database was lost under the page, with all that was in it: what lies on the board begins it anew. */
+export async function beginAgain(given: Base): Promise<void> {
+  base = given
+  setDesk({ id: null, elsewhere: false, trouble: null })
+  await inTurn(() => layDown(now().history))
+}
+
+// What is on the board.
+
+/** Whether all is kept; where not, the maker is told. */
+async function allKept(): Promise<boolean> {
+  const kept = await keeper.settled()
+  if (!kept) look({ notice: t('The last changes of this block are not kept yet; save it as a file first.') })
+  return kept
+}
+
+/** What must not happen in the middle of an edit. */
+export async function whenKept(act: () => void): Promise<void> {
+  if (await allKept()) act()
+}
+
+/** Leaves the block on the board; false where what was done last is not kept yet. */
+async function leave(): Promise<boolean> {
+  const { id, elsewhere } = now().desk
+  if (base === null || id === null || elsewhere) return true
+  if (!(await allKept())) return false
+  // Where there is no room for a version, one leaves without.
+  await tidy(base, id).catch(() => {})
+  return true
+}
+
+async function tidy(from: Base, id: string): Promise<void> {
+  const { history } = now()
+  if (isUntouched(history) && (await isPlain(from, id))) await forget(from, id)
+  else if (lastVersion !== null) await keepVersion(id, history.block, 'leaving')
+}
+
+/** Neither put aside nor with a version of its own. */
+const isPlain = async (from: Base, id: string): Promise<boolean> =>
+  (await from.get('cards', id))?.aside === null && (await versionsOf(from, id)).length === 0
+
+/** A starter that nobody has changed need not be kept: it can be begun again. */
+const isUntouched = ({ block, past, future }: History): boolean =>
+  past.length + future.length === 0 && Object.values(STARTERS).some((starter) => same(starter, block))
+
+export const same = (a: Block, b: Block): boolean => difference(a, b).length === 0
+
+/** One after the other, however fast they are asked for. */
+let before: Promise<unknown> = Promise.resolve()
+
+function inTurn<T>(act: () => Promise<T>): Promise<T> {
+  const next = before.then(act)
+  before = next.catch(() => {})
+  return next
+}
+
+/** A block of her own, from a starter, a file, a link or a copy. */
+export const beginBlock = (block: Block, history: History = unedited(block)): Promise<boolean> =>
+  inTurn(async () => {
+    if (base === null) replace(block, t('begin anew'))
+    else if (!(await leave())) return false
+    else await layDown(history)
+    return base !== null || !now().desk.elsewhere
+  })
+
+/** A history that is kept nowhere yet gets a place of its own. */
+async function layDown(history: History): Promise<void> {
+  const standing = firstStanding()
+  await hand.hold(standing.id)
+  keeper.take(standing, null)
+  settleDown(standing.id, false, history)
+  keeper.keep(history)
+}
+
+/** Whether it lies on the board now; where not, the maker is told. */
+export const openBlock = (id: string): Promise<boolean> =>
+  inTurn(() => takeUpBlock(id)).catch(() => {
+    look({ notice: t('The browser refused: the block could not be opened. Load the page anew.') })
+    return false
+  })
+
+/** What was said of the last block of which not all could be read. */
+let damaged = ''
+
+async function takeUpBlock(id: string): Promise<boolean> {
+  const known = await read(opened(), id).catch(ifDamaged)
+  if (known === null) {
+    look({ notice: t('That block is not here any more.') })
+    changedList()
+    return false
+  }
+  if (known === 'damaged' || !checkBlock(known.block).ok) return goOnWithWhatIsLeft(id)
+  if (!(await leave())) return false
+  const ours = await hand.hold(id)
+  const taken = ours ? await takeTurn(opened(), id) : null
+  if (taken === null) keeper.rest()
+  else keeper.take(taken.standing, taken.history)
+  settleDown(id, taken === null, taken?.history ?? known)
+  if (taken !== null) tell({ sort: 'taken', id })
+  return true
+}
+
+function ifDamaged(error: unknown): 'damaged' {
+  if (error instanceof Damaged) return 'damaged'
+  throw error
+}
+
+/** What can be read of a damaged block becomes a copy beside it; the versions of the damaged one stay where they are. */
+async function goOnWithWhatIsLeft(id: string): Promise<boolean> {
+  const left = await salvaged(opened(), id)
+  const name = nameOf(left ?? (await cards(opened())).find((card) => card.id === id) ?? { name: '' })
+  damaged =
+    left === null
+      ? t('{name} is damaged: nothing of it can be read. Begin a block from one of its versions, or put it aside.', { name })
+      : t('{name} is damaged; what could be read of it goes on as a copy.', { name })
+  if (left !== null && !(await leave())) return false
+  if (left !== null) await layDown(unedited({ ...left, name: copyName(left.name) }))
+  look({ notice: damaged })
+  return left !== null
+}
+
+function settleDown(id: string, elsewhere: boolean, history: History): void {
+  setDesk({ id, elsewhere })
+  bring(history)
+  setSaved('saved')
+  lastVersion = null
+  look({ notice: t('{name} is on the board.', { name: nameOf(history.block) }) })
+  remember(id)
+  changedList()
+}
+
+/** This tab opens the same block when it is loaded anew, a new tab the one that was opened last. */
+function remember(id: string): void {
+  try {
+    sessionStorage.setItem('nestwright.block', id)
+  } catch {
+    // Then the block that was opened last is opened.
+  }
+  void setOpen(opened(), id).catch(() => {})
+}
+
+export function remembered(): string | null {
+  try {
+    return sessionStorage.getItem('nestwright.block')
+  } catch {
+    return null
+  }
+}
+
+// Keeping.
+
+let asked = false
+let lastVersion: number | null = null
+
+function keepEdit(history: History): void {
+  const { history: before, desk } = now()
+  keeper.keep(history)
+  if (!asked) {
+    asked = true
+    void navigator.storage?.persist?.().catch(() => false)
+  }
+  if (desk.id !== null && (lastVersion === null || Date.now() - lastVersion > REST)) {
+    lastVersion = Date.now()
+    if (!isUntouched(before)) whenIdle(() => keepVersion(desk.id as string, before.block, 'rest'))
+  }
+}
+
+/** A version may wait until the hand rests, and where there is no room for one the edits are kept all the same. */
+function whenIdle(act: () => Promise<void>): void {
+  const run = (): void => void act().catch(() => {})
+  if (typeof requestIdleCallback === 'undefined') setTimeout(run, QUIET)
+  else requestIdleCallback(run, { timeout: QUIET })
+}
+
+let quiet: ReturnType<typeof setTimeout> | undefined
+
+function hear(news: News): void {
+  if (news.sort === 'saving') {
+    setSaved('saving')
+    return
+  }
+  if (news.sort === 'saved') {
+    setSaved('saved')
+    if (now().desk.trouble !== null) setDesk({ trouble: null })
+    tell({ sort: 'kept', id: news.id })
+    clearTimeout(quiet)
+    quiet = setTimeout(bringToDisk, QUIET)
+    changedList()
+    return
+  }
+  if (news.sort === 'overtaken') {
+    void goOn(news.history, thisTabName(news.history.block.name))
+    return
+  }
+  setSaved('failed')
+  if (now().desk.trouble !== 'newer') setDesk({ trouble: isFull(news.error) ? 'full' : 'failed' })
+}
+
+function bringToDisk(): void {
+  clearTimeout(quiet)
+  if (base !== null) void settle(base).catch(() => {})
+}
+
+// Other tabs.
+
+let following = false
+let behind = false
+
+function heard({ sort, id }: Word): void {
+  const { desk } = now()
+  if (sort === 'taken' && id === desk.id && !desk.elsewhere) void givenUp(id)
+  if (sort === 'kept' && id === desk.id && desk.elsewhere) void follow(id)
+  changedList(false)
+}
+
+/** Another tab has taken the block over: here it is looked at from now on, as it changes there. */
+async function givenUp(id: string): Promise<void> {
+  if (now().desk.id !== id) return
+  const kept = await keeper.settled()
+  // What came too late to be kept has gone on as a copy by now.
+  if (now().desk.id !== id || now().desk.elsewhere) return
+  if (!kept) {
+    await goOn(now().history, thisTabName(now().history.block.name))
+    return
+  }
+  keeper.rest()
+  setDesk({ elsewhere: true })
+  await follow(id)
+}
+
+async function follow(id: string): Promise<void> {
+  behind = true
+  if (following) return
+  following = true
+  while (behind && base !== null) {
+    behind = false
+    const history = await read(base, id).catch(() => null)
+    if (history !== null && now().desk.id === id && now().desk.elsewhere) show(history)
+  }
+  following = false
+}
+
+/** The other tab has let go. */
+async function takeUp(id: string): Promise<void> {
+  if (now().desk.id !== id || base === null) return
+  const taken = await takeTurn(opened(), id)
+  if (taken === null) return
+  keeper.take(taken.standing, taken.history)
+  setDesk({ elsewhere: false })
+  show(taken.history)
+  tell({ sort: 'taken', id })
+}
+
+export async function takeOver(): Promise<void> {
+  const { id } = now().desk
+  if (id === null) return
+  await hand.seize(id)
+  await takeUp(id)
+  look({ notice: t('The block is in your hand here now; in the other tab it is only looked at.') })
+}
+
+export async function goOnWithCopy(): Promise<void> {
+  const { history } = now()
+  await goOn(history, copyName(history.block.name))
+}
+
+/** A step of its own, unlike a name typed letter by letter. */
+export const renaming = (name: string): Edit => ({ ...setName(name), merge: undefined })
+
+/** The history on the board goes on under another name, beside the block it came from. */
+async function goOn(history: History, name: string): Promise<void> {
+  await inTurn(() => layDown(applied(history, renaming(name))))
+  look({ notice: t('This goes on as “{name}”; the other one is kept too.', { name: short(name) }) })
+}
+
+// The list.
+
+let list: readonly Card[] = []
+const listeners = new Set<() => void>()
+
+async function refresh(): Promise<void> {
+  if (base === null) return
+  list = await cards(base).catch(() => list)
+  for (const listener of listeners) listener()
+}
+
+export function changedList(others = true): void {
+  if (listeners.size > 0) void refresh()
+  if (others) tell({ sort: 'list', id: '' })
+}
+
+/** Cards of all blocks, those put aside too, the one changed last first. */
+export function useCards(): readonly Card[] {
+  useEffect(() => void refresh(), [])
+  return useSyncExternalStore(listen, () => list)
+}
+
+function listen(listener: () => void): () => void {
+  listeners.add(listener)
+  return () => listeners.delete(listener)
+}
+
+export const canKeep = (): boolean => base !== null
+
+/** A block by its id: the one on the board as it lies there. */
+export async function blockOf(id: string): Promise<Block | null> {
+  if (id === now().desk.id) return now().history.block
+  const known = await read(opened(), id).catch(ifDamaged)
+  return known === 'damaged' ? salvaged(opened(), id) : (known?.block ?? null)
+}
+
+async function emptyOld(from: Base): Promise<void> {
+  const old = (await cards(from)).filter(({ aside }) => aside !== null && Date.now() - aside > ASIDE_DAYS * DAY)
+  for (const { id } of old) await forget(from, id)
+}
+
+// Versions.
+
+/** Keeps a version unless the newest is the same and no name is given; those that time has thinned out go. */
+export async function keepVersion(of: string, block: Block, why: VersionWhy, name: string | null = null): Promise<void> {
+  const versions = await versionsOf(opened(), of)
+  const newest = versions.reduce<Version | null>((late, one) => (late === null || one.made >= late.made ? one : late), null)
+  const before = newest === null || name !== null ? undefined : await versionBlock(opened(), newest.id)
+  if (before !== undefined && same(before, block)) return
+  const version: WholeVersion = { id: newId(), of, made: Date.now(), name, why, block }
+  await changeVersions(opened(), [version], thinned([...versions, version], Date.now()))
+  changedList()
+}

@@ -1,0 +1,175 @@
+/**
+ * What can be done with the maker's blocks, on the board or not.
+ *
+ * In      what the maker asks for, by a block's id.
+ * Out     the list follows, and a notice says what was done. Nothing is lost by it: what is put aside stays for thirty days, and going back to a version is a step
+ *         like any other.
+ */
+import type { Block } from '../../geometry/index.ts'
+import { emptyGrid } from '../document/starters/emptyGrid.ts'
+import { t } from '../words/words.ts'
+import { beginBlock, blockOf, changedList, keeper, keepVersion, openBlock, opened, renaming, same, tell } from './openBlock.ts'
+import type { Filed, FiledVersion } from './blocksFile.ts'
+import { apply as applied } from '../document/history.ts'
+import { copyName, nameOf, short } from '../document/blockNames.ts'
+import { bringIn, cards, changeVersions, forget, isFull, newId, setAside, takeTurn, versionBlock, versionsOf } from './database.ts'
+import type { Card, Version } from './schema.ts'
+import { keeperOf } from './autosave.ts'
+import { inHand } from './tabLocks.ts'
+import { look, now, replace } from '../document/store.ts'
+
+/** Does what the maker asked for; where the browser refuses, says so. Whether it was done. */
+export async function tried(act: () => Promise<unknown>): Promise<boolean> {
+  try {
+    await act()
+    return true
+  } catch (error) {
+    look({ notice: isFull(error) ? t('The disk is full: this could not be kept.') : t('The browser refused: this could not be kept.') })
+    return false
+  }
+}
+
+export async function copyBlock(id: string): Promise<void> {
+  const block = await blockOf(id)
+  if (block === null) return
+  const name = copyName(block.name)
+  await bringIn(opened(), [{ id: newId(), made: Date.now(), changed: Date.now(), block: { ...block, name }, versions: [] }])
+  changedList()
+  look({ notice: t('{name} is among your blocks.', { name: short(name) }) })
+}
+
+/** Renamed as an edit, so that it can be undone; not while another tab has it in hand. */
+export async function renameBlock(id: string, name: string): Promise<'done' | 'in another tab'> {
+  if (id === now().desk.id) throw new RangeError('the block on the board is renamed by an edit')
+  if (await inHand(id)) return 'in another tab'
+  const taken = await takeTurn(opened(), id)
+  if (taken === null) return 'done'
+  const quietly = keeperOf(opened, () => {})
+  quietly.take(taken.standing, taken.history)
+  quietly.keep(applied(taken.history, renaming(name)))
+  await quietly.settled()
+  tell({ sort: 'kept', id })
+  changedList()
+  return 'done'
+}
+
+export async function putAside(id: string): Promise<void> {
+  const name = nameOf({ name: (await blockOf(id))?.name ?? '' })
+  await setAside(opened(), id, Date.now())
+  if (id === now().desk.id && !(await openAnother(id))) {
+    await setAside(opened(), id, null)
+    return
+  }
+  changedList()
+  look({ notice: t('{name} is put aside.', { name }) })
+}
+
+/** The one changed last takes its place on the board, or an empty grid. */
+async function openAnother(id: string): Promise<boolean> {
+  const others = (await cards(opened())).filter((card) => card.aside === null && card.id !== id)
+  for (const next of others.sort((a, b) => b.changed - a.changed)) if (await openBlock(next.id)) return true
+  return beginBlock(emptyGrid)
+}
+
+export async function bringBack(id: string): Promise<void> {
+  await setAside(opened(), id, null)
+  changedList()
+}
+
+export async function forgetBlocks(ids: readonly string[]): Promise<void> {
+  for (const id of ids) await forget(opened(), id)
+  changedList()
+}
+
+// Versions.
+
+export async function keepThisVersion(id: string, name: string): Promise<void> {
+  const block = await blockOf(id)
+  if (block !== null) await keepVersion(id, block, 'asked', name)
+}
+
+/** Newest first. */
+export async function versionsFor(id: string): Promise<Version[]> {
+  return (await versionsOf(opened(), id)).sort((a, b) => b.made - a.made)
+}
+
+/** Puts the block of a version on the board; what lies there is kept as a version, and going back is a step to undo. */
+export async function goBackTo(version: Version): Promise<void> {
+  const block = await versionBlock(opened(), version.id)
+  if (block === undefined) return
+  if (now().desk.id !== version.of && !(await openBlock(version.of))) return
+  if (!now().desk.elsewhere) await keepVersion(version.of, now().history.block, 'going back')
+  replace(block, t('go back to a version'))
+}
+
+export async function forgetVersion(id: string): Promise<void> {
+  await changeVersions(opened(), [], [id])
+  changedList()
+}
+
+export async function versionAsBlock({ id }: Version): Promise<boolean> {
+  const block = await versionBlock(opened(), id)
+  return block !== undefined && beginBlock({ ...block, name: copyName(block.name) })
+}
+
+export const blockOfVersion = async ({ id }: Version): Promise<Block | null> => (await versionBlock(opened(), id)) ?? null
+
+// Files.
+
+/** Every block that is not put aside, with its versions. */
+export async function filedBlocks(): Promise<Filed[]> {
+  await keeper.settled()
+  const shown = (await cards(opened())).filter(({ aside }) => aside === null)
+  const filed = await Promise.all(shown.map((card) => filedOf(card)))
+  return filed.filter((one) => one !== null)
+}
+
+async function filedOf({ id, made, changed }: Card): Promise<Filed | null> {
+  const block = await blockOf(id)
+  if (block === null) return null
+  const versions = await Promise.all((await versionsOf(opened(), id)).map(filedVersion))
+  return { id, made, changed, block, versions: versions.filter((version) => version !== null) }
+}
+
+async function filedVersion(version: Version): Promise<FiledVersion | null> {
+  const block = await blockOfVersion(version)
+  return block === null ? null : { made: version.made, name: version.name, block }
+}
+
+/** The id of a block that lies as this one came, not put aside and never edited; null where there is none. */
+export async function untouchedLike(block: Block): Promise<string | null> {
+  await keeper.settled()
+  const named = (await cards(opened())).filter(({ name, aside, past }) => aside === null && past === 0 && name === block.name)
+  for (const { id } of named) {
+    const here = await blockOf(id)
+    if (here !== null && same(here, block)) return id
+  }
+  return null
+}
+
+export interface BroughtIn {
+  readonly came: number
+  readonly copies: number
+  /** Here already, the very same. */
+  readonly known: number
+}
+
+/** Brings blocks in beside those that are here: one whose id is taken comes as a copy, unless it is the very same. */
+export async function bringBlocksIn(filed: readonly Filed[]): Promise<BroughtIn> {
+  await keeper.settled()
+  const taken = new Map((await cards(opened())).map((card) => [card.id, card]))
+  const come: Filed[] = []
+  const coming = new Set<string>()
+  let copies = 0
+  for (const one of filed) {
+    const here = taken.has(one.id) ? await blockOf(one.id) : null
+    if (here !== null && same(here, one.block) && taken.get(one.id)?.aside === null) continue
+    const isCopy = taken.has(one.id) || coming.has(one.id)
+    coming.add(one.id)
+    copies += isCopy ? 1 : 0
+    come.push(isCopy ? { ...one, id: newId(), block: { ...one.block, name: copyName(one.block.name) } } : one)
+  }
+  await bringIn(opened(), come)
+  changedList()
+  return { came: come.length, copies, known: filed.length - come.length }
+}

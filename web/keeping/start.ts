@@ -1,0 +1,88 @@
+/**
+ * The way in: what was kept is brought back before the page is drawn; files and links that come are handed on.
+ *
+ * Out     the block on the board; whether it can be kept.
+ */
+import { begin as beginBlocks, beginAgain, beginBlock, close, remembered } from './openBlock.ts'
+import { part } from './loadChunk.ts'
+import { type Calls, openBase } from './database.ts'
+import type { Base } from './schema.ts'
+import { lookDeeper, now, setDesk, setSaved } from '../document/store.ts'
+
+/** Milliseconds to wait for an older page that holds the database open, before the page is shown without it. */
+const PATIENCE = 1500
+
+const CALLS: Calls = { blocked: () => setDesk({ trouble: 'older' }), closed: givenAway, lost: () => void again() }
+
+/** Bring back what was kept, and keep every change from now on. */
+export async function begin(): Promise<void> {
+  const opening = openBase('nestwright', CALLS)
+  const late = new Promise<'late'>((resolve) => setTimeout(() => resolve('late'), PATIENCE))
+  await Promise.race([opening, late]).then((first) => {
+    if (first !== 'late') return beginWith(first)
+    void opening.then(beginLate, cannotKeep)
+  }, cannotKeep)
+  lookDeeper()
+  await openLink()
+  window.addEventListener('hashchange', () => void openLink())
+  window.addEventListener('beforeunload', warn)
+}
+
+async function beginWith(base: Base): Promise<void> {
+  try {
+    await beginBlocks(base, remembered())
+  } catch {
+    close()
+    cannotKeep()
+  }
+}
+
+/** What was done while the database could not be had becomes a block of its own. */
+async function beginLate(base: Base): Promise<void> {
+  const { history } = now()
+  setDesk({ trouble: null })
+  await beginWith(base)
+  if (history.past.length > 0) await beginBlock(history.block, history)
+}
+
+function cannotKeep(error?: unknown): void {
+  setSaved('failed')
+  setDesk({ trouble: error instanceof DOMException && error.name === 'VersionError' ? 'later' : 'none' })
+}
+
+/** Milliseconds until a database that was taken away is asked for again. */
+const PAUSES = [0, 300, 1000, 3000]
+
+/** The maker has cleared what the browser keeps, or the disk failed. */
+async function again(): Promise<void> {
+  close()
+  setSaved('failed')
+  for (const pause of PAUSES) {
+    await new Promise((resolve) => setTimeout(resolve, pause))
+    const base = await openBase('nestwright', CALLS).catch(() => null)
+    if (base !== null) return beginAgain(base).catch(cannotKeep)
+  }
+  cannotKeep()
+}
+
+function givenAway(): void {
+  close()
+  setSaved('failed')
+  setDesk({ trouble: 'newer', elsewhere: true })
+}
+
+/** The browser asks before it closes a page whose last changes are kept nowhere. */
+function warn(event: BeforeUnloadEvent): void {
+  const { saved, history } = now()
+  if (saved === 'failed' && history.past.length > 0 && !now().desk.elsewhere) event.preventDefault()
+}
+
+/** What opens files and links comes when it is asked for. */
+const openings = () => part(() => import('./openFiles.ts'))
+
+/** Whether a block of the files lies on the board now. */
+export const openFiles = async (files: readonly File[]): Promise<boolean> => (await openings())?.openFiles(files) ?? false
+
+async function openLink(): Promise<void> {
+  if (window.location.hash !== '') await (await openings())?.openLink()
+}

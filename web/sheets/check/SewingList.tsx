@@ -1,0 +1,34 @@
+/** The joins in sewing order. */
+import type { Findings as Said } from '../../../geometry/index.ts'
+import { look } from '../../document/store.ts'
+import { joinWords } from '../../words/joinWords.ts'
+import { Some } from '../../controls/PagedList.tsx'
+
+/** Each join with what is sewn to what; while the block is assembled on the board, a press goes to that join. */
+export function Joins({ report, step }: { readonly report: Said; readonly step: number | null }) {
+  const words = joinWords(report)
+  return (
+    <ol>
+      <Some
+        all={report.joins.map((_, index) => index)}
+        upTo={(step ?? 0) - 1}
+        each={(index) => {
+          const { sew, then, size } = words(index + 1)
+          return (
+            <li key={index} className={step === index + 1 ? 'pointed' : ''}>
+              <button
+                type="button"
+                className="plain"
+                onClick={() => look({ finding: `join ${index}`, ...(step === null ? {} : { step: index + 1 }) })}
+                onPointerEnter={() => look({ finding: `join ${index}` })}
+                onFocus={() => look({ finding: `join ${index}` })}
+              >
+                {sew} {then} {size}
+              </button>
+            </li>
+          )
+        }}
+      />
+    </ol>
+  )
+}

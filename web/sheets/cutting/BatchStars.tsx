@@ -1,0 +1,142 @@
+/** Which stars one batch of geese can make, to choose from; and the nearest colouring that makes do with a batch less. */
+import { useMemo } from 'react'
+import {
+  type Batch,
+  type Block,
+  type BoxUnit,
+  colourWings,
+  type Findings,
+  nearestColouring,
+  type Star,
+  starsIn,
+  starsOfOneBatch,
+  type UnitRow,
+  type Wings,
+  wingsSeen,
+} from '../../../geometry/index.ts'
+import { asker } from '../../workers/deepClient.ts'
+import { clothFill } from '../../drawing/FabricDefs.tsx'
+import { edit, look, useStore } from '../../document/store.ts'
+import { t, tn } from '../../words/words.ts'
+import { useDeep } from '../../workers/useDeep.ts'
+
+/** Geese up to which the nearest colouring is sought at once; of more beside the page. */
+const MOST_GEESE = 16
+const ask = asker()
+
+export function BatchStars({ report }: { readonly report: Findings }) {
+  const block = useStore(({ history }) => history.block)
+  const rows = report.units.filter(({ batches }) => batches.length > 0)
+  return rows.map((row) => <Row key={`${row.finished.join()} ${row.for.join()}`} row={row} block={block} />)
+}
+
+function Row({ row, block }: { readonly row: UnitRow; readonly block: Block }) {
+  const stars = useMemo(() => starsIn(block).filter((ids) => ids.every((id) => row.for.includes(id))), [block, row])
+  const star = stars[0]
+  const batch = row.batches[0]
+  return (
+    <>
+      {row.batches.length > 1 && <Fewer row={row} block={block} />}
+      {star !== undefined && batch !== undefined && <Choices star={star} batch={batch} block={block} />}
+    </>
+  )
+}
+
+/** The nearest colouring that makes do with a batch less, taken at a press. */
+function Fewer({ row, block }: { readonly row: UnitRow; readonly block: Block }) {
+  const geese = useMemo(() => {
+    const ids = new Set(row.for)
+    return block.units.filter((unit): unit is BoxUnit => unit.kind === 'goose' && ids.has(unit.id))
+  }, [block, row])
+  const wings = useMemo(() => geese.map(wingsSeen), [geese])
+  const batches = row.batches.length - 1
+  const few = geese.length <= MOST_GEESE
+  const atOnce = useMemo(() => (few ? nearestColouring(wings, batches) : null), [few, wings, batches])
+  const told = useDeep(ask, few ? null : { sort: 'nearest', geese: wings, batches })
+  const nearest = few ? atOnce : told?.sort === 'nearest' ? told.value : null
+  if (nearest === null)
+    return few || told !== null ? null : <p className="hint">{t('A colouring that makes do with a batch less is being sought beside the page…')}</p>
+  const changed = tn(nearest.changed, 'one wing', '{n} wings')
+  const take = (): void => {
+    edit(colourWings(Object.fromEntries(geese.map(({ id }, place) => [id, nearest.wings[place] as Wings]))))
+    look({
+      notice: tn(batches, '{wings} changed; one batch makes these geese.', '{wings} changed; {n} batches make these geese.', { wings: changed }),
+    })
+  }
+  return (
+    <div className="buttons">
+      <button type="button" onClick={take}>
+        {tn(batches, 'Make do with one batch: {wings} would change', 'Make do with {n} batches: {wings} would change', { wings: changed })}
+      </button>
+      {!nearest.proved && <small>{t('the fewest found')}</small>}
+    </div>
+  )
+}
+
+function Choices({ star, batch, block }: { readonly star: readonly string[]; readonly batch: Batch; readonly block: Block }) {
+  const top = block.units.find(({ id }) => id === star[0]) as BoxUnit
+  const now = star.map((id) => wingsSeen(block.units.find((unit) => unit.id === id) as BoxUnit)) as unknown as Star
+  const name = (one: readonly Wings[]): string => one.map((wings) => wings.join()).join(';')
+  const stars = starsOfOneBatch(batch.corners)
+  if (stars.length < 2) return null
+  return (
+    <>
+      <h3>{t('Stars of one batch')}</h3>
+      <ul className="stars">
+        {stars.map((one, index) => {
+          const isNow = [0, 1, 2, 3].some((turn) => name([...one.slice(turn), ...one.slice(0, turn)]) === name(now))
+          return (
+            <li key={one.flat().join()}>
+              <button
+                type="button"
+                aria-pressed={isNow}
+                aria-label={t('Star {n} of {all}', { n: index + 1, all: stars.length })}
+                onClick={() => {
+                  edit(colourWings(Object.fromEntries(star.map((id, place) => [id, one[place] as Wings]))))
+                  look({ notice: t('The star is coloured as one batch makes it.') })
+                }}
+              >
+                <StarPicture star={isNow ? now : one} goose={batch.goose} outward={(top.turn ?? 0) === 0} block={block} />
+              </button>
+            </li>
+          )
+        })}
+      </ul>
+    </>
+  )
+}
+
+/** Four geese round a square; the top one, turned. */
+function StarPicture({
+  star,
+  goose,
+  outward,
+  block,
+}: {
+  readonly star: Star
+  readonly goose: string
+  readonly outward: boolean
+  readonly block: Block
+}) {
+  const cloth = (id: string): string =>
+    clothFill(
+      'cloth-',
+      block.fabrics.find((fabric) => fabric.id === id),
+    )
+  // Seen from the middle of a star whose tips point inward, left and right change sides.
+  const [body, near, far] = outward ? ['1,1 3,1 2,0', '1,0 2,0 1,1', '2,0 3,0 3,1'] : ['1,0 3,0 2,1', '3,0 3,1 2,1', '1,0 2,1 1,1']
+  return (
+    <svg viewBox="-0.1 -0.1 4.2 4.2" width="56" height="56" aria-hidden="true">
+      <rect width="4" height="4" fill={cloth(goose)} />
+      {star.map(([left, right], side) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a goose is its side of the star
+        <g key={side} transform={`rotate(${side * 90} 2 2)`}>
+          <polygon points={body} fill={cloth(goose)} />
+          <polygon points={near} fill={cloth(left)} />
+          <polygon points={far} fill={cloth(right)} />
+        </g>
+      ))}
+      <rect width="4" height="4" fill="none" stroke="#2b2320" strokeWidth="0.08" />
+    </svg>
+  )
+}

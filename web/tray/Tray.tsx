@@ -1,0 +1,40 @@
+/** The tray: units to lay on the board, drawn in the block's own fabrics. */
+import { useEffect, useRef } from 'react'
+import { t } from '../words/words.ts'
+import { useStore } from '../document/store.ts'
+import { UnitPicture } from '../board/UnitPicture.tsx'
+import { KIND_NAMES } from '../words/unitWords.ts'
+import { startPlacing, takeInHand } from '../board/inHand.ts'
+import { TRAY } from '../board/newUnit.ts'
+import { scrollOrCarry } from '../board/trayScroll.ts'
+
+export function Tray() {
+  const block = useStore(({ history }) => history.block)
+  const taking = useStore(({ view }) => view.taking)
+  const list = useRef<HTMLUListElement>(null)
+  useEffect(() => (list.current === null ? undefined : scrollOrCarry(list.current)), [])
+  return (
+    <section aria-labelledby="tray-title" data-part="units">
+      <h2 id="tray-title">{t('Units')}</h2>
+      <ul className="tray" ref={list}>
+        {TRAY.map((kind) => (
+          <li key={kind}>
+            <button
+              type="button"
+              aria-pressed={taking === kind}
+              onPointerDown={(event) => {
+                event.currentTarget.releasePointerCapture?.(event.pointerId)
+                startPlacing(kind, event)
+              }}
+              onClick={() => takeInHand(kind)}
+            >
+              <UnitPicture block={block} kind={kind} />
+              <span>{t(KIND_NAMES[kind])}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      <p className="hint">{t('Drag one onto the board; or press it, then cells there (P at the cursor), or drag over cells to fill them.')}</p>
+    </section>
+  )
+}

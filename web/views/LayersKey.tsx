@@ -1,0 +1,31 @@
+/** What the colours of the layers view mean, and how much of the block each covers. */
+import { useMemo } from 'react'
+import { colourOfLayers, sumsOf } from '../drawing/layerColours.ts'
+import { t, tn } from '../words/words.ts'
+import { useStore } from '../document/store.ts'
+
+export function LayersKey() {
+  const block = useStore(({ history }) => history.block)
+  const deep = useStore((state) => state.deep)
+  const cells = deep?.block === block ? deep.layered.cells : null
+  const sums = useMemo(() => (cells !== null ? sumsOf(cells) : []), [cells])
+  const whole = sums.reduce((sum, { area }) => sum + area, 0)
+  if (sums.length === 0)
+    return (
+      <p className="layers">
+        {cells === null ? t('Layers are being counted…') : t('No layers to count: the block is not sewn yet, or has too many patches.')}
+      </p>
+    )
+  return (
+    <ul className="layers" aria-label={t('Layers of cloth by colour')}>
+      {sums.map(({ layers, area }) => (
+        <li key={layers}>
+          <span className="dot" style={{ background: colourOfLayers(layers) }} />
+          {tn(layers, '{n} layer', '{n} layers')} <small>{percent(area / whole)}</small>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+const percent = (part: number): string => (part < 0.001 ? t('under 0.1 %') : `${(part * 100).toFixed(part < 0.1 ? 1 : 0)} %`)

@@ -1,0 +1,134 @@
+/** The block assembled join by join: the pieces on the board, and a slider under it that walks through the joins. */
+import { useEffect, useMemo, useRef, useState } from 'react'
+import type { Block, Findings } from '../../geometry/index.ts'
+import { Act } from '../controls/ActionButton.tsx'
+import { joinWords } from '../words/joinWords.ts'
+import { look, useStore, useTold } from '../document/store.ts'
+import { t, tn } from '../words/words.ts'
+import { assembly } from './assembly.ts'
+import { Drawn } from '../drawing/Drawn.tsx'
+import './views.css'
+
+/** Milliseconds: two sides come together; a join is looked at before the next begins. */
+const TOGETHER = 700
+const REST = 1500
+/** Patches above which they are not drawn often enough to be seen moving. */
+const MOST_MOVED = 1500
+
+export function Sewing() {
+  const { report } = useTold()
+  const block = useStore(({ history }) => history.block)
+  if (report === null || report.joins.length === 0)
+    return (
+      <div className="board drawn">
+        <p className="nothing">{t('There is nothing to sew yet: fill the gaps of the layout first, and move apart what overlaps.')}</p>
+      </div>
+    )
+  return <Steps report={report} block={block} />
+}
+
+function Steps({ report, block }: { readonly report: Findings; readonly block: Block }) {
+  const most = report.joins.length
+  const step = Math.min(
+    most,
+    useStore(({ view }) => view.step),
+  )
+  const [playing, setPlaying] = useState(false)
+  const part = useComingTogether(step, report.patches.length <= MOST_MOVED)
+  const words = useMemo(() => joinWords(report), [report])
+  const { drawing, reach } = useMemo(() => assembly(report, block, step, part), [report, block, step, part])
+  const go = (to: number): void => look({ step: Math.max(0, Math.min(most, to)) })
+  useEffect(() => {
+    if (!playing) return
+    if (step === most) return setPlaying(false)
+    const next = setTimeout(() => look({ step: step + 1 }), step === 0 ? REST / 3 : TOGETHER + REST)
+    return () => clearTimeout(next)
+  }, [playing, step, most])
+  const told = step === 0 ? null : words(step)
+  const sentence = told === null ? beginning(report) : [told.sew, told.then, told.size].filter((one) => one !== '').join(' ')
+  return (
+    <>
+      <Drawn
+        className="board drawn"
+        block={block}
+        drawing={drawing}
+        reach={reach}
+        margin={28}
+        label={t('The block in sewing order, {step} of {most} joins made. {sentence}', { step, most, sentence })}
+      />
+      <section className="stepper" data-part="board" aria-label={t('Sewing order')}>
+        <div className="stepping">
+          <Act off={step === 0} act={() => go(step - 1)}>
+            {t('Back')}
+          </Act>
+          <button
+            type="button"
+            aria-pressed={playing}
+            onClick={() => {
+              if (step === most) go(0)
+              setPlaying(!playing)
+            }}
+          >
+            {playing ? t('Pause') : t('Play')}
+          </button>
+          <Act off={step === most} act={() => go(step + 1)}>
+            {t('Next')}
+          </Act>
+          <input
+            type="range"
+            min={0}
+            max={most}
+            step={1}
+            value={step}
+            aria-label={t('Join')}
+            aria-valuetext={t('{step} of {most}', { step, most })}
+            onChange={(event) => {
+              setPlaying(false)
+              go(Number(event.target.value))
+            }}
+          />
+          {/* The slider says its place, and the sentence below is said: once is enough. */}
+          <output aria-live="off">{t('{step} of {most}', { step, most })}</output>
+        </div>
+        <p className="told" data-testid="join" aria-live={playing ? 'off' : 'polite'}>
+          {told === null ? (
+            sentence
+          ) : (
+            <>
+              <strong>{told.sew}</strong> {told.then} {told.size !== '' && <b className="now">{told.size}</b>}
+            </>
+          )}
+        </p>
+      </section>
+    </>
+  )
+}
+
+const beginning = ({ patches, joins }: Findings): string =>
+  t('{patches} lie on the table, {joins} sew them into the block.', {
+    patches: tn(patches.length, 'One patch', '{n} patches'),
+    joins: tn(joins.length, 'one join', '{n} joins'),
+  })
+
+/** From 0 to 1 while the sides of the newest join come together; at once where motion is to be spared, or where more than one step was taken. */
+function useComingTogether(step: number, moving: boolean): number {
+  const [at, setAt] = useState({ step, part: 1 })
+  const moves = moving && step === at.step + 1 && !window.matchMedia('(prefers-reduced-motion: reduce)').matches
+  const begun = useRef(0)
+  useEffect(() => {
+    if (!moves) return setAt((before) => (before.step === step ? before : { step, part: 1 }))
+    begun.current = performance.now()
+    setAt({ step, part: 0 })
+  }, [step, moves])
+  useEffect(() => {
+    if (at.part === 1) return
+    const frame = requestAnimationFrame((now) => {
+      const part = Math.min(1, Math.max(0, (now - begun.current) / TOGETHER))
+      setAt({ step: at.step, part })
+    })
+    return () => cancelAnimationFrame(frame)
+  }, [at])
+  if (at.step !== step) return moves ? 0 : 1
+  // Apart for a moment, then together, slower at the end.
+  return 1 - (1 - Math.max(0, at.part - 0.25) / 0.75) ** 3
+}

@@ -1,0 +1,82 @@
+/**
+ * What a fix would change, seen before it is taken.
+ *
+ * In      the block, and the edit that the fix would be.
+ * Out     the block and findings as they would be, the seams that would be pressed otherwise, the units that would lie otherwise, and the clashes then.
+ */
+import { type Block, type Edit, type Findings, findings, type Unit } from '../../geometry/index.ts'
+import { produce } from 'immer'
+import { type Line, linesOf, piecesOf, rectOf, type Spot, spot } from '../document/shapes.ts'
+import { clothParts } from '../drawing/fabricParts.ts'
+import type { Preview } from '../document/preview.ts'
+import type { Drawing, Part } from '../drawing/drawing.ts'
+
+export function previewOf(before: Block, { change }: Edit): Preview {
+  const report = quickly(before)
+  const block = produce(before, (draft) => {
+    change(draft as Parameters<typeof change>[0])
+  })
+  const after = findings(block)
+  const lay = new Map(linesOf(report).map((line) => [placeOf(line.points), line.lies?.map(rounded).join() ?? 'open']))
+  const pressed = linesOf(after).filter(({ points, lies }) => lay.get(placeOf(points)) !== (lies?.map(rounded).join() ?? 'open'))
+  const units = block.units.filter((unit, index) => unit !== before.units[index] && liesOf(unit) !== liesOf(before.units[index]))
+  return {
+    block,
+    report: after,
+    pressed: report.joins.length === 0 ? [] : pressed,
+    units: units.map(({ id }) => id),
+    clashes: [clashesOf(report), clashesOf(after)],
+    sewn: [report.joins.length > 0, after.joins.length > 0],
+  }
+}
+
+export function drawPreview({ block, pressed, units }: Preview): Drawing {
+  const turned = block.units.filter(({ id }) => units.includes(id)).map(rectOf)
+  const rings = turned.map(({ at: [x, y], size: [w, h] }): Spot[] => [
+    [x, y],
+    [x + w, y],
+    [x + w, y + h],
+    [x, y + h],
+  ])
+  return pressed.length + rings.length === 0 ? [] : [{ what: 'changed', ways: pressed.map(({ points }) => points), rings }]
+}
+
+/** The block as it would be, by itself: for where the board is out of sight. */
+export function drawTried(preview: Preview): Drawing {
+  const pieces = piecesOf(preview.report.patches)
+  const patches = pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners }))
+  const wedges = preview.pressed.map(({ middle, points, lies }): Part => {
+    const [[ax, ay], [bx, by]] = points as readonly [Spot, Spot]
+    return lies === null ? { what: 'bars', spots: [middle], toward: [ay - by, bx - ax] } : { what: 'wedge', spots: [middle], toward: lies }
+  })
+  const marks = (['nests', 'clashes'] as const).flatMap((verdict): Part[] => {
+    const spots = preview.report.meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => spot(at))
+    return spots.length === 0 ? [] : [{ what: 'mark', verdict, spots }]
+  })
+  return [
+    ...clothParts(preview.block, patches),
+    { what: 'edge', rings: patches.map(({ ring }) => ring) },
+    ...drawPreview(preview),
+    ...wedges,
+    ...marks,
+  ]
+}
+
+/** Both sides of the comparison are worked out alike, so that nothing differs but by the edit. */
+const known = new WeakMap<Block, Findings>()
+function quickly(block: Block): Findings {
+  const report = known.get(block) ?? findings(block)
+  known.set(block, report)
+  return report
+}
+
+/** How a unit is turned, in one word. */
+const liesOf = (unit: Unit | undefined): string => (unit === undefined || unit.kind === 'polygon' ? '' : `${unit.turn ?? 0} ${unit.mirror === true}`)
+const rounded = (value: number): number => Math.round(value * 1e6) + 0
+/** A seam by where it runs, whichever end comes first. */
+const placeOf = (points: readonly Spot[]): string =>
+  points
+    .map((point) => point.map(rounded).join())
+    .sort()
+    .join(' ')
+const clashesOf = ({ meetings }: Findings): number => meetings.filter(({ verdict }) => verdict === 'clashes').length

@@ -1,0 +1,76 @@
+/**
+ * What an edit changed about where seams meet: what nests no longer, and what nests now.
+ *
+ * In      the findings before and after, and where each point of the block went (nowhere, but for an edit of the whole block).
+ * Out     places and counts. At one place two pairs of seams may meet: there the numbers that nest are held against each other.
+ */
+import type { Findings, Meeting, Verdict } from '../../geometry/index.ts'
+import { type Spot, spot } from '../document/shapes.ts'
+import type { Drawing } from '../drawing/drawing.ts'
+
+export interface Difference {
+  /** One entry for each meeting that nests no longer, and for each that nests and did not. */
+  readonly lost: readonly Spot[]
+  readonly gained: readonly Spot[]
+  /** Of those that nest no longer: what stands there now. */
+  readonly now: Readonly<Record<Exclude<Verdict, 'nests'> | 'nothing', number>>
+  /** Clashes before and after, and tips that must not be cut off. */
+  readonly clashes: readonly [number, number]
+  readonly tips: readonly [number, number]
+}
+
+type Moved = (at: Spot) => Spot
+
+export function differenceOf(before: Findings, after: Findings, moved: Moved = (at) => at): Difference {
+  const old = byPlace(before.meetings, moved)
+  const fresh = byPlace(after.meetings, (at) => at)
+  const lost: Spot[] = []
+  const gained: Spot[] = []
+  const now: Record<Exclude<Verdict, 'nests'> | 'nothing', number> = { clashes: 0, open: 0, pin: 0, tip: 0, nothing: 0 }
+  for (const [key, { at }] of new Map([...old, ...fresh])) {
+    const less = nesting(old.get(key)) - nesting(fresh.get(key))
+    for (let one = 0; one < less; one++) {
+      lost.push(at)
+      now[insteadOf(fresh.get(key))]++
+    }
+    for (let one = 0; one < -less; one++) gained.push(at)
+  }
+  return {
+    lost,
+    gained,
+    now,
+    clashes: [countOf(before, 'clashes'), countOf(after, 'clashes')],
+    tips: [countOf(before, 'tip'), countOf(after, 'tip')],
+  }
+}
+
+interface Place {
+  readonly at: Spot
+  readonly verdicts: Verdict[]
+}
+
+function byPlace(meetings: readonly Meeting[], moved: Moved): Map<string, Place> {
+  const places = new Map<string, Place>()
+  for (const { at, verdict } of meetings) {
+    const there = moved(spot(at))
+    // Halves, thirds and the like: this many parts of a cell tell any two places of one block apart.
+    const key = there.map((value) => Math.round(value * 55_440)).join()
+    const place = places.get(key) ?? { at: there, verdicts: [] }
+    place.verdicts.push(verdict)
+    places.set(key, place)
+  }
+  return places
+}
+
+const nesting = (place: Place | undefined): number => place?.verdicts.filter((verdict) => verdict === 'nests').length ?? 0
+const countOf = ({ meetings }: Findings, wanted: Verdict): number => meetings.filter(({ verdict }) => verdict === wanted).length
+
+const insteadOf = (place: Place | undefined): Exclude<Verdict, 'nests'> | 'nothing' =>
+  (['clashes', 'pin', 'open', 'tip'] as const).find((verdict) => place?.verdicts.includes(verdict)) ?? 'nothing'
+
+export function drawDifference({ lost, gained }: Difference): Drawing {
+  return [
+    ...(lost.length === 0 ? [] : [{ what: 'lost', spots: lost } as const]),
+    ...(gained.length === 0 ? [] : [{ what: 'gained', spots: gained } as const]),
+  ]
+}

@@ -1,0 +1,102 @@
+/**
+ * The block among copies of itself.
+ *
+ * In      the block's pieces, how each copy lies, and what was found where copies meet.
+ * Out     a drawing in cells of the whole setting: cloth copy by copy, the edges between them, and the meetings on those edges; seams that clash are
+ *         marked along the edge too.
+ */
+import type { Block, SettingReport, Turn } from '../../geometry/index.ts'
+import { bordersAround, type Piece, type Spot, spot } from '../document/shapes.ts'
+import { clothParts } from '../drawing/fabricParts.ts'
+import type { Drawing, Part } from '../drawing/drawing.ts'
+
+export interface Copy {
+  readonly at: Spot
+  readonly turn: Turn
+  readonly press: 'own' | 'opposite'
+}
+
+export interface SettingView {
+  readonly drawing: Drawing
+  /** Width and height of one copy and of all of them, in cells. */
+  readonly copy: Spot
+  readonly whole: Spot
+}
+
+/** Half the stretch along an edge that is marked where seams clash, in cells. */
+const STRETCH = 0.4
+
+export function settingView(block: Block, pieces: readonly Piece[], { columns, rows, copies, joins, meetings }: Laid): SettingView {
+  const out = bordersAround(block)
+  const copy: Spot = [block.grid.columns + 2 * out, block.grid.rows + 2 * out]
+  const whole: Spot = [copy[0] * columns, copy[1] * rows]
+  return { drawing: [...cloth(block, pieces, copies, copy), ...between(columns, rows, copy), ...found(joins, meetings)], copy, whole }
+}
+
+export interface Laid {
+  readonly columns: number
+  readonly rows: number
+  readonly copies: readonly Copy[]
+  readonly joins: SettingReport['joins']
+  readonly meetings: SettingReport['meetings']
+}
+
+function cloth(block: Block, pieces: readonly Piece[], copies: readonly Copy[], [wide, high]: Spot): Part[] {
+  const patches = copies.flatMap(({ at, turn }) => {
+    const lies = turned(turn, [block.grid.columns / 2, block.grid.rows / 2], [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
+    return pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners.map(lies), turned: turn }))
+  })
+  const opposite = copies.filter(({ press }) => press === 'opposite').map(({ at }): Spot => [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
+  return [...clothParts(block, patches), ...(opposite.length === 0 ? [] : [{ what: 'opposite', spots: opposite } as const])]
+}
+
+/** A point of the block in a copy turned about its middle. */
+function turned(turn: Turn, [fromX, fromY]: Spot, [toX, toY]: Spot): (at: Spot) => Spot {
+  const [cos, sin] = (
+    [
+      [1, 0],
+      [0, 1],
+      [-1, 0],
+      [0, -1],
+    ] as const
+  )[turn]
+  return ([x, y]) => [toX + (x - fromX) * cos - (y - fromY) * sin, toY + (x - fromX) * sin + (y - fromY) * cos]
+}
+
+function between(columns: number, rows: number, [wide, high]: Spot): Part[] {
+  const ways: Spot[][] = []
+  for (let column = 1; column < columns; column++)
+    ways.push([
+      [column * wide, 0],
+      [column * wide, rows * high],
+    ])
+  for (let row = 1; row < rows; row++)
+    ways.push([
+      [0, row * high],
+      [columns * wide, row * high],
+    ])
+  return ways.length === 0 ? [] : [{ what: 'between', ways }]
+}
+
+/** What nests first, so that what clashes lies on it. */
+function found(joins: SettingReport['joins'], meetings: SettingReport['meetings']): Part[] {
+  const upright = new Set(joins.filter(({ from, to }) => from[0] === to[0]).map(({ id }) => id))
+  const ways = onePlaceOnce(meetings.filter(({ verdict }) => verdict === 'clashes')).map(({ at, join }): Spot[] => {
+    const [x, y] = spot(at)
+    const [dx, dy] = upright.has(join) ? [0, STRETCH] : [STRETCH, 0]
+    return [
+      [x - dx, y - dy],
+      [x + dx, y + dy],
+    ]
+  })
+  const marks = (['nests', 'pin', 'tip', 'open', 'clashes'] as const).flatMap((verdict): Part[] => {
+    const spots = onePlaceOnce(meetings.filter((meeting) => meeting.verdict === verdict)).map(({ at }) => spot(at))
+    return spots.length === 0 ? [] : [{ what: 'mark', verdict, spots }]
+  })
+  return [...(ways.length === 0 ? [] : [{ what: 'stretch', ways } as const]), ...marks]
+}
+
+/** Two pairs of seams that meet at one place have one mark. */
+const onePlaceOnce = (meetings: SettingReport['meetings']): SettingReport['meetings'] => [
+  ...new Map(meetings.map((meeting) => [`${meeting.at.join()} ${meeting.join}`, meeting])).values(),
+]

@@ -1,0 +1,29 @@
+/**
+ * The wrong side as it lies on the ironing board: every sheet of cloth to scale, the one nearest the board first.
+ *
+ * In      the sheets, the colours of the fabrics.
+ * Out     a drawing: each sheet with its cut and folded edges, its back paler than its right side, as the back of a print; then the stitches.
+ */
+import type { Findings, IronedSheet } from '../../geometry/index.ts'
+import { type Spot, spot } from '../document/shapes.ts'
+import type { Drawing, Part } from '../drawing/drawing.ts'
+
+export function ironing(sheets: readonly IronedSheet[], report: Findings, colours: ReadonlyMap<string, string>): Drawing {
+  return [...sheets.flatMap((sheet) => sheetParts(sheet, colours)), stitches(report)]
+}
+
+function sheetParts({ fabric, face, parts, edges }: IronedSheet, colours: ReadonlyMap<string, string>): Part[] {
+  const colour = colours.get(fabric) ?? '#888888'
+  return [
+    { what: face === 'wrong' ? 'back' : 'folded', colour, rings: parts.map(spotsOf) },
+    { what: 'edge', ways: edges.map(spotsOf) },
+  ]
+}
+
+function spotsOf(flat: readonly number[]): Spot[] {
+  const spots: Spot[] = []
+  for (let i = 0; i < flat.length; i += 2) spots.push([flat[i] as number, flat[i + 1] as number])
+  return spots
+}
+
+const stitches = ({ joins }: Findings): Part => ({ what: 'stitches', ways: joins.map(({ from, via, to }) => [from, ...via, to].map(spot)) })

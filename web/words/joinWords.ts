@@ -1,0 +1,168 @@
+/**
+ * A join in a maker's words.
+ *
+ * In      the findings.
+ * Out     for each join the sentence that tells it: what is sewn to what, what to look after, which way to press and why, the size then.
+ */
+import {
+  type Findings,
+  type Join,
+  type Kind,
+  type Meeting,
+  type PieceName,
+  pressedTo,
+  sayLength,
+  type SewnPiece,
+  sewnPieces,
+} from '../../geometry/index.ts'
+import { said, t, tell, tn } from './words.ts'
+import { patchName } from './unitWords.ts'
+
+export interface JoinWords {
+  /** What is sewn to what. */
+  readonly sew: string
+  /** What to look after, which way to press and why. */
+  readonly then: string
+  /** The size of the piece it makes, where it is a rectangle square to the grid. */
+  readonly size: string
+}
+
+const UNITS: Readonly<Record<Kind, string>> = {
+  square: said('the square {id}'),
+  hst: said('the half-square triangle {id}'),
+  hourglass: said('the hourglass {id}'),
+  goose: said('the flying goose {id}'),
+  diamond: said('the square in a square {id}'),
+  cornered: said('the clipped corners {id}'),
+  strips: said('the strips {id}'),
+  'half-rectangle': said('the half rectangle {id}'),
+  polygon: said('the free patch {id}'),
+}
+
+const BORDERS: Readonly<Record<string, string>> = {
+  left: said('the left border'),
+  right: said('the right border'),
+  top: said('the top border'),
+  bottom: said('the bottom border'),
+}
+
+const CORNERS: Readonly<Record<string, string>> = {
+  topLeft: said('the top left corner square'),
+  topRight: said('the top right corner square'),
+  bottomRight: said('the bottom right corner square'),
+  bottomLeft: said('the bottom left corner square'),
+}
+
+const WHOLE: Readonly<Record<'section' | 'row' | 'column', string>> = {
+  section: said('section {number}'),
+  row: said('row {number}'),
+  column: said('column {number}'),
+}
+
+const SO_FAR: Readonly<Record<'section' | 'row' | 'column' | 'block', string>> = {
+  section: said('the section so far'),
+  row: said('the row so far'),
+  column: said('the column so far'),
+  block: said('the block so far'),
+}
+
+const WAYS: Readonly<Record<string, string>> = {
+  'up ': said('Press up, toward {piece}.'),
+  'down ': said('Press down, toward {piece}.'),
+  ' left': said('Press to the left, toward {piece}.'),
+  ' right': said('Press to the right, toward {piece}.'),
+  'up left': said('Press up and left, toward {piece}.'),
+  'up right': said('Press up and right, toward {piece}.'),
+  'down left': said('Press down and left, toward {piece}.'),
+  'down right': said('Press down and right, toward {piece}.'),
+  ' ': said('Press toward {piece}.'),
+}
+
+const SEWN: Readonly<Record<Join['kind'], string>> = {
+  straight: said('Sew {a} to {b}.'),
+  partial: said('Sew {a} to {b}, leaving the seam open at one end.'),
+  'set-in': said('Set {b} into {a}, turning at each bend.'),
+}
+
+export function joinWords(report: Findings): (step: number) => JoinWords {
+  const pieces = sewnPieces(report)
+  const numbers = new Map(report.joins.map(({ id }, index) => [id, index + 1]))
+  const names = patchesOf(report)
+  const meetings = new Map<string, Meeting[]>()
+  for (const meeting of report.meetings) meetings.set(meeting.join, [...(meetings.get(meeting.join) ?? []), meeting])
+  return (step) => {
+    const join = report.joins[step - 1] as Join
+    const later = join.finishedAfter === undefined ? [] : [t('Finish it after seam {number}.', { number: numbers.get(join.finishedAfter) ?? 0 })]
+    return {
+      sew: sewWords(join, pieces, names),
+      then: [...later, ...careWords(meetings.get(join.id) ?? []), pressWords(join, pieces, names), tell(join.press.why)].join(' '),
+      size: sizeWords(join, report),
+    }
+  }
+}
+
+/** Inside a unit its patches are named, between units the pieces. */
+function sewWords(join: Join, pieces: ReadonlyMap<string, SewnPiece>, names: ReadonlyMap<string, readonly string[]>): string {
+  if (join.stage !== 'unit') {
+    const [a, b] = join.sides.map((side) => nameOf(pieces.get(side)))
+    return capital(t(SEWN[join.kind], { a: a ?? '', b: b ?? '' }))
+  }
+  const [a, b] = join.sides.map((side) => patchWords(names.get(side) ?? []))
+  return capital(t('In {unit}: sew “{a}” to “{b}”.', { unit: nameOf(pieces.get(join.id)), a: a ?? '', b: b ?? '' }))
+}
+
+function pressWords(join: Join, pieces: ReadonlyMap<string, SewnPiece>, names: ReadonlyMap<string, readonly string[]>): string {
+  if (join.press.toward === 'open') return t('Press the seam open.')
+  const { toward, vertical, sideways } = pressedTo(join, join.press.toward, pieces)
+  const side = join.sides[join.press.toward]
+  const piece = join.stage === 'unit' ? `“${patchWords(names.get(side) ?? [])}”` : nameOf(toward)
+  return t(WAYS[`${vertical} ${sideways}`] as string, { piece })
+}
+
+function careWords(meetings: readonly Meeting[]): string[] {
+  const of = (verdict: Meeting['verdict']): number => meetings.filter((meeting) => meeting.verdict === verdict).length
+  const when = (count: number, words: (count: number) => string): string[] => (count === 0 ? [] : [words(count)])
+  return [
+    ...when(of('nests'), (n) => tn(n, 'Butt one pair of nested seams.', 'Butt {n} pairs of nested seams.')),
+    ...when(of('clashes'), (n) =>
+      tn(n, 'Pin one pair of seams whose allowances lie the same way.', 'Pin {n} pairs of seams whose allowances lie the same way.'),
+    ),
+    ...when(of('open'), (n) => tn(n, 'Pin one pair of seams, one of them pressed open.', 'Pin {n} pairs of seams, one of each pressed open.')),
+    ...when(of('pin'), (n) => tn(n, 'Match one point by pinning.', 'Match {n} points by pinning.')),
+    ...when(of('tip'), (n) => tn(n, 'Sew exactly across one tip.', 'Sew exactly across {n} tips.')),
+  ]
+}
+
+function sizeWords({ unfinished }: Join, { measure: { unit } }: Findings): string {
+  if (unfinished === null) return ''
+  return t('Now {width} by {height} {unit}.', { width: sayLength(unfinished[0], unit), height: sayLength(unfinished[1], unit), unit })
+}
+
+/** The names of the patches of each piece inside a unit. */
+function patchesOf({ patches, joins }: Findings): ReadonlyMap<string, readonly string[]> {
+  const names = new Map<string, readonly string[]>(patches.map(({ id, name }) => [id, [name]]))
+  for (const { id, sides, stage } of joins)
+    if (stage === 'unit')
+      names.set(
+        id,
+        sides.flatMap((side) => names.get(side) ?? []),
+      )
+  return names
+}
+
+const patchWords = (names: readonly string[]): string => names.map(patchName).join(' + ')
+
+function nameOf(piece: SewnPiece | undefined): string {
+  if (piece === undefined) return ''
+  const { sort, kind, id, number, soFar }: PieceName = piece.called
+  if (sort === 'unit') return t(UNITS[kind as Kind] ?? '{id}', { id: id ?? '' })
+  const border = t(BORDERS[id ?? ''] ?? '{id}', { id: id ?? '' })
+  if (sort === 'border') return border
+  if (sort === 'corner') return t(CORNERS[id ?? ''] ?? '{id}', { id: id ?? '' })
+  if (sort === 'framed') return number === 1 ? t('{border} with one corner square', { border }) : t('{border} with its corner squares', { border })
+  if (sort === 'bordered') return t('the block with its borders so far')
+  if (soFar) return t(SO_FAR[sort])
+  return sort === 'block' ? t('the block') : t(WHOLE[sort], { number: number ?? 0 })
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
