@@ -44,15 +44,15 @@ import {
   swap,
   turnBy,
   withoutImages,
-} from './actions.ts'
+} from './actions/actions.ts'
 import { BoardStrip } from './BoardTools.tsx'
 import { cellId, Cells } from './CellGrid.tsx'
-import { hearClipboard } from './clipboard.ts'
-import { clothPainting } from './fabricLayer.ts'
-import { addCorner } from './drawPatch.ts'
+import { hearClipboard } from './actions/clipboard.ts'
+import { clothPainting } from './layers/fabricLayer.ts'
+import { addCorner } from './actions/drawPatch.ts'
 import { fits, getReady, pieceAt, unitById, unitsById } from './hitTest.ts'
-import { another, lifted, pinched, pinchOf, viewOf } from './fingers.ts'
-import { dropWith, type Held as HeldThing, useHeld } from './inHand.ts'
+import { another, lifted, pinched, pinchOf, viewOf } from './hand/pinch.ts'
+import { dropWith, type Held as HeldThing, useHeld } from './hand/trayDrag.ts'
 import {
   aroundOf,
   carried,
@@ -68,21 +68,21 @@ import {
   type Scene,
   scaling,
   type Touch,
-} from './hand.ts'
-import { type Carry, carryOf, drawHeld, type Ghost, handleAt, handlesOf } from './dragOverlay.ts'
-import { keyed } from './keys.ts'
+} from './hand/hand.ts'
+import { type Carry, carryOf, drawHeld, type Ghost, handleAt, handlesOf } from './layers/dragOverlay.ts'
+import { keyed } from './keys/keys.ts'
 import { newUnit, sizeOfKind, type TrayKind } from './newUnit.ts'
-import { clearMarks, drawMarks, meetingsIndex } from './marksLayer.ts'
+import { clearMarks, drawMarks, meetingsIndex } from './layers/marksLayer.ts'
 import { Overboard } from './SelectionBar.tsx'
 import { FINGER_MARGINS, type Frame, frameOf } from './viewport.ts'
 import { usePrints } from '../drawing/fabricPattern.ts'
-import { around, bordersAround, linesOf, number, piecesOfUnit, rectOf, type Spot, spot, tiedTo } from '../document/shapes.ts'
-import { type Guide, snapPoint } from './snapping.ts'
-import { type Pen, type Sheets, sheetsIn } from './stage.ts'
-import { type Still, stillOn } from './bitmapCache.ts'
+import { around, bordersAround, linesOf, number, piecesOfUnit, rectOf, type Point, pointOf, tiedTo } from '../document/shapes.ts'
+import { type Guide, snapPoint } from './hand/snapping.ts'
+import { type Pen, type Sheets, sheetsIn } from './layers/stage.ts'
+import { type Still, stillOn } from './layers/bitmapCache.ts'
 import { tiler } from '../drawing/tiles.ts'
 import { useInk } from '../drawing/useInk.ts'
-import { useOutlines } from './useOutlines.ts'
+import { useOutlines } from './layers/useOutlines.ts'
 import { drawDifference } from '../views/nestingChanges.ts'
 import { paint } from '../drawing/paint.ts'
 import { drawPreview } from '../views/fixPreview.ts'
@@ -99,20 +99,20 @@ const NO_CELLS: Layered['cells'] = []
 /** `children` lie over its lower edge: what the colours of a look mean. */
 export function Board({ children }: { readonly children?: ReactNode }) {
   const place = useRef<HTMLDivElement>(null)
-  const [size, setSize] = useState<Spot>([640, 560])
+  const [size, setSize] = useState<Point>([640, 560])
   const [taken, setTaken] = useState<{ readonly gesture: Gesture; readonly of: Block } | null>(null)
   const [focused, setFocused] = useState(false)
   // A finger needs larger handles than a mouse; what touched the board last decides.
   const [coarse, setCoarse] = useState(() => window.matchMedia('(pointer: coarse)').matches)
   const [hover, setHover] = useState<Touch | null>(null)
-  const pointers = useRef(new Map<number, Spot>())
+  const pointers = useRef(new Map<number, Point>())
   /** When the first finger came down. */
   const since = useRef(0)
   const space = useRef(false)
   const canvas = useRef<HTMLDivElement>(null)
   const sheets = useRef<Sheets | null>(null)
   const still = useRef<Still | null>(null)
-  const whole = useRef<(pixels: number) => { frame: Frame; size: Spot }>(() => ({ frame, size }))
+  const whole = useRef<(pixels: number) => { frame: Frame; size: Point }>(() => ({ frame, size }))
   const tiles = useMemo(tiler, [])
   const own = useStore(({ history }) => history.block)
   const view = useStore(({ view }) => view)
@@ -156,7 +156,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
 
   whole.current = (pixels) => {
     const [wide, high] = [extent.columns + 2 * borders, extent.rows + 2 * borders]
-    const most: Spot = [(pixels * wide) / Math.max(wide, high), (pixels * high) / Math.max(wide, high)]
+    const most: Point = [(pixels * wide) / Math.max(wide, high), (pixels * high) / Math.max(wide, high)]
     return { frame: frameOf(extent, ...most, 1, [0, 0], view.look === 'wrong'), size: most }
   }
   useLayoutEffect(() => {
@@ -178,7 +178,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     if (element === null) return
     const watch = new ResizeObserver(([entry]) => {
       if (entry === undefined) return
-      const next: Spot = [Math.max(200, entry.contentRect.width), Math.max(200, entry.contentRect.height)]
+      const next: Point = [Math.max(200, entry.contentRect.width), Math.max(200, entry.contentRect.height)]
       setSize((before) => (before[0] === next[0] && before[1] === next[1] ? before : next))
     })
     watch.observe(element)
@@ -203,12 +203,12 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     }
   }, [])
 
-  function at({ clientX, clientY }: { readonly clientX: number; readonly clientY: number }): Spot {
+  function at({ clientX, clientY }: { readonly clientX: number; readonly clientY: number }): Point {
     const box = place.current?.getBoundingClientRect()
     return [clientX - (box?.left ?? 0), clientY - (box?.top ?? 0)]
   }
 
-  function zoomAt([x, y]: Spot, by: number): void {
+  function zoomAt([x, y]: Point, by: number): void {
     const { zoom, pan } = now().view
     const next = Math.min(MOST_ZOOM, Math.max(LEAST_ZOOM, zoom * by))
     const [dx, dy] = [x - size[0] / 2 - pan[0], y - size[1] / 2 - pan[1]]
@@ -216,7 +216,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     look({ zoom: next, pan: [pan[0] + dx - dx * grown, pan[1] + dy - dy * grown] })
   }
 
-  const under = (thing: HeldThing): Spot => frame.toCells(...at({ clientX: thing.x, clientY: thing.y }))
+  const under = (thing: HeldThing): Point => frame.toCells(...at({ clientX: thing.x, clientY: thing.y }))
 
   useEffect(() => {
     dropWith((thing) => {
@@ -265,7 +265,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     if (view.tool === 'patch') setHover(touch)
   }
 
-  const firstTwo = (): [Spot, Spot] => [...pointers.current.values()].slice(0, 2) as [Spot, Spot]
+  const firstTwo = (): [Point, Point] => [...pointers.current.values()].slice(0, 2) as [Point, Point]
 
   function pressHandle(touch: Touch): boolean {
     const on = handles === null ? null : handleAt(handles, touch.at)
@@ -370,7 +370,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     return [toFile(x), toFile(y)]
   }
 
-  function meetingAt(from: Spot): number {
+  function meetingAt(from: Point): number {
     if (report === null) return -1
     const [x, y] = frame.toCells(...from)
     const reach = 9 / frame.scale
@@ -436,7 +436,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     const [own, there] = [unitById(block, ids[0] ?? ''), other === null ? undefined : unitById(block, other)]
     if (own === undefined || there === undefined) return [{ carry, by: [number(snapped.by[0]), number(snapped.by[1])], fits: free }]
     const [a, b] = [rectOf(own).at, rectOf(there).at]
-    const by: Spot = [b[0] - a[0], b[1] - a[1]]
+    const by: Point = [b[0] - a[0], b[1] - a[1]]
     return [
       { carry: carryOf(piecesOfUnit(there)), by: [-by[0], -by[1]], fits: true },
       { carry, by, fits: true },
@@ -512,8 +512,8 @@ export function Board({ children }: { readonly children?: ReactNode }) {
       guides: gesture?.sort === 'move' && gesture.swap === null ? gesture.snapped.guides : (fromTray?.guides ?? []),
       drawn: gesture?.sort === 'box' ? { from: gesture.from.at, to: gesture.to.at } : null,
       round: gesture?.sort === 'round' ? gesture.points.map((touch) => touch.at) : [],
-      corners: drawing ? view.corners.map(spot) : [],
-      next: !drawing ? null : hover !== null ? spot(cornerAt(hover)) : focused ? view.cursor : null,
+      corners: drawing ? view.corners.map(pointOf) : [],
+      next: !drawing ? null : hover !== null ? pointOf(cornerAt(hover)) : focused ? view.cursor : null,
       cursor: focused && !drawing ? view.cursor : null,
       patch,
       finding: pointed,
@@ -591,12 +591,12 @@ function imagesOfTried(block: Block, edit: Edit | null, repeat: Repeat): { reado
 /** Cells by which a line of symmetry runs on beyond the block. */
 const BEYOND = 0.35
 
-function mirrorsOf(repeat: Repeat, { columns, rows }: { readonly columns: number; readonly rows: number }): readonly (readonly [Spot, Spot])[] {
-  const upright: readonly [Spot, Spot] = [
+function mirrorsOf(repeat: Repeat, { columns, rows }: { readonly columns: number; readonly rows: number }): readonly (readonly [Point, Point])[] {
+  const upright: readonly [Point, Point] = [
     [columns / 2, -BEYOND],
     [columns / 2, rows + BEYOND],
   ]
-  const level: readonly [Spot, Spot] = [
+  const level: readonly [Point, Point] = [
     [-BEYOND, rows / 2],
     [columns + BEYOND, rows / 2],
   ]
@@ -605,7 +605,7 @@ function mirrorsOf(repeat: Repeat, { columns, rows }: { readonly columns: number
 }
 
 /** The seams a clash is bound up with. */
-function ringOf(finding: string | null, report: Findings | null): readonly (readonly Spot[])[] {
+function ringOf(finding: string | null, report: Findings | null): readonly (readonly Point[])[] {
   const [sort, index] = (finding ?? '').split(' ')
   if (report === null || sort !== 'meeting' || report.meetings[Number(index)]?.verdict !== 'clashes') return []
   const tied = new Set(tiedTo(report, Number(index)))
@@ -614,12 +614,12 @@ function ringOf(finding: string | null, report: Findings | null): readonly (read
     .map(({ points }) => points)
 }
 
-function pointedAt(finding: string | null, report: Findings | null): Spot | null {
+function pointedAt(finding: string | null, report: Findings | null): Point | null {
   if (finding === null || report === null) return null
   const [sort, index] = finding.split(' ')
   if (sort === 'bulk') return report.bulk === null ? null : [report.bulk.at[0], report.bulk.at[1]]
   const found = sort === 'meeting' ? report.meetings[Number(index)]?.at : sort === 'problem' ? report.problems[Number(index)]?.at : undefined
-  if (found !== undefined) return spot(found)
+  if (found !== undefined) return pointOf(found)
   const join = sort === 'join' ? report.joins[Number(index)] : undefined
   return join === undefined ? null : [(number(join.from[0]) + number(join.to[0])) / 2, (number(join.from[1]) + number(join.to[1])) / 2]
 }

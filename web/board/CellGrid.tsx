@@ -8,16 +8,16 @@ import type { Block, Unit } from '../../geometry/index.ts'
 import { KIND_NAMES, patchName } from '../words/unitWords.ts'
 import { t } from '../words/words.ts'
 import { piecesIn, unitById, unitsOver } from './hitTest.ts'
-import type { Spot } from '../document/shapes.ts'
+import type { Point } from '../document/shapes.ts'
 
 /** Cells each way from the cursor. */
 const SEEN = 6
 
-export const cellId = ([x, y]: Spot): string => `cell-${Math.floor(x)}-${Math.floor(y)}`
+export const cellId = ([x, y]: Point): string => `cell-${Math.floor(x)}-${Math.floor(y)}`
 
 interface Props {
   readonly block: Block
-  readonly cursor: Spot
+  readonly cursor: Point
   readonly chosen: readonly string[]
 }
 
@@ -60,7 +60,7 @@ function rangeOf(cursor: number, count: number): number[] {
 }
 
 /** Units whose cloth lies in a cell; the box of a free patch says too little. */
-function unitsIn(block: Block, [x, y]: Spot): Unit[] {
+function unitsIn(block: Block, [x, y]: Point): Unit[] {
   const units = unitsOver(block, { at: [x, y], size: [1, 1] })
   if (units.every(({ kind }) => kind !== 'polygon')) return units
   const ids = new Set(piecesIn(block, [x, y]).map(({ unit }) => unit))

@@ -5,7 +5,7 @@ import { UnitPicture } from './UnitPicture.tsx'
 import { KIND_NAMES } from '../words/unitWords.ts'
 import { look, useStore } from '../document/store.ts'
 import { said, t } from '../words/words.ts'
-import { alignChosen, replaceChosen, spreadChosen, turnInHand } from './actions.ts'
+import { alignChosen, replaceChosen, spreadChosen, turnInHand } from './actions/actions.ts'
 import { Bar, Tool } from './BoardTools.tsx'
 import type { TrayKind } from './newUnit.ts'
 
@@ -74,6 +74,6 @@ const InHand = memo(function InHand() {
 })
 
 async function shaping(what: 'join' | 'cut'): Promise<void> {
-  const { cutAwayChosen, joinChosen } = await import('./joinPatches.ts')
+  const { cutAwayChosen, joinChosen } = await import('./actions/joinPatches.ts')
   await (what === 'join' ? joinChosen() : cutAwayChosen())
 }

@@ -1,7 +1,7 @@
 /** A new unit of a kind, as it comes off the tray: its usual size, in the block's first fabrics. */
 import { type Block, type FilePoint, freshId, type Kind, KIND_FACTS, type Turn, type Unit } from '../../geometry/index.ts'
 import { fits } from './hitTest.ts'
-import type { Spot } from '../document/shapes.ts'
+import type { Point } from '../document/shapes.ts'
 
 export const TRAY = ['square', 'hst', 'hourglass', 'goose', 'diamond', 'cornered', 'strips', 'half-rectangle'] as const satisfies readonly Kind[]
 export type TrayKind = (typeof TRAY)[number]
@@ -42,11 +42,11 @@ export function sizeOfKind(kind: TrayKind, turn: Turn = 0): readonly [number, nu
  * Where a unit comes to lie that is pressed down at a spot: on whole cells, over the spot, where there is room; its middle as near to the spot as can be,
  * its first cell under the hand where two places are as near. null where it has room nowhere over the spot.
  */
-export function roomOver(block: Block, kind: TrayKind, turn: Turn, [x, y]: Spot): Spot | null {
+export function roomOver(block: Block, kind: TrayKind, turn: Turn, [x, y]: Point): Point | null {
   const size = sizeOfKind(kind, turn)
   const along = (at: number, length: number): number[] => Array.from({ length }, (_, index) => Math.floor(at) - index)
-  const off = ([left, top]: Spot): number => Math.hypot(left + size[0] / 2 - x, top + size[1] / 2 - y)
-  const places = along(y, size[1]).flatMap((top) => along(x, size[0]).map((left): Spot => [left, top]))
+  const off = ([left, top]: Point): number => Math.hypot(left + size[0] / 2 - x, top + size[1] / 2 - y)
+  const places = along(y, size[1]).flatMap((top) => along(x, size[0]).map((left): Point => [left, top]))
   return places.filter((at) => fits(block, [{ at, size }], new Set())).sort((a, b) => off(a) - off(b))[0] ?? null
 }
 
@@ -54,14 +54,14 @@ export function roomOver(block: Block, kind: TrayKind, turn: Turn, [x, y]: Spot)
 const MOST = 4000
 
 /** A run from one cell to another: as many of a kind as stand side by side between them, where there is room. */
-export function runOf(block: Block, kind: TrayKind, from: Spot, to: Spot, turn: Turn = 0): Unit[] {
+export function runOf(block: Block, kind: TrayKind, from: Point, to: Point, turn: Turn = 0): Unit[] {
   const [w, h] = sizeOfKind(kind, turn)
   const steps = (axis: 0 | 1, size: number): number[] => {
     const count = Math.floor(Math.abs(to[axis] - from[axis]) / size) + 1
     const way = to[axis] < from[axis] ? -size : size
     return Array.from({ length: count }, (_, index) => from[axis] + index * way)
   }
-  const places = steps(1, h).flatMap((y) => steps(0, w).map((x): Spot => [x, y]))
+  const places = steps(1, h).flatMap((y) => steps(0, w).map((x): Point => [x, y]))
   const ids = freshIds(block, kind, Math.min(MOST, places.length))
   return places
     .slice(0, MOST)

@@ -15,26 +15,26 @@ import {
   type Unit,
 } from '../../geometry/index.ts'
 
-export type Spot = readonly [number, number]
+export type Point = readonly [number, number]
 
 export interface Piece {
   readonly unit: string | null
   readonly name: string
   readonly fabric: string
-  readonly corners: readonly Spot[]
+  readonly corners: readonly Point[]
   /** How its cloth lies, in quarter turns: `lieOf`. */
   readonly turn?: number
 }
 
 export const number = (value: number | string): number => (typeof value === 'number' ? value : toNumber(parseRational(value) ?? { n: 0n, d: 1n }))
-export const spot = ([x, y]: ReportPoint): Spot => [number(x), number(y)]
+export const pointOf = ([x, y]: ReportPoint): Point => [number(x), number(y)]
 
 export const piecesOf = (patches: readonly Patch[]): Piece[] =>
-  patches.map(({ unit, name, fabric, corners }) => ({ unit, name, fabric, corners: corners.map(spot) }))
+  patches.map(({ unit, name, fabric, corners }) => ({ unit, name, fabric, corners: corners.map(pointOf) }))
 
 interface Outline {
   readonly name: string
-  readonly corners: readonly Spot[]
+  readonly corners: readonly Point[]
 }
 
 /** Shapes from 0, 0: a block of ten thousand units has few that differ. */
@@ -48,7 +48,7 @@ function outlinesOf(unit: BoxUnit): readonly Outline[] {
   if (shapes.size > MOST_SHAPES) shapes.clear()
   const made = shapeOf({ ...unit, at: [0, 0] }).patches.map(({ name, corners }) => ({
     name,
-    corners: corners.map(([x, y]): Spot => [toNumber(x), toNumber(y)]),
+    corners: corners.map(([x, y]): Point => [toNumber(x), toNumber(y)]),
   }))
   shapes.set(key, made)
   return made
@@ -56,13 +56,13 @@ function outlinesOf(unit: BoxUnit): readonly Outline[] {
 
 /** One unit's patches where they lie, moved by some cells. */
 export function piecesOfUnit(unit: Unit, dx = 0, dy = 0): Piece[] {
-  const outlines = unit.kind === 'polygon' ? [{ name: 'patch', corners: unit.corners.map(spot) }] : outlinesOf(unit)
+  const outlines = unit.kind === 'polygon' ? [{ name: 'patch', corners: unit.corners.map(pointOf) }] : outlinesOf(unit)
   const [left, top] = unit.kind === 'polygon' ? [dx, dy] : [number(unit.at[0]) + dx, number(unit.at[1]) + dy]
   return outlines.map(({ name, corners }) => ({
     unit: unit.id,
     name,
     fabric: unit.fabrics[name] as string,
-    corners: corners.map(([x, y]): Spot => [x + left, y + top]),
+    corners: corners.map(([x, y]): Point => [x + left, y + top]),
     turn: lieOf(unit, name),
   }))
 }
@@ -103,10 +103,10 @@ export function piecesOfBorders(block: Block): Piece[] {
   })
 }
 
-export function inside(corners: readonly Spot[], [x, y]: Spot): boolean {
+export function inside(corners: readonly Point[], [x, y]: Point): boolean {
   let within = false
   corners.forEach(([ax, ay], index) => {
-    const [bx, by] = corners[(index + 1) % corners.length] as Spot
+    const [bx, by] = corners[(index + 1) % corners.length] as Point
     if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) within = !within
   })
   return within
@@ -115,10 +115,10 @@ export function inside(corners: readonly Spot[], [x, y]: Spot): boolean {
 export interface Line {
   readonly join: Join
   readonly number: number
-  readonly points: readonly Spot[]
+  readonly points: readonly Point[]
   /** The middle of the seam, and the direction (one cell long) in which its allowances lie; null where they lie open. */
-  readonly middle: Spot
-  readonly lies: Spot | null
+  readonly middle: Point
+  readonly lies: Point | null
 }
 
 /** Where along a seam its number may stand, the best first. */
@@ -134,14 +134,14 @@ export function linesOf(report: Findings): readonly Line[] {
 }
 
 function madeLines(report: Findings): Line[] {
-  const busy = new Set(report.meetings.map(({ at }) => millionths(spot(at))))
+  const busy = new Set(report.meetings.map(({ at }) => millionths(pointOf(at))))
   return report.joins.map((join, index) => {
-    const points = [join.from, ...join.via, join.to].map(spot)
-    const [[ax, ay], [bx, by]] = points as [Spot, Spot]
+    const points = [join.from, ...join.via, join.to].map(pointOf)
+    const [[ax, ay], [bx, by]] = points as [Point, Point]
     const length = Math.hypot(bx - ax, by - ay) || 1
-    const clockwise: Spot = [-(by - ay) / length, (bx - ax) / length]
+    const clockwise: Point = [-(by - ay) / length, (bx - ax) / length]
     const { toward } = join.press
-    const lies: Spot | null = toward === 'open' ? null : toward === join.clockwise ? clockwise : [-clockwise[0], -clockwise[1]]
+    const lies: Point | null = toward === 'open' ? null : toward === join.clockwise ? clockwise : [-clockwise[0], -clockwise[1]]
     // Off the middle where something meets there, so that the number hides no mark.
     const part = PLACES.find((along) => !busy.has(millionths([ax + (bx - ax) * along, ay + (by - ay) * along]))) ?? 0.5
     return { join, number: index + 1, points, middle: [ax + (bx - ax) * part, ay + (by - ay) * part], lies }
@@ -149,7 +149,7 @@ function madeLines(report: Findings): Line[] {
 }
 
 /** A place as a word, so that a third of a cell that came by two ways is one place. */
-const millionths = ([x, y]: Spot): string => `${Math.round(x * 1e6)},${Math.round(y * 1e6)}`
+const millionths = ([x, y]: Point): string => `${Math.round(x * 1e6)},${Math.round(y * 1e6)}`
 
 /** The seams that decide one another through meetings, beginning with those of one meeting: the ring or chain that a proof speaks of. */
 export function tiedTo(report: Findings, meeting: number): readonly string[] {
@@ -161,8 +161,8 @@ export function tiedTo(report: Findings, meeting: number): readonly string[] {
 }
 
 export interface Rect {
-  readonly at: Spot
-  readonly size: Spot
+  readonly at: Point
+  readonly size: Point
 }
 
 export const rectOf = (unit: Unit): Rect =>
@@ -170,8 +170,8 @@ export const rectOf = (unit: Unit): Rect =>
 
 export function around(rects: readonly Rect[]): Rect | null {
   if (rects.length === 0) return null
-  const low: Spot = [Math.min(...rects.map(({ at }) => at[0])), Math.min(...rects.map(({ at }) => at[1]))]
-  const high: Spot = [Math.max(...rects.map(({ at, size }) => at[0] + size[0])), Math.max(...rects.map(({ at, size }) => at[1] + size[1]))]
+  const low: Point = [Math.min(...rects.map(({ at }) => at[0])), Math.min(...rects.map(({ at }) => at[1]))]
+  const high: Point = [Math.max(...rects.map(({ at, size }) => at[0] + size[0])), Math.max(...rects.map(({ at, size }) => at[1] + size[1]))]
   return { at: low, size: [high[0] - low[0], high[1] - low[1]] }
 }
 

@@ -19,7 +19,7 @@ import {
 } from '../../geometry/index.ts'
 import { eveningStar } from './starters/eveningStar.ts'
 import type { Preview } from './preview.ts'
-import type { Spot } from './shapes.ts'
+import type { Point } from './shapes.ts'
 import { asker } from '../workers/deepClient.ts'
 import { repeating } from './symmetricEdit.ts'
 import { nameOf } from './blockNames.ts'
@@ -110,7 +110,7 @@ export interface State {
   /** What a fix would make of the block, while it is tried and not yet taken. */
   readonly preview: Preview | null
   /** The last edit, until the next: the block it made, what was found before it (when it could last be sewn), and where it took each point of the block. */
-  readonly edited: { readonly block: Block; readonly before: Findings; readonly moved: (at: Spot) => Spot; readonly turned: boolean } | null
+  readonly edited: { readonly block: Block; readonly before: Findings; readonly moved: (at: Point) => Point; readonly turned: boolean } | null
 }
 
 const START: View = {
@@ -252,14 +252,14 @@ export function edit(change: Edit): void {
   if (before === null || state.history.block === block) return
   // Nothing but the grid is held: what was before the last edit need not stay.
   const { grid } = block
-  const moved = (at: Spot): Spot => change.moved?.(at, grid) ?? at
+  const moved = (at: Point): Point => change.moved?.(at, grid) ?? at
   const turned = /^(turn|mirror)/.test(change.name)
   // On the way through a layout that cannot be sewn, as one quarter of a half turn is, what it is compared with stays the last that could.
   const since = before.joins.length === 0 && last?.block === block && last.before.joins.length > 0 ? last : null
   const edited =
     since === null
       ? { block: state.history.block, before, moved, turned }
-      : { block: state.history.block, before: since.before, moved: (at: Spot): Spot => moved(since.moved(at)), turned: turned || since.turned }
+      : { block: state.history.block, before: since.before, moved: (at: Point): Point => moved(since.moved(at)), turned: turned || since.turned }
   set({ ...state, edited })
 }
 

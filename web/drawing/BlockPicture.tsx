@@ -7,7 +7,7 @@
 import { useEffect, useRef } from 'react'
 import { type Block, cellOf, type Turn, toNumber } from '../../geometry/index.ts'
 import { fillOf, type Scale, UNKNOWN, usePrints } from './fabricPattern.ts'
-import { bordersAround, number, piecesOfUnit, type Spot } from '../document/shapes.ts'
+import { bordersAround, number, piecesOfUnit, type Point } from '../document/shapes.ts'
 
 interface Props {
   readonly load: () => Promise<Block | null>
@@ -139,7 +139,7 @@ function areasOf({ units }: Block): Iterable<Area> {
     for (const { fabric, corners } of piecesOfUnit(unit)) {
       const area = areas.get(`${turn} ${fabric}`) ?? { fabric, turn, path: new Path2D() }
       areas.set(`${turn} ${fabric}`, area)
-      const [first, ...rest] = corners as [Spot, ...Spot[]]
+      const [first, ...rest] = corners as [Point, ...Point[]]
       area.path.moveTo(...first)
       for (const corner of rest) area.path.lineTo(...corner)
       area.path.closePath()

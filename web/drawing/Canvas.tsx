@@ -5,7 +5,7 @@
  */
 import { memo, useMemo } from 'react'
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js'
-import type { Spot } from '../document/shapes.ts'
+import type { Point } from '../document/shapes.ts'
 import type { Drawing, What } from './drawing.ts'
 import { paint, type Sight } from './paint.ts'
 
@@ -14,7 +14,7 @@ const CLOTH: ReadonlySet<What> = new Set(['cloth', 'back', 'folded', 'edge', 'se
 interface Props {
   readonly drawing: Drawing
   readonly sight: Sight
-  readonly size: Spot
+  readonly size: Point
 }
 
 export function Canvas({ drawing, sight, size: [width, height] }: Props) {

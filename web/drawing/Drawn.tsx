@@ -2,7 +2,7 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react'
 import { type Block, cellOf, type Fabric, toNumber } from '../../geometry/index.ts'
 import { fillOf, usePrints } from './fabricPattern.ts'
-import type { Spot } from '../document/shapes.ts'
+import type { Point } from '../document/shapes.ts'
 import { useInk } from './useInk.ts'
 import { Canvas } from './Canvas.tsx'
 import type { Drawing } from './drawing.ts'
@@ -19,12 +19,12 @@ interface Props {
   readonly className: string
   /** Pixels left round it. */
   readonly margin: number
-  readonly over?: (scale: number, origin: Spot) => ReactNode
+  readonly over?: (scale: number, origin: Point) => ReactNode
 }
 
 export function Drawn({ block, drawing, reach: [x0, y0, x1, y1], label, className, margin, over }: Props) {
   const place = useRef<HTMLDivElement>(null)
-  const [[width, height], setSize] = useState<Spot>([0, 0])
+  const [[width, height], setSize] = useState<Point>([0, 0])
   const { ink, paper } = useInk()
   const scale = Math.max(1, Math.min((width - 2 * margin) / (x1 - x0), (height - 2 * margin) / (y1 - y0)))
   const [left, top] = [width / 2 - ((x0 + x1) / 2) * scale, height / 2 - ((y0 + y1) / 2) * scale]

@@ -4,7 +4,7 @@
  * Views make drawings; the screen paints them through a pen of three verbs, and the tests read them as text. Order is the order in which they lie.
  */
 import type { Verdict } from '../../geometry/index.ts'
-import type { Spot } from '../document/shapes.ts'
+import type { Point } from '../document/shapes.ts'
 
 /** What is drawn, which says how it looks. */
 export type What =
@@ -44,12 +44,12 @@ export interface Part {
   readonly verdict?: Verdict
   readonly text?: string
   /** Closed. */
-  readonly rings?: readonly (readonly Spot[])[]
+  readonly rings?: readonly (readonly Point[])[]
   /** Open. */
-  readonly ways?: readonly (readonly Spot[])[]
-  readonly spots?: readonly Spot[]
+  readonly ways?: readonly (readonly Point[])[]
+  readonly spots?: readonly Point[]
   /** Of a wedge or bars: the way across the seam, one cell long. */
-  readonly toward?: Spot
+  readonly toward?: Point
 }
 
 export type Drawing = readonly Part[]
@@ -69,7 +69,7 @@ export function trace(pen: Pen, { rings = [], ways = [] }: Part, toPixels: (x: n
   for (const way of ways) along(pen, way, toPixels)
 }
 
-function along(pen: Pen, spots: readonly Spot[], toPixels: (x: number, y: number) => readonly [number, number]): void {
+function along(pen: Pen, spots: readonly Point[], toPixels: (x: number, y: number) => readonly [number, number]): void {
   spots.forEach(([x, y], index) => {
     const [px, py] = toPixels(x, y)
     if (index === 0) pen.moveTo(px, py)

@@ -1,13 +1,13 @@
 /** Patches put together by their cloth: one part of a drawing for each fabric, and for each way a printed one lies. */
 import { type Block, flatColour, lieOf, type Turn } from '../../geometry/index.ts'
-import type { Spot } from '../document/shapes.ts'
+import type { Point } from '../document/shapes.ts'
 import type { Part } from './drawing.ts'
 
 export interface Patched {
   readonly fabric: string
   readonly unit: string | null
   readonly name: string
-  readonly ring: readonly Spot[]
+  readonly ring: readonly Point[]
   /** Quarter turns of the whole that the patch lies in. */
   readonly turned?: Turn
 }
@@ -18,7 +18,7 @@ const UNKNOWN = '#888888'
 export function clothParts(block: Block, patches: Iterable<Patched>, faint = false): Part[] {
   const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, { colour: flatColour(fabric), printed: fabric.print !== undefined }]))
   const units = [...fabrics.values()].some(({ printed }) => printed) ? new Map(block.units.map((unit) => [unit.id, unit])) : null
-  const parts = new Map<string, { part: Omit<Part, 'rings'>; rings: (readonly Spot[])[] }>()
+  const parts = new Map<string, { part: Omit<Part, 'rings'>; rings: (readonly Point[])[] }>()
   for (const { fabric, unit: id, name, ring, turned = 0 } of patches) {
     const { colour, printed } = fabrics.get(fabric) ?? { colour: UNKNOWN, printed: false }
     const unit = printed ? units?.get(id ?? '') : undefined

@@ -1,5 +1,5 @@
 /** Painting a drawing: how each part looks. Lines and marks keep their size on the screen, cloth follows the frame. */
-import type { Spot } from '../document/shapes.ts'
+import type { Point } from '../document/shapes.ts'
 import { MARKS } from './marks.ts'
 import { type Drawing, type Part, type Pen, trace, type What } from './drawing.ts'
 
@@ -129,13 +129,13 @@ export function paler(colour: string): string {
 }
 
 /** The way across, in pixels of length one. */
-function wayOf({ toward = [0, 1] }: Part, { toPixels }: Sight): Spot {
+function wayOf({ toward = [0, 1] }: Part, { toPixels }: Sight): Point {
   const [from, to] = [toPixels(0, 0), toPixels(...toward)]
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1
   return [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
 }
 
-function wedge(pen: Canvas, x: number, y: number, [nx, ny]: Spot): void {
+function wedge(pen: Canvas, x: number, y: number, [nx, ny]: Point): void {
   pen.beginPath()
   pen.moveTo(x + nx * 26, y + ny * 26)
   pen.lineTo(x + nx * 13 - ny * 9, y + ny * 13 + nx * 9)
@@ -144,7 +144,7 @@ function wedge(pen: Canvas, x: number, y: number, [nx, ny]: Spot): void {
   outlined(pen, WARM)
 }
 
-function bars(pen: Canvas, x: number, y: number, [nx, ny]: Spot): void {
+function bars(pen: Canvas, x: number, y: number, [nx, ny]: Point): void {
   for (const sign of [1, -1])
     for (const [colour, width] of [
       [PALE, 7],

@@ -6,11 +6,11 @@
  * A square that is out of sight is not drawn. Units are drawn fabric by fabric, not in their order: that differs only where they lie over each other.
  */
 import type { Block, Unit } from '../../geometry/index.ts'
-import { number, type Piece, piecesOfBorders, piecesOfUnit, type Rect, rectOf, type Spot } from '../document/shapes.ts'
+import { number, type Piece, piecesOfBorders, piecesOfUnit, type Rect, rectOf, type Point } from '../document/shapes.ts'
 
 export interface Tile {
-  readonly low: Spot
-  readonly high: Spot
+  readonly low: Point
+  readonly high: Point
   readonly corners: number
   /** By the fabric's id; of a printed fabric by how its cloth lies, too: `clothName`. */
   readonly fills: ReadonlyMap<string, Path2D>
@@ -114,7 +114,7 @@ function tileOf(pieces: readonly Piece[], units: readonly Unit[], printed: Print
 
 type Pen = Pick<CanvasRenderingContext2D, 'moveTo' | 'lineTo' | 'closePath'>
 
-export function outline(pen: Pen, corners: readonly Spot[]): void {
+export function outline(pen: Pen, corners: readonly Point[]): void {
   corners.forEach(([x, y], index) => {
     if (index === 0) pen.moveTo(x, y)
     else pen.lineTo(x, y)

@@ -1,7 +1,7 @@
 /** The fabrics: take one in hand, pour it on a patch, name it; all else that can be done with it unfolds below it. */
 import { lazy, useEffect, useId, useRef, useState } from 'react'
 import { addFabric, type Block, changeFabric, type Fabric, freshId, recolourPatch } from '../../geometry/index.ts'
-import { startPouring } from '../board/inHand.ts'
+import { startPouring } from '../board/hand/trayDrag.ts'
 import { edit, look, now, useStore } from '../document/store.ts'
 import { t, tn } from '../words/words.ts'
 import { ALL_TURNS, ClothDefs, lengthOfCell, Swatch } from '../drawing/FabricDefs.tsx'

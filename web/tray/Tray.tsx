@@ -4,9 +4,9 @@ import { t } from '../words/words.ts'
 import { useStore } from '../document/store.ts'
 import { UnitPicture } from '../board/UnitPicture.tsx'
 import { KIND_NAMES } from '../words/unitWords.ts'
-import { startPlacing, takeInHand } from '../board/inHand.ts'
+import { startPlacing, takeInHand } from '../board/hand/trayDrag.ts'
 import { TRAY } from '../board/newUnit.ts'
-import { scrollOrCarry } from '../board/trayScroll.ts'
+import { scrollOrCarry } from '../board/hand/trayScroll.ts'
 
 export function Tray() {
   const block = useStore(({ history }) => history.block)

@@ -4,7 +4,7 @@ import type { Block, SettingReport } from '../../geometry/index.ts'
 import { type Setting, turnCopy, useSetting } from './settingRequest.ts'
 import { look, useStore, useTold } from '../document/store.ts'
 import { t, tell, tn } from '../words/words.ts'
-import { bordersAround, piecesOf, type Spot } from '../document/shapes.ts'
+import { bordersAround, piecesOf, type Point } from '../document/shapes.ts'
 import { Drawn } from '../drawing/Drawn.tsx'
 import { settingView } from './repeatedBlocks.ts'
 import './views.css'
@@ -66,7 +66,7 @@ export function SettingPicture({ className, block, said, marks, margin, turning 
       margin={margin}
       label={label}
       {...(turning
-        ? { over: (scale: number, origin: Spot) => <Handholds block={block} said={said} copy={view.copy} scale={scale} origin={origin} /> }
+        ? { over: (scale: number, origin: Point) => <Handholds block={block} said={said} copy={view.copy} scale={scale} origin={origin} /> }
         : {})}
     />
   )
@@ -78,9 +78,9 @@ export const clashWords = (count: number): string =>
 interface Holds {
   readonly block: Block
   readonly said: SettingReport
-  readonly copy: Spot
+  readonly copy: Point
   readonly scale: number
-  readonly origin: Spot
+  readonly origin: Point
 }
 
 /** One button over each copy; arrows walk from copy to copy, so that all of them are one stop of the Tab key. */

@@ -7,7 +7,7 @@
  *         lighter going farther. So nothing lies on anything, and what is joined lies as it will in the block.
  */
 import type { Block, Findings, Join, Patch } from '../../geometry/index.ts'
-import { type Spot, spot } from '../document/shapes.ts'
+import { type Point, pointOf } from '../document/shapes.ts'
 import { clothParts } from '../drawing/fabricParts.ts'
 import type { Drawing, Part } from '../drawing/drawing.ts'
 
@@ -32,7 +32,7 @@ export function assembly(report: Findings, block: Block, step: number, part: num
 interface Ready {
   readonly tree: Tree
   readonly gap: number
-  readonly rings: readonly (readonly Spot[])[]
+  readonly rings: readonly (readonly Point[])[]
   readonly reach: Box
 }
 
@@ -40,7 +40,7 @@ const known = new WeakMap<Findings['joins'], Ready>()
 
 function readied(report: Findings): Ready {
   const tree = treeOf(report)
-  const rings = report.patches.map(({ corners }) => corners.map(spot))
+  const rings = report.patches.map(({ corners }) => corners.map(pointOf))
   const gap = gapOf(rings, tree)
   const ready = { tree, gap, rings, reach: reachOf(rings, shiftsOf(tree, gap, 0, 1)) }
   known.set(report.joins, ready)
@@ -51,7 +51,7 @@ interface Tree {
   readonly patches: number
   /** For each join: the pieces on its two sides (patches first, then joins), and the way across from side 0 to side 1, of length one. */
   readonly sides: readonly (readonly [number, number])[]
-  readonly across: readonly Spot[]
+  readonly across: readonly Point[]
   /** How much of what moves apart the first side goes: the lighter goes farther, so that the middle of the cloth stays where it is. */
   readonly goes: readonly number[]
   /** How far the two sides reach past each other across the join: nothing but where it bends. */
@@ -62,13 +62,13 @@ function treeOf({ patches, joins }: Findings): Tree {
   const place = new Map<string, number>([...patches, ...joins].map(({ id }, index) => [id, index]))
   const sides = joins.map(({ sides }): [number, number] => [place.get(sides[0]) as number, place.get(sides[1]) as number])
   const across = joins.map(acrossOf)
-  const reach = (piece: number, way: Spot): number =>
+  const reach = (piece: number, way: Point): number =>
     piece < patches.length
-      ? Math.max(...(patches[piece] as Patch).corners.map(spot).map(([x, y]) => x * way[0] + y * way[1]))
+      ? Math.max(...(patches[piece] as Patch).corners.map(pointOf).map(([x, y]) => x * way[0] + y * way[1]))
       : Math.max(...(sides[piece - patches.length] as [number, number]).map((side) => reach(side, way)))
   const past = joins.map(({ kind }, join) => {
     if (kind !== 'set-in') return 0
-    const [way, [near, far]] = [across[join] as Spot, sides[join] as [number, number]]
+    const [way, [near, far]] = [across[join] as Point, sides[join] as [number, number]]
     return Math.max(0, reach(near, way) + reach(far, [-way[0], -way[1]]))
   })
   const areas = patches.map(({ area }) => area)
@@ -81,9 +81,9 @@ function treeOf({ patches, joins }: Findings): Tree {
 }
 
 /** The clockwise side lies at (−dy, dx) of the way from start to end. */
-function acrossOf({ from, via, to, clockwise }: Join): Spot {
-  const points = [from, ...via, to].map(spot)
-  const [start, end] = [points[0], points.at(-1)] as [Spot, Spot]
+function acrossOf({ from, via, to, clockwise }: Join): Point {
+  const points = [from, ...via, to].map(pointOf)
+  const [start, end] = [points[0], points.at(-1)] as [Point, Point]
   const [dx, dy] = [end[0] - start[0], end[1] - start[1]]
   const length = Math.hypot(dx, dy)
   if (length < 1e-9) return [0, 1]
@@ -92,37 +92,37 @@ function acrossOf({ from, via, to, clockwise }: Join): Spot {
 }
 
 /** How far each patch lies from where it lies in the block. */
-function shiftsOf({ patches, sides, across, goes, past }: Tree, gap: number, step: number, together: number): Spot[] {
+function shiftsOf({ patches, sides, across, goes, past }: Tree, gap: number, step: number, together: number): Point[] {
   const boxes: Box[] = Array.from({ length: patches }, (): Box => [0, 0, 0, 0])
   const moves = sides.map(([near, far], join) => {
     const open = join < step - 1 ? 0 : join === step - 1 ? 1 - together : 1
-    const way = across[join] as Spot
+    const way = across[join] as Point
     const [a, b] = [boxes[near] as Box, boxes[far] as Box]
     const apart = open * (gap + (past[join] as number) + farthest(a, way) + farthest(b, [-way[0], -way[1]]))
     const part = goes[join] as number
-    const one: Spot = [-way[0] * apart * part, -way[1] * apart * part]
-    const other: Spot = [way[0] * apart * (1 - part), way[1] * apart * (1 - part)]
+    const one: Point = [-way[0] * apart * part, -way[1] * apart * part]
+    const other: Point = [way[0] * apart * (1 - part), way[1] * apart * (1 - part)]
     boxes.push(around(moved(a, one), moved(b, other)))
     return [one, other] as const
   })
-  const shifts: Spot[] = Array.from({ length: patches + sides.length }, () => [0, 0])
+  const shifts: Point[] = Array.from({ length: patches + sides.length }, () => [0, 0])
   for (let join = sides.length - 1; join >= 0; join--) {
     const [near, far] = sides[join] as readonly [number, number]
-    const own = shifts[patches + join] as Spot
-    const [one, other] = moves[join] as readonly [Spot, Spot]
+    const own = shifts[patches + join] as Point
+    const [one, other] = moves[join] as readonly [Point, Point]
     shifts[near] = [own[0] + one[0], own[1] + one[1]]
     shifts[far] = [own[0] + other[0], own[1] + other[1]]
   }
   return shifts
 }
 
-const farthest = ([x0, y0, x1, y1]: Box, [x, y]: Spot): number => Math.max(0, (x > 0 ? x1 : x0) * x + (y > 0 ? y1 : y0) * y)
-const moved = ([x0, y0, x1, y1]: Box, [x, y]: Spot): Box => [x0 + x, y0 + y, x1 + x, y1 + y]
+const farthest = ([x0, y0, x1, y1]: Box, [x, y]: Point): number => Math.max(0, (x > 0 ? x1 : x0) * x + (y > 0 ? y1 : y0) * y)
+const moved = ([x0, y0, x1, y1]: Box, [x, y]: Point): Box => [x0 + x, y0 + y, x1 + x, y1 + y]
 const around = (a: Box, b: Box): Box => [Math.min(a[0], b[0]), Math.min(a[1], b[1]), Math.max(a[2], b[2]), Math.max(a[3], b[3])]
 
 /** As wide as `APART`, but for blocks of so many pieces that all the gaps together would drown them. */
-function gapOf(rings: readonly (readonly Spot[])[], tree: Tree): number {
-  const size = (gap: number, step: number): Spot => {
+function gapOf(rings: readonly (readonly Point[])[], tree: Tree): number {
+  const size = (gap: number, step: number): Point => {
     const [x0, y0, x1, y1] = reachOf(rings, shiftsOf(tree, gap, step, 1))
     return [x1 - x0, y1 - y0]
   }
@@ -131,10 +131,10 @@ function gapOf(rings: readonly (readonly Spot[])[], tree: Tree): number {
   return Math.min(APART, ...most)
 }
 
-function reachOf(rings: readonly (readonly Spot[])[], shifts: readonly Spot[]): Box {
+function reachOf(rings: readonly (readonly Point[])[], shifts: readonly Point[]): Box {
   let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
   rings.forEach((ring, patch) => {
-    const [dx, dy] = shifts[patch] as Spot
+    const [dx, dy] = shifts[patch] as Point
     for (const [x, y] of ring) [x0, y0, x1, y1] = [Math.min(x0, x + dx), Math.min(y0, y + dy), Math.max(x1, x + dx), Math.max(y1, y + dy)]
   })
   return [x0, y0, x1, y1]
@@ -151,26 +151,26 @@ function sideOfPatches({ patches, sides }: Tree, step: number): readonly number[
 }
 
 /** Patches by what is drawn alike: those that wait, then the two sides under the hand. */
-function drawn(report: Findings, tree: Tree, still: readonly (readonly Spot[])[], block: Block, step: number, shifts: readonly Spot[]): Drawing {
+function drawn(report: Findings, tree: Tree, still: readonly (readonly Point[])[], block: Block, step: number, shifts: readonly Point[]): Drawing {
   const side = sideOfPatches(tree, step)
   const rings = still.map((ring, patch) => {
-    const [dx, dy] = shifts[patch] as Spot
-    return ring.map(([x, y]): Spot => [x + dx, y + dy])
+    const [dx, dy] = shifts[patch] as Point
+    return ring.map(([x, y]): Point => [x + dx, y + dy])
   })
   const held = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [patch] : []))
   const waiting = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [] : [patch]))
   const cloth = (patches: readonly number[], faint: boolean): Part[] =>
     clothParts(
       block,
-      patches.map((patch) => ({ ...(report.patches[patch] as Patch), ring: rings[patch] as readonly Spot[] })),
+      patches.map((patch) => ({ ...(report.patches[patch] as Patch), ring: rings[patch] as readonly Point[] })),
       faint && step > 0,
     )
   const edges = (patches: readonly number[]): Part[] =>
-    patches.length === 0 ? [] : [{ what: 'edge', rings: patches.map((patch) => rings[patch] as readonly Spot[]) }]
+    patches.length === 0 ? [] : [{ what: 'edge', rings: patches.map((patch) => rings[patch] as readonly Point[]) }]
   return [
     ...cloth(waiting, true),
     ...edges(waiting),
-    ...(held.length === 0 ? [] : [{ what: 'round', rings: held.map((patch) => rings[patch] as readonly Spot[]) } as const]),
+    ...(held.length === 0 ? [] : [{ what: 'round', rings: held.map((patch) => rings[patch] as readonly Point[]) } as const]),
     ...cloth(held, false),
     ...edges(held),
     ...joinParts(report, tree, step, shifts),
@@ -178,16 +178,16 @@ function drawn(report: Findings, tree: Tree, still: readonly (readonly Spot[])[]
 }
 
 /** The join under the hand: its line on both sides, its number, and the way its allowances lie. */
-function joinParts(report: Findings, { sides, across }: Tree, step: number, shifts: readonly Spot[]): Part[] {
+function joinParts(report: Findings, { sides, across }: Tree, step: number, shifts: readonly Point[]): Part[] {
   const join = report.joins[step - 1]
   if (join === undefined) return []
   const ways = (sides[step - 1] as readonly [number, number]).map((piece) => {
-    const [dx, dy] = shifts[piece] as Spot
-    return [join.from, ...join.via, join.to].map(spot).map(([x, y]): Spot => [x + dx, y + dy])
-  }) as [Spot[], Spot[]]
-  const middles = ways.map(([a, b]): Spot => [((a as Spot)[0] + (b as Spot)[0]) / 2, ((a as Spot)[1] + (b as Spot)[1]) / 2]) as [Spot, Spot]
-  const at: Spot = [(middles[0][0] + middles[1][0]) / 2, (middles[0][1] + middles[1][1]) / 2]
-  const way = across[step - 1] as Spot
+    const [dx, dy] = shifts[piece] as Point
+    return [join.from, ...join.via, join.to].map(pointOf).map(([x, y]): Point => [x + dx, y + dy])
+  }) as [Point[], Point[]]
+  const middles = ways.map(([a, b]): Point => [((a as Point)[0] + (b as Point)[0]) / 2, ((a as Point)[1] + (b as Point)[1]) / 2]) as [Point, Point]
+  const at: Point = [(middles[0][0] + middles[1][0]) / 2, (middles[0][1] + middles[1][1]) / 2]
+  const way = across[step - 1] as Point
   const { toward } = join.press
   const together = Math.hypot(middles[0][0] - middles[1][0], middles[0][1] - middles[1][1]) < 1e-9
   const press: Part =

@@ -6,7 +6,7 @@
  */
 import { type Block, type Edit, type Findings, findings, type Unit } from '../../geometry/index.ts'
 import { produce } from 'immer'
-import { type Line, linesOf, piecesOf, rectOf, type Spot, spot } from '../document/shapes.ts'
+import { type Line, linesOf, piecesOf, rectOf, type Point, pointOf } from '../document/shapes.ts'
 import { clothParts } from '../drawing/fabricParts.ts'
 import type { Preview } from '../document/preview.ts'
 import type { Drawing, Part } from '../drawing/drawing.ts'
@@ -32,7 +32,7 @@ export function previewOf(before: Block, { change }: Edit): Preview {
 
 export function drawPreview({ block, pressed, units }: Preview): Drawing {
   const turned = block.units.filter(({ id }) => units.includes(id)).map(rectOf)
-  const rings = turned.map(({ at: [x, y], size: [w, h] }): Spot[] => [
+  const rings = turned.map(({ at: [x, y], size: [w, h] }): Point[] => [
     [x, y],
     [x + w, y],
     [x + w, y + h],
@@ -46,11 +46,11 @@ export function drawTried(preview: Preview): Drawing {
   const pieces = piecesOf(preview.report.patches)
   const patches = pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners }))
   const wedges = preview.pressed.map(({ middle, points, lies }): Part => {
-    const [[ax, ay], [bx, by]] = points as readonly [Spot, Spot]
+    const [[ax, ay], [bx, by]] = points as readonly [Point, Point]
     return lies === null ? { what: 'bars', spots: [middle], toward: [ay - by, bx - ax] } : { what: 'wedge', spots: [middle], toward: lies }
   })
   const marks = (['nests', 'clashes'] as const).flatMap((verdict): Part[] => {
-    const spots = preview.report.meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => spot(at))
+    const spots = preview.report.meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => pointOf(at))
     return spots.length === 0 ? [] : [{ what: 'mark', verdict, spots }]
   })
   return [
@@ -74,7 +74,7 @@ function quickly(block: Block): Findings {
 const liesOf = (unit: Unit | undefined): string => (unit === undefined || unit.kind === 'polygon' ? '' : `${unit.turn ?? 0} ${unit.mirror === true}`)
 const rounded = (value: number): number => Math.round(value * 1e6) + 0
 /** A seam by where it runs, whichever end comes first. */
-const placeOf = (points: readonly Spot[]): string =>
+const placeOf = (points: readonly Point[]): string =>
   points
     .map((point) => point.map(rounded).join())
     .sort()

@@ -5,13 +5,13 @@
  * Out     places and counts. At one place two pairs of seams may meet: there the numbers that nest are held against each other.
  */
 import type { Findings, Meeting, Verdict } from '../../geometry/index.ts'
-import { type Spot, spot } from '../document/shapes.ts'
+import { type Point, pointOf } from '../document/shapes.ts'
 import type { Drawing } from '../drawing/drawing.ts'
 
 export interface Difference {
   /** One entry for each meeting that nests no longer, and for each that nests and did not. */
-  readonly lost: readonly Spot[]
-  readonly gained: readonly Spot[]
+  readonly lost: readonly Point[]
+  readonly gained: readonly Point[]
   /** Of those that nest no longer: what stands there now. */
   readonly now: Readonly<Record<Exclude<Verdict, 'nests'> | 'nothing', number>>
   /** Clashes before and after, and tips that must not be cut off. */
@@ -19,13 +19,13 @@ export interface Difference {
   readonly tips: readonly [number, number]
 }
 
-type Moved = (at: Spot) => Spot
+type Moved = (at: Point) => Point
 
 export function differenceOf(before: Findings, after: Findings, moved: Moved = (at) => at): Difference {
   const old = byPlace(before.meetings, moved)
   const fresh = byPlace(after.meetings, (at) => at)
-  const lost: Spot[] = []
-  const gained: Spot[] = []
+  const lost: Point[] = []
+  const gained: Point[] = []
   const now: Record<Exclude<Verdict, 'nests'> | 'nothing', number> = { clashes: 0, open: 0, pin: 0, tip: 0, nothing: 0 }
   for (const [key, { at }] of new Map([...old, ...fresh])) {
     const less = nesting(old.get(key)) - nesting(fresh.get(key))
@@ -45,14 +45,14 @@ export function differenceOf(before: Findings, after: Findings, moved: Moved = (
 }
 
 interface Place {
-  readonly at: Spot
+  readonly at: Point
   readonly verdicts: Verdict[]
 }
 
 function byPlace(meetings: readonly Meeting[], moved: Moved): Map<string, Place> {
   const places = new Map<string, Place>()
   for (const { at, verdict } of meetings) {
-    const there = moved(spot(at))
+    const there = moved(pointOf(at))
     // Halves, thirds and the like: this many parts of a cell tell any two places of one block apart.
     const key = there.map((value) => Math.round(value * 55_440)).join()
     const place = places.get(key) ?? { at: there, verdicts: [] }

@@ -6,12 +6,12 @@
  *         marked along the edge too.
  */
 import type { Block, SettingReport, Turn } from '../../geometry/index.ts'
-import { bordersAround, type Piece, type Spot, spot } from '../document/shapes.ts'
+import { bordersAround, type Piece, type Point, pointOf } from '../document/shapes.ts'
 import { clothParts } from '../drawing/fabricParts.ts'
 import type { Drawing, Part } from '../drawing/drawing.ts'
 
 export interface Copy {
-  readonly at: Spot
+  readonly at: Point
   readonly turn: Turn
   readonly press: 'own' | 'opposite'
 }
@@ -19,8 +19,8 @@ export interface Copy {
 export interface SettingView {
   readonly drawing: Drawing
   /** Width and height of one copy and of all of them, in cells. */
-  readonly copy: Spot
-  readonly whole: Spot
+  readonly copy: Point
+  readonly whole: Point
 }
 
 /** Half the stretch along an edge that is marked where seams clash, in cells. */
@@ -28,8 +28,8 @@ const STRETCH = 0.4
 
 export function settingView(block: Block, pieces: readonly Piece[], { columns, rows, copies, joins, meetings }: Laid): SettingView {
   const out = bordersAround(block)
-  const copy: Spot = [block.grid.columns + 2 * out, block.grid.rows + 2 * out]
-  const whole: Spot = [copy[0] * columns, copy[1] * rows]
+  const copy: Point = [block.grid.columns + 2 * out, block.grid.rows + 2 * out]
+  const whole: Point = [copy[0] * columns, copy[1] * rows]
   return { drawing: [...cloth(block, pieces, copies, copy), ...between(columns, rows, copy), ...found(joins, meetings)], copy, whole }
 }
 
@@ -41,17 +41,17 @@ export interface Laid {
   readonly meetings: SettingReport['meetings']
 }
 
-function cloth(block: Block, pieces: readonly Piece[], copies: readonly Copy[], [wide, high]: Spot): Part[] {
+function cloth(block: Block, pieces: readonly Piece[], copies: readonly Copy[], [wide, high]: Point): Part[] {
   const patches = copies.flatMap(({ at, turn }) => {
     const lies = turned(turn, [block.grid.columns / 2, block.grid.rows / 2], [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
     return pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners.map(lies), turned: turn }))
   })
-  const opposite = copies.filter(({ press }) => press === 'opposite').map(({ at }): Spot => [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
+  const opposite = copies.filter(({ press }) => press === 'opposite').map(({ at }): Point => [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
   return [...clothParts(block, patches), ...(opposite.length === 0 ? [] : [{ what: 'opposite', spots: opposite } as const])]
 }
 
 /** A point of the block in a copy turned about its middle. */
-function turned(turn: Turn, [fromX, fromY]: Spot, [toX, toY]: Spot): (at: Spot) => Spot {
+function turned(turn: Turn, [fromX, fromY]: Point, [toX, toY]: Point): (at: Point) => Point {
   const [cos, sin] = (
     [
       [1, 0],
@@ -63,8 +63,8 @@ function turned(turn: Turn, [fromX, fromY]: Spot, [toX, toY]: Spot): (at: Spot) 
   return ([x, y]) => [toX + (x - fromX) * cos - (y - fromY) * sin, toY + (x - fromX) * sin + (y - fromY) * cos]
 }
 
-function between(columns: number, rows: number, [wide, high]: Spot): Part[] {
-  const ways: Spot[][] = []
+function between(columns: number, rows: number, [wide, high]: Point): Part[] {
+  const ways: Point[][] = []
   for (let column = 1; column < columns; column++)
     ways.push([
       [column * wide, 0],
@@ -81,8 +81,8 @@ function between(columns: number, rows: number, [wide, high]: Spot): Part[] {
 /** What nests first, so that what clashes lies on it. */
 function found(joins: SettingReport['joins'], meetings: SettingReport['meetings']): Part[] {
   const upright = new Set(joins.filter(({ from, to }) => from[0] === to[0]).map(({ id }) => id))
-  const ways = onePlaceOnce(meetings.filter(({ verdict }) => verdict === 'clashes')).map(({ at, join }): Spot[] => {
-    const [x, y] = spot(at)
+  const ways = onePlaceOnce(meetings.filter(({ verdict }) => verdict === 'clashes')).map(({ at, join }): Point[] => {
+    const [x, y] = pointOf(at)
     const [dx, dy] = upright.has(join) ? [0, STRETCH] : [STRETCH, 0]
     return [
       [x - dx, y - dy],
@@ -90,7 +90,7 @@ function found(joins: SettingReport['joins'], meetings: SettingReport['meetings'
     ]
   })
   const marks = (['nests', 'pin', 'tip', 'open', 'clashes'] as const).flatMap((verdict): Part[] => {
-    const spots = onePlaceOnce(meetings.filter((meeting) => meeting.verdict === verdict)).map(({ at }) => spot(at))
+    const spots = onePlaceOnce(meetings.filter((meeting) => meeting.verdict === verdict)).map(({ at }) => pointOf(at))
     return spots.length === 0 ? [] : [{ what: 'mark', verdict, spots }]
   })
   return [...(ways.length === 0 ? [] : [{ what: 'stretch', ways } as const]), ...marks]

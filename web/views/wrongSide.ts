@@ -5,7 +5,7 @@
  * Out     a drawing: each sheet with its cut and folded edges, its back paler than its right side, as the back of a print; then the stitches.
  */
 import type { Findings, IronedSheet } from '../../geometry/index.ts'
-import { type Spot, spot } from '../document/shapes.ts'
+import { type Point, pointOf } from '../document/shapes.ts'
 import type { Drawing, Part } from '../drawing/drawing.ts'
 
 export function ironing(sheets: readonly IronedSheet[], report: Findings, colours: ReadonlyMap<string, string>): Drawing {
@@ -20,10 +20,10 @@ function sheetParts({ fabric, face, parts, edges }: IronedSheet, colours: Readon
   ]
 }
 
-function spotsOf(flat: readonly number[]): Spot[] {
-  const spots: Spot[] = []
+function spotsOf(flat: readonly number[]): Point[] {
+  const spots: Point[] = []
   for (let i = 0; i < flat.length; i += 2) spots.push([flat[i] as number, flat[i + 1] as number])
   return spots
 }
 
-const stitches = ({ joins }: Findings): Part => ({ what: 'stitches', ways: joins.map(({ from, via, to }) => [from, ...via, to].map(spot)) })
+const stitches = ({ joins }: Findings): Part => ({ what: 'stitches', ways: joins.map(({ from, via, to }) => [from, ...via, to].map(pointOf)) })

@@ -7,14 +7,14 @@ import { Layer } from 'konva/lib/Layer.js'
 import { Line } from 'konva/lib/shapes/Line.js'
 import { Stage } from 'konva/lib/Stage.js'
 import type { Block } from '../../../geometry/index.ts'
-import { clothPainting, drawPatches } from '../../../web/board/fabricLayer.ts'
+import { clothPainting, drawPatches } from '../../../web/board/layers/fabricLayer.ts'
 import { pieceAt } from '../../../web/board/hitTest.ts'
 import { type Frame, frameOf } from '../../../web/board/viewport.ts'
-import { piecesOfUnit, type Spot } from '../../../web/document/shapes.ts'
+import { piecesOfUnit, type Point } from '../../../web/document/shapes.ts'
 import { outline, tiler } from '../../../web/drawing/tiles.ts'
 import { manyUnits } from '../blocks.ts'
 
-const SIZE: Spot = [800, 640]
+const SIZE: Point = [800, 640]
 
 export interface Measured {
   readonly patches: number

@@ -3,17 +3,17 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Block, Unit } from '../../../geometry/index.ts'
 import { fits } from '../../../web/board/hitTest.ts'
-import { freePlace } from '../../../web/board/freeSpace.ts'
-import { rectOf, type Spot } from '../../../web/document/shapes.ts'
+import { freePlace } from '../../../web/board/actions/freeSpace.ts'
+import { rectOf, type Point } from '../../../web/document/shapes.ts'
 import { blockOf, square } from '../../help.ts'
 
 /** Every place, the nearest first. */
-function byTrying(block: Block, units: readonly Unit[]): Spot | null {
-  const places: Spot[] = []
+function byTrying(block: Block, units: readonly Unit[]): Point | null {
+  const places: Point[] = []
   for (let y = -12; y <= 12; y++) for (let x = -12; x <= 12; x++) places.push([x, y])
   places.sort((a, b) => Math.hypot(...a) - Math.hypot(...b))
-  const there = ([dx, dy]: Spot): boolean => {
-    const rects = units.map(rectOf).map(({ at, size }) => ({ at: [at[0] + dx, at[1] + dy] as Spot, size }))
+  const there = ([dx, dy]: Point): boolean => {
+    const rects = units.map(rectOf).map(({ at, size }) => ({ at: [at[0] + dx, at[1] + dy] as Point, size }))
     return fits(block, rects, new Set(), units)
   }
   return places.find(there) ?? null

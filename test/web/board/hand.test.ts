@@ -15,15 +15,15 @@ import {
   resizing,
   type Scene,
   type Touch,
-} from '../../../web/board/hand.ts'
+} from '../../../web/board/hand/hand.ts'
 import { newUnit, roomOver, runOf } from '../../../web/board/newUnit.ts'
-import type { Spot } from '../../../web/document/shapes.ts'
-import { snapMove } from '../../../web/board/snapping.ts'
+import type { Point } from '../../../web/document/shapes.ts'
+import { snapMove } from '../../../web/board/hand/snapping.ts'
 import { blockOf, square } from '../../help.ts'
 
 const SCALE = 100
 
-const touch = (cells: Spot, more: Partial<Touch> = {}): Touch => ({
+const touch = (cells: Point, more: Partial<Touch> = {}): Touch => ({
   at: [cells[0] * SCALE, cells[1] * SCALE],
   cells,
   half: false,
@@ -167,7 +167,7 @@ describe('a fabric in hand', () => {
 })
 
 describe('the round handles', () => {
-  const hold = (does: 'turn' | 'mirror', ...way: Spot[]): Gesture =>
+  const hold = (does: 'turn' | 'mirror', ...way: Point[]): Gesture =>
     way.reduce(
       (gesture, at) => followed(gesture, touch(at, { by: 'touch' }), sceneOf(block)),
       onHandle(does, touch([5, 3.6], { by: 'touch' }), ['g'], block) as Gesture,
@@ -270,7 +270,7 @@ describe('choosing', () => {
 
   it('chooses what lies with its middle in a drawn round, even from a press on a unit', () => {
     const scene = sceneOf(block, { tool: 'round' })
-    const way: Spot[] = [
+    const way: Point[] = [
       [0.2, 1.2],
       [-0.3, -0.3],
       [3.6, -0.4],

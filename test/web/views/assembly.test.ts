@@ -2,7 +2,7 @@
 import ClipperLib from 'clipper-lib'
 import { describe, expect, it } from 'vitest'
 import { type Block, type Findings, findings } from '../../../geometry/index.ts'
-import { type Spot, spot } from '../../../web/document/shapes.ts'
+import { type Point, pointOf } from '../../../web/document/shapes.ts'
 import { assembly } from '../../../web/views/assembly.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
@@ -22,15 +22,15 @@ const BLOCKS: readonly (readonly [string, Block])[] = [
 ]
 
 /** Where the patches lie at a step. */
-function patchesAt(report: Findings, block: Block, step: number, part: number): readonly (readonly Spot[])[] {
+function patchesAt(report: Findings, block: Block, step: number, part: number): readonly (readonly Point[])[] {
   return assembly(report, block, step, part).drawing.flatMap(({ what, rings = [] }) => (what === 'edge' ? rings : []))
 }
 
 const GRAIN = 1e6
-const path = (ring: readonly Spot[]) => ring.map(([x, y]) => ({ X: Math.round(x * GRAIN), Y: Math.round(y * GRAIN) }))
+const path = (ring: readonly Point[]) => ring.map(([x, y]) => ({ X: Math.round(x * GRAIN), Y: Math.round(y * GRAIN) }))
 
 /** Square cells that two rings have in common, by a polygon library that is not ours. */
-function common(a: readonly Spot[], b: readonly Spot[]): number {
+function common(a: readonly Point[], b: readonly Point[]): number {
   const clipper = new ClipperLib.Clipper()
   clipper.AddPath(path(a), ClipperLib.PolyType.ptSubject, true)
   clipper.AddPath(path(b), ClipperLib.PolyType.ptClip, true)
@@ -63,7 +63,7 @@ describe.each(BLOCKS)('%s', (_, block) => {
       .map(({ corners }) =>
         corners
           .map((corner) =>
-            spot(corner)
+            pointOf(corner)
               .map((value) => value.toFixed(9))
               .join(' '),
           )
@@ -97,7 +97,7 @@ describe('a piece set into a corner', () => {
     const block = blockOf(3, 3, [corner, square('s', [1, 1], [2, 2], 'b')])
     const report = findings(block)
     expect(report.crooked.setIn).toBe(1)
-    const [one, other] = patchesAt(report, block, 1, 0) as [readonly Spot[], readonly Spot[]]
+    const [one, other] = patchesAt(report, block, 1, 0) as [readonly Point[], readonly Point[]]
     expect(common(one, other)).toBeLessThan(1e-5)
   })
 })

@@ -12,7 +12,7 @@ import {
   setPressFree,
   type Unit,
 } from '../../../geometry/index.ts'
-import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../../board/actions.ts'
+import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../../board/actions/actions.ts'
 import { unitsById } from '../../board/hitTest.ts'
 import { edit, look, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'

@@ -1,5 +1,5 @@
 /** The whole block turned and mirrored: what its seams show the blocks beside it goes round with it. */
-import { mirrorWhole, turnWhole } from '../../board/actions.ts'
+import { mirrorWhole, turnWhole } from '../../board/actions/actions.ts'
 import { t } from '../../words/words.ts'
 
 export function WholeBlock() {

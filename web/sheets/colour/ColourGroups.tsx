@@ -1,7 +1,7 @@
 /** Patches that are alike, recoloured together; two fabrics exchanged. */
 import { useMemo, useState } from 'react'
 import { alikePatches, type Block, colourPatches, exchangeFabrics, type PatchName } from '../../../geometry/index.ts'
-import { piecesOfUnit, type Spot } from '../../document/shapes.ts'
+import { piecesOfUnit, type Point } from '../../document/shapes.ts'
 import { edit, look, now, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
@@ -75,12 +75,12 @@ function sayPatch(block: Block, { unit, name }: PatchName): string {
 }
 
 /** Each patch once round. */
-function outlinesOf(block: Block, patches: readonly PatchName[]): Spot[][] {
+function outlinesOf(block: Block, patches: readonly PatchName[]): Point[][] {
   const wanted = new Set(patches.map(({ unit, name }) => `${unit} ${name}`))
   return block.units
     .flatMap((unit) => piecesOfUnit(unit))
     .filter(({ unit, name }) => wanted.has(`${unit} ${name}`))
-    .map(({ corners }) => [...corners, corners[0] as Spot])
+    .map(({ corners }) => [...corners, corners[0] as Point])
 }
 
 function Exchange({ block }: { readonly block: Block }) {

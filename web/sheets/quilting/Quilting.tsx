@@ -17,7 +17,7 @@ import {
   squareSpiral,
   type StitchedLine,
 } from '../../../geometry/index.ts'
-import { number, spot } from '../../document/shapes.ts'
+import { number, pointOf } from '../../document/shapes.ts'
 import { asker } from '../../workers/deepClient.ts'
 import { download, fileName } from '../../keeping/download.ts'
 import { said, t, tell, tn } from '../../words/words.ts'
@@ -211,7 +211,7 @@ function fillsOf(report: Findings, block: Block, chosen: readonly string[], fill
   return report.patches
     .filter(({ unit }) => unit !== null && (chosen.length === 0 || chosen.includes(unit)))
     .flatMap(({ corners }) => {
-      const places = corners.map((corner): Place => spot(corner))
+      const places = corners.map((corner): Place => pointOf(corner))
       if (fill === 'echo') return echoLines(places, cells)
       const spiral = squareSpiral(inset(places, report.measure.seam / number(block.grid.cell)), cells)
       return spiral === null ? [] : [spiral]

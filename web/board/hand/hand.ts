@@ -21,18 +21,18 @@ import {
   type Unit,
   add as plus,
   divide,
-} from '../../geometry/index.ts'
-import type { Tool } from '../document/store.ts'
-import { fits, pieceAt, unitById, unitsById, unitsIndex } from './hitTest.ts'
-import { CARRY, type Pinch, RESTING } from './fingers.ts'
-import { runOf, sizeOfKind, type TrayKind } from './newUnit.ts'
-import { inside, number, piecesOfUnit, type Rect, rectOf, type Spot } from '../document/shapes.ts'
+} from '../../../geometry/index.ts'
+import type { Tool } from '../../document/store.ts'
+import { fits, pieceAt, unitById, unitsById, unitsIndex } from '../hitTest.ts'
+import { CARRY, type Pinch, RESTING } from './pinch.ts'
+import { runOf, sizeOfKind, type TrayKind } from '../newUnit.ts'
+import { inside, number, piecesOfUnit, type Rect, rectOf, type Point } from '../../document/shapes.ts'
 import { type Around, type Snapped, snapMove, snapPoint } from './snapping.ts'
 
 export interface Touch {
   /** Pixels. */
-  readonly at: Spot
-  readonly cells: Spot
+  readonly at: Point
+  readonly cells: Point
   /** Halves of cells too. */
   readonly half: boolean
   /** To what is chosen already. */
@@ -51,7 +51,7 @@ export interface Scene {
   readonly brush: string | null
   /** Pixels to a cell. */
   readonly scale: number
-  readonly pan: Spot
+  readonly pan: Point
 }
 
 /** A corner of a box: 0 low, 1 high, across and down. */
@@ -65,12 +65,12 @@ export type Gesture =
       readonly does: 'turn' | 'mirror'
       readonly from: Touch
       readonly ids: readonly string[]
-      readonly middle: Spot
+      readonly middle: Point
       readonly quarters: Turn
       readonly off: boolean
     }
   /** A fabric drawn over patches. */
-  | { readonly sort: 'pour'; readonly fabric: string; readonly over: readonly Patch[]; readonly last: Spot }
+  | { readonly sort: 'pour'; readonly fabric: string; readonly over: readonly Patch[]; readonly last: Point }
   | {
       readonly sort: 'move'
       readonly from: Touch
@@ -93,12 +93,12 @@ export type Gesture =
       readonly to: FileBox
       readonly fits: boolean
     }
-  | { readonly sort: 'run'; readonly kind: TrayKind; readonly turn: Turn; readonly from: Spot; readonly units: readonly Unit[] }
+  | { readonly sort: 'run'; readonly kind: TrayKind; readonly turn: Turn; readonly from: Point; readonly units: readonly Unit[] }
   /** A corner of a free patch on its way under a finger, which covers where it lies. */
   | { readonly sort: 'corner'; readonly to: Touch }
   | { readonly sort: 'box'; readonly from: Touch; readonly to: Touch }
   | { readonly sort: 'round'; readonly from: Touch; readonly points: readonly Touch[] }
-  | { readonly sort: 'pan'; readonly from: Spot; readonly pan: Spot }
+  | { readonly sort: 'pan'; readonly from: Point; readonly pan: Point }
   | Pinch
 
 export interface Patch {
@@ -142,7 +142,7 @@ export function carried(press: Extract<Gesture, { sort: 'press' }>, touch: Touch
   return from.by === 'touch' ? { sort: 'pan', from: from.at, pan } : { sort: 'box', from, to: touch }
 }
 
-const cellOf = ([x, y]: Spot): Spot => [Math.floor(x), Math.floor(y)]
+const cellOf = ([x, y]: Point): Point => [Math.floor(x), Math.floor(y)]
 
 export function resizing(ids: readonly string[], corner: Corner, block: Block, from: Touch): Gesture | null {
   const box = boxAround(unitsById(block, ids))
@@ -168,7 +168,7 @@ const MOST_NEAR = 60
 /** Pixels within which another edge draws it. */
 const REACH = 9
 
-export function aroundOf({ block, scale }: Scene, low: Spot, high: Spot, besides: ReadonlySet<string>, half: boolean): Around {
+export function aroundOf({ block, scale }: Scene, low: Point, high: Point, besides: ReadonlySet<string>, half: boolean): Around {
   const units = unitsIndex(block)
     .touching([low[0] - NEAR, low[1] - NEAR], [high[0] + NEAR, high[1] + NEAR])
     .filter(({ id }) => !besides.has(id))
@@ -190,7 +190,7 @@ function drawnRound(gesture: Extract<Gesture, { sort: 'handle' }>, touch: Touch,
   if (!off || does === 'mirror') return { ...gesture, off: off && Math.hypot(touch.at[0] - from.at[0], touch.at[1] - from.at[1]) > LEFT }
   // Near the middle a hair's breadth is a quarter: what was shown stays.
   if (Math.hypot(touch.cells[0] - middle[0], touch.cells[1] - middle[1]) * scale < RESTING) return { ...gesture, off }
-  const way = ([x, y]: Spot): number => Math.atan2(y - middle[1], x - middle[0])
+  const way = ([x, y]: Point): number => Math.atan2(y - middle[1], x - middle[0])
   const quarters = Math.round((way(touch.cells) - way(from.cells)) / (Math.PI / 2))
   return { ...gesture, off, quarters: (((quarters % 4) + 4) % 4) as Turn }
 }
@@ -210,9 +210,9 @@ function poured(gesture: Extract<Gesture, { sort: 'pour' }>, touch: Touch, { blo
 }
 
 /** Where a unit from the tray comes to lie, its middle under the hand. */
-export function landed(kind: TrayKind, turn: Turn, [x, y]: Spot, half: boolean, scene: Scene): Snapped {
+export function landed(kind: TrayKind, turn: Turn, [x, y]: Point, half: boolean, scene: Scene): Snapped {
   const [w, h] = sizeOfKind(kind, turn)
-  const low: Spot = [x - w / 2, y - h / 2]
+  const low: Point = [x - w / 2, y - h / 2]
   const box: ExactBox = { low: [rational(0), rational(0)], high: [rational(w), rational(h)] }
   return snapMove(box, low, aroundOf(scene, low, [low[0] + w, low[1] + h], new Set(), half))
 }
@@ -220,11 +220,11 @@ export function landed(kind: TrayKind, turn: Turn, [x, y]: Spot, half: boolean, 
 function moved(gesture: Extract<Gesture, { sort: 'move' }>, touch: Touch, scene: Scene): Gesture {
   const { block } = scene
   const { from, ids, box } = gesture
-  const by: Spot = [touch.cells[0] - from.cells[0], touch.cells[1] - from.cells[1]]
+  const by: Point = [touch.cells[0] - from.cells[0], touch.cells[1] - from.cells[1]]
   const held = new Set(ids)
   const [low, high] = [numbers(box.low), numbers(box.high)]
   const snapped = snapMove(box, by, aroundOf(scene, [low[0] + by[0], low[1] + by[1]], [high[0] + by[0], high[1] + by[1]], held, touch.half))
-  const shift: Spot = [number(snapped.by[0]), number(snapped.by[1])]
+  const shift: Point = [number(snapped.by[0]), number(snapped.by[1])]
   const units = unitsById(block, ids)
   const free = fits(
     block,
@@ -239,8 +239,8 @@ function moved(gesture: Extract<Gesture, { sort: 'move' }>, touch: Touch, scene:
   return { ...gesture, snapped, fits: free, swap, inTheWay: swap === null ? (other?.id ?? null) : null }
 }
 
-const shifted = ({ at, size }: Rect, by: Spot): Rect => ({ at: [at[0] + by[0], at[1] + by[1]], size })
-const numbers = ([x, y]: readonly [Rational, Rational]): Spot => [toNumber(x), toNumber(y)]
+const shifted = ({ at, size }: Rect, by: Point): Rect => ({ at: [at[0] + by[0], at[1] + by[1]], size })
+const numbers = ([x, y]: readonly [Rational, Rational]): Point => [toNumber(x), toNumber(y)]
 
 function resized(gesture: Extract<Gesture, { sort: 'resize' }>, touch: Touch, scene: Scene): Gesture {
   const { ids, box, corner, from } = gesture
@@ -275,7 +275,7 @@ const fileBox = (low: readonly [Rational, Rational], high: readonly [Rational, R
 })
 
 /** A place in one box as it lies in the other, for drawing and for room. */
-export function scaling(box: ExactBox, to: FileBox): (spot: Spot) => Spot {
+export function scaling(box: ExactBox, to: FileBox): (spot: Point) => Point {
   const [low, high] = [numbers(box.low), numbers(box.high)]
   const by = ([0, 1] as const).map((axis) => number(to.size[axis]) / (high[axis] - low[axis])) as [number, number]
   return ([x, y]) => [number(to.at[0]) + (x - low[0]) * by[0], number(to.at[1]) + (y - low[1]) * by[1]]
@@ -302,21 +302,21 @@ export function chosenBy(gesture: Extract<Gesture, { sort: 'box' | 'round' }>, {
   return [...new Set([...(gesture.from.add ? chosen : []), ...found.map(({ id }) => id)])]
 }
 
-export function inBox(block: Block, a: Spot, b: Spot): Unit[] {
+export function inBox(block: Block, a: Point, b: Point): Unit[] {
   return unitsIndex(block).touching([Math.min(a[0], b[0]), Math.min(a[1], b[1])], [Math.max(a[0], b[0]), Math.max(a[1], b[1])])
 }
 
-function inRound(block: Block, points: readonly Spot[]): Unit[] {
+function inRound(block: Block, points: readonly Point[]): Unit[] {
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)]
   return inBox(block, [Math.min(...xs), Math.min(...ys)], [Math.max(...xs), Math.max(...ys)]).filter((unit) => inside(points, middleOf(unit)))
 }
 
-function middleOf(unit: Unit): Spot {
+function middleOf(unit: Unit): Point {
   if (unit.kind !== 'polygon') {
     const { at, size } = rectOf(unit)
     return [at[0] + size[0] / 2, at[1] + size[1] / 2]
   }
   const corners = piecesOfUnit(unit)[0]?.corners ?? []
-  const sum = corners.reduce<Spot>(([x, y], [cx, cy]) => [x + cx, y + cy], [0, 0])
+  const sum = corners.reduce<Point>(([x, y], [cx, cy]) => [x + cx, y + cy], [0, 0])
   return [sum[0] / corners.length, sum[1] / corners.length]
 }

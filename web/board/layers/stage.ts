@@ -6,7 +6,7 @@
 import { Layer } from 'konva/lib/Layer.js'
 import { Shape } from 'konva/lib/Shape.js'
 import { Stage } from 'konva/lib/Stage.js'
-import type { Spot } from '../document/shapes.ts'
+import type { Point } from '../../document/shapes.ts'
 
 export type Pen = CanvasRenderingContext2D
 export type Draw = (pen: Pen) => void
@@ -24,7 +24,7 @@ export interface Sheets {
   readonly cloth: Sheet
   readonly marks: Sheet
   readonly held: Sheet
-  readonly resize: (size: Spot) => void
+  readonly resize: (size: Point) => void
   readonly close: () => void
 }
 

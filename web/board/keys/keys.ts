@@ -1,9 +1,9 @@
 /** What keys do on the board. */
 import type { KeyboardEvent } from 'react'
-import { recolourPatch } from '../../geometry/index.ts'
-import { edit, look, now, redo, undo } from '../document/store.ts'
-import { patchName } from '../words/unitWords.ts'
-import { said, t } from '../words/words.ts'
+import { recolourPatch } from '../../../geometry/index.ts'
+import { edit, look, now, redo, undo } from '../../document/store.ts'
+import { patchName } from '../../words/unitWords.ts'
+import { said, t } from '../../words/words.ts'
 import {
   copyChosen,
   growChosen,
@@ -21,14 +21,14 @@ import {
   turnChosen,
   turnInHand,
   turnWhole,
-} from './actions.ts'
-import { addCorner, closeOutline, takeCornerBack } from './drawPatch.ts'
-import { piecesIn, unitById } from './hitTest.ts'
-import { inBox } from './hand.ts'
-import { runOf, type TrayKind } from './newUnit.ts'
-import type { Piece, Spot } from '../document/shapes.ts'
-import { sameSize } from '../../geometry/index.ts'
-import { takeTool, TOOLS } from './tools.ts'
+} from '../actions/actions.ts'
+import { addCorner, closeOutline, takeCornerBack } from '../actions/drawPatch.ts'
+import { piecesIn, unitById } from '../hitTest.ts'
+import { inBox } from '../hand/hand.ts'
+import { runOf, type TrayKind } from '../newUnit.ts'
+import type { Piece, Point } from '../../document/shapes.ts'
+import { sameSize } from '../../../geometry/index.ts'
+import { takeTool, TOOLS } from '../tools.ts'
 
 export const KEYS: readonly (readonly [string, string])[] = [
   [said('Arrows'), said('walk over the cells')],
@@ -65,11 +65,11 @@ interface Ways {
 
 type Act = (() => void) | undefined
 
-const ARROWS: Readonly<Record<string, Spot>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
+const ARROWS: Readonly<Record<string, Point>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
 /** Where a box that is chosen by keys begins, and where the last unit was laid by keys. */
-let marked: Spot | null = null
-let laid: Spot | null = null
+let marked: Point | null = null
+let laid: Point | null = null
 
 export function keyed(event: KeyboardEvent, ways: Ways): Act {
   const arrow = ARROWS[event.key]
@@ -121,7 +121,7 @@ const holding = (name: string, shift: boolean): Act =>
 const drawingKeys = (name: string): Act =>
   ({ ' ': () => addCorner(now().view.cursor), p: () => addCorner(now().view.cursor), enter: closeOutline, backspace: takeCornerBack })[name]
 
-function walk([dx, dy]: Spot, seen: Spot, event: KeyboardEvent): void {
+function walk([dx, dy]: Point, seen: Point, event: KeyboardEvent): void {
   const { view, history } = now()
   const step = view.halves ? 0.5 : 1
   if (event.altKey && event.shiftKey) return growChosen(dx * step, dy * step)
@@ -136,7 +136,7 @@ function walk([dx, dy]: Spot, seen: Spot, event: KeyboardEvent): void {
     drawing ? view.cursor : [Math.floor(view.cursor[0]), Math.floor(view.cursor[1])],
   ]
   const along = (axis: 0 | 1, way: number): number => Math.min(most[axis] as number, Math.max(0, (low[axis] as number) + way * by))
-  const cursor: Spot = [along(0, dx), along(1, dy)]
+  const cursor: Point = [along(0, dx), along(1, dy)]
   look(drawing ? { cursor, notice: t('Column line {x}, row line {y}.', { x: cursor[0], y: cursor[1] }) } : { cursor })
 }
 

@@ -1,15 +1,15 @@
 /** Several fingers on the board at once. All of it common practice, no source. */
 import { describe, expect, it } from 'vitest'
-import { another, lifted, type Pinch, pinched, pinchOf, viewOf } from '../../../web/board/fingers.ts'
-import type { Spot } from '../../../web/document/shapes.ts'
+import { another, lifted, type Pinch, pinched, pinchOf, viewOf } from '../../../web/board/hand/pinch.ts'
+import type { Point } from '../../../web/document/shapes.ts'
 
-type Two = readonly [Spot, Spot]
+type Two = readonly [Point, Point]
 const DOWN: Two = [
   [100, 200],
   [300, 200],
 ]
 const RANGE = [0.5, 4] as const
-const MIDDLE: Spot = [200, 200]
+const MIDDLE: Point = [200, 200]
 const by = (two: Two, dx: number, dy = 0): Two => [
   [two[0][0] - dx, two[0][1] + dy],
   [two[1][0] + dx, two[1][1] + dy],

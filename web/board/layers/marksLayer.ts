@@ -4,12 +4,12 @@
  * In      the findings and where the board looks.
  * Out     what is drawn. From far away only clashes are marked, from farther still as dots.
  */
-import type { Findings, Meeting } from '../../geometry/index.ts'
-import { type Buckets, bucketsOf } from './spatialIndex.ts'
+import type { Findings, Meeting } from '../../../geometry/index.ts'
+import { type Buckets, bucketsOf } from '../spatialIndex.ts'
 import { sightOf } from './fabricLayer.ts'
-import { MARKS } from '../drawing/marks.ts'
-import type { Frame } from './viewport.ts'
-import { type Line, linesOf, type Spot, spot } from '../document/shapes.ts'
+import { MARKS } from '../../drawing/marks.ts'
+import type { Frame } from '../viewport.ts'
+import { type Line, linesOf, type Point, pointOf } from '../../document/shapes.ts'
 import type { Pen } from './stage.ts'
 import { trace } from './overlays.ts'
 import type { Outline } from './useOutlines.ts'
@@ -20,7 +20,7 @@ interface Inks {
 }
 
 interface Placed<T> {
-  readonly at: Spot
+  readonly at: Point
   readonly item: T
 }
 
@@ -34,7 +34,7 @@ function linesIndex(report: Findings): Buckets<Line> {
 }
 
 export function meetingsIndex(report: Findings): Buckets<Placed<Meeting>> {
-  const placed = (): Placed<Meeting>[] => clashesLast(report.meetings).map((item) => ({ at: spot(item.at), item }))
+  const placed = (): Placed<Meeting>[] => clashesLast(report.meetings).map((item) => ({ at: pointOf(item.at), item }))
   const index = meetingIndexes.get(report.meetings) ?? bucketsOf(placed(), ({ at }) => ({ at, size: [0, 0] }))
   meetingIndexes.set(report.meetings, index)
   return index
@@ -64,9 +64,9 @@ export function drawMarks(
   report: Findings | null,
   shown: Shown,
   faults: readonly Outline[],
-  ring: readonly (readonly Spot[])[],
+  ring: readonly (readonly Point[])[],
   frame: Frame,
-  size: Spot,
+  size: Point,
   inks: Inks,
 ): void {
   drawFaults(pen, faults, frame)
@@ -76,7 +76,7 @@ export function drawMarks(
 }
 
 /** Takes numbers and marks out of what lies on the sheet above them, so that an outline there runs under them. */
-export function clearMarks(pen: Pen, report: Findings | null, shown: Shown, frame: Frame, size: Spot, inks: Inks): void {
+export function clearMarks(pen: Pen, report: Findings | null, shown: Shown, frame: Frame, size: Point, inks: Inks): void {
   pen.save()
   pen.globalCompositeOperation = 'destination-out'
   drawSeamNumbers(pen, report, shown, frame, size, inks)
@@ -84,7 +84,7 @@ export function clearMarks(pen: Pen, report: Findings | null, shown: Shown, fram
   pen.restore()
 }
 
-function drawSeamNumbers(pen: Pen, report: Findings | null, shown: Shown, frame: Frame, size: Spot, inks: Inks): void {
+function drawSeamNumbers(pen: Pen, report: Findings | null, shown: Shown, frame: Frame, size: Point, inks: Inks): void {
   if (report !== null && shown.numbers && frame.scale >= LEAST_CELL) {
     const { low, high } = sightOf(frame, size)
     const lines = linesIndex(report).touching(low, high)
@@ -93,10 +93,10 @@ function drawSeamNumbers(pen: Pen, report: Findings | null, shown: Shown, frame:
 }
 
 /** Pixels that each of so many things has to itself, across. */
-const roomOf = (count: number, { scale }: Frame, low: Spot, high: Spot): number =>
+const roomOf = (count: number, { scale }: Frame, low: Point, high: Point): number =>
   Math.sqrt(((high[0] - low[0]) * (high[1] - low[1])) / Math.max(1, count)) * scale
 
-function drawMeetings(pen: Pen, report: Findings, frame: Frame, size: Spot): void {
+function drawMeetings(pen: Pen, report: Findings, frame: Frame, size: Point): void {
   const { low, high } = sightOf(frame, size)
   const all = meetingsIndex(report).touching(low, high)
   const clashes = all.filter(({ item }) => item.verdict === 'clashes')
@@ -107,7 +107,7 @@ function drawMeetings(pen: Pen, report: Findings, frame: Frame, size: Spot): voi
 
 const paths = new Map<string, Path2D>()
 
-function drawMark(pen: Pen, [x, y]: Spot, { verdict }: Meeting): void {
+function drawMark(pen: Pen, [x, y]: Point, { verdict }: Meeting): void {
   const { path, fill } = MARKS[verdict]
   const drawn = paths.get(path) ?? new Path2D(path)
   paths.set(path, drawn)
@@ -152,7 +152,7 @@ function drawFaults(pen: Pen, faults: readonly Outline[], frame: Frame): void {
 }
 
 /** Seams that decide one another, shown while one of their meetings is pointed at. */
-function drawRing(pen: Pen, ring: readonly (readonly Spot[])[], frame: Frame): void {
+function drawRing(pen: Pen, ring: readonly (readonly Point[])[], frame: Frame): void {
   pen.save()
   pen.strokeStyle = '#c22f3d'
   pen.globalAlpha = 0.42
@@ -179,7 +179,7 @@ function drawNumbers(pen: Pen, lines: readonly Line[], frame: Frame, { ink, pape
   for (const { middle, lies, number: order, points } of lines) {
     const [x, y] = frame.toPixels(...middle)
     const [ox, oy] = frame.toPixels(0, 0)
-    const [a, b] = points as readonly [Spot, Spot]
+    const [a, b] = points as readonly [Point, Point]
     const [sx, sy] = frame.toPixels(b[0] - a[0], b[1] - a[1])
     const length = Math.hypot(sx - ox, sy - oy) || 1
     const [ux, uy] = [(sx - ox) / length, (sy - oy) / length]

@@ -3,14 +3,14 @@
  *
  * A new way of looking adds its own painter to `ABOVE`; it is drawn after the patches, `OVER_SEAMS` after the seams.
  */
-import { type Block, type Findings, flatColour, type IronedSheet, type Layered, needleAt, timedPoints } from '../../geometry/index.ts'
-import type { Look, Stitching } from '../document/store.ts'
-import { colourOfLayers } from '../drawing/layerColours.ts'
-import type { Frame } from './viewport.ts'
-import { type Spot, spot as spotOf } from '../document/shapes.ts'
+import { type Block, type Findings, flatColour, type IronedSheet, type Layered, needleAt, timedPoints } from '../../../geometry/index.ts'
+import type { Look, Stitching } from '../../document/store.ts'
+import { colourOfLayers } from '../../drawing/layerColours.ts'
+import type { Frame } from '../viewport.ts'
+import { type Point, pointOf } from '../../document/shapes.ts'
 import type { Pen } from './stage.ts'
-import { ironing } from '../views/wrongSide.ts'
-import { paint } from '../drawing/paint.ts'
+import { ironing } from '../../views/wrongSide.ts'
+import { paint } from '../../drawing/paint.ts'
 
 /** What lies on the board, and how it is looked at. */
 export interface Scene {
@@ -33,7 +33,7 @@ export type Lay = (pen: Pen, scene: Scene, frame: Frame) => void
 export const ABOVE: Readonly<Partial<Record<Look, Lay>>> = { layers: drawLayers, wrong: drawSheets }
 export const OVER_SEAMS: Readonly<Partial<Record<Look, Lay>>> = { layers: drawThickest, wrong: drawFans, quilting: drawStitching }
 
-export function trace(pen: Pick<Pen, 'moveTo' | 'lineTo' | 'closePath'>, corners: readonly Spot[], frame: Frame): void {
+export function trace(pen: Pick<Pen, 'moveTo' | 'lineTo' | 'closePath'>, corners: readonly Point[], frame: Frame): void {
   corners.forEach(([x, y], index) => {
     const [px, py] = frame.toPixels(x, y)
     if (index === 0) pen.moveTo(px, py)
@@ -46,7 +46,7 @@ function drawLayers(pen: Pen, { cells }: Scene, frame: Frame): void {
   const paths = new Map<number, Path2D>()
   for (const { poly, layers } of cells) {
     const path = paths.get(layers) ?? new Path2D()
-    const corners: Spot[] = []
+    const corners: Point[] = []
     for (let i = 0; i < poly.length; i += 2) corners.push([poly[i] as number, poly[i + 1] as number])
     trace(path, corners, frame)
     paths.set(layers, path)
@@ -125,7 +125,7 @@ function drawStitching(pen: Pen, { stitching, ink, paper }: Scene, frame: Frame)
   pen.restore()
 }
 
-function drawNeedle(pen: Pen, [x, y]: Spot): void {
+function drawNeedle(pen: Pen, [x, y]: Point): void {
   pen.fillStyle = DARK
   pen.strokeStyle = PALE
   pen.lineWidth = 2
@@ -138,7 +138,7 @@ function drawNeedle(pen: Pen, [x, y]: Spot): void {
   pen.fill()
 }
 
-export function badge(pen: Pen, [x, y]: Spot, text: string, ink: string, paper: string): void {
+export function badge(pen: Pen, [x, y]: Point, text: string, ink: string, paper: string): void {
   pen.beginPath()
   pen.arc(x, y, 11, 0, Math.PI * 2)
   pen.fillStyle = paper
@@ -159,7 +159,7 @@ function drawFans(pen: Pen, { report, ink, paper }: Scene, frame: Frame): void {
   pen.save()
   for (const { at, spin } of report?.meetings ?? []) {
     if (spin !== true) continue
-    const [x, y] = frame.toPixels(...spotOf(at))
+    const [x, y] = frame.toPixels(...pointOf(at))
     for (const [colour, width] of [
       [paper, 6],
       [ink, 2],

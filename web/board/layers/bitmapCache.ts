@@ -4,7 +4,7 @@
  * A light drawing is drawn anew for every frame. A heavy one is moved and stretched as a picture while the gesture lasts, and drawn sharp as soon as it
  * rests; where the picture ends, an older one of the whole block shows through.
  */
-import type { Frame } from './viewport.ts'
+import type { Frame } from '../viewport.ts'
 import type { Pen, Sheet } from './stage.ts'
 
 /** Draws the still things in a frame of so many pixels. */

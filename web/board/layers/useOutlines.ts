@@ -5,9 +5,9 @@
  * Out     outlines in cells; none while there is nothing to show, while they are worked out, or where that takes longer than `PATIENCE`.
  */
 import { useEffect, useState } from 'react'
-import type { Findings } from '../../geometry/index.ts'
-import type { Outlines, OutlineWish } from '../workers/outline.worker.ts'
-import { type Spot, spot } from '../document/shapes.ts'
+import type { Findings } from '../../../geometry/index.ts'
+import type { Outlines, OutlineWish } from '../../workers/outline.worker.ts'
+import { type Point, pointOf } from '../../document/shapes.ts'
 
 /** Milliseconds before the work is ended: the marks of the findings show the places anyway. */
 const PATIENCE = 2000
@@ -16,7 +16,7 @@ const PARTS = 5040
 
 export interface Outline {
   readonly sort: 'gap' | 'outside' | 'overlap'
-  readonly ring: readonly Spot[]
+  readonly ring: readonly Point[]
 }
 
 /** In the order in which the worker answers. */
@@ -28,22 +28,22 @@ export function useOutlines(report: Findings | null, columns: number, rows: numb
     setRings([])
     // An empty grid is no gap to be mended.
     if (report === null || report.patches.length === 0 || !report.problems.some(({ area }) => area !== undefined)) return
-    const whole = ([x, y]: Spot): [number, number] => [Math.round(x * PARTS), Math.round(y * PARTS)]
-    const grid: Spot[] = [
+    const whole = ([x, y]: Point): [number, number] => [Math.round(x * PARTS), Math.round(y * PARTS)]
+    const grid: Point[] = [
       [0, 0],
       [columns, 0],
       [columns, rows],
       [0, rows],
     ]
     const wish: OutlineWish = {
-      patches: report.patches.filter(({ unit }) => unit !== null).map(({ corners }) => corners.map((corner) => whole(spot(corner)))),
+      patches: report.patches.filter(({ unit }) => unit !== null).map(({ corners }) => corners.map((corner) => whole(pointOf(corner)))),
       grid: grid.map(whole),
     }
-    const worker = new Worker(new URL('../workers/outline.worker.ts', import.meta.url), { type: 'module' })
+    const worker = new Worker(new URL('../../workers/outline.worker.ts', import.meta.url), { type: 'module' })
     const end = (): void => worker.terminate()
     const patience = setTimeout(end, PATIENCE)
     worker.onmessage = ({ data }: MessageEvent<Outlines>) => {
-      const cells = ([x, y]: readonly [number, number]): Spot => [x / PARTS, y / PARTS]
+      const cells = ([x, y]: readonly [number, number]): Point => [x / PARTS, y / PARTS]
       setRings(
         data.flatMap((shapes, place) => shapes.flatMap((polygon) => polygon.map((ring) => ({ sort: SORTS[place] ?? 'gap', ring: ring.map(cells) })))),
       )

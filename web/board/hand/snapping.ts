@@ -17,8 +17,8 @@ import {
   toFile,
   toNumber,
   type Unit,
-} from '../../geometry/index.ts'
-import type { Spot } from '../document/shapes.ts'
+} from '../../../geometry/index.ts'
+import type { Point } from '../../document/shapes.ts'
 
 export interface Guide {
   /** Whether x or y is the same all along it. */
@@ -50,7 +50,7 @@ interface Place {
 
 const HAIR = 1e-9
 
-export function snapMove(box: ExactBox, by: Spot, around: Around): Snapped {
+export function snapMove(box: ExactBox, by: Point, around: Around): Snapped {
   const boxes = around.units.map(boxOf)
   const lows = ([0, 1] as const).map((axis) => placeAlong(axis, box, by[axis], boxes, around)) as [Rational, Rational]
   const moved = ([0, 1] as const).map((axis) => subtract(lows[axis], box.low[axis])) as [Rational, Rational]
@@ -73,7 +73,7 @@ function placeAlong(axis: 0 | 1, box: ExactBox, by: number, boxes: readonly Exac
 }
 
 /** One point, for corners that are dragged: a box without size. */
-export function snapPoint(at: Spot, around: Around): readonly [Rational, Rational] {
+export function snapPoint(at: Point, around: Around): readonly [Rational, Rational] {
   const zero = rational(0, 1)
   const box: ExactBox = { low: [zero, zero], high: [zero, zero] }
   const boxes = around.units.map(boxOf)
@@ -81,17 +81,17 @@ export function snapPoint(at: Spot, around: Around): readonly [Rational, Rationa
 }
 
 /** Each edge shows the nearest edge that it is in line with, and the middle of the block where the box lies on it. */
-function guidesOf(box: ExactBox, by: Spot, boxes: readonly ExactBox[], { columns, rows }: Block['grid']): Guide[] {
-  const ends = (one: ExactBox): { low: Spot; high: Spot } => ({ low: numbers(one.low), high: numbers(one.high) })
+function guidesOf(box: ExactBox, by: Point, boxes: readonly ExactBox[], { columns, rows }: Block['grid']): Guide[] {
+  const ends = (one: ExactBox): { low: Point; high: Point } => ({ low: numbers(one.low), high: numbers(one.high) })
   const own = ends(box)
-  const low: Spot = [own.low[0] + by[0], own.low[1] + by[1]]
-  const high: Spot = [own.high[0] + by[0], own.high[1] + by[1]]
+  const low: Point = [own.low[0] + by[0], own.low[1] + by[1]]
+  const high: Point = [own.high[0] + by[0], own.high[1] + by[1]]
   const others = boxes.map(ends)
   return ([0, 1] as const).flatMap((axis) => {
     const across = axis === 0 ? 1 : 0
     const edges = [low[axis], high[axis]].flatMap((at): Guide[] => {
       const inLine = others.filter((other) => Math.abs(other.low[axis] - at) < HAIR || Math.abs(other.high[axis] - at) < HAIR)
-      const apart = (other: { low: Spot; high: Spot }): number => Math.max(0, other.low[across] - high[across], low[across] - other.high[across])
+      const apart = (other: { low: Point; high: Point }): number => Math.max(0, other.low[across] - high[across], low[across] - other.high[across])
       const nearest = inLine.sort((a, b) => apart(a) - apart(b))[0]
       if (nearest === undefined) return []
       return [{ axis, at, from: Math.min(low[across], nearest.low[across]), to: Math.max(high[across], nearest.high[across]), sort: 'edge' }]
@@ -103,4 +103,4 @@ function guidesOf(box: ExactBox, by: Spot, boxes: readonly ExactBox[], { columns
   })
 }
 
-const numbers = ([x, y]: readonly [Rational, Rational]): Spot => [toNumber(x), toNumber(y)]
+const numbers = ([x, y]: readonly [Rational, Rational]): Point => [toNumber(x), toNumber(y)]

@@ -2,11 +2,11 @@
  * What a hand holds between the tray, the fabrics and the board: one thing at a time, carried by pointer events so that mouse, pen and finger do alike.
  */
 import { useSyncExternalStore } from 'react'
-import { KIND_NAMES } from '../words/unitWords.ts'
-import { look, now } from '../document/store.ts'
-import { t } from '../words/words.ts'
-import { CARRY } from './fingers.ts'
-import type { TrayKind } from './newUnit.ts'
+import { KIND_NAMES } from '../../words/unitWords.ts'
+import { look, now } from '../../document/store.ts'
+import { t } from '../../words/words.ts'
+import { CARRY } from './pinch.ts'
+import type { TrayKind } from '../newUnit.ts'
 
 export type Held =
   | { readonly sort: 'unit'; readonly kind: TrayKind; readonly x: number; readonly y: number /** Halves of cells too. */; readonly half: boolean }

@@ -31,17 +31,17 @@ import {
   type Position,
   type Turn,
   type Unit,
-} from '../../geometry/index.ts'
-import { nameOf } from '../document/blockNames.ts'
-import { edit, look, now } from '../document/store.ts'
-import { outcome } from '../document/editResult.ts'
-import { repeating } from '../document/symmetricEdit.ts'
-import { said, t, tn } from '../words/words.ts'
-import type { Patch } from './hand.ts'
-import { newUnit, roomOver, type TrayKind } from './newUnit.ts'
-import { fits, pieceAt, unitById, unitsById } from './hitTest.ts'
+} from '../../../geometry/index.ts'
+import { nameOf } from '../../document/blockNames.ts'
+import { edit, look, now } from '../../document/store.ts'
+import { outcome } from '../../document/editResult.ts'
+import { repeating } from '../../document/symmetricEdit.ts'
+import { said, t, tn } from '../../words/words.ts'
+import type { Patch } from '../hand/hand.ts'
+import { newUnit, roomOver, type TrayKind } from '../newUnit.ts'
+import { fits, pieceAt, unitById, unitsById } from '../hitTest.ts'
 import { freePlace } from './freeSpace.ts'
-import { rectOf, type Spot } from '../document/shapes.ts'
+import { rectOf, type Point } from '../../document/shapes.ts'
 
 const block = (): Block => now().history.block
 const chosen = (): readonly string[] => now().view.chosen
@@ -240,7 +240,7 @@ export const copyChosen = (): void =>
   })
 
 /** On whole cells over a spot, where there is room; where there is none it is said. */
-export const pressDown = (kind: TrayKind, at: Spot): boolean =>
+export const pressDown = (kind: TrayKind, at: Point): boolean =>
   placeAt(kind, roomOver(block(), kind, now().view.turned, at) ?? [Math.floor(at[0]), Math.floor(at[1])])
 
 export function turnInHand(): void {
@@ -277,7 +277,7 @@ export function withoutImages(run: readonly Unit[]): readonly Unit[] {
   })
 }
 
-export function pourAt(fabric: string, at: Spot): void {
+export function pourAt(fabric: string, at: Point): void {
   const piece = pieceAt(block(), at)
   if (piece?.unit == null) {
     look({ notice: t('There is no patch there to recolour.') })

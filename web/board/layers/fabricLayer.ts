@@ -1,12 +1,12 @@
 /** The cloth in sight: the grid, the patches a colour at a time, what a way of looking lays over them, and the seams. */
-import { type Block, cellOf, toNumber } from '../../geometry/index.ts'
+import { type Block, cellOf, toNumber } from '../../../geometry/index.ts'
 import { ABOVE, OVER_SEAMS, type Scene } from './overlays.ts'
-import type { Frame } from './viewport.ts'
-import { fillOf, UNKNOWN } from '../drawing/fabricPattern.ts'
-import { bordersAround, type Spot } from '../document/shapes.ts'
+import type { Frame } from '../viewport.ts'
+import { fillOf, UNKNOWN } from '../../drawing/fabricPattern.ts'
+import { bordersAround, type Point } from '../../document/shapes.ts'
 import type { Pen } from './stage.ts'
 import type { Painting } from './bitmapCache.ts'
-import { clothName, type Tile, type Tiles } from '../drawing/tiles.ts'
+import { clothName, type Tile, type Tiles } from '../../drawing/tiles.ts'
 
 /** A patch's side in pixels: under the first its seams would hide it, over the second they are drawn in full. */
 const FAINT = 8
@@ -38,12 +38,12 @@ function seamStrength({ grid }: Block, { patches }: Tiles, { scale }: Frame): nu
   return Math.min(1, Math.max(0, (side - FAINT) / (CLEAR - FAINT)))
 }
 
-export function sightOf(frame: Frame, [width, height]: Spot): { readonly low: Spot; readonly high: Spot } {
+export function sightOf(frame: Frame, [width, height]: Point): { readonly low: Point; readonly high: Point } {
   const [a, b] = [frame.toCells(0, 0), frame.toCells(width, height)]
   return { low: [Math.min(a[0], b[0]), Math.min(a[1], b[1])], high: [Math.max(a[0], b[0]), Math.max(a[1], b[1])] }
 }
 
-function inSight(tiles: readonly Tile[], frame: Frame, size: Spot): readonly Tile[] {
+function inSight(tiles: readonly Tile[], frame: Frame, size: Point): readonly Tile[] {
   const { low, high } = sightOf(frame, size)
   return tiles.filter((tile) => tile.low[0] <= high[0] && tile.high[0] >= low[0] && tile.low[1] <= high[1] && tile.high[1] >= low[1])
 }
@@ -65,7 +65,7 @@ function drawGrid(pen: Pen, { block, ink }: Scene, frame: Frame): void {
   pen.restore()
 }
 
-function line(pen: Pen, frame: Frame, a: Spot, b: Spot): void {
+function line(pen: Pen, frame: Frame, a: Point, b: Point): void {
   pen.moveTo(...frame.toPixels(...a))
   pen.lineTo(...frame.toPixels(...b))
 }

@@ -6,21 +6,21 @@
  * Rows of places are tried from the nearest on, each from its middle outward. Where a unit is in the way, the next place tried is beyond it: so a row costs
  * as many looks as units lie in it, however many cells it has. What is farther than a place that was found is not looked at.
  */
-import type { Block, Unit } from '../../geometry/index.ts'
-import { inTheWay } from './hitTest.ts'
-import { around, type Rect, rectOf, type Spot } from '../document/shapes.ts'
+import type { Block, Unit } from '../../../geometry/index.ts'
+import { inTheWay } from '../hitTest.ts'
+import { around, type Rect, rectOf, type Point } from '../../document/shapes.ts'
 
 const NONE: ReadonlySet<string> = new Set()
 
-export function freePlace(block: Block, units: readonly Unit[]): Spot | null {
+export function freePlace(block: Block, units: readonly Unit[]): Point | null {
   const rects = units.map(rectOf)
   const all = around(rects)
   if (all === null) return null
   const { columns, rows } = block.grid
-  const low: Spot = [-Math.floor(all.at[0]), -Math.floor(all.at[1])]
-  const high: Spot = [Math.floor(columns - all.at[0] - all.size[0]), Math.floor(rows - all.at[1] - all.size[1])]
+  const low: Point = [-Math.floor(all.at[0]), -Math.floor(all.at[1])]
+  const high: Point = [Math.floor(columns - all.at[0] - all.size[0]), Math.floor(rows - all.at[1] - all.size[1])]
   if (high[0] < low[0] || high[1] < low[1]) return null
-  let best: Spot | null = null
+  let best: Point | null = null
   for (const dy of outward(low[1], high[1])) {
     if (best !== null && Math.abs(dy) > Math.hypot(...best)) break
     for (const way of [-1, 1] as const) {
@@ -32,7 +32,7 @@ export function freePlace(block: Block, units: readonly Unit[]): Spot | null {
 }
 
 /** The nearer one; of two as near the upper, then the left. */
-function comesBefore(a: Spot, b: Spot): boolean {
+function comesBefore(a: Point, b: Point): boolean {
   const [far, farther] = [Math.hypot(...a), Math.hypot(...b)]
   return far < farther || (far === farther && (a[1] < b[1] || (a[1] === b[1] && a[0] < b[0])))
 }

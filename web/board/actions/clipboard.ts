@@ -1,8 +1,8 @@
 /** Units to and from the clipboard, as text that another tab, another block or another program can read. */
-import { broughtInto, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits } from '../../geometry/index.ts'
-import { edit, look, now } from '../document/store.ts'
-import { outcome } from '../document/editResult.ts'
-import { t, tell, tn } from '../words/words.ts'
+import { broughtInto, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits } from '../../../geometry/index.ts'
+import { edit, look, now } from '../../document/store.ts'
+import { outcome } from '../../document/editResult.ts'
+import { t, tell, tn } from '../../words/words.ts'
 import { attempt } from './actions.ts'
 import { freePlace } from './freeSpace.ts'
 

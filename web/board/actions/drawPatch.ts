@@ -1,9 +1,9 @@
 /** A free patch drawn corner by corner: the corners so far stand in the view, and become a unit when the outline closes. */
-import { crossesPath, exactPoint, type FilePoint, freshId, outlineTrouble, placeUnit, type Unit } from '../../geometry/index.ts'
-import { look, now } from '../document/store.ts'
-import { said, t, tn } from '../words/words.ts'
+import { crossesPath, exactPoint, type FilePoint, freshId, outlineTrouble, placeUnit, type Unit } from '../../../geometry/index.ts'
+import { look, now } from '../../document/store.ts'
+import { said, t, tn } from '../../words/words.ts'
 import { attempt } from './actions.ts'
-import { number } from '../document/shapes.ts'
+import { number } from '../../document/shapes.ts'
 
 const CROSSED = said('The outline would cross or touch itself there; choose another corner.')
 

@@ -4,12 +4,12 @@
  * In      the chosen units, each of one patch.
  * Out     one edit, or one sentence. Every corner is made exact again before it goes into the block.
  */
-import { exactRing, type FilePoint, inParts, onePatch, reshape, toFile, type Unit, type WholeOutlines } from '../../geometry/index.ts'
-import { look, now } from '../document/store.ts'
-import { said, t } from '../words/words.ts'
+import { exactRing, type FilePoint, inParts, onePatch, reshape, toFile, type Unit, type WholeOutlines } from '../../../geometry/index.ts'
+import { look, now } from '../../document/store.ts'
+import { said, t } from '../../words/words.ts'
 import { attempt } from './actions.ts'
-import { unitsById } from './hitTest.ts'
-import type { ShapeAnswer, ShapeWish } from '../workers/outline.worker.ts'
+import { unitsById } from '../hitTest.ts'
+import type { ShapeAnswer, ShapeWish } from '../../workers/outline.worker.ts'
 
 /** Milliseconds before the work is ended. */
 const PATIENCE = 2000
@@ -83,7 +83,7 @@ function ringsOf(answer: ShapeAnswer, whole: WholeOutlines): readonly (readonly 
 
 function askWorker(wish: ShapeWish): Promise<ShapeAnswer | null> {
   return new Promise((resolve) => {
-    const worker = new Worker(new URL('../workers/outline.worker.ts', import.meta.url), { type: 'module' })
+    const worker = new Worker(new URL('../../workers/outline.worker.ts', import.meta.url), { type: 'module' })
     const end = (answer: ShapeAnswer | null): void => {
       clearTimeout(patience)
       worker.terminate()

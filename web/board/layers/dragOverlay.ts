@@ -1,17 +1,17 @@
 /** What the hand holds, on a sheet of its own: outlines of what is chosen, ghosts, the drawn box, the cursor, the handles. */
-import { type Block, cellOf, toNumber } from '../../geometry/index.ts'
-import type { Frame } from './viewport.ts'
-import { fillOf, UNKNOWN } from '../drawing/fabricPattern.ts'
-import type { Corner } from './hand.ts'
-import type { Piece, Rect, Spot } from '../document/shapes.ts'
-import type { Guide } from './snapping.ts'
+import { type Block, cellOf, toNumber } from '../../../geometry/index.ts'
+import type { Frame } from '../viewport.ts'
+import { fillOf, UNKNOWN } from '../../drawing/fabricPattern.ts'
+import type { Corner } from '../hand/hand.ts'
+import type { Piece, Rect, Point } from '../../document/shapes.ts'
+import type { Guide } from '../hand/snapping.ts'
 import type { Pen } from './stage.ts'
-import { outline } from '../drawing/tiles.ts'
+import { outline } from '../../drawing/tiles.ts'
 
 export interface Handles {
-  readonly turn: Spot
-  readonly mirror: Spot
-  readonly corners: readonly { readonly at: Spot; readonly corner: Corner }[]
+  readonly turn: Point
+  readonly mirror: Point
+  readonly corners: readonly { readonly at: Point; readonly corner: Corner }[]
   /** Larger under a finger. */
   readonly coarse: boolean
 }
@@ -32,7 +32,7 @@ const CORNERS: readonly Corner[] = [
 /** Above what is chosen to turn and mirror it, at its corners to resize it. */
 export function handlesOf(frame: Frame, box: Rect | null, coarse: boolean): Handles | null {
   if (box === null) return null
-  const at = (corner: Corner): Spot => frame.toPixels(box.at[0] + box.size[0] * corner[0], box.at[1] + box.size[1] * corner[1])
+  const at = (corner: Corner): Point => frame.toPixels(box.at[0] + box.size[0] * corner[0], box.at[1] + box.size[1] * corner[1])
   const [[x0, y0], [x1, y1]] = [at([0, 0]), at([1, 1])]
   const middle = (x0 + x1) / 2
   const apart = coarse ? 26 : 20
@@ -43,9 +43,9 @@ export function handlesOf(frame: Frame, box: Rect | null, coarse: boolean): Hand
 }
 
 /** What a press at some pixels would take hold of. */
-export function handleAt(handles: Handles, [x, y]: Spot): 'turn' | 'mirror' | Corner | null {
+export function handleAt(handles: Handles, [x, y]: Point): 'turn' | 'mirror' | Corner | null {
   const reach = reachOf(handles)
-  const near = ([hx, hy]: Spot, within: number): boolean => Math.hypot(hx - x, hy - y) <= within
+  const near = ([hx, hy]: Point, within: number): boolean => Math.hypot(hx - x, hy - y) <= within
   if (near(handles.turn, reach.round)) return 'turn'
   if (near(handles.mirror, reach.round)) return 'mirror'
   return handles.corners.find(({ at }) => near(at, reach.corner))?.corner ?? null
@@ -76,7 +76,7 @@ export function carryOf(pieces: readonly Piece[]): Carry {
 export interface Ghost {
   readonly carry: Carry
   /** Cells. */
-  readonly by: Spot
+  readonly by: Point
   readonly fits: boolean
 }
 
@@ -89,18 +89,18 @@ export interface InHand {
   readonly left: readonly Carry[]
   readonly guides: readonly Guide[]
   /** The box that the hand draws, or the line round what it chooses; in pixels. */
-  readonly drawn: { readonly from: Spot; readonly to: Spot } | null
-  readonly round: readonly Spot[]
+  readonly drawn: { readonly from: Point; readonly to: Point } | null
+  readonly round: readonly Point[]
   /** The free patch so far, and where the hand would lay its next corner; in cells. */
-  readonly corners: readonly Spot[]
-  readonly next: Spot | null
-  readonly cursor: Spot | null
-  readonly patch: readonly Spot[] | null
-  readonly finding: Spot | null
+  readonly corners: readonly Point[]
+  readonly next: Point | null
+  readonly cursor: Point | null
+  readonly patch: readonly Point[] | null
+  readonly finding: Point | null
   /** Takes what lies below out of the outlines of what is chosen. */
   readonly clear: ((pen: Pen) => void) | null
   /** The middle of the block, where edits repeat about it. */
-  readonly mirrors: readonly (readonly [Spot, Spot])[]
+  readonly mirrors: readonly (readonly [Point, Point])[]
   readonly ink: string
   readonly paper: string
   readonly accent: string
@@ -134,7 +134,7 @@ export function drawHeld(pen: Pen, hand: InHand, frame: Frame): void {
   if (hand.handles !== null) drawHandles(pen, hand.handles, ink, paper)
 }
 
-function drawLine(pen: Pen, frame: Frame, a: Spot, b: Spot, colour: string, width: number, dash: readonly number[], alpha: number): void {
+function drawLine(pen: Pen, frame: Frame, a: Point, b: Point, colour: string, width: number, dash: readonly number[], alpha: number): void {
   pen.save()
   pen.strokeStyle = colour
   pen.globalAlpha = alpha
@@ -151,12 +151,12 @@ function drawLine(pen: Pen, frame: Frame, a: Spot, b: Spot, colour: string, widt
 const BEYOND = 0.3
 
 function drawGuide(pen: Pen, { axis, at, from, to, sort }: Guide, frame: Frame, colour: string): void {
-  const spot = (along: number): Spot => (axis === 0 ? [at, along] : [along, at])
+  const spot = (along: number): Point => (axis === 0 ? [at, along] : [along, at])
   drawLine(pen, frame, spot(from - BEYOND), spot(to + BEYOND), colour, 1.5, sort === 'middle' ? [12, 6, 2, 6] : [], 0.85)
 }
 
 /** The line that the hand draws round, closed by a fainter one as it would be if it let go. */
-function drawLoop(pen: Pen, points: readonly Spot[], { ink, paper, accent }: InHand): void {
+function drawLoop(pen: Pen, points: readonly Point[], { ink, paper, accent }: InHand): void {
   const path = wayOf(points)
   pen.save()
   pen.lineJoin = 'round'
@@ -172,13 +172,13 @@ function drawLoop(pen: Pen, points: readonly Spot[], { ink, paper, accent }: InH
   pen.stroke(path)
   pen.setLineDash([3, 5])
   pen.beginPath()
-  pen.moveTo(...(points.at(-1) as Spot))
-  pen.lineTo(...(points[0] as Spot))
+  pen.moveTo(...(points.at(-1) as Point))
+  pen.lineTo(...(points[0] as Point))
   pen.stroke()
   pen.restore()
 }
 
-function wayOf(points: readonly Spot[]): Path2D {
+function wayOf(points: readonly Point[]): Path2D {
   const path = new Path2D()
   for (const [index, point] of points.entries()) {
     if (index === 0) path.moveTo(...point)
@@ -205,13 +205,13 @@ function drawOutline(pen: Pen, { corners, next, ink, paper, accent }: InHand, fr
     pen.lineWidth = 2.25
     pen.stroke(path)
     pen.restore()
-    if (next !== null) drawLine(pen, frame, corners.at(-1) as Spot, next, ink, 1.75, [5, 5], 0.9)
+    if (next !== null) drawLine(pen, frame, corners.at(-1) as Point, next, ink, 1.75, [5, 5], 0.9)
   }
   for (const [index, spot] of spots.entries()) dot(pen, spot, index === 0 ? 7 : 4.5, index === 0 ? paper : ink, ink)
   if (next !== null) cross(pen, frame.toPixels(...next), ink, paper)
 }
 
-function dot(pen: Pen, [x, y]: Spot, radius: number, fill: string, ink: string): void {
+function dot(pen: Pen, [x, y]: Point, radius: number, fill: string, ink: string): void {
   pen.beginPath()
   pen.arc(x, y, radius, 0, Math.PI * 2)
   pen.fillStyle = fill
@@ -221,7 +221,7 @@ function dot(pen: Pen, [x, y]: Spot, radius: number, fill: string, ink: string):
   pen.stroke()
 }
 
-function cross(pen: Pen, [x, y]: Spot, ink: string, paper: string): void {
+function cross(pen: Pen, [x, y]: Point, ink: string, paper: string): void {
   for (const [colour, width] of [
     [paper, 5],
     [ink, 2],
@@ -256,7 +256,7 @@ function strokeRects(pen: Pen, rects: readonly Rect[], frame: Frame, colour: str
   stroke(pen, path, frame, colour, width, dash)
 }
 
-function strokeShapes(pen: Pen, shapes: readonly (readonly Spot[])[], frame: Frame, colour: string, width: number, dash: readonly number[]): void {
+function strokeShapes(pen: Pen, shapes: readonly (readonly Point[])[], frame: Frame, colour: string, width: number, dash: readonly number[]): void {
   const path = new Path2D()
   for (const corners of shapes) outline(path, corners)
   stroke(pen, path, frame, colour, width, dash)
@@ -294,7 +294,7 @@ function drawGhost(pen: Pen, { carry, by, fits }: Ghost, block: Block, frame: Fr
   pen.restore()
 }
 
-function drawBox(pen: Pen, { from, to }: { readonly from: Spot; readonly to: Spot }, ink: string): void {
+function drawBox(pen: Pen, { from, to }: { readonly from: Point; readonly to: Point }, ink: string): void {
   pen.save()
   pen.strokeStyle = ink
   pen.lineWidth = 1.5
@@ -303,7 +303,7 @@ function drawBox(pen: Pen, { from, to }: { readonly from: Spot; readonly to: Spo
   pen.restore()
 }
 
-function drawRound(pen: Pen, [x, y]: Spot, radius: number, ink: string): void {
+function drawRound(pen: Pen, [x, y]: Point, radius: number, ink: string): void {
   pen.save()
   pen.strokeStyle = ink
   pen.lineWidth = 3
