@@ -16,12 +16,12 @@ for (const { name, width, height } of SCREENS) {
       await openSheet(page, 'Cutting')
       await chooseTopGoose(page)
       await page.getByText('Ways to make it, and to trim it').click()
-      // Geese that finish 6 by 3 are trimmed with the tip 1/4 in below the top, in the middle of 6 1/2: handbook section 1 [S17][S8].
+      // Geese that finish 6 by 3 are trimmed with the tip 1/4 in below the top, in the middle of 6 1/2 [S17][S8].
       await expect(page.getByText(/45° line on the slanting seam, tip 3 1\/4 in from the right edge and 1\/4 in from the top/)).toBeVisible()
       await button(page, 'Choose all alike').click()
       await expect(page.getByRole('heading', { name: '4 units' })).toBeVisible()
       await button(page, 'flipped corners').click()
-      // Stitch and flip, 6 by 3: handbook section 2 [S14].
+      // Stitch and flip, 6 by 3 [S14].
       await expect(cutList(page)).toContainText('4 rectangles 6 1/2 × 3 1/2 in')
       await expect(cutList(page)).toContainText('8 squares 3 1/2 × 3 1/2 in')
       await button(page, 'Undo').click()
@@ -52,7 +52,7 @@ for (const { name, width, height } of SCREENS) {
       await page.getByText('Cloth, binding, backing, batting').click()
       await page.getByLabel('Blocks across').selectOption('4')
       await page.getByLabel('Blocks down').selectOption('4')
-      // 48 by 48 finished; binding of the edge and 10 in more over 42 in, by the rule of the printed patterns: handbook section 8 [S132].
+      // 48 by 48 finished; binding of the edge and 10 in more over 42 in, by the rule of the printed patterns [S132].
       await expect(page.getByTestId('quilt')).toContainText('48 1/2 × 48 1/2 in unfinished')
       await expect(page.getByTestId('quilt')).toContainText('5 strips 2 1/2 in wide')
     })
@@ -67,7 +67,7 @@ test.describe('on a desk, the cutting sheet', () => {
     await openSheet(page, 'Cutting')
     const making = page.getByRole('region', { name: 'How the units are made' })
     await making.getByLabel('Cut larger, then trim').selectOption({ label: 'by 1/4 in' })
-    // 6 by 3 geese from 7 1/2 and 4: handbook section 1 [S9].
+    // 6 by 3 geese from 7 1/2 and 4 [S9].
     await expect(cutList(page)).toContainText('1 square 7 1/2 × 7 1/2 in')
     await expect(cutList(page)).toContainText('4 squares 4 × 4 in')
     await button(page, 'Undo').click()
@@ -111,7 +111,7 @@ test.describe('on a desk, the cutting sheet', () => {
     await button(page, 'Open the size chart').click()
     const chart = page.getByRole('dialog', { name: 'Size chart' })
     await chart.getByLabel('Units').selectOption({ label: 'Hourglasses, two at a time' })
-    // Hourglasses that finish 4 in from 5 1/4: handbook section 3e [S197].
+    // Hourglasses that finish 4 in from 5 1/4 [S197].
     await expect(chart.getByRole('row', { name: /^4 4 1\/2/ })).toContainText('5 1/4')
     await chart.getByLabel('In steps of').fill('0')
     await expect(chart).toContainText('Give a length above zero')
@@ -136,7 +136,7 @@ test.describe('on a desk, the cutting sheet', () => {
     await expect(quilt.getByText('2 × 1 1/2 × 12 1/2 in, Linen white')).toHaveCount(2)
     await quilt.getByLabel('Through the middle').fill('12 1/2')
     await quilt.getByLabel('One edge').fill('12 3/4')
-    // The mean, to the next 1/8: handbook section 8 [S129].
+    // The mean, to the next 1/8 [S129].
     await expect(quilt).toContainText('Cut both strips 12 5/8 in long. The edges can be eased on.')
   })
 })

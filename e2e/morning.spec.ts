@@ -96,7 +96,7 @@ async function coloursIt(page: Page, hand: Hand): Promise<void> {
   await keepAs(page, hand, 'Brick points')
   await hand.recolour([1.2, 0.8], 'Right wing', 'Moss')
   await hand.sheet('Cutting')
-  // Geese come four from one batch only where they are alike: handbook of the trade, common practice, no source.
+  // Geese come four from one batch only where they are alike: common practice, no source.
   await expect(cutList(page)).toContainText(/batch/)
   await keepAs(page, hand, 'One moss wing')
   await hand.sheet('Colour')

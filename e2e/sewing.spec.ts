@@ -37,7 +37,7 @@ for (const [how, handOf] of HANDS) {
       await hand.press(button(page, 'Sewing order'))
       await expect(told(page)).toHaveText('17 patches lie on the table, 16 joins sew them into the block.')
       for (const _ of [1, 2]) await hand.press(button(page, 'Next'))
-      // A goose of 6 by 3 is 6 1/2 by 3 1/2 before it is sewn on: handbook section 1 [S17].
+      // A goose of 6 by 3 is 6 1/2 by 3 1/2 before it is sewn on [S17].
       await expect(told(page)).toContainText('Now 6 1/2 by 3 1/2 in.')
       await expect(told(page)).toContainText(/^In the flying goose/)
       await hand.press(button(page, 'Back'))

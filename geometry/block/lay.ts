@@ -228,7 +228,7 @@ const box = (x0: number, y0: number, x1: number, y1: number): Dot[] => [
   [x0 + 0, y1 + 0],
 ]
 
-/** Sides first, then top and bottom: handbook section 8. With corner squares top and bottom are no wider than what they are sewn to between them. */
+/** Sides first, then top and bottom [S128]. With corner squares top and bottom are no wider than what they are sewn to between them. */
 function strips(width: number, height: number, depth: number, den: number, corners: boolean): readonly [Named[], Named[]] {
   const inner = depth * den
   const outer = inner + den

@@ -12,7 +12,7 @@ export function lengthOf(length: Length): Rational {
 /** A cell's side, in the measure's unit, finished. */
 export const cellOf = (block: Block): Rational => lengthOf(block.grid.cell)
 
-/** The seam allowance: 1/4 in (handbook section 4) or 0.75 cm (handbook section 4, metric). */
+/** The seam allowance: 1/4 in [S70] or 0.75 cm [S20]. */
 export const seamOf = ({ measure }: Block): Rational =>
   measure.seam === undefined ? (measure.unit === 'in' ? rational(1, 4) : rational(3, 4)) : lengthOf(measure.seam)
 
@@ -20,6 +20,6 @@ export const seamOf = ({ measure }: Block): Rational =>
 export const roundOf = ({ measure }: Block): Rational =>
   measure.round === undefined ? (measure.unit === 'in' ? rational(1, 8) : rational(1, 2)) : lengthOf(measure.round)
 
-/** The cloth's usable width: 42 in (handbook section 7) or 106 cm. */
+/** The cloth's usable width: 42 in [S199][S71] or 106 cm. */
 export const usableWidthOf = ({ measure, cloth }: Block): Rational =>
   cloth?.usableWidth === undefined ? rational(measure.unit === 'in' ? 42 : 106) : lengthOf(cloth.usableWidth)

@@ -7,7 +7,7 @@
  *         names. A free patch has it where its template lies on the cloth as the patch lies in the block; laid along a slanting side, as a
  *         triangle halved from a square would be, its outside edge stretches. Borders hold what is inside them.
  * Exact   equal fractions are equal doubles, and nothing else is asked of them.
- * Source  straight grain on the outer edge: handbook section 3h [S63].
+ * Source  straight grain on the outer edge [S63].
  */
 import type { Block, PolygonUnit } from '../values/block.ts'
 import { toNumber } from '../exact/rational.ts'

@@ -3,7 +3,7 @@
  *
  * In      sizes in the measure's unit, [width, height]; `finished` without the outer seam allowances, `top` as it lies on the table.
  * Out     strips to cut with their lengths, the size after each round, cloth for binding and backing, sizes of backing and batting.
- * Source  handbook section 8. Where pages differ, the rule taken and why stand beside each function. Lengths in cm are the inches rounded, from memory.
+ * Source  beside each function; where sources differ, also the rule taken and why. Lengths in cm are the inches rounded, from memory.
  */
 import { lengthOf } from '../block/lengthsOf.ts'
 import type { Block } from '../values/block.ts'
@@ -175,7 +175,7 @@ export function layersFor(top: Size, unit: MeasureUnit, quilted: Quilted, usable
   }
 }
 
-/** Panels lie the way that takes less cloth; where both take the same, the seams run across: handbook section 11, backing seams [S144]. */
+/** Panels lie the way that takes less cloth; where both take the same, the seams run across, so that they do not pile up on a roller [S144]. */
 export function panelsFor(size: Size, unit: MeasureUnit, usableWidth: number, rule: Rule): Panels {
   const across = panelsAlong(size[1], size[0], usableWidth, rule)
   const down = panelsAlong(size[0], size[1], usableWidth, rule)

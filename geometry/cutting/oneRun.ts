@@ -4,7 +4,7 @@
  * In      a unit of a block that has been read, the method, and how much larger than needed to cut (0 for nothing), in the measure's unit.
  * Out     the pieces of the smallest lot that leaves no triangle over, and how many units it makes; or why the method cannot make the unit.
  * How     a lot is what the method makes at once; where pieces are cut into triangles, the fewest units (1, 2 or 4) that use whole squares.
- * Source  handbook sections 1 to 3; sizes are those of `size.ts`.
+ * Source  geese [S3][S5][S6], triangles [S37][S31][S24], hourglasses [S37]; sizes are those of `cutSize.ts`.
  */
 import { roundOf, seamOf, usableWidthOf } from '../block/lengthsOf.ts'
 import type { Block, Method, Unit } from '../values/block.ts'

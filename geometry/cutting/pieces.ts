@@ -3,7 +3,7 @@
  *
  * In      alike units with their row, the seam rule, the usable width.
  * Out     pieces with the share of one that is needed: a triangle is half a square or a quarter of one, until all shares are added up.
- * Source  handbook sections 1 to 3.
+ * Source  geese [S3][S5][S6], triangles [S37][S31][S24], hourglasses [S37], corners [S57].
  */
 import type { Method, Unit } from '../values/block.ts'
 import { parseRational, toNumber } from '../exact/rational.ts'

@@ -5,7 +5,7 @@
  * Out     pairs of squares (or strip sets), and what is left over.
  * How     two squares make triangles of their own two fabrics only, so units of other fabrics never share a pair, and the least number is a division.
  *         Where the maker may mix methods, doubles from eight down leave over nothing but one of an odd number.
- * Source  handbook section 3.
+ * Source  two [S37], four [S33] and eight [S24] triangles at a time.
  */
 import type { Method } from '../values/block.ts'
 

@@ -4,7 +4,7 @@
  * In      the edge of one block and the edge of the other that is laid against it, each as it shows itself once turned and pressed.
  * Out     one touch for each pair of mirror images, else one for all the ends at a place; `alone` where nothing lies opposite.
  * Exact   places are rationals and directions whole numbers.
- * Source  blocks nest as seams within a block do (handbook section 5: seams that meet must be pressed opposite ways [S81][S89]).
+ * Source  blocks nest as seams within a block do (seams that meet must be pressed opposite ways [S81][S89]).
  */
 import { compare, type Rational, subtract } from '../exact/rational.ts'
 import type { Turn } from '../values/block.ts'

@@ -3,7 +3,7 @@
  *
  * In      what the block shows along its edges, its pressing and the opposite one, and how copies may be turned and pressed.
  * Out     a state for every place with the fewest clashes between blocks; the touches along every shared edge.
- * How     blocks are joined into rows, then the rows to each other (handbook section 6). The short seams between blocks end inside the long
+ * How     blocks are joined into rows, then the rows to each other [S190]. The short seams between blocks end inside the long
  *         ones: they meet in pairs of their own and can always alternate. All else lies between two neighbours, so `choose` finds the minimum. Among choices
  *         with as few clashes, fewer blocks pressed the opposite way, then fewer turned.
  */

@@ -5,7 +5,7 @@
  * Out     seams in sewing order, units first, rows before the block, borders last; each with its path, its bends and its kind.
  * How     every piece keeps the list of the stretches on its outline; joining walks the shorter list, so the whole is near-linear.
  * Partial a bent contact whose end run only carries on an earlier straight seam is no bend: that seam was left open there and is finished now
- *         (handbook section 6).
+ *         [S90][S104].
  */
 import type { Laid, SewnPatches } from '../block/lay.ts'
 import type { Dot } from '../plane/points.ts'

@@ -316,7 +316,7 @@ export class Divider {
 
   /**
    * By how near the middle of each run lies to the middle of the piece, or how far from it; of runs as near, first those that lie the way of the last
-   * cut (opposite sides one after the other: handbook section 6 [S55]), then long ones, then those along a part that comes first, by the order of its sides.
+   * cut (opposite sides one after the other [S55]), then long ones, then those along a part that comes first, by the order of its sides.
    */
   private ordered(runs: readonly number[][], parts: readonly number[], last: Way | null): number[][] {
     const middle = ([0, 1] as const).map((axis) => {

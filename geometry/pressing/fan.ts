@@ -3,7 +3,7 @@
  *
  * In      a crossing of a pressed plan.
  * Out     whether they can be, where it is clear of other seams; and the layers there before and after.
- * Source  undo the few stitches inside the allowance and fan, where four seams truly meet: handbook section 5 [S77][S83]. Layers by
+ * Source  undo the few stitches inside the allowance and fan, where four seams truly meet [S77][S83]. Layers by
  *         arithmetic: nested, the fullest quarter holds its own patch, six allowances of the two seams folded on it; fanned, each quarter holds its
  *         patch, the two allowances of one seam, and a quarter of the four corners opened in the middle.
  */

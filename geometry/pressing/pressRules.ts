@@ -3,8 +3,8 @@
  *
  * In      the laid block, its seams, and the seam ends inside each join.
  * Out     one wish for each seam, and an information for each press entry of the block that found no seam.
- * Source  geese toward their wings, flipped corners toward the corner: handbook section 5; away from bulk, else toward the darker fabric:
- *         handbook section 5 (to the darker fabric unless bulk matters more). Lightness is CIE L*, sRGB under D65.
+ * Source  geese toward their wings, flipped corners toward the corner [S3][S12]; away from bulk, else toward the darker fabric:
+ *         [S79][S80] (to the darker fabric unless bulk matters more). Lightness is CIE L*, sRGB under D65.
  */
 import { type Laid, realDot, stepsOf } from '../block/lay.ts'
 import type { PressAsked, Unit } from '../values/block.ts'

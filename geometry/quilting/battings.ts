@@ -1,7 +1,7 @@
 /**
  * How far apart stitches may be on a batting: what packages say, and what cautious makers keep.
  *
- * Source  handbook section 10; a label is the limit at which the batting holds, not a wish [S169].
+ * Source  beside each [S168]; a label is the limit at which the batting holds, not a wish [S169].
  */
 import type { Gap } from './largestGap.ts'
 

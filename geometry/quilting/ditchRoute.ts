@@ -7,7 +7,7 @@
  * How     `twiceOf` says what is stitched twice and where a route may begin and end; of the routes that are left, all equally short, one is sought
  *         that does the centre first or turns seldom: a few are walked greedily, from both ends, forwards and backwards, and the best is taken.
  * Exact   what is stitched twice is proved the least (`proved`); the order is sought, not proved.
- * Source  start in the middle and work out: handbook section 10 [S167]; retrace a sewn line rather than stop: [S165][S166].
+ * Source  start in the middle and work out [S167]; retrace a sewn line rather than stop: [S165][S166].
  */
 import { crossSign, type Dot } from '../plane/points.ts'
 import { type Segment, SeamWeb } from './seamGraph.ts'

@@ -4,7 +4,7 @@
  * In      a block, the columns and rows of the setting, and how copies may be turned and pressed.
  * Out     how each copy lies, the seams between copies (joined into rows, then row to row) with their pressing, every meeting on them, the number of
  *         clashes and whether fewer are possible. Positions in cells of the whole setting, borders of the blocks included.
- * Source  two pressing versions set alternately for odd grids, all alike for even ones: handbook section 5 [S82]; it speaks of the short seams.
+ * Source  two pressing versions set alternately for odd grids, all alike for even ones [S82]; it speaks of the short seams.
  */
 import { cellOf, seamOf } from '../block/lengthsOf.ts'
 import type { Block, Turn } from '../values/block.ts'

@@ -142,7 +142,7 @@ const SHAPES: Readonly<Record<BoxUnit['kind'], Shape>> = {
         patch('bottomRight', point(w, y), point(w, h), point(x, h)),
         patch('bottomLeft', point(ZERO, y), point(x, h), point(ZERO, h)),
       ],
-      // Opposite sides first: handbook section 6, square in a square.
+      // Opposite sides of a square in a square first [S55].
       sewn: [[[['centre', 'topLeft'], 'bottomRight'], 'topRight'], 'bottomLeft'],
     }
   },

@@ -26,7 +26,7 @@ function bordering({ joins, patches }: Report): string[] {
 }
 
 describe('corner squares', () => {
-  it('are sewn to the ends of top and bottom, which are then joined; sides first: handbook section 8 [S128]', () => {
+  it('are sewn to the ends of top and bottom, which are then joined; sides first [S128]', () => {
     expect(bordering(framed(BORDERS))).toEqual([
       ...['left', 'right', 'top', 'bottom'].map((name) => `block + ${name}`),
       ...['left', 'right'].map((name) => `block + ${name}`),
@@ -54,7 +54,7 @@ describe('corner squares', () => {
     expect(said.ditch.length).toBe(framed(BORDERS.slice(0, 1)).ditch.length)
   })
 
-  it('are four squares of the strip’s width; the strips between are no longer than the piece: handbook section 8, geometry', () => {
+  it('are four squares of the strip’s width; the strips between are no longer than the piece: by geometry', () => {
     const pieces = framed(BORDERS).cut.filter((row) => row.for.length === 0 && row.fabric !== 'b')
     expect(pieces.map(({ fabric, shape, size, count }) => [fabric, shape, size, count])).toEqual([
       ['c', 'rectangle', [3, 14.5], 4],
@@ -72,7 +72,7 @@ describe('corner squares', () => {
 describe('units cut larger', () => {
   const block = star(WINGS)
 
-  it('have larger squares and the same trimmed size: 6 x 3 geese from 7 1/2 and 4, handbook section 1 [S9]', () => {
+  it('have larger squares and the same trimmed size: 6 x 3 geese from 7 1/2 and 4 [S9]', () => {
     const larger = report(produce(block, setOversize(['g0', 'g1', 'g2', 'g3'], '1/4').change as never))
     const [geese] = larger.units
     expect(geese).toMatchObject({ unfinished: [6.5, 3.5], oversize: 0.25, count: 4 })

@@ -10,13 +10,13 @@ const sizes = (kind: ChartKind, size: number, more: Parameters<typeof inches>[2]
 
 describe('size charts', () => {
   it.each([
-    ['geese', 6, [7.25, 3.875], 'handbook section 1 [S1]'],
-    ['hst', 3, [3.875], 'handbook section 3a [S37]'],
-    ['hst4', 3, [5.5], 'handbook section 3b [S32]: 3 1/2 trimmed out of 5 1/2'],
-    ['hst8', 3, [7.75], 'handbook section 3c [S24]'],
-    ['hourglass', 4, [5.25], 'handbook section 3e [S197]'],
-    ['diamond', 12, [8.985, 6.875], 'handbook section 3g [S52]'],
-    ['setting', 6, [6 * Math.SQRT2, 9.75, 5.125], 'handbook section 3h [S60]'],
+    ['geese', 6, [7.25, 3.875], '[S1]'],
+    ['hst', 3, [3.875], '[S37]'],
+    ['hst4', 3, [5.5], '[S32]: 3 1/2 trimmed out of 5 1/2'],
+    ['hst8', 3, [7.75], '[S24]'],
+    ['hourglass', 4, [5.25], '[S197]'],
+    ['diamond', 12, [8.985, 6.875], '[S52]'],
+    ['setting', 6, [6 * Math.SQRT2, 9.75, 5.125], '[S60]'],
   ] as const)('%s of %d in', (kind, size, cut, source) => {
     expect(sizes(kind, size), source).toEqual(cut)
   })

@@ -71,7 +71,7 @@ describe('methods of one unit beside each other', () => {
     },
   )
 
-  // Seams along edges cut on the bias, outside edges on the bias, units at once: handbook sections 1, 2, 3b [S33][S35].
+  // Seams along edges cut on the bias, outside edges on the bias, units at once [S33][S35].
   it.each([
     ['hst', 'hst-2', 0, 0, 2],
     ['hst', 'hst-4', 0, 4, 4],
@@ -107,7 +107,7 @@ describe('methods of one unit beside each other', () => {
     expect(each('geese-4').kept - each('corner-flip').kept).toBeCloseTo(2 * RULE.seam ** 2, 9)
   })
 
-  it('geese with two different wings come as drawn every other time; two hourglasses are of opposite hand: handbook section 1, geometry', () => {
+  it('geese with two different wings come as drawn every other time; two hourglasses are of opposite hand: by geometry', () => {
     const mixed = box('goose', [2, 1], { goose: 'a', leftWing: 'b', rightWing: 'c' })
     expect(choice(mixed, 'geese-4')).toMatchObject({ makes: 4, asDrawn: 2 })
     expect(choice(mixed, 'geese-4').pieces.map(({ fabric, count }) => [fabric, count])).toEqual([
@@ -173,7 +173,7 @@ describe('cut a little larger, trim to size', () => {
     expect(choice(unitOf(kind), method).trimmed).toBe(more.some((by) => by > 0))
   })
 
-  it('in centimetres the amount is added as it is: 10 cm at a seam of 0.75 from 13.3 and not 13; handbook section 4 for the seam [S20]', () => {
+  it('in centimetres the amount is added as it is: 10 cm at a seam of 0.75 from 13.3 and not 13; the seam [S20]', () => {
     const unit = unitOf('hst')
     const cm: Partial<Block> = { measure: { unit: 'cm' }, grid: { columns: 4, rows: 4, cell: 10 } }
     expect(choice(unit, 'hst-2', 0, cm).pieces[0]?.size[0]).toBe(13)

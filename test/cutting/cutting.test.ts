@@ -6,7 +6,7 @@ import { sequence, star } from '../help.ts'
 const row = (wings: Parameters<typeof star>[0]) => report(star(wings)).units.find(({ method }) => method === 'geese-4')
 
 describe('geese four at a time', () => {
-  it('a goose 6 by 3 finished trims to 6 1/2 by 3 1/2, from 7 1/4 and 3 7/8: handbook section 1 [S1][S2][S10]', () => {
+  it('a goose 6 by 3 finished trims to 6 1/2 by 3 1/2, from 7 1/4 and 3 7/8 [S1][S2][S10]', () => {
     const said = report(
       star([
         ['b', 'b'],

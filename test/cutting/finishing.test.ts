@@ -39,11 +39,11 @@ describe('borders of a block', () => {
     })
   })
 
-  it('are measured through the middle, sides first: handbook section 8 [S128]', () => {
+  it('are measured through the middle, sides first [S128]', () => {
     expect(MEASURE_FIRST).toMatch(/through its middle.*Sides first/)
   })
 
-  it('the mean of three, to the next eighth; an edge 1/4 in off is eased, one further off is not: handbook section 8 [S129][S130][S131]', () => {
+  it('the mean of three, to the next eighth; an edge 1/4 in off is eased, one further off is not [S129][S130][S131]', () => {
     expect(stripFor([12.5, 12.4, 12.6], 'in')).toEqual({ length: 12.5, eases: [true, true, true] })
     expect(stripFor([12.5, 12, 12.5], 'in')).toEqual({ length: 12.375, eases: [true, false, true] })
   })
@@ -62,11 +62,11 @@ describe('backing', () => {
     expect(panelsFor([83.6, 100], 'in', 42, RULE).count).toBe(3)
   })
 
-  it('layers of a block quilted before it is joined: 14 in for 12 1/2: handbook section 9 [S157]', () => {
+  it('layers of a block quilted before it is joined: 14 in for 12 1/2 [S157]', () => {
     expect(layersFor([12.5, 12.5], 'in', 'block', 42, RULE)).toMatchObject({ backing: [14, 14], batting: [14, 14], sold: { name: 'craft' } })
   })
 
-  it('no batting in one piece above 120 in; in cm by the same inches: handbook section 8 [S147]', () => {
+  it('no batting in one piece above 120 in; in cm by the same inches [S147]', () => {
     expect(layersFor([116, 116], 'in', 'longarm', 42, RULE).sold).toBeNull()
     expect(layersFor([95, 130], 'cm', 'longarm', 106, { seam: 0.75, round: 0.5 }).sold?.name).toBe('crib')
   })

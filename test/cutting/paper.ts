@@ -4,7 +4,7 @@
  * In      sides of squares and the seam allowance; how each square is turned before it is laid.
  * Out     units as layers of cloth on the table (x to the right, y down), each with the way its print points.
  * How     opening a layer over its seam is a reflection in the seam's line; a cut is a half plane. Nothing is known here of add-ons.
- * Source  the steps: handbook sections 1 and 2 [S3][S5], 3a [S37], 3b [S31], 3c [S25], 3e [S37].
+ * Source  the steps: geese [S3][S5], triangles two [S37], four [S31] and eight [S25] at a time, hourglasses [S37].
  */
 export type Spot = readonly [number, number]
 

@@ -11,7 +11,7 @@ describe('goes of a method that makes several at once', () => {
     ['hst-8', 5, 1, 3],
     ['hst-8', 8, 1, 0],
     ['plain', 5, 5, 0],
-  ] as const)('%s: %i triangles take %i; handbook section 3', (method, count, goes, spare) => {
+  ] as const)('%s: %i triangles take %i: common practice, no source', (method, count, goes, spare) => {
     const units = Array.from({ length: count }, (_, x) => ({
       id: `t${x}`,
       kind: 'hst' as const,

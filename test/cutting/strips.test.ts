@@ -115,7 +115,7 @@ describe('published counts', () => {
     [7, 25, 30],
     [10, 12, 12],
     [12, 9, 9],
-  ])('a yard gives so many squares of %f: handbook section 7 [S114]', (side, at40, at42) => {
+  ])('a yard gives so many squares of %f [S114]', (side, at40, at42) => {
     for (const [width, count] of [
       [40, at40],
       [42, at42],
@@ -126,7 +126,7 @@ describe('published counts', () => {
     }
   })
 
-  it('16 squares of 4 1/2 take two strips of a cloth 40 wide, eight from each: handbook section 7 [S115]', () => {
+  it('16 squares of 4 1/2 take two strips of a cloth 40 wide, eight from each [S115]', () => {
     const { strips, length } = stripsFor([{ size: [4.5, 4.5], count: 16 }], 40)
     expect(strips.map(({ height, pieces }) => [height, pieces[0]?.count])).toEqual([
       [4.5, 8],
@@ -140,7 +140,7 @@ describe('published counts', () => {
     [5, 7],
     [5.5, 6],
     [7, 5],
-  ])('a yard gives so many strips %f wide: handbook section 7 [S120] (where its table leaves nothing for straightening)', (high, count) => {
+  ])('a yard gives so many strips %f wide [S120] (where its table leaves nothing for straightening)', (high, count) => {
     const full = (strips: number): number => stripsFor([{ size: [42, high], count: strips }], 42).length
     expect(full(count)).toBeLessThanOrEqual(36)
     expect(full(count + 1)).toBeGreaterThan(36)
@@ -157,7 +157,7 @@ describe('published counts', () => {
     [5.875, 9],
     [6.5, 6],
     [6.875, 6],
-  ])('a fat quarter 18 by 22 gives so many squares of %f: handbook section 7 [S118][S120][S121]', (side, count) => {
+  ])('a fat quarter 18 by 22 gives so many squares of %f [S118][S120][S121]', (side, count) => {
     expect(alone({ long: side, short: side, fixed: false }, { wide: 22, high: 18 })).toBe(count)
     const [quarter] = fromStash([{ size: [side, side], count }], [{ id: 'q', fabric: 'a', size: [18, 22], onHand: 1 }], 42).serves
     expect(quarter?.pieces[0]?.each).toBe(count)
@@ -198,7 +198,7 @@ describe('copies', () => {
 describe('a stash', () => {
   const piece = (id: string, size: Size, onHand = 1) => ({ id, fabric: 'a', size, onHand })
 
-  it('of a strip roll serves what is no higher than the strip: 16 squares of 2 1/2 from one strip 42 long (42 / 2 1/2, handbook section 7 [S126])', () => {
+  it('of a strip roll serves what is no higher than the strip: 16 squares of 2 1/2 from one strip 42 long (42 / 2 1/2, [S126])', () => {
     const rows = [
       { size: [2.5, 2.5], count: 16 },
       { size: [3, 3], count: 2 },
@@ -367,7 +367,7 @@ describe('a print that may not be turned', () => {
     ])
   })
 
-  it('of free patches at the outside of a block is no matter, but their grain is named there: straight grain on the outer edge, handbook section 3h [S63]', () => {
+  it('of free patches at the outside of a block is no matter, but their grain is named there: straight grain on the outer edge [S63]', () => {
     const triangle = (id: string, corners: [number, number][]) => ({ id, kind: 'polygon' as const, corners, fabrics: { patch: 'a' } })
     const block = blockOf(2, 1, [
       triangle('t', [

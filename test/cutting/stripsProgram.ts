@@ -6,7 +6,7 @@
  * How     every strip is led by a highest piece, lying or standing: y is 1 where that piece leads a strip in that place, x where another lies in
  *         the strip it leads. A strip's pieces lie side by side within its length; strips cut from a sheet are together no higher than it, and it is
  *         laid one way or the other.
- * Source  strips across the cloth, sub-cuts side by side: handbook section 7 [S115].
+ * Source  strips across the cloth, sub-cuts side by side [S115].
  */
 import loadSolver from 'highs'
 

@@ -28,7 +28,7 @@ const cuts = (one: BoxUnit, hand: (typeof HANDS)[number]): RulerCut[] =>
 const points = (cut: RulerCut | undefined): string[] => (cut?.points ?? []).map(({ what, at }) => `${what} ${at.fromSide} ${at.fromTop}`).sort()
 
 describe('where the ruler lies', () => {
-  it('a goose 4 by 2: the tip 1/4 below the edge, at half of 4 1/2, the seams at 45°: handbook section 1 [S17][S8]', () => {
+  it('a goose 4 by 2: the tip 1/4 below the edge, at half of 4 1/2, the seams at 45° [S17][S8]', () => {
     for (const hand of HANDS) {
       const [first, second] = cuts(unit('goose', [2, 1]), hand)
       expect(first).toMatchObject({ turn: 0, edges: [hand, 'top'], size: [4.5, 2.5] })
@@ -60,7 +60,7 @@ describe('where the ruler lies', () => {
     expect(points(cuts(unit('hourglass', [2, 2]), 'right')[0])).toContain('middle 2.25 2.25')
   })
 
-  it('a half rectangle 2 by 4: the seam passes 1/4 in from both sides of the corners, dots at 1/4, 1/4 and 2 1/4, 4 1/4: handbook section 3f [S46]', () => {
+  it('a half rectangle 2 by 4: the seam passes 1/4 in from both sides of the corners, dots at 1/4, 1/4 and 2 1/4, 4 1/4 [S46]', () => {
     expect(points(cuts(unit('half-rectangle', [1, 2]), 'right')[0])).toEqual(['end 0.25 0.25', 'end 2.25 4.25'])
     // A left hand turns it: what was high is wide.
     expect(points(cuts(unit('half-rectangle', [1, 2]), 'left')[0])).toEqual(['end 0.25 0.25', 'end 4.25 2.25'])

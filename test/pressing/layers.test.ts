@@ -39,7 +39,7 @@ const four = (press: Block['press'] = []): Block =>
   })
 
 describe('known layers', () => {
-  // Handbook section 11, by arithmetic: pressed to one side, three layers on one side of a seam and one on the other.
+  // By arithmetic: pressed to one side, three layers on one side of a seam and one on the other.
   it('lays three layers on one side of a seam and one on the other', () => {
     const { plies } = clothOf(
       blockOf(2, 1, [square('a', [0, 0]), square('b', [1, 0], [1, 1], 'b')], { press: [{ at: [1, 0.5], toward: [1.5, 0.5] }] }),

@@ -75,7 +75,7 @@ describe('a star', () => {
     expect(meetings.filter(({ verdict }) => verdict === 'tip')).toHaveLength(4)
   })
 
-  it('presses the seams of geese made four at a time toward their wings: handbook section 5 [S3][S4][S12]', () => {
+  it('presses the seams of geese made four at a time toward their wings [S3][S4][S12]', () => {
     const { joins, patches } = report(star(plain))
     const wings = new Set(patches.filter(({ name }) => name.endsWith('Wing')).map(({ id }) => id))
     const own = joins.filter(({ press }) => press.rule === 'method')
@@ -193,7 +193,7 @@ describe('joins', () => {
     })
   })
 
-  it('sews a ring round a centre with one partial seam: handbook section 6 [S95][S96]', () => {
+  it('sews a ring round a centre with one partial seam [S95][S96]', () => {
     const ring = blockOf(3, 3, [
       square('m', [1, 1]),
       square('t', [0, 0], [2, 1]),
@@ -207,7 +207,7 @@ describe('joins', () => {
     expect(joins.find(({ kind }) => kind === 'partial')?.finishedAfter).toBe(joins.at(-1)?.id)
   })
 
-  it('sews rings round a ring with one partial seam for each, the inner block first: by counting, handbook section 6 [S90]', () => {
+  it('sews rings round a ring with one partial seam for each, the inner block first: by counting [S90]', () => {
     const rings = blockOf(7, 7, [
       square('m', [3, 3]),
       ...[1, 2, 3].flatMap((round) => {
@@ -225,7 +225,7 @@ describe('joins', () => {
     expect(joins).toHaveLength(12)
   })
 
-  it('sets in the mitred frame of an attic window: handbook section 6 [S102]', () => {
+  it('sets in the mitred frame of an attic window [S102]', () => {
     const window = blockOf(3, 3, [
       square('m', [1, 0], [2, 2]),
       {

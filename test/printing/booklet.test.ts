@@ -21,10 +21,10 @@ describe('the booklet of a star', () => {
 
   it.each([
     ['Before you begin', 'Close the blade after every cut'],
-    // Geese four at a time, finished 6 by 3: large square 7 1/4, small squares 3 7/8: handbook section 1 [S1][S2][S10].
+    // Geese four at a time, finished 6 by 3: large square 7 1/4, small squares 3 7/8 [S1][S2][S10].
     ['Cut list', 'square 7 1/4 × 7 1/4 in'],
     ['Cut list', 'squares 3 7/8 × 3 7/8 in'],
-    // A top of 12 1/2, batting 2 in larger each side: handbook section 8 [S145]; the backing no smaller, common practice, no source.
+    // A top of 12 1/2, batting 2 in larger each side [S145]; the backing no smaller, common practice, no source.
     ['Cut list', 'backing and batting 16 1/2 × 16 1/2 in each'],
     ['Make the units', 'Trim each to 6 1/2 × 3 1/2 in'],
     ['If every seam is a little off', '12 1/2 × 12 1/2 in'],

@@ -1,7 +1,7 @@
 /**
  * Traditional blocks against what is printed of them: units, assembly, cut lists, pressing.
  *
- * Source  handbook sections 5, 6 and 13; the page's tag stands beside each block. Where a page prints only a name, the layout is from memory.
+ * Source  its tag (see `SOURCES.md`) stands beside each block. Where a page prints only a name, the layout is from memory.
  */
 import { describe, expect, it } from 'vitest'
 import type { Block, PressAsked } from '../../geometry/values/block.ts'
@@ -30,7 +30,7 @@ interface Known {
   readonly cut?: string
 }
 
-// biome-ignore format: one block a line or two, as the handbook's tables
+// biome-ignore format: one block a line or two reads like the table it is
 const KNOWN: readonly Known[] = [
   // Straight rows.
   { block: draw.ninePatch(2), source: 'S209', finished: '6 x 6', units: '9 square 2 x 2', rows: '3 3 3', cut: '9 x 2 1/2' },
@@ -145,7 +145,7 @@ const KNOWN: readonly Known[] = [
 ]
 
 const NAMED = KNOWN.map((known) => ({ ...known, name: known.block.name }))
-const cite = (source: string): string => `handbook section 13 [${source}]`
+const cite = (source: string): string => `[${source}]`
 
 /** `4 x 2 7/8 once, 5 x 2 1/2` as sizes with their number; a size named twice is added up. */
 function tally(printed: string): Record<string, number> {
@@ -251,7 +251,7 @@ describe('the order of sewing', () => {
     })
   }
 
-  it('puts logs on one at a time, side after side round a log cabin: handbook section 6 [S109], sizes [S108]', () => {
+  it('puts logs on one at a time, side after side round a log cabin [S109], sizes [S108]', () => {
     const sewn = patchByPatch(draw.logCabin())
     expect(sewn.map(({ runs }) => runs)).toEqual(sewn.map((_, index) => (index % 2 === 0 ? 'upright' : 'lying')))
     // After every second log the piece is square, and 1 1/4 in larger.
@@ -260,7 +260,7 @@ describe('the order of sewing', () => {
     )
   })
 
-  it('puts on the top and bottom, then the sides, of courthouse steps: handbook section 6 [S109][S110]', () => {
+  it('puts on the top and bottom, then the sides, of courthouse steps [S109][S110]', () => {
     const sewn = patchByPatch(draw.courthouseSteps())
     expect(sewn.map(({ runs }) => runs)).toEqual(sewn.map((_, index) => (index % 4 < 2 ? 'lying' : 'upright')))
     expect(sewn.flatMap(({ seam }, index) => (index % 4 === 3 ? [sizeOf(seam.unfinished ?? [])] : []))).toEqual(
@@ -268,7 +268,7 @@ describe('the order of sewing', () => {
     )
   })
 
-  it('sews opposite corners of a square in a square first: handbook section 6 [S55]', () => {
+  it('sews opposite corners of a square in a square first [S55]', () => {
     const [first, second, third, fourth] = patchByPatch(draw.squareInASquare(6)).map(({ patch }) => patch)
     const opposite = new Set(['topLeft bottomRight', 'bottomRight topLeft', 'topRight bottomLeft', 'bottomLeft topRight'])
     expect(opposite).toContain(`${first} ${second}`)
@@ -344,21 +344,18 @@ describe('printed pressing', () => {
     expect(verdicts(said, unit), why).toEqual(Array(rows.length === 3 ? 4 : 1).fill('nests'))
   })
 
-  it.each(PRINTED)(
-    '$block.name clashes at each of those points with every row seam pressed one way: handbook section 5 [S81][S89]',
-    ({ block, rows, unit }) => {
-      const alike = rows.map((row) => '>'.repeat(row.length))
-      const said = report(arrows(block, alike, unit))
-      expect(verdicts(said, unit)).toEqual(Array(rows.length === 3 ? 4 : 1).fill('clashes'))
-      expect(said.meetings.filter(({ verdict }) => verdict === 'clashes').every(({ fix }) => fix.length > 0)).toBe(true)
-    },
-  )
+  it.each(PRINTED)('$block.name clashes at each of those points with every row seam pressed one way [S81][S89]', ({ block, rows, unit }) => {
+    const alike = rows.map((row) => '>'.repeat(row.length))
+    const said = report(arrows(block, alike, unit))
+    expect(verdicts(said, unit)).toEqual(Array(rows.length === 3 ? 4 : 1).fill('clashes'))
+    expect(said.meetings.filter(({ verdict }) => verdict === 'clashes').every(({ fix }) => fix.length > 0)).toBe(true)
+  })
 
   it('nests the two seams of an hourglass in its middle [S42]', () => {
     expect(report(draw.hourglass()).meetings.map(({ at, verdict }) => [at, verdict])).toEqual([[[0.5, 0.5], 'nests']])
   })
 
-  it('nests the row seams and both pairs of slanting seams in the middle of a pinwheel: handbook section 5 [S85]', () => {
+  it('nests the row seams and both pairs of slanting seams in the middle of a pinwheel [S85]', () => {
     expect(report(draw.pinwheel()).meetings.map(({ at, verdict }) => [at, verdict])).toEqual(Array(3).fill([[1, 1], 'nests']))
   })
 

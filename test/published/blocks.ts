@@ -2,7 +2,7 @@
  * Traditional blocks as block files: one builder a block, drawn cell by cell.
  *
  * How     `cells` reads a picture of units one cell large, `pieced` a whole block of such; `around` repeats units in four quarter turns.
- * Source  counts of units and sizes: handbook section 13, by the tag beside each block. Where each unit lies is drawn from memory.
+ * Source  counts of units and sizes: by the tag (see `SOURCES.md`) beside each block. Where each unit lies is drawn from memory.
  */
 import type { Block, BoxUnit, FilePoint, Method, Unit } from '../../geometry/values/block.ts'
 import { blockOf, FABRICS } from '../help.ts'

@@ -1,13 +1,13 @@
 /**
  * What a booklet tells a maker to cut, read from its sentences, against printed cut lists.
  *
- * Source  handbook section 13, worked cut lists, by the page's tag; `once` and `twice`: then cut corner to corner.
+ * Source  printed cut lists; the source's tag (see `SOURCES.md`) stands beside each block; `once` and `twice`: then cut corner to corner.
  */
 import { describe, expect, it } from 'vitest'
 import { type Block, bookletOf, report } from '../../geometry/index.ts'
 import * as draw from './blocks.ts'
 
-// biome-ignore format: one block a line, as in the handbook
+// biome-ignore format: one block a line reads like the table it is
 const PRINTED: readonly (readonly [Block, string, string])[] = [
   [draw.churnDash(2), '4 x 2 7/8 once, 8 x 1 1/2 x 2 1/2, 1 x 2 1/2', 'Churn Dash 6 [S182]'],
   [draw.shooFly(), '4 x 4 7/8, 5 x 4 1/2', 'Shoo Fly 12 [S192]'],

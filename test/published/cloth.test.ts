@@ -1,4 +1,4 @@
-/** Printed counts of squares and strips against the computed ones. Rows and sources stand in `tables.json`: handbook section 7. */
+/** Printed counts of squares and strips against the computed ones. Rows and sources stand in `tables.json`, titles in `SOURCES.md`. */
 import { describe, expect, it } from 'vitest'
 import { cutting } from '../../geometry/cutting/cutList.ts'
 import { crossCuts } from '../../geometry/cutting/sizes/cutSize.ts'

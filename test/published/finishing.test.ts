@@ -1,4 +1,4 @@
-/** Printed borders, bindings, backings and battings against the computed ones. Rows and sources stand in `tables.json`: handbook section 8. */
+/** Printed borders, bindings, backings and battings against the computed ones. Rows and sources stand in `tables.json`, titles in `SOURCES.md`. */
 import { describe, expect, it } from 'vitest'
 import { BATTING_SIZES, biasSquare, bindingFor, borderRounds, layersFor, MARGINS } from '../../geometry/cutting/finishing.ts'
 import type { Rule } from '../../geometry/cutting/sizes/cutSize.ts'

@@ -1,11 +1,25 @@
-/** Printed figures as numbers, and where they are printed. Rows and sources stand in `tables.json`. */
+/** Printed figures as numbers, and where they are printed. Rows stand in `tables.json`, titles and addresses in `SOURCES.md`. */
+import { readFileSync } from 'node:fs'
 import { parseRational, toNumber } from '../../geometry/exact/rational.ts'
-import tables from './tables.json' with { type: 'json' }
 
-const titles: Readonly<Record<string, { readonly title: string; readonly publisher: string }>> = tables.sources
+export interface Source {
+  readonly title: string
+  readonly publisher: string
+  readonly address: string
+}
 
-/** Stands in the failure. */
-export const from = (tag: string): string => (titles[tag] === undefined ? 'from memory' : `${tag}: ${titles[tag].title}, ${titles[tag].publisher}`)
+/** The rows of `SOURCES.md`: `| S17 | title | publisher | <address> |`. */
+export const SOURCES: ReadonlyMap<string, Source> = new Map(
+  [...readFileSync(new URL('SOURCES.md', import.meta.url), 'utf8').matchAll(/^\| (S\d+) \| (.+) \| (.+) \| <(.+)> \|$/gm)].map(
+    ([, tag = '', title = '', publisher = '', address = '']) => [tag, { title, publisher, address }],
+  ),
+)
+
+/** Stands in the message of a failure. */
+export function from(tag: string): string {
+  const source = SOURCES.get(tag)
+  return source === undefined ? 'from memory' : `${tag}: ${source.title}, ${source.publisher}`
+}
 
 /** `2 7/8` */
 export function length(text: string | undefined): number {

@@ -184,7 +184,7 @@ describe('blocks on point', () => {
     expect(Math.round(acrossOnPoint(length(row.finishedBlock)) * 8) / 8, from(row.source)).toBe(length(row.diagonal))
   })
 
-  it('the chart of setting triangles says the same: handbook section 3h [S60]', () => {
+  it('the chart of setting triangles says the same [S60]', () => {
     const { rows } = sizeChart({ kind: 'setting', unit: 'in', seam: rational(1, 4), from: rational(12), to: rational(12), step: rational(1) })
     expect(rows.map(({ pieces }) => pieces.slice(1).map(({ size }) => size))).toEqual([[18.25, 9.375]])
   })

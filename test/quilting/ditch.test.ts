@@ -223,7 +223,7 @@ describe('the order of equally short routes', () => {
     return [sums[0][0] / sums[0][1], sums[1][0] / sums[1][1]]
   }
 
-  it('does the centre before the rim: handbook section 10 [S167]', () => {
+  it('does the centre before the rim [S167]', () => {
     for (let seed = 1; seed <= 12; seed++) {
       const segments = scattered(sequence(seed * 7), 7, 5, 0.9)
       for (const route of ditch(segments).routes) {

@@ -287,15 +287,15 @@ describe('the largest gap', () => {
 
 describe('what a batting holds across', () => {
   it.each([
-    ['cotton-scrim', 10, 'handbook section 10 [S168]'],
-    ['cotton-needled', 8, 'handbook section 10 [S168]'],
-    ['bamboo', 8, 'handbook section 10 [S168]'],
-    ['wool', 3, 'handbook section 10 [S168]'],
-    ['polyester-thick', 3, 'handbook section 10 [S168]'],
-    ['cotton-bleached', 1.5, 'handbook section 10 [S168], the lower of 1 1/2 to 2'],
-    ['cotton-natural', 4, 'handbook section 10 [S170]'],
-    ['cotton-no-scrim', 2, 'handbook section 10 [S171]'],
-    ['in-use', 3, 'handbook section 10 [S169]'],
+    ['cotton-scrim', 10, '[S168]'],
+    ['cotton-needled', 8, '[S168]'],
+    ['bamboo', 8, '[S168]'],
+    ['wool', 3, '[S168]'],
+    ['polyester-thick', 3, '[S168]'],
+    ['cotton-bleached', 1.5, '[S168], the lower of 1 1/2 to 2'],
+    ['cotton-natural', 4, '[S170]'],
+    ['cotton-no-scrim', 2, '[S171]'],
+    ['in-use', 3, '[S169]'],
   ] as const)('%s: %d in', (id, most, why) => {
     const batting = BATTINGS.find((one) => one.id === id)
     if (batting === undefined) throw new Error('no such batting')

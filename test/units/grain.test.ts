@@ -40,8 +40,8 @@ describe('how cloth lies', () => {
       'the whole square is cut straight: common practice, no source',
     ],
     [unit('diamond', ['centre', ...CORNERS]), 'topLeft', false, 'a square cut once: common practice, no source'],
-    [unit('hst', ['upper', 'lower'], { method: 'hst-4' }), 'upper', true, 'outside edges on the bias: handbook section 3b'],
-    [unit('hst', ['upper', 'lower'], { method: 'hst-2' }), 'lower', false, 'a square cut once: handbook section 3'],
+    [unit('hst', ['upper', 'lower'], { method: 'hst-4' }), 'upper', true, 'outside edges on the bias [S33]'],
+    [unit('hst', ['upper', 'lower'], { method: 'hst-2' }), 'lower', false, 'a square cut once [S37]'],
     [unit('hst', ['upper', 'lower']), 'lower', false, 'two at a time unless the maker says otherwise'],
   ] as const)('row %#', (one, patch, onPoint, why) => {
     for (const turn of [0, 1, 2, 3] as const) expect(lieOf({ ...one, turn }, patch), why).toBe(turn + (onPoint ? 0.5 : 0))

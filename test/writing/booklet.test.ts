@@ -144,7 +144,7 @@ describe('squares in pairs', () => {
     method: 'qst-2',
   }
 
-  it('two from a pair, and what is over (handbook sections 3a, 3e)', () => {
+  it('two from a pair, and what is over [S37]', () => {
     expect(wordsFor([hst(0)])).toMatch(/They make two units, one of them left over\..*the .+ square\. Sew.*Trim it to/)
     expect(wordsFor([hst(0), hst(1), hst(2)])).toMatch(/Two pairs make four units, one of them left over\..*each .+ square\. Sew.*Trim each to/)
   })

@@ -24,7 +24,7 @@ describe('before the steps', () => {
     for (const id of ids) expect(problems.join(' ').split(/[ ,.()]+/)).not.toContain(id)
   })
 
-  it('what else is needed: layers 2 in larger all round (handbook section 8), binding, tools, and paper scissors for templates', () => {
+  it('what else is needed: layers 2 in larger all round [S145], binding, tools, and paper scissors for templates', () => {
     expect(made.needs[0]).toContain('backing and batting 13 1/2 × 13 1/2 in each')
     expect(made.needs[1]).toContain('paper scissors')
   })

@@ -34,7 +34,7 @@ describe('as drawn', () => {
 })
 
 describe('to scale', () => {
-  it('a batch is drawn in the sizes that are cut: 7 1/4 and 3 7/8 for geese 6 by 3, handbook section 1 [S1][S2][S10]', () => {
+  it('a batch is drawn in the sizes that are cut: 7 1/4 and 3 7/8 for geese 6 by 3 [S1][S2][S10]', () => {
     const [large, one] = marks(picture(BLOCKS.star, /^Make four geese/, /^The large square/), 'area')
     expect([sideOf(large), sideOf(one)]).toEqual([7.25, 3.875])
   })
@@ -46,7 +46,7 @@ describe('to scale', () => {
     expect(away.map((far) => Math.round(far * 1e4) / 1e4).sort()).toEqual([-0.25, 0.25])
   })
 
-  it('the tip of a goose lies 1/4 below the raw edge, in the middle: handbook section 1 [S17][S8]', () => {
+  it('the tip of a goose lies 1/4 below the raw edge, in the middle [S17][S8]', () => {
     const drawing = picture(BLOCKS.star, /^Make four geese/, /right hand/)
     const ruler = marks(drawing, 'line').find(({ style }) => style === 'trim')?.points as [number, number][]
     const [corner] = ruler.slice(1) as [[number, number]]

@@ -15,7 +15,7 @@ const strip = (number: number, more: Partial<Block> = {}): Block =>
   )
 
 describe('seams across', () => {
-  it('1/16 lost at each of eight seams makes 1/2: handbook section 4 [S76]', () => {
+  it('1/16 lost at each of eight seams makes 1/2 [S76]', () => {
     const row = rehearsal(strip(9)).rows.at(-1)
     expect(row).toMatchObject({ seams: [8, 0], planned: [18.5, 2.5], wide: [18, 2.5], narrow: [19, 2.5] })
   })
@@ -64,7 +64,7 @@ describe('seams across', () => {
 })
 
 describe('the strip test', () => {
-  it('three strips 1 1/2 wide make 3 1/2 with a middle of exactly 1: handbook section 4 [S70][S71]', () => {
+  it('three strips 1 1/2 wide make 3 1/2 with a middle of exactly 1 [S70][S71]', () => {
     const advice = bookletOf(report(BLOCKS.star), BLOCKS.star).seamAdvice.join(' ')
     expect(advice).toContain('three strips, each 1 1/2 in wide')
     expect(advice).toContain('measure 3 1/2 in across and the middle one exactly 1 in')

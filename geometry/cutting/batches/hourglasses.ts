@@ -10,7 +10,7 @@
  *         of fabrics of which an odd number is wanted. Of each picture an odd or an even number is laid the first way: all choices of
  *         that are tried, or, where they are too many, one after the other is changed as long as that helps.
  * Exact   counting only; pictures are compared by fabrics.
- * Source  handbook section 3e [S37]; that the two come out as mirror images: by folding, as the tests do with paper.
+ * Source  [S37]; that the two come out as mirror images: by folding, as the tests do with paper.
  */
 import { roundOf, seamOf } from '../../block/lengthsOf.ts'
 import type { Block, BoxUnit } from '../../values/block.ts'

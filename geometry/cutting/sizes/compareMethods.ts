@@ -7,7 +7,7 @@
  *         cut off beyond the seams; the few threads where two corners meet at a tip are left out). A square flipped over a corner
  *         leaves two triangles beyond the trimmed seam: sewn along their long sides they are one more half-square triangle.
  * Exact   no: allowances run on the slant, so areas are doubles; nothing else rests on them.
- * Source  handbook sections 2, 3b (bias), 3g (bonus triangles [S57]); the sizes by geometry.
+ * Source  stitch and flip [S5], bias edges [S33], bonus triangles [S57]; the sizes by geometry.
  */
 import { cellOf } from '../../block/lengthsOf.ts'
 import type { Block, BoxUnit, Method, Unit } from '../../values/block.ts'

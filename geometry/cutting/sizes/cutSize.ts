@@ -3,7 +3,8 @@
  *
  * In      finished lengths, the seam allowance and what cut sizes are rounded up to, all in the measure's unit.
  * Out     cut lengths. Pieces that are trimmed after sewing, and cut triangles, are rounded up; rectangles sewn as cut are exact.
- * Source  handbook sections 1 to 3; the exact add-ons follow by geometry: a corner of 45° needs (1 + √2) seams beyond its leg.
+ * Source  geese [S3][S5][S6], triangles [S37][S31][S24], hourglasses [S37], corners [S57]; the exact add-ons follow by geometry:
+ *         a corner of 45° needs (1 + √2) seams beyond its leg.
  */
 import { roundUp } from '../../exact/lengths.ts'
 

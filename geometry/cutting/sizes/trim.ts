@@ -7,7 +7,7 @@
  * How     a right hand cuts along the ruler's right and top edge, a left hand along its left and top edge; then the unit is turned half round, the two
  *         edges just cut lie on the ruler's lines for the unfinished size, and the other two are cut. The places follow from the unit's own seams, one
  *         allowance inside the unfinished outline.
- * Source  handbook section 1: the tip one allowance below the raw edge, at half the unfinished width, 45° lines along the seams [S17][S8]; section 3f:
+ * Source  the tip one allowance below the raw edge, at half the unfinished width, 45° lines along the seams [S17][S8];
  *         the seam of a half rectangle one allowance in from both sides of the corner [S46]. Which hand cuts where: from memory.
  */
 import { cellOf } from '../../block/lengthsOf.ts'

@@ -39,7 +39,7 @@ export interface FromStash {
   readonly proved: boolean
 }
 
-/** What is sold cut: inches, as usable (handbook section 7 [S124][S125][S126]). */
+/** What is sold cut: inches, as usable [S124][S125][S126]. */
 export const PRECUTS = {
   strip: [42, 2.5],
   charm: [5, 5],

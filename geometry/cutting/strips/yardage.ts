@@ -3,7 +3,7 @@
  *
  * In      lengths in the measure's unit.
  * Out     whole pieces: strips are cut across the cloth, then into pieces side by side; none is turned.
- * Source  handbook section 7: squares in a yard [S114], in a fat quarter [S118]; fractions of a yard [S122].
+ * Source  squares in a yard [S114], in a fat quarter [S118]; fractions of a yard [S122].
  */
 import { roundUp } from '../../exact/lengths.ts'
 

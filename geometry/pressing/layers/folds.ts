@@ -7,7 +7,7 @@
  *         to is folded back over the seam, and that of the other side lies flat under it; pressed open, each is folded back. Then what
  *         reaches beyond the unfinished outline of the new piece (the ears at the seam's ends) is trimmed away. Counting the pieces over a point gives its layers.
  * Bounds  see `convex`: doubles, for bulk only.
- * Source  three layers on one side and one on the other: handbook section 11 (by arithmetic); trimming ears: common practice, no source.
+ * Source  three layers on one side and one on the other: by arithmetic; trimming ears: common practice, no source.
  */
 import { cellOf, seamOf } from '../../block/lengthsOf.ts'
 import { type Laid, realDot } from '../../block/lay.ts'

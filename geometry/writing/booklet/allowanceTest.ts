@@ -6,7 +6,7 @@
  * Exact   which seams a line crosses follows from fractions: between two neighbouring heights of corners the seams crossed are the same, so each such
  *         band is counted once. Sizes are doubles, for print.
  * How     every seam crossed takes two allowances; one that slants takes as much more as it slants. Seams inside units that are trimmed to size, or
- *         sewn on a base that keeps its own, take nothing. Offs are those of handbook section 4: about 1/32 in a seam is lost [S75].
+ *         sewn on a base that keeps its own, take nothing. About 1/32 in a seam is lost [S75].
  */
 import { compare, parseRational, type Rational, rational, subtract, toNumber } from '../../exact/rational.ts'
 import type { Join, ReportPoint } from '../../values/report.ts'

@@ -3,7 +3,7 @@
  *
  * In      the bench.
  * Out     two steps a border.
- * Source  handbook section 8: measured through the middle [S128], sides first.
+ * Source  measured through the middle [S128], sides first.
  */
 import type { Join } from '../../values/report.ts'
 import { capital, listed, sayOne, saySize } from '../phrases.ts'

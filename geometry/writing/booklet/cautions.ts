@@ -1,7 +1,8 @@
 /**
  * Cautions, and which seam allowance to use where.
  *
- * Source  cautions: handbook section 12; which seam where: common practice, no source, and so the maker's choice; the strip test: handbook section 4.
+ * Source  cautions for cutter, iron and needle [S177][S178][S180]; which seam where: common practice, no source, and so the maker's choice; the
+ *         strip test [S70][S71].
  */
 import { sayOne } from '../phrases.ts'
 import type { Bench } from './bookletContext.ts'
@@ -75,5 +76,5 @@ export function seamAdvice({ unit, seam, seamSaid, report }: Bench): string[] {
   ]
 }
 
-/** Handbook section 4 [S70][S71]; printed for strips of 1 1/2 in and a seam of 1/4 in, other sizes by the same sum. */
+/** [S70][S71]; printed for strips of 1 1/2 in and a seam of 1/4 in, other sizes by the same sum. */
 const TEST_SOURCE = 'three-strip test; source: the page “What is a scant 1/4 in seam?”'

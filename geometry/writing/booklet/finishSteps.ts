@@ -3,7 +3,7 @@
  *
  * In      the bench.
  * Out     one step each, where there is something to do.
- * Source  handbook sections 8 (backing, batting, binding) and 10 (ditch, order, ends); the figures are those of `finishing.ts`.
+ * Source  backing and batting [S145], binding [S139], the ditch [S160], order [S167], ends [S162]; the figures are those of `finishing.ts`.
  */
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import type { Unit } from '../../values/block.ts'

@@ -3,7 +3,7 @@
  *
  * In      the bench.
  * Out     one step for each run; alike runs are one step, made together.
- * Source  handbook sections 5 (pressing, nesting) and 6 (partial and set-in seams); chain piecing: common practice, no source.
+ * Source  pressing and nesting [S79][S89], partial seams [S95], set-in seams [S99]; chain piecing: common practice, no source.
  */
 import type { Join } from '../../values/report.ts'
 import { capital, inWords, listed, sayOne, saySize } from '../phrases.ts'

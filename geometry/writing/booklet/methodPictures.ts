@@ -3,7 +3,7 @@
  *
  * In      a look of the bench and the sizes that its method cuts.
  * Out     drawings to scale, from the top left of the lowest square.
- * Source  handbook sections 1 (geese four at a time), 2 (flipped corners), 3a to 3c (two, four and eight triangles at a time), 3e (hourglasses).
+ * Source  geese four at a time [S3], flipped corners [S5], two, four and eight triangles at a time [S37][S31][S25], hourglasses [S37].
  */
 import { type Flip, pictureLeg } from './clippedCorners.ts'
 import type { Bench, Look } from './bookletContext.ts'

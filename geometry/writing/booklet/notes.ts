@@ -3,7 +3,7 @@
  *
  * In      the bench.
  * Out     whole sentences. On paper nothing can be pointed at: what the board says beside a seam or a unit names its letters here.
- * Source  handbook section 8 (backing, batting, binding); tools and notions: common practice, no source.
+ * Source  backing and batting [S145], binding [S139]; tools and notions: common practice, no source.
  */
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import { ruleOf } from '../../cutting/oneRun.ts'

@@ -3,7 +3,7 @@
  *
  * In      a set-in seam of the bench, and what its two sides are called.
  * Out     sentences, in the order of doing.
- * Source  handbook section 6: stop at the seam line with the needle down [S104][S105]; clipping an inner corner: common practice, no source.
+ * Source  stop at the seam line with the needle down [S104][S105]; clipping an inner corner: common practice, no source.
  */
 import type { Join, ReportPoint } from '../../values/report.ts'
 import { inWords } from '../phrases.ts'

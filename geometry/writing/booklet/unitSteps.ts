@@ -3,7 +3,7 @@
  *
  * In      the bench.
  * Out     one step for each row of units that are sewn; patches that are used as cut have none.
- * Source  handbook sections 1 to 3 (methods), 5 (pressing); otherwise common practice, no source.
+ * Source  geese [S3][S5][S6], triangles [S37][S31][S24], hourglasses [S37], pressing [S79]; otherwise common practice, no source.
  */
 import { leftAndRight, trimSentences } from './trimStep.ts'
 import { lightnessOf } from '../../colour/lightness.ts'
