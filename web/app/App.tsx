@@ -6,18 +6,18 @@ import { KEYS } from '../board/keys/keys.ts'
 import { useHeld } from '../board/hand/trayDrag.ts'
 import { Swatch } from '../drawing/FabricDefs.tsx'
 import { Difference } from '../views/NestingChanges.tsx'
-import { Drop } from '../controls/Popover.tsx'
-import { Fabrics } from '../tray/Fabrics.tsx'
+import { Popover } from '../controls/Popover.tsx'
+import { FabricList } from '../tray/FabricList.tsx'
 import { Header } from './Header.tsx'
-import { useDroppedFiles } from '../library/OpenFile.tsx'
-import { Keeping } from './SaveStatus.tsx'
-import { Sheets } from '../sheets/Sheets.tsx'
+import { useDroppedFiles } from '../library/OpenFileButton.tsx'
+import { SaveStatus } from './SaveStatus.tsx'
+import { SheetTabs } from '../sheets/SheetTabs.tsx'
 import { Tray } from '../tray/Tray.tsx'
 import { UnitPicture } from '../board/UnitPicture.tsx'
 import { type Look, look, now, redo, type Sheet, undo, useStore } from '../document/store.ts'
 import { part } from '../keeping/loadChunk.ts'
 import { t } from '../words/words.ts'
-import { Later } from '../controls/LazyPanel.tsx'
+import { LazyPanel } from '../controls/LazyPanel.tsx'
 
 // What is not needed to begin with comes when it is asked for, so that the page is there at once.
 /** What the colours of a look mean. */
@@ -69,11 +69,11 @@ export function App() {
     <div className="page" key={language}>
       <Skips />
       <Header />
-      <Keeping />
+      <SaveStatus />
       <main>
         <div className="side left">
           <Tray />
-          <Fabrics />
+          <FabricList />
         </div>
         <section className="middle" aria-labelledby="board-title">
           <h2 id="board-title" className="unseen">
@@ -91,7 +91,7 @@ export function App() {
             <Seeing />
           </div>
         </section>
-        <Sheets />
+        <SheetTabs />
       </main>
       <Carried />
     </div>
@@ -129,16 +129,16 @@ function OnTheBoard() {
     return (
       <Board>
         {Meaning !== undefined && (
-          <Later key={shown}>
+          <LazyPanel key={shown}>
             <Meaning />
-          </Later>
+          </LazyPanel>
         )}
       </Board>
     )
   return (
-    <Later key={shown} meanwhile={<div className="board" />}>
+    <LazyPanel key={shown} meanwhile={<div className="board" />}>
       <Other />
-    </Later>
+    </LazyPanel>
   )
 }
 
@@ -192,7 +192,7 @@ function Notice() {
 
 function Keys() {
   return (
-    <Drop name={t('Keys')} className="upward keys">
+    <Popover name={t('Keys')} className="upward keys">
       <dl id="keys" className="dropped">
         {KEYS.map(([key, what]) => (
           <div key={key}>
@@ -201,7 +201,7 @@ function Keys() {
           </div>
         ))}
       </dl>
-    </Drop>
+    </Popover>
   )
 }
 

@@ -15,7 +15,7 @@ interface Props {
 }
 
 /** A class, because only one can hear that a part below it failed. */
-export class Whole extends Component<Props, { readonly failed: boolean }> {
+export class AppErrorBoundary extends Component<Props, { readonly failed: boolean }> {
   override state = { failed: false }
 
   static getDerivedStateFromError(): { failed: boolean } {

@@ -1,24 +1,24 @@
 /** How this screen speaks and in which light: kept for this browser, no part of any block. */
-import { chooseLight, type Light, LIGHTS, useLight } from '../drawing/light.ts'
+import { chooseTheme, type Theme, THEMES, useTheme } from '../drawing/theme.ts'
 import { look } from '../document/store.ts'
-import { Drop } from '../controls/Popover.tsx'
+import { Popover } from '../controls/Popover.tsx'
 import { chooseLanguage, LANGUAGES, type Language, spoken, t } from '../words/words.ts'
 
-export function ThisScreen() {
-  const light = useLight()
-  const lights: Readonly<Record<Light, string>> = {
+export function Display() {
+  const light = useTheme()
+  const lights: Readonly<Record<Theme, string>> = {
     device: t('as the device says'),
     day: t('by day'),
     sun: t('in the sun'),
     night: t('by night'),
   }
   return (
-    <Drop name={t('This screen')} className="thisscreen">
+    <Popover name={t('This screen')} className="thisscreen">
       <div className="dropped">
         <label>
           {t('Light')}
-          <select value={light} onChange={(event) => chooseLight(event.target.value as Light)}>
-            {LIGHTS.map((one) => (
+          <select value={light} onChange={(event) => chooseTheme(event.target.value as Theme)}>
+            {THEMES.map((one) => (
               <option key={one} value={one}>
                 {lights[one]}
               </option>
@@ -36,7 +36,7 @@ export function ThisScreen() {
           </select>
         </label>
       </div>
-    </Drop>
+    </Popover>
   )
 }
 

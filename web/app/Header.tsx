@@ -5,12 +5,12 @@ import { setName } from '../../geometry/index.ts'
 import { saveFile } from '../keeping/download.ts'
 import { edit, redo, undo, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
-import { Act } from '../controls/ActionButton.tsx'
-import { OpenFile } from '../library/OpenFile.tsx'
-import { ThisScreen } from './Display.tsx'
-import { Later } from '../controls/LazyPanel.tsx'
+import { ActionButton } from '../controls/ActionButton.tsx'
+import { OpenFileButton } from '../library/OpenFileButton.tsx'
+import { Display } from './Display.tsx'
+import { LazyPanel } from '../controls/LazyPanel.tsx'
 
-const Blocks = lazy(async () => ({ default: (await import('../library/Blocks.tsx')).Blocks }))
+const BlockLibrary = lazy(async () => ({ default: (await import('../library/BlockLibrary.tsx')).BlockLibrary }))
 
 export function Header() {
   const block = useStore(({ history }) => history.block)
@@ -25,20 +25,20 @@ export function Header() {
       </label>
       <div className="buttons">
         <OwnBlocks />
-        <OpenFile />
+        <OpenFileButton />
         <button type="button" onClick={() => saveFile(block)}>
           {t('Save a file')}
         </button>
-        <Act off={past === 0} act={undo}>
+        <ActionButton off={past === 0} act={undo}>
           {t('Undo')}
-        </Act>
-        <Act off={future === 0} act={redo}>
+        </ActionButton>
+        <ActionButton off={future === 0} act={redo}>
           {t('Do again')}
-        </Act>
+        </ActionButton>
       </div>
       <div className="ending">
         <Kept />
-        <ThisScreen />
+        <Display />
       </div>
     </header>
   )
@@ -53,9 +53,9 @@ function OwnBlocks() {
       </button>
       {open &&
         createPortal(
-          <Later>
-            <Blocks close={() => setOpen(false)} />
-          </Later>,
+          <LazyPanel>
+            <BlockLibrary close={() => setOpen(false)} />
+          </LazyPanel>,
           document.body,
         )}
     </>

@@ -7,7 +7,7 @@ import { takeNewer, useNewer } from '../keeping/offline.ts'
 import { type Trouble, now, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 
-export function Keeping() {
+export function SaveStatus() {
   const { elsewhere, trouble } = useStore(({ desk }) => desk)
   const [later, putOff] = useState(false)
   const newer = useNewer() && !later

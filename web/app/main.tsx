@@ -3,7 +3,7 @@ import '@fontsource/inter/latin-600.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
-import { Whole } from './AppErrorBoundary.tsx'
+import { AppErrorBoundary } from './AppErrorBoundary.tsx'
 import { beginOffline } from '../keeping/offline.ts'
 import { begin } from '../keeping/start.ts'
 import { look } from '../document/store.ts'
@@ -19,9 +19,9 @@ await Promise.all([begin(), beginWords()])
 look({ language: spoken() })
 createRoot(document.getElementById('root') as HTMLElement).render(
   <StrictMode>
-    <Whole>
+    <AppErrorBoundary>
       <App />
-    </Whole>
+    </AppErrorBoundary>
   </StrictMode>,
 )
 void beginOffline()

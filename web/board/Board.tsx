@@ -75,12 +75,12 @@ import { newUnit, sizeOfKind, type TrayKind } from './newUnit.ts'
 import { clearMarks, drawMarks, meetingsIndex } from './layers/marksLayer.ts'
 import { Overboard } from './SelectionBar.tsx'
 import { FINGER_MARGINS, type Frame, frameOf } from './viewport.ts'
-import { usePrints } from '../drawing/fabricPattern.ts'
+import { useDecodedPhotos } from '../drawing/fabricPattern.ts'
 import { around, bordersAround, linesOf, number, piecesOfUnit, rectOf, type Point, pointOf, tiedTo } from '../document/shapes.ts'
 import { type Guide, snapPoint } from './hand/snapping.ts'
 import { type Pen, type Sheets, sheetsIn } from './layers/stage.ts'
 import { type Still, stillOn } from './layers/bitmapCache.ts'
-import { tiler } from '../drawing/tiles.ts'
+import { createTileCache } from '../drawing/tiles.ts'
 import { useInk } from '../drawing/useInk.ts'
 import { useOutlines } from './layers/useOutlines.ts'
 import { drawDifference } from '../views/nestingChanges.ts'
@@ -113,7 +113,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   const sheets = useRef<Sheets | null>(null)
   const still = useRef<Still | null>(null)
   const whole = useRef<(pixels: number) => { frame: Frame; size: Point }>(() => ({ frame, size }))
-  const tiles = useMemo(tiler, [])
+  const tiles = useMemo(createTileCache, [])
   const own = useStore(({ history }) => history.block)
   const view = useStore(({ view }) => view)
   const told = useTold()
@@ -481,7 +481,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     () => ({ block, report, look: view.look, cells, stitching: stitched, sheets: folds, ink, paper }),
     [block, report, view.look, cells, stitched, folds, ink, paper],
   )
-  const prints = usePrints()
+  const prints = useDecodedPhotos()
   // biome-ignore lint/correctness/useExhaustiveDependencies: a photograph that has just been decoded is drawn anew
   const painting = useMemo(() => clothPainting(lying, tiles(block)), [lying, tiles, block, prints])
   useEffect(() => hearClipboard(place.current as HTMLDivElement), [])

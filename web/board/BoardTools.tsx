@@ -2,7 +2,7 @@
 import { type KeyboardEvent, memo, type ReactNode, useEffect, useRef } from 'react'
 import { REPEATS, type Repeat } from '../../geometry/index.ts'
 import { useStore } from '../document/store.ts'
-import { Act } from '../controls/ActionButton.tsx'
+import { ActionButton } from '../controls/ActionButton.tsx'
 import { said, t } from '../words/words.ts'
 import { addToChosen, repeatBy, stepByHalves } from './actions/actions.ts'
 import { copyByButton, pasteByButton } from './actions/clipboard.ts'
@@ -112,10 +112,10 @@ interface ToolProps {
 
 export function Tool({ name, sign, act, pressed, off = false }: ToolProps): ReactNode {
   return (
-    <Act className="sign" aria-label={name} title={name} aria-pressed={pressed} off={off} act={act}>
+    <ActionButton className="sign" aria-label={name} title={name} aria-pressed={pressed} off={off} act={act}>
       <svg viewBox="-11 -11 22 22" aria-hidden="true">
         <path d={sign} />
       </svg>
-    </Act>
+    </ActionButton>
   )
 }

@@ -1,7 +1,7 @@
 /** A unit of the tray as a small picture, in the block's own fabrics. */
 import type { Block, Turn } from '../../geometry/index.ts'
 import { piecesOfUnit, rectOf } from '../document/shapes.ts'
-import { clothFill } from '../drawing/FabricDefs.tsx'
+import { svgFill } from '../drawing/FabricDefs.tsx'
 import { newUnit, type TrayKind } from './newUnit.ts'
 
 export function UnitPicture({ block, kind, turn = 0 }: { readonly block: Block; readonly kind: TrayKind; readonly turn?: Turn }) {
@@ -15,7 +15,7 @@ export function UnitPicture({ block, kind, turn = 0 }: { readonly block: Block; 
         <polygon
           key={name}
           points={corners.map((corner) => corner.join()).join(' ')}
-          fill={clothFill('cloth-', fabrics.get(fabric), turn)}
+          fill={svgFill('cloth-', fabrics.get(fabric), turn)}
           stroke="currentColor"
           strokeWidth={0.035}
           strokeLinejoin="round"

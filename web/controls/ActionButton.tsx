@@ -10,6 +10,6 @@ interface Props extends Omit<ButtonHTMLAttributes<HTMLButtonElement>, 'disabled'
   readonly act: () => void
 }
 
-export function Act({ off, act, ...button }: Props) {
+export function ActionButton({ off, act, ...button }: Props) {
   return <button {...button} type="button" aria-disabled={off} onClick={off ? undefined : act} />
 }

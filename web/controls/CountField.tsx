@@ -6,7 +6,7 @@ interface Props {
   readonly take: (count: number) => void
 }
 
-export function Count({ label, value, choices, take }: Props) {
+export function CountField({ label, value, choices, take }: Props) {
   return (
     <label>
       {label}

@@ -9,7 +9,7 @@ interface Props {
   readonly take: (text: string) => void
 }
 
-export function Entry({ label, value, wrong, take }: Props) {
+export function EntryField({ label, value, wrong, take }: Props) {
   const [text, setText] = useState(value)
   const id = useId()
   useEffect(() => setText(value), [value])

@@ -13,7 +13,7 @@ interface Props {
 }
 
 /** A class, because only one can hear that a part below it failed. */
-export class Later extends Component<Props, { readonly failed: boolean }> {
+export class LazyPanel extends Component<Props, { readonly failed: boolean }> {
   override state = { failed: false }
 
   static getDerivedStateFromError(): { failed: boolean } {

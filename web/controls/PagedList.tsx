@@ -6,7 +6,7 @@ import { t } from '../words/words.ts'
 const AT_ONCE = 40
 
 /** The first of a list, and more when asked; all up to one that is sought. */
-export function Some<T>({ all, upTo, each }: { readonly all: readonly T[]; readonly upTo: number; readonly each: (one: T) => ReactNode }) {
+export function PagedList<T>({ all, upTo, each }: { readonly all: readonly T[]; readonly upTo: number; readonly each: (one: T) => ReactNode }) {
   const [most, setMost] = useState(AT_ONCE)
   const shown = Math.max(most, upTo + 1)
   return (

@@ -7,7 +7,7 @@ interface Props {
   readonly children: ReactNode
 }
 
-export function Drop({ name, className = '', children }: Props) {
+export function Popover({ name, className = '', children }: Props) {
   const drop = useRef<HTMLDetailsElement>(null)
   const [open, setOpen] = useState(false)
   const fold = (): void => {

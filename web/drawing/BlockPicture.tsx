@@ -6,7 +6,7 @@
  */
 import { useEffect, useRef } from 'react'
 import { type Block, cellOf, type Turn, toNumber } from '../../geometry/index.ts'
-import { fillOf, type Scale, UNKNOWN, usePrints } from './fabricPattern.ts'
+import { canvasFill, type CellScale, UNKNOWN_COLOUR, useDecodedPhotos } from './fabricPattern.ts'
 import { bordersAround, number, piecesOfUnit, type Point } from '../document/shapes.ts'
 
 interface Props {
@@ -20,7 +20,7 @@ export function BlockPicture({ load, stamp, side }: Props) {
   const canvas = useRef<HTMLCanvasElement>(null)
   const loading = useRef(load)
   loading.current = load
-  const decoded = usePrints()
+  const decoded = useDecodedPhotos()
   // biome-ignore lint/correctness/useExhaustiveDependencies: the stamp says when the block is another, a photograph when it is there
   useEffect(() => {
     const paper = canvas.current
@@ -78,7 +78,7 @@ function draw(canvas: HTMLCanvasElement, block: Block, side: number): void {
   const around = bordersAround(block)
   const scale = size / (Math.max(columns, rows) + 2 * around)
   pen.setTransform(scale, 0, 0, scale, (size - columns * scale) / 2, (size - rows * scale) / 2)
-  const cloth: Scale = { cell: toNumber(cellOf(block)), pixels: scale }
+  const cloth: CellScale = { cell: toNumber(cellOf(block)), pixels: scale }
   drawBorders(pen, block, around, cloth)
   drawGrid(pen, columns, rows, scale)
   for (const { fabric, turn, path } of areasOf(block)) {
@@ -101,13 +101,13 @@ function drawGrid(pen: CanvasRenderingContext2D, columns: number, rows: number, 
   for (let y = 1; y < rows; y++) pen.strokeRect(0, y, columns, 0)
 }
 
-function fillIn({ fabrics }: Block, id: string, turn: Turn, cloth: Scale): string | CanvasPattern {
+function fillIn({ fabrics }: Block, id: string, turn: Turn, cloth: CellScale): string | CanvasPattern {
   const fabric = fabrics.find((one) => one.id === id)
-  return fabric === undefined ? UNKNOWN : fillOf(fabric, 'cloth', turn, cloth)
+  return fabric === undefined ? UNKNOWN_COLOUR : canvasFill(fabric, 'cloth', turn, cloth)
 }
 
 /** From the outside in, each over the one around it. */
-function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number, cloth: Scale): void {
+function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number, cloth: CellScale): void {
   let out = around
   const { columns, rows } = block.grid
   for (const { finishedWidth, fabric, corner } of [...(block.borders ?? [])].reverse()) {

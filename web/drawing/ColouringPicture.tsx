@@ -6,16 +6,16 @@
  */
 import type { Block, Fabric } from '../../geometry/index.ts'
 import { bordersAround, piecesOfBorders, piecesOfUnit } from '../document/shapes.ts'
-import { clothFill } from './FabricDefs.tsx'
+import { svgFill } from './FabricDefs.tsx'
 
-export interface Outlines {
+export interface BlockOutlines {
   readonly viewBox: string
   readonly shapes: readonly { readonly patch: string; readonly fabric: string; readonly turn: number; readonly path: string }[]
 }
 
 export const patchKey = (unit: string | null, name: string): string => `${unit ?? ''} ${name}`
 
-export function outlinesOf(block: Block): Outlines {
+export function blockOutlines(block: Block): BlockOutlines {
   const around = bordersAround(block)
   const pieces = [...piecesOfBorders(block), ...block.units.flatMap((unit) => piecesOfUnit(unit))]
   const { columns, rows } = block.grid
@@ -35,7 +35,7 @@ const MOST_SEAMS = 500
 
 interface Props {
   readonly id: string
-  readonly outlines: Outlines
+  readonly outlines: BlockOutlines
   readonly fabrics: readonly Fabric[]
   /** Fabric by `patchKey`, where it is not the block's own. */
   readonly colours?: ReadonlyMap<string, string>
@@ -58,7 +58,7 @@ export function ColouringPicture({ id, outlines, fabrics, colours }: Props) {
         <path
           key={key}
           d={path}
-          fill={clothFill(id, known.get(fabric), turn)}
+          fill={svgFill(id, known.get(fabric), turn)}
           {...(seams ? { stroke: '#2b2320', strokeOpacity: 0.45, strokeWidth: 0.75, vectorEffect: 'non-scaling-stroke' as const } : {})}
         />
       ))}

@@ -18,7 +18,7 @@ export function CuttingPicture({ cloth, name, colour, width, unit }: Props) {
   return (
     <details className="order">
       <summary>{tn(cloth.strips.length, 'How to cut it: one strip', 'How to cut it: {n} strips')}</summary>
-      <Drawn strips={cloth.strips} name={name} colour={colour} width={width} unit={unit} across={300} />
+      <StripsPicture strips={cloth.strips} name={name} colour={colour} width={width} unit={unit} across={300} />
       <Keyed strips={cloth.strips} unit={unit} />
       <p className="hint">
         {cloth.proved
@@ -53,7 +53,7 @@ function Large({ cloth, name, colour, width, unit, close }: Props & { readonly c
           {t('Close')}
         </button>
       </div>
-      <Drawn strips={cloth.strips} name={name} colour={colour} width={width} unit={unit} across={900} />
+      <StripsPicture strips={cloth.strips} name={name} colour={colour} width={width} unit={unit} across={900} />
       <Keyed strips={cloth.strips} unit={unit} />
     </dialog>,
     document.body,
@@ -100,7 +100,7 @@ interface DrawnProps {
   readonly across: number
 }
 
-export function Drawn({ strips, name, colour, width, unit, across }: DrawnProps) {
+export function StripsPicture({ strips, name, colour, width, unit, across }: DrawnProps) {
   const picture: CutPicture = cutPicture(strips, width)
   const scale = (across - MARGIN) / picture.width
   const keys = sizesOf(strips)

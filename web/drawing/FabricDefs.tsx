@@ -19,12 +19,12 @@ const STRAIGHT = [0] as const
 /** All the ways in which cloth lies: `lieOf`. */
 export const ALL_TURNS = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5] as const
 
-export const lengthOfCell = (block: Block): number => toNumber(cellOf(block))
+export const cellLength = (block: Block): number => toNumber(cellOf(block))
 
-export const clothFill = (id: string, fabric: Fabric | undefined, turn = 0): string =>
+export const svgFill = (id: string, fabric: Fabric | undefined, turn = 0): string =>
   fabric === undefined ? '#888888' : fabric.print === undefined ? fabric.colour : `url(#${id}${fabric.id}-${turn})`
 
-export function ClothDefs({ id, fabrics, unit, turns = STRAIGHT }: Props) {
+export function FabricDefs({ id, fabrics, unit, turns = STRAIGHT }: Props) {
   return (
     <defs>
       {fabrics.map((fabric) =>
@@ -102,8 +102,8 @@ export function Swatch({ fabric, unit }: { readonly fabric: Fabric; readonly uni
   const side = Math.max(unit === 'in' ? 2 : 5, repeat === null ? 1 : toNumber(repeat))
   return (
     <svg viewBox={`0 0 ${side} ${side}`} className="cloth-swatch" preserveAspectRatio="xMidYMid slice" aria-hidden="true">
-      <ClothDefs id={id} fabrics={[fabric]} unit={1} />
-      <rect width={side} height={side} fill={clothFill(id, fabric)} />
+      <FabricDefs id={id} fabrics={[fabric]} unit={1} />
+      <rect width={side} height={side} fill={svgFill(id, fabric)} />
     </svg>
   )
 }

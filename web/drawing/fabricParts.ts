@@ -1,9 +1,9 @@
 /** Patches put together by their cloth: one part of a drawing for each fabric, and for each way a printed one lies. */
 import { type Block, flatColour, lieOf, type Turn } from '../../geometry/index.ts'
 import type { Point } from '../document/shapes.ts'
-import type { Part } from './drawing.ts'
+import type { DrawingPart } from './viewDrawing.ts'
 
-export interface Patched {
+export interface PlacedPatch {
   readonly fabric: string
   readonly unit: string | null
   readonly name: string
@@ -15,10 +15,10 @@ export interface Patched {
 /** For a fabric that the block does not have (a file is never read so). */
 const UNKNOWN = '#888888'
 
-export function clothParts(block: Block, patches: Iterable<Patched>, faint = false): Part[] {
+export function fabricParts(block: Block, patches: Iterable<PlacedPatch>, faint = false): DrawingPart[] {
   const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, { colour: flatColour(fabric), printed: fabric.print !== undefined }]))
   const units = [...fabrics.values()].some(({ printed }) => printed) ? new Map(block.units.map((unit) => [unit.id, unit])) : null
-  const parts = new Map<string, { part: Omit<Part, 'rings'>; rings: (readonly Point[])[] }>()
+  const parts = new Map<string, { part: Omit<DrawingPart, 'rings'>; rings: (readonly Point[])[] }>()
   for (const { fabric, unit: id, name, ring, turned = 0 } of patches) {
     const { colour, printed } = fabrics.get(fabric) ?? { colour: UNKNOWN, printed: false }
     const unit = printed ? units?.get(id ?? '') : undefined
@@ -32,5 +32,5 @@ export function clothParts(block: Block, patches: Iterable<Patched>, faint = fal
         rings: [ring],
       })
   }
-  return [...parts.values()].map(({ part, rings }): Part => ({ ...part, rings }))
+  return [...parts.values()].map(({ part, rings }): DrawingPart => ({ ...part, rings }))
 }

@@ -4,14 +4,14 @@
  *
  * In      a fabric, how the cloth is looked at, the quarter turns by which it lies, and how large a cell is in the measure and in pixels.
  * Out     a fill for a path whose coordinates are cells, under a transform to pixels. A print too small to be seen is one flat colour; a photograph is
- *         its mean colour until it is decoded, and then `usePrints` draws anew.
+ *         its mean colour until it is decoded, and then `useDecodedPhotos` draws anew.
  * How     `lieOf` says how cloth lies; borders lie as the block does.
  */
 import { useSyncExternalStore } from 'react'
 import { type Fabric, flatColour, lightnessOf, marksOf, parseLength, type Print, type PrintMark, toNumber } from '../../geometry/index.ts'
 import type { Look } from '../document/store.ts'
 
-export interface Scale {
+export interface CellScale {
   /** A cell in the measure's unit. */
   readonly cell: number
   /** Pixels of the canvas to a cell. */
@@ -19,20 +19,20 @@ export interface Scale {
 }
 
 /** For a fabric that the block does not have (a file is never read so). */
-export const UNKNOWN = '#888888'
+export const UNKNOWN_COLOUR = '#888888'
 
 /** Pixels: below this a repeat is a blur, above it a tile costs more than it shows. */
 const LEAST = 4
 const MOST = 2048
 
-export function fillOf(fabric: Fabric, look: Look, turn: number, scale: Scale): string | CanvasPattern {
+export function canvasFill(fabric: Fabric, look: Look, turn: number, scale: CellScale): string | CanvasPattern {
   const { print } = fabric
-  if (print === undefined) return seen(fabric.colour, look)
+  if (print === undefined) return colourInView(fabric.colour, look)
   const cells = repeatOf(print) / scale.cell
   const pixels = cells * scale.pixels
-  if (pixels < LEAST) return seen(flatColour(fabric), look)
+  if (pixels < LEAST) return colourInView(flatColour(fabric), look)
   const tile = tileOf(fabric, print, look, 2 ** Math.ceil(Math.log2(Math.min(MOST, Math.max(16, pixels)))))
-  if (tile === null) return seen(fabric.colour, look)
+  if (tile === null) return colourInView(fabric.colour, look)
   const pattern = tile.patterns.get(turn) ?? (pen.createPattern(tile.canvas, 'repeat') as CanvasPattern)
   tile.patterns.set(turn, pattern)
   pattern.setTransform(new DOMMatrix().rotate(90 * turn).scale(cells / tile.canvas.width))
@@ -45,7 +45,7 @@ const repeatOf = ({ repeat }: Print): number => {
 }
 
 /** As it is; in greys of the same lightness; or paler, as the back of a print. */
-export function seen(colour: string, look: Look): string {
+export function colourInView(colour: string, look: Look): string {
   if (look === 'value') return `hsl(0 0% ${Math.round(lightnessOf(colour))}%)`
   if (look !== 'wrong') return colour
   const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(colour.slice(at, at + 2), 16) * 0.55 + 255 * 0.45))
@@ -81,11 +81,11 @@ function tileOf(fabric: Fabric, print: Print, look: Look, size: number): Tile | 
 
 function drawnTile(fabric: Fabric, print: Print, look: Look, size: number): HTMLCanvasElement {
   const [canvas, brush] = sheet(size, size)
-  brush.fillStyle = seen(fabric.colour, look)
+  brush.fillStyle = colourInView(fabric.colour, look)
   brush.fillRect(0, 0, size, size)
   brush.scale(size, size)
   for (const { mark, colour } of marksOf(fabric, print)) {
-    brush.fillStyle = seen(colour, look)
+    brush.fillStyle = colourInView(colour, look)
     brush.beginPath()
     traceMark(brush, mark)
     brush.fill()
@@ -149,8 +149,8 @@ function photoOf(print: Print): HTMLImageElement {
   return photo
 }
 
-/** A number that changes when a photograph has been decoded: what draws with `fillOf` draws anew. */
-export const usePrints = (): number =>
+/** A number that changes when a photograph has been decoded: what draws with `canvasFill` draws anew. */
+export const useDecodedPhotos = (): number =>
   useSyncExternalStore(
     (listener) => {
       listeners.add(listener)

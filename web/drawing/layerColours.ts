@@ -4,20 +4,20 @@ import { areaOf, type Layered } from '../../geometry/index.ts'
 /** Layers at which the darkest colour is reached. */
 const DARKEST = 15
 
-export function colourOfLayers(layers: number): string {
+export function layerColour(layers: number): string {
   const part = Math.min(1, Math.max(0, (layers - 1) / (DARKEST - 1)))
   // From pale sand over clay to deep plum.
   return `hsl(${(36 - 66 * part + 360) % 360} ${Math.round(52 - 8 * part)}% ${Math.round(90 - 70 * Math.sqrt(part))}%)`
 }
 
-export interface LayerSum {
+export interface LayerArea {
   readonly layers: number
   /** Square cells. */
   readonly area: number
 }
 
 /** How much of the block lies under each number of layers, thinnest first; slivers too thin to see are left out. */
-export function sumsOf(cells: Layered['cells']): LayerSum[] {
+export function layerAreas(cells: Layered['cells']): LayerArea[] {
   const sums = new Map<number, number>()
   for (const { poly, layers } of cells) sums.set(layers, (sums.get(layers) ?? 0) + areaOf(poly))
   return [...sums]

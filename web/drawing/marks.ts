@@ -2,14 +2,14 @@
 import type { Verdict } from '../../geometry/index.ts'
 import { said } from '../words/words.ts'
 
-export interface Mark {
+export interface MarkStyle {
   readonly path: string
   readonly fill: string
   readonly label: string
   readonly sentence: string
 }
 
-export const MARKS: Readonly<Record<Verdict, Mark>> = {
+export const MARKS: Readonly<Record<Verdict, MarkStyle>> = {
   nests: {
     path: 'M-7 0C-4 -6 4 -6 7 0C4 6 -4 6 -7 0Z',
     fill: '#2f7d6b',

@@ -1,9 +1,9 @@
 /** Painting a drawing: how each part looks. Lines and marks keep their size on the screen, cloth follows the frame. */
 import type { Point } from '../document/shapes.ts'
 import { MARKS } from './marks.ts'
-import { type Drawing, type Part, type Pen, trace, type What } from './drawing.ts'
+import { type ViewDrawing, type DrawingPart, type PathPen, tracePart, type PartType } from './viewDrawing.ts'
 
-export interface Sight {
+export interface PaintContext {
   /** Pixels to a cell. */
   readonly scale: number
   readonly toPixels: (x: number, y: number) => readonly [number, number]
@@ -14,7 +14,7 @@ export interface Sight {
 }
 
 type Canvas = CanvasRenderingContext2D
-type Painter = (pen: Canvas, part: Part, sight: Sight) => void
+type Painter = (pen: Canvas, part: DrawingPart, sight: PaintContext) => void
 
 /** Cloth is the same by day and by night: what lies on it keeps one colour. */
 const DARK = '#2b2320'
@@ -23,7 +23,7 @@ const CLASH = MARKS.clashes.fill
 const NEST = MARKS.nests.fill
 const WARM = '#8f3a1f'
 
-export function paint(pen: Canvas, drawing: Drawing, sight: Sight): void {
+export function paint(pen: Canvas, drawing: ViewDrawing, sight: PaintContext): void {
   for (const part of drawing) {
     pen.save()
     pen.lineJoin = 'round'
@@ -33,7 +33,7 @@ export function paint(pen: Canvas, drawing: Drawing, sight: Sight): void {
   }
 }
 
-const PAINTERS: Readonly<Record<What, Painter>> = {
+const PAINTERS: Readonly<Record<PartType, Painter>> = {
   cloth: (pen, part, sight) => fill(pen, part, sight, part.colour ?? '#888888', part.faint === true ? 0.5 : 1),
   back: (pen, part, sight) => sheet(pen, part, sight, paler(part.colour ?? '#888888')),
   folded: (pen, part, sight) => sheet(pen, part, sight, part.colour ?? '#888888'),
@@ -74,12 +74,12 @@ const PAINTERS: Readonly<Record<What, Painter>> = {
   },
 }
 
-function fill(pen: Canvas, part: Part, sight: Sight, colour: string, alpha = 1): void {
+function fill(pen: Canvas, part: DrawingPart, sight: PaintContext, colour: string, alpha = 1): void {
   const { toPixels, fillOf } = sight
   pen.globalAlpha = alpha
   if (part.print !== undefined && fillOf !== undefined) return fillPrint(pen, part, sight, fillOf(part.print.fabric, part.print.turn))
   pen.beginPath()
-  trace(pen satisfies Pen, part, toPixels)
+  tracePart(pen satisfies PathPen, part, toPixels)
   pen.fillStyle = colour
   pen.fill()
   if (alpha < 1) return
@@ -90,35 +90,35 @@ function fill(pen: Canvas, part: Part, sight: Sight, colour: string, alpha = 1):
 }
 
 /** A print lies in cells, so that it is true to scale wherever the patch lies. */
-function fillPrint(pen: Canvas, part: Part, { toPixels, scale }: Sight, print: string | CanvasPattern): void {
+function fillPrint(pen: Canvas, part: DrawingPart, { toPixels, scale }: PaintContext, print: string | CanvasPattern): void {
   pen.translate(...toPixels(0, 0))
   pen.scale(scale, scale)
   pen.beginPath()
-  trace(pen, part, (x, y) => [x, y])
+  tracePart(pen, part, (x, y) => [x, y])
   pen.fillStyle = print
   pen.fill()
 }
 
 /** Cloth on cloth throws a little shadow. */
-function sheet(pen: Canvas, part: Part, { toPixels }: Sight, colour: string): void {
+function sheet(pen: Canvas, part: DrawingPart, { toPixels }: PaintContext, colour: string): void {
   pen.shadowColor = 'rgb(30 20 10 / 0.45)'
   pen.shadowBlur = 5
   pen.beginPath()
-  trace(pen, part, toPixels)
+  tracePart(pen, part, toPixels)
   pen.fillStyle = colour
   pen.fill()
 }
 
-function stroke(pen: Canvas, part: Part, { toPixels }: Sight, colour: string, width: number, alpha: number): void {
+function stroke(pen: Canvas, part: DrawingPart, { toPixels }: PaintContext, colour: string, width: number, alpha: number): void {
   pen.globalAlpha = alpha
   pen.beginPath()
-  trace(pen, part, toPixels)
+  tracePart(pen, part, toPixels)
   pen.strokeStyle = colour
   pen.lineWidth = width
   pen.stroke()
 }
 
-function each({ spots = [] }: Part, { toPixels }: Sight, draw: (x: number, y: number) => void): void {
+function each({ spots = [] }: DrawingPart, { toPixels }: PaintContext, draw: (x: number, y: number) => void): void {
   for (const [x, y] of spots) draw(...toPixels(x, y))
 }
 
@@ -129,7 +129,7 @@ export function paler(colour: string): string {
 }
 
 /** The way across, in pixels of length one. */
-function wayOf({ toward = [0, 1] }: Part, { toPixels }: Sight): Point {
+function wayOf({ toward = [0, 1] }: DrawingPart, { toPixels }: PaintContext): Point {
   const [from, to] = [toPixels(0, 0), toPixels(...toward)]
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1
   return [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
@@ -171,7 +171,7 @@ function badge(pen: Canvas, x: number, y: number, text: string): void {
   pen.fillText(text, x, y + 0.5)
 }
 
-function mark(pen: Canvas, x: number, y: number, { verdict = 'nests' }: Part, { scale }: Sight): void {
+function mark(pen: Canvas, x: number, y: number, { verdict = 'nests' }: DrawingPart, { scale }: PaintContext): void {
   const size = Math.max(0.55, Math.min(1, scale / 24)) * (verdict === 'clashes' ? 1 : 0.8)
   pen.save()
   pen.translate(x, y)

@@ -12,7 +12,7 @@ export interface Tile {
   readonly low: Point
   readonly high: Point
   readonly corners: number
-  /** By the fabric's id; of a printed fabric by how its cloth lies, too: `clothName`. */
+  /** By the fabric's id; of a printed fabric by how its cloth lies, too: `fillKey`. */
   readonly fills: ReadonlyMap<string, Path2D>
   readonly seams: Path2D
   /** The boxes of its units, row by row: what keeps the table from shining through between two patches. */
@@ -35,7 +35,7 @@ interface Made {
 }
 
 /** A maker of tiles that keeps what it made for the block before. */
-export function tiler(): (block: Block) => Tiles {
+export function createTileCache(): (block: Block) => Tiles {
   let squares = new Map<string, Made>()
   let last: { readonly block: Block; readonly tiles: Tiles } | null = null
   return (block) => {
@@ -63,7 +63,7 @@ const sameCloth = (a: Block, b: Block): boolean =>
   a.units === b.units && a.grid === b.grid && a.borders === b.borders && samePrinted(printedOf(a), printedOf(b))
 
 /** Prints lie as they were cut, so a printed fabric has a path for each turn; a plain one has a single path. */
-export const clothName = (fabric: string, turn: number): string => `${fabric} ${turn}`
+export const fillKey = (fabric: string, turn: number): string => `${fabric} ${turn}`
 type Printed = ReadonlySet<string>
 const printedOf = ({ fabrics }: Block): Printed => new Set(fabrics.flatMap(({ id, print }) => (print === undefined ? [] : [id])))
 const samePrinted = (a: Printed, b: Printed): boolean => a.size === b.size && [...a].every((id) => b.has(id))
@@ -93,14 +93,14 @@ function tileOf(pieces: readonly Piece[], units: readonly Unit[], printed: Print
   const seams = new Path2D()
   let [x0, y0, x1, y1, corners] = [Infinity, Infinity, -Infinity, -Infinity, 0]
   for (const piece of pieces) {
-    const name = printed.has(piece.fabric) ? clothName(piece.fabric, piece.turn ?? 0) : piece.fabric
+    const name = printed.has(piece.fabric) ? fillKey(piece.fabric, piece.turn ?? 0) : piece.fabric
     let fill = fills.get(name)
     if (fill === undefined) {
       fill = new Path2D()
       fills.set(name, fill)
     }
-    outline(fill, piece.corners)
-    outline(seams, piece.corners)
+    tracePolygon(fill, piece.corners)
+    tracePolygon(seams, piece.corners)
     corners += piece.corners.length
     for (const [x, y] of piece.corners) {
       x0 = Math.min(x0, x)
@@ -114,7 +114,7 @@ function tileOf(pieces: readonly Piece[], units: readonly Unit[], printed: Print
 
 type Pen = Pick<CanvasRenderingContext2D, 'moveTo' | 'lineTo' | 'closePath'>
 
-export function outline(pen: Pen, corners: readonly Point[]): void {
+export function tracePolygon(pen: Pen, corners: readonly Point[]): void {
   corners.forEach(([x, y], index) => {
     if (index === 0) pen.moveTo(x, y)
     else pen.lineTo(x, y)

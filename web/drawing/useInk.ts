@@ -1,5 +1,5 @@
 /** The ink and paper of the page, for what is drawn on the canvas: they follow the light. */
-import { useDark, useLight } from './light.ts'
+import { useIsDark, useTheme } from './theme.ts'
 
 const INKS = {
   day: { ink: '#2b2320', paper: '#fffaf2', accent: '#8f3a1f' },
@@ -8,7 +8,7 @@ const INKS = {
 } as const
 
 export function useInk(): { readonly ink: string; readonly paper: string; readonly accent: string } {
-  const light = useLight()
-  const dark = useDark()
+  const light = useTheme()
+  const dark = useIsDark()
   return dark ? INKS.night : light === 'sun' ? INKS.sun : INKS.day
 }

@@ -1,6 +1,6 @@
 /** What the colours of the layers view mean, and how much of the block each covers. */
 import { useMemo } from 'react'
-import { colourOfLayers, sumsOf } from '../drawing/layerColours.ts'
+import { layerColour, layerAreas } from '../drawing/layerColours.ts'
 import { t, tn } from '../words/words.ts'
 import { useStore } from '../document/store.ts'
 
@@ -8,7 +8,7 @@ export function LayersKey() {
   const block = useStore(({ history }) => history.block)
   const deep = useStore((state) => state.deep)
   const cells = deep?.block === block ? deep.layered.cells : null
-  const sums = useMemo(() => (cells !== null ? sumsOf(cells) : []), [cells])
+  const sums = useMemo(() => (cells !== null ? layerAreas(cells) : []), [cells])
   const whole = sums.reduce((sum, { area }) => sum + area, 0)
   if (sums.length === 0)
     return (
@@ -20,7 +20,7 @@ export function LayersKey() {
     <ul className="layers" aria-label={t('Layers of cloth by colour')}>
       {sums.map(({ layers, area }) => (
         <li key={layers}>
-          <span className="dot" style={{ background: colourOfLayers(layers) }} />
+          <span className="dot" style={{ background: layerColour(layers) }} />
           {tn(layers, '{n} layer', '{n} layers')} <small>{percent(area / whole)}</small>
         </li>
       ))}

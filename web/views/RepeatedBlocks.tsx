@@ -5,7 +5,7 @@ import { type Setting, turnCopy, useSetting } from './settingRequest.ts'
 import { look, useStore, useTold } from '../document/store.ts'
 import { t, tell, tn } from '../words/words.ts'
 import { bordersAround, piecesOf, type Point } from '../document/shapes.ts'
-import { Drawn } from '../drawing/Drawn.tsx'
+import { FittedDrawing } from '../drawing/FittedDrawing.tsx'
 import { settingView } from './repeatedBlocks.ts'
 import './views.css'
 
@@ -58,7 +58,7 @@ export function SettingPicture({ className, block, said, marks, margin, turning 
     clashes: clashWords(said.clashes.between),
   })
   return (
-    <Drawn
+    <FittedDrawing
       className={className}
       block={block}
       drawing={view.drawing}

@@ -1,12 +1,12 @@
 /** The block assembled join by join: the pieces on the board, and a slider under it that walks through the joins. */
 import { useEffect, useMemo, useRef, useState } from 'react'
 import type { Block, Findings } from '../../geometry/index.ts'
-import { Act } from '../controls/ActionButton.tsx'
+import { ActionButton } from '../controls/ActionButton.tsx'
 import { joinWords } from '../words/joinWords.ts'
 import { look, useStore, useTold } from '../document/store.ts'
 import { t, tn } from '../words/words.ts'
 import { assembly } from './assembly.ts'
-import { Drawn } from '../drawing/Drawn.tsx'
+import { FittedDrawing } from '../drawing/FittedDrawing.tsx'
 import './views.css'
 
 /** Milliseconds: two sides come together; a join is looked at before the next begins. */
@@ -48,7 +48,7 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
   const sentence = told === null ? beginning(report) : [told.sew, told.then, told.size].filter((one) => one !== '').join(' ')
   return (
     <>
-      <Drawn
+      <FittedDrawing
         className="board drawn"
         block={block}
         drawing={drawing}
@@ -58,9 +58,9 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
       />
       <section className="stepper" data-part="board" aria-label={t('Sewing order')}>
         <div className="stepping">
-          <Act off={step === 0} act={() => go(step - 1)}>
+          <ActionButton off={step === 0} act={() => go(step - 1)}>
             {t('Back')}
-          </Act>
+          </ActionButton>
           <button
             type="button"
             aria-pressed={playing}
@@ -71,9 +71,9 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
           >
             {playing ? t('Pause') : t('Play')}
           </button>
-          <Act off={step === most} act={() => go(step + 1)}>
+          <ActionButton off={step === most} act={() => go(step + 1)}>
             {t('Next')}
-          </Act>
+          </ActionButton>
           <input
             type="range"
             min={0}

@@ -8,11 +8,11 @@
  */
 import type { Block, Findings, Join, Patch } from '../../geometry/index.ts'
 import { type Point, pointOf } from '../document/shapes.ts'
-import { clothParts } from '../drawing/fabricParts.ts'
-import type { Drawing, Part } from '../drawing/drawing.ts'
+import { fabricParts } from '../drawing/fabricParts.ts'
+import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
 export interface Assembly {
-  readonly drawing: Drawing
+  readonly drawing: ViewDrawing
   /** Left, top, right, bottom, in cells: the same at every step. */
   readonly reach: readonly [number, number, number, number]
 }
@@ -151,7 +151,14 @@ function sideOfPatches({ patches, sides }: Tree, step: number): readonly number[
 }
 
 /** Patches by what is drawn alike: those that wait, then the two sides under the hand. */
-function drawn(report: Findings, tree: Tree, still: readonly (readonly Point[])[], block: Block, step: number, shifts: readonly Point[]): Drawing {
+function drawn(
+  report: Findings,
+  tree: Tree,
+  still: readonly (readonly Point[])[],
+  block: Block,
+  step: number,
+  shifts: readonly Point[],
+): ViewDrawing {
   const side = sideOfPatches(tree, step)
   const rings = still.map((ring, patch) => {
     const [dx, dy] = shifts[patch] as Point
@@ -159,13 +166,13 @@ function drawn(report: Findings, tree: Tree, still: readonly (readonly Point[])[
   })
   const held = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [patch] : []))
   const waiting = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [] : [patch]))
-  const cloth = (patches: readonly number[], faint: boolean): Part[] =>
-    clothParts(
+  const cloth = (patches: readonly number[], faint: boolean): DrawingPart[] =>
+    fabricParts(
       block,
       patches.map((patch) => ({ ...(report.patches[patch] as Patch), ring: rings[patch] as readonly Point[] })),
       faint && step > 0,
     )
-  const edges = (patches: readonly number[]): Part[] =>
+  const edges = (patches: readonly number[]): DrawingPart[] =>
     patches.length === 0 ? [] : [{ what: 'edge', rings: patches.map((patch) => rings[patch] as readonly Point[]) }]
   return [
     ...cloth(waiting, true),
@@ -178,7 +185,7 @@ function drawn(report: Findings, tree: Tree, still: readonly (readonly Point[])[
 }
 
 /** The join under the hand: its line on both sides, its number, and the way its allowances lie. */
-function joinParts(report: Findings, { sides, across }: Tree, step: number, shifts: readonly Point[]): Part[] {
+function joinParts(report: Findings, { sides, across }: Tree, step: number, shifts: readonly Point[]): DrawingPart[] {
   const join = report.joins[step - 1]
   if (join === undefined) return []
   const ways = (sides[step - 1] as readonly [number, number]).map((piece) => {
@@ -190,7 +197,7 @@ function joinParts(report: Findings, { sides, across }: Tree, step: number, shif
   const way = across[step - 1] as Point
   const { toward } = join.press
   const together = Math.hypot(middles[0][0] - middles[1][0], middles[0][1] - middles[1][1]) < 1e-9
-  const press: Part =
+  const press: DrawingPart =
     toward === 'open' ? { what: 'bars', spots: [at], toward: way } : { what: 'wedge', spots: [at], toward: toward === 1 ? way : [-way[0], -way[1]] }
   return [{ what: 'join', ways: together ? [ways[0]] : ways }, ...(together ? [press] : []), { what: 'number', spots: [at], text: String(step) }]
 }

@@ -7,9 +7,9 @@
 import { type Block, type Edit, type Findings, findings, type Unit } from '../../geometry/index.ts'
 import { produce } from 'immer'
 import { type Line, linesOf, piecesOf, rectOf, type Point, pointOf } from '../document/shapes.ts'
-import { clothParts } from '../drawing/fabricParts.ts'
+import { fabricParts } from '../drawing/fabricParts.ts'
 import type { Preview } from '../document/preview.ts'
-import type { Drawing, Part } from '../drawing/drawing.ts'
+import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
 export function previewOf(before: Block, { change }: Edit): Preview {
   const report = quickly(before)
@@ -30,7 +30,7 @@ export function previewOf(before: Block, { change }: Edit): Preview {
   }
 }
 
-export function drawPreview({ block, pressed, units }: Preview): Drawing {
+export function drawPreview({ block, pressed, units }: Preview): ViewDrawing {
   const turned = block.units.filter(({ id }) => units.includes(id)).map(rectOf)
   const rings = turned.map(({ at: [x, y], size: [w, h] }): Point[] => [
     [x, y],
@@ -42,19 +42,19 @@ export function drawPreview({ block, pressed, units }: Preview): Drawing {
 }
 
 /** The block as it would be, by itself: for where the board is out of sight. */
-export function drawTried(preview: Preview): Drawing {
+export function drawTried(preview: Preview): ViewDrawing {
   const pieces = piecesOf(preview.report.patches)
   const patches = pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners }))
-  const wedges = preview.pressed.map(({ middle, points, lies }): Part => {
+  const wedges = preview.pressed.map(({ middle, points, lies }): DrawingPart => {
     const [[ax, ay], [bx, by]] = points as readonly [Point, Point]
     return lies === null ? { what: 'bars', spots: [middle], toward: [ay - by, bx - ax] } : { what: 'wedge', spots: [middle], toward: lies }
   })
-  const marks = (['nests', 'clashes'] as const).flatMap((verdict): Part[] => {
+  const marks = (['nests', 'clashes'] as const).flatMap((verdict): DrawingPart[] => {
     const spots = preview.report.meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => pointOf(at))
     return spots.length === 0 ? [] : [{ what: 'mark', verdict, spots }]
   })
   return [
-    ...clothParts(preview.block, patches),
+    ...fabricParts(preview.block, patches),
     { what: 'edge', rings: patches.map(({ ring }) => ring) },
     ...drawPreview(preview),
     ...wedges,

@@ -6,7 +6,7 @@
  */
 import type { Findings, Meeting, Verdict } from '../../geometry/index.ts'
 import { type Point, pointOf } from '../document/shapes.ts'
-import type { Drawing } from '../drawing/drawing.ts'
+import type { ViewDrawing } from '../drawing/viewDrawing.ts'
 
 export interface Difference {
   /** One entry for each meeting that nests no longer, and for each that nests and did not. */
@@ -68,7 +68,7 @@ const countOf = ({ meetings }: Findings, wanted: Verdict): number => meetings.fi
 const insteadOf = (place: Place | undefined): Exclude<Verdict, 'nests'> | 'nothing' =>
   (['clashes', 'pin', 'open', 'tip'] as const).find((verdict) => place?.verdicts.includes(verdict)) ?? 'nothing'
 
-export function drawDifference({ lost, gained }: Difference): Drawing {
+export function drawDifference({ lost, gained }: Difference): ViewDrawing {
   return [
     ...(lost.length === 0 ? [] : [{ what: 'lost', spots: lost } as const]),
     ...(gained.length === 0 ? [] : [{ what: 'gained', spots: gained } as const]),

@@ -7,8 +7,8 @@
  */
 import type { Block, SettingReport, Turn } from '../../geometry/index.ts'
 import { bordersAround, type Piece, type Point, pointOf } from '../document/shapes.ts'
-import { clothParts } from '../drawing/fabricParts.ts'
-import type { Drawing, Part } from '../drawing/drawing.ts'
+import { fabricParts } from '../drawing/fabricParts.ts'
+import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
 export interface Copy {
   readonly at: Point
@@ -17,7 +17,7 @@ export interface Copy {
 }
 
 export interface SettingView {
-  readonly drawing: Drawing
+  readonly drawing: ViewDrawing
   /** Width and height of one copy and of all of them, in cells. */
   readonly copy: Point
   readonly whole: Point
@@ -41,13 +41,13 @@ export interface Laid {
   readonly meetings: SettingReport['meetings']
 }
 
-function cloth(block: Block, pieces: readonly Piece[], copies: readonly Copy[], [wide, high]: Point): Part[] {
+function cloth(block: Block, pieces: readonly Piece[], copies: readonly Copy[], [wide, high]: Point): DrawingPart[] {
   const patches = copies.flatMap(({ at, turn }) => {
     const lies = turned(turn, [block.grid.columns / 2, block.grid.rows / 2], [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
     return pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners.map(lies), turned: turn }))
   })
   const opposite = copies.filter(({ press }) => press === 'opposite').map(({ at }): Point => [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
-  return [...clothParts(block, patches), ...(opposite.length === 0 ? [] : [{ what: 'opposite', spots: opposite } as const])]
+  return [...fabricParts(block, patches), ...(opposite.length === 0 ? [] : [{ what: 'opposite', spots: opposite } as const])]
 }
 
 /** A point of the block in a copy turned about its middle. */
@@ -63,7 +63,7 @@ function turned(turn: Turn, [fromX, fromY]: Point, [toX, toY]: Point): (at: Poin
   return ([x, y]) => [toX + (x - fromX) * cos - (y - fromY) * sin, toY + (x - fromX) * sin + (y - fromY) * cos]
 }
 
-function between(columns: number, rows: number, [wide, high]: Point): Part[] {
+function between(columns: number, rows: number, [wide, high]: Point): DrawingPart[] {
   const ways: Point[][] = []
   for (let column = 1; column < columns; column++)
     ways.push([
@@ -79,7 +79,7 @@ function between(columns: number, rows: number, [wide, high]: Point): Part[] {
 }
 
 /** What nests first, so that what clashes lies on it. */
-function found(joins: SettingReport['joins'], meetings: SettingReport['meetings']): Part[] {
+function found(joins: SettingReport['joins'], meetings: SettingReport['meetings']): DrawingPart[] {
   const upright = new Set(joins.filter(({ from, to }) => from[0] === to[0]).map(({ id }) => id))
   const ways = onePlaceOnce(meetings.filter(({ verdict }) => verdict === 'clashes')).map(({ at, join }): Point[] => {
     const [x, y] = pointOf(at)
@@ -89,7 +89,7 @@ function found(joins: SettingReport['joins'], meetings: SettingReport['meetings'
       [x + dx, y + dy],
     ]
   })
-  const marks = (['nests', 'pin', 'tip', 'open', 'clashes'] as const).flatMap((verdict): Part[] => {
+  const marks = (['nests', 'pin', 'tip', 'open', 'clashes'] as const).flatMap((verdict): DrawingPart[] => {
     const spots = onePlaceOnce(meetings.filter((meeting) => meeting.verdict === verdict)).map(({ at }) => pointOf(at))
     return spots.length === 0 ? [] : [{ what: 'mark', verdict, spots }]
   })

@@ -6,13 +6,13 @@
  */
 import type { Findings, IronedSheet } from '../../geometry/index.ts'
 import { type Point, pointOf } from '../document/shapes.ts'
-import type { Drawing, Part } from '../drawing/drawing.ts'
+import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
-export function ironing(sheets: readonly IronedSheet[], report: Findings, colours: ReadonlyMap<string, string>): Drawing {
+export function ironing(sheets: readonly IronedSheet[], report: Findings, colours: ReadonlyMap<string, string>): ViewDrawing {
   return [...sheets.flatMap((sheet) => sheetParts(sheet, colours)), stitches(report)]
 }
 
-function sheetParts({ fabric, face, parts, edges }: IronedSheet, colours: ReadonlyMap<string, string>): Part[] {
+function sheetParts({ fabric, face, parts, edges }: IronedSheet, colours: ReadonlyMap<string, string>): DrawingPart[] {
   const colour = colours.get(fabric) ?? '#888888'
   return [
     { what: face === 'wrong' ? 'back' : 'folded', colour, rings: parts.map(spotsOf) },
@@ -26,4 +26,4 @@ function spotsOf(flat: readonly number[]): Point[] {
   return spots
 }
 
-const stitches = ({ joins }: Findings): Part => ({ what: 'stitches', ways: joins.map(({ from, via, to }) => [from, ...via, to].map(pointOf)) })
+const stitches = ({ joins }: Findings): DrawingPart => ({ what: 'stitches', ways: joins.map(({ from, via, to }) => [from, ...via, to].map(pointOf)) })

@@ -11,7 +11,7 @@ import { clothPainting, drawPatches } from '../../../web/board/layers/fabricLaye
 import { pieceAt } from '../../../web/board/hitTest.ts'
 import { type Frame, frameOf } from '../../../web/board/viewport.ts'
 import { piecesOfUnit, type Point } from '../../../web/document/shapes.ts'
-import { outline, tiler } from '../../../web/drawing/tiles.ts'
+import { tracePolygon, createTileCache } from '../../../web/drawing/tiles.ts'
 import { manyUnits } from '../blocks.ts'
 
 const SIZE: Point = [800, 640]
@@ -65,11 +65,11 @@ function ours(block: Block): Cost {
   const openings = ZOOMS.map(() => {
     const pen = penOf()
     return timed(() => {
-      clothPainting(scene, tiler()(block)).paint(pen, frameAt(n, 1), SIZE)
+      clothPainting(scene, createTileCache()(block)).paint(pen, frameAt(n, 1), SIZE)
       settle(pen)
     })
   })
-  const painting = clothPainting(scene, tiler()(block))
+  const painting = clothPainting(scene, createTileCache()(block))
   const pen = penOf()
   const redraws = ZOOMS.map((zoom) =>
     timed(() => {
@@ -83,7 +83,7 @@ function ours(block: Block): Cost {
 
 function patchesAlone(block: Block): number {
   const n = block.grid.columns
-  const { tiles } = tiler()(block)
+  const { tiles } = createTileCache()(block)
   const pen = penOf()
   return least(
     ZOOMS.map((zoom) =>
@@ -111,7 +111,7 @@ function bare(block: Block): Cost {
     const paths = new Map<string, Path2D>()
     for (const { colour, corners } of outlines) {
       const path = paths.get(colour) ?? new Path2D()
-      outline(path, corners)
+      tracePolygon(path, corners)
       paths.set(colour, path)
     }
     return paths

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { type Block, type Edit, findings, mirrorBlock, setTurn, turnBlock, turnUnit } from '../../../geometry/index.ts'
 import { differenceOf } from '../../../web/views/nestingChanges.ts'
 import { previewOf } from '../../../web/views/fixPreview.ts'
-import { editOf } from '../../../web/sheets/check/fixes.ts'
-import { mendsOf } from '../../../web/sheets/check/layoutRepairs.ts'
+import { editForFix } from '../../../web/sheets/check/editForFix.ts'
+import { layoutRepairs } from '../../../web/sheets/check/layoutRepairs.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
 import { apply } from '../../../web/document/history.ts'
@@ -68,7 +68,7 @@ describe('a turn that mends the layout', () => {
       const wrong = made(eveningStar, turnUnit(id))
       const report = findings(wrong)
       expect(report.joins).toEqual([])
-      const mends = report.problems.filter(({ area }) => area !== undefined).flatMap(({ units }) => mendsOf(wrong, report, units))
+      const mends = report.problems.filter(({ area }) => area !== undefined).flatMap(({ units }) => layoutRepairs(wrong, report, units))
       expect(mends.map(({ unit }) => unit)).toContain(id)
       for (const { edit } of mends.slice(0, 1)) expect(findings(made(wrong, edit)).joins.length).toBeGreaterThan(0)
     }
@@ -77,7 +77,7 @@ describe('a turn that mends the layout', () => {
   it('is none where no turn helps: a unit is missing', () => {
     const wrong: Block = { ...eveningStar, units: eveningStar.units.slice(1) }
     const report = findings(wrong)
-    expect(report.problems.flatMap(({ units }) => mendsOf(wrong, report, units))).toEqual([])
+    expect(report.problems.flatMap(({ units }) => layoutRepairs(wrong, report, units))).toEqual([])
   })
 })
 
@@ -90,7 +90,7 @@ describe('a fix that is tried', () => {
       const report = findings(block)
       const kept = JSON.stringify(block)
       for (const fix of report.meetings.flatMap((meeting) => meeting.fix).slice(0, 6)) {
-        const edit = editOf(fix, report)
+        const edit = editForFix(fix, report)
         const preview = previewOf(block, edit)
         expect(JSON.stringify(block)).toBe(kept)
         expect(preview.report).toEqual(findings(made(block, edit)))

@@ -6,9 +6,9 @@ import { clothPainting } from '../../../web/board/layers/fabricLayer.ts'
 import { drawMarks } from '../../../web/board/layers/marksLayer.ts'
 import { type Frame, frameOf } from '../../../web/board/viewport.ts'
 import { bordersAround, piecesOf } from '../../../web/document/shapes.ts'
-import { tiler } from '../../../web/drawing/tiles.ts'
+import { createTileCache } from '../../../web/drawing/tiles.ts'
 import { assembly } from '../../../web/views/assembly.ts'
-import type { Drawing } from '../../../web/drawing/drawing.ts'
+import type { ViewDrawing } from '../../../web/drawing/viewDrawing.ts'
 import { paint } from '../../../web/drawing/paint.ts'
 import { settingView } from '../../../web/views/repeatedBlocks.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
@@ -30,7 +30,7 @@ function lookedAt(block: Block, look: Look): string {
   const stitching = look === 'quilting' ? { block, routes, fills: [], part: 1 } : null
   const scene = { block, report: findings, look, cells, stitching, sheets: look === 'wrong' ? wrongSide(block) : null, ...INKS }
   const { pen, lines } = recorder(frame)
-  clothPainting(scene, tiler()(block)).paint(pen, frame, SIZE)
+  clothPainting(scene, createTileCache()(block)).paint(pen, frame, SIZE)
   return lines()
 }
 
@@ -42,7 +42,7 @@ function marked(block: Block): string {
 }
 
 /** A drawing of a view of its own, in its cells. */
-function drawn(drawing: Drawing): string {
+function drawn(drawing: ViewDrawing): string {
   const frame = frameOf({ columns: 8, rows: 8, around: 0 }, ...SIZE, 1, [0, 0], false)
   const { pen, lines } = recorder(frame)
   paint(pen, drawing, { scale: frame.scale, toPixels: frame.toPixels, ...INKS })

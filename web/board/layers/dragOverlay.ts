@@ -1,12 +1,12 @@
 /** What the hand holds, on a sheet of its own: outlines of what is chosen, ghosts, the drawn box, the cursor, the handles. */
 import { type Block, cellOf, toNumber } from '../../../geometry/index.ts'
 import type { Frame } from '../viewport.ts'
-import { fillOf, UNKNOWN } from '../../drawing/fabricPattern.ts'
+import { canvasFill, UNKNOWN_COLOUR } from '../../drawing/fabricPattern.ts'
 import type { Corner } from '../hand/hand.ts'
 import type { Piece, Rect, Point } from '../../document/shapes.ts'
 import type { Guide } from '../hand/snapping.ts'
 import type { Pen } from './stage.ts'
-import { outline } from '../../drawing/tiles.ts'
+import { tracePolygon } from '../../drawing/tiles.ts'
 
 export interface Handles {
   readonly turn: Point
@@ -66,8 +66,8 @@ export function carryOf(pieces: readonly Piece[]): Carry {
   for (const { fabric, corners, turn = 0 } of pieces.slice(0, MOST_CARRIED)) {
     const key = `${fabric} ${turn}`
     const fill = fills.get(key) ?? { fabric, turn, path: new Path2D() }
-    outline(fill.path, corners)
-    outline(outlines, corners)
+    tracePolygon(fill.path, corners)
+    tracePolygon(outlines, corners)
     fills.set(key, fill)
   }
   return { fills: [...fills.values()], outlines }
@@ -258,7 +258,7 @@ function strokeRects(pen: Pen, rects: readonly Rect[], frame: Frame, colour: str
 
 function strokeShapes(pen: Pen, shapes: readonly (readonly Point[])[], frame: Frame, colour: string, width: number, dash: readonly number[]): void {
   const path = new Path2D()
-  for (const corners of shapes) outline(path, corners)
+  for (const corners of shapes) tracePolygon(path, corners)
   stroke(pen, path, frame, colour, width, dash)
 }
 
@@ -283,7 +283,7 @@ function drawGhost(pen: Pen, { carry, by, fits }: Ghost, block: Block, frame: Fr
   pen.globalAlpha = 0.82
   for (const { fabric, turn, path } of carry.fills) {
     const known = block.fabrics.find(({ id }) => id === fabric)
-    pen.fillStyle = known === undefined ? UNKNOWN : fillOf(known, 'cloth', turn, scale)
+    pen.fillStyle = known === undefined ? UNKNOWN_COLOUR : canvasFill(known, 'cloth', turn, scale)
     pen.fill(path)
   }
   pen.globalAlpha = 1

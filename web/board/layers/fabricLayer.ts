@@ -2,11 +2,11 @@
 import { type Block, cellOf, toNumber } from '../../../geometry/index.ts'
 import { ABOVE, OVER_SEAMS, type Scene } from './overlays.ts'
 import type { Frame } from '../viewport.ts'
-import { fillOf, UNKNOWN } from '../../drawing/fabricPattern.ts'
+import { canvasFill, UNKNOWN_COLOUR } from '../../drawing/fabricPattern.ts'
 import { bordersAround, type Point } from '../../document/shapes.ts'
 import type { Pen } from './stage.ts'
 import type { Painting } from './bitmapCache.ts'
-import { clothName, type Tile, type Tiles } from '../../drawing/tiles.ts'
+import { fillKey, type Tile, type Tiles } from '../../drawing/tiles.ts'
 
 /** A patch's side in pixels: under the first its seams would hide it, over the second they are drawn in full. */
 const FAINT = 8
@@ -78,8 +78,8 @@ export function drawPatches(pen: Pen, { block, look }: Pick<Scene, 'block' | 'lo
   const scale = { cell: toNumber(cellOf(block)), pixels: frame.scale * window.devicePixelRatio }
   const fills = block.fabrics.flatMap((fabric) =>
     fabric.print === undefined
-      ? [[fabric.id, fillOf(fabric, look, 0, scale)] as const]
-      : TURNS.map((turn) => [clothName(fabric.id, turn), fillOf(fabric, look, turn, scale)] as const),
+      ? [[fabric.id, canvasFill(fabric, look, 0, scale)] as const]
+      : TURNS.map((turn) => [fillKey(fabric.id, turn), canvasFill(fabric, look, turn, scale)] as const),
   )
   pen.fillStyle = meanOf(block)
   for (const { ground } of tiles) pen.fill(ground)
@@ -94,7 +94,7 @@ export function drawPatches(pen: Pen, { block, look }: Pick<Scene, 'block' | 'lo
 
 /** Between all the fabrics, so that the hair between two patches is no brighter and no darker than they are. */
 function meanOf({ fabrics }: Block): string {
-  if (fabrics.length === 0) return UNKNOWN
+  if (fabrics.length === 0) return UNKNOWN_COLOUR
   const mean = [1, 3, 5].map((at) => fabrics.reduce((sum, { colour }) => sum + Number.parseInt(colour.slice(at, at + 2), 16), 0) / fabrics.length)
   return `rgb(${mean.map(Math.round).join(' ')})`
 }

@@ -5,7 +5,7 @@
  */
 import { type Block, type Findings, flatColour, type IronedSheet, type Layered, needleAt, timedPoints } from '../../../geometry/index.ts'
 import type { Look, Stitching } from '../../document/store.ts'
-import { colourOfLayers } from '../../drawing/layerColours.ts'
+import { layerColour } from '../../drawing/layerColours.ts'
 import type { Frame } from '../viewport.ts'
 import { type Point, pointOf } from '../../document/shapes.ts'
 import type { Pen } from './stage.ts'
@@ -52,7 +52,7 @@ function drawLayers(pen: Pen, { cells }: Scene, frame: Frame): void {
     paths.set(layers, path)
   }
   for (const [layers, path] of [...paths].sort(([a], [b]) => a - b)) {
-    pen.fillStyle = colourOfLayers(layers)
+    pen.fillStyle = layerColour(layers)
     pen.fill(path)
     pen.strokeStyle = pen.fillStyle
     pen.lineWidth = 0.6

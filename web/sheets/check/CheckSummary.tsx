@@ -4,20 +4,20 @@ import { MARKS } from '../../drawing/marks.ts'
 import { look, useStore, useTold } from '../../document/store.ts'
 import { t, tell, tn } from '../../words/words.ts'
 
-export function FindingsLine() {
+export function CheckSummary() {
   const { report, trouble } = useTold()
   const open = useStore(({ view }) => view.sheet)
   if (open === 'findings') return null
   return (
     <button type="button" className="foundline" onClick={toFindings}>
-      {report !== null && judged(report) && <VerdictMark verdict={worst(report)} />}
-      {report === null ? tell(trouble) : summary(report)}
+      {report !== null && hasVerdict(report) && <VerdictMark verdict={worstVerdict(report)} />}
+      {report === null ? tell(trouble) : summaryText(report)}
     </button>
   )
 }
 
 /** An empty grid is no trouble, and nothing to praise. */
-export const judged = ({ patches, joins, problems }: Findings): boolean => patches.length > 0 && (joins.length > 0 || problems.length > 0)
+export const hasVerdict = ({ patches, joins, problems }: Findings): boolean => patches.length > 0 && (joins.length > 0 || problems.length > 0)
 
 /** The line gives way to the findings themselves: the focus goes there. */
 function toFindings(): void {
@@ -35,12 +35,12 @@ export function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
   )
 }
 
-export function worst({ problems, meetings, joins }: Findings): Verdict {
+export function worstVerdict({ problems, meetings, joins }: Findings): Verdict {
   if (joins.length === 0 && problems.length > 0) return 'clashes'
   return meetings.some(({ verdict }) => verdict === 'clashes') ? 'clashes' : 'nests'
 }
 
-export function summary({ meetings, joins, problems, patches }: Findings): string {
+export function summaryText({ meetings, joins, problems, patches }: Findings): string {
   if (patches.length === 0) return t('Nothing is laid yet: drag a unit onto the board.')
   if (joins.length === 0 && problems.length > 0) return t('Not sewn yet: mend the layout first.')
   const count = (verdict: Verdict): number => meetings.filter((meeting) => meeting.verdict === verdict).length

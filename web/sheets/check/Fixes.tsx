@@ -12,31 +12,31 @@ import type { Preview } from '../../document/preview.ts'
 import { backToCloth, edit, look, now, tryOut, useStore } from '../../document/store.ts'
 import { isLarge } from '../../workers/findingsClient.ts'
 import { said, t, tn } from '../../words/words.ts'
-import { editOf } from './fixes.ts'
-import { type Mend, mendsOf } from './layoutRepairs.ts'
-import { Later } from '../../controls/LazyPanel.tsx'
+import { editForFix } from './editForFix.ts'
+import { type LayoutRepair, layoutRepairs } from './layoutRepairs.ts'
+import { LazyPanel } from '../../controls/LazyPanel.tsx'
 
 // Only where the board is out of sight is a fix pictured beside it.
-const Drawn = lazy(async () => ({ default: (await import('../../drawing/Drawn.tsx')).Drawn }))
+const FittedDrawing = lazy(async () => ({ default: (await import('../../drawing/FittedDrawing.tsx')).FittedDrawing }))
 
 export function Fixes({ fixes, report }: { readonly fixes: readonly Fix[]; readonly report: Findings }) {
   return (
     <div className="fixes">
       <span className="try">{t('Try:')}</span>
       {fixes.map((fix) => (
-        <Try key={`${fix.do} ${fix.what}`} name={fixWords(fix, report)} editOf={() => editOf(fix, report)} />
+        <Try key={`${fix.do} ${fix.what}`} name={fixWords(fix, report)} editForFix={() => editForFix(fix, report)} />
       ))}
     </div>
   )
 }
 
 /** Turns of a unit that mend the layout. */
-export function Mends({ units, report }: { readonly units: readonly string[]; readonly report: Findings }) {
+export function LayoutRepairs({ units, report }: { readonly units: readonly string[]; readonly report: Findings }) {
   const block = useStore(({ history }) => history.block)
-  const [found, setFound] = useState<{ readonly report: Findings; readonly mends: readonly Mend[] } | null>(null)
+  const [found, setFound] = useState<{ readonly report: Findings; readonly mends: readonly LayoutRepair[] } | null>(null)
   useEffect(() => {
     // A hand that goes on needs no advice yet.
-    const rest = setTimeout(() => setFound({ report, mends: mendsOf(block, report, units) }), REST)
+    const rest = setTimeout(() => setFound({ report, mends: layoutRepairs(block, report, units) }), REST)
     return () => clearTimeout(rest)
   }, [block, report, units])
   const mends = found?.report === report ? found.mends : []
@@ -45,7 +45,7 @@ export function Mends({ units, report }: { readonly units: readonly string[]; re
     <div className="fixes">
       <span className="try">{t('Try:')}</span>
       {mends.map(({ unit, quarters, edit: mend }) => (
-        <Try key={`${unit} ${quarters}`} name={t(TURNS[quarters], { unit })} editOf={() => mend} />
+        <Try key={`${unit} ${quarters}`} name={t(TURNS[quarters], { unit })} editForFix={() => mend} />
       ))}
     </div>
   )
@@ -60,7 +60,7 @@ const TURNS: Readonly<Record<1 | 2 | 3, string>> = {
   3: said('Turn {unit} a quarter back'),
 }
 
-function Try({ name, editOf: editFor }: { readonly name: string; readonly editOf: () => Edit }) {
+function Try({ name, editForFix: editFor }: { readonly name: string; readonly editForFix: () => Edit }) {
   const [made, setMade] = useState<Preview | null>(null)
   const shown = useStore(({ preview }) => preview) === made && made !== null
   // What a fix makes of a large block takes longer than a glance: it is worked out when asked for.
@@ -116,8 +116,8 @@ function Tried({ preview }: { readonly preview: Preview }) {
   const { block } = preview
   const out = bordersAround(block)
   return (
-    <Later>
-      <Drawn
+    <LazyPanel>
+      <FittedDrawing
         className="tried"
         block={block}
         drawing={drawTried(preview)}
@@ -125,7 +125,7 @@ function Tried({ preview }: { readonly preview: Preview }) {
         margin={10}
         label={t('The block as it would be')}
       />
-    </Later>
+    </LazyPanel>
   )
 }
 

@@ -4,23 +4,23 @@
  * In order: what has to be mended, what wants care at the machine, what lies well. Long lists are shown a part at a time.
  */
 import { lazy, type ReactNode, useEffect, useState } from 'react'
-import { ERRORS, type Findings as Said, type Meeting, type ReportPoint, sayLength, type Verdict } from '../../../geometry/index.ts'
+import { ERRORS, type Findings, type Meeting, type ReportPoint, sayLength, type Verdict } from '../../../geometry/index.ts'
 import { MARKS, VERDICTS } from '../../drawing/marks.ts'
 import { backToCloth, look, useStore, useTold } from '../../document/store.ts'
 import { said, t, tell, tn } from '../../words/words.ts'
-import { Fixes, Mends } from './Fixes.tsx'
-import { judged, summary, VerdictMark, worst } from './CheckSummary.tsx'
-import { Later } from '../../controls/LazyPanel.tsx'
-import { Some } from '../../controls/PagedList.tsx'
+import { Fixes, LayoutRepairs } from './Fixes.tsx'
+import { hasVerdict, summaryText, VerdictMark, worstVerdict } from './CheckSummary.tsx'
+import { LazyPanel } from '../../controls/LazyPanel.tsx'
+import { PagedList } from '../../controls/PagedList.tsx'
 import './seamCheck.css'
 
 // The list of joins is fetched when it is unfolded.
-const Joins = lazy(async () => ({ default: (await import('./SewingList.tsx')).Joins }))
+const SewingList = lazy(async () => ({ default: (await import('./SewingList.tsx')).SewingList }))
 
 /** Problems for which a turn is sought that mends them. */
 const MENDED = 3
 
-export function Findings() {
+export function SeamCheck() {
   const { report, trouble } = useTold()
   const [care, setCare] = useState(false)
   useSought()
@@ -37,13 +37,13 @@ function leave({ currentTarget }: { readonly currentTarget: HTMLElement }): void
   if (!currentTarget.contains(document.activeElement)) look({ finding: null })
 }
 
-function All({ report, care, setCare }: { readonly report: Said; readonly care: boolean; readonly setCare: (care: boolean) => void }) {
+function All({ report, care, setCare }: { readonly report: Findings; readonly care: boolean; readonly setCare: (care: boolean) => void }) {
   return (
     <>
       <Size report={report} />
       <p className="sum" data-testid="sum" id="findings-sum" tabIndex={-1}>
-        {judged(report) && <VerdictMark verdict={worst(report)} />}
-        {summary(report)}
+        {hasVerdict(report) && <VerdictMark verdict={worstVerdict(report)} />}
+        {summaryText(report)}
       </p>
       {report.meetings.length > 0 && (
         <label className="tick">
@@ -63,7 +63,7 @@ function All({ report, care, setCare }: { readonly report: Said; readonly care: 
   )
 }
 
-function Size({ report }: { readonly report: Said }) {
+function Size({ report }: { readonly report: Findings }) {
   const { unit } = report.measure
   const say = ([w, h]: readonly [number, number]): string => `${sayLength(w, unit)} × ${sayLength(h, unit)} ${unit}`
   const { finished, unfinished, withBorders } = report.block
@@ -118,12 +118,12 @@ function Pointing({ place, children }: { readonly place: string; readonly childr
   )
 }
 
-function Problems({ report }: { readonly report: Said }) {
+function Problems({ report }: { readonly report: Findings }) {
   const all = report.problems.map((problem, index) => ({ problem, index }))
   if (all.length === 0) return null
   return (
     <ul className="problems">
-      <Some
+      <PagedList
         all={all}
         upTo={-1}
         each={({ problem: { code, message, at, area, units }, index }) => (
@@ -132,7 +132,7 @@ function Problems({ report }: { readonly report: Said }) {
               <ProblemMark mend={ERRORS.has(code)} />
               {tell(message)} <small>{placeWords(at)}</small>
             </Pointing>
-            {area !== undefined && index < MENDED && <Mends units={units} report={report} />}
+            {area !== undefined && index < MENDED && <LayoutRepairs units={units} report={report} />}
           </li>
         )}
       />
@@ -165,7 +165,7 @@ const COUNTED: Readonly<Record<Verdict, string>> = {
   tip: said('{count} × tip'),
 }
 
-function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly report: Said }) {
+function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly report: Findings }) {
   const pointed = useStore(({ view }) => view.finding)
   const sought = useStore(({ view }) => view.sought)
   const [opened, setOpened] = useState(verdict === 'clashes')
@@ -184,7 +184,7 @@ function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly rep
       <p>{t(MARKS[verdict].sentence)}</p>
       {(opened || wanted >= 0) && (
         <ol>
-          <Some
+          <PagedList
             all={own}
             upTo={wanted}
             each={({ meeting, index }) => (
@@ -199,7 +199,7 @@ function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly rep
 
 interface Finding {
   readonly meeting: Meeting
-  readonly report: Said
+  readonly report: Findings
   readonly place: string
   readonly pointed: boolean
 }
@@ -224,10 +224,10 @@ function One({ meeting, report, place, pointed }: Finding) {
   )
 }
 
-const numberOf = (report: Said, id: string): number => Number(id.split(':')[1] ?? report.joins.findIndex((join) => join.id === id) + 1)
+const numberOf = (report: Findings, id: string): number => Number(id.split(':')[1] ?? report.joins.findIndex((join) => join.id === id) + 1)
 
 /** Why each of the two seams lies as it does. */
-function Reasons({ meeting, report }: { readonly meeting: Meeting; readonly report: Said }) {
+function Reasons({ meeting, report }: { readonly meeting: Meeting; readonly report: Findings }) {
   return (
     <ul className="reasons">
       {meeting.seams.map((id) => (
@@ -249,7 +249,7 @@ function layersInWords({ now, nested, fanned }: NonNullable<Meeting['layers']>):
 }
 
 /** What is not a straight seam, and whether fewer could do. */
-function Crooked({ report: { crooked } }: { readonly report: Said }) {
+function Crooked({ report: { crooked } }: { readonly report: Findings }) {
   const { setIn, partial, proved } = crooked
   if (setIn + partial === 0) return null
   const parts = [
@@ -265,7 +265,7 @@ function Crooked({ report: { crooked } }: { readonly report: Said }) {
   )
 }
 
-function Thickest({ report: { bulk } }: { readonly report: Said }) {
+function Thickest({ report: { bulk } }: { readonly report: Findings }) {
   if (bulk === null) return null
   return (
     <p className="hint">
@@ -282,13 +282,13 @@ function Thickest({ report: { bulk } }: { readonly report: Said }) {
   )
 }
 
-const ORDERS: Readonly<Record<Said['order'], string>> = {
+const ORDERS: Readonly<Record<Findings['order'], string>> = {
   rows: said('Order of sewing: by rows'),
   columns: said('Order of sewing: by columns'),
   sections: said('Order of sewing: by sections'),
 }
 
-function Order({ report }: { readonly report: Said }) {
+function Order({ report }: { readonly report: Findings }) {
   const [opened, setOpened] = useState(false)
   const step = useStore(({ view }) => (view.look === 'order' ? view.step : null))
   if (report.joins.length === 0) return null
@@ -296,9 +296,9 @@ function Order({ report }: { readonly report: Said }) {
     <details className="order" open={opened} onToggle={(event) => setOpened(event.currentTarget.open)}>
       <summary>{t(ORDERS[report.order])}</summary>
       {opened && (
-        <Later>
-          <Joins report={report} step={step} />
-        </Later>
+        <LazyPanel>
+          <SewingList report={report} step={step} />
+        </LazyPanel>
       )}
     </details>
   )

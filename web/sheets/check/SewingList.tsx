@@ -1,15 +1,15 @@
 /** The joins in sewing order. */
-import type { Findings as Said } from '../../../geometry/index.ts'
+import type { Findings } from '../../../geometry/index.ts'
 import { look } from '../../document/store.ts'
 import { joinWords } from '../../words/joinWords.ts'
-import { Some } from '../../controls/PagedList.tsx'
+import { PagedList } from '../../controls/PagedList.tsx'
 
 /** Each join with what is sewn to what; while the block is assembled on the board, a press goes to that join. */
-export function Joins({ report, step }: { readonly report: Said; readonly step: number | null }) {
+export function SewingList({ report, step }: { readonly report: Findings; readonly step: number | null }) {
   const words = joinWords(report)
   return (
     <ol>
-      <Some
+      <PagedList
         all={report.joins.map((_, index) => index)}
         upTo={(step ?? 0) - 1}
         each={(index) => {

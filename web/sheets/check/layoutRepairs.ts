@@ -7,7 +7,7 @@
 import { type Block, type Edit, type Findings, findings, turnUnits } from '../../../geometry/index.ts'
 import { produce } from 'immer'
 
-export interface Mend {
+export interface LayoutRepair {
   readonly unit: string
   readonly quarters: 1 | 2 | 3
   readonly edit: Edit
@@ -18,7 +18,7 @@ const MOST_UNITS = 64
 const MOST_NAMED = 4
 const OFFERED = 2
 
-export function mendsOf(block: Block, report: Findings, units: readonly string[]): Mend[] {
+export function layoutRepairs(block: Block, report: Findings, units: readonly string[]): LayoutRepair[] {
   if (block.units.length > MOST_UNITS || units.length > MOST_NAMED) return []
   const now = faults(report)
   const tried = units.flatMap((unit) =>

@@ -15,7 +15,7 @@ import {
   wingsSeen,
 } from '../../../geometry/index.ts'
 import { asker } from '../../workers/deepClient.ts'
-import { clothFill } from '../../drawing/FabricDefs.tsx'
+import { svgFill } from '../../drawing/FabricDefs.tsx'
 import { edit, look, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { useDeep } from '../../workers/useDeep.ts'
@@ -119,7 +119,7 @@ function StarPicture({
   readonly block: Block
 }) {
   const cloth = (id: string): string =>
-    clothFill(
+    svgFill(
       'cloth-',
       block.fabrics.find((fabric) => fabric.id === id),
     )

@@ -16,16 +16,16 @@ import { asker } from '../../workers/deepClient.ts'
 import { download, fileName } from '../../keeping/download.ts'
 import { look, useStore, useTold } from '../../document/store.ts'
 import { t, tell, tn } from '../../words/words.ts'
-import { ClothDefs, clothFill } from '../../drawing/FabricDefs.tsx'
-import { Entry } from '../../controls/EntryField.tsx'
+import { FabricDefs, svgFill } from '../../drawing/FabricDefs.tsx'
+import { EntryField } from '../../controls/EntryField.tsx'
 import { sayBought, saySides } from '../../words/sizes.ts'
 import { useDeep } from '../../workers/useDeep.ts'
 import './cutting.css'
-import { Later } from '../../controls/LazyPanel.tsx'
+import { LazyPanel } from '../../controls/LazyPanel.tsx'
 
 const BatchStars = lazy(async () => ({ default: (await import('./BatchStars.tsx')).BatchStars }))
 const CuttingPicture = lazy(async () => ({ default: (await import('../../drawing/CuttingPicture.tsx')).CuttingPicture }))
-const HourglassesTogether = lazy(async () => ({ default: (await import('./HourglassesTogether.tsx')).HourglassesTogether }))
+const HourglassPlans = lazy(async () => ({ default: (await import('./HourglassPlans.tsx')).HourglassPlans }))
 
 const notCopies = (text: string): string | null =>
   /^\d{1,3}$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= MOST_COPIES_CUT
@@ -46,13 +46,13 @@ export function CutList() {
     <section aria-labelledby="cut-title" className="cutsheet">
       <div className="titled">
         <h2 id="cut-title">{t('Cut list')}</h2>
-        <Entry label={t('Blocks to make')} value={String(copies)} wrong={notCopies} take={(text) => setCopies(Number(text))} />
+        <EntryField label={t('Blocks to make')} value={String(copies)} wrong={notCopies} take={(text) => setCopies(Number(text))} />
       </div>
       {list === null ? <p className="hint">{t('Working it out beside the page…')}</p> : <List list={list} block={block} />}
-      <Later>
+      <LazyPanel>
         <BatchStars report={report} />
-        <HourglassesTogether block={block} />
-      </Later>
+        <HourglassPlans block={block} />
+      </LazyPanel>
       <p className="caution">
         {t(
           'Take care: close the rotary cutter after every cut, cut away from yourself and keep your fingers behind the ruler’s edge; mind the hot iron and its steam; keep fingers beside the presser foot. The tools’ own instructions, and your teacher, come first.',
@@ -140,7 +140,7 @@ function Cut({ report, block }: { readonly report: Findings; readonly block: Blo
   return (
     <>
       <svg width="0" height="0" className="unseen" aria-hidden="true">
-        <ClothDefs id="cut-" fabrics={block.fabrics} unit={2} />
+        <FabricDefs id="cut-" fabrics={block.fabrics} unit={2} />
       </svg>
       {block.fabrics.map(({ id, name, colour }) => {
         const rows = report.cut.filter(({ fabric }) => fabric === id)
@@ -164,9 +164,9 @@ function Cut({ report, block }: { readonly report: Findings; readonly block: Blo
               ))}
             </ul>
             {cloth !== undefined && (
-              <Later>
+              <LazyPanel>
                 <CuttingPicture cloth={cloth} name={name} colour={colour} width={report.cloth.usableWidth} unit={unit} />
-              </Later>
+              </LazyPanel>
             )}
           </div>
         )
@@ -204,7 +204,7 @@ const PLACES = [
 /** The large square with its small ones on their corners, numbered clockwise; the line between which each is sewn. */
 function BatchPicture({ corners, goose, block }: { readonly corners: readonly string[]; readonly goose: string; readonly block: Block }) {
   const fill = (id: string): string =>
-    clothFill(
+    svgFill(
       'cut-',
       block.fabrics.find((fabric) => fabric.id === id),
     )

@@ -8,7 +8,7 @@ import { type OnHand, putBy, setOnHand, takeOut, useStash } from '../../keeping/
 import { look, useStore } from '../../document/store.ts'
 import { said, t, tn } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
-import { Drawn } from '../../drawing/CuttingPicture.tsx'
+import { StripsPicture } from '../../drawing/CuttingPicture.tsx'
 import { lengthIn } from '../../controls/lengthEntry.ts'
 import { type MeasureUnit, sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { useDeep } from '../../workers/useDeep.ts'
@@ -198,7 +198,7 @@ function Served({ row, block, pieces, unit }: ServedProps) {
               <figcaption className="hint">
                 {t('One of {size}, strips along {along}:', { size: sizeOf(id), along: sayOneSize(along, unit) })}
               </figcaption>
-              <Drawn strips={strips} name={name} colour={colour} width={along} unit={unit} across={220} />
+              <StripsPicture strips={strips} name={name} colour={colour} width={along} unit={unit} across={220} />
             </figure>
           ))}
         </details>

@@ -1,0 +1,11 @@
+/** A time as a maker says it: the hour of today, the day of another day. */
+import { spoken, t } from '../words/words.ts'
+
+export function dayOrTime(time: number): string {
+  const date = new Date(time)
+  const today = date.toDateString() === new Date().toDateString()
+  if (today) return t('today, {time}', { time: date.toLocaleTimeString(spoken(), { hour: '2-digit', minute: '2-digit' }) })
+  return date.toLocaleDateString(spoken(), { day: 'numeric', month: 'long', year: 'numeric' })
+}
+
+export const dateAndTime = (time: number): string => new Date(time).toLocaleString(spoken(), { dateStyle: 'medium', timeStyle: 'short' })

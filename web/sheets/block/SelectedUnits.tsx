@@ -1,0 +1,115 @@
+/** What is chosen: turn, mirror, copy, remove; how it is made; the fabric of each patch. */
+import { lazy } from 'react'
+import {
+  type Block,
+  KIND_FACTS,
+  type Method,
+  methodOf,
+  pictureOf,
+  recolourPatch,
+  setMethod,
+  setOpen,
+  setPressFree,
+  type Unit,
+} from '../../../geometry/index.ts'
+import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../../board/actions/actions.ts'
+import { unitsById } from '../../board/hitTest.ts'
+import { edit, look, useStore } from '../../document/store.ts'
+import { t, tn } from '../../words/words.ts'
+import { FabricOptions } from '../../controls/FabricOptions.tsx'
+import { KIND_NAMES, METHOD_NAMES, patchName } from '../../words/unitWords.ts'
+import { LazyPanel } from '../../controls/LazyPanel.tsx'
+
+const MethodsAndTrimming = lazy(async () => ({ default: (await import('../methods/MethodsAndTrimming.tsx')).MethodsAndTrimming }))
+
+export function SelectedUnits() {
+  const block = useStore(({ history }) => history.block)
+  const ids = useStore(({ view }) => view.chosen)
+  const units = unitsById(block, ids)
+  const [first] = units
+  if (first === undefined) return null
+  const alike = units.every(({ kind }) => kind === first.kind)
+  return (
+    <section aria-labelledby="chosen-title" className="chosen">
+      <h2 id="chosen-title">{units.length === 1 ? `${t(KIND_NAMES[first.kind])} (${first.id})` : tn(units.length, 'one unit', '{n} units')}</h2>
+      <div className="buttons">
+        <button type="button" onClick={turnChosen}>
+          {t('Turn')}
+        </button>
+        <button type="button" onClick={halfTurnChosen}>
+          {t('Turn half round')}
+        </button>
+        <button type="button" onClick={mirrorChosen}>
+          {t('Mirror')}
+        </button>
+        <button type="button" onClick={copyChosen}>
+          {t('Copy')}
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            removeChosen()
+            // This goes with what was chosen: the board is where it was.
+            void import('../../controls/focus.ts').then(({ workOn }) => workOn('board'))
+          }}
+        >
+          {t('Remove')}
+        </button>
+        <button type="button" onClick={() => chooseAlike(block, first)}>
+          {t('Choose all alike')}
+        </button>
+      </div>
+      {alike && KIND_FACTS[first.kind].methods.length > 1 && (
+        <label>
+          {t('Made by')}
+          <select value={methodOf(first)} onChange={(event) => edit(setMethod(ids, event.target.value as Method))}>
+            {KIND_FACTS[first.kind].methods.map((method) => (
+              <option key={method} value={method}>
+                {t(METHOD_NAMES[method])}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      <LazyPanel>{alike && <MethodsAndTrimming unit={first} block={block} ids={ids} />}</LazyPanel>
+      {units.length === 1 &&
+        Object.entries(first.fabrics).map(([name, fabric]) => (
+          <label key={name}>
+            {patchName(name)}
+            <select value={fabric} onChange={(event) => edit(recolourPatch(first.id, name, event.target.value))}>
+              <FabricOptions fabrics={block.fabrics} />
+            </select>
+          </label>
+        ))}
+      {units.some(hasSeams) && <Pressing units={units} ids={ids} />}
+    </section>
+  )
+}
+
+/** A unit of one patch has no seam of its own to press. */
+const hasSeams = ({ fabrics }: Unit): boolean => Object.keys(fabrics).length > 1
+
+function Pressing({ units, ids }: { readonly units: readonly Unit[]; readonly ids: readonly string[] }) {
+  return (
+    <>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={units.every(({ pressFree }) => pressFree === true)}
+          onChange={(event) => edit(setPressFree(ids, event.target.checked))}
+        />
+        {t('Lift the method’s pressing rule')}
+      </label>
+      <label className="tick">
+        <input type="checkbox" checked={units.every(({ open }) => open === true)} onChange={(event) => edit(setOpen(ids, event.target.checked))} />
+        {t('Press its own seams open')}
+      </label>
+    </>
+  )
+}
+
+function chooseAlike(block: Block, unit: Unit): void {
+  const picture = pictureOf(unit)
+  const chosen = block.units.filter((other) => other.kind === unit.kind && pictureOf(other) === picture).map(({ id }) => id)
+  look({ chosen, patch: null, notice: tn(chosen.length, 'No other unit is like it.', '{n} units are alike, and chosen.') })
+}

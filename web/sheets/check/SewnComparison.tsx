@@ -1,0 +1,42 @@
+/** My star came out differently: the block as laid, kept while the board shows what was sewn, and the moves back. */
+import { lazy } from 'react'
+import { keepLaid, look, useStore } from '../../document/store.ts'
+import { t } from '../../words/words.ts'
+import { LazyPanel } from '../../controls/LazyPanel.tsx'
+
+const SewnDifferences = lazy(async () => ({ default: (await import('./SewnDifferences.tsx')).SewnDifferences }))
+
+export function SewnComparison() {
+  const laid = useStore((state) => state.laid)
+  const block = useStore(({ history }) => history.block)
+  if (laid === null && block.units.length === 0) return null
+  return (
+    <section aria-labelledby="sewn-title">
+      <h2 id="sewn-title">{t('As it came out')}</h2>
+      {laid === null ? (
+        <>
+          <p className="hint">
+            {t(
+              'Did it come out otherwise than you laid it? Keep this layout, then turn and swap units on the board until it looks like what you sewed.',
+            )}
+          </p>
+          <div className="buttons">
+            <button
+              type="button"
+              onClick={() => {
+                keepLaid(block)
+                look({ notice: t('This layout is kept as laid. Now make the board look like what you sewed.') })
+              }}
+            >
+              {t('Keep this as laid')}
+            </button>
+          </div>
+        </>
+      ) : (
+        <LazyPanel>
+          <SewnDifferences laid={laid} />
+        </LazyPanel>
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,60 @@
+/** What was sewn beside what was laid: where they differ, and the fewest moves back. */
+import { useMemo } from 'react'
+import { asSewn, type Block } from '../../../geometry/index.ts'
+import { keepLaid, look, replace, useStore, useTold } from '../../document/store.ts'
+import { t, tell, tn } from '../../words/words.ts'
+import { summaryText } from './CheckSummary.tsx'
+
+export function SewnDifferences({ laid }: { readonly laid: Block }) {
+  const block = useStore(({ history }) => history.block)
+  const { report } = useTold()
+  const said = useMemo(() => asSewn(laid, block), [laid, block])
+  return (
+    <>
+      <p className="sum" data-testid="moves">
+        {movesWords(said)}
+      </p>
+      <ol className="moves">
+        {said.moves.map(({ message }) => (
+          <li key={message}>{tell(message)}</li>
+        ))}
+      </ol>
+      {said.differences.length > 0 && (
+        <details className="order">
+          <summary>{tn(said.differences.length, 'One place looks otherwise', '{n} places look otherwise')}</summary>
+          <ul className="moves">
+            {said.differences.map(({ laid: id, message }) => (
+              <li key={id}>
+                <button type="button" className="plain" onClick={() => look({ chosen: [id] })}>
+                  {tell(message)}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {report !== null && <p className="hint">{t('As it came out: {summary}', { summary: summaryText(report) })}</p>}
+      <div className="buttons">
+        <button
+          type="button"
+          disabled={said.differences.length === 0}
+          onClick={() => {
+            replace(laid, t('go back to the layout'))
+            keepLaid(null)
+          }}
+        >
+          {t('Back to the layout')}
+        </button>
+        <button type="button" onClick={() => keepLaid(null)}>
+          {t('Stop comparing')}
+        </button>
+      </div>
+    </>
+  )
+}
+
+function movesWords({ moves, proved }: ReturnType<typeof asSewn>): string {
+  if (moves.length === 0) return t('It is as it was laid.')
+  if (proved || moves.length === 1) return tn(moves.length, 'One move leads back:', '{n} moves lead back:')
+  return t('{n} moves lead back (the fewest found):', { n: moves.length })
+}

@@ -1,0 +1,36 @@
+/** The colour sheet: light and dark, other colourings, colours from a photograph, alike patches together. */
+import './colour.css'
+import { useStore } from '../../document/store.ts'
+import { t } from '../../words/words.ts'
+import { MatchingPatches } from './MatchingPatches.tsx'
+import { OtherColourings } from './OtherColourings.tsx'
+import { PhotoPalette } from './PhotoPalette.tsx'
+import { FabricValues } from './FabricValues.tsx'
+
+export function ColourPanels() {
+  const empty = useStore(({ history }) => history.block.units.length === 0)
+  if (empty)
+    return (
+      <>
+        <NothingYet />
+        <PhotoPalette />
+      </>
+    )
+  return (
+    <>
+      <FabricValues />
+      <OtherColourings />
+      <PhotoPalette />
+      <MatchingPatches />
+    </>
+  )
+}
+
+function NothingYet() {
+  return (
+    <section aria-labelledby="colour-title">
+      <h2 id="colour-title">{t('Light and dark')}</h2>
+      <p className="hint">{t('No patch is laid yet. Lay a unit on the board: its light and dark, and other colourings of it, are shown here.')}</p>
+    </section>
+  )
+}

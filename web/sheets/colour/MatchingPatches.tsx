@@ -1,0 +1,117 @@
+/** Patches that are alike, recoloured together; two fabrics exchanged. */
+import { useMemo, useState } from 'react'
+import { alikePatches, type Block, colourPatches, exchangeFabrics, type PatchName } from '../../../geometry/index.ts'
+import { piecesOfUnit, type Point } from '../../document/shapes.ts'
+import { edit, look, now, useStore } from '../../document/store.ts'
+import { t, tn } from '../../words/words.ts'
+import { FabricOptions } from '../../controls/FabricOptions.tsx'
+import { KIND_NAMES, patchName } from '../../words/unitWords.ts'
+
+/** Beyond so many units a list of groups helps nobody. */
+const MOST_UNITS = 1500
+const MOST_GROUPS = 40
+
+export function MatchingPatches() {
+  const block = useStore(({ history }) => history.block)
+  const groups = useMemo(() => (block.units.length > MOST_UNITS ? [] : alikePatches(block)), [block])
+  return (
+    <section aria-labelledby="groups-title">
+      <h2 id="groups-title">{t('Alike patches together')}</h2>
+      <p className="hint">
+        {groups.length === 0
+          ? t('This block has too many patches to list; choose units on the board instead.')
+          : t('Patches that turning or mirroring the block brings to one another.')}
+      </p>
+      <ul className="groups">
+        {groups.slice(0, MOST_GROUPS).map(({ patches, fabrics }) => (
+          <li key={patches.map(({ unit, name }) => `${unit} ${name}`).join()}>
+            <Group block={block} patches={patches} fabrics={fabrics} />
+          </li>
+        ))}
+      </ul>
+      {groups.length > MOST_GROUPS && <p className="hint">{t('{n} more groups are not listed.', { n: groups.length - MOST_GROUPS })}</p>}
+      <Exchange block={block} />
+    </section>
+  )
+}
+
+interface GroupProps {
+  readonly block: Block
+  readonly patches: readonly PatchName[]
+  readonly fabrics: readonly string[]
+}
+
+function Group({ block, patches, fabrics }: GroupProps) {
+  const names = [...new Set(patches.map((patch) => sayPatch(block, patch)))].slice(0, 4).join(', ')
+  const point = (): void => look({ shown: outlinesOf(block, patches) })
+  const leave = (): void => look({ shown: null })
+  return (
+    <label onPointerEnter={point} onPointerLeave={leave} onFocus={point} onBlur={leave}>
+      {tn(patches.length, 'one patch: {names}', '{n} patches: {names}', { names })}
+      <select
+        value={fabrics.length === 1 ? fabrics[0] : ''}
+        onChange={(event) => {
+          const fabric = event.target.value
+          edit(
+            colourPatches(
+              patches.map((patch) => ({ ...patch, fabric })),
+              'recolour alike patches',
+            ),
+          )
+          look({ notice: tn(patches.length, 'One patch is recoloured.', '{n} patches are recoloured.') })
+        }}
+      >
+        {fabrics.length > 1 && <option value="">{t('several fabrics')}</option>}
+        <FabricOptions fabrics={block.fabrics} />
+      </select>
+    </label>
+  )
+}
+
+/** A unit of one patch is called by its kind. */
+function sayPatch(block: Block, { unit, name }: PatchName): string {
+  const kind = block.units.find(({ id }) => id === unit)?.kind
+  return name === 'patch' && kind !== undefined ? t(KIND_NAMES[kind]) : patchName(name)
+}
+
+/** Each patch once round. */
+function outlinesOf(block: Block, patches: readonly PatchName[]): Point[][] {
+  const wanted = new Set(patches.map(({ unit, name }) => `${unit} ${name}`))
+  return block.units
+    .flatMap((unit) => piecesOfUnit(unit))
+    .filter(({ unit, name }) => wanted.has(`${unit} ${name}`))
+    .map(({ corners }) => [...corners, corners[0] as Point])
+}
+
+function Exchange({ block }: { readonly block: Block }) {
+  const [chosen, setChosen] = useState<readonly [string, string]>(['', ''])
+  const known = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.id ?? ''
+  const [one, other] = [known(chosen[0]), known(chosen[1])]
+  const list = (label: string, value: string, take: (id: string) => void) => (
+    <label>
+      {label}
+      <select value={value} onChange={(event) => take(event.target.value)}>
+        <option value="">{t('choose a fabric')}</option>
+        <FabricOptions fabrics={block.fabrics} />
+      </select>
+    </label>
+  )
+  return (
+    <>
+      <h3>{t('Exchange two fabrics')}</h3>
+      <div className="pairs">
+        {list(t('One fabric'), one, (id) => setChosen([id, other]))}
+        {list(t('The other'), other, (id) => setChosen([one, id]))}
+      </div>
+      <button type="button" disabled={one === '' || other === '' || one === other} onClick={() => exchange(one, other)}>
+        {t('Exchange')}
+      </button>
+    </>
+  )
+}
+
+function exchange(one: string, other: string): void {
+  edit(exchangeFabrics(one, other))
+  const name = (id: string): string => now().history.block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
+  look({ notice: t('{name} and {other} have changed places.', { name: name(one), other: name(other) }) })
+}

@@ -1,0 +1,134 @@
+/** Colours from a photograph: they become fabrics, or recolour those that are used, light for light and dark for dark. */
+import { type ChangeEvent, useEffect, useRef, useState } from 'react'
+import { addFabrics, coloursByValue, fabricsUsed, freshId, type PaletteColour, recolourFabrics } from '../../../geometry/index.ts'
+import { askColour } from '../../workers/colourClient.ts'
+import { pixelsOfPhoto } from '../../keeping/readPhoto.ts'
+import { edit, look, now, useStore } from '../../document/store.ts'
+import { t, tn } from '../../words/words.ts'
+import { CountField } from '../../controls/CountField.tsx'
+
+const COUNTS = [4, 5, 6, 7, 8] as const
+
+interface Photo {
+  readonly url: string
+  readonly name: string
+  readonly pixels: Uint8ClampedArray
+}
+
+export function PhotoPalette() {
+  const file = useRef<HTMLInputElement>(null)
+  const [photo, setPhoto] = useState<Photo | null>(null)
+  const [trouble, setTrouble] = useState<string | null>(null)
+  const [count, setCount] = useState(5)
+  const palette = usePalette(photo, count)
+  useEffect(() => () => URL.revokeObjectURL(photo?.url ?? ''), [photo])
+  const open = async (event: ChangeEvent<HTMLInputElement>): Promise<void> => {
+    const [chosen] = event.target.files ?? []
+    event.target.value = ''
+    if (chosen === undefined) return
+    const seen = await pixelsOfPhoto(chosen)
+    setTrouble(seen.ok ? null : seen.message)
+    if (seen.ok) setPhoto({ url: URL.createObjectURL(chosen), name: chosen.name, pixels: seen.value })
+  }
+  return (
+    <section aria-labelledby="palette-title">
+      <h2 id="palette-title">{t('Colours from a photograph')}</h2>
+      <div className="from-photo">
+        {photo !== null && <img src={photo.url} alt={t('The photograph {name}', { name: photo.name })} />}
+        <div>
+          <button type="button" onClick={() => file.current?.click()}>
+            {photo === null ? t('Choose a photograph') : t('Another photograph')}
+          </button>
+          <input ref={file} type="file" accept="image/*" hidden aria-label={t('Photograph for a palette')} onChange={(event) => void open(event)} />
+          <CountField label={t('Colours')} value={count} choices={COUNTS} take={setCount} />
+        </div>
+      </div>
+      {trouble !== null && (
+        <p className="trouble" role="alert">
+          {trouble}
+        </p>
+      )}
+      {photo !== null && palette !== null && <Palette palette={palette} />}
+      <p className="hint">{t('The photograph stays on this machine: nothing is sent anywhere.')}</p>
+    </section>
+  )
+}
+
+function usePalette(photo: Photo | null, count: number): readonly PaletteColour[] | null {
+  const [palette, setPalette] = useState<readonly PaletteColour[] | null>(null)
+  useEffect(() => {
+    if (photo === null) return
+    let current = true
+    void askColour({ sort: 'palette', pixels: photo.pixels, count }).then((answer) => {
+      if (current) setPalette(answer.sort === 'palette' ? answer.value : null)
+    })
+    return () => {
+      current = false
+    }
+  }, [photo, count])
+  return palette
+}
+
+function Palette({ palette }: { readonly palette: readonly PaletteColour[] }) {
+  const fabrics = useStore(({ history }) => history.block.fabrics)
+  const [left, setLeft] = useState<ReadonlySet<string>>(new Set())
+  const taken = palette.filter(({ colour }) => !left.has(colour))
+  const toggle = (colour: string): void => setLeft(new Set(left.has(colour) ? [...left].filter((one) => one !== colour) : [...left, colour]))
+  if (palette.length === 0) return <p className="trouble">{t('There is no colour to be seen in this picture.')}</p>
+  return (
+    <>
+      <ul className="palette" aria-label={t('Colours of the photograph, from light to dark')}>
+        {palette.map(({ colour, share }) => (
+          <li key={colour} style={{ flexGrow: 0.12 + share }}>
+            <button
+              type="button"
+              aria-pressed={!left.has(colour)}
+              aria-label={t('{colour}, {part} of 100 parts', { colour, part: Math.round(share * 100) })}
+              style={{ background: colour }}
+              onClick={() => toggle(colour)}
+            />
+          </li>
+        ))}
+      </ul>
+      <p className="hint">{t('Press a colour to leave it out.')}</p>
+      <div className="buttons">
+        <button type="button" disabled={taken.length === 0} onClick={() => addAll(taken)}>
+          {t('Add as fabrics')}
+        </button>
+        <button type="button" disabled={fabrics.length === 0 || taken.length === 0} onClick={() => recolour(taken)}>
+          {t('Recolour the fabrics by value')}
+        </button>
+      </div>
+    </>
+  )
+}
+
+function addAll(palette: readonly PaletteColour[]): void {
+  const { block } = now().history
+  const taken = new Set<string>()
+  const fabrics = palette.map(({ colour }, at) => {
+    const id = freshId(block, 'photo', taken)
+    taken.add(id)
+    return { id, name: t('Photograph {n}', { n: at + 1 }), colour }
+  })
+  edit(addFabrics(fabrics))
+  look({ notice: tn(fabrics.length, 'One fabric is added at the end of the list.', '{n} fabrics are added at the end of the list.') })
+}
+
+/** The fabrics that are used; all of them where none is. */
+function recolour(palette: readonly PaletteColour[]): void {
+  const { block } = now().history
+  const used = fabricsUsed(block)
+  const fabrics = block.fabrics.filter(({ id }) => used.size === 0 || used.has(id))
+  const colours = coloursByValue(
+    fabrics,
+    palette.map(({ colour }) => colour),
+  )
+  edit(recolourFabrics(colours))
+  const fewer = new Set(Object.values(colours).map(({ colour }) => colour)).size < fabrics.length
+  look({
+    notice: fewer
+      ? t('Recoloured, light for light and dark for dark; some fabrics share a colour now: ask for more colours.')
+      : t('Recoloured, light for light and dark for dark.'),
+  })
+}

@@ -1,0 +1,151 @@
+/** The fabrics: take one in hand, pour it on a patch, name it; all else that can be done with it unfolds below it. */
+import { lazy, useEffect, useId, useRef, useState } from 'react'
+import { addFabric, type Block, changeFabric, type Fabric, freshId, recolourPatch } from '../../geometry/index.ts'
+import { startPouring } from '../board/hand/trayDrag.ts'
+import { edit, look, now, useStore } from '../document/store.ts'
+import { t, tn } from '../words/words.ts'
+import { ALL_TURNS, FabricDefs, cellLength, Swatch } from '../drawing/FabricDefs.tsx'
+import './fabrics.css'
+import { LazyPanel } from '../controls/LazyPanel.tsx'
+
+const FabricDetails = lazy(async () => ({ default: (await import('./FabricDetails.tsx')).FabricDetails }))
+
+/** Colours for new fabrics, one after the other. */
+const FRESH = ['#7f4f6b', '#4f8a8b', '#c9b458', '#8a5a3c', '#93a8ac', '#d98c7a'] as const
+
+function take(id: string): void {
+  const { patch, brush } = now().view
+  if (patch !== null) {
+    edit(recolourPatch(patch.unit, patch.name, id))
+    look({ notice: t('The chosen patch is recoloured.') })
+  } else
+    look({
+      brush: brush === id ? null : id,
+      notice: brush === id ? t('The fabric is put back.') : t('Fabric in hand: press patches to recolour them.'),
+    })
+}
+
+function add(): void {
+  const { block } = now().history
+  const id = freshId(block, 'fabric')
+  const name = t('Fabric {n}', { n: block.fabrics.length + 1 })
+  edit(addFabric({ id, name, colour: FRESH[block.fabrics.length % FRESH.length] as string }))
+  look({ notice: t('{name} is added at the end of the list.', { name }) })
+}
+
+/** How many patches, border strips and corner squares are cut from each fabric. */
+function countsOf({ units, borders }: Block): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>()
+  const count = (id: string, by: number): void => void counts.set(id, (counts.get(id) ?? 0) + by)
+  for (const { fabrics } of units) for (const id of Object.values(fabrics)) count(id, 1)
+  for (const { fabric, corner } of borders ?? []) {
+    count(fabric, 4)
+    if (corner !== undefined) count(corner, 4)
+  }
+  return counts
+}
+
+export function FabricList() {
+  const block = useStore(({ history }) => history.block)
+  const [open, setOpen] = useState<string | null>(null)
+  const counts = countsOf(block)
+  return (
+    <section aria-labelledby="fabrics-title" data-part="fabrics">
+      <h2 id="fabrics-title">{t('Fabrics')}</h2>
+      <svg className="unseen" aria-hidden="true">
+        <FabricDefs id="cloth-" fabrics={block.fabrics} unit={cellLength(block)} turns={ALL_TURNS} />
+      </svg>
+      {block.fabrics.length === 0 && <p className="hint">{t('No fabric yet: add one to cut patches from.')}</p>}
+      <ul className="fabrics">
+        {block.fabrics.map((fabric) => (
+          <Row
+            key={fabric.id}
+            fabric={fabric}
+            count={counts.get(fabric.id) ?? 0}
+            open={open === fabric.id}
+            toggle={() => setOpen(open === fabric.id ? null : fabric.id)}
+          />
+        ))}
+      </ul>
+      <button type="button" onClick={add}>
+        {t('Add a fabric')}
+      </button>
+      <p className="hint">{t('Press a fabric, then patches; or drag it onto a patch.')}</p>
+    </section>
+  )
+}
+
+interface RowProps {
+  readonly fabric: Fabric
+  readonly count: number
+  readonly open: boolean
+  readonly toggle: () => void
+}
+
+function Row({ fabric, count, open, toggle }: RowProps) {
+  const { id, name } = fabric
+  const inHand = useStore(({ view }) => view.brush === id)
+  const unit = useStore(({ history }) => history.block.measure.unit)
+  const more = useId()
+  return (
+    <li className="fabric">
+      <button
+        type="button"
+        className="swatch"
+        aria-pressed={inHand}
+        aria-label={t('Take {name}', { name })}
+        onPointerDown={(event) => {
+          event.currentTarget.releasePointerCapture?.(event.pointerId)
+          startPouring(id, event)
+        }}
+        onClick={() => take(id)}
+      >
+        <Swatch fabric={fabric} unit={unit} />
+      </button>
+      <div className="named">
+        <input
+          aria-label={t('Name of {name}', { name })}
+          value={name}
+          maxLength={80}
+          onChange={(event) => edit(changeFabric(id, { name: event.target.value }))}
+        />
+        <small>
+          {count === 0 ? t('not used') : tn(count, 'one patch', '{n} patches')}
+          {fabric.direction !== undefined && <Direction direction={fabric.direction} />}
+        </small>
+      </div>
+      <button type="button" className="unfold" aria-expanded={open} aria-controls={more} aria-label={t('Change {name}', { name })} onClick={toggle}>
+        <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
+          <path d={open ? 'M3 10.5 8 5.5l5 5' : 'M3 5.5l5 5 5-5'} fill="none" stroke="currentColor" strokeWidth="1.8" />
+        </svg>
+      </button>
+      <div className="unfolded" id={more} hidden={!open}>
+        {open && (
+          <LazyPanel>
+            <FabricDetails fabric={fabric} used={count > 0} />
+            <InSight />
+          </LazyPanel>
+        )}
+      </div>
+    </li>
+  )
+}
+
+/** What has unfolded is brought into sight as soon as it is there. */
+function InSight() {
+  const here = useRef<HTMLSpanElement>(null)
+  // Some browsers give a promise back, which must not be taken for the effect's end.
+  useEffect(() => void here.current?.closest('.fabric')?.scrollIntoView({ block: 'nearest' }), [])
+  return <span ref={here} hidden />
+}
+
+/** An arrow along the cloth: with one head where it has a top, with two where it may be turned half round. */
+function Direction({ direction }: { readonly direction: NonNullable<Fabric['direction']> }) {
+  const name = direction === 'one-way' ? t('one-way') : t('two-way')
+  return (
+    <svg className="direction" viewBox="0 0 10 16" width="9" height="14" role="img" aria-label={name}>
+      <title>{name}</title>
+      <path d={`M5 1V15M1.5 5 5 1l3.5 4${direction === 'two-way' ? 'M1.5 11 5 15l3.5-4' : ''}`} fill="none" stroke="currentColor" strokeWidth="1.7" />
+    </svg>
+  )
+}
