@@ -52,7 +52,7 @@ export function App() {
     const key = (event: KeyboardEvent): void => {
       if (event.key === 'F6' && !event.ctrlKey && !event.metaKey && !event.altKey) {
         event.preventDefault()
-        void focus().then((come) => come?.toPart(event.shiftKey ? -1 : 1))
+        void focus().then((come) => come?.focusNextPart(event.shiftKey ? -1 : 1))
       }
       if (!(event.ctrlKey || event.metaKey) || event.defaultPrevented || isField(event.target)) return
       const name = event.key.toLowerCase()
@@ -102,7 +102,7 @@ const focus = () => part(() => import('../controls/focus.ts'))
 
 /** Where the keyboard goes on is watched from the first key that is pressed. */
 function withKeys(): () => void {
-  const begin = (): void => void focus().then((come) => come?.keepFocus())
+  const begin = (): void => void focus().then((come) => come?.watchFocus())
   window.addEventListener('keydown', begin, { once: true })
   return () => window.removeEventListener('keydown', begin)
 }
@@ -111,10 +111,10 @@ function withKeys(): () => void {
 function Skips() {
   return (
     <nav className="skips" aria-label={t('Go to')}>
-      <button type="button" onClick={() => void focus().then((come) => come?.workOn('board'))}>
+      <button type="button" onClick={() => void focus().then((come) => come?.focusPart('board'))}>
         {t('To the board')}
       </button>
-      <button type="button" onClick={() => void focus().then((come) => come?.workOn('sheet'))}>
+      <button type="button" onClick={() => void focus().then((come) => come?.focusPart('sheet'))}>
         {t('To the sheet')}
       </button>
     </nav>
@@ -136,7 +136,7 @@ function OnTheBoard() {
       </Board>
     )
   return (
-    <LazyPanel key={shown} meanwhile={<div className="board" />}>
+    <LazyPanel key={shown} fallback={<div className="board" />}>
       <Other />
     </LazyPanel>
   )
@@ -193,7 +193,7 @@ function Notice() {
 function Keys() {
   return (
     <Popover name={t('Keys')} className="upward keys">
-      <dl id="keys" className="dropped">
+      <dl id="keys" className="popover-content">
         {KEYS.map(([key, what]) => (
           <div key={key}>
             <dt>{t(key)}</dt>

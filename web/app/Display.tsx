@@ -14,7 +14,7 @@ export function Display() {
   }
   return (
     <Popover name={t('This screen')} className="thisscreen">
-      <div className="dropped">
+      <div className="popover-content">
         <label>
           {t('Light')}
           <select value={light} onChange={(event) => chooseTheme(event.target.value as Theme)}>

@@ -29,10 +29,10 @@ export function Header() {
         <button type="button" onClick={() => saveFile(block)}>
           {t('Save a file')}
         </button>
-        <ActionButton off={past === 0} act={undo}>
+        <ActionButton disabled={past === 0} onClick={undo}>
           {t('Undo')}
         </ActionButton>
-        <ActionButton off={future === 0} act={redo}>
+        <ActionButton disabled={future === 0} onClick={redo}>
           {t('Do again')}
         </ActionButton>
       </div>

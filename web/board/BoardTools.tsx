@@ -112,7 +112,7 @@ interface ToolProps {
 
 export function Tool({ name, sign, act, pressed, off = false }: ToolProps): ReactNode {
   return (
-    <ActionButton className="sign" aria-label={name} title={name} aria-pressed={pressed} off={off} act={act}>
+    <ActionButton className="sign" aria-label={name} title={name} aria-pressed={pressed} disabled={off} onClick={act}>
       <svg viewBox="-11 -11 22 22" aria-hidden="true">
         <path d={sign} />
       </svg>

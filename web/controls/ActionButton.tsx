@@ -1,15 +1,16 @@
 /**
- * A button that cannot always act.
+ * A button that stays in the Tab order while it is disabled.
  *
- * While it cannot, it says so and stays a stop of the Tab key: where the last press of a row leaves nothing more to do, the focus is not lost.
+ * The last press of a row of buttons often leaves nothing more to do. A truly disabled button would lose the keyboard's focus then; this one only says that
+ * it is disabled.
  */
 import type { ButtonHTMLAttributes } from 'react'
 
-interface Props extends Omit<ButtonHTMLAttributes<HTMLButtonElement>, 'disabled' | 'onClick' | 'type'> {
-  readonly off: boolean
-  readonly act: () => void
+interface Props extends Omit<ButtonHTMLAttributes<HTMLButtonElement>, 'onClick' | 'type'> {
+  readonly disabled: boolean
+  readonly onClick: () => void
 }
 
-export function ActionButton({ off, act, ...button }: Props) {
-  return <button {...button} type="button" aria-disabled={off} onClick={off ? undefined : act} />
+export function ActionButton({ disabled, onClick, ...button }: Props) {
+  return <button {...button} type="button" aria-disabled={disabled} onClick={disabled ? undefined : onClick} />
 }

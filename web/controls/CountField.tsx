@@ -1,16 +1,16 @@
-/** A small number to choose. */
+/** A list to choose a small number from. */
 interface Props {
   readonly label: string
   readonly value: number
   readonly choices: readonly number[]
-  readonly take: (count: number) => void
+  readonly onChange: (count: number) => void
 }
 
-export function CountField({ label, value, choices, take }: Props) {
+export function CountField({ label, value, choices, onChange }: Props) {
   return (
     <label>
       {label}
-      <select value={value} onChange={(event) => take(Number(event.target.value))}>
+      <select value={value} onChange={(event) => onChange(Number(event.target.value))}>
         {choices.map((count) => (
           <option key={count} value={count}>
             {count}

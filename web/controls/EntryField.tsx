@@ -1,21 +1,21 @@
-/** A field for one length or count: what is not one is said in a sentence, and changes nothing. */
+/** A text field for one length, count or name. Text that is not valid shows a message and changes nothing; Enter commits, Escape restores. */
 import { useEffect, useId, useState } from 'react'
 
 interface Props {
   readonly label: string
   readonly value: string
-  /** A sentence where the text will not do, else null; only then is it taken. */
-  readonly wrong: (text: string) => string | null
-  readonly take: (text: string) => void
+  /** A message if the text is not valid, else null. Only valid text is committed. */
+  readonly validate: (text: string) => string | null
+  readonly onCommit: (text: string) => void
 }
 
-export function EntryField({ label, value, wrong, take }: Props) {
+export function EntryField({ label, value, validate, onCommit }: Props) {
   const [text, setText] = useState(value)
   const id = useId()
   useEffect(() => setText(value), [value])
-  const trouble = text === value ? null : wrong(text)
-  const settle = (): void => {
-    if (text !== value && trouble === null) take(text)
+  const error = text === value ? null : validate(text)
+  const commit = (): void => {
+    if (text !== value && error === null) onCommit(text)
   }
   return (
     <label>
@@ -23,18 +23,18 @@ export function EntryField({ label, value, wrong, take }: Props) {
       <input
         value={text}
         inputMode="text"
-        aria-invalid={trouble !== null}
-        aria-describedby={trouble === null ? undefined : id}
+        aria-invalid={error !== null}
+        aria-describedby={error === null ? undefined : id}
         onChange={(event) => setText(event.target.value)}
-        onBlur={settle}
+        onBlur={commit}
         onKeyDown={(event) => {
-          if (event.key === 'Enter') settle()
+          if (event.key === 'Enter') commit()
           if (event.key === 'Escape') setText(value)
         }}
       />
-      {trouble !== null && (
+      {error !== null && (
         <span className="trouble" id={id}>
-          {trouble}
+          {error}
         </span>
       )}
     </label>

@@ -1,4 +1,4 @@
-/** The fabrics to choose from, as a list holds them. */
+/** The options of a list to choose a fabric from. */
 import type { Fabric } from '../../geometry/index.ts'
 
 export const FabricOptions = ({ fabrics }: { readonly fabrics: readonly Fabric[] }) =>

@@ -1,18 +1,18 @@
 /**
- * What comes a moment later than the page.
+ * Holds a part of the page whose code is loaded when it is first shown.
  *
- * In      a part that is fetched when it is first shown, and what stands there meanwhile.
- * Out     the part; where it does not come, one sentence in its place, so that the board and all else go on.
+ * In      the lazy part, and what to show until it has loaded.
+ * Out     the part. If it fails to load, a message takes its place, and the board and the rest of the page go on working.
  */
 import { Component, type ReactNode, Suspense } from 'react'
 import { t } from '../words/words.ts'
 
 interface Props {
   readonly children: ReactNode
-  readonly meanwhile?: ReactNode
+  readonly fallback?: ReactNode
 }
 
-/** A class, because only one can hear that a part below it failed. */
+/** A class, because React only tells class components that a child failed. */
 export class LazyPanel extends Component<Props, { readonly failed: boolean }> {
   override state = { failed: false }
 
@@ -21,7 +21,7 @@ export class LazyPanel extends Component<Props, { readonly failed: boolean }> {
   }
 
   override render(): ReactNode {
-    if (!this.state.failed) return <Suspense fallback={this.props.meanwhile}>{this.props.children}</Suspense>
+    if (!this.state.failed) return <Suspense fallback={this.props.fallback}>{this.props.children}</Suspense>
     return (
       <div className="missing" role="alert">
         <p>{t('This part of the page did not come. Load the page anew as soon as you are connected; what is kept in this browser stays.')}</p>

@@ -1,21 +1,28 @@
-/** A long list, a part at a time. */
+/** A long list, shown a page at a time. */
 import { type ReactNode, useState } from 'react'
 import { t } from '../words/words.ts'
 
-/** Shown at once; more on asking. */
-const AT_ONCE = 40
+/** Items on a page. */
+const PAGE = 40
 
-/** The first of a list, and more when asked; all up to one that is sought. */
-export function PagedList<T>({ all, upTo, each }: { readonly all: readonly T[]; readonly upTo: number; readonly each: (one: T) => ReactNode }) {
-  const [most, setMost] = useState(AT_ONCE)
+interface Props<T> {
+  readonly items: readonly T[]
+  /** The index of an item that must be shown, or -1 for none. */
+  readonly upTo: number
+  readonly render: (item: T) => ReactNode
+}
+
+/** The first items and a button for more. An item that someone jumps to is shown along with everything before it. */
+export function PagedList<T>({ items, upTo, render }: Props<T>) {
+  const [most, setMost] = useState(PAGE)
   const shown = Math.max(most, upTo + 1)
   return (
     <>
-      {all.slice(0, shown).map(each)}
-      {shown < all.length && (
+      {items.slice(0, shown).map(render)}
+      {shown < items.length && (
         <li>
-          <button type="button" onClick={() => setMost(shown + AT_ONCE)}>
-            {t('Show {more} more of {left}', { more: Math.min(AT_ONCE, all.length - shown), left: all.length - shown })}
+          <button type="button" onClick={() => setMost(shown + PAGE)}>
+            {t('Show {more} more of {left}', { more: Math.min(PAGE, items.length - shown), left: items.length - shown })}
           </button>
         </li>
       )}

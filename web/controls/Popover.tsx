@@ -1,4 +1,4 @@
-/** What unfolds over the page from a word: Escape folds it up again, and so does going on to something else. */
+/** A panel that opens over the page from a button. Escape closes it, and so does moving the focus elsewhere. */
 import { type KeyboardEvent, type ReactNode, useRef, useState } from 'react'
 
 interface Props {
@@ -8,25 +8,25 @@ interface Props {
 }
 
 export function Popover({ name, className = '', children }: Props) {
-  const drop = useRef<HTMLDetailsElement>(null)
+  const details = useRef<HTMLDetailsElement>(null)
   const [open, setOpen] = useState(false)
-  const fold = (): void => {
-    if (drop.current !== null) drop.current.open = false
+  const close = (): void => {
+    if (details.current !== null) details.current.open = false
   }
-  const key = (event: KeyboardEvent): void => {
-    if (event.key !== 'Escape' || drop.current?.open !== true) return
+  const closeOnEscape = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape' || details.current?.open !== true) return
     event.preventDefault()
-    drop.current.querySelector('summary')?.focus()
-    fold()
+    details.current.querySelector('summary')?.focus()
+    close()
   }
   return (
     <details
-      ref={drop}
-      className={`drop ${className}`}
+      ref={details}
+      className={`popover ${className}`}
       onToggle={(event) => setOpen(event.currentTarget.open)}
-      onKeyDown={key}
+      onKeyDown={closeOnEscape}
       onBlur={({ currentTarget, relatedTarget }) => {
-        if (relatedTarget !== null && !currentTarget.contains(relatedTarget)) fold()
+        if (relatedTarget !== null && !currentTarget.contains(relatedTarget)) close()
       }}
     >
       <summary>{name}</summary>

@@ -1,118 +1,119 @@
 /**
- * Where the keyboard goes on: never nowhere, and from one part of the page to the next by one key.
+ * Keeps the keyboard's focus on the page, and moves it from one part of the page to the next with one key.
  *
- * In      every focus, and every change of the page.
- * Out     where what had the focus has gone from the page, the nearest thing that can be worked stands in for it: first what followed, then what
- *         went before, in the smallest part of the page that is still there.
+ * In      every focus event, and every change of the page.
+ * Out     when the focused element disappears, the nearest control takes its place: the next one, else the one before, within the smallest part of the page
+ *         that is still there.
  */
 
-/** Links, too, and what takes the focus by the way it is made, such as the board. */
-const WORKED = 'a[href], button, input, select, textarea, summary, [tabindex="0"]'
+/** Includes links, and elements that take the focus because of how they are built, such as the board. */
+const FOCUSABLE = 'a[href], button, input, select, textarea, summary, [tabindex="0"]'
 
-/** What had the focus, and each part of the page it lay in, from the smallest, with its neighbours at that time. */
-interface Kept {
-  readonly on: Element
-  readonly within: readonly { readonly part: Element; readonly next: Element | null; readonly before: Element | null }[]
+/** The element that had the focus, and each of its ancestors from the inside out with its siblings at that time. */
+interface FocusTrail {
+  readonly element: Element
+  readonly ancestors: readonly { readonly node: Element; readonly next: Element | null; readonly previous: Element | null }[]
 }
 
-let kept: Kept | null = null
-/** What had the focus last outside of any dialog. */
-let outside: HTMLElement | null = null
+let trail: FocusTrail | null = null
+/** The last element outside all dialogs that had the focus. */
+let lastOutsideDialogs: HTMLElement | null = null
 
-/** Begins to watch, for as long as the page is there. */
-export function keepFocus(): void {
-  const taken = (event: FocusEvent): void => {
-    kept = event.target instanceof Element ? keptOn(event.target) : null
-    if (event.target instanceof HTMLElement && event.target.closest('dialog') === null) outside = event.target
-    rememberIn(event.target)
+/** Starts watching, for as long as the page is open. */
+export function watchFocus(): void {
+  const onFocusIn = ({ target }: FocusEvent): void => {
+    trail = target instanceof Element ? trailTo(target) : null
+    if (target instanceof HTMLElement && target.closest('dialog') === null) lastOutsideDialogs = target
+    rememberInPart(target)
   }
-  const left = ({ target }: FocusEvent): void => {
-    // A maker who presses an empty place lets go of what is still there; what is taken from the page is gone only after this.
+  const onFocusOut = ({ target }: FocusEvent): void => {
+    // A click on an empty place takes the focus from an element that stays. An element that is being removed disappears only after this event.
     setTimeout(() => {
-      if (kept?.on === target && target instanceof HTMLElement && canWork(target) && document.activeElement === document.body) kept = null
+      if (trail?.element === target && target instanceof HTMLElement && canFocus(target) && document.activeElement === document.body) trail = null
     })
   }
-  const changed = new MutationObserver((records) => {
-    if (kept === null || document.activeElement !== document.body) return
-    const { on } = kept
-    if (kept.within.some(({ part }) => part instanceof HTMLDialogElement && !part.open)) setTimeout(backOutside)
-    else if (!canWork(on)) goOn(kept)
-    // What was only moved to another place of its list has lost the focus on the way.
-    else if (records.some(({ removedNodes }) => [...removedNodes].some((node) => node.contains(on)))) (on as HTMLElement).focus()
+  const onChange = new MutationObserver((records) => {
+    if (trail === null || document.activeElement !== document.body) return
+    const { element } = trail
+    if (trail.ancestors.some(({ node }) => node instanceof HTMLDialogElement && !node.open)) setTimeout(focusOutsideDialogs)
+    else if (!canFocus(element)) focusNearest(trail)
+    // An element that only moved within its list lost the focus on the way.
+    else if (records.some(({ removedNodes }) => [...removedNodes].some((node) => node.contains(element)))) (element as HTMLElement).focus()
   })
-  if (document.activeElement !== null && document.activeElement !== document.body) kept = keptOn(document.activeElement)
-  document.addEventListener('focusin', taken)
-  document.addEventListener('focusout', left)
-  changed.observe(document.body, { childList: true, subtree: true, attributeFilter: ['disabled', 'hidden', 'open'] })
+  if (document.activeElement !== null && document.activeElement !== document.body) trail = trailTo(document.activeElement)
+  document.addEventListener('focusin', onFocusIn)
+  document.addEventListener('focusout', onFocusOut)
+  onChange.observe(document.body, { childList: true, subtree: true, attributeFilter: ['disabled', 'hidden', 'open'] })
 }
 
-/** The browser gives the focus back when a dialog closes, but a moment later, and not to what was moved meanwhile. */
-function backOutside(): void {
-  if (document.activeElement === document.body && outside !== null && canWork(outside)) outside.focus()
+/** When a dialog closes, the browser returns the focus only a moment later, and not to an element that moved meanwhile. */
+function focusOutsideDialogs(): void {
+  if (document.activeElement === document.body && lastOutsideDialogs !== null && canFocus(lastOutsideDialogs)) lastOutsideDialogs.focus()
 }
 
-function keptOn(on: Element): Kept {
-  const within = []
-  for (let part: Element | null = on; part !== null && part !== document.documentElement; part = part.parentElement)
-    within.push({ part, next: part.nextElementSibling, before: part.previousElementSibling })
-  return { on, within }
+function trailTo(element: Element): FocusTrail {
+  const ancestors = []
+  for (let node: Element | null = element; node !== null && node !== document.documentElement; node = node.parentElement)
+    ancestors.push({ node, next: node.nextElementSibling, previous: node.previousElementSibling })
+  return { element, ancestors }
 }
 
-function goOn({ within }: Kept): void {
-  for (const [place, { part }] of within.entries()) {
-    if (place === 0 || !part.isConnected) continue
-    const all = workedIn(part)
-    const { next, before } = within[place - 1] as Kept['within'][number]
-    const heir =
-      (next?.isConnected === true && all.find((one) => next.contains(one) || follows(next, one))) ||
-      (before?.isConnected === true && all.findLast((one) => before.contains(one) || follows(one, before))) ||
-      all[0]
-    if (heir === undefined) continue
-    heir.focus()
+function focusNearest({ ancestors }: FocusTrail): void {
+  for (const [depth, { node }] of ancestors.entries()) {
+    if (depth === 0 || !node.isConnected) continue
+    const controls = controlsIn(node)
+    const { next, previous } = ancestors[depth - 1] as FocusTrail['ancestors'][number]
+    const nearest =
+      (next?.isConnected === true && controls.find((control) => next.contains(control) || follows(next, control))) ||
+      (previous?.isConnected === true && controls.findLast((control) => previous.contains(control) || follows(control, previous))) ||
+      controls[0]
+    if (nearest === undefined) continue
+    nearest.focus()
     if (document.activeElement !== document.body) return
   }
 }
 
-const follows = (one: Element, other: Element): boolean => (one.compareDocumentPosition(other) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0
+/** Whether the second element comes after the first in the document. */
+const follows = (first: Element, second: Element): boolean => (first.compareDocumentPosition(second) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0
 
-const workedIn = (part: Element): HTMLElement[] => [...part.querySelectorAll<HTMLElement>(WORKED)].filter((one) => one.tabIndex >= 0 && canWork(one))
+const controlsIn = (node: Element): HTMLElement[] =>
+  [...node.querySelectorAll<HTMLElement>(FOCUSABLE)].filter((control) => control.tabIndex >= 0 && canFocus(control))
 
-/** What is disabled, not shown, or taken from the page cannot have the focus. */
-const canWork = (one: Element): boolean => one.isConnected && !one.matches(':disabled') && one.checkVisibility()
+/** An element that is disabled, hidden or removed cannot have the focus. */
+const canFocus = (element: Element): boolean => element.isConnected && !element.matches(':disabled') && element.checkVisibility()
 
-/** Where each part of the page was left, by its name. */
-const leftAt = new Map<string, Element>()
+/** The element that last had the focus in each part of the page, by the part's name. */
+const lastFocusedIn = new Map<string, Element>()
 
-const partOf = (one: Element | null): HTMLElement | null => one?.closest<HTMLElement>('[data-part]') ?? null
+const partOf = (element: Element | null): HTMLElement | null => element?.closest<HTMLElement>('[data-part]') ?? null
 
-function rememberIn(target: EventTarget | null): void {
+function rememberInPart(target: EventTarget | null): void {
   const part = target instanceof Element ? partOf(target)?.dataset.part : undefined
-  if (part !== undefined) leftAt.set(part, target as Element)
+  if (part !== undefined) lastFocusedIn.set(part, target as Element)
 }
 
-/** To the part of the page after this one, or before it, where it was left. */
-export function toPart(by: 1 | -1): void {
-  // A dialog holds the focus until it is closed.
+/** Focuses the next part of the page, or the previous one, where it last had the focus. After the last part comes the first. */
+export function focusNextPart(direction: 1 | -1): void {
+  // A dialog keeps the focus until it is closed.
   if (document.querySelector('dialog[open]') !== null) return
   const parts = [...document.querySelectorAll<HTMLElement>('[data-part]')]
-  const on = document.activeElement ?? document.body
-  const here = partOf(on)
-  const ahead = parts.filter((part) => part !== here && follows(on, part))
-  const behind = parts.filter((part) => part !== here && !follows(on, part))
-  // Round the end of the page to its other end.
-  const inTurn = by === 1 ? [...ahead, ...behind] : [...behind.reverse(), ...ahead.reverse()]
-  inTurn.find(workIn)
+  const current = document.activeElement ?? document.body
+  const currentPart = partOf(current)
+  const after = parts.filter((part) => part !== currentPart && follows(current, part))
+  const before = parts.filter((part) => part !== currentPart && !follows(current, part))
+  const inOrder = direction === 1 ? [...after, ...before] : [...before.reverse(), ...after.reverse()]
+  inOrder.find(focusInside)
 }
 
-/** The focus goes to a part of the page, where it was left; false where nothing there can have it. */
-export function workOn(name: string): boolean {
+/** Focuses the named part of the page where it last had the focus. False if nothing there can have it. */
+export function focusPart(name: string): boolean {
   const part = document.querySelector<HTMLElement>(`[data-part="${name}"]`)
-  return part !== null && workIn(part)
+  return part !== null && focusInside(part)
 }
 
-function workIn(part: HTMLElement): boolean {
-  const last = leftAt.get(part.dataset.part ?? '')
-  const on = last instanceof HTMLElement && part.contains(last) && canWork(last) ? last : part.matches(WORKED) ? part : workedIn(part)[0]
-  on?.focus()
-  return on !== undefined
+function focusInside(part: HTMLElement): boolean {
+  const last = lastFocusedIn.get(part.dataset.part ?? '')
+  const element = last instanceof HTMLElement && part.contains(last) && canFocus(last) ? last : part.matches(FOCUSABLE) ? part : controlsIn(part)[0]
+  element?.focus()
+  return element !== undefined
 }

@@ -42,7 +42,7 @@ export function BlockDetails({ card, open, back, putAway, done }: Props) {
         {t('Back to all blocks')}
       </button>
       <BlockPicture load={() => blockOf(id)} stamp={`${id} ${card.changed}`} side={180} />
-      <EntryField label={t('Name')} value={name} wrong={noName} take={(text) => void tried(() => rename(card, open, text))} />
+      <EntryField label={t('Name')} value={name} validate={noName} onCommit={(text) => void tried(() => rename(card, open, text))} />
       <p className="hint">{t('Begun {made}, changed {changed}.', { made: dateAndTime(card.made), changed: dateAndTime(card.changed) })}</p>
       <div className="buttons">
         {!open && (

@@ -22,7 +22,7 @@ import { edit, look, now, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 import { ActionButton } from '../controls/ActionButton.tsx'
 import { EntryField } from '../controls/EntryField.tsx'
-import { lengthTrouble, written } from '../controls/lengthEntry.ts'
+import { lengthProblem, lengthForFile } from '../controls/lengthEntry.ts'
 
 const PRINT_NAMES: Readonly<Record<PrintKind, () => string>> = {
   dots: () => t('dots'),
@@ -76,10 +76,10 @@ export function FabricDetails({ fabric, used }: { readonly fabric: Fabric; reado
         </>
       )}
       <div className="buttons">
-        <ActionButton off={place === 0} act={() => move(fabric, -1, place)}>
+        <ActionButton disabled={place === 0} onClick={() => move(fabric, -1, place)}>
           {t('Move up')}
         </ActionButton>
-        <ActionButton off={place === fabrics.length - 1} act={() => move(fabric, 1, place)}>
+        <ActionButton disabled={place === fabrics.length - 1} onClick={() => move(fabric, 1, place)}>
           {t('Move down')}
         </ActionButton>
         <button type="button" onClick={() => drop(fabric, used)}>
@@ -136,8 +136,8 @@ function Printed({ fabric }: { readonly fabric: Fabric }) {
         <EntryField
           label={print.kind === 'photo' ? t('Width of cloth it shows ({unit})', { unit }) : t('One repeat ({unit})', { unit })}
           value={String(print.repeat)}
-          wrong={wrongRepeat}
-          take={(repeat) => edit(setPrint(id, { ...print, repeat: written(repeat) }))}
+          validate={wrongRepeat}
+          onCommit={(repeat) => edit(setPrint(id, { ...print, repeat: lengthForFile(repeat) }))}
         />
       )}
       <Photo fabric={fabric} />
@@ -146,7 +146,7 @@ function Printed({ fabric }: { readonly fabric: Fabric }) {
   )
 }
 
-const wrongRepeat = (text: string): string | null => lengthTrouble(text, { least: NARROWEST, most: WIDEST })
+const wrongRepeat = (text: string): string | null => lengthProblem(text, { least: NARROWEST, most: WIDEST })
 
 function Photo({ fabric }: { readonly fabric: Fabric }) {
   const file = useRef<HTMLInputElement>(null)

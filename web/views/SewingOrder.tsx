@@ -58,7 +58,7 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
       />
       <section className="stepper" data-part="board" aria-label={t('Sewing order')}>
         <div className="stepping">
-          <ActionButton off={step === 0} act={() => go(step - 1)}>
+          <ActionButton disabled={step === 0} onClick={() => go(step - 1)}>
             {t('Back')}
           </ActionButton>
           <button
@@ -71,7 +71,7 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
           >
             {playing ? t('Pause') : t('Play')}
           </button>
-          <ActionButton off={step === most} act={() => go(step + 1)}>
+          <ActionButton disabled={step === most} onClick={() => go(step + 1)}>
             {t('Next')}
           </ActionButton>
           <input

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { checkBlock } from '../../../geometry/index.ts'
-import { lengthIn, lengthTrouble, written } from '../../../web/controls/lengthEntry.ts'
+import { parseLengthEntry, lengthProblem, lengthForFile } from '../../../web/controls/lengthEntry.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 
 const NO_LENGTH = 'Give a length above zero, such as 3 or 2 1/2.'
@@ -18,9 +18,9 @@ describe('a length that is typed', () => {
     ['0.001', 0.001, '0.001'],
     ['10000', 10_000, '10000'],
   ])('%s is taken, and a file holds it', (text, length, file) => {
-    expect(lengthTrouble(text)).toBeNull()
-    expect([lengthIn(text), written(text)]).toEqual([length, file])
-    expect(checkBlock({ ...eveningStar, grid: { ...eveningStar.grid, cell: written(text) } })).toMatchObject({ ok: true })
+    expect(lengthProblem(text)).toBeNull()
+    expect([parseLengthEntry(text), lengthForFile(text)]).toEqual([length, file])
+    expect(checkBlock({ ...eveningStar, grid: { ...eveningStar.grid, cell: lengthForFile(text) } })).toMatchObject({ ok: true })
   })
 
   it.each([
@@ -41,10 +41,10 @@ describe('a length that is typed', () => {
     `${'0'.repeat(200)}3`,
     `0.${'0'.repeat(150)}1`,
   ])('%s is none', (text) => {
-    expect([lengthTrouble(text), lengthIn(text)]).toEqual([NO_LENGTH, null])
+    expect([lengthProblem(text), parseLengthEntry(text)]).toEqual([NO_LENGTH, null])
   })
 
   it.each(['1e9', '1e400', '1e-9', '1e-40', '1e-999', '10001'])('%s is one that no ruler shows', (text) => {
-    expect([lengthTrouble(text), lengthIn(text)]).toEqual([OUT_OF_BOUNDS, null])
+    expect([lengthProblem(text), parseLengthEntry(text)]).toEqual([OUT_OF_BOUNDS, null])
   })
 })

@@ -18,7 +18,7 @@ import { edit, useStore } from '../../document/store.ts'
 import { said, t } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { EntryField } from '../../controls/EntryField.tsx'
-import { lengthTrouble, written } from '../../controls/lengthEntry.ts'
+import { lengthProblem, lengthForFile } from '../../controls/lengthEntry.ts'
 
 const ORDER_NAMES: Readonly<Record<Order, string>> = {
   auto: said('as nests best'),
@@ -42,21 +42,26 @@ export function BlockSettings() {
         <EntryField
           label={t('Columns')}
           value={String(block.grid.columns)}
-          wrong={notCount}
-          take={(text) => edit(setGrid({ columns: Number(text) }))}
+          validate={notCount}
+          onCommit={(text) => edit(setGrid({ columns: Number(text) }))}
         />
-        <EntryField label={t('Rows')} value={String(block.grid.rows)} wrong={notCount} take={(text) => edit(setGrid({ rows: Number(text) }))} />
+        <EntryField
+          label={t('Rows')}
+          value={String(block.grid.rows)}
+          validate={notCount}
+          onCommit={(text) => edit(setGrid({ rows: Number(text) }))}
+        />
         <EntryField
           label={t('Cell, finished ({unit})', { unit })}
           value={length(block.grid.cell)}
-          wrong={lengthTrouble}
-          take={(text) => edit(setGrid({ cell: written(text) }))}
+          validate={lengthProblem}
+          onCommit={(text) => edit(setGrid({ cell: lengthForFile(text) }))}
         />
         <EntryField
           label={t('Seam allowance ({unit})', { unit })}
           value={length(block.measure.seam ?? toNumber(seamOf(block)))}
-          wrong={lengthTrouble}
-          take={(text) => edit(setMeasure({ seam: written(text) }))}
+          validate={lengthProblem}
+          onCommit={(text) => edit(setMeasure({ seam: lengthForFile(text) }))}
         />
         <label>
           {t('Measure')}
@@ -68,8 +73,8 @@ export function BlockSettings() {
         <EntryField
           label={t('Usable cloth width ({unit})', { unit })}
           value={length(block.cloth?.usableWidth ?? toNumber(usableWidthOf(block)))}
-          wrong={lengthTrouble}
-          take={(text) => edit(setCloth(written(text)))}
+          validate={lengthProblem}
+          onCommit={(text) => edit(setCloth(lengthForFile(text)))}
         />
         <label>
           {t('Join by')}
@@ -92,8 +97,8 @@ export function BlockSettings() {
           <EntryField
             label={t('Border {n}, finished ({unit})', { n: index + 1, unit })}
             value={length(border.finishedWidth)}
-            wrong={lengthTrouble}
-            take={(text) => edit(changed(borders, index, { finishedWidth: written(text) }))}
+            validate={lengthProblem}
+            onCommit={(text) => edit(changed(borders, index, { finishedWidth: lengthForFile(text) }))}
           />
           <label>
             {t('Its fabric')}

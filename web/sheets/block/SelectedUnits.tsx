@@ -50,7 +50,7 @@ export function SelectedUnits() {
           onClick={() => {
             removeChosen()
             // This goes with what was chosen: the board is where it was.
-            void import('../../controls/focus.ts').then(({ workOn }) => workOn('board'))
+            void import('../../controls/focus.ts').then(({ focusPart }) => focusPart('board'))
           }}
         >
           {t('Remove')}

@@ -124,9 +124,9 @@ function Problems({ report }: { readonly report: Findings }) {
   return (
     <ul className="problems">
       <PagedList
-        all={all}
+        items={all}
         upTo={-1}
-        each={({ problem: { code, message, at, area, units }, index }) => (
+        render={({ problem: { code, message, at, area, units }, index }) => (
           <li key={index} className={ERRORS.has(code) ? 'mend' : 'know'}>
             <Pointing place={`problem ${index}`}>
               <ProblemMark mend={ERRORS.has(code)} />
@@ -185,9 +185,9 @@ function Meetings({ verdict, report }: { readonly verdict: Verdict; readonly rep
       {(opened || wanted >= 0) && (
         <ol>
           <PagedList
-            all={own}
+            items={own}
             upTo={wanted}
-            each={({ meeting, index }) => (
+            render={({ meeting, index }) => (
               <One key={index} meeting={meeting} report={report} place={`meeting ${index}`} pointed={pointed === `meeting ${index}`} />
             )}
           />

@@ -10,9 +10,9 @@ export function SewingList({ report, step }: { readonly report: Findings; readon
   return (
     <ol>
       <PagedList
-        all={report.joins.map((_, index) => index)}
+        items={report.joins.map((_, index) => index)}
         upTo={(step ?? 0) - 1}
-        each={(index) => {
+        render={(index) => {
           const { sew, then, size } = words(index + 1)
           return (
             <li key={index} className={step === index + 1 ? 'pointed' : ''}>

@@ -255,13 +255,13 @@ function List({ page, from, setFrom, base, block, compared, setCompared }: ListP
         ))}
       </ol>
       <div className="buttons">
-        <ActionButton off={from === 0} act={() => setFrom(Math.max(0, from - PAGE))}>
+        <ActionButton disabled={from === 0} onClick={() => setFrom(Math.max(0, from - PAGE))}>
           {t('Earlier')}
         </ActionButton>
-        <ActionButton off={from + PAGE >= page.count} act={() => setFrom(from + PAGE)}>
+        <ActionButton disabled={from + PAGE >= page.count} onClick={() => setFrom(from + PAGE)}>
           {t('Later')}
         </ActionButton>
-        <ActionButton off={compared.length < 2} act={() => setOpen(true)}>
+        <ActionButton disabled={compared.length < 2} onClick={() => setOpen(true)}>
           {compared.length < 2 ? t('Compare: tick two to four') : tn(compared.length, 'Compare one', 'Compare {n}')}
         </ActionButton>
       </div>

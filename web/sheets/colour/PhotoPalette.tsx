@@ -40,7 +40,7 @@ export function PhotoPalette() {
             {photo === null ? t('Choose a photograph') : t('Another photograph')}
           </button>
           <input ref={file} type="file" accept="image/*" hidden aria-label={t('Photograph for a palette')} onChange={(event) => void open(event)} />
-          <CountField label={t('Colours')} value={count} choices={COUNTS} take={setCount} />
+          <CountField label={t('Colours')} value={count} choices={COUNTS} onChange={setCount} />
         </div>
       </div>
       {trouble !== null && (

@@ -46,7 +46,7 @@ export function CutList() {
     <section aria-labelledby="cut-title" className="cutsheet">
       <div className="titled">
         <h2 id="cut-title">{t('Cut list')}</h2>
-        <EntryField label={t('Blocks to make')} value={String(copies)} wrong={notCopies} take={(text) => setCopies(Number(text))} />
+        <EntryField label={t('Blocks to make')} value={String(copies)} validate={notCopies} onCommit={(text) => setCopies(Number(text))} />
       </div>
       {list === null ? <p className="hint">{t('Working it out beside the page…')}</p> : <List list={list} block={block} />}
       <LazyPanel>

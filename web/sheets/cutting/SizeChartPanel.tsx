@@ -20,7 +20,7 @@ import { download } from '../../keeping/download.ts'
 import { look, useStore } from '../../document/store.ts'
 import { said, t, tell } from '../../words/words.ts'
 import { EntryField } from '../../controls/EntryField.tsx'
-import { lengthTrouble, written } from '../../controls/lengthEntry.ts'
+import { lengthProblem, lengthForFile } from '../../controls/lengthEntry.ts'
 import { type MeasureUnit, sayOneSize } from '../../words/sizes.ts'
 import './cutting.css'
 
@@ -53,7 +53,7 @@ export function SizeChartPanel() {
   )
 }
 
-const wrongLength = (text: string): string | null => lengthTrouble(text, { most: 1000 })
+const wrongLength = (text: string): string | null => lengthProblem(text, { most: 1000 })
 
 function ChartPage({ close }: { readonly close: () => void }) {
   const block = useStore(({ history }) => history.block)
@@ -97,10 +97,25 @@ function ChartPage({ close }: { readonly close: () => void }) {
             <option value="cm">{t('centimetres')}</option>
           </select>
         </label>
-        <EntryField label={t('Seam allowance ({unit})', { unit })} value={seam} wrong={wrongLength} take={(text) => setSeam(written(text))} />
-        <EntryField label={t('From, finished')} value={range.from} wrong={wrongLength} take={(from) => setRange({ ...range, from: written(from) })} />
-        <EntryField label={t('To')} value={range.to} wrong={wrongLength} take={(to) => setRange({ ...range, to: written(to) })} />
-        <EntryField label={t('In steps of')} value={range.step} wrong={wrongLength} take={(step) => setRange({ ...range, step: written(step) })} />
+        <EntryField
+          label={t('Seam allowance ({unit})', { unit })}
+          value={seam}
+          validate={wrongLength}
+          onCommit={(text) => setSeam(lengthForFile(text))}
+        />
+        <EntryField
+          label={t('From, finished')}
+          value={range.from}
+          validate={wrongLength}
+          onCommit={(from) => setRange({ ...range, from: lengthForFile(from) })}
+        />
+        <EntryField label={t('To')} value={range.to} validate={wrongLength} onCommit={(to) => setRange({ ...range, to: lengthForFile(to) })} />
+        <EntryField
+          label={t('In steps of')}
+          value={range.step}
+          validate={wrongLength}
+          onCommit={(step) => setRange({ ...range, step: lengthForFile(step) })}
+        />
         <label className="wide">
           {t('Cut larger, then trim')}
           <select value={oversize} onChange={(event) => setOversize(Number(event.target.value))}>

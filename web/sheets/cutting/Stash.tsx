@@ -9,7 +9,7 @@ import { look, useStore } from '../../document/store.ts'
 import { said, t, tn } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { StripsPicture } from '../../drawing/CuttingPicture.tsx'
-import { lengthIn } from '../../controls/lengthEntry.ts'
+import { parseLengthEntry } from '../../controls/lengthEntry.ts'
 import { type MeasureUnit, sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { useDeep } from '../../workers/useDeep.ts'
 import './cutting.css'
@@ -75,7 +75,7 @@ function PutBy({ block }: { readonly block: Block }) {
   const [sort, setSort] = useState<Sort>('quarter')
   const [sides, setSides] = useState<readonly [string, string]>(['', ''])
   const chosen = block.fabrics.find(({ id }) => id === fabric) ?? block.fabrics[0]
-  const odd = sides.map((text) => lengthIn(text, { most: 1000 }))
+  const odd = sides.map((text) => parseLengthEntry(text, { most: 1000 }))
   const size = sort === 'odd' ? odd : PRECUTS[sort]
   const whole = size.every((length) => length !== null)
   const put = (): void => {

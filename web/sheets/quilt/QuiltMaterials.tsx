@@ -24,7 +24,7 @@ import { asker } from '../../workers/deepClient.ts'
 import { useStore, useTold } from '../../document/store.ts'
 import { said, t, tell, tn } from '../../words/words.ts'
 import { CountField } from '../../controls/CountField.tsx'
-import { lengthIn, lengthTrouble } from '../../controls/lengthEntry.ts'
+import { parseLengthEntry, lengthProblem } from '../../controls/lengthEntry.ts'
 import { type MeasureUnit, sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { useDeep } from '../../workers/useDeep.ts'
 import '../cutting/cutting.css'
@@ -65,8 +65,8 @@ export function QuiltMaterials() {
       <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>{t('Cloth, binding, backing, batting')}</summary>
         <div className="pairs">
-          <CountField choices={COUNTS} label={t('Blocks across')} value={across} take={setAcross} />
-          <CountField choices={COUNTS} label={t('Blocks down')} value={down} take={setDown} />
+          <CountField choices={COUNTS} label={t('Blocks across')} value={across} onChange={setAcross} />
+          <CountField choices={COUNTS} label={t('Blocks down')} value={down} onChange={setDown} />
         </div>
         <label>
           {t('Quilted')}
@@ -143,8 +143,8 @@ function Borders({ block }: { readonly block: Block }) {
 /** Three measurements, and what both strips of a pair are cut to. */
 function Measured({ unit }: { readonly unit: MeasureUnit }) {
   const [texts, setTexts] = useState<readonly string[]>(['', '', ''])
-  const lengths = texts.flatMap((text) => lengthIn(text) ?? [])
-  const troubles = texts.map((text) => (text.trim() === '' ? null : lengthTrouble(text)))
+  const lengths = texts.flatMap((text) => parseLengthEntry(text) ?? [])
+  const troubles = texts.map((text) => (text.trim() === '' ? null : lengthProblem(text)))
   const trouble = troubles.find((one) => one !== null)
   const found = lengths.length === 0 ? null : stripFor(lengths, unit)
   const names = [t('Through the middle'), t('One edge'), t('The other edge')]

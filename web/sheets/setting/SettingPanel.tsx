@@ -29,8 +29,8 @@ export function SettingPanel() {
     <section aria-labelledby="neighbours-title">
       <h2 id="neighbours-title">{t('Beside its neighbours')}</h2>
       <div className="pairs">
-        <CountField choices={ACROSS} label={t('Across')} value={wish.columns} take={(columns) => wishFor(resized(wish, columns, wish.rows))} />
-        <CountField choices={ACROSS} label={t('Down')} value={wish.rows} take={(rows) => wishFor(resized(wish, wish.columns, rows))} />
+        <CountField choices={ACROSS} label={t('Across')} value={wish.columns} onChange={(columns) => wishFor(resized(wish, columns, wish.rows))} />
+        <CountField choices={ACROSS} label={t('Down')} value={wish.rows} onChange={(rows) => wishFor(resized(wish, wish.columns, rows))} />
         <label>
           {t('Turned')}
           <select value={wish.turn} onChange={(event) => wishFor({ turn: event.target.value as Wish['turn'] })}>
@@ -57,7 +57,7 @@ export function SettingPanel() {
         <button type="button" aria-pressed={large} onClick={() => showLarge(!large)}>
           {t('See it large on the board')}
         </button>
-        <ActionButton off={wish.turn === 'free' && wish.press === 'free'} act={() => wishFor({ turn: 'free', press: 'free' })}>
+        <ActionButton disabled={wish.turn === 'free' && wish.press === 'free'} onClick={() => wishFor({ turn: 'free', press: 'free' })}>
           {t('Turn and press for the fewest clashes')}
         </ActionButton>
         <LiftRules setting={setting} block={block} />
