@@ -294,10 +294,13 @@ function step(place: Rational, extent: number, { den, depths }: Laid): Rational 
   return null
 }
 
+/** Up to so many steps to a cell, if a power of two, the decimal of a step is short enough to be read back as it was. */
+const SHORT = 1024
+
 /** The true place of a step as files write it. */
 function written(step: number, extent: number, laid: Laid): Position {
   const { den } = laid
-  const plain = step >= 0 && step <= extent && (step % den === 0 || (den & (den - 1)) === 0)
+  const plain = step >= 0 && step <= extent && (step % den === 0 || (den <= SHORT && (den & (den - 1)) === 0))
   return plain ? step / den : toFile(real(step, extent, laid))
 }
 

@@ -10,17 +10,19 @@ import { sayLength } from '../exact/lengths.ts'
 import { compare, rational, toNumber } from '../exact/rational.ts'
 import { exactPoint } from '../units/kinds.ts'
 import type { Advice, CutRow, FabricRow, Problem, ReportPoint, UnitRow } from '../values/report.ts'
-import { leastBatches, wingsSeen } from './batches/geeseBatches.ts'
+import { leastCover } from '../solvers/closedWalks.ts'
+import type { CoverSolver } from './batches/coverCache.ts'
+import { BATCH_WORK, leastBatches, wingsSeen } from './batches/geeseBatches.ts'
 import { borderRounds, type CutStrip, roundsOf } from './finishing.ts'
 import { AT_A_TIME, goesOf } from './runsNeeded.ts'
 import { grainAdvice } from './edgeGrain.ts'
-import { type Piece, piecesOf } from './pieces.ts'
+import { type Piece, piecesOf, squareOrRectangle } from './pieces.ts'
 import { aligned, type Directions, directionsOf, printAdvice } from './printDirection.ts'
 import { crossCuts, type Rule, unfinished } from './sizes/cutSize.ts'
 import { clothOf, type ClothDepth } from './strips/strips.ts'
 import { type Alike, alikeUnits, twoByTwo } from './matchingUnits.ts'
 
-export interface Cutting {
+export interface CutList {
   readonly units: readonly UnitRow[]
   readonly cut: readonly CutRow[]
   readonly fabric: readonly FabricRow[]
@@ -29,8 +31,22 @@ export interface Cutting {
   readonly advice: readonly Advice[]
 }
 
-/** `copies`: how many of the block are made; its units stand in the rows as often. */
-export function cutting(one: Block, depth: ClothDepth = 'proving', copies = 1): Cutting {
+export interface CutListOptions {
+  /** How far the least fabric is sought; `proving` unless it is said. */
+  readonly depth?: ClothDepth
+  /** How many of the block are made, 1 unless it is said; its units stand in the rows as often. */
+  readonly copies?: number
+  /** Finds the fewest batches of geese; one that remembers (`cachedCovers`) spares the search after an edit elsewhere. */
+  readonly covers?: CoverSolver
+}
+
+/**
+ * The cut list of a block.
+ *
+ * In      a block that has been read, and how to work it out.
+ * Out     rows and pieces with sizes in the measure's unit; what a method or the fabric cannot do stands in `problems`. Throws nothing.
+ */
+export function cutList(one: Block, { depth = 'proving', copies = 1, covers = leastCover }: CutListOptions = {}): CutList {
   const block = copies === 1 ? one : { ...one, units: Array.from({ length: copies }, () => one.units).flat() }
   const plain: Rule = { seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)) }
   const width = toNumber(usableWidthOf(block))
@@ -46,7 +62,7 @@ export function cutting(one: Block, depth: ClothDepth = 'proving', copies = 1): 
       problems.push({ code: 'method', at: placeOf(alike.first), units: alike.units.map(({ id }) => id), message: cannot })
       continue
     }
-    const row = rowOf(alike, rule, width)
+    const row = rowOf(alike, rule, width, covers)
     rows.push(row)
     pieces.push(...aligned(piecesOf(alike, row, rule, width), alike, directions))
     advice.push(...printAdvice(alike, row, block, directions), ...notLarger(alike))
@@ -77,7 +93,7 @@ function whyNot({ first, method, finished }: Alike, rule: Rule, width: number): 
   return null
 }
 
-function rowOf(alike: Alike, rule: Rule, width: number): UnitRow {
+function rowOf(alike: Alike, rule: Rule, width: number, covers: CoverSolver): UnitRow {
   const { first, units, finished, method } = alike
   const count = units.length
   const base = {
@@ -93,7 +109,7 @@ function rowOf(alike: Alike, rule: Rule, width: number): UnitRow {
     ...(alike.oversize > 0 ? { oversize: alike.oversize } : {}),
   }
   if (method === 'geese-4') {
-    const { batches, proved, atLeast } = leastBatches(first.fabrics.goose as string, units.map(wingsSeen))
+    const { batches, proved, atLeast } = leastBatches(first.fabrics.goose as string, units.map(wingsSeen), BATCH_WORK, covers)
     return {
       ...base,
       batches,
@@ -157,20 +173,15 @@ function atEdge({ grid }: Block, unit: Exclude<Unit, { kind: 'polygon' }>): bool
 /** Sides stand in the block, top and bottom lie. */
 function borderPieces(block: Block, rule: Rule, directions: Directions): Piece[] {
   const cell = toNumber(cellOf(block))
-  const piece = ({ fabric, count }: CutStrip, shape: 'square' | 'rectangle', size: CutStrip['size']): Piece => ({
-    fabric,
-    shape,
-    size,
-    share: count,
-    then: 'none',
-    method: 'plain',
-    for: [],
-    ...(shape === 'rectangle' && directions.has(fabric) ? { fixed: true as const } : {}),
-  })
+  const piece = ({ fabric, count }: CutStrip, size: CutStrip['size']): Piece => {
+    const shape = squareOrRectangle(size)
+    const fixed = shape === 'rectangle' && directions.has(fabric) ? { fixed: true as const } : {}
+    return { fabric, shape, size, share: count, then: 'none', method: 'plain', for: [], ...fixed }
+  }
   return borderRounds([block.grid.columns * cell, block.grid.rows * cell], roundsOf(block), rule).flatMap(({ sides, corners, topAndBottom }) => [
-    piece(sides, 'rectangle', sides.size),
-    ...(corners === null ? [] : [piece(corners, 'square', corners.size)]),
-    piece(topAndBottom, 'rectangle', [topAndBottom.size[1], topAndBottom.size[0]]),
+    piece(sides, sides.size),
+    ...(corners === null ? [] : [piece(corners, corners.size)]),
+    piece(topAndBottom, [topAndBottom.size[1], topAndBottom.size[0]]),
   ])
 }
 

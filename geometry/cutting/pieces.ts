@@ -40,8 +40,12 @@ const triangle = (alike: Alike, fabric: string | undefined, side: number, share:
   make(alike, fabric, 'square', [side, side], share, then)
 
 function rectangle(alike: Alike, fabric: string | undefined, w: number, h: number, share: number): Piece {
-  return make(alike, fabric, Math.abs(w - h) < 1e-9 ? 'square' : 'rectangle', [w, h], share)
+  return make(alike, fabric, squareOrRectangle([w, h]), [w, h], share)
 }
+
+/** What a piece of this size is called, in any unit: its sides may differ by what doubles lose. */
+export const squareOrRectangle = ([width, height]: readonly [number, number]): 'square' | 'rectangle' =>
+  Math.abs(width - height) < 1e-9 ? 'square' : 'rectangle'
 
 const CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const
 

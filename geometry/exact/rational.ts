@@ -82,7 +82,20 @@ function parseDecimal(text: string): Rational | null {
   return sign === '-' ? negate(size) : size
 }
 
-/** As block files write it: a JSON number where a double holds it exactly in binary, else text such as `"1/3"`. */
+/** Over so much at the most, and below so much, a decimal has at most 15 digits, and a double gives every such decimal back. */
+const FINEST_SHORT = 1024n
+const LARGEST_SHORT = 100_000n
+
+/**
+ * As block files write it.
+ *
+ * In      a fraction.
+ * Out     a JSON number where reading its shortest decimal gives the fraction back (`1`, `0.5`, `2.125`), else text such as `"1/3"`.
+ */
 export function toFile(a: Rational): number | string {
-  return (a.d & (a.d - 1n)) === 0n && a.d <= 1n << 30n ? toNumber(a) : `${a.n}/${a.d}`
+  if ((a.d & (a.d - 1n)) !== 0n) return `${a.n}/${a.d}`
+  const number = toNumber(a)
+  if (a.d <= FINEST_SHORT && a.n < LARGEST_SHORT * a.d && -a.n < LARGEST_SHORT * a.d) return number
+  const read = parseRational(number)
+  return read !== null && equal(read, a) ? number : `${a.n}/${a.d}`
 }

@@ -8,7 +8,8 @@
 import { cellOf, seamOf } from '../block/lengthsOf.ts'
 import { type Laid, type LaidPatch, placeOf as placeOnGrid, realX, realY } from '../block/lay.ts'
 import type { Block } from '../values/block.ts'
-import { cutting } from '../cutting/cutList.ts'
+import type { CoverSolver } from '../cutting/batches/coverCache.ts'
+import { cutList } from '../cutting/cutList.ts'
 import { add, multiply, type Rational, rational, subtract, toFile, toNumber } from '../exact/rational.ts'
 import { edgesOf } from '../neighbours/edges.ts'
 import { shownBy } from '../neighbours/looseEnds.ts'
@@ -40,6 +41,12 @@ export class Said {
   readonly patches = new Again<LaidPatch, Patch>()
   readonly joins = new Again<Seam, SaidJoin>()
   readonly meetings = new Again<Crossing, Meeting>()
+  /** The batch solver that remembers its answers. */
+  readonly covers: CoverSolver
+
+  constructor(covers: CoverSolver) {
+    this.covers = covers
+  }
 }
 
 interface SaidJoin {
@@ -52,7 +59,8 @@ interface SaidJoin {
 export function found(sewnBlock: SewnBlock, said: Said | null = null): Findings {
   const { laid, plane, faults, sewn } = sewnBlock
   const { block } = laid
-  const cut = cutting(block, sewnBlock.depth === 'whole' && laid.patches.length <= PROVED_CLOTH ? 'proving' : 'quick')
+  const depth = sewnBlock.depth === 'whole' && laid.patches.length <= PROVED_CLOTH ? 'proving' : 'quick'
+  const cut = cutList(block, said === null ? { depth } : { depth, covers: said.covers })
   const problems = [...faults, ...(sewn === null ? [] : sewingProblems(laid, plane, sewn.taken)), ...cut.problems]
   return {
     format: 'nestwright.report',

@@ -9,6 +9,7 @@
  */
 import { type Laid, lay } from '../block/lay.ts'
 import type { Block, Unit } from '../values/block.ts'
+import { type CoverSolver, cachedCovers } from '../cutting/batches/coverCache.ts'
 import type { Dot } from '../plane/points.ts'
 import { Subdivision } from '../plane/subdivide.ts'
 import { plansOf } from './plans.ts'
@@ -17,12 +18,15 @@ import { found, Said } from './findings.ts'
 import { faultsOf, outlineOf } from './sewing.ts'
 import type { Findings } from '../values/report.ts'
 
-/** Each answer is worked out from the block asked before; any block may follow any other. */
-export function following(): (block: Block) => Findings {
+/**
+ * Each answer is worked out from the block asked before; any block may follow any other. `covers` finds the fewest batches of geese: its answers
+ * hold for other fabrics and another grid too, so they outlive the table.
+ */
+export function following(covers: CoverSolver = cachedCovers()): (block: Block) => Findings {
   let table: Table | null = null
   return (block) => {
     try {
-      if (!table?.moves(block)) table = new Table(block)
+      if (!table?.moves(block)) table = new Table(block, covers)
       return table.tell()
     } catch (error) {
       table = null
@@ -40,11 +44,12 @@ class Table {
   private readonly plane: Subdivision
   private readonly dots: number
   private readonly resewing = new Resewing()
-  private readonly said = new Said()
+  private readonly said: Said
   /** Since it was sewn last: the units that changed; null where units are numbered anew. */
   private changed: readonly number[] | null = null
 
-  constructor(block: Block) {
+  constructor(block: Block, covers: CoverSolver) {
+    this.said = new Said(covers)
     this.first = block
     this.laid = lay(block)
     this.plane = new Subdivision(

@@ -94,9 +94,15 @@ function pieceLine(row: CutRow, report: Findings): string {
   return `${count(row.count, ...(shape as [string, string]))} ${saySize(row.size, report.measure.unit)}${fixed}${template}${then} – ${purpose(row, report)}`
 }
 
+/** Whether a row for borders cuts their corner squares: a strip may be a square too, beside a narrow block. */
+export const isBorderCorner = ({ shape, fabric }: CutRow, { patches }: Findings): boolean =>
+  shape === 'square' && patches.some((patch) => patch.unit === null && patch.fabric === fabric && BORDER_CORNERS.has(patch.name))
+
+const BORDER_CORNERS: ReadonlySet<string> = new Set(['topLeft', 'topRight', 'bottomRight', 'bottomLeft'])
+
 /** `geese, four at a time`; `borders`. */
 export function purpose(row: CutRow, report: Findings): string {
-  if (row.for.length === 0) return row.shape === 'square' ? 'corners of borders' : 'borders'
+  if (row.for.length === 0) return isBorderCorner(row, report) ? 'corners of borders' : 'borders'
   const wanted = new Set(row.for)
   const units = report.units.filter((unit) => unit.for.some((id) => wanted.has(id)))
   const kinds = [...new Set(units.map(({ kind }) => kindWords(kind, 2)))]

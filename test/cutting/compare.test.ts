@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Block, BoxUnit, Method, Unit } from '../../geometry/values/block.ts'
 import { compareMethods, type PossibleChoice } from '../../geometry/cutting/sizes/compareMethods.ts'
-import { cutting } from '../../geometry/cutting/cutList.ts'
+import { cutList } from '../../geometry/cutting/cutList.ts'
 import { halved, unfinished } from '../../geometry/cutting/sizes/cutSize.ts'
 import { KIND_FACTS } from '../../geometry/units/kinds.ts'
 import { blockOf } from '../help.ts'
@@ -64,7 +64,7 @@ describe('methods of one unit beside each other', () => {
     ({ unit, method }) => {
       const go = choice(unit, method)
       const units = Array.from({ length: go.makes }, (_, index): Unit => ({ ...unit, id: `u${index}`, method }))
-      const { cut } = cutting(on(units))
+      const { cut } = cutList(on(units))
       const said = (rows: readonly { size: readonly [number, number]; count: number; then: string }[]) =>
         rows.map(({ size, count, then }) => [...size.map((side) => side.toFixed(6)), count, then].join(' ')).sort()
       expect(said(cut)).toEqual(said(go.pieces))

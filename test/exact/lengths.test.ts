@@ -96,4 +96,32 @@ describe('a fraction', () => {
       }),
     )
   })
+
+  it.each([
+    // a fraction whose shortest decimal is another fraction
+    [184_799_667n, 8192n, '184799667/8192'],
+    [1n, 1n << 60n, `1/${1n << 60n}`],
+    [(1n << 53n) + 1n, 1n, `${(1n << 53n) + 1n}/1`],
+    [99_999n * 2048n + 1n, 2048n, 99_999 + 1 / 2048],
+    // and some whose decimal is the fraction itself
+    [1n, 2n, 0.5],
+    [-3n, 8n, -0.375],
+    [1n, 1024n, 0.0009765625],
+    [10_000n * 1024n - 1n, 1024n, 9999.9990234375],
+    [5n, 1n, 5],
+    [1n, 3n, '1/3'],
+    [1n, 5n, '1/5'],
+  ])('%i/%i is written so that it can be read back', (n, d, written) => {
+    expect(toFile(rational(n, d))).toBe(written)
+  })
+
+  it('over any power of two is the same after it was written and read', () => {
+    fc.assert(
+      fc.property(fc.bigInt({ min: -(10_000n << 20n), max: 10_000n << 20n }), fc.integer({ min: 0, max: 20 }), (n, power) => {
+        const value = rational(n, 1n << BigInt(power))
+        const read = parseRational(toFile(value))
+        expect(read !== null && equal(read, value)).toBe(true)
+      }),
+    )
+  })
 })

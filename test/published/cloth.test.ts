@@ -1,6 +1,6 @@
 /** Printed counts of squares and strips against the computed ones. Rows and sources stand in `tables.json`, titles in `SOURCES.md`. */
 import { describe, expect, it } from 'vitest'
-import { cutting } from '../../geometry/cutting/cutList.ts'
+import { cutList } from '../../geometry/cutting/cutList.ts'
 import { crossCuts } from '../../geometry/cutting/sizes/cutSize.ts'
 import { PRECUTS } from '../../geometry/cutting/strips/stash.ts'
 import { INCHES_IN_A_YARD, piecesFrom, stripsFrom, toBuy } from '../../geometry/cutting/strips/yardage.ts'
@@ -13,7 +13,7 @@ const YARD = INCHES_IN_A_YARD
 /** Squares of one fabric as a block: `count` of them, `size` cut, from cloth so wide. */
 function clothFor(count: number, size: number, usableWidth: number) {
   const units = Array.from({ length: count }, (_, index) => square(`s${index}`, [index, 0]))
-  return cutting(blockOf(count, 1, units, { grid: { columns: count, rows: 1, cell: size - 1 / 2 }, cloth: { usableWidth } })).fabric[0]
+  return cutList(blockOf(count, 1, units, { grid: { columns: count, rows: 1, cell: size - 1 / 2 }, cloth: { usableWidth } })).fabric[0]
 }
 
 describe('squares', () => {

@@ -11,6 +11,7 @@ import type { Unit } from '../../values/block.ts'
 import type { Batch } from '../../values/report.ts'
 import { leastCover } from '../../solvers/closedWalks.ts'
 import type { Demand } from '../../solvers/fractionalCover.ts'
+import type { CoverSolver } from './coverCache.ts'
 
 /** [left, right], as seen with the tip up. */
 export type Wings = readonly [string, string]
@@ -24,9 +25,15 @@ export interface Batches {
 /** Work before a search gives up, in numbers worked over: about two seconds. */
 export const BATCH_WORK = 1_000_000_000
 
-export function leastBatches(goose: string, wanted: readonly Wings[], work = BATCH_WORK): Batches {
+/**
+ * The fewest batches for geese of one size and one goose fabric.
+ *
+ * In      the goose fabric, the wings wanted, work that may be done, and the solver to ask: `leastCover`, or one that remembers (`cachedCovers`).
+ * Out     batches that make them all, whether no fewer do, and a number that no plan goes below.
+ */
+export function leastBatches(goose: string, wanted: readonly Wings[], work = BATCH_WORK, solve: CoverSolver = leastCover): Batches {
   const fabrics = [...new Set(wanted.flat())]
-  const { walks, proved, atLeast } = leastCover(demandOf(wanted, fabrics), work)
+  const { walks, proved, atLeast } = solve(demandOf(wanted, fabrics), work)
   const batches = walks.map(([a, b, c, d]) =>
     batchOf(goose, [fabrics[a] as string, fabrics[b] as string, fabrics[c] as string, fabrics[d] as string]),
   )

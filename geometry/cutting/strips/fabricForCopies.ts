@@ -9,7 +9,7 @@ import { usableWidthOf } from '../../block/lengthsOf.ts'
 import type { Block } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import type { Advice, CutRow, FabricRow, Problem, UnitRow } from '../../values/report.ts'
-import { cutting } from '../cutList.ts'
+import { cutList } from '../cutList.ts'
 import { type FromStash, fromStash, type StashPiece } from './stash.ts'
 import { bought, type ClothDepth, fits } from './strips.ts'
 
@@ -23,7 +23,7 @@ export interface ClothFor {
 }
 
 export function clothFor(block: Block, copies: number, depth: ClothDepth = 'proving'): ClothFor {
-  const { units, cut, fabric, advice, problems } = cutting(block, depth, copies)
+  const { units, cut, fabric, advice, problems } = cutList(block, { depth, copies })
   return { copies, units, cut, fabric, advice, problems: problems.filter(({ code }) => code === 'cloth' || code === 'method') }
 }
 
@@ -35,7 +35,7 @@ export interface StashFor extends FromStash {
 
 /** The same, the stash first. */
 export function stashFor(block: Block, stash: readonly StashPiece[], copies = 1): StashFor[] {
-  const { cut } = cutting(block, 'quick', copies)
+  const { cut } = cutList(block, { depth: 'quick', copies })
   const width = toNumber(usableWidthOf(block))
   return block.fabrics.flatMap(({ id }): StashFor[] => {
     const pieces = cut.filter((row) => row.fabric === id && fits(row, width))

@@ -7,6 +7,7 @@
  */
 import { cutPicture } from '../../cutting/cuttingDiagram.ts'
 import type { CutRow, FabricRow, Strip } from '../../values/report.ts'
+import { isBorderCorner } from '../cutListText.ts'
 import { capital, count, inWords, kindWords, listed, sayOne, saySize } from '../phrases.ts'
 import { type Bench, grouped } from './bookletContext.ts'
 import { isUprightBox } from './templates.ts'
@@ -134,7 +135,7 @@ function handOf(row: CutRow, bench: Bench): 'left' | 'right' | null {
 /** What the pieces are for, by the letters of the layout picture: `B` stands for `B1` and `B2`. */
 function purpose(row: CutRow, bench: Bench): string {
   if (row.for.length === 0)
-    return row.shape === 'square' ? 'for the corners of the borders' : 'for the borders; cut them to length once you have measured'
+    return isBorderCorner(row, bench.report) ? 'for the corners of the borders' : 'for the borders; cut them to length once you have measured'
   const wanted = new Set(row.for)
   const rows = [...new Set(bench.looks.filter(({ units }) => units.some((id) => wanted.has(id))).map((look) => look.row))]
   const letters = rows.map((one) => bench.letterOf(one))
