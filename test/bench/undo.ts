@@ -2,7 +2,7 @@
 import { serialize, setFlagsFromString } from 'node:v8'
 import { runInNewContext } from 'node:vm'
 import { type Edit, moveUnits, placeUnit, recolourPatch, removeUnits, setName, turnUnits } from '../../geometry/index.ts'
-import { apply, type History, unedited } from '../../web/document/history.ts'
+import { applyEdit, type History, newHistory } from '../../web/document/history.ts'
 import { manyUnits } from './blocks.ts'
 
 const STEPS = 1000
@@ -43,9 +43,9 @@ export function undoCosts(): void {
 }
 
 function worked(edit: (step: number) => Edit): History {
-  let history = unedited(block)
+  let history = newHistory(block)
   // An edit of a unit that is gone is no step.
-  for (let step = 0; history.past.length < STEPS; step++) history = apply(history, edit(step))
+  for (let step = 0; history.past.length < STEPS; step++) history = applyEdit(history, edit(step))
   return history
 }
 

@@ -10,7 +10,7 @@ import { crossesPath, exactRing, inParts, onePatch, outlineTrouble, reshape } fr
 import type { Block, BoxUnit, FilePoint, Kind, Turn, Unit } from '../../geometry/values/block.ts'
 import { compare, rational, subtract, toFile, toNumber } from '../../geometry/exact/rational.ts'
 import { exactPoint, shapeOf } from '../../geometry/units/kinds.ts'
-import { apply } from '../../web/document/history.ts'
+import { applyEdit } from '../../web/document/history.ts'
 import { checkEdit, checkEdits } from './editLaws.ts'
 import { blockOf, square, star } from '../help.ts'
 
@@ -62,7 +62,7 @@ describe('changing places', () => {
     ['that is not there', 'zz'],
   ])('leaves the block as it is: a unit %s', (_, other) => {
     const history = { block: blockOf(6, 4, [goose('g', [0, 0]), square('s', [0, 2])]), past: [], future: [] }
-    expect(apply(history, arrange.swapUnits('g', other))).toBe(history)
+    expect(applyEdit(history, arrange.swapUnits('g', other))).toBe(history)
   })
 })
 
@@ -138,7 +138,7 @@ describe('resizing', () => {
       [0, 0],
       [-2, -1],
     ] as FilePoint[])
-      expect(apply(history, arrange.resizeUnits(['g'], { at: [0, 0], size }))).toBe(history)
+      expect(applyEdit(history, arrange.resizeUnits(['g'], { at: [0, 0], size }))).toBe(history)
   })
 
   it('scales free patches and the legs of clipped corners', () => {
@@ -270,7 +270,7 @@ describe('units as text', () => {
 
 /** The edit with its images, as one step. */
 function repeated(block: Block, edit: Edit, repeat: Repeat): Block {
-  const after = apply({ block, past: [], future: [] }, edit).block
+  const after = applyEdit({ block, past: [], future: [] }, edit).block
   return checkEdit(block, withImages(edit, imagesOf(block, after, repeat)))
 }
 

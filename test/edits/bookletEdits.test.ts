@@ -24,15 +24,15 @@ import {
   setStepPhotograph,
   writeBlock,
 } from '../../geometry/index.ts'
-import { apply, redone, undone, unedited } from '../../web/document/history.ts'
+import { applyEdit, redoStep, undoStep, newHistory } from '../../web/document/history.ts'
 import { STAR } from '../writing/star.ts'
 
 /** The block after edits; each is undone and redone on the way, and the file read back. */
 function edited(block: Block, ...edits: Edit[]): Block {
   return edits.reduce((before, edit) => {
-    const history = apply(unedited(before), edit)
-    expect(undone(history).block, `undo ${edit.name}`).toEqual(before)
-    expect(redone(undone(history)).block, `redo ${edit.name}`).toEqual(history.block)
+    const history = applyEdit(newHistory(before), edit)
+    expect(undoStep(history).block, `undo ${edit.name}`).toEqual(before)
+    expect(redoStep(undoStep(history)).block, `redo ${edit.name}`).toEqual(history.block)
     expect(readBlock(writeBlock(history.block))).toEqual({ ok: true, value: history.block })
     return history.block
   }, block)

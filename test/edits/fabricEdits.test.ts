@@ -4,16 +4,16 @@ import * as edits from '../../geometry/edits/fabricEdits.ts'
 import { type Edit, setMeasure } from '../../geometry/edits/unitEdits.ts'
 import { readBlock, writeBlock } from '../../geometry/block/read.ts'
 import type { Block, Print } from '../../geometry/values/block.ts'
-import { apply, redone, undone } from '../../web/document/history.ts'
+import { applyEdit, redoStep, undoStep } from '../../web/document/history.ts'
 import { FABRICS, star } from '../help.ts'
 
 /** What holds of every edit: the block before stays, the way back and forth is exact, and the block after is a good file. */
 function checkEdit(before: Block, edit: Edit): Block {
   const kept = JSON.stringify(before)
-  const history = apply({ block: before, past: [], future: [] }, edit)
+  const history = applyEdit({ block: before, past: [], future: [] }, edit)
   expect(JSON.stringify(before)).toBe(kept)
-  expect(undone(history).block).toEqual(before)
-  expect(redone(undone(history)).block).toEqual(history.block)
+  expect(undoStep(history).block).toEqual(before)
+  expect(redoStep(undoStep(history)).block).toEqual(history.block)
   expect(readBlock(writeBlock(history.block)).ok).toBe(true)
   return history.block
 }
@@ -102,7 +102,7 @@ describe('edits of fabrics', () => {
   })
 
   it('make a colour dragged over a print one step, and each other change of it a step of its own', () => {
-    let history = { block: plain, past: [], future: [] } as ReturnType<typeof apply>
+    let history = { block: plain, past: [], future: [] } as ReturnType<typeof applyEdit>
     history = {
       ...history,
       block: star([
@@ -118,7 +118,7 @@ describe('edits of fabrics', () => {
       edits.setPrintColour('b', '#222222'),
       edits.setPrint('b', { ...print, second: '#222222', repeat: 3 }),
     ])
-      history = apply(history, edit)
+      history = applyEdit(history, edit)
     expect(history.past).toHaveLength(3)
   })
 

@@ -6,7 +6,7 @@ import { readBlock, writeBlock } from '../../geometry/block/read.ts'
 import type { Block, FilePoint, Turn, Unit } from '../../geometry/values/block.ts'
 import { add, parseRational, type Rational, rational, subtract, toFile } from '../../geometry/exact/rational.ts'
 import { type ExactPoint, exactPoint, shapeOf } from '../../geometry/units/kinds.ts'
-import { apply } from '../../web/document/history.ts'
+import { applyEdit } from '../../web/document/history.ts'
 import { checkEdit, checkEdits } from './editLaws.ts'
 import { blockOf, FABRICS, square, star } from '../help.ts'
 
@@ -291,7 +291,7 @@ describe('a named edit', () => {
     ['a turn of nothing', edits.turnUnits([])],
   ])('leaves the block and the history as they are: %s', (_, edit) => {
     const history = { block, past: [], future: [] }
-    expect(apply(history, edit)).toBe(history)
+    expect(applyEdit(history, edit)).toBe(history)
   })
 
   it('takes back the maker’s word on a unit', () => {

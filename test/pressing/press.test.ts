@@ -7,7 +7,7 @@ import { plansOf } from '../../geometry/report/plans.ts'
 import type { Toward } from '../../geometry/pressing/values.ts'
 import { report } from '../../geometry/report/report.ts'
 import { editForFix } from '../../web/sheets/check/editForFix.ts'
-import { apply } from '../../web/document/history.ts'
+import { applyEdit } from '../../web/document/history.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
 
 const plain = [
@@ -102,7 +102,7 @@ describe('geese that mirror each other', () => {
     const clash = said.meetings.find(({ verdict }) => verdict === 'clashes')
     const lifts = clash?.fix.find((fix) => fix.do === 'press')
     expect(lifts).toBeDefined()
-    const mended = report(apply({ block: pair, past: [], future: [] }, editForFix(lifts as NonNullable<typeof lifts>, said)).block)
+    const mended = report(applyEdit({ block: pair, past: [], future: [] }, editForFix(lifts as NonNullable<typeof lifts>, said)).block)
     expect(mended.pressing.clashes).toBe(0)
   })
 })
@@ -150,7 +150,7 @@ describe('the least number of clashes', () => {
         if (verdict !== 'clashes') continue
         expect(fix.length).toBeGreaterThan(0)
         for (const one of fix) {
-          const after = counted(report(apply({ block, past: [], future: [] }, editForFix(one, said)).block))
+          const after = counted(report(applyEdit({ block, past: [], future: [] }, editForFix(one, said)).block))
           expect(after.get(at.join()) ?? 0).toBeLessThan(before.get(at.join()) as number)
           for (const [place, count] of after) expect(count).toBeLessThanOrEqual(before.get(place) ?? 0)
           tried++
@@ -170,7 +170,7 @@ describe('the least number of clashes', () => {
         one.patches.map(({ fabric, corners }) => `${fabric} ${corners.map((corner) => corner.join()).sort()}`).sort()
       for (const { verdict, fix, at } of said.meetings)
         for (const one of verdict === 'clashes' ? fix.filter(({ do: what }) => what === 'turn') : []) {
-          const after = report(apply({ block, past: [], future: [] }, editForFix(one, said)).block)
+          const after = report(applyEdit({ block, past: [], future: [] }, editForFix(one, said)).block)
           expect(seen(after)).toEqual(seen(said))
           expect(after.meetings.filter((other) => other.verdict === 'clashes' && other.at.join() === at.join()).length).toBeLessThan(
             said.meetings.filter((other) => other.verdict === 'clashes' && other.at.join() === at.join()).length,

@@ -14,24 +14,24 @@ import { SaveStatus } from './SaveStatus.tsx'
 import { SheetTabs } from '../sheets/SheetTabs.tsx'
 import { Tray } from '../tray/Tray.tsx'
 import { UnitPicture } from '../board/UnitPicture.tsx'
-import { type Look, look, now, redo, type Sheet, undo, useStore } from '../document/store.ts'
-import { part } from '../keeping/loadChunk.ts'
+import { type ViewMode, setView, getState, redo, type SheetName, undo, useStore } from '../document/store.ts'
+import { loadChunk } from '../keeping/loadChunk.ts'
 import { t } from '../words/words.ts'
 import { LazyPanel } from '../controls/LazyPanel.tsx'
 
 // What is not needed to begin with comes when it is asked for, so that the page is there at once.
 /** What the colours of a look mean. */
-const MEANINGS: Readonly<Partial<Record<Look, ComponentType>>> = {
+const MEANINGS: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
   value: lazy(async () => ({ default: (await import('../views/ValueKey.tsx')).ValueKey })),
   layers: lazy(async () => ({ default: (await import('../views/LayersKey.tsx')).LayersKey })),
 }
 
-const OTHER_BOARDS: Readonly<Partial<Record<Look, ComponentType>>> = {
+const OTHER_BOARDS: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
   order: lazy(async () => ({ default: (await import('../views/SewingOrder.tsx')).Sewing })),
   setting: lazy(async () => ({ default: (await import('../views/RepeatedBlocks.tsx')).Copies })),
 }
 
-const LOOKS: readonly (readonly [Look, () => string])[] = [
+const LOOKS: readonly (readonly [ViewMode, () => string])[] = [
   ['cloth', () => t('Cloth')],
   ['value', () => t('Value')],
   ['wrong', () => t('Wrong side')],
@@ -42,7 +42,7 @@ const LOOKS: readonly (readonly [Look, () => string])[] = [
 ]
 
 /** What is asked about such a view stands on its sheet; the quilting line is reckoned there. */
-const SHEET_OF: Readonly<Partial<Record<Look, Sheet>>> = { quilting: 'quilting', setting: 'setting' }
+const SHEET_OF: Readonly<Partial<Record<ViewMode, SheetName>>> = { quilting: 'quilting', setting: 'setting' }
 
 export function App() {
   // Another language draws the whole page anew.
@@ -98,7 +98,7 @@ export function App() {
   )
 }
 
-const focus = () => part(() => import('../controls/focus.ts'))
+const focus = () => loadChunk(() => import('../controls/focus.ts'))
 
 /** Where the keyboard goes on is watched from the first key that is pressed. */
 function withKeys(): () => void {
@@ -123,7 +123,7 @@ function Skips() {
 
 /** The block itself, or the block drawn some way that a hand does not lay units on. */
 function OnTheBoard() {
-  const shown = useStore(({ view }) => view.look)
+  const shown = useStore(({ view }) => view.mode)
   const [Other, Meaning] = [OTHER_BOARDS[shown], MEANINGS[shown]]
   if (Other === undefined)
     return (
@@ -148,12 +148,17 @@ const isField = (target: EventTarget | null): boolean =>
 const WORDLESS: ReadonlySet<string> = new Set(['checkbox', 'range', 'color', 'file'])
 
 function Looks() {
-  const shown = useStore(({ view }) => view.look)
+  const shown = useStore(({ view }) => view.mode)
   return (
     <fieldset className="looks" data-part="looks">
       <legend className="unseen">{t('How to look at it')}</legend>
       {LOOKS.map(([one, name]) => (
-        <button key={one} type="button" aria-pressed={shown === one} onClick={() => look({ look: one, sheet: SHEET_OF[one] ?? now().view.sheet })}>
+        <button
+          key={one}
+          type="button"
+          aria-pressed={shown === one}
+          onClick={() => setView({ mode: one, sheet: SHEET_OF[one] ?? getState().view.sheet })}
+        >
           {name()}
         </button>
       ))}
@@ -163,15 +168,15 @@ function Looks() {
 
 /** How much of the board is seen, and which keys work on it. */
 function Seeing() {
-  const shown = useStore(({ view }) => view.look)
+  const shown = useStore(({ view }) => view.mode)
   const marks = useStore(({ view }) => view.marks)
   return (
     <div className="buttons seeing">
       {OTHER_BOARDS[shown] === undefined && <Repeats />}
-      <button type="button" aria-pressed={marks} onClick={() => look({ marks: !marks })}>
+      <button type="button" aria-pressed={marks} onClick={() => setView({ marks: !marks })}>
         {t('Numbers and marks')}
       </button>
-      <button type="button" onClick={() => look({ zoom: 1, pan: [0, 0] })}>
+      <button type="button" onClick={() => setView({ zoom: 1, pan: [0, 0] })}>
         {t('Fit')}
       </button>
       <Keys />

@@ -7,7 +7,7 @@ import { Component, type ReactNode } from 'react'
 import { emptyGrid } from '../document/starters/emptyGrid.ts'
 import { beginBlock } from '../keeping/openBlock.ts'
 import { saveFile } from '../keeping/download.ts'
-import { now, undo } from '../document/store.ts'
+import { getState, undo } from '../document/store.ts'
 import { t } from '../words/words.ts'
 
 interface Props {
@@ -35,7 +35,7 @@ export class AppErrorBoundary extends Component<Props, { readonly failed: boolea
         <div className="buttons">
           <button
             type="button"
-            disabled={now().history.past.length === 0}
+            disabled={getState().history.past.length === 0}
             onClick={() => {
               undo()
               again()
@@ -46,7 +46,7 @@ export class AppErrorBoundary extends Component<Props, { readonly failed: boolea
           <button type="button" onClick={() => void beginBlock(emptyGrid).then(again)}>
             {t('Lay an empty grid')}
           </button>
-          <button type="button" onClick={() => saveFile(now().history.block)}>
+          <button type="button" onClick={() => saveFile(getState().history.block)}>
             {t('Save it as a file')}
           </button>
           <button type="button" onClick={() => window.location.reload()}>

@@ -1,6 +1,6 @@
 /** How this screen speaks and in which light: kept for this browser, no part of any block. */
 import { chooseTheme, type Theme, THEMES, useTheme } from '../drawing/theme.ts'
-import { look } from '../document/store.ts'
+import { setView } from '../document/store.ts'
 import { Popover } from '../controls/Popover.tsx'
 import { chooseLanguage, LANGUAGES, type Language, spoken, t } from '../words/words.ts'
 
@@ -42,7 +42,7 @@ export function Display() {
 
 async function takeUp(language: Language): Promise<void> {
   await chooseLanguage(language)
-  look({ language })
+  setView({ language })
   // The whole page is made anew: the focus goes back to where this was chosen.
   requestAnimationFrame(() => document.querySelector<HTMLElement>('.thisscreen summary')?.focus())
 }

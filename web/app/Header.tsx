@@ -64,7 +64,7 @@ function OwnBlocks() {
 
 function Kept() {
   const saved = useStore((state) => state.saved)
-  const elsewhere = useStore(({ desk }) => desk.elsewhere && desk.trouble === null)
+  const elsewhere = useStore(({ currentBlock }) => currentBlock.readOnly && currentBlock.trouble === null)
   const words = { failed: t('Not kept in this browser'), saving: t('Keeping…'), saved: t('Kept in this browser') }
   // Each edit is kept: to say so each time would drown what it did. Where it is not, the line under the head says so aloud.
   return <span className="saved">{elsewhere ? t('Kept by another tab') : words[saved]}</span>

@@ -4,11 +4,11 @@ import { type ReactNode, useState } from 'react'
 import { goOnWithCopy, takeOver, whenKept } from '../keeping/openBlock.ts'
 import { saveFile } from '../keeping/download.ts'
 import { takeNewer, useNewer } from '../keeping/offline.ts'
-import { type Trouble, now, useStore } from '../document/store.ts'
+import { type StorageProblem, getState, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 
 export function SaveStatus() {
-  const { elsewhere, trouble } = useStore(({ desk }) => desk)
+  const { readOnly: elsewhere, trouble } = useStore(({ currentBlock }) => currentBlock)
   const [later, putOff] = useState(false)
   const newer = useNewer() && !later
   if (trouble !== null) return <Line urgent>{TROUBLES[trouble]()}</Line>
@@ -52,7 +52,7 @@ function inAnotherTab(): ReactNode {
   )
 }
 
-const TROUBLES: Readonly<Record<Trouble, () => ReactNode>> = {
+const TROUBLES: Readonly<Record<StorageProblem, () => ReactNode>> = {
   none: () => withFile(t('This browser keeps nothing here (a private window?): save the block as a file before you leave.')),
   full: () => withFile(t('The disk is full, and your last changes are not kept: save the block as a file. It is tried again and again.')),
   failed: () => withFile(t('Your last changes could not be kept: save the block as a file. It is tried again and again.')),
@@ -73,7 +73,7 @@ const withLoading = (sentence: string): ReactNode => (
 const withFile = (sentence: string): ReactNode => (
   <>
     <p>{sentence}</p>
-    <button type="button" onClick={() => saveFile(now().history.block)}>
+    <button type="button" onClick={() => saveFile(getState().history.block)}>
       {t('Save it as a file')}
     </button>
   </>

@@ -6,7 +6,7 @@ import { App } from './App.tsx'
 import { AppErrorBoundary } from './AppErrorBoundary.tsx'
 import { beginOffline } from '../keeping/offline.ts'
 import { begin } from '../keeping/start.ts'
-import { look } from '../document/store.ts'
+import { setView } from '../document/store.ts'
 import { beginWords, spoken } from '../words/words.ts'
 import '../style/light.css'
 import '../style/controls.css'
@@ -16,7 +16,7 @@ import '../style/panels.css'
 import '../style/tablet.css'
 
 await Promise.all([begin(), beginWords()])
-look({ language: spoken() })
+setView({ language: spoken() })
 createRoot(document.getElementById('root') as HTMLElement).render(
   <StrictMode>
     <AppErrorBoundary>

@@ -24,9 +24,9 @@ import {
   type Unit,
 } from '../../geometry/index.ts'
 import { patchName } from '../words/unitWords.ts'
-import { outcome } from '../document/editResult.ts'
-import { repeating } from '../document/symmetricEdit.ts'
-import { look, now, redo, tryOut, undo, useStore, useTold } from '../document/store.ts'
+import { editResult } from '../document/editResult.ts'
+import { symmetricEdit } from '../document/symmetricEdit.ts'
+import { setView, getState, redo, showPreview, undo, useStore, useFindings } from '../document/store.ts'
 import { t, tn } from '../words/words.ts'
 import {
   layFabric,
@@ -76,7 +76,7 @@ import { clearMarks, drawMarks, meetingsIndex } from './layers/marksLayer.ts'
 import { Overboard } from './SelectionBar.tsx'
 import { FINGER_MARGINS, type Frame, frameOf } from './viewport.ts'
 import { useDecodedPhotos } from '../drawing/fabricPattern.ts'
-import { around, bordersAround, linesOf, number, piecesOfUnit, rectOf, type Point, pointOf, tiedTo } from '../document/shapes.ts'
+import { around, bordersAround, seamLines, decimal, unitShapes, rectOf, type Point, pointOf, tiedTo } from '../document/shapes.ts'
 import { type Guide, snapPoint } from './hand/snapping.ts'
 import { type Pen, type Sheets, sheetsIn } from './layers/stage.ts'
 import { type Still, stillOn } from './layers/bitmapCache.ts'
@@ -116,7 +116,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   const tiles = useMemo(createTileCache, [])
   const own = useStore(({ history }) => history.block)
   const view = useStore(({ view }) => view)
-  const told = useTold()
+  const told = useFindings()
   // What was undone, or came from elsewhere, under a hand that holds units: they may be gone, or lie elsewhere now. The hand is empty then.
   const gesture = taken !== null && (taken.of === own || !holdsUnits(taken.gesture)) ? taken.gesture : null
   const setGesture = (next: Gesture | null): void => setTaken(next === null ? null : { gesture: next, of: own })
@@ -132,8 +132,8 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     [block.grid.columns, block.grid.rows, borders],
   )
   const frame = useMemo(
-    () => frameOf(extent, size[0], size[1], view.zoom, view.pan, view.look === 'wrong', margins),
-    [extent, size, view.zoom, view.pan, view.look],
+    () => frameOf(extent, size[0], size[1], view.zoom, view.pan, view.mode === 'wrong', margins),
+    [extent, size, view.zoom, view.pan, view.mode],
   )
   const rects = useMemo(() => unitsById(block, view.chosen).map(rectOf), [block, view.chosen])
   const handles = gesture === null && preview === null && view.tool === 'hand' ? handlesOf(frame, around(rects), coarse) : null
@@ -148,16 +148,16 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     pan: view.pan,
   }
   const faults = useOutlines(report, block.grid.columns, block.grid.rows)
-  const deep = useStore((state) => state.deep)
+  const deep = useStore((state) => state.layers)
   const stitching = useStore((state) => state.stitching)
   const cells = deep?.block === block ? deep.layered.cells : NO_CELLS
-  const folds = useSheets(block, view.look === 'wrong')
-  const meetings = view.marks && view.look !== 'layers' && view.look !== 'quilting'
+  const folds = useSheets(block, view.mode === 'wrong')
+  const meetings = view.marks && view.mode !== 'layers' && view.mode !== 'quilting'
 
   whole.current = (pixels) => {
     const [wide, high] = [extent.columns + 2 * borders, extent.rows + 2 * borders]
     const most: Point = [(pixels * wide) / Math.max(wide, high), (pixels * high) / Math.max(wide, high)]
-    return { frame: frameOf(extent, ...most, 1, [0, 0], view.look === 'wrong'), size: most }
+    return { frame: frameOf(extent, ...most, 1, [0, 0], view.mode === 'wrong'), size: most }
   }
   useLayoutEffect(() => {
     if (canvas.current === null) return
@@ -209,11 +209,11 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   }
 
   function zoomAt([x, y]: Point, by: number): void {
-    const { zoom, pan } = now().view
+    const { zoom, pan } = getState().view
     const next = Math.min(MOST_ZOOM, Math.max(LEAST_ZOOM, zoom * by))
     const [dx, dy] = [x - size[0] / 2 - pan[0], y - size[1] / 2 - pan[1]]
     const grown = next / zoom
-    look({ zoom: next, pan: [pan[0] + dx - dx * grown, pan[1] + dy - dy * grown] })
+    setView({ zoom: next, pan: [pan[0] + dx - dx * grown, pan[1] + dy - dy * grown] })
   }
 
   const under = (thing: HeldThing): Point => frame.toCells(...at({ clientX: thing.x, clientY: thing.y }))
@@ -246,7 +246,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   }
 
   function press(event: PointerEvent<HTMLDivElement>): void {
-    tryOut(null)
+    showPreview(null)
     const touch = touchOf(event)
     setCoarse(touch.by === 'touch')
     if (touch.by === 'touch') place.current?.focus({ preventScroll: true })
@@ -282,13 +282,14 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     if (gesture.sort === 'pinch') {
       const next = pinched(gesture, firstTwo())
       if (next !== gesture) setGesture(next)
-      return look(viewOf(next, firstTwo(), [size[0] / 2, size[1] / 2], [LEAST_ZOOM, MOST_ZOOM]))
+      return setView(viewOf(next, firstTwo(), [size[0] / 2, size[1] / 2], [LEAST_ZOOM, MOST_ZOOM]))
     }
-    if (gesture.sort === 'pan') return look({ pan: [gesture.pan[0] + touch.at[0] - gesture.from[0], gesture.pan[1] + touch.at[1] - gesture.from[1]] })
+    if (gesture.sort === 'pan')
+      return setView({ pan: [gesture.pan[0] + touch.at[0] - gesture.from[0], gesture.pan[1] + touch.at[1] - gesture.from[1]] })
     if (gesture.sort !== 'press') return setGesture(followed(gesture, touch, scene))
     if (!isCarried(gesture.from, touch)) return
     const begun = carried(gesture, touch, scene)
-    if (begun.sort === 'move') look({ chosen: begun.ids, patch: null })
+    if (begun.sort === 'move') setView({ chosen: begun.ids, patch: null })
     setGesture(begun)
   }
 
@@ -337,7 +338,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   }
 
   const choose = (chosen: readonly string[]): void =>
-    look({ chosen, patch: null, notice: tn(chosen.length, 'One unit is chosen.', '{n} units are chosen.') })
+    setView({ chosen, patch: null, notice: tn(chosen.length, 'One unit is chosen.', '{n} units are chosen.') })
 
   function tap({ unit, name, from }: Extract<Gesture, { sort: 'press' }>): void {
     if (view.tool === 'patch') return layCorner(from)
@@ -345,22 +346,22 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     const meeting = meetings && view.tool === 'hand' ? meetingAt(from.at) : -1
     if (meeting >= 0) {
       const finding = `meeting ${meeting}`
-      return look({ finding, sought: finding, sheet: 'findings', notice: t('The meeting is shown among the findings.') })
+      return setView({ finding, sought: finding, sheet: 'findings', notice: t('The meeting is shown among the findings.') })
     }
     if (unit === null || name === null) {
       if (view.taking !== null) return void pressDown(view.taking as TrayKind, from.cells)
-      return look({ chosen: from.add ? view.chosen : [], patch: null })
+      return setView({ chosen: from.add ? view.chosen : [], patch: null })
     }
     const { add } = from
     const ids = add ? (view.chosen.includes(unit) ? view.chosen.filter((id) => id !== unit) : [...view.chosen, unit]) : [unit]
-    look({ chosen: ids, patch: add ? null : { unit, name }, notice: t('{unit}, {patch}: chosen.', { unit, patch: patchName(name) }) })
+    setView({ chosen: ids, patch: add ? null : { unit, name }, notice: t('{unit}, {patch}: chosen.', { unit, patch: patchName(name) }) })
   }
 
   function layCorner(touch: Touch): void {
     const corner = cornerAt(touch)
     addCorner(corner)
     // The keyboard goes on from there; and where no mouse hovers, the next line begins there too.
-    look({ cursor: [Math.round(number(corner[0]) * 2) / 2, Math.round(number(corner[1]) * 2) / 2] })
+    setView({ cursor: [Math.round(decimal(corner[0]) * 2) / 2, Math.round(decimal(corner[1]) * 2) / 2] })
     if (touch.by === 'touch') setHover(null)
   }
 
@@ -385,7 +386,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   const turning = gesture?.sort === 'handle' && gesture.off && gesture.quarters !== 0 ? gesture : null
   const movedIds = gesture?.sort === 'move' ? gesture.ids : (turning?.ids ?? null)
   const movedCarry = useMemo(
-    () => (movedIds === null ? null : carryOf(unitsById(block, movedIds).flatMap((unit) => piecesOfUnit(unit)))),
+    () => (movedIds === null ? null : carryOf(unitsById(block, movedIds).flatMap((unit) => unitShapes(unit)))),
     [block, movedIds],
   )
 
@@ -411,34 +412,33 @@ export function Board({ children }: { readonly children?: ReactNode }) {
 
   function ghosts(): readonly Ghost[] {
     if (gesture?.sort === 'move' && movedCarry !== null) return movedGhosts(gesture, movedCarry)
-    if (gesture?.sort === 'run')
-      return [{ carry: carryOf(withoutImages(gesture.units).flatMap((unit) => piecesOfUnit(unit))), by: [0, 0], fits: true }]
+    if (gesture?.sort === 'run') return [{ carry: carryOf(withoutImages(gesture.units).flatMap((unit) => unitShapes(unit))), by: [0, 0], fits: true }]
     if (turning !== null) {
-      const units = unitsById(outcome(block, quartersOf(turning.ids, turning.quarters)), turning.ids)
+      const units = unitsById(editResult(block, quartersOf(turning.ids, turning.quarters)), turning.ids)
       const free = fits(block, units.map(rectOf), new Set(turning.ids), units)
-      return [{ carry: carryOf(units.flatMap((unit) => piecesOfUnit(unit))), by: [0, 0], fits: free }]
+      return [{ carry: carryOf(units.flatMap((unit) => unitShapes(unit))), by: [0, 0], fits: free }]
     }
     if (gesture?.sort === 'pour') {
-      const poured = gesture.over.flatMap(({ unit, name }) => piecesOfUnit(unitById(block, unit) as Unit).filter((piece) => piece.name === name))
+      const poured = gesture.over.flatMap(({ unit, name }) => unitShapes(unitById(block, unit) as Unit).filter((piece) => piece.name === name))
       return [{ carry: carryOf(poured.map((piece) => ({ ...piece, fabric: gesture.fabric }))), by: [0, 0], fits: true }]
     }
     if (gesture?.sort === 'resize') {
       const scaled = scaling(gesture.box, gesture.to)
-      const pieces = unitsById(block, gesture.ids).flatMap((unit) => piecesOfUnit(unit))
+      const pieces = unitsById(block, gesture.ids).flatMap((unit) => unitShapes(unit))
       return [{ carry: carryOf(pieces.map((piece) => ({ ...piece, corners: piece.corners.map(scaled) }))), by: [0, 0], fits: gesture.fits }]
     }
     if (fromTray === null) return []
     const { unit, over } = fromTray
-    return [{ carry: carryOf(piecesOfUnit(unit)), by: [0, 0], fits: over || fits(block, [rectOf(unit)], new Set()) }]
+    return [{ carry: carryOf(unitShapes(unit)), by: [0, 0], fits: over || fits(block, [rectOf(unit)], new Set()) }]
   }
 
   function movedGhosts({ ids, snapped, fits: free, swap: other }: Extract<Gesture, { sort: 'move' }>, carry: Carry): readonly Ghost[] {
     const [own, there] = [unitById(block, ids[0] ?? ''), other === null ? undefined : unitById(block, other)]
-    if (own === undefined || there === undefined) return [{ carry, by: [number(snapped.by[0]), number(snapped.by[1])], fits: free }]
+    if (own === undefined || there === undefined) return [{ carry, by: [decimal(snapped.by[0]), decimal(snapped.by[1])], fits: free }]
     const [a, b] = [rectOf(own).at, rectOf(there).at]
     const by: Point = [b[0] - a[0], b[1] - a[1]]
     return [
-      { carry: carryOf(piecesOfUnit(there)), by: [-by[0], -by[1]], fits: true },
+      { carry: carryOf(unitShapes(there)), by: [-by[0], -by[1]], fits: true },
       { carry, by, fits: true },
     ]
   }
@@ -463,7 +463,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
     const forget = event.key === 'Escape' && gesture !== null
     const act = forget
       ? () => setGesture(null)
-      : keyed(event, { zoomBy: (by) => zoomAt([size[0] / 2, size[1] / 2], by), mirrored: view.look === 'wrong' })
+      : keyed(event, { zoomBy: (by) => zoomAt([size[0] / 2, size[1] / 2], by), mirrored: view.mode === 'wrong' })
     if (act === undefined) return
     event.preventDefault()
     act()
@@ -473,13 +473,13 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   const ring = useMemo(() => view.shown ?? ringOf(view.finding, report), [view.shown, view.finding, report])
   const patch = useMemo(() => {
     const unit = view.patch === null ? undefined : unitById(block, view.patch.unit)
-    return unit === undefined ? null : (piecesOfUnit(unit).find(({ name }) => name === view.patch?.name)?.corners ?? null)
+    return unit === undefined ? null : (unitShapes(unit).find(({ name }) => name === view.patch?.name)?.corners ?? null)
   }, [block, view.patch])
 
   const stitched = stitching?.block === block ? stitching : null
   const lying = useMemo(
-    () => ({ block, report, look: view.look, cells, stitching: stitched, sheets: folds, ink, paper }),
-    [block, report, view.look, cells, stitched, folds, ink, paper],
+    () => ({ block, report, mode: view.mode, cells, stitching: stitched, sheets: folds, ink, paper }),
+    [block, report, view.mode, cells, stitched, folds, ink, paper],
   )
   const prints = useDecodedPhotos()
   // biome-ignore lint/correctness/useExhaustiveDependencies: a photograph that has just been decoded is drawn anew
@@ -575,11 +575,11 @@ const MOST_SHOWN = 1500
 /** While edits repeat: the images as they would lie, and where they lie now. */
 function imagesOfTried(block: Block, edit: Edit | null, repeat: Repeat): { readonly ghosts: readonly Ghost[]; readonly left: readonly Carry[] } {
   if (edit === null || repeat === 'off' || block.units.length > MOST_SHOWN) return { ghosts: [], left: [] }
-  const own = outcome(block, edit)
-  const all = outcome(block, repeating(block, edit, repeat))
+  const own = editResult(block, edit)
+  const all = editResult(block, symmetricEdit(block, edit, repeat))
   // What the edit itself makes is drawn by the hand; the rest of what changes are its images.
   const images = all.units.filter(({ id }) => unitById(own, id) === unitById(block, id) && unitById(all, id) !== unitById(block, id))
-  const pieces = (units: readonly Unit[]): Carry => carryOf(units.flatMap((unit) => piecesOfUnit(unit)))
+  const pieces = (units: readonly Unit[]): Carry => carryOf(units.flatMap((unit) => unitShapes(unit)))
   const room = images.every((unit) => fits(all, [rectOf(unit)], new Set([unit.id]), [unit]))
   const left = unitsById(
     block,
@@ -609,7 +609,7 @@ function ringOf(finding: string | null, report: Findings | null): readonly (read
   const [sort, index] = (finding ?? '').split(' ')
   if (report === null || sort !== 'meeting' || report.meetings[Number(index)]?.verdict !== 'clashes') return []
   const tied = new Set(tiedTo(report, Number(index)))
-  return linesOf(report)
+  return seamLines(report)
     .filter(({ join }) => tied.has(join.id))
     .map(({ points }) => points)
 }
@@ -621,5 +621,5 @@ function pointedAt(finding: string | null, report: Findings | null): Point | nul
   const found = sort === 'meeting' ? report.meetings[Number(index)]?.at : sort === 'problem' ? report.problems[Number(index)]?.at : undefined
   if (found !== undefined) return pointOf(found)
   const join = sort === 'join' ? report.joins[Number(index)] : undefined
-  return join === undefined ? null : [(number(join.from[0]) + number(join.to[0])) / 2, (number(join.from[1]) + number(join.to[1])) / 2]
+  return join === undefined ? null : [(decimal(join.from[0]) + decimal(join.to[0])) / 2, (decimal(join.from[1]) + decimal(join.to[1])) / 2]
 }

@@ -3,7 +3,7 @@ import { memo } from 'react'
 import type { Side } from '../../geometry/index.ts'
 import { UnitPicture } from './UnitPicture.tsx'
 import { KIND_NAMES } from '../words/unitWords.ts'
-import { look, useStore } from '../document/store.ts'
+import { setView, useStore } from '../document/store.ts'
 import { said, t } from '../words/words.ts'
 import { alignChosen, replaceChosen, spreadChosen, turnInHand } from './actions/actions.ts'
 import { Bar, Tool } from './BoardTools.tsx'
@@ -66,7 +66,7 @@ const InHand = memo(function InHand() {
       <button type="button" disabled={count === 0} onClick={replaceChosen}>
         {t('Put in place of the chosen')}
       </button>
-      <button type="button" onClick={() => look({ taking: null, turned: 0, notice: t('The unit is put back.') })}>
+      <button type="button" onClick={() => setView({ taking: null, turned: 0, notice: t('The unit is put back.') })}>
         {t('Put back')}
       </button>
     </div>

@@ -1,6 +1,6 @@
 /** A unit of the tray as a small picture, in the block's own fabrics. */
 import type { Block, Turn } from '../../geometry/index.ts'
-import { piecesOfUnit, rectOf } from '../document/shapes.ts'
+import { unitShapes, rectOf } from '../document/shapes.ts'
 import { svgFill } from '../drawing/FabricDefs.tsx'
 import { newUnit, type TrayKind } from './newUnit.ts'
 
@@ -11,7 +11,7 @@ export function UnitPicture({ block, kind, turn = 0 }: { readonly block: Block; 
   const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
   return (
     <svg viewBox={`-0.05 -0.05 ${w + 0.1} ${h + 0.1}`} aria-hidden="true">
-      {piecesOfUnit(unit).map(({ name, fabric, corners, turn }) => (
+      {unitShapes(unit).map(({ name, fabric, corners, turn }) => (
         <polygon
           key={name}
           points={corners.map((corner) => corner.join()).join(' ')}

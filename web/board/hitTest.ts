@@ -1,7 +1,7 @@
 /** Which unit or patch lies at a place, and what lies in the way: asked of an index made once for each list of units. */
 import type { Block, Unit } from '../../geometry/index.ts'
 import { type Buckets, bucketsOf } from './spatialIndex.ts'
-import { inside, type Piece, piecesOfUnit, type Rect, rectOf, type Point } from '../document/shapes.ts'
+import { inside, type PatchShape, unitShapes, type Rect, rectOf, type Point } from '../document/shapes.ts'
 
 const indexes = new WeakMap<Block['units'], Buckets<Unit>>()
 const names = new WeakMap<Block['units'], ReadonlyMap<string, Unit>>()
@@ -29,10 +29,10 @@ export function getReady(block: Block): void {
 export const unitsById = (block: Block, ids: readonly string[]): Unit[] => ids.flatMap((id) => unitById(block, id) ?? [])
 
 /** A patch of a unit, the topmost under a spot. */
-export function pieceAt(block: Block, at: Point): Piece | undefined {
+export function pieceAt(block: Block, at: Point): PatchShape | undefined {
   return unitsIndex(block)
     .touching(at, at)
-    .flatMap((unit) => piecesOfUnit(unit))
+    .flatMap((unit) => unitShapes(unit))
     .findLast(({ corners }) => inside(corners, at))
 }
 
@@ -40,11 +40,11 @@ export function pieceAt(block: Block, at: Point): Piece | undefined {
 const SPOTS = [0.47, 0.13, 0.83, 0.29, 0.67]
 
 /** The pieces that lie in a cell, the one in its middle first. */
-export function piecesIn(block: Block, [x, y]: Point): Piece[] {
+export function piecesIn(block: Block, [x, y]: Point): PatchShape[] {
   const near = unitsIndex(block)
     .touching([x, y], [x + 1, y + 1])
-    .flatMap((unit) => piecesOfUnit(unit))
-  const found = new Set<Piece>()
+    .flatMap((unit) => unitShapes(unit))
+  const found = new Set<PatchShape>()
   for (const dy of SPOTS)
     for (const dx of SPOTS) {
       const piece = near.findLast(({ corners }) => inside(corners, [x + dx, y + dy - 0.05]))

@@ -1,10 +1,10 @@
 /** The ways in which a drag over the board can be meant. */
-import { look, now } from '../document/store.ts'
+import { setView, getState } from '../document/store.ts'
 import { said, t } from '../words/words.ts'
-import type { Tool } from '../document/store.ts'
+import type { DragTool } from '../document/store.ts'
 
 interface ToolWords {
-  readonly tool: Tool
+  readonly tool: DragTool
   readonly name: string
   readonly hint: string
   /** A path in a box from −10 to 10. */
@@ -42,8 +42,8 @@ export const TOOLS: readonly ToolWords[] = [
   },
 ]
 
-export function takeTool(tool: Tool): void {
+export function takeTool(tool: DragTool): void {
   const words = TOOLS.find((one) => one.tool === tool)
-  const left = tool === 'patch' ? {} : { corners: [], cursor: now().view.cursor.map(Math.floor) as [number, number] }
-  look({ tool, ...left, notice: words === undefined ? '' : t(words.hint) })
+  const left = tool === 'patch' ? {} : { corners: [], cursor: getState().view.cursor.map(Math.floor) as [number, number] }
+  setView({ tool, ...left, notice: words === undefined ? '' : t(words.hint) })
 }

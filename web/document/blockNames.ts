@@ -6,14 +6,14 @@ import { t } from '../words/words.ts'
 const LONGEST = 60
 
 /** Cut between letters, none of which is left half there. */
-export function short(name: string): string {
+export function shortName(name: string): string {
   return name.length <= LONGEST ? name : `${within(name, LONGEST - 1).trimEnd()}…`
 }
 
 /** The beginning of a name; a letter of two units that the end would cut in half is left out. */
 const within = (name: string, most: number): string => name.slice(0, most).replace(/[\ud800-\udbff]$/, '')
 
-export const nameOf = ({ name }: { readonly name: string }): string => (name.trim() === '' ? t('Without a name') : short(name))
+export const displayName = ({ name }: { readonly name: string }): string => (name.trim() === '' ? t('Without a name') : shortName(name))
 
 /** What is added to a name must not make it longer than a file may hold. */
 const added = (name: string, add: (name: string) => string): string => add(within(name, LONGEST_WORDS - (add(name).length - name.length)))

@@ -16,7 +16,7 @@ export interface Change {
 
 type Fields = Readonly<Record<string, unknown>>
 
-export function difference(before: unknown, after: unknown): Change[] {
+export function changesBetween(before: unknown, after: unknown): Change[] {
   const found: Change[] = []
   collect(before, after, [], found)
   return found
@@ -109,7 +109,7 @@ function collectInPlace(before: readonly unknown[], after: readonly unknown[], p
 }
 
 /** The value with the changes made; what they do not touch is shared with it. */
-export function changed<T>(value: T, changes: readonly Change[]): T {
+export function applyChanges<T>(value: T, changes: readonly Change[]): T {
   const root = { value: value as unknown }
   const own = new Set<unknown>([root])
   for (const change of changes) make(root, change, own)
@@ -149,7 +149,7 @@ function put(holder: Holder, name: string | number, value: unknown): void {
 /** Changes alike but for one place in a list: what is done, the path with a gap, the places (or the first, null, the last), the values. */
 type Run = [op: Change['op'], path: (string | number | null)[], places: (number | null)[], values?: unknown[]]
 
-export function packed(changes: readonly Change[]): string {
+export function packChanges(changes: readonly Change[]): string {
   const runs: Run[] = []
   let lastShape = ''
   for (const change of changes) {
@@ -176,7 +176,7 @@ function lengthened(places: readonly (number | null)[]): number[] {
   return Array.from({ length: (last as number) - (first as number) + 1 }, (_, index) => (first as number) + index)
 }
 
-export function unpacked(text: string): Change[] {
+export function unpackChanges(text: string): Change[] {
   return (JSON.parse(text) as Run[]).flatMap(([op, path, short, values]) => {
     const gap = path.indexOf(null)
     const places = gap < 0 ? [0] : lengthened(short)

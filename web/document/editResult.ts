@@ -4,7 +4,7 @@ import type { Block, Edit } from '../../geometry/index.ts'
 
 const known = new WeakMap<Edit, { readonly block: Block; readonly after: Block }>()
 
-export function outcome(block: Block, edit: Edit): Block {
+export function editResult(block: Block, edit: Edit): Block {
   const last = known.get(edit)
   if (last?.block === block) return last.after
   const after = produce(block, (draft) => {

@@ -6,8 +6,8 @@
  * Small   a step holds only what differs, written down as text: a day of edits of a large block stays a few megabytes.
  */
 import type { Block, Edit } from '../../geometry/index.ts'
-import { type Change, changed, difference, packed, unpacked } from './difference.ts'
-import { outcome } from './editResult.ts'
+import { type Change, applyChanges, changesBetween, packChanges, unpackChanges } from './difference.ts'
+import { editResult } from './editResult.ts'
 
 export interface Step {
   readonly name: string
@@ -23,44 +23,49 @@ export interface History {
   readonly future: readonly Step[]
 }
 
-export const unedited = (block: Block): History => ({ block, past: [], future: [] })
+export const newHistory = (block: Block): History => ({ block, past: [], future: [] })
 
-export function apply(history: History, edit: Edit): History {
+export function applyEdit(history: History, edit: Edit): History {
   const { name, merge } = edit
-  const block = outcome(history.block, edit)
+  const block = editResult(history.block, edit)
   if (block === history.block) return history
   const last = history.past.at(-1)
   if (merge === undefined || last?.merge !== merge || history.future.length > 0) return stepped(history, block, name, merge)
   // What is merged is one step from the block as it was before the first of them.
-  return stepped({ ...undone(history), future: [] }, block, name, merge)
+  return stepped({ ...undoStep(history), future: [] }, block, name, merge)
 }
 
 /** Another block in place of this one: a step like any other, so that the one before can be had back. */
-export function replaced(history: History, block: Block, name: string): History {
+export function replaceBlock(history: History, block: Block, name: string): History {
   return stepped(history, block, name)
 }
 
 function stepped(history: History, block: Block, name: string, merge?: string): History {
-  const redo = difference(history.block, block)
+  const redo = changesBetween(history.block, block)
   if (redo.length === 0) return history
-  const step: Step = { name, redo: packed(redo), undo: packed(difference(block, history.block)), ...(merge === undefined ? {} : { merge }) }
+  const step: Step = {
+    name,
+    redo: packChanges(redo),
+    undo: packChanges(changesBetween(block, history.block)),
+    ...(merge === undefined ? {} : { merge }),
+  }
   return { block, past: [...history.past, step], future: [] }
 }
 
-export function undone({ block, past, future }: History): History {
+export function undoStep({ block, past, future }: History): History {
   const step = past.at(-1)
   if (step === undefined) return { block, past, future }
-  return { block: moved(block, step.undo), past: past.slice(0, -1), future: [step, ...future] }
+  return { block: applyPacked(block, step.undo), past: past.slice(0, -1), future: [step, ...future] }
 }
 
-export function redone({ block, past, future }: History): History {
+export function redoStep({ block, past, future }: History): History {
   const [step, ...later] = future
   if (step === undefined) return { block, past, future }
-  return { block: moved(block, step.redo), past: [...past, step], future: later }
+  return { block: applyPacked(block, step.redo), past: [...past, step], future: later }
 }
 
 /** The block that some steps lead to, forward or back. */
-export const moved = (block: Block, way: string): Block => changed(block, unpacked(way))
+export const applyPacked = (block: Block, way: string): Block => applyChanges(block, unpackChanges(way))
 
 /** A step as it was kept before steps were packed. */
 export interface LooseStep {
@@ -70,4 +75,4 @@ export interface LooseStep {
   readonly merge?: string
 }
 
-export const packedStep = ({ redo, undo, ...rest }: LooseStep): Step => ({ ...rest, redo: packed(redo), undo: packed(undo) })
+export const packStep = ({ redo, undo, ...rest }: LooseStep): Step => ({ ...rest, redo: packChanges(redo), undo: packChanges(undo) })

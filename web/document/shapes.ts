@@ -17,7 +17,7 @@ import {
 
 export type Point = readonly [number, number]
 
-export interface Piece {
+export interface PatchShape {
   readonly unit: string | null
   readonly name: string
   readonly fabric: string
@@ -26,10 +26,10 @@ export interface Piece {
   readonly turn?: number
 }
 
-export const number = (value: number | string): number => (typeof value === 'number' ? value : toNumber(parseRational(value) ?? { n: 0n, d: 1n }))
-export const pointOf = ([x, y]: ReportPoint): Point => [number(x), number(y)]
+export const decimal = (value: number | string): number => (typeof value === 'number' ? value : toNumber(parseRational(value) ?? { n: 0n, d: 1n }))
+export const pointOf = ([x, y]: ReportPoint): Point => [decimal(x), decimal(y)]
 
-export const piecesOf = (patches: readonly Patch[]): Piece[] =>
+export const patchShapes = (patches: readonly Patch[]): PatchShape[] =>
   patches.map(({ unit, name, fabric, corners }) => ({ unit, name, fabric, corners: corners.map(pointOf) }))
 
 interface Outline {
@@ -55,9 +55,9 @@ function outlinesOf(unit: BoxUnit): readonly Outline[] {
 }
 
 /** One unit's patches where they lie, moved by some cells. */
-export function piecesOfUnit(unit: Unit, dx = 0, dy = 0): Piece[] {
+export function unitShapes(unit: Unit, dx = 0, dy = 0): PatchShape[] {
   const outlines = unit.kind === 'polygon' ? [{ name: 'patch', corners: unit.corners.map(pointOf) }] : outlinesOf(unit)
-  const [left, top] = unit.kind === 'polygon' ? [dx, dy] : [number(unit.at[0]) + dx, number(unit.at[1]) + dy]
+  const [left, top] = unit.kind === 'polygon' ? [dx, dy] : [decimal(unit.at[0]) + dx, decimal(unit.at[1]) + dy]
   return outlines.map(({ name, corners }) => ({
     unit: unit.id,
     name,
@@ -68,12 +68,12 @@ export function piecesOfUnit(unit: Unit, dx = 0, dy = 0): Piece[] {
 }
 
 /** The strips of the borders, inner first: sides, then top and bottom; and their corner squares. */
-export function piecesOfBorders(block: Block): Piece[] {
+export function borderShapes(block: Block): PatchShape[] {
   const [cell, { columns, rows }] = [toNumber(cellOf(block)), block.grid]
   let inner = 0
   return (block.borders ?? []).flatMap(({ fabric, corner, finishedWidth }) => {
-    const outer = inner + number(finishedWidth) / cell
-    const strip = (name: string, x0: number, y0: number, x1: number, y1: number, cloth = fabric): Piece => ({
+    const outer = inner + decimal(finishedWidth) / cell
+    const strip = (name: string, x0: number, y0: number, x1: number, y1: number, cloth = fabric): PatchShape => ({
       unit: null,
       name,
       fabric: cloth,
@@ -112,7 +112,7 @@ export function inside(corners: readonly Point[], [x, y]: Point): boolean {
   return within
 }
 
-export interface Line {
+export interface SeamLine {
   readonly join: Join
   readonly number: number
   readonly points: readonly Point[]
@@ -124,16 +124,16 @@ export interface Line {
 /** Where along a seam its number may stand, the best first. */
 const PLACES = [0.5, 0.375, 0.625, 0.3125, 0.1875]
 
-const known = new WeakMap<Findings['joins'], readonly Line[]>()
+const known = new WeakMap<Findings['joins'], readonly SeamLine[]>()
 
 /** A report's seams as lines, worked out once. */
-export function linesOf(report: Findings): readonly Line[] {
+export function seamLines(report: Findings): readonly SeamLine[] {
   const lines = known.get(report.joins) ?? madeLines(report)
   known.set(report.joins, lines)
   return lines
 }
 
-function madeLines(report: Findings): Line[] {
+function madeLines(report: Findings): SeamLine[] {
   const busy = new Set(report.meetings.map(({ at }) => millionths(pointOf(at))))
   return report.joins.map((join, index) => {
     const points = [join.from, ...join.via, join.to].map(pointOf)
@@ -166,7 +166,7 @@ export interface Rect {
 }
 
 export const rectOf = (unit: Unit): Rect =>
-  unit.kind === 'polygon' ? boxOfUnit(unit) : { at: [number(unit.at[0]), number(unit.at[1])], size: [number(unit.size[0]), number(unit.size[1])] }
+  unit.kind === 'polygon' ? boxOfUnit(unit) : { at: [decimal(unit.at[0]), decimal(unit.at[1])], size: [decimal(unit.size[0]), decimal(unit.size[1])] }
 
 export function around(rects: readonly Rect[]): Rect | null {
   if (rects.length === 0) return null
@@ -177,4 +177,4 @@ export function around(rects: readonly Rect[]): Rect | null {
 
 /** Border width all round, in cells. */
 export const bordersAround = (block: Block): number =>
-  (block.borders ?? []).reduce((sum, { finishedWidth }) => sum + number(finishedWidth), 0) / toNumber(cellOf(block))
+  (block.borders ?? []).reduce((sum, { finishedWidth }) => sum + decimal(finishedWidth), 0) / toNumber(cellOf(block))

@@ -21,20 +21,20 @@ import { eveningStar } from './starters/eveningStar.ts'
 import type { Preview } from './preview.ts'
 import type { Point } from './shapes.ts'
 import { asker } from '../workers/deepClient.ts'
-import { repeating } from './symmetricEdit.ts'
-import { nameOf } from './blockNames.ts'
+import { symmetricEdit } from './symmetricEdit.ts'
+import { displayName } from './blockNames.ts'
 import { isLarge, teller } from '../workers/findingsClient.ts'
 import { type Language, said, t, tell as inWords } from '../words/words.ts'
-import { apply, type History, redone, replaced, undone, unedited } from './history.ts'
+import { applyEdit, type History, redoStep, replaceBlock, undoStep, newHistory } from './history.ts'
 
 /** What a drag over the board means. */
-export type Tool = 'hand' | 'box' | 'round' | 'patch'
+export type DragTool = 'hand' | 'box' | 'round' | 'patch'
 
-export type Look = 'cloth' | 'value' | 'wrong' | 'layers' | 'order' | 'quilting' | 'setting'
+export type ViewMode = 'cloth' | 'value' | 'wrong' | 'layers' | 'order' | 'quilting' | 'setting'
 /** The sheets beside the board. */
-export type Sheet = 'block' | 'findings' | 'colour' | 'cutting' | 'quilting' | 'setting' | 'booklet'
+export type SheetName = 'block' | 'findings' | 'colour' | 'cutting' | 'quilting' | 'setting' | 'booklet'
 
-export interface View {
+export interface ViewState {
   /** Ids of the chosen units. */
   readonly chosen: readonly string[]
   readonly patch: { readonly unit: string; readonly name: string } | null
@@ -44,8 +44,8 @@ export interface View {
   readonly taking: Kind | null
   /** Quarter turns clockwise of the kind in hand. */
   readonly turned: Turn
-  readonly look: Look
-  readonly sheet: Sheet
+  readonly mode: ViewMode
+  readonly sheet: SheetName
   /** The language the page is drawn in. */
   readonly language: Language
   /** Numbers, pressing and marks on the cloth. */
@@ -60,7 +60,7 @@ export interface View {
   readonly step: number
   readonly cursor: readonly [number, number]
   /** What a drag over the board means. */
-  readonly tool: Tool
+  readonly tool: DragTool
   /** What is moved comes to lie on halves of cells too. */
   readonly halves: boolean
   /** What is pressed is added to what is chosen, or taken from it. */
@@ -85,35 +85,35 @@ export interface Stitching {
 }
 
 /** Which of the maker's blocks lies on the board, and how it is kept. */
-export interface Desk {
+export interface CurrentBlock {
   /** null until it is known, and where nothing can be kept. */
   readonly id: string | null
   /** Another tab has the block in hand: here it is only looked at. */
-  readonly elsewhere: boolean
+  readonly readOnly: boolean
   /** Why nothing, or not all, is kept. */
-  readonly trouble: Trouble | null
+  readonly trouble: StorageProblem | null
 }
 /** No database (a private window); a full disk; another refusal; held open by an older page; closed for a newer one; written by a newer one. */
-export type Trouble = 'none' | 'full' | 'failed' | 'older' | 'newer' | 'later'
+export type StorageProblem = 'none' | 'full' | 'failed' | 'older' | 'newer' | 'later'
 
-export interface State {
+export interface AppState {
   readonly history: History
-  readonly view: View
+  readonly view: ViewState
   readonly saved: 'saved' | 'saving' | 'failed'
-  readonly desk: Desk
+  readonly currentBlock: CurrentBlock
   /** The block's layers of cloth, once they are worked out. */
-  readonly deep: { readonly block: Block; readonly layered: Layered } | null
+  readonly layers: { readonly block: Block; readonly layered: Layered } | null
   /** What is stitched on the quilt: routes first, then fills, and how much of it so far (0 to 1). */
   readonly stitching: Stitching | null
   /** The block as it was laid out, while it is compared with what was sewn. */
-  readonly laid: Block | null
+  readonly comparedLayout: Block | null
   /** What a fix would make of the block, while it is tried and not yet taken. */
   readonly preview: Preview | null
   /** The last edit, until the next: the block it made, what was found before it (when it could last be sewn), and where it took each point of the block. */
   readonly edited: { readonly block: Block; readonly before: Findings; readonly moved: (at: Point) => Point; readonly turned: boolean } | null
 }
 
-const START: View = {
+const START: ViewState = {
   chosen: [],
   patch: null,
   brush: null,
@@ -121,7 +121,7 @@ const START: View = {
   turned: 0,
   halves: false,
   adding: false,
-  look: 'cloth',
+  mode: 'cloth',
   sheet: 'findings',
   language: 'en',
   marks: true,
@@ -139,34 +139,34 @@ const START: View = {
   notices: 0,
 }
 
-let state: State = {
-  history: unedited(eveningStar),
+let state: AppState = {
+  history: newHistory(eveningStar),
   view: START,
   saved: 'saved',
-  desk: { id: null, elsewhere: false, trouble: null },
-  deep: null,
+  currentBlock: { id: null, readOnly: false, trouble: null },
+  layers: null,
   stitching: null,
-  laid: null,
+  comparedLayout: null,
   preview: null,
   edited: null,
 }
 const listeners = new Set<() => void>()
 let keep: (history: History) => void = () => {}
 
-function set(next: State): void {
+function set(next: AppState): void {
   state = next
   for (const listener of listeners) listener()
 }
 
 function setHistory(history: History): void {
   if (history === state.history) return
-  if (state.desk.elsewhere) {
+  if (state.currentBlock.readOnly) {
     refuse()
     return
   }
   // First it is sent off to be kept, then it is shown.
   keep(history)
-  show(history)
+  showHistory(history)
 }
 
 let refused = false
@@ -177,26 +177,26 @@ function refuse(): void {
   queueMicrotask(() => {
     refused = false
   })
-  look({ notice: '' })
+  setView({ notice: '' })
 }
 
 /** The same block as another tab has changed it. */
-export function show(history: History): void {
+export function showHistory(history: History): void {
   const ids = new Set(history.block.units.map(({ id }) => id))
   const chosen = state.view.chosen.filter((id) => ids.has(id))
   const patch = state.view.patch !== null && ids.has(state.view.patch.unit) ? state.view.patch : null
   const brush = brushFor(history.block)
   set({ ...state, history, preview: null, edited: null, view: { ...state.view, chosen, patch, brush, finding: null, shown: null, sought: null } })
-  lookDeeper()
+  requestDerived()
 }
 
 /** The fabric in hand, if the block has it. */
 const brushFor = ({ fabrics }: Block): string | null => fabrics.find(({ id }) => id === state.view.brush)?.id ?? null
 
 /** Another block, with a history of its own. */
-export function bring(history: History): void {
+export function openHistory(history: History): void {
   told = null
-  const view: View = {
+  const view: ViewState = {
     ...state.view,
     chosen: [],
     patch: null,
@@ -210,8 +210,8 @@ export function bring(history: History): void {
     zoom: 1,
     pan: [0, 0],
   }
-  set({ ...state, history, view, deep: null, stitching: null, laid: null, preview: null, edited: null })
-  lookDeeper()
+  set({ ...state, history, view, layers: null, stitching: null, comparedLayout: null, preview: null, edited: null })
+  requestDerived()
 }
 
 const ask = asker()
@@ -224,31 +224,34 @@ const tell = teller((block, outcome) => {
   set({ ...state })
 })
 
-const troubled = (reason: string): Told => ({ report: null, trouble: `This layout could not be worked out (${reason}); undo the last change.` })
+const troubled = (reason: string): FindingsState => ({
+  report: null,
+  trouble: `This layout could not be worked out (${reason}); undo the last change.`,
+})
 
 /** The layers of cloth follow a little later, beside the page; the findings of a large block too. */
-export function lookDeeper(): void {
+export function requestDerived(): void {
   const { block } = state.history
   if (isLarge(block)) tell(block)
   if (block.units.length > MOST_LAYERED) return
   ask({ sort: 'layers', block }, (answer) => {
-    if (answer.sort === 'layers' && state.history.block === block) set({ ...state, deep: { block, layered: answer.value } })
+    if (answer.sort === 'layers' && state.history.block === block) set({ ...state, layers: { block, layered: answer.value } })
   })
 }
 
 export const showStitching = (stitching: Stitching | null): void => set({ ...state, stitching })
 
 /** Keeps the block as it lies now, to compare with what comes out; null ends it. */
-export const keepLaid = (laid: Block | null): void => set({ ...state, laid })
+export const setComparedLayout = (laid: Block | null): void => set({ ...state, comparedLayout: laid })
 
-export const now = (): State => state
+export const getState = (): AppState => state
 
 export function edit(change: Edit): void {
   const { block } = state.history
   const last = state.edited
   // Only what was worked out anyway: an edit never waits for a comparison.
   const before = told?.block === block ? told.told.report : null
-  setHistory(apply(state.history, repeating(block, change, state.view.repeat)))
+  setHistory(applyEdit(state.history, symmetricEdit(block, change, state.view.repeat)))
   if (before === null || state.history.block === block) return
   // Nothing but the grid is held: what was before the last edit need not stay.
   const { grid } = block
@@ -265,45 +268,45 @@ export function edit(change: Edit): void {
 
 /** Where the block does not lie on the board as it is laid, it is brought back, to show something on it. */
 export function backToCloth(): void {
-  if (state.view.look === 'order' || state.view.look === 'setting') look({ look: 'cloth' })
+  if (state.view.mode === 'order' || state.view.mode === 'setting') setView({ mode: 'cloth' })
 }
 
 /** What a fix would make of the block is shown on the board; null shows the block itself again. */
-export function tryOut(preview: Preview | null): void {
+export function showPreview(preview: Preview | null): void {
   if (preview !== state.preview) set({ ...state, preview })
 }
 
-export const replace = (block: Block, name: string): void => {
+export const replaceDocument = (block: Block, name: string): void => {
   told = null
-  setHistory(replaced(state.history, block, name))
-  look({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: nameOf(block) }) })
+  setHistory(replaceBlock(state.history, block, name))
+  setView({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: displayName(block) }) })
 }
 
 export function undo(): void {
   const step = state.history.past.at(-1)
-  setHistory(undone(state.history))
-  look({ notice: step === undefined ? t('There is nothing to undo.') : t('Undone: {step}.', { step: inWords(step.name) }) })
+  setHistory(undoStep(state.history))
+  setView({ notice: step === undefined ? t('There is nothing to undo.') : t('Undone: {step}.', { step: inWords(step.name) }) })
 }
 
 export function redo(): void {
   const step = state.history.future[0]
-  setHistory(redone(state.history))
-  look({ notice: step === undefined ? t('There is nothing to do again.') : t('Done again: {step}.', { step: inWords(step.name) }) })
+  setHistory(redoStep(state.history))
+  setView({ notice: step === undefined ? t('There is nothing to do again.') : t('Done again: {step}.', { step: inWords(step.name) }) })
 }
 
-export function look(change: Partial<View>): void {
+export function setView(change: Partial<ViewState>): void {
   const told = refused && change.notice !== undefined ? { notice: t('Nothing was changed: this block is open in another tab.') } : {}
   const notices = state.view.notices + (change.notice === undefined ? 0 : 1)
   set({ ...state, view: { ...state.view, ...change, ...told, notices } })
 }
 
-export const setSaved = (saved: State['saved']): void => {
+export const setSaved = (saved: AppState['saved']): void => {
   if (saved !== state.saved) set({ ...state, saved })
 }
-export const setDesk = (change: Partial<Desk>): void => set({ ...state, desk: { ...state.desk, ...change } })
+export const setCurrentBlock = (change: Partial<CurrentBlock>): void => set({ ...state, currentBlock: { ...state.currentBlock, ...change } })
 
 /** Where every change of the document goes to be kept. */
-export const keepWith = (keeper: (history: History) => void): void => {
+export const onHistoryChange = (keeper: (history: History) => void): void => {
   keep = keeper
 }
 
@@ -313,20 +316,20 @@ function subscribe(listener: () => void): () => void {
 }
 
 /** A selector must give the same object for the same state. */
-export function useStore<T>(select: (state: State) => T): T {
+export function useStore<T>(select: (state: AppState) => T): T {
   return useSyncExternalStore(subscribe, () => select(state))
 }
 
-export type Told = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: string }
+export type FindingsState = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: string }
 
-let told: { block: Block; told: Told } | null = null
+let told: { block: Block; told: FindingsState } | null = null
 /** Each block is told from the one before it, at the cost of what an edit changed. */
 const follow = following()
-const waiting: Told = { report: null, trouble: said('The findings of so large a block are being worked out; go on meanwhile.') }
+const waiting: FindingsState = { report: null, trouble: said('The findings of so large a block are being worked out; go on meanwhile.') }
 
 /** The report of the present block; trouble in making it never blanks the screen. */
-export function reportOf(block: Block): Told {
-  const { deep } = state
+export function reportOf(block: Block): FindingsState {
+  const { layers: deep } = state
   if (deep?.block === block) {
     if (told?.told.report !== deep.layered.findings) told = { block, told: { report: deep.layered.findings, trouble: null } }
     return told.told
@@ -334,7 +337,7 @@ export function reportOf(block: Block): Told {
   if (told?.block === block) return told.told
   // A large block is drawn from itself and never waits; what was found last stands until the worker has told it anew.
   if (isLarge(block) && typeof Worker !== 'undefined') return told?.told ?? waiting
-  let made: Told
+  let made: FindingsState
   try {
     made = { report: follow(block), trouble: null }
   } catch (error) {
@@ -344,4 +347,4 @@ export function reportOf(block: Block): Told {
   return made
 }
 
-export const useTold = (): Told => useStore(({ history }) => reportOf(history.block))
+export const useFindings = (): FindingsState => useStore(({ history }) => reportOf(history.block))

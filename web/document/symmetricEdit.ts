@@ -1,14 +1,14 @@
 /** An edit with what it does to the images of what it touches, while edits repeat. */
 import { type Block, type Edit, imagesOf, type Repeat, withImages } from '../../geometry/index.ts'
-import { outcome } from './editResult.ts'
+import { editResult } from './editResult.ts'
 
 const known = new WeakMap<Edit, { readonly block: Block; readonly repeat: Repeat; readonly whole: Edit }>()
 
-export function repeating(block: Block, edit: Edit, repeat: Repeat): Edit {
+export function symmetricEdit(block: Block, edit: Edit, repeat: Repeat): Edit {
   if (repeat === 'off') return edit
   const last = known.get(edit)
   if (last?.block === block && last.repeat === repeat) return last.whole
-  const images = imagesOf(block, outcome(block, edit), repeat)
+  const images = imagesOf(block, editResult(block, edit), repeat)
   const { changed, added, removed } = images
   const whole = changed.length + added.length + removed.length === 0 ? edit : withImages(edit, images)
   known.set(edit, { block, repeat, whole })

@@ -7,7 +7,7 @@
 import { useEffect, useRef } from 'react'
 import { type Block, cellOf, type Turn, toNumber } from '../../geometry/index.ts'
 import { canvasFill, type CellScale, UNKNOWN_COLOUR, useDecodedPhotos } from './fabricPattern.ts'
-import { bordersAround, number, piecesOfUnit, type Point } from '../document/shapes.ts'
+import { bordersAround, decimal, unitShapes, type Point } from '../document/shapes.ts'
 
 interface Props {
   readonly load: () => Promise<Block | null>
@@ -111,7 +111,7 @@ function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number
   let out = around
   const { columns, rows } = block.grid
   for (const { finishedWidth, fabric, corner } of [...(block.borders ?? [])].reverse()) {
-    const wide = number(finishedWidth) / cloth.cell
+    const wide = decimal(finishedWidth) / cloth.cell
     pen.fillStyle = fillIn(block, fabric, 0, cloth)
     pen.fillRect(-out, -out, columns + 2 * out, rows + 2 * out)
     if (corner !== undefined) {
@@ -136,7 +136,7 @@ function areasOf({ units }: Block): Iterable<Area> {
   const areas = new Map<string, Area>()
   for (const unit of units) {
     const turn = unit.kind === 'polygon' ? 0 : (unit.turn ?? 0)
-    for (const { fabric, corners } of piecesOfUnit(unit)) {
+    for (const { fabric, corners } of unitShapes(unit)) {
       const area = areas.get(`${turn} ${fabric}`) ?? { fabric, turn, path: new Path2D() }
       areas.set(`${turn} ${fabric}`, area)
       const [first, ...rest] = corners as [Point, ...Point[]]

@@ -5,7 +5,7 @@
  * Out     an SVG, whose prints are the patterns of `ClothDefs` under the id given, in cells.
  */
 import type { Block, Fabric } from '../../geometry/index.ts'
-import { bordersAround, piecesOfBorders, piecesOfUnit } from '../document/shapes.ts'
+import { bordersAround, borderShapes, unitShapes } from '../document/shapes.ts'
 import { svgFill } from './FabricDefs.tsx'
 
 export interface BlockOutlines {
@@ -17,7 +17,7 @@ export const patchKey = (unit: string | null, name: string): string => `${unit ?
 
 export function blockOutlines(block: Block): BlockOutlines {
   const around = bordersAround(block)
-  const pieces = [...piecesOfBorders(block), ...block.units.flatMap((unit) => piecesOfUnit(unit))]
+  const pieces = [...borderShapes(block), ...block.units.flatMap((unit) => unitShapes(unit))]
   const { columns, rows } = block.grid
   return {
     viewBox: [-around, -around, columns + 2 * around, rows + 2 * around].join(' '),

@@ -9,7 +9,7 @@
  */
 import { useSyncExternalStore } from 'react'
 import { type Fabric, flatColour, lightnessOf, marksOf, parseLength, type Print, type PrintMark, toNumber } from '../../geometry/index.ts'
-import type { Look } from '../document/store.ts'
+import type { ViewMode } from '../document/store.ts'
 
 export interface CellScale {
   /** A cell in the measure's unit. */
@@ -25,14 +25,14 @@ export const UNKNOWN_COLOUR = '#888888'
 const LEAST = 4
 const MOST = 2048
 
-export function canvasFill(fabric: Fabric, look: Look, turn: number, scale: CellScale): string | CanvasPattern {
+export function canvasFill(fabric: Fabric, mode: ViewMode, turn: number, scale: CellScale): string | CanvasPattern {
   const { print } = fabric
-  if (print === undefined) return colourInView(fabric.colour, look)
+  if (print === undefined) return colourInView(fabric.colour, mode)
   const cells = repeatOf(print) / scale.cell
   const pixels = cells * scale.pixels
-  if (pixels < LEAST) return colourInView(flatColour(fabric), look)
-  const tile = tileOf(fabric, print, look, 2 ** Math.ceil(Math.log2(Math.min(MOST, Math.max(16, pixels)))))
-  if (tile === null) return colourInView(fabric.colour, look)
+  if (pixels < LEAST) return colourInView(flatColour(fabric), mode)
+  const tile = tileOf(fabric, print, mode, 2 ** Math.ceil(Math.log2(Math.min(MOST, Math.max(16, pixels)))))
+  if (tile === null) return colourInView(fabric.colour, mode)
   const pattern = tile.patterns.get(turn) ?? (pen.createPattern(tile.canvas, 'repeat') as CanvasPattern)
   tile.patterns.set(turn, pattern)
   pattern.setTransform(new DOMMatrix().rotate(90 * turn).scale(cells / tile.canvas.width))
@@ -45,9 +45,9 @@ const repeatOf = ({ repeat }: Print): number => {
 }
 
 /** As it is; in greys of the same lightness; or paler, as the back of a print. */
-export function colourInView(colour: string, look: Look): string {
-  if (look === 'value') return `hsl(0 0% ${Math.round(lightnessOf(colour))}%)`
-  if (look !== 'wrong') return colour
+export function colourInView(colour: string, mode: ViewMode): string {
+  if (mode === 'value') return `hsl(0 0% ${Math.round(lightnessOf(colour))}%)`
+  if (mode !== 'wrong') return colour
   const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(colour.slice(at, at + 2), 16) * 0.55 + 255 * 0.45))
   return `rgb(${channels.join(' ')})`
 }
@@ -65,13 +65,13 @@ const tiles = new WeakMap<Print, Map<string, Tile>>()
 const photos = new WeakMap<Print, HTMLImageElement>()
 const pen = document.createElement('canvas').getContext('2d') as CanvasRenderingContext2D
 
-function tileOf(fabric: Fabric, print: Print, look: Look, size: number): Tile | null {
+function tileOf(fabric: Fabric, print: Print, mode: ViewMode, size: number): Tile | null {
   const own = tiles.get(print) ?? new Map<string, Tile>()
   tiles.set(print, own)
-  const key = `${look === 'value' || look === 'wrong' ? look : 'cloth'} ${fabric.colour} ${size}`
+  const key = `${mode === 'value' || mode === 'wrong' ? mode : 'cloth'} ${fabric.colour} ${size}`
   const known = own.get(key)
   if (known !== undefined) return known
-  const canvas = print.kind === 'photo' ? photoTile(print, look, size) : drawnTile(fabric, print, look, size)
+  const canvas = print.kind === 'photo' ? photoTile(print, mode, size) : drawnTile(fabric, print, mode, size)
   if (canvas === null) return null
   const tile = { canvas, patterns: new Map<number, CanvasPattern>() }
   if (own.size >= MOST_TILES) own.clear()
@@ -79,13 +79,13 @@ function tileOf(fabric: Fabric, print: Print, look: Look, size: number): Tile | 
   return tile
 }
 
-function drawnTile(fabric: Fabric, print: Print, look: Look, size: number): HTMLCanvasElement {
+function drawnTile(fabric: Fabric, print: Print, mode: ViewMode, size: number): HTMLCanvasElement {
   const [canvas, brush] = sheet(size, size)
-  brush.fillStyle = colourInView(fabric.colour, look)
+  brush.fillStyle = colourInView(fabric.colour, mode)
   brush.fillRect(0, 0, size, size)
   brush.scale(size, size)
   for (const { mark, colour } of marksOf(fabric, print)) {
-    brush.fillStyle = colourInView(colour, look)
+    brush.fillStyle = colourInView(colour, mode)
     brush.beginPath()
     traceMark(brush, mark)
     brush.fill()
@@ -99,14 +99,14 @@ function traceMark(brush: CanvasRenderingContext2D, mark: PrintMark): void {
   brush.closePath()
 }
 
-function photoTile(print: Print, look: Look, size: number): HTMLCanvasElement | null {
+function photoTile(print: Print, mode: ViewMode, size: number): HTMLCanvasElement | null {
   const photo = photoOf(print)
   if (!photo.complete || photo.naturalWidth === 0) return null
   const width = Math.min(size, photo.naturalWidth)
   const [canvas, brush] = sheet(width, Math.max(1, Math.round((width * photo.naturalHeight) / photo.naturalWidth)))
   brush.drawImage(photo, 0, 0, canvas.width, canvas.height)
-  if (look === 'value') greyed(brush, canvas)
-  if (look === 'wrong') {
+  if (mode === 'value') greyed(brush, canvas)
+  if (mode === 'wrong') {
     brush.fillStyle = 'rgb(255 255 255 / 0.45)'
     brush.fillRect(0, 0, canvas.width, canvas.height)
   }

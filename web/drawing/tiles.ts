@@ -6,7 +6,7 @@
  * A square that is out of sight is not drawn. Units are drawn fabric by fabric, not in their order: that differs only where they lie over each other.
  */
 import type { Block, Unit } from '../../geometry/index.ts'
-import { number, type Piece, piecesOfBorders, piecesOfUnit, type Rect, rectOf, type Point } from '../document/shapes.ts'
+import { decimal, type PatchShape, borderShapes, unitShapes, type Rect, rectOf, type Point } from '../document/shapes.ts'
 
 export interface Tile {
   readonly low: Point
@@ -49,7 +49,7 @@ export function createTileCache(): (block: Block) => Tiles {
     }
     squares = next
     const all = [...next.values()]
-    const border = tileOf(piecesOfBorders(block), [], printed)
+    const border = tileOf(borderShapes(block), [], printed)
     const tiles = border.corners > 0 ? [border, ...all.map(({ tile }) => tile)] : all.map(({ tile }) => tile)
     last = {
       block,
@@ -74,7 +74,7 @@ function squaresOf({ units, grid }: Block): Map<string, Unit[]> {
   const side = Math.max(1, Math.ceil(Math.sqrt((grid.columns * grid.rows * CROWD) / Math.max(1, units.length))))
   const found = new Map<string, Unit[]>()
   for (const unit of units) {
-    const [x, y] = unit.kind === 'polygon' ? rectOf(unit).at : [number(unit.at[0]), number(unit.at[1])]
+    const [x, y] = unit.kind === 'polygon' ? rectOf(unit).at : [decimal(unit.at[0]), decimal(unit.at[1])]
     const key = `${side} ${Math.floor(x / side)} ${Math.floor(y / side)}`
     const list = found.get(key)
     if (list === undefined) found.set(key, [unit])
@@ -84,11 +84,11 @@ function squaresOf({ units, grid }: Block): Map<string, Unit[]> {
 }
 
 function made(units: readonly Unit[], printed: Printed): Made {
-  const pieces = units.flatMap((unit) => piecesOfUnit(unit))
+  const pieces = units.flatMap((unit) => unitShapes(unit))
   return { units, tile: tileOf(pieces, units, printed), patches: pieces.length }
 }
 
-function tileOf(pieces: readonly Piece[], units: readonly Unit[], printed: Printed): Tile {
+function tileOf(pieces: readonly PatchShape[], units: readonly Unit[], printed: Printed): Tile {
   const fills = new Map<string, Path2D>()
   const seams = new Path2D()
   let [x0, y0, x1, y1, corners] = [Infinity, Infinity, -Infinity, -Infinity, 0]

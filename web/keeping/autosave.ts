@@ -7,7 +7,7 @@
  *         seldom, and always together with whatever came after it: nothing is passed over.
  */
 import type { History } from '../document/history.ts'
-import { baseFails, isOvertaken, type Standing, write } from './database.ts'
+import { baseFails, isOvertaken, type WriteCursor, write } from './database.ts'
 import type { Base } from './schema.ts'
 
 export type News =
@@ -18,7 +18,7 @@ export type News =
 
 export interface Keeper {
   /** From now on the changes are those of another block; `kept` is what of it is kept (null: nothing yet). */
-  readonly take: (standing: Standing, kept: History | null) => void
+  readonly take: (cursor: WriteCursor, kept: History | null) => void
   /** Keeps nothing any more: another page has the block in hand. */
   readonly rest: () => void
   readonly keep: (history: History) => void
@@ -31,7 +31,7 @@ const FIRST_PAUSE = 1000
 const LONGEST_PAUSE = 30_000
 
 export function keeperOf(base: () => Base, tell: (news: News) => void): Keeper {
-  let standing: Standing | null = null
+  let cursor: WriteCursor | null = null
   let kept: History | null = null
   let wanted: History | null = null
   let laying = 0
@@ -39,9 +39,9 @@ export function keeperOf(base: () => Base, tell: (news: News) => void): Keeper {
   let again: ReturnType<typeof setTimeout> | undefined
   const flying = new Set<Promise<void>>()
 
-  const begin = (next: Standing | null, from: History | null): void => {
+  const begin = (next: WriteCursor | null, from: History | null): void => {
     clearTimeout(again)
-    standing = next
+    cursor = next
     kept = from
     wanted = from
     pause = FIRST_PAUSE
@@ -49,8 +49,8 @@ export function keeperOf(base: () => Base, tell: (news: News) => void): Keeper {
 
   const send = (): void => {
     clearTimeout(again)
-    if (standing === null || wanted === null) return
-    const [to, sent] = [standing, wanted]
+    if (cursor === null || wanted === null) return
+    const [to, sent] = [cursor, wanted]
     // While a base is on its way, what follows brings its own: it may have left the way that leads there.
     const lay = laying > 0 || baseFails(to, kept, sent)
     laying += lay ? 1 : 0
@@ -66,18 +66,18 @@ export function keeperOf(base: () => Base, tell: (news: News) => void): Keeper {
     flying.add(flight)
   }
 
-  const writeNow = async (to: Standing, sent: History, lay: boolean): Promise<Standing> => write(base(), to, kept, sent, Date.now(), lay)
-  const stillOurs = ({ id, turn }: Standing): boolean => standing?.id === id && standing.turn === turn
+  const writeNow = async (to: WriteCursor, sent: History, lay: boolean): Promise<WriteCursor> => write(base(), to, kept, sent, Date.now(), lay)
+  const stillOurs = ({ id, turn }: WriteCursor): boolean => cursor?.id === id && cursor.turn === turn
 
-  const landed = (next: Standing, sent: History): void => {
+  const landed = (next: WriteCursor, sent: History): void => {
     if (!stillOurs(next)) return
-    standing = next
+    cursor = next
     kept = sent
     pause = FIRST_PAUSE
     if (wanted === sent) tell({ sort: 'saved', id: next.id })
   }
 
-  const refused = (error: unknown, to: Standing): void => {
+  const refused = (error: unknown, to: WriteCursor): void => {
     if (!stillOurs(to) || wanted === null) return
     if (isOvertaken(error)) {
       const history = wanted
@@ -95,7 +95,7 @@ export function keeperOf(base: () => Base, tell: (news: News) => void): Keeper {
     take: begin,
     rest: () => begin(null, null),
     keep: (history) => {
-      if (standing === null) return
+      if (cursor === null) return
       wanted = history
       tell({ sort: 'saving' })
       send()

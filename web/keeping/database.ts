@@ -11,9 +11,9 @@
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb'
 import { type Block, checkBlock } from '../../geometry/index.ts'
 import type { Filed } from './blocksFile.ts'
-import { type History, type LooseStep, moved, packedStep, type Step } from '../document/history.ts'
+import { type History, type LooseStep, applyPacked, packStep, type Step } from '../document/history.ts'
 import { sendOff, tryCommit } from './commit.ts'
-import type { Base, Card, Kept, Version, VersionWhy, WholeVersion } from './schema.ts'
+import type { Base, Card, Kept, Version, WholeVersion } from './schema.ts'
 
 /** What the database of before held: one block, and its steps by their place. */
 interface Before extends DBSchema {
@@ -67,7 +67,7 @@ async function bringOver(db: IDBPDatabase<Before>, work: Work): Promise<void> {
     const card = cardOf({ id, made: Date.now(), turn: 1, base: present.past }, present.block, present.past, Date.now())
     await stores.objectStore('cards').put(card)
     await stores.objectStore('bases').put(present, id)
-    await Promise.all(steps.map((step, place) => stores.objectStore('edits').put(packedStep(step), [id, place])))
+    await Promise.all(steps.map((step, place) => stores.objectStore('edits').put(packStep(step), [id, place])))
     await stores.objectStore('desk').put(id, 'open')
   }
   db.deleteObjectStore('now')
@@ -80,7 +80,7 @@ export function newId(): string {
 }
 
 /** Where a page stands with the block it changes. */
-export interface Standing {
+export interface WriteCursor {
   readonly id: string
   readonly made: number
   readonly turn: number
@@ -88,9 +88,9 @@ export interface Standing {
   readonly base: number
 }
 
-export const firstStanding = (id = newId(), made = Date.now()): Standing => ({ id, made, turn: 1, base: 0 })
+export const firstCursor = (id = newId(), made = Date.now()): WriteCursor => ({ id, made, turn: 1, base: 0 })
 
-const cardOf = ({ id, made, turn }: Standing, { name, fabrics }: Block, past: number, changed: number): Card => ({
+const cardOf = ({ id, made, turn }: WriteCursor, { name, fabrics }: Block, past: number, changed: number): Card => ({
   id,
   name,
   fabrics: fabrics.map((fabric) => fabric.name),
@@ -116,30 +116,30 @@ const ALL = [...OF_A_BLOCK, ...OF_VERSIONS] as const
  */
 export async function write(
   db: Base,
-  standing: Standing,
+  cursor: WriteCursor,
   kept: History | null,
   present: History,
   changed: number,
-  layBase = baseFails(standing, kept, present),
-): Promise<Standing> {
+  layBase = baseFails(cursor, kept, present),
+): Promise<WriteCursor> {
   const steps = [...present.past, ...present.future]
   const past = present.past.length
   const work = db.transaction(OF_A_BLOCK, 'readwrite', { durability: 'relaxed' })
   await whole(work, (send) => {
-    send(work.objectStore('turns').add(changed, [standing.id, standing.turn]))
-    send(work.objectStore('turns').delete([standing.id, standing.turn]))
-    send(work.objectStore('cards').put(cardOf(standing, present.block, past, changed)))
-    send(work.objectStore('edits').delete(editsOf(standing.id, steps.length)))
+    send(work.objectStore('turns').add(changed, [cursor.id, cursor.turn]))
+    send(work.objectStore('turns').delete([cursor.id, cursor.turn]))
+    send(work.objectStore('cards').put(cardOf(cursor, present.block, past, changed)))
+    send(work.objectStore('edits').delete(editsOf(cursor.id, steps.length)))
     for (let place = firstUnlike(kept, steps); place < steps.length; place++)
-      send(work.objectStore('edits').put(steps[place] as Step, [standing.id, place]))
-    if (layBase) send(work.objectStore('bases').put({ past, block: present.block }, standing.id))
+      send(work.objectStore('edits').put(steps[place] as Step, [cursor.id, place]))
+    if (layBase) send(work.objectStore('bases').put({ past, block: present.block }, cursor.id))
     sendOff(work)
   })
-  return layBase ? { ...standing, base: past } : standing
+  return layBase ? { ...cursor, base: past } : cursor
 }
 
 /** The base does not lead to the present any more, or by too long a way. */
-export function baseFails({ base }: Standing, kept: History | null, present: History): boolean {
+export function baseFails({ base }: WriteCursor, kept: History | null, present: History): boolean {
   return kept === null || base > firstUnlike(kept, [...present.past, ...present.future]) || Math.abs(present.past.length - base) >= FAR
 }
 
@@ -221,7 +221,7 @@ export async function salvaged(db: Base, id: string): Promise<Block | null> {
   let found: Block | null = null
   try {
     const ways = steps.slice(base?.past, card?.past)
-    for (let next = base?.block; checkBlock(next).ok; next = moved(found as Block, (ways.shift() as Step).redo)) found = next as Block
+    for (let next = base?.block; checkBlock(next).ok; next = applyPacked(found as Block, (ways.shift() as Step).redo)) found = next as Block
   } catch {
     // It leads no farther.
   }
@@ -229,18 +229,18 @@ export async function salvaged(db: Base, id: string): Promise<Block | null> {
 }
 
 function movedTo(base: { readonly past: number; readonly block: Block }, past: number, steps: readonly Step[]): Block {
-  if (past >= base.past) return steps.slice(base.past, past).reduce((block, { redo }) => moved(block, redo), base.block)
-  return steps.slice(past, base.past).reduceRight((block, { undo }) => moved(block, undo), base.block)
+  if (past >= base.past) return steps.slice(base.past, past).reduce((block, { redo }) => applyPacked(block, redo), base.block)
+  return steps.slice(past, base.past).reduceRight((block, { undo }) => applyPacked(block, undo), base.block)
 }
 
 /** A block to change: the next turn is ours, and a page that still has an earlier one can write no more. */
-export async function takeTurn(db: Base, id: string): Promise<{ readonly standing: Standing; readonly history: History } | null> {
+export async function takeTurn(db: Base, id: string): Promise<{ readonly cursor: WriteCursor; readonly history: History } | null> {
   const work = db.transaction(OF_A_BLOCK, 'readwrite')
   const [card, base, history] = await Promise.all([work.objectStore('cards').get(id), work.objectStore('bases').get(id), historyIn(work, id)])
   if (card === undefined || base === undefined || history === null) return null
   const turn = card.turn + 1
   await Promise.all([work.objectStore('turns').put(Date.now(), [id, card.turn]), work.objectStore('cards').put({ ...card, turn }), work.done])
-  return { standing: { id, made: card.made, turn, base: base.past }, history }
+  return { cursor: { id, made: card.made, turn, base: base.past }, history }
 }
 
 export const cards = async (db: Base): Promise<Card[]> => (await db.getAll('cards')).map(sound)

@@ -1,10 +1,10 @@
-/** A part of the page that is fetched when it is asked for; where it does not come, that is said, and nothing else is done. */
+/** Loads a part of the page when it is needed; where it cannot be fetched, the maker is told and nothing else happens. */
 import { t } from '../words/words.ts'
-import { look } from '../document/store.ts'
+import { setView } from '../document/store.ts'
 
-export async function part<Module>(fetched: () => Promise<Module>): Promise<Module | null> {
+export async function loadChunk<Module>(fetched: () => Promise<Module>): Promise<Module | null> {
   return fetched().catch(() => {
-    look({ notice: t('This part of the page did not come. Load the page anew as soon as you are connected; what is kept in this browser stays.') })
+    setView({ notice: t('This part of the page did not come. Load the page anew as soon as you are connected; what is kept in this browser stays.') })
     return null
   })
 }

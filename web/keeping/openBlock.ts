@@ -5,9 +5,9 @@
  * Out     the board and the list follow. Nothing that was made is lost: whatever another tab did meanwhile is kept beside what was done here.
  */
 import { useEffect, useSyncExternalStore } from 'react'
-import { difference } from '../document/difference.ts'
-import { apply as applied, type History, unedited } from '../document/history.ts'
-import { copyName, nameOf, short, thisTabName } from '../document/blockNames.ts'
+import { changesBetween } from '../document/difference.ts'
+import { applyEdit as applied, type History, newHistory } from '../document/history.ts'
+import { copyName, displayName, shortName, thisTabName } from '../document/blockNames.ts'
 import { type Block, checkBlock, type Edit, setName } from '../../geometry/index.ts'
 import { emptyGrid } from '../document/starters/emptyGrid.ts'
 import { eveningStar } from '../document/starters/eveningStar.ts'
@@ -17,7 +17,7 @@ import {
   cards,
   changeVersions,
   Damaged,
-  firstStanding,
+  firstCursor,
   forget,
   isFull,
   newId,
@@ -34,7 +34,7 @@ import type { Base, Card, Version, VersionWhy, WholeVersion } from './schema.ts'
 import { keeperOf, type News } from './autosave.ts'
 import { channelOf, handOf, type Word } from './tabLocks.ts'
 import { thinned } from './thinVersions.ts'
-import { bring, keepWith, look, now, replace, setDesk, setSaved, show } from '../document/store.ts'
+import { openHistory, onHistoryChange, setView, getState, replaceDocument, setCurrentBlock, setSaved, showHistory } from '../document/store.ts'
 
 export const STARTERS = { star: eveningStar, lantern, empty: emptyGrid } as const
 const DAY = 86_400_000
@@ -58,13 +58,13 @@ export const tell = channelOf(heard)
 /** Begins to keep: the block asked for, else the last one on the board, else what lies there now. */
 export async function begin(given: Base, asked: string | null): Promise<void> {
   base = given
-  keepWith(keepEdit)
+  onHistoryChange(keepEdit)
   await emptyOld(given)
   const known = (await cards(given)).filter(({ aside }) => aside === null).sort((a, b) => b.changed - a.changed)
   const ids = known.map(({ id }) => id)
   const wished = [asked, await openLast(given)].filter((id) => id != null && ids.includes(id)) as string[]
-  if (!(await openFirst([...wished, ...ids]))) await beginBlock(now().history.block)
-  look({ notice: damaged })
+  if (!(await openFirst([...wished, ...ids]))) await beginBlock(getState().history.block)
+  setView({ notice: damaged })
   document.addEventListener('visibilitychange', () => document.hidden && bringToDisk())
 }
 
@@ -83,8 +83,8 @@ export const close = (): void => {
 /** The database was lost under the page, with all that was in it: what lies on the board begins it anew. */
 export async function beginAgain(given: Base): Promise<void> {
   base = given
-  setDesk({ id: null, elsewhere: false, trouble: null })
-  await inTurn(() => layDown(now().history))
+  setCurrentBlock({ id: null, readOnly: false, trouble: null })
+  await inTurn(() => layDown(getState().history))
 }
 
 // What is on the board.
@@ -92,7 +92,7 @@ export async function beginAgain(given: Base): Promise<void> {
 /** Whether all is kept; where not, the maker is told. */
 async function allKept(): Promise<boolean> {
   const kept = await keeper.settled()
-  if (!kept) look({ notice: t('The last changes of this block are not kept yet; save it as a file first.') })
+  if (!kept) setView({ notice: t('The last changes of this block are not kept yet; save it as a file first.') })
   return kept
 }
 
@@ -103,7 +103,7 @@ export async function whenKept(act: () => void): Promise<void> {
 
 /** Leaves the block on the board; false where what was done last is not kept yet. */
 async function leave(): Promise<boolean> {
-  const { id, elsewhere } = now().desk
+  const { id, readOnly: elsewhere } = getState().currentBlock
   if (base === null || id === null || elsewhere) return true
   if (!(await allKept())) return false
   // Where there is no room for a version, one leaves without.
@@ -112,7 +112,7 @@ async function leave(): Promise<boolean> {
 }
 
 async function tidy(from: Base, id: string): Promise<void> {
-  const { history } = now()
+  const { history } = getState()
   if (isUntouched(history) && (await isPlain(from, id))) await forget(from, id)
   else if (lastVersion !== null) await keepVersion(id, history.block, 'leaving')
 }
@@ -125,7 +125,7 @@ const isPlain = async (from: Base, id: string): Promise<boolean> =>
 const isUntouched = ({ block, past, future }: History): boolean =>
   past.length + future.length === 0 && Object.values(STARTERS).some((starter) => same(starter, block))
 
-export const same = (a: Block, b: Block): boolean => difference(a, b).length === 0
+export const same = (a: Block, b: Block): boolean => changesBetween(a, b).length === 0
 
 /** One after the other, however fast they are asked for. */
 let before: Promise<unknown> = Promise.resolve()
@@ -137,27 +137,27 @@ function inTurn<T>(act: () => Promise<T>): Promise<T> {
 }
 
 /** A block of her own, from a starter, a file, a link or a copy. */
-export const beginBlock = (block: Block, history: History = unedited(block)): Promise<boolean> =>
+export const beginBlock = (block: Block, history: History = newHistory(block)): Promise<boolean> =>
   inTurn(async () => {
-    if (base === null) replace(block, t('begin anew'))
+    if (base === null) replaceDocument(block, t('begin anew'))
     else if (!(await leave())) return false
     else await layDown(history)
-    return base !== null || !now().desk.elsewhere
+    return base !== null || !getState().currentBlock.readOnly
   })
 
 /** A history that is kept nowhere yet gets a place of its own. */
 async function layDown(history: History): Promise<void> {
-  const standing = firstStanding()
-  await hand.hold(standing.id)
-  keeper.take(standing, null)
-  settleDown(standing.id, false, history)
+  const cursor = firstCursor()
+  await hand.hold(cursor.id)
+  keeper.take(cursor, null)
+  settleDown(cursor.id, false, history)
   keeper.keep(history)
 }
 
 /** Whether it lies on the board now; where not, the maker is told. */
 export const openBlock = (id: string): Promise<boolean> =>
   inTurn(() => takeUpBlock(id)).catch(() => {
-    look({ notice: t('The browser refused: the block could not be opened. Load the page anew.') })
+    setView({ notice: t('The browser refused: the block could not be opened. Load the page anew.') })
     return false
   })
 
@@ -167,7 +167,7 @@ let damaged = ''
 async function takeUpBlock(id: string): Promise<boolean> {
   const known = await read(opened(), id).catch(ifDamaged)
   if (known === null) {
-    look({ notice: t('That block is not here any more.') })
+    setView({ notice: t('That block is not here any more.') })
     changedList()
     return false
   }
@@ -176,7 +176,7 @@ async function takeUpBlock(id: string): Promise<boolean> {
   const ours = await hand.hold(id)
   const taken = ours ? await takeTurn(opened(), id) : null
   if (taken === null) keeper.rest()
-  else keeper.take(taken.standing, taken.history)
+  else keeper.take(taken.cursor, taken.history)
   settleDown(id, taken === null, taken?.history ?? known)
   if (taken !== null) tell({ sort: 'taken', id })
   return true
@@ -190,23 +190,23 @@ function ifDamaged(error: unknown): 'damaged' {
 /** What can be read of a damaged block becomes a copy beside it; the versions of the damaged one stay where they are. */
 async function goOnWithWhatIsLeft(id: string): Promise<boolean> {
   const left = await salvaged(opened(), id)
-  const name = nameOf(left ?? (await cards(opened())).find((card) => card.id === id) ?? { name: '' })
+  const name = displayName(left ?? (await cards(opened())).find((card) => card.id === id) ?? { name: '' })
   damaged =
     left === null
       ? t('{name} is damaged: nothing of it can be read. Begin a block from one of its versions, or put it aside.', { name })
       : t('{name} is damaged; what could be read of it goes on as a copy.', { name })
   if (left !== null && !(await leave())) return false
-  if (left !== null) await layDown(unedited({ ...left, name: copyName(left.name) }))
-  look({ notice: damaged })
+  if (left !== null) await layDown(newHistory({ ...left, name: copyName(left.name) }))
+  setView({ notice: damaged })
   return left !== null
 }
 
 function settleDown(id: string, elsewhere: boolean, history: History): void {
-  setDesk({ id, elsewhere })
-  bring(history)
+  setCurrentBlock({ id, readOnly: elsewhere })
+  openHistory(history)
   setSaved('saved')
   lastVersion = null
-  look({ notice: t('{name} is on the board.', { name: nameOf(history.block) }) })
+  setView({ notice: t('{name} is on the board.', { name: displayName(history.block) }) })
   remember(id)
   changedList()
 }
@@ -235,15 +235,15 @@ let asked = false
 let lastVersion: number | null = null
 
 function keepEdit(history: History): void {
-  const { history: before, desk } = now()
+  const { history: before, currentBlock } = getState()
   keeper.keep(history)
   if (!asked) {
     asked = true
     void navigator.storage?.persist?.().catch(() => false)
   }
-  if (desk.id !== null && (lastVersion === null || Date.now() - lastVersion > REST)) {
+  if (currentBlock.id !== null && (lastVersion === null || Date.now() - lastVersion > REST)) {
     lastVersion = Date.now()
-    if (!isUntouched(before)) whenIdle(() => keepVersion(desk.id as string, before.block, 'rest'))
+    if (!isUntouched(before)) whenIdle(() => keepVersion(currentBlock.id as string, before.block, 'rest'))
   }
 }
 
@@ -263,7 +263,7 @@ function hear(news: News): void {
   }
   if (news.sort === 'saved') {
     setSaved('saved')
-    if (now().desk.trouble !== null) setDesk({ trouble: null })
+    if (getState().currentBlock.trouble !== null) setCurrentBlock({ trouble: null })
     tell({ sort: 'kept', id: news.id })
     clearTimeout(quiet)
     quiet = setTimeout(bringToDisk, QUIET)
@@ -275,7 +275,7 @@ function hear(news: News): void {
     return
   }
   setSaved('failed')
-  if (now().desk.trouble !== 'newer') setDesk({ trouble: isFull(news.error) ? 'full' : 'failed' })
+  if (getState().currentBlock.trouble !== 'newer') setCurrentBlock({ trouble: isFull(news.error) ? 'full' : 'failed' })
 }
 
 function bringToDisk(): void {
@@ -289,24 +289,24 @@ let following = false
 let behind = false
 
 function heard({ sort, id }: Word): void {
-  const { desk } = now()
-  if (sort === 'taken' && id === desk.id && !desk.elsewhere) void givenUp(id)
-  if (sort === 'kept' && id === desk.id && desk.elsewhere) void follow(id)
+  const { currentBlock } = getState()
+  if (sort === 'taken' && id === currentBlock.id && !currentBlock.readOnly) void givenUp(id)
+  if (sort === 'kept' && id === currentBlock.id && currentBlock.readOnly) void follow(id)
   changedList(false)
 }
 
 /** Another tab has taken the block over: here it is looked at from now on, as it changes there. */
 async function givenUp(id: string): Promise<void> {
-  if (now().desk.id !== id) return
+  if (getState().currentBlock.id !== id) return
   const kept = await keeper.settled()
   // What came too late to be kept has gone on as a copy by now.
-  if (now().desk.id !== id || now().desk.elsewhere) return
+  if (getState().currentBlock.id !== id || getState().currentBlock.readOnly) return
   if (!kept) {
-    await goOn(now().history, thisTabName(now().history.block.name))
+    await goOn(getState().history, thisTabName(getState().history.block.name))
     return
   }
   keeper.rest()
-  setDesk({ elsewhere: true })
+  setCurrentBlock({ readOnly: true })
   await follow(id)
 }
 
@@ -317,32 +317,32 @@ async function follow(id: string): Promise<void> {
   while (behind && base !== null) {
     behind = false
     const history = await read(base, id).catch(() => null)
-    if (history !== null && now().desk.id === id && now().desk.elsewhere) show(history)
+    if (history !== null && getState().currentBlock.id === id && getState().currentBlock.readOnly) showHistory(history)
   }
   following = false
 }
 
 /** The other tab has let go. */
 async function takeUp(id: string): Promise<void> {
-  if (now().desk.id !== id || base === null) return
+  if (getState().currentBlock.id !== id || base === null) return
   const taken = await takeTurn(opened(), id)
   if (taken === null) return
-  keeper.take(taken.standing, taken.history)
-  setDesk({ elsewhere: false })
-  show(taken.history)
+  keeper.take(taken.cursor, taken.history)
+  setCurrentBlock({ readOnly: false })
+  showHistory(taken.history)
   tell({ sort: 'taken', id })
 }
 
 export async function takeOver(): Promise<void> {
-  const { id } = now().desk
+  const { id } = getState().currentBlock
   if (id === null) return
   await hand.seize(id)
   await takeUp(id)
-  look({ notice: t('The block is in your hand here now; in the other tab it is only looked at.') })
+  setView({ notice: t('The block is in your hand here now; in the other tab it is only looked at.') })
 }
 
 export async function goOnWithCopy(): Promise<void> {
-  const { history } = now()
+  const { history } = getState()
   await goOn(history, copyName(history.block.name))
 }
 
@@ -352,7 +352,7 @@ export const renaming = (name: string): Edit => ({ ...setName(name), merge: unde
 /** The history on the board goes on under another name, beside the block it came from. */
 async function goOn(history: History, name: string): Promise<void> {
   await inTurn(() => layDown(applied(history, renaming(name))))
-  look({ notice: t('This goes on as “{name}”; the other one is kept too.', { name: short(name) }) })
+  setView({ notice: t('This goes on as “{name}”; the other one is kept too.', { name: shortName(name) }) })
 }
 
 // The list.
@@ -386,7 +386,7 @@ export const canKeep = (): boolean => base !== null
 
 /** A block by its id: the one on the board as it lies there. */
 export async function blockOf(id: string): Promise<Block | null> {
-  if (id === now().desk.id) return now().history.block
+  if (id === getState().currentBlock.id) return getState().history.block
   const known = await read(opened(), id).catch(ifDamaged)
   return known === 'damaged' ? salvaged(opened(), id) : (known?.block ?? null)
 }

@@ -9,10 +9,10 @@ import { t, tell, tn } from '../words/words.ts'
 import { beginBlock, canKeep, openBlock } from './openBlock.ts'
 import { checkBlocks, holdsBlocks } from './blocksFile.ts'
 import { bringBlocksIn, untouchedLike } from './shelf.ts'
-import { nameOf, short } from '../document/blockNames.ts'
+import { displayName, shortName } from '../document/blockNames.ts'
 import { isFull } from './database.ts'
 import { blockIn, isLink } from './shareLink.ts'
-import { look, now } from '../document/store.ts'
+import { setView, getState } from '../document/store.ts'
 
 /** What came of opening one file. */
 interface Came {
@@ -30,7 +30,7 @@ export async function openFiles(files: readonly File[]): Promise<boolean> {
   const came: Came[] = []
   for (const file of files) came.push(await openFile(file))
   const [first] = came
-  if (first !== undefined) look({ notice: came.length === 1 ? first.said : summed(came) })
+  if (first !== undefined) setView({ notice: came.length === 1 ? first.said : summed(came) })
   return came.some(({ onBoard }) => onBoard)
 }
 
@@ -42,7 +42,7 @@ function summed(came: readonly Came[]): string {
 }
 
 async function openFile(file: File): Promise<Came> {
-  const name = short(file.name)
+  const name = shortName(file.name)
   if (file.size > MOST_BYTES) return refused(t('{file} is too large to be a block file; choose another file.', { file: name }))
   let text: string | null
   try {
@@ -82,7 +82,7 @@ async function openOne(file: string, text: string): Promise<Came> {
   if (!read.ok) return notOpened(file, read.place, read.message)
   const begun = await beginBlock(read.value)
   // Where it could not be begun, that was said.
-  return begun ? { done: true, onBoard: true, said: t('{name} is open.', { name: nameOf(read.value) }) } : refused(now().view.notice)
+  return begun ? { done: true, onBoard: true, said: t('{name} is open.', { name: displayName(read.value) }) } : refused(getState().view.notice)
 }
 
 async function openMany(file: string, value: unknown): Promise<Came> {
@@ -110,14 +110,14 @@ export async function openLink(): Promise<void> {
   if (!isLink(hash)) return
   window.history.replaceState(null, '', window.location.pathname + window.location.search)
   const opened = await blockIn(hash)
-  if (!opened.ok) look({ notice: LINK_TROUBLE[opened.why]() })
-  else await openLinked(opened.block).catch(() => look({ notice: t('The browser refused: the block could not be opened. Load the page anew.') }))
+  if (!opened.ok) setView({ notice: LINK_TROUBLE[opened.why]() })
+  else await openLinked(opened.block).catch(() => setView({ notice: t('The browser refused: the block could not be opened. Load the page anew.') }))
 }
 
 /** Opened a second time, it is found among her blocks, as long as she has left it as it came. */
 async function openLinked(block: Block): Promise<void> {
-  const name = nameOf(block)
+  const name = displayName(block)
   const known = canKeep() ? await untouchedLike(block) : null
-  if (known !== null && (await openBlock(known))) look({ notice: t('{name} is among your blocks already.', { name }) })
-  else if (known === null && (await beginBlock(block))) look({ notice: t('{name} came by a link; it is among your blocks now.', { name }) })
+  if (known !== null && (await openBlock(known))) setView({ notice: t('{name} is among your blocks already.', { name }) })
+  else if (known === null && (await beginBlock(block))) setView({ notice: t('{name} came by a link; it is among your blocks now.', { name }) })
 }

@@ -6,7 +6,7 @@
  */
 import { LONGEST_PHOTO, meanColour } from '../../geometry/index.ts'
 import { t } from '../words/words.ts'
-import { short } from '../document/blockNames.ts'
+import { shortName } from '../document/blockNames.ts'
 
 /** Pixels a side: enough to choose colours from, and enough to show cloth. */
 const SAMPLED = 200
@@ -43,7 +43,7 @@ async function drawn<T>(file: File, most: number, take: (canvas: HTMLCanvasEleme
   } catch {
     return {
       ok: false,
-      message: t('{name} is no picture this browser can read; choose a photograph such as a JPEG or PNG.', { name: short(file.name) }),
+      message: t('{name} is no picture this browser can read; choose a photograph such as a JPEG or PNG.', { name: shortName(file.name) }),
     }
   }
   const scale = Math.min(1, most / Math.max(bitmap.width, bitmap.height))

@@ -10,13 +10,13 @@ import { emptyGrid } from '../document/starters/emptyGrid.ts'
 import { t } from '../words/words.ts'
 import { beginBlock, blockOf, changedList, keeper, keepVersion, openBlock, opened, renaming, same, tell } from './openBlock.ts'
 import type { Filed, FiledVersion } from './blocksFile.ts'
-import { apply as applied } from '../document/history.ts'
-import { copyName, nameOf, short } from '../document/blockNames.ts'
+import { applyEdit as applied } from '../document/history.ts'
+import { copyName, displayName, shortName } from '../document/blockNames.ts'
 import { bringIn, cards, changeVersions, forget, isFull, newId, setAside, takeTurn, versionBlock, versionsOf } from './database.ts'
 import type { Card, Version } from './schema.ts'
 import { keeperOf } from './autosave.ts'
 import { inHand } from './tabLocks.ts'
-import { look, now, replace } from '../document/store.ts'
+import { setView, getState, replaceDocument } from '../document/store.ts'
 
 /** Does what the maker asked for; where the browser refuses, says so. Whether it was done. */
 export async function tried(act: () => Promise<unknown>): Promise<boolean> {
@@ -24,7 +24,7 @@ export async function tried(act: () => Promise<unknown>): Promise<boolean> {
     await act()
     return true
   } catch (error) {
-    look({ notice: isFull(error) ? t('The disk is full: this could not be kept.') : t('The browser refused: this could not be kept.') })
+    setView({ notice: isFull(error) ? t('The disk is full: this could not be kept.') : t('The browser refused: this could not be kept.') })
     return false
   }
 }
@@ -35,17 +35,17 @@ export async function copyBlock(id: string): Promise<void> {
   const name = copyName(block.name)
   await bringIn(opened(), [{ id: newId(), made: Date.now(), changed: Date.now(), block: { ...block, name }, versions: [] }])
   changedList()
-  look({ notice: t('{name} is among your blocks.', { name: short(name) }) })
+  setView({ notice: t('{name} is among your blocks.', { name: shortName(name) }) })
 }
 
 /** Renamed as an edit, so that it can be undone; not while another tab has it in hand. */
 export async function renameBlock(id: string, name: string): Promise<'done' | 'in another tab'> {
-  if (id === now().desk.id) throw new RangeError('the block on the board is renamed by an edit')
+  if (id === getState().currentBlock.id) throw new RangeError('the block on the board is renamed by an edit')
   if (await inHand(id)) return 'in another tab'
   const taken = await takeTurn(opened(), id)
   if (taken === null) return 'done'
   const quietly = keeperOf(opened, () => {})
-  quietly.take(taken.standing, taken.history)
+  quietly.take(taken.cursor, taken.history)
   quietly.keep(applied(taken.history, renaming(name)))
   await quietly.settled()
   tell({ sort: 'kept', id })
@@ -54,14 +54,14 @@ export async function renameBlock(id: string, name: string): Promise<'done' | 'i
 }
 
 export async function putAside(id: string): Promise<void> {
-  const name = nameOf({ name: (await blockOf(id))?.name ?? '' })
+  const name = displayName({ name: (await blockOf(id))?.name ?? '' })
   await setAside(opened(), id, Date.now())
-  if (id === now().desk.id && !(await openAnother(id))) {
+  if (id === getState().currentBlock.id && !(await openAnother(id))) {
     await setAside(opened(), id, null)
     return
   }
   changedList()
-  look({ notice: t('{name} is put aside.', { name }) })
+  setView({ notice: t('{name} is put aside.', { name }) })
 }
 
 /** The one changed last takes its place on the board, or an empty grid. */
@@ -97,9 +97,9 @@ export async function versionsFor(id: string): Promise<Version[]> {
 export async function goBackTo(version: Version): Promise<void> {
   const block = await versionBlock(opened(), version.id)
   if (block === undefined) return
-  if (now().desk.id !== version.of && !(await openBlock(version.of))) return
-  if (!now().desk.elsewhere) await keepVersion(version.of, now().history.block, 'going back')
-  replace(block, t('go back to a version'))
+  if (getState().currentBlock.id !== version.of && !(await openBlock(version.of))) return
+  if (!getState().currentBlock.readOnly) await keepVersion(version.of, getState().history.block, 'going back')
+  replaceDocument(block, t('go back to a version'))
 }
 
 export async function forgetVersion(id: string): Promise<void> {

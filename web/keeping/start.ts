@@ -4,15 +4,15 @@
  * Out     the block on the board; whether it can be kept.
  */
 import { begin as beginBlocks, beginAgain, beginBlock, close, remembered } from './openBlock.ts'
-import { part } from './loadChunk.ts'
+import { loadChunk } from './loadChunk.ts'
 import { type Calls, openBase } from './database.ts'
 import type { Base } from './schema.ts'
-import { lookDeeper, now, setDesk, setSaved } from '../document/store.ts'
+import { requestDerived, getState, setCurrentBlock, setSaved } from '../document/store.ts'
 
 /** Milliseconds to wait for an older page that holds the database open, before the page is shown without it. */
 const PATIENCE = 1500
 
-const CALLS: Calls = { blocked: () => setDesk({ trouble: 'older' }), closed: givenAway, lost: () => void again() }
+const CALLS: Calls = { blocked: () => setCurrentBlock({ trouble: 'older' }), closed: givenAway, lost: () => void again() }
 
 /** Bring back what was kept, and keep every change from now on. */
 export async function begin(): Promise<void> {
@@ -22,7 +22,7 @@ export async function begin(): Promise<void> {
     if (first !== 'late') return beginWith(first)
     void opening.then(beginLate, cannotKeep)
   }, cannotKeep)
-  lookDeeper()
+  requestDerived()
   await openLink()
   window.addEventListener('hashchange', () => void openLink())
   window.addEventListener('beforeunload', warn)
@@ -39,15 +39,15 @@ async function beginWith(base: Base): Promise<void> {
 
 /** What was done while the database could not be had becomes a block of its own. */
 async function beginLate(base: Base): Promise<void> {
-  const { history } = now()
-  setDesk({ trouble: null })
+  const { history } = getState()
+  setCurrentBlock({ trouble: null })
   await beginWith(base)
   if (history.past.length > 0) await beginBlock(history.block, history)
 }
 
 function cannotKeep(error?: unknown): void {
   setSaved('failed')
-  setDesk({ trouble: error instanceof DOMException && error.name === 'VersionError' ? 'later' : 'none' })
+  setCurrentBlock({ trouble: error instanceof DOMException && error.name === 'VersionError' ? 'later' : 'none' })
 }
 
 /** Milliseconds until a database that was taken away is asked for again. */
@@ -68,17 +68,17 @@ async function again(): Promise<void> {
 function givenAway(): void {
   close()
   setSaved('failed')
-  setDesk({ trouble: 'newer', elsewhere: true })
+  setCurrentBlock({ trouble: 'newer', readOnly: true })
 }
 
 /** The browser asks before it closes a page whose last changes are kept nowhere. */
 function warn(event: BeforeUnloadEvent): void {
-  const { saved, history } = now()
-  if (saved === 'failed' && history.past.length > 0 && !now().desk.elsewhere) event.preventDefault()
+  const { saved, history } = getState()
+  if (saved === 'failed' && history.past.length > 0 && !getState().currentBlock.readOnly) event.preventDefault()
 }
 
 /** What opens files and links comes when it is asked for. */
-const openings = () => part(() => import('./openFiles.ts'))
+const openings = () => loadChunk(() => import('./openFiles.ts'))
 
 /** Whether a block of the files lies on the board now. */
 export const openFiles = async (files: readonly File[]): Promise<boolean> => (await openings())?.openFiles(files) ?? false

@@ -16,7 +16,7 @@ import {
 import { saveFile } from '../keeping/download.ts'
 import type { Card, Version, VersionWhy } from '../keeping/schema.ts'
 import { linkTo } from '../keeping/shareLink.ts'
-import { edit, look } from '../document/store.ts'
+import { edit, setView } from '../document/store.ts'
 import { t } from '../words/words.ts'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import { EntryField } from '../controls/EntryField.tsx'
@@ -70,7 +70,7 @@ const noName = (text: string): string | null => (text.trim() === '' ? t('Give th
 
 async function rename({ id }: Card, open: boolean, name: string): Promise<void> {
   if (open) edit(setName(name))
-  else if ((await renameBlock(id, name)) === 'in another tab') look({ notice: t('This block is open in another tab; rename it there.') })
+  else if ((await renameBlock(id, name)) === 'in another tab') setView({ notice: t('This block is open in another tab; rename it there.') })
 }
 
 function CopyLink({ id }: { readonly id: string }) {
@@ -80,7 +80,7 @@ function CopyLink({ id }: { readonly id: string }) {
     if (block === null) return
     const made = await linkTo(block, window.location.href)
     if (!made.ok) {
-      look({
+      setView({
         notice:
           made.why === 'too long' ? t('This block is too large for a link; save it as a file.') : t('This browser cannot make links; save a file.'),
       })
@@ -91,7 +91,7 @@ function CopyLink({ id }: { readonly id: string }) {
       () => false,
     )
     setLink(copied ? null : made.link)
-    look({ notice: told(copied, made.photographs) })
+    setView({ notice: told(copied, made.photographs) })
   }
   return (
     <>
@@ -127,7 +127,7 @@ function Versions({ card, done }: { readonly card: Card; readonly done: () => vo
       if (!kept) return
       setName('')
       again(turn + 1)
-      look({ notice: t('This version is kept as “{name}”.', { name: name.trim() }) })
+      setView({ notice: t('This version is kept as “{name}”.', { name: name.trim() }) })
     })
   }
   return (
@@ -165,7 +165,7 @@ function VersionOf({ version, done, gone }: { readonly version: Version; readonl
   const called = name ?? WHY[why]()
   const which = `${called}, ${dateAndTime(made)}`
   const takenAway = (done: boolean): void => {
-    if (done) look({ notice: t('{version} is taken away.', { version: called }) })
+    if (done) setView({ notice: t('{version} is taken away.', { version: called }) })
     gone()
   }
   return (

@@ -11,8 +11,8 @@ import { bringBack, filedBlocks, forgetBlocks, putAside, tried } from '../keepin
 import { writeBlocks } from '../keeping/blocksFile.ts'
 import { download } from '../keeping/download.ts'
 import type { Card } from '../keeping/schema.ts'
-import { nameOf } from '../document/blockNames.ts'
-import { look, useStore } from '../document/store.ts'
+import { displayName } from '../document/blockNames.ts'
+import { setView, useStore } from '../document/store.ts'
 import { t, tn } from '../words/words.ts'
 import { BlockDetails } from './BlockDetails.tsx'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
@@ -26,7 +26,7 @@ interface Props {
 export function BlockLibrary({ close }: Props) {
   const dialog = useRef<HTMLDialogElement>(null)
   const cards = useCards()
-  const open = useStore(({ desk }) => desk.id)
+  const open = useStore(({ currentBlock }) => currentBlock.id)
   const [sought, seek] = useState('')
   const [aside, setAside] = useState(false)
   const [chosen, choose] = useState<string | null>(null)
@@ -42,7 +42,7 @@ export function BlockLibrary({ close }: Props) {
     dialog.current?.showModal()
     // Where its picture was there before the dialog was shown, it could not take the focus by itself.
     dialog.current?.querySelector<HTMLElement>('[aria-current="true"]')?.focus()
-    look({ notice: '' })
+    setView({ notice: '' })
   }, [])
   const set = cards.filter((card) => (card.aside !== null) === aside)
   const shown = set.filter((card) => found(card, sought)).sort((a, b) => (b.aside ?? b.changed) - (a.aside ?? a.changed))
@@ -58,7 +58,7 @@ export function BlockLibrary({ close }: Props) {
   const comeBack = (): void => {
     setReturned(gone)
     setGone(null)
-    look({ notice: t('It is back.') })
+    setView({ notice: t('It is back.') })
   }
   const away = cards.filter((card) => card.aside !== null)
   return (
@@ -163,7 +163,7 @@ interface CardProps {
 
 function CardOf({ card, open, chosen, onOpen, onAbout }: CardProps) {
   const { id, name, changed, aside } = card
-  const said = nameOf({ name })
+  const said = displayName({ name })
   return (
     <li className={open ? 'card open' : 'card'}>
       <button
@@ -253,7 +253,7 @@ function Beginning({ done, count }: { readonly done: () => void; readonly count:
 async function saveAll(): Promise<void> {
   const blocks = await filedBlocks()
   download('nestwright-blocks.json', writeBlocks(blocks), 'application/json')
-  look({ notice: tn(blocks.length, 'One block is saved in a file.', '{n} blocks are saved in a file.') })
+  setView({ notice: tn(blocks.length, 'One block is saved in a file.', '{n} blocks are saved in a file.') })
 }
 
 function AsideHead({ cards }: { readonly cards: readonly Card[] }) {

@@ -4,7 +4,7 @@
  * A sheet is fetched when it is first opened, so that the page is there at once; the findings' one line stands above whichever is open.
  */
 import { type ComponentType, type KeyboardEvent, lazy, type ReactElement, useSyncExternalStore } from 'react'
-import { look, type Sheet, useStore } from '../document/store.ts'
+import { setView, type SheetName, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 import { SelectedUnits } from './block/SelectedUnits.tsx'
 import { SeamCheck } from './check/SeamCheck.tsx'
@@ -26,7 +26,7 @@ const BookletPanel = lazy(async () => ({ default: (await import('./booklet/Bookl
 const SewnComparison = lazy(async () => ({ default: (await import('./check/SewnComparison.tsx')).SewnComparison }))
 
 interface Sheeted {
-  readonly sheet: Sheet
+  readonly sheet: SheetName
   readonly name: () => string
   readonly icon: ReactElement
   /** What the sheet holds, from the top. */
@@ -78,13 +78,13 @@ const SHEETS: readonly Sheeted[] = [
   },
 ]
 
-const OF_THE_WHOLE: ReadonlySet<Sheet> = new Set(['quilting', 'setting', 'booklet'])
+const OF_THE_WHOLE: ReadonlySet<SheetName> = new Set(['quilting', 'setting', 'booklet'])
 
 export function SheetTabs() {
   const open = useStore(({ view }) => view.sheet)
   const row = useSyncExternalStore(whenTurned, () => ROW.matches)
   // Where the block is not laid on the board, nothing is done to units; nor do they stand before a sheet that asks about the whole.
-  const apart = useStore(({ view }) => view.look === 'order' || view.look === 'setting' || OF_THE_WHOLE.has(view.sheet))
+  const apart = useStore(({ view }) => view.mode === 'order' || view.mode === 'setting' || OF_THE_WHOLE.has(view.sheet))
   const now = SHEETS.find(({ sheet }) => sheet === open) ?? (SHEETS[0] as Sheeted)
   return (
     <div className="side right">
@@ -105,7 +105,7 @@ export function SheetTabs() {
             aria-selected={sheet === now.sheet}
             aria-controls="sheet"
             tabIndex={sheet === now.sheet ? 0 : -1}
-            onClick={() => look({ sheet })}
+            onClick={() => setView({ sheet })}
           >
             <svg viewBox="0 0 24 24" width="22" height="22" fill="none" stroke="currentColor" strokeWidth="1.7" aria-hidden="true">
               {icon}
@@ -145,6 +145,6 @@ function step(event: KeyboardEvent<HTMLElement>, now: Sheeted): void {
   if (by === undefined && end === undefined) return
   event.preventDefault()
   const next = SHEETS[end ?? (SHEETS.indexOf(now) + (by ?? 0) + SHEETS.length) % SHEETS.length] as Sheeted
-  look({ sheet: next.sheet })
+  setView({ sheet: next.sheet })
   document.getElementById(`tab-${next.sheet}`)?.focus()
 }

@@ -16,9 +16,9 @@ import {
   setPrint,
   setPrintColour,
 } from '../../geometry/index.ts'
-import { nameOf } from '../document/blockNames.ts'
+import { displayName } from '../document/blockNames.ts'
 import { photoOfCloth } from '../keeping/readPhoto.ts'
-import { edit, look, now, useStore } from '../document/store.ts'
+import { edit, setView, getState, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 import { ActionButton } from '../controls/ActionButton.tsx'
 import { EntryField } from '../controls/EntryField.tsx'
@@ -110,7 +110,7 @@ const secondFor = (colour: string): string => mixed(colour, lightnessOf(colour) 
 function choosePrint({ id, colour, print }: Fabric, kind: string): void {
   if (kind === 'photo') return
   if (kind === 'plain') return edit(setPrint(id, null))
-  const { unit } = now().history.block.measure
+  const { unit } = getState().history.block.measure
   const chosen = kind as PrintKind
   edit(setPrint(id, { kind: chosen, second: print?.second ?? secondFor(colour), repeat: PRINT_FACTS[chosen].repeat[unit] }))
 }
@@ -155,16 +155,16 @@ function Photo({ fabric }: { readonly fabric: Fabric }) {
     const [chosen] = event.target.files ?? []
     event.target.value = ''
     if (chosen === undefined) return
-    const { id } = now().desk
+    const { id } = getState().currentBlock
     const seen = await photoOfCloth(chosen)
     // Another block may have been opened meanwhile: the photograph is not of its cloth.
-    if (now().desk.id !== id) return
+    if (getState().currentBlock.id !== id) return
     setTrouble(seen.ok ? null : seen.message)
     if (!seen.ok) return
-    const { unit } = now().history.block.measure
+    const { unit } = getState().history.block.measure
     const repeat = fabric.print?.kind === 'photo' ? fabric.print.repeat : PRINT_FACTS.photo.repeat[unit]
     edit(setPrint(fabric.id, { kind: 'photo', repeat, photo: seen.value.photo }, seen.value.colour))
-    look({ notice: t('{name} is shown by its photograph. Say how wide a stretch of cloth it shows.', { name: nameOf(fabric) }) })
+    setView({ notice: t('{name} is shown by its photograph. Say how wide a stretch of cloth it shows.', { name: displayName(fabric) }) })
   }
   return (
     <>
@@ -218,22 +218,22 @@ function Other({ label, others, take }: OtherProps) {
 
 function move({ id, name }: Fabric, by: 1 | -1, place: number): void {
   edit(moveFabric(id, by))
-  look({ notice: t('{name} is number {n} of the list now.', { name, n: place + by + 1 }) })
+  setView({ notice: t('{name} is number {n} of the list now.', { name, n: place + by + 1 }) })
 }
 
 function instead(fabric: Fabric, other: Fabric): void {
   edit(recolourAll(fabric.id, other.id))
-  look({ notice: t('{other} is used instead of {name} everywhere.', { other: nameOf(other), name: nameOf(fabric) }) })
+  setView({ notice: t('{other} is used instead of {name} everywhere.', { other: displayName(other), name: displayName(fabric) }) })
 }
 
 function exchange(fabric: Fabric, other: Fabric): void {
   edit(exchangeFabrics(fabric.id, other.id))
-  look({ notice: t('{name} and {other} have changed places.', { other: nameOf(other), name: nameOf(fabric) }) })
+  setView({ notice: t('{name} and {other} have changed places.', { other: displayName(other), name: displayName(fabric) }) })
 }
 
 function drop(fabric: Fabric, used: boolean): void {
   const { id } = fabric
-  const name = nameOf(fabric)
+  const name = displayName(fabric)
   if (!used) edit(removeFabric(id))
-  look({ notice: used ? t('Some patch is cut from {name}; recolour it first.', { name }) : t('{name} is removed from the list.', { name }) })
+  setView({ notice: used ? t('Some patch is cut from {name}; recolour it first.', { name }) : t('{name} is removed from the list.', { name }) })
 }

@@ -2,7 +2,7 @@
 import { lazy, useEffect, useId, useRef, useState } from 'react'
 import { addFabric, type Block, changeFabric, type Fabric, freshId, recolourPatch } from '../../geometry/index.ts'
 import { startPouring } from '../board/hand/trayDrag.ts'
-import { edit, look, now, useStore } from '../document/store.ts'
+import { edit, setView, getState, useStore } from '../document/store.ts'
 import { t, tn } from '../words/words.ts'
 import { ALL_TURNS, FabricDefs, cellLength, Swatch } from '../drawing/FabricDefs.tsx'
 import './fabrics.css'
@@ -14,23 +14,23 @@ const FabricDetails = lazy(async () => ({ default: (await import('./FabricDetail
 const FRESH = ['#7f4f6b', '#4f8a8b', '#c9b458', '#8a5a3c', '#93a8ac', '#d98c7a'] as const
 
 function take(id: string): void {
-  const { patch, brush } = now().view
+  const { patch, brush } = getState().view
   if (patch !== null) {
     edit(recolourPatch(patch.unit, patch.name, id))
-    look({ notice: t('The chosen patch is recoloured.') })
+    setView({ notice: t('The chosen patch is recoloured.') })
   } else
-    look({
+    setView({
       brush: brush === id ? null : id,
       notice: brush === id ? t('The fabric is put back.') : t('Fabric in hand: press patches to recolour them.'),
     })
 }
 
 function add(): void {
-  const { block } = now().history
+  const { block } = getState().history
   const id = freshId(block, 'fabric')
   const name = t('Fabric {n}', { n: block.fabrics.length + 1 })
   edit(addFabric({ id, name, colour: FRESH[block.fabrics.length % FRESH.length] as string }))
-  look({ notice: t('{name} is added at the end of the list.', { name }) })
+  setView({ notice: t('{name} is added at the end of the list.', { name }) })
 }
 
 /** How many patches, border strips and corner squares are cut from each fabric. */

@@ -6,7 +6,7 @@ import { useStore } from '../document/store.ts'
 
 export function LayersKey() {
   const block = useStore(({ history }) => history.block)
-  const deep = useStore((state) => state.deep)
+  const deep = useStore((state) => state.layers)
   const cells = deep?.block === block ? deep.layered.cells : null
   const sums = useMemo(() => (cells !== null ? layerAreas(cells) : []), [cells])
   const whole = sums.reduce((sum, { area }) => sum + area, 0)

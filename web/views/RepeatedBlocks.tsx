@@ -2,9 +2,9 @@
 import { type KeyboardEvent, useMemo, useState } from 'react'
 import type { Block, SettingReport } from '../../geometry/index.ts'
 import { type Setting, turnCopy, useSetting } from './settingRequest.ts'
-import { look, useStore, useTold } from '../document/store.ts'
+import { setView, useStore, useFindings } from '../document/store.ts'
 import { t, tell, tn } from '../words/words.ts'
-import { bordersAround, piecesOf, type Point } from '../document/shapes.ts'
+import { bordersAround, patchShapes, type Point } from '../document/shapes.ts'
 import { FittedDrawing } from '../drawing/FittedDrawing.tsx'
 import { settingView } from './repeatedBlocks.ts'
 import './views.css'
@@ -38,8 +38,8 @@ interface Props {
 }
 
 export function SettingPicture({ className, block, said, marks, margin, turning = false }: Props) {
-  const { report } = useTold()
-  const pieces = useMemo(() => (report === null ? [] : piecesOf(report.patches)), [report])
+  const { report } = useFindings()
+  const pieces = useMemo(() => (report === null ? [] : patchShapes(report.patches)), [report])
   const view = useMemo(
     () =>
       settingView(block, pieces, {
@@ -112,7 +112,7 @@ function Handholds({ block, said, copy: [wide, high], scale, origin }: Holds) {
           onFocus={() => setHere(place)}
           onClick={() => {
             turnCopy(place, square ? 1 : 2)
-            look({ notice: square ? t('That copy is turned a quarter.') : t('That copy is turned half round.') })
+            setView({ notice: square ? t('That copy is turned a quarter.') : t('That copy is turned half round.') })
           }}
         />
       ))}

@@ -3,7 +3,7 @@ import { useEffect, useMemo, useRef, useState } from 'react'
 import type { Block, Findings } from '../../geometry/index.ts'
 import { ActionButton } from '../controls/ActionButton.tsx'
 import { joinWords } from '../words/joinWords.ts'
-import { look, useStore, useTold } from '../document/store.ts'
+import { setView, useStore, useFindings } from '../document/store.ts'
 import { t, tn } from '../words/words.ts'
 import { assembly } from './assembly.ts'
 import { FittedDrawing } from '../drawing/FittedDrawing.tsx'
@@ -16,7 +16,7 @@ const REST = 1500
 const MOST_MOVED = 1500
 
 export function Sewing() {
-  const { report } = useTold()
+  const { report } = useFindings()
   const block = useStore(({ history }) => history.block)
   if (report === null || report.joins.length === 0)
     return (
@@ -37,11 +37,11 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
   const part = useComingTogether(step, report.patches.length <= MOST_MOVED)
   const words = useMemo(() => joinWords(report), [report])
   const { drawing, reach } = useMemo(() => assembly(report, block, step, part), [report, block, step, part])
-  const go = (to: number): void => look({ step: Math.max(0, Math.min(most, to)) })
+  const go = (to: number): void => setView({ step: Math.max(0, Math.min(most, to)) })
   useEffect(() => {
     if (!playing) return
     if (step === most) return setPlaying(false)
-    const next = setTimeout(() => look({ step: step + 1 }), step === 0 ? REST / 3 : TOGETHER + REST)
+    const next = setTimeout(() => setView({ step: step + 1 }), step === 0 ? REST / 3 : TOGETHER + REST)
     return () => clearTimeout(next)
   }, [playing, step, most])
   const told = step === 0 ? null : words(step)

@@ -1,6 +1,6 @@
 /** What the greys of the value view tell: how many neighbours blur, and where that is said in full. */
 import { useBlurs } from '../workers/colourClient.ts'
-import { look, useStore } from '../document/store.ts'
+import { setView, useStore } from '../document/store.ts'
 import { t, tn } from '../words/words.ts'
 
 export function ValueKey() {
@@ -9,8 +9,8 @@ export function ValueKey() {
   if (blurs === null) return <p className="layers">{t('Neighbours are being compared…')}</p>
   if (blurs.length === 0) return <p className="layers">{t('All neighbours can be told apart.')}</p>
   const lines = blurs.flatMap((blur) => blur.lines)
-  const point = (): void => look({ shown: lines })
-  const leave = (): void => look({ shown: null })
+  const point = (): void => setView({ shown: lines })
+  const leave = (): void => setView({ shown: null })
   return (
     <p className="layers">
       <button
@@ -20,7 +20,7 @@ export function ValueKey() {
         onPointerLeave={leave}
         onFocus={point}
         onBlur={leave}
-        onClick={() => look({ sheet: 'colour' })}
+        onClick={() => setView({ sheet: 'colour' })}
       >
         {tn(blurs.length, 'One pair of neighbours blurs.', '{n} pairs of neighbours blur.')}
       </button>

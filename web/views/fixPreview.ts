@@ -6,7 +6,7 @@
  */
 import { type Block, type Edit, type Findings, findings, type Unit } from '../../geometry/index.ts'
 import { produce } from 'immer'
-import { type Line, linesOf, piecesOf, rectOf, type Point, pointOf } from '../document/shapes.ts'
+import { seamLines, patchShapes, rectOf, type Point, pointOf } from '../document/shapes.ts'
 import { fabricParts } from '../drawing/fabricParts.ts'
 import type { Preview } from '../document/preview.ts'
 import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
@@ -17,8 +17,8 @@ export function previewOf(before: Block, { change }: Edit): Preview {
     change(draft as Parameters<typeof change>[0])
   })
   const after = findings(block)
-  const lay = new Map(linesOf(report).map((line) => [placeOf(line.points), line.lies?.map(rounded).join() ?? 'open']))
-  const pressed = linesOf(after).filter(({ points, lies }) => lay.get(placeOf(points)) !== (lies?.map(rounded).join() ?? 'open'))
+  const lay = new Map(seamLines(report).map((line) => [placeOf(line.points), line.lies?.map(rounded).join() ?? 'open']))
+  const pressed = seamLines(after).filter(({ points, lies }) => lay.get(placeOf(points)) !== (lies?.map(rounded).join() ?? 'open'))
   const units = block.units.filter((unit, index) => unit !== before.units[index] && liesOf(unit) !== liesOf(before.units[index]))
   return {
     block,
@@ -43,7 +43,7 @@ export function drawPreview({ block, pressed, units }: Preview): ViewDrawing {
 
 /** The block as it would be, by itself: for where the board is out of sight. */
 export function drawTried(preview: Preview): ViewDrawing {
-  const pieces = piecesOf(preview.report.patches)
+  const pieces = patchShapes(preview.report.patches)
   const patches = pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners }))
   const wedges = preview.pressed.map(({ middle, points, lies }): DrawingPart => {
     const [[ax, ay], [bx, by]] = points as readonly [Point, Point]

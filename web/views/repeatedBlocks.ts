@@ -6,7 +6,7 @@
  *         marked along the edge too.
  */
 import type { Block, SettingReport, Turn } from '../../geometry/index.ts'
-import { bordersAround, type Piece, type Point, pointOf } from '../document/shapes.ts'
+import { bordersAround, type PatchShape, type Point, pointOf } from '../document/shapes.ts'
 import { fabricParts } from '../drawing/fabricParts.ts'
 import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
@@ -26,7 +26,7 @@ export interface SettingView {
 /** Half the stretch along an edge that is marked where seams clash, in cells. */
 const STRETCH = 0.4
 
-export function settingView(block: Block, pieces: readonly Piece[], { columns, rows, copies, joins, meetings }: Laid): SettingView {
+export function settingView(block: Block, pieces: readonly PatchShape[], { columns, rows, copies, joins, meetings }: Laid): SettingView {
   const out = bordersAround(block)
   const copy: Point = [block.grid.columns + 2 * out, block.grid.rows + 2 * out]
   const whole: Point = [copy[0] * columns, copy[1] * rows]
@@ -41,7 +41,7 @@ export interface Laid {
   readonly meetings: SettingReport['meetings']
 }
 
-function cloth(block: Block, pieces: readonly Piece[], copies: readonly Copy[], [wide, high]: Point): DrawingPart[] {
+function cloth(block: Block, pieces: readonly PatchShape[], copies: readonly Copy[], [wide, high]: Point): DrawingPart[] {
   const patches = copies.flatMap(({ at, turn }) => {
     const lies = turned(turn, [block.grid.columns / 2, block.grid.rows / 2], [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
     return pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners.map(lies), turned: turn }))

@@ -1,7 +1,7 @@
 /** What the last edit changed about where seams meet, until the next. */
 import { useEffect, useState } from 'react'
 import type { Findings } from '../../geometry/index.ts'
-import { type State, useStore, useTold } from '../document/store.ts'
+import { type AppState, useStore, useFindings } from '../document/store.ts'
 import { type Difference, differenceOf } from './nestingChanges.ts'
 
 export interface Changed {
@@ -18,7 +18,7 @@ const MANY = 2_000
 export function useDifference(): Changed | null {
   const block = useStore(({ history }) => history.block)
   const edited = useStore((state) => state.edited)
-  const { report } = useTold()
+  const { report } = useFindings()
   const [, waited] = useState(0)
   // Of a large block what was found before stands a moment longer.
   const asked = edited?.block === block && report !== null && report !== edited.before && edited.before.joins.length > 0
@@ -34,7 +34,7 @@ export function useDifference(): Changed | null {
   return asked && !large ? changed(edited, report) : null
 }
 
-type Edited = NonNullable<State['edited']>
+type Edited = NonNullable<AppState['edited']>
 
 let last: { readonly edited: Edited; readonly report: Findings; readonly changed: Changed } | null = null
 const isKnown = (edited: Edited, report: Findings): boolean => last?.edited === edited && last.report === report

@@ -10,7 +10,7 @@ import type { Block } from '../../../geometry/index.ts'
 import { clothPainting, drawPatches } from '../../../web/board/layers/fabricLayer.ts'
 import { pieceAt } from '../../../web/board/hitTest.ts'
 import { type Frame, frameOf } from '../../../web/board/viewport.ts'
-import { piecesOfUnit, type Point } from '../../../web/document/shapes.ts'
+import { unitShapes, type Point } from '../../../web/document/shapes.ts'
 import { tracePolygon, createTileCache } from '../../../web/drawing/tiles.ts'
 import { manyUnits } from '../blocks.ts'
 
@@ -61,7 +61,7 @@ const ZOOMS = [1, 0.98, 0.96, 0.94, 0.92, 0.9, 0.88]
 
 function ours(block: Block): Cost {
   const n = block.grid.columns
-  const scene = { block, report: null, look: 'cloth', stitching: null, cells: [], sheets: null, ink: '#2b2320', paper: '#fffaf2' } as const
+  const scene = { block, report: null, mode: 'cloth', stitching: null, cells: [], sheets: null, ink: '#2b2320', paper: '#fffaf2' } as const
   const openings = ZOOMS.map(() => {
     const pen = penOf()
     return timed(() => {
@@ -92,7 +92,7 @@ function patchesAlone(block: Block): number {
         pen.clearRect(0, 0, ...SIZE)
         pen.save()
         pen.transform(...frame.matrix)
-        drawPatches(pen, { block, look: 'cloth' }, tiles, frame)
+        drawPatches(pen, { block, mode: 'cloth' }, tiles, frame)
         pen.restore()
         settle(pen)
       }),
@@ -104,9 +104,7 @@ function patchesAlone(block: Block): number {
 function bare(block: Block): Cost {
   const n = block.grid.columns
   const colours = new Map(block.fabrics.map(({ id, colour }) => [id, colour]))
-  const outlines = block.units
-    .flatMap((unit) => piecesOfUnit(unit))
-    .map(({ fabric, corners }) => ({ colour: colours.get(fabric) as string, corners }))
+  const outlines = block.units.flatMap((unit) => unitShapes(unit)).map(({ fabric, corners }) => ({ colour: colours.get(fabric) as string, corners }))
   const pathsOf = (): Map<string, Path2D> => {
     const paths = new Map<string, Path2D>()
     for (const { colour, corners } of outlines) {
@@ -154,7 +152,7 @@ function nodes(block: Block): Cost {
   const opening = timed(() => {
     layer = new Layer()
     for (const unit of block.units)
-      for (const { fabric, corners } of piecesOfUnit(unit))
+      for (const { fabric, corners } of unitShapes(unit))
         layer.add(new Line({ points: corners.flat(), closed: true, fill: colours.get(fabric) ?? '' }))
     stage.add(layer)
     look(1)

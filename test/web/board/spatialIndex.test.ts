@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { bucketsOf } from '../../../web/board/spatialIndex.ts'
 import { fits, pieceAt, unitsOver } from '../../../web/board/hitTest.ts'
-import { inside, piecesOfUnit, type Rect } from '../../../web/document/shapes.ts'
+import { inside, unitShapes, type Rect } from '../../../web/document/shapes.ts'
 import { manyUnits } from '../../bench/blocks.ts'
 import { blockOf, square } from '../../help.ts'
 
@@ -31,7 +31,7 @@ it('finds what asking every box finds', () => {
 it('finds the patch that asking every patch finds, the topmost of several', () => {
   const block = manyUnits(9)
   const over = { ...block, units: [...block.units, square('top', [3, 3], [2, 2])] }
-  const all = over.units.flatMap((unit) => piecesOfUnit(unit))
+  const all = over.units.flatMap((unit) => unitShapes(unit))
   for (let turn = 0; turn < 200; turn++) {
     const at = [((turn * 0.7319) % 9) + 0.003, ((turn * 1.9173) % 9) + 0.007] as const
     expect(pieceAt(over, at)).toEqual(all.findLast(({ corners }) => inside(corners, at)))

@@ -1,17 +1,18 @@
 import { describe, expect, it } from 'vitest'
 import { checkBlock, LONGEST_WORDS } from '../../../geometry/index.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
-import { copyName, nameOf, short, thisTabName } from '../../../web/document/blockNames.ts'
+import { copyName, displayName, shortName, thisTabName } from '../../../web/document/blockNames.ts'
 
 describe('a name in a sentence', () => {
   it('is never empty', () => {
-    expect(['', '  \n', 'Oat'].map((name) => nameOf({ name }))).toEqual(['Without a name', 'Without a name', 'Oat'])
+    expect(['', '  \n', 'Oat'].map((name) => displayName({ name }))).toEqual(['Without a name', 'Without a name', 'Oat'])
   })
 
   it('is no longer than can be read, and cut between letters', () => {
-    expect(short('x'.repeat(60))).toBe('x'.repeat(60))
-    expect(short('x'.repeat(20_000))).toBe(`${'x'.repeat(59)}…`)
-    for (const first of ['', 'x']) expect([...short(`${first}${'🧵'.repeat(200)}`)].every((letter) => [first, '🧵', '…'].includes(letter))).toBe(true)
+    expect(shortName('x'.repeat(60))).toBe('x'.repeat(60))
+    expect(shortName('x'.repeat(20_000))).toBe(`${'x'.repeat(59)}…`)
+    for (const first of ['', 'x'])
+      expect([...shortName(`${first}${'🧵'.repeat(200)}`)].every((letter) => [first, '🧵', '…'].includes(letter))).toBe(true)
   })
 })
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { applyPatches, enablePatches, type Objectish, type Patch, produceWithPatches } from 'immer'
 import { describe, expect, it } from 'vitest'
-import { changed, difference, packed, unpacked } from '../../../web/document/difference.ts'
+import { applyChanges, changesBetween, packChanges, unpackChanges } from '../../../web/document/difference.ts'
 
 enablePatches()
 
@@ -29,10 +29,10 @@ describe('the difference of two values', () => {
     fc.assert(
       fc.property(value, value, (one, other) => {
         const [a, b] = [plain(one), plain(other)]
-        const there = difference(a, b)
-        expect(changed(a, there)).toEqual(b)
-        expect(changed(a, unpacked(packed(there)))).toEqual(b)
-        expect(changed(b, difference(b, a))).toEqual(a)
+        const there = changesBetween(a, b)
+        expect(applyChanges(a, there)).toEqual(b)
+        expect(applyChanges(a, unpackChanges(packChanges(there)))).toEqual(b)
+        expect(applyChanges(b, changesBetween(b, a))).toEqual(a)
       }),
       { numRuns: 1000 },
     )
@@ -43,7 +43,7 @@ describe('the difference of two values', () => {
       units: Object.freeze([Object.freeze({ id: 'a', at: [0, 0] }), Object.freeze({ id: 'b', at: [1, 0] })]),
       name: 'x',
     })
-    const after = changed(before, [{ op: 'replace', path: ['units', 1, 'at'], value: [2, 0] }])
+    const after = applyChanges(before, [{ op: 'replace', path: ['units', 1, 'at'], value: [2, 0] }])
     expect(before.units[1]).toEqual({ id: 'b', at: [1, 0] })
     expect(after.units[0]).toBe(before.units[0])
   })
@@ -66,8 +66,8 @@ describe('the difference of two values', () => {
             }
           })
           const after = applyPatches(base as Objectish, redo as Patch[])
-          expect(changed(base, redo)).toEqual(after)
-          expect(changed(after, unpacked(packed(undo)))).toEqual(base)
+          expect(applyChanges(base, redo)).toEqual(after)
+          expect(applyChanges(after, unpackChanges(packChanges(undo)))).toEqual(base)
         },
       ),
       { numRuns: 1000 },
@@ -77,15 +77,15 @@ describe('the difference of two values', () => {
   it('says that one of many was taken out in one change', () => {
     const units = Array.from({ length: 400 }, (_, index) => ({ id: `u${index}`, at: [index, 0] }))
     const without = units.filter(({ id }) => id !== 'u7')
-    expect(difference({ units }, { units: without })).toEqual([{ op: 'remove', path: ['units', 7] }])
-    expect(difference({ units: without }, { units })).toEqual([{ op: 'add', path: ['units', 7], value: { id: 'u7', at: [7, 0] } }])
+    expect(changesBetween({ units }, { units: without })).toEqual([{ op: 'remove', path: ['units', 7] }])
+    expect(changesBetween({ units: without }, { units })).toEqual([{ op: 'add', path: ['units', 7], value: { id: 'u7', at: [7, 0] } }])
   })
 
   it('writes a move of all of 400 units in less than 6,000 letters for both ways', () => {
     const units = Array.from({ length: 400 }, (_, index) => ({ id: `u${index}`, kind: 'square', at: [index % 20, Math.floor(index / 20)] }))
     const later = units.map((unit) => ({ ...unit, at: [(unit.at[0] as number) + 1, unit.at[1]] }))
-    const both = packed(difference({ units }, { units: later })) + packed(difference({ units: later }, { units }))
+    const both = packChanges(changesBetween({ units }, { units: later })) + packChanges(changesBetween({ units: later }, { units }))
     expect(both.length).toBeLessThan(6000)
-    expect(changed({ units }, unpacked(packed(difference({ units }, { units: later }))))).toEqual({ units: later })
+    expect(applyChanges({ units }, unpackChanges(packChanges(changesBetween({ units }, { units: later }))))).toEqual({ units: later })
   })
 })

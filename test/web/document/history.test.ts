@@ -3,7 +3,7 @@ import { moveUnits, readBlock, recolourPatch, removeUnits, setName, turnUnits, w
 import { emptyGrid } from '../../../web/document/starters/emptyGrid.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
-import { apply, type History, redone, replaced, undone } from '../../../web/document/history.ts'
+import { applyEdit, type History, redoStep, replaceBlock, undoStep } from '../../../web/document/history.ts'
 
 const start: History = { block: eveningStar, past: [], future: [] }
 
@@ -15,27 +15,27 @@ describe('the history', () => {
       moveUnits(['centre'], '1/3', 0.5),
       removeUnits(['corner-1']),
     ]
-    const done = edits.reduce(apply, start)
-    const back = edits.reduce((history) => undone(history), done)
+    const done = edits.reduce(applyEdit, start)
+    const back = edits.reduce((history) => undoStep(history), done)
     expect(back.block).toEqual(eveningStar)
-    expect(edits.reduce((history) => redone(history), back).block).toEqual(done.block)
+    expect(edits.reduce((history) => redoStep(history), back).block).toEqual(done.block)
   })
 
   it('keeps nothing of an edit that changes nothing', () => {
-    expect(apply(start, recolourPatch('goose-top', 'leftWing', 'no-such-fabric'))).toBe(start)
+    expect(applyEdit(start, recolourPatch('goose-top', 'leftWing', 'no-such-fabric'))).toBe(start)
   })
 
   it('takes a name typed letter by letter as one step', () => {
-    const typed = ['D', 'Du', 'Dusk'].reduce((history, name) => apply(history, setName(name)), start)
+    const typed = ['D', 'Du', 'Dusk'].reduce((history, name) => applyEdit(history, setName(name)), start)
     expect(typed.past).toHaveLength(1)
-    expect(undone(typed).block).toEqual(eveningStar)
-    expect(redone(undone(typed)).block.name).toBe('Dusk')
+    expect(undoStep(typed).block).toEqual(eveningStar)
+    expect(redoStep(undoStep(typed)).block.name).toBe('Dusk')
   })
 
   it('has another block back after one was opened in its place', () => {
-    const opened = replaced(start, lantern, 'open a file')
+    const opened = replaceBlock(start, lantern, 'open a file')
     expect(opened.block.name).toBe(lantern.name)
-    expect(undone(opened).block).toEqual(eveningStar)
+    expect(undoStep(opened).block).toEqual(eveningStar)
   })
 })
 

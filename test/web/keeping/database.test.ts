@@ -4,20 +4,20 @@ import { describe, expect, it, vi } from 'vitest'
 import { type Block, type Edit, moveUnits, recolourPatch, removeUnits, setName, turnUnits } from '../../../geometry/index.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
-import { apply, type History, redone, undone, unedited } from '../../../web/document/history.ts'
+import { applyEdit, type History, redoStep, undoStep, newHistory } from '../../../web/document/history.ts'
 import {
   bringIn,
   cards,
   changeVersions,
   Damaged,
-  firstStanding,
+  firstCursor,
   forget,
   isOvertaken,
   openBase,
   openLast,
   read,
   salvaged,
-  type Standing,
+  type WriteCursor,
   setAside,
   takeTurn,
   versionBlock,
@@ -34,7 +34,7 @@ const EDITS: readonly Edit[] = [
   moveUnits(['centre'], '1/3', 0.5),
   removeUnits(['corner-1']),
 ]
-const edited = (edits: readonly Edit[], from: History = unedited(eveningStar)): History => edits.reduce(apply, from)
+const edited = (edits: readonly Edit[], from: History = newHistory(eveningStar)): History => edits.reduce(applyEdit, from)
 
 let count = 0
 const newBase = (): Promise<Base> => openBase(`test ${count++}`)
@@ -48,22 +48,22 @@ async function inBase(check: (db: Base) => Promise<void>): Promise<void> {
 describe('a block in the database', () => {
   it('comes back with its whole history, wherever one stands in it', () =>
     inBase(async (db) => {
-      let standing = firstStanding()
+      let cursor = firstCursor()
       let kept: History | null = null
-      const wander = [...EDITS.map((edit) => (history: History) => apply(history, edit)), undone, undone, redone, undone, undone]
-      let present = unedited(eveningStar)
-      for (const step of [(history: History) => history, ...wander, (history: History) => apply(history, setName('Another way'))]) {
+      const wander = [...EDITS.map((edit) => (history: History) => applyEdit(history, edit)), undoStep, undoStep, redoStep, undoStep, undoStep]
+      let present = newHistory(eveningStar)
+      for (const step of [(history: History) => history, ...wander, (history: History) => applyEdit(history, setName('Another way'))]) {
         present = step(present)
-        standing = await write(db, standing, kept, present, 1)
+        cursor = await write(db, cursor, kept, present, 1)
         kept = present
-        expect(await read(db, standing.id)).toEqual(present)
+        expect(await read(db, cursor.id)).toEqual(present)
       }
     }))
 
   it('is kept by its steps, the base only being laid anew where they no longer lead there', () =>
     inBase(async (db) => {
-      const start = unedited(eveningStar)
-      const first = await write(db, firstStanding(), null, start, 1)
+      const start = newHistory(eveningStar)
+      const first = await write(db, firstCursor(), null, start, 1)
       const long = edited(Array.from({ length: 401 }, (_, turn) => (turn % 2 === 0 ? turnUnits(['goose-top']) : moveUnits(['centre'], 1, 0))))
       const near = { ...long, past: long.past.slice(0, 3), block: edited([...EDITS]).block }
       expect((await write(db, first, start, near, 1)).base).toBe(0)
@@ -73,39 +73,39 @@ describe('a block in the database', () => {
 
   it('is refused whole to a page whose turn is over', () =>
     inBase(async (db) => {
-      const start = unedited(eveningStar)
-      const stale = await write(db, firstStanding(), null, start, 1)
+      const start = newHistory(eveningStar)
+      const stale = await write(db, firstCursor(), null, start, 1)
       const other = await takeTurn(db, stale.id)
-      const theirs = apply(start, setName('Theirs'))
-      await write(db, other?.standing as Standing, start, theirs, 2)
-      const refused = await write(db, stale, start, apply(start, setName('Mine')), 3).catch((error: unknown) => error)
+      const theirs = applyEdit(start, setName('Theirs'))
+      await write(db, other?.cursor as WriteCursor, start, theirs, 2)
+      const refused = await write(db, stale, start, applyEdit(start, setName('Mine')), 3).catch((error: unknown) => error)
       expect(isOvertaken(refused)).toBe(true)
       expect(await read(db, stale.id)).toEqual(theirs)
     }))
 
   it('is refused to a page whose block was taken away for good', () =>
     inBase(async (db) => {
-      const start = unedited(eveningStar)
-      const standing = await write(db, firstStanding(), null, start, 1)
-      await forget(db, standing.id)
-      expect(isOvertaken(await write(db, standing, start, edited(EDITS), 2).catch((error: unknown) => error))).toBe(true)
+      const start = newHistory(eveningStar)
+      const cursor = await write(db, firstCursor(), null, start, 1)
+      await forget(db, cursor.id)
+      expect(isOvertaken(await write(db, cursor, start, edited(EDITS), 2).catch((error: unknown) => error))).toBe(true)
       expect(await cards(db)).toEqual([])
     }))
 
   it('comes back among the others when it is edited after it was put aside', () =>
     inBase(async (db) => {
-      const start = unedited(eveningStar)
-      const standing = await write(db, firstStanding(), null, start, 1)
-      await setAside(db, standing.id, 5)
+      const start = newHistory(eveningStar)
+      const cursor = await write(db, firstCursor(), null, start, 1)
+      await setAside(db, cursor.id, 5)
       expect((await cards(db))[0]?.aside).toBe(5)
-      await write(db, standing, start, edited(EDITS), 6)
+      await write(db, cursor, start, edited(EDITS), 6)
       expect((await cards(db))[0]).toMatchObject({ aside: null, changed: 6, name: eveningStar.name, fabrics: expect.arrayContaining(['Moss']) })
     }))
 
   it('goes with its steps and versions, and takes nothing of another with it', () =>
     inBase(async (db) => {
-      const one = await write(db, firstStanding(), null, edited(EDITS), 1)
-      const two = await write(db, firstStanding(), null, unedited(lantern), 1)
+      const one = await write(db, firstCursor(), null, edited(EDITS), 1)
+      const two = await write(db, firstCursor(), null, newHistory(lantern), 1)
       await changeVersions(db, [{ id: 'v', of: one.id, made: 1, name: null, why: 'rest', block: eveningStar }], [])
       await changeVersions(db, [{ id: 'w', of: two.id, made: 1, name: null, why: 'rest', block: lantern }], [])
       await forget(db, one.id)
@@ -122,7 +122,7 @@ describe('a block in the database', () => {
       await bringIn(db, [filed('a', eveningStar)])
       await expect(bringIn(db, [filed('b', lantern), filed('a', lantern)])).rejects.toThrow()
       expect((await cards(db)).map(({ id }) => id)).toEqual(['a'])
-      expect(await read(db, 'a')).toEqual(unedited(eveningStar))
+      expect(await read(db, 'a')).toEqual(newHistory(eveningStar))
     }))
 
   it('is not brought in by halves where one of them cannot even be sent', () =>
@@ -144,10 +144,10 @@ describe('a block in the database', () => {
 })
 
 describe('a damaged block', () => {
-  const kept = async (db: Base): Promise<string> => (await write(db, firstStanding(), null, unedited(eveningStar), 1)).id
+  const kept = async (db: Base): Promise<string> => (await write(db, firstCursor(), null, newHistory(eveningStar), 1)).id
   const withSteps = async (db: Base): Promise<string> => {
-    const first = await write(db, firstStanding(), null, unedited(eveningStar), 1)
-    await write(db, first, unedited(eveningStar), edited(EDITS), 2)
+    const first = await write(db, firstCursor(), null, newHistory(eveningStar), 1)
+    await write(db, first, newHistory(eveningStar), edited(EDITS), 2)
     return first.id
   }
 
@@ -245,9 +245,9 @@ describe('a database of before', () => {
     const id = (await openLast(db)) as string
     const { history } = (await takeTurn(db, id)) as { history: History }
     expect(history.block).toEqual(withoutBottom())
-    expect(undone(history).block).toEqual(recoloured())
-    expect(undone(undone(history)).block).toEqual(eveningStar)
-    expect(redone(history).block).toEqual(lantern)
+    expect(undoStep(history).block).toEqual(recoloured())
+    expect(undoStep(undoStep(history)).block).toEqual(eveningStar)
+    expect(redoStep(history).block).toEqual(lantern)
     expect([...history.past, ...history.future].map(({ name }) => name)).toEqual(['change a fabric', 'remove a unit', 'open a file'])
     expect([...db.objectStoreNames]).not.toContain('now')
     db.close()
@@ -277,22 +277,22 @@ describe('the keeper', () => {
         () => db,
         (one) => news.push(one),
       )
-      const standing = firstStanding()
-      keeper.take(standing, null)
-      let present = unedited(eveningStar)
+      const cursor = firstCursor()
+      keeper.take(cursor, null)
+      let present = newHistory(eveningStar)
       for (const step of [
-        ...EDITS.map((edit) => (history: History) => apply(history, edit)),
-        undone,
-        undone,
-        undone,
-        (h: History) => apply(h, setName('New')),
+        ...EDITS.map((edit) => (history: History) => applyEdit(history, edit)),
+        undoStep,
+        undoStep,
+        undoStep,
+        (h: History) => applyEdit(h, setName('New')),
       ]) {
         present = step(present)
         keeper.keep(present)
       }
       expect(await keeper.settled()).toBe(true)
-      expect(await read(db, standing.id)).toEqual(present)
-      expect(news.at(-1)).toEqual({ sort: 'saved', id: standing.id })
+      expect(await read(db, cursor.id)).toEqual(present)
+      expect(news.at(-1)).toEqual({ sort: 'saved', id: cursor.id })
     }))
 
   it('tries again after a refusal, and then keeps all of it', () =>
@@ -305,8 +305,8 @@ describe('the keeper', () => {
         return db
       }
       const keeper = keeperOf(base, (one) => news.push(one))
-      const standing = firstStanding()
-      keeper.take(standing, null)
+      const cursor = firstCursor()
+      keeper.take(cursor, null)
       const one = edited(EDITS.slice(0, 2))
       keeper.keep(one)
       expect(await keeper.settled()).toBe(false)
@@ -314,7 +314,7 @@ describe('the keeper', () => {
       full = false
       vi.advanceTimersByTime(1000)
       expect(await keeper.settled()).toBe(true)
-      expect(await read(db, standing.id)).toEqual(one)
+      expect(await read(db, cursor.id)).toEqual(one)
       vi.useRealTimers()
     }))
 
@@ -328,13 +328,13 @@ describe('the keeper', () => {
         },
         () => {},
       )
-      const standing = firstStanding()
-      keeper.take(standing, null)
+      const cursor = firstCursor()
+      keeper.take(cursor, null)
       keeper.keep(edited(EDITS.slice(0, 1)))
       const all = edited(EDITS)
       keeper.keep(all)
       expect(await keeper.settled()).toBe(true)
-      expect(await read(db, standing.id)).toEqual(all)
+      expect(await read(db, cursor.id)).toEqual(all)
     }))
 
   it('hands back what another page overtook, once', () =>
@@ -344,16 +344,16 @@ describe('the keeper', () => {
         () => db,
         (one) => news.push(one),
       )
-      const start = unedited(eveningStar)
-      const standing = await write(db, firstStanding(), null, start, 1)
-      keeper.take(standing, start)
-      await takeTurn(db, standing.id)
+      const start = newHistory(eveningStar)
+      const cursor = await write(db, firstCursor(), null, start, 1)
+      keeper.take(cursor, start)
+      await takeTurn(db, cursor.id)
       const [one, two] = [edited(EDITS.slice(0, 1)), edited(EDITS.slice(0, 2))]
       keeper.keep(one)
       keeper.keep(two)
       await keeper.settled()
       expect(news.filter(({ sort }) => sort === 'overtaken')).toEqual([{ sort: 'overtaken', history: two }])
-      expect(await read(db, standing.id)).toEqual(start)
+      expect(await read(db, cursor.id)).toEqual(start)
     }))
 })
 

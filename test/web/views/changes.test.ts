@@ -7,11 +7,11 @@ import { editForFix } from '../../../web/sheets/check/editForFix.ts'
 import { layoutRepairs } from '../../../web/sheets/check/layoutRepairs.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
-import { apply } from '../../../web/document/history.ts'
+import { applyEdit } from '../../../web/document/history.ts'
 import { blockOf, sequence, square } from '../../help.ts'
 import { tiling } from '../../layouts.ts'
 
-const made = (block: Block, edit: Edit): Block => apply({ block, past: [], future: [] }, edit).block
+const made = (block: Block, edit: Edit): Block => applyEdit({ block, past: [], future: [] }, edit).block
 const four = (press: Block['press']): Block =>
   blockOf(2, 2, [square('a', [0, 0]), square('b', [1, 0], [1, 1], 'b'), square('c', [0, 1], [1, 1], 'b'), square('d', [1, 1])], {
     order: 'rows',

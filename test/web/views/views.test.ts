@@ -5,7 +5,7 @@ import { type Block, type Layered, layered, quiltingRoute, routeLines, type Sett
 import { clothPainting } from '../../../web/board/layers/fabricLayer.ts'
 import { drawMarks } from '../../../web/board/layers/marksLayer.ts'
 import { type Frame, frameOf } from '../../../web/board/viewport.ts'
-import { bordersAround, piecesOf } from '../../../web/document/shapes.ts'
+import { bordersAround, patchShapes } from '../../../web/document/shapes.ts'
 import { createTileCache } from '../../../web/drawing/tiles.ts'
 import { assembly } from '../../../web/views/assembly.ts'
 import type { ViewDrawing } from '../../../web/drawing/viewDrawing.ts'
@@ -13,7 +13,7 @@ import { paint } from '../../../web/drawing/paint.ts'
 import { settingView } from '../../../web/views/repeatedBlocks.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
-import type { Look } from '../../../web/document/store.ts'
+import type { ViewMode } from '../../../web/document/store.ts'
 import { paperBoat } from './paperBoat.ts'
 
 const INKS = { ink: '#2b2320', paper: '#fffaf2' }
@@ -23,12 +23,12 @@ const frameFor = (block: Block, mirrored: boolean): Frame =>
   frameOf({ columns: block.grid.columns, rows: block.grid.rows, around: bordersAround(block) }, ...SIZE, 1, [0, 0], mirrored)
 
 /** The cloth as the board paints it. */
-function lookedAt(block: Block, look: Look): string {
-  const frame = frameFor(block, look === 'wrong')
+function lookedAt(block: Block, mode: ViewMode): string {
+  const frame = frameFor(block, mode === 'wrong')
   const { findings, cells } = layered(block)
-  const routes = look === 'quilting' ? routeLines(quiltingRoute(block)) : []
-  const stitching = look === 'quilting' ? { block, routes, fills: [], part: 1 } : null
-  const scene = { block, report: findings, look, cells, stitching, sheets: look === 'wrong' ? wrongSide(block) : null, ...INKS }
+  const routes = mode === 'quilting' ? routeLines(quiltingRoute(block)) : []
+  const stitching = mode === 'quilting' ? { block, routes, fills: [], part: 1 } : null
+  const scene = { block, report: findings, mode, cells, stitching, sheets: mode === 'wrong' ? wrongSide(block) : null, ...INKS }
   const { pen, lines } = recorder(frame)
   clothPainting(scene, createTileCache()(block)).paint(pen, frame, SIZE)
   return lines()
@@ -57,7 +57,7 @@ function among(block: Block, ask: SettingAsk): string {
   const answer = settingReport(block, ask)
   if (!answer.ok) throw new Error(answer.message)
   const { columns, rows, places, joins, meetings } = answer.value
-  return drawn(settingView(block, piecesOf(layered(block).findings.patches), { columns, rows, copies: places, joins, meetings }).drawing)
+  return drawn(settingView(block, patchShapes(layered(block).findings.patches), { columns, rows, copies: places, joins, meetings }).drawing)
 }
 
 const BLOCKS: readonly (readonly [string, Block])[] = [
@@ -72,8 +72,8 @@ describe.each(BLOCKS)('%s', (name, block) => {
   const joins = known.findings.joins.length
   const square = block.grid.columns === block.grid.rows
 
-  it.each(['cloth', 'value', 'wrong', 'layers', 'quilting'] as const)('looked at: %s', async (look) => {
-    await expect(lookedAt(block, look)).toMatchFileSnapshot(file(look))
+  it.each(['cloth', 'value', 'wrong', 'layers', 'quilting'] as const)('looked at: %s', async (mode) => {
+    await expect(lookedAt(block, mode)).toMatchFileSnapshot(file(mode))
   })
 
   it('numbers and marks', async () => {

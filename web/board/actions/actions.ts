@@ -32,10 +32,10 @@ import {
   type Turn,
   type Unit,
 } from '../../../geometry/index.ts'
-import { nameOf } from '../../document/blockNames.ts'
-import { edit, look, now } from '../../document/store.ts'
-import { outcome } from '../../document/editResult.ts'
-import { repeating } from '../../document/symmetricEdit.ts'
+import { displayName } from '../../document/blockNames.ts'
+import { edit, setView, getState } from '../../document/store.ts'
+import { editResult } from '../../document/editResult.ts'
+import { symmetricEdit } from '../../document/symmetricEdit.ts'
 import { said, t, tn } from '../../words/words.ts'
 import type { Patch } from '../hand/hand.ts'
 import { newUnit, roomOver, type TrayKind } from '../newUnit.ts'
@@ -43,8 +43,8 @@ import { fits, pieceAt, unitById, unitsById } from '../hitTest.ts'
 import { freePlace } from './freeSpace.ts'
 import { rectOf, type Point } from '../../document/shapes.ts'
 
-const block = (): Block => now().history.block
-const chosen = (): readonly string[] => now().view.chosen
+const block = (): Block => getState().history.block
+const chosen = (): readonly string[] => getState().view.chosen
 
 const NO_ROOM = said('There is no room there: the cells are taken, or lie beyond the grid.')
 const NO_ROOM_FOR_IMAGES = said('It fits there, but its image does not: the cells are taken. Move what is in the way, or let edits not repeat.')
@@ -52,26 +52,26 @@ const TOO_MANY = said('A block holds at most {most} units; remove some first.')
 const NOT_EXACT = said('Such fractions of a cell cannot be held exactly beside the others; choose a rounder place.')
 
 function some(act: (ids: readonly string[]) => void): void {
-  if (chosen().length === 0) look({ notice: t('Choose a unit first.') })
+  if (chosen().length === 0) setView({ notice: t('Choose a unit first.') })
   else act(chosen())
 }
 
 /** Makes an edit where all that it moves, with its images, has room and can be held exactly; else says why not. */
 export function attempt(change: Edit, notice: string, trouble: string = t(NO_ROOM)): boolean {
   const before = block()
-  const own = outcome(before, change)
+  const own = editResult(before, change)
   if (own === before) {
-    look({ notice })
+    setView({ notice })
     return false
   }
-  const all = outcome(before, repeating(before, change, now().view.repeat))
+  const all = editResult(before, symmetricEdit(before, change, getState().view.repeat))
   const reason = whyNot(before, own, all, trouble)
   if (reason !== null) {
-    look({ notice: reason })
+    setView({ notice: reason })
     return false
   }
   edit(change)
-  look({ notice })
+  setView({ notice })
   return true
 }
 
@@ -113,7 +113,7 @@ const TURNED: Readonly<Record<Turn, string>> = {
 
 export function turnBy(ids: readonly string[], quarters: Turn): void {
   if (quarters !== 0) edit(quartersOf(ids, quarters))
-  look({ notice: t(TURNED[quarters]) })
+  setView({ notice: t(TURNED[quarters]) })
 }
 
 export const turnChosen = (): void => some((ids) => turnBy(ids, 1))
@@ -126,23 +126,23 @@ export const halfTurnChosen = (): void =>
 export const mirrorChosen = (): void =>
   some((ids) => {
     edit(mirrorUnits(ids))
-    look({ notice: t('Mirrored left for right.') })
+    setView({ notice: t('Mirrored left for right.') })
   })
 
 export function turnWhole(): void {
   edit(turnBlock())
-  look({ notice: t('The whole block is turned a quarter clockwise.') })
+  setView({ notice: t('The whole block is turned a quarter clockwise.') })
 }
 
 export function mirrorWhole(): void {
   edit(mirrorBlock())
-  look({ notice: t('The whole block is mirrored left for right.') })
+  setView({ notice: t('The whole block is mirrored left for right.') })
 }
 
 export const removeChosen = (): void =>
   some((ids) => {
     edit(removeUnits(ids))
-    look({ notice: tn(ids.length, 'Unit removed.', '{n} units removed.') })
+    setView({ notice: tn(ids.length, 'Unit removed.', '{n} units removed.') })
   })
 
 export const moveChosen = (dx: Position, dy: Position): void =>
@@ -155,10 +155,10 @@ export function moveTo(ids: readonly string[], [dx, dy]: readonly [Position, Pos
 }
 
 export function swap(one: string, other: string): void {
-  if (attempt(swapUnits(one, other), t('The two units have changed places.'))) look({ chosen: [one], patch: null })
+  if (attempt(swapUnits(one, other), t('The two units have changed places.'))) setView({ chosen: [one], patch: null })
 }
 
-export const sayNoSwap = (): void => look({ notice: t('Only a unit of the same size can change places with it.') })
+export const sayNoSwap = (): void => setView({ notice: t('Only a unit of the same size can change places with it.') })
 
 export const resizeTo = (ids: readonly string[], to: FileBox): void => {
   attempt(resizeUnits(ids, to), t('Resized.'), t('It does not fit so large: the cells are taken, or lie beyond the grid.'))
@@ -172,7 +172,7 @@ export const growChosen = (dx: number, dy: number): void =>
     if (box === null) return
     const size = box.size.map(Number) as [number, number]
     const grown = growth(units, size, dx, dy)
-    if (grown === null || grown.some((side) => side <= 0)) look({ notice: t('It cannot be smaller than that.') })
+    if (grown === null || grown.some((side) => side <= 0)) setView({ notice: t('It cannot be smaller than that.') })
     else resizeTo(ids, { at: box.at, size: grown })
   })
 
@@ -197,28 +197,29 @@ const OVER_EACH_OTHER = said('They would lie over each other, or over other unit
 
 export const alignChosen = (side: Side): void =>
   some((ids) => {
-    if (ids.length < 2) look({ notice: t('Choose two units or more to align them.') })
+    if (ids.length < 2) setView({ notice: t('Choose two units or more to align them.') })
     else attempt(alignUnits(ids, side), t(SIDES[side]), t(OVER_EACH_OTHER))
   })
 
 export const spreadChosen = (way: 'across' | 'down'): void =>
   some((ids) => {
-    if (ids.length < 3) look({ notice: t('Choose three units or more to spread them evenly.') })
+    if (ids.length < 3) setView({ notice: t('Choose three units or more to spread them evenly.') })
     else attempt(spreadUnits(ids, way), t('Spread with even gaps.'), t(OVER_EACH_OTHER))
   })
 
 /** The kind in hand in place of what is chosen, or of one unit. */
 export function replaceWith(kind: TrayKind, ids: readonly string[]): void {
-  if (ids.length === 0) return look({ notice: t('Choose a unit first.') })
+  if (ids.length === 0) return setView({ notice: t('Choose a unit first.') })
   const able = unitsById(block(), ids).filter((unit) => canBecome(unit, kind))
-  if (able.length < ids.length) return look({ notice: t('Its box cannot hold that unit: some kinds are square, a goose is twice as long as wide.') })
+  if (able.length < ids.length)
+    return setView({ notice: t('Its box cannot hold that unit: some kinds are square, a goose is twice as long as wide.') })
   edit(replaceKind(ids, kind))
-  look({ chosen: ids, patch: null, notice: t('Another unit is in its place, of the same fabrics.') })
+  setView({ chosen: ids, patch: null, notice: t('Another unit is in its place, of the same fabrics.') })
 }
 
 export function replaceChosen(): void {
-  const { taking } = now().view
-  if (taking === null) look({ notice: t('Take a unit from the tray first.') })
+  const { taking } = getState().view
+  if (taking === null) setView({ notice: t('Take a unit from the tray first.') })
   else some((ids) => replaceWith(taking as TrayKind, ids))
 }
 
@@ -227,7 +228,7 @@ export const copyChosen = (): void =>
   some((ids) => {
     const place = freePlace(block(), unitsById(block(), ids))
     if (place === null) {
-      look({ notice: t('There is no free room for a copy; make the grid larger or remove a unit.') })
+      setView({ notice: t('There is no free room for a copy; make the grid larger or remove a unit.') })
       return
     }
     const taken = new Set<string>()
@@ -236,28 +237,28 @@ export const copyChosen = (): void =>
       taken.add(next)
       return next
     })
-    if (attempt(copyUnits(ids, place[0], place[1], made), t('Copied.'))) look({ chosen: made })
+    if (attempt(copyUnits(ids, place[0], place[1], made), t('Copied.'))) setView({ chosen: made })
   })
 
 /** On whole cells over a spot, where there is room; where there is none it is said. */
 export const pressDown = (kind: TrayKind, at: Point): boolean =>
-  placeAt(kind, roomOver(block(), kind, now().view.turned, at) ?? [Math.floor(at[0]), Math.floor(at[1])])
+  placeAt(kind, roomOver(block(), kind, getState().view.turned, at) ?? [Math.floor(at[0]), Math.floor(at[1])])
 
 export function turnInHand(): void {
-  look({ turned: ((now().view.turned + 1) % 4) as Turn, notice: t('Turned a quarter clockwise in your hand.') })
+  setView({ turned: ((getState().view.turned + 1) % 4) as Turn, notice: t('Turned a quarter clockwise in your hand.') })
 }
 
-export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = now().view.turned): boolean {
+export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = getState().view.turned): boolean {
   const unit = newUnit(block(), kind, at, turn)
   const laid = attempt(placeUnit(unit), t('Placed.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
-  if (laid) look({ chosen: [unit.id], patch: null })
+  if (laid) setView({ chosen: [unit.id], patch: null })
   return laid
 }
 
 export function layRun(run: readonly Unit[]): void {
   const units = withoutImages(run)
-  if (units.length === 0) look({ notice: t('There is no free cell for it there.') })
-  else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units laid.'))) look({ chosen: units.map(({ id }) => id), patch: null })
+  if (units.length === 0) setView({ notice: t('There is no free cell for it there.') })
+  else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units laid.'))) setView({ chosen: units.map(({ id }) => id), patch: null })
 }
 
 /** More units than this are laid as they are, and it is said if an image has no room. */
@@ -265,12 +266,12 @@ const MOST_PAIRED = 400
 
 /** While edits repeat, a run may lie over its own images: of each set of images the first is laid, the rest follow from it. */
 export function withoutImages(run: readonly Unit[]): readonly Unit[] {
-  const { repeat } = now().view
+  const { repeat } = getState().view
   if (repeat === 'off' || run.length > MOST_PAIRED) return run
   let all = block()
   return run.filter((unit) => {
     if (!fits(all, [rectOf(unit)], new Set())) return false
-    const next = outcome(all, repeating(all, placeUnit(unit), repeat))
+    const next = editResult(all, symmetricEdit(all, placeUnit(unit), repeat))
     if (!hasRoom(all, next)) return true
     all = next
     return true
@@ -280,14 +281,14 @@ export function withoutImages(run: readonly Unit[]): readonly Unit[] {
 export function pourAt(fabric: string, at: Point): void {
   const piece = pieceAt(block(), at)
   if (piece?.unit == null) {
-    look({ notice: t('There is no patch there to recolour.') })
+    setView({ notice: t('There is no patch there to recolour.') })
     return
   }
   // Another block may have been opened while the fabric was carried.
   const known = block().fabrics.find(({ id }) => id === fabric)
-  if (known === undefined) return look({ notice: t('This block has no such fabric; take another.') })
+  if (known === undefined) return setView({ notice: t('This block has no such fabric; take another.') })
   edit(recolourPatch(piece.unit, piece.name, fabric))
-  look({ notice: t('Recoloured to {fabric}.', { fabric: nameOf(known) }) })
+  setView({ notice: t('Recoloured to {fabric}.', { fabric: displayName(known) }) })
 }
 
 /** All patches that the fabric was drawn over, in one step. */
@@ -300,22 +301,22 @@ export const pourOver = (fabric: string, over: readonly Patch[]): Edit => ({
 
 export function layFabric(fabric: string, over: readonly Patch[]): void {
   const known = block().fabrics.find(({ id }) => id === fabric)
-  if (known === undefined) return look({ notice: t('This block has no such fabric; take another.') })
+  if (known === undefined) return setView({ notice: t('This block has no such fabric; take another.') })
   edit(pourOver(fabric, over))
-  look({ notice: tn(over.length, 'Recoloured to {fabric}.', '{n} patches recoloured to {fabric}.', { fabric: nameOf(known) }) })
+  setView({ notice: tn(over.length, 'Recoloured to {fabric}.', '{n} patches recoloured to {fabric}.', { fabric: displayName(known) }) })
 }
 
 export function stepByHalves(): void {
-  const halves = !now().view.halves
-  look({ halves, notice: halves ? t('What is moved goes by half a cell.') : t('What is moved goes by whole cells.') })
+  const halves = !getState().view.halves
+  setView({ halves, notice: halves ? t('What is moved goes by half a cell.') : t('What is moved goes by whole cells.') })
 }
 
 export function addToChosen(): void {
-  const adding = !now().view.adding
-  look({ adding, notice: adding ? t('Each unit you press is chosen too; press it again to let it go.') : t('A press chooses one unit.') })
+  const adding = !getState().view.adding
+  setView({ adding, notice: adding ? t('Each unit you press is chosen too; press it again to let it go.') : t('A press chooses one unit.') })
 }
 
 export function repeatBy(repeat: Repeat): void {
-  if (!canRepeat(block(), repeat)) look({ notice: t('Edits repeat by quarter turns only on a grid as wide as it is high.') })
-  else look({ repeat, notice: repeat === 'off' ? t('Edits do not repeat.') : t('What you do now is done to its images too.') })
+  if (!canRepeat(block(), repeat)) setView({ notice: t('Edits repeat by quarter turns only on a grid as wide as it is high.') })
+  else setView({ repeat, notice: repeat === 'off' ? t('Edits do not repeat.') : t('What you do now is done to its images too.') })
 }

@@ -1,7 +1,7 @@
 /** Units to and from the clipboard, as text that another tab, another block or another program can read. */
 import { broughtInto, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits } from '../../../geometry/index.ts'
-import { edit, look, now } from '../../document/store.ts'
-import { outcome } from '../../document/editResult.ts'
+import { edit, setView, getState } from '../../document/store.ts'
+import { editResult } from '../../document/editResult.ts'
 import { t, tell, tn } from '../../words/words.ts'
 import { attempt } from './actions.ts'
 import { freePlace } from './freeSpace.ts'
@@ -34,25 +34,25 @@ function copyByKey(event: ClipboardEvent, then: () => void): void {
 
 /** The text of what is chosen, or null where nothing is. */
 function takenText(): string | null {
-  const { history, view } = now()
+  const { history, view } = getState()
   if (view.chosen.length > 0) return writeUnits(history.block, view.chosen)
-  look({ notice: t('Choose a unit first.') })
+  setView({ notice: t('Choose a unit first.') })
   return null
 }
 
 const sayCopied = (): void =>
-  look({
+  setView({
     notice: tn(
-      now().view.chosen.length,
+      getState().view.chosen.length,
       'The unit is copied; paste it here or on another block.',
       '{n} units are copied; paste them here or on another block.',
     ),
   })
 
 function cutAfterCopy(): void {
-  const { chosen } = now().view
+  const { chosen } = getState().view
   edit(removeUnits(chosen))
-  look({
+  setView({
     notice: tn(
       chosen.length,
       'The unit is cut out; paste it here or on another block.',
@@ -64,16 +64,16 @@ function cutAfterCopy(): void {
 /** Where they lay, if there is room, else at the nearest free place. */
 function pasteText(text: string): void {
   const read = readUnits(text)
-  if (!read.ok) return look({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: tell(read.message) }) })
-  const { block } = now().history
+  if (!read.ok) return setView({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: tell(read.message) }) })
+  const { block } = getState().history
   const brought = broughtInto(block, read.value)
   const place = freePlace(block, brought.units)
-  if (place === null) return look({ notice: t('There is no free room to paste it; make the grid larger or remove a unit.') })
+  if (place === null) return setView({ notice: t('There is no free room to paste it; make the grid larger or remove a unit.') })
   const ids = brought.units.map(({ id }) => id)
   const [dx, dy] = place
-  const pasted = outcome(outcome(block, pasteUnits(brought)), moveUnits(ids, dx, dy))
+  const pasted = editResult(editResult(block, pasteUnits(brought)), moveUnits(ids, dx, dy))
   const units = pasted.units.filter(({ id }) => ids.includes(id))
-  if (attempt(pasteUnits({ units, fabrics: brought.fabrics }), tn(ids.length, 'Pasted.', '{n} units pasted.'))) look({ chosen: ids, patch: null })
+  if (attempt(pasteUnits({ units, fabrics: brought.fabrics }), tn(ids.length, 'Pasted.', '{n} units pasted.'))) setView({ chosen: ids, patch: null })
 }
 
 export async function copyByButton(cut: boolean): Promise<void> {
@@ -84,7 +84,7 @@ export async function copyByButton(cut: boolean): Promise<void> {
     if (cut) cutAfterCopy()
     else sayCopied()
   } catch {
-    look({ notice: t('The browser does not let the page copy; use Ctrl + C.') })
+    setView({ notice: t('The browser does not let the page copy; use Ctrl + C.') })
   }
 }
 
@@ -92,6 +92,6 @@ export async function pasteByButton(): Promise<void> {
   try {
     pasteText(await navigator.clipboard.readText())
   } catch {
-    look({ notice: t('The browser does not let the page paste; use Ctrl + V.') })
+    setView({ notice: t('The browser does not let the page paste; use Ctrl + V.') })
   }
 }

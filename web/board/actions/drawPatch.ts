@@ -1,9 +1,9 @@
 /** A free patch drawn corner by corner: the corners so far stand in the view, and become a unit when the outline closes. */
 import { crossesPath, exactPoint, type FilePoint, freshId, outlineTrouble, placeUnit, type Unit } from '../../../geometry/index.ts'
-import { look, now } from '../../document/store.ts'
+import { setView, getState } from '../../document/store.ts'
 import { said, t, tn } from '../../words/words.ts'
 import { attempt } from './actions.ts'
-import { number } from '../../document/shapes.ts'
+import { decimal } from '../../document/shapes.ts'
 
 const CROSSED = said('The outline would cross or touch itself there; choose another corner.')
 
@@ -13,15 +13,15 @@ const same = (a: FilePoint, b: FilePoint): boolean => {
 }
 
 export function addCorner(point: FilePoint): void {
-  const { corners } = now().view
+  const { corners } = getState().view
   const [first] = corners
-  if (crossesPath(corners, point)) return look({ notice: t(CROSSED) })
+  if (crossesPath(corners, point)) return setView({ notice: t(CROSSED) })
   if (first !== undefined && corners.length > 2 && same(first, point)) return closeOutline()
-  const { columns, rows } = now().history.block.grid
-  const [x, y] = [number(point[0]), number(point[1])]
-  if (x < 0 || y < 0 || x > columns || y > rows) return look({ notice: t('A corner lies on the grid or at its edge.') })
+  const { columns, rows } = getState().history.block.grid
+  const [x, y] = [decimal(point[0]), decimal(point[1])]
+  if (x < 0 || y < 0 || x > columns || y > rows) return setView({ notice: t('A corner lies on the grid or at its edge.') })
   const next = [...corners, point]
-  look({
+  setView({
     corners: next,
     notice:
       next.length < 3
@@ -31,19 +31,22 @@ export function addCorner(point: FilePoint): void {
 }
 
 export function closeOutline(): void {
-  const { view, history } = now()
+  const { view, history } = getState()
   const [first] = view.corners
-  if (first === undefined) return look({ notice: t('Press where the first corner lies.') })
+  if (first === undefined) return setView({ notice: t('Press where the first corner lies.') })
   const trouble = outlineTrouble(view.corners)
-  if (trouble === 'few') return look({ notice: t('A patch needs three corners at least.') })
-  if (trouble === 'crossed' || crossesPath(view.corners, first)) return look({ notice: t(CROSSED) })
+  if (trouble === 'few') return setView({ notice: t('A patch needs three corners at least.') })
+  if (trouble === 'crossed' || crossesPath(view.corners, first)) return setView({ notice: t(CROSSED) })
   const fabric = view.brush ?? history.block.fabrics[0]?.id
-  if (fabric === undefined) return look({ notice: t('Add a fabric first.') })
+  if (fabric === undefined) return setView({ notice: t('Add a fabric first.') })
   const unit: Unit = { id: freshId(history.block, 'free'), kind: 'polygon', corners: view.corners, fabrics: { patch: fabric } }
-  if (attempt(placeUnit(unit), t('A free patch is laid.'))) look({ corners: [], chosen: [unit.id], patch: null })
+  if (attempt(placeUnit(unit), t('A free patch is laid.'))) setView({ corners: [], chosen: [unit.id], patch: null })
 }
 
 export function takeCornerBack(): void {
-  const { corners } = now().view
-  look({ corners: corners.slice(0, -1), notice: corners.length === 0 ? t('There is no corner to take back.') : t('The last corner is taken back.') })
+  const { corners } = getState().view
+  setView({
+    corners: corners.slice(0, -1),
+    notice: corners.length === 0 ? t('There is no corner to take back.') : t('The last corner is taken back.'),
+  })
 }

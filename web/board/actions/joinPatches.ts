@@ -5,7 +5,7 @@
  * Out     one edit, or one sentence. Every corner is made exact again before it goes into the block.
  */
 import { exactRing, type FilePoint, inParts, onePatch, reshape, toFile, type Unit, type WholeOutlines } from '../../../geometry/index.ts'
-import { look, now } from '../../document/store.ts'
+import { setView, getState } from '../../document/store.ts'
 import { said, t } from '../../words/words.ts'
 import { attempt } from './actions.ts'
 import { unitsById } from '../hitTest.ts'
@@ -23,9 +23,9 @@ export async function joinChosen(): Promise<void> {
   const shapes = await askedFor('join', units)
   if (shapes === null) return
   const [first, ...others] = units as [Unit, ...Unit[]]
-  if (shapes.length === units.length) return look({ notice: t('They do not touch along an edge, so there is nothing to join.') })
+  if (shapes.length === units.length) return setView({ notice: t('They do not touch along an edge, so there is nothing to join.') })
   const next = new Map<string, readonly (readonly FilePoint[])[]>([[first.id, shapes], ...others.map(({ id }) => [id, []] as const)])
-  if (attempt(reshape(now().history.block, 'join shapes', next), t('Joined into one patch.'))) look({ chosen: [first.id], patch: null })
+  if (attempt(reshape(getState().history.block, 'join shapes', next), t('Joined into one patch.'))) setView({ chosen: [first.id], patch: null })
 }
 
 /** What lies under the shape chosen last is cut away from the others; that shape stays. */
@@ -39,8 +39,8 @@ export async function cutAwayChosen(): Promise<void> {
     if (shapes === null) return
     if (!(shapes.length === 1 && sameCorners(shapes[0] ?? [], unit))) next.set(unit.id, shapes)
   }
-  if (next.size === 0) return look({ notice: t('The shape chosen last lies over none of the others.') })
-  attempt(reshape(now().history.block, 'cut shapes away', next), t('Cut away where the shape chosen last lies.'))
+  if (next.size === 0) return setView({ notice: t('The shape chosen last lies over none of the others.') })
+  attempt(reshape(getState().history.block, 'cut shapes away', next), t('Cut away where the shape chosen last lies.'))
 }
 
 function sameCorners(corners: readonly FilePoint[], unit: Unit): boolean {
@@ -49,7 +49,7 @@ function sameCorners(corners: readonly FilePoint[], unit: Unit): boolean {
 }
 
 function shapesChosen(): Unit[] | null {
-  const { history, view } = now()
+  const { history, view } = getState()
   const units = unitsById(history.block, view.chosen)
   const trouble =
     units.length < 2
@@ -57,19 +57,19 @@ function shapesChosen(): Unit[] | null {
       : units.some((unit) => onePatch(unit) === null)
         ? t('Only free patches and squares can be joined or cut: other units have seams of their own.')
         : null
-  if (trouble !== null) look({ notice: trouble })
+  if (trouble !== null) setView({ notice: trouble })
   return trouble === null ? units : null
 }
 
 /** Rings with exact corners; null once the maker has been told why not. */
 async function askedFor(sort: 'join' | 'cut', units: readonly Unit[]): Promise<readonly (readonly FilePoint[])[] | null> {
-  const { block } = now().history
+  const { block } = getState().history
   const whole = inParts(units.map((unit) => onePatch(unit) ?? []))
   const answer = await askWorker({ sort, outlines: whole.outlines })
-  if (now().history.block !== block) return null
+  if (getState().history.block !== block) return null
   const rings = answer === null ? null : ringsOf(answer, whole)
   if (typeof rings === 'string' || rings === null) {
-    look({ notice: rings ?? t(FAILED) })
+    setView({ notice: rings ?? t(FAILED) })
     return null
   }
   return rings

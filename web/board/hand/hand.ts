@@ -22,11 +22,11 @@ import {
   add as plus,
   divide,
 } from '../../../geometry/index.ts'
-import type { Tool } from '../../document/store.ts'
+import type { DragTool } from '../../document/store.ts'
 import { fits, pieceAt, unitById, unitsById, unitsIndex } from '../hitTest.ts'
 import { CARRY, type Pinch, RESTING } from './pinch.ts'
 import { runOf, sizeOfKind, type TrayKind } from '../newUnit.ts'
-import { inside, number, piecesOfUnit, type Rect, rectOf, type Point } from '../../document/shapes.ts'
+import { inside, decimal, unitShapes, type Rect, rectOf, type Point } from '../../document/shapes.ts'
 import { type Around, type Snapped, snapMove, snapPoint } from './snapping.ts'
 
 export interface Touch {
@@ -43,7 +43,7 @@ export interface Touch {
 export interface Scene {
   readonly block: Block
   readonly chosen: readonly string[]
-  readonly tool: Tool
+  readonly tool: DragTool
   readonly taking: TrayKind | null
   /** Quarter turns of what is in hand. */
   readonly turned: Turn
@@ -224,7 +224,7 @@ function moved(gesture: Extract<Gesture, { sort: 'move' }>, touch: Touch, scene:
   const held = new Set(ids)
   const [low, high] = [numbers(box.low), numbers(box.high)]
   const snapped = snapMove(box, by, aroundOf(scene, [low[0] + by[0], low[1] + by[1]], [high[0] + by[0], high[1] + by[1]], held, touch.half))
-  const shift: Point = [number(snapped.by[0]), number(snapped.by[1])]
+  const shift: Point = [decimal(snapped.by[0]), decimal(snapped.by[1])]
   const units = unitsById(block, ids)
   const free = fits(
     block,
@@ -277,8 +277,8 @@ const fileBox = (low: readonly [Rational, Rational], high: readonly [Rational, R
 /** A place in one box as it lies in the other, for drawing and for room. */
 export function scaling(box: ExactBox, to: FileBox): (spot: Point) => Point {
   const [low, high] = [numbers(box.low), numbers(box.high)]
-  const by = ([0, 1] as const).map((axis) => number(to.size[axis]) / (high[axis] - low[axis])) as [number, number]
-  return ([x, y]) => [number(to.at[0]) + (x - low[0]) * by[0], number(to.at[1]) + (y - low[1]) * by[1]]
+  const by = ([0, 1] as const).map((axis) => decimal(to.size[axis]) / (high[axis] - low[axis])) as [number, number]
+  return ([x, y]) => [decimal(to.at[0]) + (x - low[0]) * by[0], decimal(to.at[1]) + (y - low[1]) * by[1]]
 }
 
 function rectsScaled(units: readonly Unit[], box: ExactBox, to: FileBox): Rect[] {
@@ -316,7 +316,7 @@ function middleOf(unit: Unit): Point {
     const { at, size } = rectOf(unit)
     return [at[0] + size[0] / 2, at[1] + size[1] / 2]
   }
-  const corners = piecesOfUnit(unit)[0]?.corners ?? []
+  const corners = unitShapes(unit)[0]?.corners ?? []
   const sum = corners.reduce<Point>(([x, y], [cx, cy]) => [x + cx, y + cy], [0, 0])
   return [sum[0] / corners.length, sum[1] / corners.length]
 }

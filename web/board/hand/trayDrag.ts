@@ -3,7 +3,7 @@
  */
 import { useSyncExternalStore } from 'react'
 import { KIND_NAMES } from '../../words/unitWords.ts'
-import { look, now } from '../../document/store.ts'
+import { setView, getState } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { CARRY } from './pinch.ts'
 import type { TrayKind } from '../newUnit.ts'
@@ -56,8 +56,8 @@ function carry(press: Press, what: (at: PointerEvent) => Held): void {
     if (!carried || event.type !== 'pointerup') return
     const thing = what(event)
     // What was dragged to the board is laid down: the hand is empty again.
-    if (thing.sort === 'unit') look({ taking: null })
-    if (!drop(thing)) look({ notice: t('Let go beside the board: nothing is changed.') })
+    if (thing.sort === 'unit') setView({ taking: null })
+    if (!drop(thing)) setView({ notice: t('Let go beside the board: nothing is changed.') })
   }
   const letGo = (event: KeyboardEvent): void => {
     if (event.key === 'Escape') finish()
@@ -77,14 +77,14 @@ function carry(press: Press, what: (at: PointerEvent) => Held): void {
 
 /** A unit is pressed in the tray: it may be dragged off, or stay where it is while a finger scrolls. */
 export function startPlacing(kind: TrayKind, press: Press): void {
-  carry(press, ({ clientX, clientY, altKey }) => ({ sort: 'unit', kind, x: clientX, y: clientY, half: altKey || now().view.halves }))
+  carry(press, ({ clientX, clientY, altKey }) => ({ sort: 'unit', kind, x: clientX, y: clientY, half: altKey || getState().view.halves }))
 }
 
 /** Taken in hand, to be laid as often as one likes; as it was turned, if it was in hand before. */
 export function takeInHand(kind: TrayKind): void {
-  const { taking, turned } = now().view
+  const { taking, turned } = getState().view
   const notice = t('{unit} is in your hand: press a free cell of the board, or drag over cells to fill them.', { unit: t(KIND_NAMES[kind]) })
-  look({ taking: kind, turned: taking === kind ? turned : 0, notice })
+  setView({ taking: kind, turned: taking === kind ? turned : 0, notice })
 }
 
 export function startPouring(fabric: string, press: Press): void {

@@ -1,7 +1,7 @@
 /** What keys do on the board. */
 import type { KeyboardEvent } from 'react'
 import { recolourPatch } from '../../../geometry/index.ts'
-import { edit, look, now, redo, undo } from '../../document/store.ts'
+import { edit, setView, getState, redo, undo } from '../../document/store.ts'
 import { patchName } from '../../words/unitWords.ts'
 import { said, t } from '../../words/words.ts'
 import {
@@ -26,7 +26,7 @@ import { addCorner, closeOutline, takeCornerBack } from '../actions/drawPatch.ts
 import { piecesIn, unitById } from '../hitTest.ts'
 import { inBox } from '../hand/hand.ts'
 import { runOf, type TrayKind } from '../newUnit.ts'
-import type { Piece, Point } from '../../document/shapes.ts'
+import type { PatchShape, Point } from '../../document/shapes.ts'
 import { sameSize } from '../../../geometry/index.ts'
 import { takeTool, TOOLS } from '../tools.ts'
 
@@ -76,7 +76,7 @@ export function keyed(event: KeyboardEvent, ways: Ways): Act {
   if (arrow !== undefined) return () => walk([ways.mirrored ? -arrow[0] : arrow[0], arrow[1]], arrow, event)
   const name = event.key.toLowerCase()
   if (event.ctrlKey || event.metaKey) return withControl(name, event.shiftKey)
-  if (now().view.tool === 'patch') {
+  if (getState().view.tool === 'patch') {
     const drawn = drawingKeys(name)
     if (drawn !== undefined) return drawn
   }
@@ -86,17 +86,18 @@ export function keyed(event: KeyboardEvent, ways: Ways): Act {
 function withControl(name: string, shift: boolean): Act {
   if (name === 'z') return shift ? redo : undo
   if (name === 'y') return redo
-  if (name === 'a') return () => look({ chosen: now().history.block.units.map(({ id }) => id), patch: null, notice: t('All units are chosen.') })
+  if (name === 'a')
+    return () => setView({ chosen: getState().history.block.units.map(({ id }) => id), patch: null, notice: t('All units are chosen.') })
   return undefined
 }
 
 const zooming = (name: string, { zoomBy }: Ways): Act =>
-  ({ '+': () => zoomBy(1.2), '=': () => zoomBy(1.2), '-': () => zoomBy(1 / 1.2), '0': () => look({ zoom: 1, pan: [0, 0] }) })[name]
+  ({ '+': () => zoomBy(1.2), '=': () => zoomBy(1.2), '-': () => zoomBy(1 / 1.2), '0': () => setView({ zoom: 1, pan: [0, 0] }) })[name]
 
 /** What is done to what is chosen. */
 const handling = (name: string, shift: boolean): Act =>
   ({
-    t: now().view.chosen.length === 0 && now().view.taking !== null ? turnInHand : shift ? halfTurnChosen : turnChosen,
+    t: getState().view.chosen.length === 0 && getState().view.taking !== null ? turnInHand : shift ? halfTurnChosen : turnChosen,
     m: mirrorChosen,
     b: shift ? mirrorWhole : turnWhole,
     d: copyChosen,
@@ -119,14 +120,14 @@ const holding = (name: string, shift: boolean): Act =>
   })[name]
 
 const drawingKeys = (name: string): Act =>
-  ({ ' ': () => addCorner(now().view.cursor), p: () => addCorner(now().view.cursor), enter: closeOutline, backspace: takeCornerBack })[name]
+  ({ ' ': () => addCorner(getState().view.cursor), p: () => addCorner(getState().view.cursor), enter: closeOutline, backspace: takeCornerBack })[name]
 
 function walk([dx, dy]: Point, seen: Point, event: KeyboardEvent): void {
-  const { view, history } = now()
+  const { view, history } = getState()
   const step = view.halves ? 0.5 : 1
   if (event.altKey && event.shiftKey) return growChosen(dx * step, dy * step)
   if (event.altKey) return moveChosen(dx * step, dy * step)
-  if (event.shiftKey) return look({ pan: [view.pan[0] - seen[0] * 40, view.pan[1] - seen[1] * 40] })
+  if (event.shiftKey) return setView({ pan: [view.pan[0] - seen[0] * 40, view.pan[1] - seen[1] * 40] })
   const { columns, rows } = history.block.grid
   // A corner of a patch lies on a line of the grid, the last one too.
   const drawing = view.tool === 'patch'
@@ -137,13 +138,13 @@ function walk([dx, dy]: Point, seen: Point, event: KeyboardEvent): void {
   ]
   const along = (axis: 0 | 1, way: number): number => Math.min(most[axis] as number, Math.max(0, (low[axis] as number) + way * by))
   const cursor: Point = [along(0, dx), along(1, dy)]
-  look(drawing ? { cursor, notice: t('Column line {x}, row line {y}.', { x: cursor[0], y: cursor[1] }) } : { cursor })
+  setView(drawing ? { cursor, notice: t('Column line {x}, row line {y}.', { x: cursor[0], y: cursor[1] }) } : { cursor })
 }
 
-const fabricName = (id: string): string => now().history.block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
+const fabricName = (id: string): string => getState().history.block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
 
-function here(): { pieces: readonly Piece[]; chosen: number } {
-  const { view, history } = now()
+function here(): { pieces: readonly PatchShape[]; chosen: number } {
+  const { view, history } = getState()
   const pieces = piecesIn(history.block, view.cursor).filter(({ unit }) => unit !== null)
   return { pieces, chosen: pieces.findIndex(({ unit, name }) => unit === view.patch?.unit && name === view.patch?.name) }
 }
@@ -151,19 +152,19 @@ function here(): { pieces: readonly Piece[]; chosen: number } {
 function chooseHere(add: boolean): void {
   const { pieces, chosen } = here()
   const piece = pieces[(chosen + 1) % pieces.length]
-  if (piece?.unit == null) return look({ chosen: add ? now().view.chosen : [], patch: null, notice: t('There is no unit at the cursor.') })
+  if (piece?.unit == null) return setView({ chosen: add ? getState().view.chosen : [], patch: null, notice: t('There is no unit at the cursor.') })
   const { unit, name } = piece
   const said = t('{unit}, {patch}: chosen.', { unit, patch: patchName(name) })
-  if (add) return look({ chosen: [...new Set([...now().view.chosen, unit])], patch: null, notice: said })
+  if (add) return setView({ chosen: [...new Set([...getState().view.chosen, unit])], patch: null, notice: said })
   const more = pieces.length > 1 ? ` ${t('Enter again for the next patch in this cell.')}` : ''
-  look({ chosen: [unit], patch: { unit, name }, notice: `${said}${more}` })
+  setView({ chosen: [unit], patch: { unit, name }, notice: `${said}${more}` })
 }
 
 function chooseBetween(): void {
-  const { view, history } = now()
+  const { view, history } = getState()
   if (marked === null) {
     marked = view.cursor
-    return look({ notice: t('One corner is marked; walk to the other and press C again.') })
+    return setView({ notice: t('One corner is marked; walk to the other and press C again.') })
   }
   const [a, b] = [marked, view.cursor]
   marked = null
@@ -173,40 +174,40 @@ function chooseBetween(): void {
     [Math.min(a[0], b[0]) + inner, Math.min(a[1], b[1]) + inner],
     [Math.max(a[0], b[0]) + 1 - inner, Math.max(a[1], b[1]) + 1 - inner],
   )
-  look({ chosen: found.map(({ id }) => id), patch: null, notice: t('{n} units are chosen.', { n: found.length }) })
+  setView({ chosen: found.map(({ id }) => id), patch: null, notice: t('{n} units are chosen.', { n: found.length }) })
 }
 
 function swapChosen(): void {
-  const { view, history } = now()
+  const { view, history } = getState()
   const [one, other] = view.chosen.map((id) => unitById(history.block, id))
   if (view.chosen.length !== 2 || one === undefined || other === undefined)
-    return look({ notice: t('Choose two units of one size to let them change places.') })
+    return setView({ notice: t('Choose two units of one size to let them change places.') })
   if (sameSize(one, other)) swap(one.id, other.id)
   else sayNoSwap()
 }
 
 function placeHere(): void {
-  const { taking, cursor } = now().view
-  if (taking === null) return look({ notice: t('Take a unit from the tray first.') })
+  const { taking, cursor } = getState().view
+  if (taking === null) return setView({ notice: t('Take a unit from the tray first.') })
   if (placeAt(taking as TrayKind, cursor)) laid = cursor
 }
 
 function fillToCursor(): void {
-  const { view, history } = now()
-  if (view.taking === null) return look({ notice: t('Take a unit from the tray first.') })
+  const { view, history } = getState()
+  if (view.taking === null) return setView({ notice: t('Take a unit from the tray first.') })
   layRun(runOf(history.block, view.taking as TrayKind, laid ?? view.cursor, view.cursor, view.turned))
   laid = view.cursor
 }
 
 function recolourHere(): void {
   const { pieces, chosen } = here()
-  const { brush } = now().view
+  const { brush } = getState().view
   const piece = pieces[Math.max(0, chosen)]
-  if (brush === null) look({ notice: t('Take a fabric in hand first.') })
-  else if (piece?.unit == null) look({ notice: t('There is no patch at the cursor.') })
+  if (brush === null) setView({ notice: t('Take a fabric in hand first.') })
+  else if (piece?.unit == null) setView({ notice: t('There is no patch at the cursor.') })
   else {
     edit(recolourPatch(piece.unit, piece.name, brush))
-    look({ notice: t('{unit}, {patch}: recoloured to {fabric}.', { unit: piece.unit, patch: piece.name, fabric: fabricName(brush) }) })
+    setView({ notice: t('{unit}, {patch}: recoloured to {fabric}.', { unit: piece.unit, patch: piece.name, fabric: fabricName(brush) }) })
   }
 }
 
@@ -214,9 +215,9 @@ function recolourHere(): void {
 function letGo(): void {
   marked = null
   laid = null
-  if (now().view.corners.length > 0) look({ corners: [], notice: t('The drawing is forgotten.') })
+  if (getState().view.corners.length > 0) setView({ corners: [], notice: t('The drawing is forgotten.') })
   else
-    look({
+    setView({
       chosen: [],
       patch: null,
       brush: null,

@@ -3,7 +3,7 @@ import { type Block, cellOf, toNumber } from '../../../geometry/index.ts'
 import type { Frame } from '../viewport.ts'
 import { canvasFill, UNKNOWN_COLOUR } from '../../drawing/fabricPattern.ts'
 import type { Corner } from '../hand/hand.ts'
-import type { Piece, Rect, Point } from '../../document/shapes.ts'
+import type { PatchShape, Rect, Point } from '../../document/shapes.ts'
 import type { Guide } from '../hand/snapping.ts'
 import type { Pen } from './stage.ts'
 import { tracePolygon } from '../../drawing/tiles.ts'
@@ -60,7 +60,7 @@ export interface Carry {
 /** More than this many patches are carried as their box alone. */
 const MOST_CARRIED = 3000
 
-export function carryOf(pieces: readonly Piece[]): Carry {
+export function carryOf(pieces: readonly PatchShape[]): Carry {
   const fills = new Map<string, Carry['fills'][number]>()
   const outlines = new Path2D()
   for (const { fabric, corners, turn = 0 } of pieces.slice(0, MOST_CARRIED)) {

@@ -22,13 +22,13 @@ export function clothPainting(scene: Scene, all: Tiles): Painting {
       pen.transform(...frame.matrix)
       drawPatches(pen, scene, tiles, frame)
       pen.restore()
-      ABOVE[scene.look]?.(pen, scene, frame)
-      if (seams > 0 && (scene.look !== 'wrong' || scene.sheets === null)) drawSeams(pen, scene, tiles, frame, seams)
+      ABOVE[scene.mode]?.(pen, scene, frame)
+      if (seams > 0 && (scene.mode !== 'wrong' || scene.sheets === null)) drawSeams(pen, scene, tiles, frame, seams)
       drawEdge(pen, scene, frame)
-      OVER_SEAMS[scene.look]?.(pen, scene, frame)
+      OVER_SEAMS[scene.mode]?.(pen, scene, frame)
     },
     cost: (frame, size) =>
-      inSight(all.tiles, frame, size).reduce((sum, { corners }) => sum + corners, 0) * (scene.look === 'cloth' || scene.look === 'value' ? 1 : 4),
+      inSight(all.tiles, frame, size).reduce((sum, { corners }) => sum + corners, 0) * (scene.mode === 'cloth' || scene.mode === 'value' ? 1 : 4),
   }
 }
 
@@ -74,12 +74,12 @@ function line(pen: Pen, frame: Frame, a: Point, b: Point): void {
 const TURNS = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5] as const
 
 /** The patches alone, a colour at a time. */
-export function drawPatches(pen: Pen, { block, look }: Pick<Scene, 'block' | 'look'>, tiles: readonly Tile[], frame: Frame): void {
+export function drawPatches(pen: Pen, { block, mode }: Pick<Scene, 'block' | 'mode'>, tiles: readonly Tile[], frame: Frame): void {
   const scale = { cell: toNumber(cellOf(block)), pixels: frame.scale * window.devicePixelRatio }
   const fills = block.fabrics.flatMap((fabric) =>
     fabric.print === undefined
-      ? [[fabric.id, canvasFill(fabric, look, 0, scale)] as const]
-      : TURNS.map((turn) => [fillKey(fabric.id, turn), canvasFill(fabric, look, turn, scale)] as const),
+      ? [[fabric.id, canvasFill(fabric, mode, 0, scale)] as const]
+      : TURNS.map((turn) => [fillKey(fabric.id, turn), canvasFill(fabric, mode, turn, scale)] as const),
   )
   pen.fillStyle = meanOf(block)
   for (const { ground } of tiles) pen.fill(ground)

@@ -9,7 +9,7 @@ import { type Buckets, bucketsOf } from '../spatialIndex.ts'
 import { sightOf } from './fabricLayer.ts'
 import { MARKS } from '../../drawing/marks.ts'
 import type { Frame } from '../viewport.ts'
-import { type Line, linesOf, type Point, pointOf } from '../../document/shapes.ts'
+import { type SeamLine, seamLines, type Point, pointOf } from '../../document/shapes.ts'
 import type { Pen } from './stage.ts'
 import { trace } from './overlays.ts'
 import type { Outline } from './useOutlines.ts'
@@ -24,11 +24,11 @@ interface Placed<T> {
   readonly item: T
 }
 
-const lineIndexes = new WeakMap<Findings['joins'], Buckets<Line>>()
+const lineIndexes = new WeakMap<Findings['joins'], Buckets<SeamLine>>()
 const meetingIndexes = new WeakMap<Findings['meetings'], Buckets<Placed<Meeting>>>()
 
-function linesIndex(report: Findings): Buckets<Line> {
-  const index = lineIndexes.get(report.joins) ?? bucketsOf(linesOf(report), ({ middle }) => ({ at: middle, size: [0, 0] }))
+function linesIndex(report: Findings): Buckets<SeamLine> {
+  const index = lineIndexes.get(report.joins) ?? bucketsOf(seamLines(report), ({ middle }) => ({ at: middle, size: [0, 0] }))
   lineIndexes.set(report.joins, index)
   return index
 }
@@ -170,7 +170,7 @@ function drawRing(pen: Pen, ring: readonly (readonly Point[])[], frame: Frame): 
 }
 
 /** The number of each seam in sewing order, with a wedge on the side where its allowances lie (two bars where they lie open). */
-function drawNumbers(pen: Pen, lines: readonly Line[], frame: Frame, { ink, paper }: Inks): void {
+function drawNumbers(pen: Pen, lines: readonly SeamLine[], frame: Frame, { ink, paper }: Inks): void {
   const size = Math.max(9, Math.min(13, frame.scale * 0.17))
   pen.save()
   pen.font = `600 ${size}px Inter, sans-serif`

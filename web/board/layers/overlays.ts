@@ -4,7 +4,7 @@
  * A new way of looking adds its own painter to `ABOVE`; it is drawn after the patches, `OVER_SEAMS` after the seams.
  */
 import { type Block, type Findings, flatColour, type IronedSheet, type Layered, needleAt, timedPoints } from '../../../geometry/index.ts'
-import type { Look, Stitching } from '../../document/store.ts'
+import type { ViewMode, Stitching } from '../../document/store.ts'
 import { layerColour } from '../../drawing/layerColours.ts'
 import type { Frame } from '../viewport.ts'
 import { type Point, pointOf } from '../../document/shapes.ts'
@@ -17,7 +17,7 @@ export interface Scene {
   readonly block: Block
   /** The findings, where they are known. */
   readonly report: Findings | null
-  readonly look: Look
+  readonly mode: ViewMode
   /** What is quilted, up to where the needle is. */
   readonly stitching: Stitching | null
   /** The block by layers of cloth; empty until they are worked out. */
@@ -30,8 +30,8 @@ export interface Scene {
 
 export type Lay = (pen: Pen, scene: Scene, frame: Frame) => void
 
-export const ABOVE: Readonly<Partial<Record<Look, Lay>>> = { layers: drawLayers, wrong: drawSheets }
-export const OVER_SEAMS: Readonly<Partial<Record<Look, Lay>>> = { layers: drawThickest, wrong: drawFans, quilting: drawStitching }
+export const ABOVE: Readonly<Partial<Record<ViewMode, Lay>>> = { layers: drawLayers, wrong: drawSheets }
+export const OVER_SEAMS: Readonly<Partial<Record<ViewMode, Lay>>> = { layers: drawThickest, wrong: drawFans, quilting: drawStitching }
 
 export function trace(pen: Pick<Pen, 'moveTo' | 'lineTo' | 'closePath'>, corners: readonly Point[], frame: Frame): void {
   corners.forEach(([x, y], index) => {

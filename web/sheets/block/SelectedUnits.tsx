@@ -14,7 +14,7 @@ import {
 } from '../../../geometry/index.ts'
 import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../../board/actions/actions.ts'
 import { unitsById } from '../../board/hitTest.ts'
-import { edit, look, useStore } from '../../document/store.ts'
+import { edit, setView, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { KIND_NAMES, METHOD_NAMES, patchName } from '../../words/unitWords.ts'
@@ -111,5 +111,5 @@ function Pressing({ units, ids }: { readonly units: readonly Unit[]; readonly id
 function chooseAlike(block: Block, unit: Unit): void {
   const picture = pictureOf(unit)
   const chosen = block.units.filter((other) => other.kind === unit.kind && pictureOf(other) === picture).map(({ id }) => id)
-  look({ chosen, patch: null, notice: tn(chosen.length, 'No other unit is like it.', '{n} units are alike, and chosen.') })
+  setView({ chosen, patch: null, notice: tn(chosen.length, 'No other unit is like it.', '{n} units are alike, and chosen.') })
 }

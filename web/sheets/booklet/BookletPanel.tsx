@@ -23,7 +23,7 @@ import {
 } from '../../../geometry/index.ts'
 import { asker } from '../../workers/deepClient.ts'
 import { photoOfStep } from '../../keeping/readPhoto.ts'
-import { edit, look, now, useStore } from '../../document/store.ts'
+import { edit, setView, getState, useStore } from '../../document/store.ts'
 import { spoken, t, tell, tn } from '../../words/words.ts'
 import { StepPicture } from '../../drawing/StepPicture.tsx'
 import './bookletPanel.css'
@@ -280,11 +280,11 @@ function Photograph({ stepKey, number, there }: { readonly stepKey: string; read
   const field = useRef<HTMLInputElement>(null)
   const take = async (file: File | undefined): Promise<void> => {
     if (file === undefined) return
-    const { id } = now().desk
+    const { id } = getState().currentBlock
     const seen = await photoOfStep(file)
-    if (!seen.ok) look({ notice: seen.message })
+    if (!seen.ok) setView({ notice: seen.message })
     // Another block may have been opened meanwhile: the photograph is not its.
-    else if (now().desk.id === id) edit(setStepPhotograph(stepKey, seen.value))
+    else if (getState().currentBlock.id === id) edit(setStepPhotograph(stepKey, seen.value))
   }
   return (
     <>

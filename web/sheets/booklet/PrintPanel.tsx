@@ -19,7 +19,7 @@ import {
 } from '../../../geometry/index.ts'
 import { layerColour } from '../../drawing/layerColours.ts'
 import { download, fileName } from '../../keeping/download.ts'
-import { look, useStore, useTold } from '../../document/store.ts'
+import { setView, useStore, useFindings } from '../../document/store.ts'
 import { said, t } from '../../words/words.ts'
 import { svgToPng } from './svgToPng.ts'
 import { type Printing, startPrinting } from '../../workers/printClient.ts'
@@ -143,13 +143,15 @@ function usePrinting(): {
     try {
       const bytes = await printing.bytes
       if (bytes === null) {
-        look({ notice: t('Printing was taken back; nothing was saved.') })
+        setView({ notice: t('Printing was taken back; nothing was saved.') })
         return
       }
       download(`${fileName(block.name)}-${only ?? 'booklet'}.pdf`, bytes, 'application/pdf')
-      look({ notice: t('The pages are saved as a PDF.') })
+      setView({ notice: t('The pages are saved as a PDF.') })
     } catch (error) {
-      look({ notice: t('The pages could not be made ({why}); nothing was saved.', { why: error instanceof Error ? error.message : String(error) }) })
+      setView({
+        notice: t('The pages could not be made ({why}); nothing was saved.', { why: error instanceof Error ? error.message : String(error) }),
+      })
     } finally {
       setBusy(null)
     }
@@ -159,8 +161,8 @@ function usePrinting(): {
 
 function Pictures({ block }: { readonly block: Block }) {
   const [chosen, setChosen] = useState<Pictured>('cloth')
-  const { report } = useTold()
-  const deep = useStore((state) => state.deep)
+  const { report } = useFindings()
+  const deep = useStore((state) => state.layers)
   if (report === null) return null
   // Layers are counted beside the page: until then there is nothing to draw.
   const views: readonly Pictured[] = deep?.block === block && deep.layered.cells.length > 0 ? [...VIEWS, 'layers'] : VIEWS
@@ -174,7 +176,7 @@ function Pictures({ block }: { readonly block: Block }) {
     try {
       download(`${name}.png`, await svgToPng(svg()), 'image/png')
     } catch {
-      look({ notice: t('This browser could not paint the picture; save it as SVG instead.') })
+      setView({ notice: t('This browser could not paint the picture; save it as SVG instead.') })
     }
   }
   return (
@@ -209,7 +211,7 @@ const TABLES = {
 } as const
 
 function Tables({ block }: { readonly block: Block }) {
-  const { report } = useTold()
+  const { report } = useFindings()
   if (report === null) return null
   return (
     <>

@@ -1,11 +1,11 @@
 /** What is found, in one line, with the mark of what matters most; press it to see all findings. */
 import type { Findings, Verdict } from '../../../geometry/index.ts'
 import { MARKS } from '../../drawing/marks.ts'
-import { look, useStore, useTold } from '../../document/store.ts'
+import { setView, useStore, useFindings } from '../../document/store.ts'
 import { t, tell, tn } from '../../words/words.ts'
 
 export function CheckSummary() {
-  const { report, trouble } = useTold()
+  const { report, trouble } = useFindings()
   const open = useStore(({ view }) => view.sheet)
   if (open === 'findings') return null
   return (
@@ -21,7 +21,7 @@ export const hasVerdict = ({ patches, joins, problems }: Findings): boolean => p
 
 /** The line gives way to the findings themselves: the focus goes there. */
 function toFindings(): void {
-  look({ sheet: 'findings' })
+  setView({ sheet: 'findings' })
   requestAnimationFrame(() => document.getElementById('findings-sum')?.focus())
 }
 

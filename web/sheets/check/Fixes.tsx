@@ -9,7 +9,7 @@ import type { Edit, Findings, Fix } from '../../../geometry/index.ts'
 import { bordersAround } from '../../document/shapes.ts'
 import { drawTried, previewOf } from '../../views/fixPreview.ts'
 import type { Preview } from '../../document/preview.ts'
-import { backToCloth, edit, look, now, tryOut, useStore } from '../../document/store.ts'
+import { backToCloth, edit, setView, getState, showPreview, useStore } from '../../document/store.ts'
 import { isLarge } from '../../workers/findingsClient.ts'
 import { said, t, tn } from '../../words/words.ts'
 import { editForFix } from './editForFix.ts'
@@ -68,16 +68,16 @@ function Try({ name, editForFix: editFor }: { readonly name: string; readonly ed
   const firstTouch = useRef(false)
   const words = useRef<HTMLSpanElement>(null)
   const show = (): void => {
-    const preview = made ?? previewOf(now().history.block, editFor())
+    const preview = made ?? previewOf(getState().history.block, editFor())
     setMade(preview)
-    tryOut(preview)
+    showPreview(preview)
     backToCloth()
   }
   const hide = (): void => {
-    if (now().preview === made) tryOut(null)
+    if (getState().preview === made) showPreview(null)
   }
   // A fix that goes from the list takes its preview with it.
-  useEffect(() => () => tryOut(null), [])
+  useEffect(() => () => showPreview(null), [])
   return (
     <>
       <button
@@ -153,7 +153,7 @@ function outcome({ clashes: [before, after], pressed, units, sewn }: Preview): s
 
 function take(name: string, change: Edit): void {
   edit(change)
-  look({ notice: t('Done: {fix}.', { fix: name }) })
+  setView({ notice: t('Done: {fix}.', { fix: name }) })
   // The button is gone with its finding: the focus goes to what is found now.
   requestAnimationFrame(() => document.getElementById('findings-sum')?.focus({ preventScroll: true }))
 }

@@ -6,7 +6,7 @@
 import { lazy, type ReactNode, useEffect, useState } from 'react'
 import { ERRORS, type Findings, type Meeting, type ReportPoint, sayLength, type Verdict } from '../../../geometry/index.ts'
 import { MARKS, VERDICTS } from '../../drawing/marks.ts'
-import { backToCloth, look, useStore, useTold } from '../../document/store.ts'
+import { backToCloth, setView, useStore, useFindings } from '../../document/store.ts'
 import { said, t, tell, tn } from '../../words/words.ts'
 import { Fixes, LayoutRepairs } from './Fixes.tsx'
 import { hasVerdict, summaryText, VerdictMark, worstVerdict } from './CheckSummary.tsx'
@@ -21,7 +21,7 @@ const SewingList = lazy(async () => ({ default: (await import('./SewingList.tsx'
 const MENDED = 3
 
 export function SeamCheck() {
-  const { report, trouble } = useTold()
+  const { report, trouble } = useFindings()
   const [care, setCare] = useState(false)
   useSought()
   return (
@@ -34,7 +34,7 @@ export function SeamCheck() {
 
 /** The hand has left the list: the board no longer points, unless the focus is still here. */
 function leave({ currentTarget }: { readonly currentTarget: HTMLElement }): void {
-  if (!currentTarget.contains(document.activeElement)) look({ finding: null })
+  if (!currentTarget.contains(document.activeElement)) setView({ finding: null })
 }
 
 function All({ report, care, setCare }: { readonly report: Findings; readonly care: boolean; readonly setCare: (care: boolean) => void }) {
@@ -90,7 +90,7 @@ function useSought(): void {
     if (sought === null) return
     const frame = requestAnimationFrame(() => {
       document.getElementById(idOf(sought))?.focus()
-      look({ sought: null })
+      setView({ sought: null })
     })
     return () => cancelAnimationFrame(frame)
   }, [sought])
@@ -100,7 +100,7 @@ const idOf = (place: string): string => `finding-${place.replace(' ', '-')}`
 
 /** A finding that shows its place while it is pointed at. */
 function Pointing({ place, children }: { readonly place: string; readonly children: ReactNode }) {
-  const show = (): void => look({ finding: place })
+  const show = (): void => setView({ finding: place })
   return (
     <button
       type="button"
@@ -272,9 +272,9 @@ function Thickest({ report: { bulk } }: { readonly report: Findings }) {
       <button
         type="button"
         className="plain"
-        onClick={() => look({ finding: 'bulk', look: 'layers' })}
-        onPointerEnter={() => look({ finding: 'bulk' })}
-        onFocus={() => look({ finding: 'bulk' })}
+        onClick={() => setView({ finding: 'bulk', mode: 'layers' })}
+        onPointerEnter={() => setView({ finding: 'bulk' })}
+        onFocus={() => setView({ finding: 'bulk' })}
       >
         {tn(bulk.most, 'Thickest spot: one layer of cloth', 'Thickest spot: {n} layers of cloth')}
       </button>
@@ -290,7 +290,7 @@ const ORDERS: Readonly<Record<Findings['order'], string>> = {
 
 function Order({ report }: { readonly report: Findings }) {
   const [opened, setOpened] = useState(false)
-  const step = useStore(({ view }) => (view.look === 'order' ? view.step : null))
+  const step = useStore(({ view }) => (view.mode === 'order' ? view.step : null))
   if (report.joins.length === 0) return null
   return (
     <details className="order" open={opened} onToggle={(event) => setOpened(event.currentTarget.open)}>

@@ -1,6 +1,6 @@
 /** The joins in sewing order. */
 import type { Findings } from '../../../geometry/index.ts'
-import { look } from '../../document/store.ts'
+import { setView } from '../../document/store.ts'
 import { joinWords } from '../../words/joinWords.ts'
 import { PagedList } from '../../controls/PagedList.tsx'
 
@@ -19,9 +19,9 @@ export function SewingList({ report, step }: { readonly report: Findings; readon
               <button
                 type="button"
                 className="plain"
-                onClick={() => look({ finding: `join ${index}`, ...(step === null ? {} : { step: index + 1 }) })}
-                onPointerEnter={() => look({ finding: `join ${index}` })}
-                onFocus={() => look({ finding: `join ${index}` })}
+                onClick={() => setView({ finding: `join ${index}`, ...(step === null ? {} : { step: index + 1 }) })}
+                onPointerEnter={() => setView({ finding: `join ${index}` })}
+                onFocus={() => setView({ finding: `join ${index}` })}
               >
                 {sew} {then} {size}
               </button>

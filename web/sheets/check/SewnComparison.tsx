@@ -1,13 +1,13 @@
 /** My star came out differently: the block as laid, kept while the board shows what was sewn, and the moves back. */
 import { lazy } from 'react'
-import { keepLaid, look, useStore } from '../../document/store.ts'
+import { setComparedLayout, setView, useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 
 const SewnDifferences = lazy(async () => ({ default: (await import('./SewnDifferences.tsx')).SewnDifferences }))
 
 export function SewnComparison() {
-  const laid = useStore((state) => state.laid)
+  const laid = useStore((state) => state.comparedLayout)
   const block = useStore(({ history }) => history.block)
   if (laid === null && block.units.length === 0) return null
   return (
@@ -24,8 +24,8 @@ export function SewnComparison() {
             <button
               type="button"
               onClick={() => {
-                keepLaid(block)
-                look({ notice: t('This layout is kept as laid. Now make the board look like what you sewed.') })
+                setComparedLayout(block)
+                setView({ notice: t('This layout is kept as laid. Now make the board look like what you sewed.') })
               }}
             >
               {t('Keep this as laid')}

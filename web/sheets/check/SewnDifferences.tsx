@@ -1,13 +1,13 @@
 /** What was sewn beside what was laid: where they differ, and the fewest moves back. */
 import { useMemo } from 'react'
 import { asSewn, type Block } from '../../../geometry/index.ts'
-import { keepLaid, look, replace, useStore, useTold } from '../../document/store.ts'
+import { setComparedLayout, setView, replaceDocument, useStore, useFindings } from '../../document/store.ts'
 import { t, tell, tn } from '../../words/words.ts'
 import { summaryText } from './CheckSummary.tsx'
 
 export function SewnDifferences({ laid }: { readonly laid: Block }) {
   const block = useStore(({ history }) => history.block)
-  const { report } = useTold()
+  const { report } = useFindings()
   const said = useMemo(() => asSewn(laid, block), [laid, block])
   return (
     <>
@@ -25,7 +25,7 @@ export function SewnDifferences({ laid }: { readonly laid: Block }) {
           <ul className="moves">
             {said.differences.map(({ laid: id, message }) => (
               <li key={id}>
-                <button type="button" className="plain" onClick={() => look({ chosen: [id] })}>
+                <button type="button" className="plain" onClick={() => setView({ chosen: [id] })}>
                   {tell(message)}
                 </button>
               </li>
@@ -39,13 +39,13 @@ export function SewnDifferences({ laid }: { readonly laid: Block }) {
           type="button"
           disabled={said.differences.length === 0}
           onClick={() => {
-            replace(laid, t('go back to the layout'))
-            keepLaid(null)
+            replaceDocument(laid, t('go back to the layout'))
+            setComparedLayout(null)
           }}
         >
           {t('Back to the layout')}
         </button>
-        <button type="button" onClick={() => keepLaid(null)}>
+        <button type="button" onClick={() => setComparedLayout(null)}>
           {t('Stop comparing')}
         </button>
       </div>

@@ -1,19 +1,19 @@
 /** Light and dark: the fabrics by their lightness, and neighbours that can hardly be told apart from across the room. */
 import { type Block, type Blur, BLURS_BELOW, type Fabric, fabricsUsed, meanLightness, sayLength } from '../../../geometry/index.ts'
 import { useBlurs } from '../../workers/colourClient.ts'
-import { look, useStore } from '../../document/store.ts'
+import { setView, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { Swatch } from '../../drawing/FabricDefs.tsx'
 
 export function FabricValues() {
   const block = useStore(({ history }) => history.block)
-  const seen = useStore(({ view }) => view.look)
+  const seen = useStore(({ view }) => view.mode)
   const found = useBlurs(block)
   return (
     <section aria-labelledby="value-title">
       <h2 id="value-title">{t('Light and dark')}</h2>
       <Scale block={block} />
-      <button type="button" aria-pressed={seen === 'value'} onClick={() => look({ look: seen === 'value' ? 'cloth' : 'value' })}>
+      <button type="button" aria-pressed={seen === 'value'} onClick={() => setView({ mode: seen === 'value' ? 'cloth' : 'value' })}>
         {t('See the board in greys')}
       </button>
       {found !== null && <Blurs found={found} block={block} />}
@@ -63,10 +63,10 @@ function Blurs({ found, block }: { readonly found: readonly Blur[]; readonly blo
             <button
               type="button"
               className="plain"
-              onPointerEnter={() => look({ shown: lines })}
-              onPointerLeave={() => look({ shown: null })}
-              onFocus={() => look({ shown: lines })}
-              onBlur={() => look({ shown: null })}
+              onPointerEnter={() => setView({ shown: lines })}
+              onPointerLeave={() => setView({ shown: null })}
+              onFocus={() => setView({ shown: lines })}
+              onBlur={() => setView({ shown: null })}
             >
               <span className="pair" aria-hidden="true">
                 {[one, other].map((id) => {

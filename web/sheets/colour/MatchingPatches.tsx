@@ -1,8 +1,8 @@
 /** Patches that are alike, recoloured together; two fabrics exchanged. */
 import { useMemo, useState } from 'react'
 import { alikePatches, type Block, colourPatches, exchangeFabrics, type PatchName } from '../../../geometry/index.ts'
-import { piecesOfUnit, type Point } from '../../document/shapes.ts'
-import { edit, look, now, useStore } from '../../document/store.ts'
+import { unitShapes, type Point } from '../../document/shapes.ts'
+import { edit, setView, getState, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { KIND_NAMES, patchName } from '../../words/unitWords.ts'
@@ -43,8 +43,8 @@ interface GroupProps {
 
 function Group({ block, patches, fabrics }: GroupProps) {
   const names = [...new Set(patches.map((patch) => sayPatch(block, patch)))].slice(0, 4).join(', ')
-  const point = (): void => look({ shown: outlinesOf(block, patches) })
-  const leave = (): void => look({ shown: null })
+  const point = (): void => setView({ shown: outlinesOf(block, patches) })
+  const leave = (): void => setView({ shown: null })
   return (
     <label onPointerEnter={point} onPointerLeave={leave} onFocus={point} onBlur={leave}>
       {tn(patches.length, 'one patch: {names}', '{n} patches: {names}', { names })}
@@ -58,7 +58,7 @@ function Group({ block, patches, fabrics }: GroupProps) {
               'recolour alike patches',
             ),
           )
-          look({ notice: tn(patches.length, 'One patch is recoloured.', '{n} patches are recoloured.') })
+          setView({ notice: tn(patches.length, 'One patch is recoloured.', '{n} patches are recoloured.') })
         }}
       >
         {fabrics.length > 1 && <option value="">{t('several fabrics')}</option>}
@@ -78,7 +78,7 @@ function sayPatch(block: Block, { unit, name }: PatchName): string {
 function outlinesOf(block: Block, patches: readonly PatchName[]): Point[][] {
   const wanted = new Set(patches.map(({ unit, name }) => `${unit} ${name}`))
   return block.units
-    .flatMap((unit) => piecesOfUnit(unit))
+    .flatMap((unit) => unitShapes(unit))
     .filter(({ unit, name }) => wanted.has(`${unit} ${name}`))
     .map(({ corners }) => [...corners, corners[0] as Point])
 }
@@ -112,6 +112,6 @@ function Exchange({ block }: { readonly block: Block }) {
 
 function exchange(one: string, other: string): void {
   edit(exchangeFabrics(one, other))
-  const name = (id: string): string => now().history.block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
-  look({ notice: t('{name} and {other} have changed places.', { name: name(one), other: name(other) }) })
+  const name = (id: string): string => getState().history.block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
+  setView({ notice: t('{name} and {other} have changed places.', { name: name(one), other: name(other) }) })
 }

@@ -12,7 +12,7 @@ import {
   MOST_COLOURINGS,
 } from '../../../geometry/index.ts'
 import { askColour } from '../../workers/colourClient.ts'
-import { edit, look, useStore } from '../../document/store.ts'
+import { edit, setView, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { ActionButton } from '../../controls/ActionButton.tsx'
 import { ColouringPicture, blockOutlines, type BlockOutlines, patchKey } from '../../drawing/ColouringPicture.tsx'
@@ -213,7 +213,7 @@ function List({ page, from, setFrom, base, block, compared, setCompared }: ListP
   ]
   const toggle = (one: Numbered): void => {
     if (compared.some(({ number }) => number === one.number)) setCompared(compared.filter(({ number }) => number !== one.number))
-    else if (compared.length === MOST_COMPARED) look({ notice: t('Four can be compared at once: leave one out first.') })
+    else if (compared.length === MOST_COMPARED) setView({ notice: t('Four can be compared at once: leave one out first.') })
     else setCompared([...compared, one])
   }
   const picture = { id, outlines, page, fabrics: base.fabrics }
@@ -309,7 +309,7 @@ function isOn({ slots }: ColouringPage, { fabrics }: JudgedColouring, block: Blo
 
 function put(one: Numbered, page: ColouringPage): void {
   edit(colourPatches(coloursOf(page, one.colouring)))
-  look({ notice: one.number === 0 ? t('The block is coloured as it was.') : t('Colouring {n} is on the board.', { n: one.number }) })
+  setView({ notice: one.number === 0 ? t('The block is coloured as it was.') : t('Colouring {n} is on the board.', { n: one.number }) })
 }
 
 interface PicturedProps {

@@ -3,7 +3,7 @@ import { type ChangeEvent, useEffect, useRef, useState } from 'react'
 import { addFabrics, coloursByValue, fabricsUsed, freshId, type PaletteColour, recolourFabrics } from '../../../geometry/index.ts'
 import { askColour } from '../../workers/colourClient.ts'
 import { pixelsOfPhoto } from '../../keeping/readPhoto.ts'
-import { edit, look, now, useStore } from '../../document/store.ts'
+import { edit, setView, getState, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { CountField } from '../../controls/CountField.tsx'
 
@@ -104,7 +104,7 @@ function Palette({ palette }: { readonly palette: readonly PaletteColour[] }) {
 }
 
 function addAll(palette: readonly PaletteColour[]): void {
-  const { block } = now().history
+  const { block } = getState().history
   const taken = new Set<string>()
   const fabrics = palette.map(({ colour }, at) => {
     const id = freshId(block, 'photo', taken)
@@ -112,12 +112,12 @@ function addAll(palette: readonly PaletteColour[]): void {
     return { id, name: t('Photograph {n}', { n: at + 1 }), colour }
   })
   edit(addFabrics(fabrics))
-  look({ notice: tn(fabrics.length, 'One fabric is added at the end of the list.', '{n} fabrics are added at the end of the list.') })
+  setView({ notice: tn(fabrics.length, 'One fabric is added at the end of the list.', '{n} fabrics are added at the end of the list.') })
 }
 
 /** The fabrics that are used; all of them where none is. */
 function recolour(palette: readonly PaletteColour[]): void {
-  const { block } = now().history
+  const { block } = getState().history
   const used = fabricsUsed(block)
   const fabrics = block.fabrics.filter(({ id }) => used.size === 0 || used.has(id))
   const colours = coloursByValue(
@@ -126,7 +126,7 @@ function recolour(palette: readonly PaletteColour[]): void {
   )
   edit(recolourFabrics(colours))
   const fewer = new Set(Object.values(colours).map(({ colour }) => colour)).size < fabrics.length
-  look({
+  setView({
     notice: fewer
       ? t('Recoloured, light for light and dark for dark; some fabrics share a colour now: ask for more colours.')
       : t('Recoloured, light for light and dark for dark.'),

@@ -16,7 +16,7 @@ import {
 } from '../../../geometry/index.ts'
 import { asker } from '../../workers/deepClient.ts'
 import { svgFill } from '../../drawing/FabricDefs.tsx'
-import { edit, look, useStore } from '../../document/store.ts'
+import { edit, setView, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { useDeep } from '../../workers/useDeep.ts'
 
@@ -59,7 +59,7 @@ function Fewer({ row, block }: { readonly row: UnitRow; readonly block: Block })
   const changed = tn(nearest.changed, 'one wing', '{n} wings')
   const take = (): void => {
     edit(colourWings(Object.fromEntries(geese.map(({ id }, place) => [id, nearest.wings[place] as Wings]))))
-    look({
+    setView({
       notice: tn(batches, '{wings} changed; one batch makes these geese.', '{wings} changed; {n} batches make these geese.', { wings: changed }),
     })
   }
@@ -93,7 +93,7 @@ function Choices({ star, batch, block }: { readonly star: readonly string[]; rea
                 aria-label={t('Star {n} of {all}', { n: index + 1, all: stars.length })}
                 onClick={() => {
                   edit(colourWings(Object.fromEntries(star.map((id, place) => [id, one[place] as Wings]))))
-                  look({ notice: t('The star is coloured as one batch makes it.') })
+                  setView({ notice: t('The star is coloured as one batch makes it.') })
                 }}
               >
                 <StarPicture star={isNow ? now : one} goose={batch.goose} outward={(top.turn ?? 0) === 0} block={block} />

@@ -14,7 +14,7 @@ import {
 import { MOST_COPIES_CUT, setCopies, useCopies } from '../../document/blockCount.ts'
 import { asker } from '../../workers/deepClient.ts'
 import { download, fileName } from '../../keeping/download.ts'
-import { look, useStore, useTold } from '../../document/store.ts'
+import { setView, useStore, useFindings } from '../../document/store.ts'
 import { t, tell, tn } from '../../words/words.ts'
 import { FabricDefs, svgFill } from '../../drawing/FabricDefs.tsx'
 import { EntryField } from '../../controls/EntryField.tsx'
@@ -37,7 +37,7 @@ const NO_STASH: readonly StashPiece[] = []
 
 export function CutList() {
   const block = useStore(({ history }) => history.block)
-  const { report } = useTold()
+  const { report } = useFindings()
   const copies = useCopies()
   const many = useDeep(ask, copies === 1 ? null : { sort: 'cloth', block, copies, stash: NO_STASH })
   if (report === null) return null
@@ -109,7 +109,7 @@ function Advised({ advice }: { readonly advice: readonly Advice[] }) {
             <button
               type="button"
               className="plain"
-              onClick={() => look({ chosen: units, patch: null, notice: tn(units.length, 'One unit is chosen.', '{n} units are chosen.') })}
+              onClick={() => setView({ chosen: units, patch: null, notice: tn(units.length, 'One unit is chosen.', '{n} units are chosen.') })}
             >
               {tell(message)}
             </button>
@@ -228,8 +228,8 @@ function BatchPicture({ corners, goose, block }: { readonly corners: readonly st
 async function copy(report: Findings, block: Block): Promise<void> {
   try {
     await navigator.clipboard.writeText(cutListCsv(report, block))
-    look({ notice: t('The cut list is copied as CSV.') })
+    setView({ notice: t('The cut list is copied as CSV.') })
   } catch {
-    look({ notice: t('This browser does not let the page copy; save the list as CSV instead.') })
+    setView({ notice: t('This browser does not let the page copy; save the list as CSV instead.') })
   }
 }

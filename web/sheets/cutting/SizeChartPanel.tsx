@@ -17,7 +17,7 @@ import {
   toNumber,
 } from '../../../geometry/index.ts'
 import { download } from '../../keeping/download.ts'
-import { look, useStore } from '../../document/store.ts'
+import { setView, useStore } from '../../document/store.ts'
 import { said, t, tell } from '../../words/words.ts'
 import { EntryField } from '../../controls/EntryField.tsx'
 import { lengthProblem, lengthForFile } from '../../controls/lengthEntry.ts'
@@ -210,8 +210,8 @@ function Rows({ chart, name }: { readonly chart: SizeChart; readonly name: strin
 async function copied(text: string): Promise<void> {
   try {
     await navigator.clipboard.writeText(text)
-    look({ notice: t('The size chart is copied.') })
+    setView({ notice: t('The size chart is copied.') })
   } catch {
-    look({ notice: t('This browser does not let the page copy; save the chart instead.') })
+    setView({ notice: t('This browser does not let the page copy; save the chart instead.') })
   }
 }

@@ -3,9 +3,9 @@ import { useMemo, useState } from 'react'
 import { type Block, type Fabric, PRECUTS, sayLength, type StashFor, type StashPiece } from '../../../geometry/index.ts'
 import { useCopies } from '../../document/blockCount.ts'
 import { asker } from '../../workers/deepClient.ts'
-import { nameOf } from '../../document/blockNames.ts'
+import { displayName } from '../../document/blockNames.ts'
 import { type OnHand, putBy, setOnHand, takeOut, useStash } from '../../keeping/stash.ts'
-import { look, useStore } from '../../document/store.ts'
+import { setView, useStore } from '../../document/store.ts'
 import { said, t, tn } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { StripsPicture } from '../../drawing/CuttingPicture.tsx'
@@ -81,7 +81,7 @@ function PutBy({ block }: { readonly block: Block }) {
   const put = (): void => {
     if (chosen === undefined || !whole) return
     putBy({ name: chosen.name, unit: sort === 'odd' ? unit : 'in', size: size as [number, number], onHand: 1 })
-    look({ notice: t('{name} is put by.', { name: nameOf(chosen) }) })
+    setView({ notice: t('{name} is put by.', { name: displayName(chosen) }) })
   }
   return (
     <form

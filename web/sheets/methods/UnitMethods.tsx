@@ -13,8 +13,8 @@ import {
   type Unit,
   type UnitRow,
 } from '../../../geometry/index.ts'
-import { piecesOfUnit, rectOf } from '../../document/shapes.ts'
-import { edit, look, useStore, useTold } from '../../document/store.ts'
+import { unitShapes, rectOf } from '../../document/shapes.ts'
+import { edit, setView, useStore, useFindings } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { FabricDefs, svgFill } from '../../drawing/FabricDefs.tsx'
 import { saySides } from '../../words/sizes.ts'
@@ -23,7 +23,7 @@ import { KIND_NAMES, METHOD_NAMES } from '../../words/unitWords.ts'
 
 export function UnitMethods() {
   const block = useStore(({ history }) => history.block)
-  const { report } = useTold()
+  const { report } = useFindings()
   if (report === null || report.units.length === 0) return null
   return (
     <section aria-labelledby="making-title">
@@ -165,7 +165,8 @@ function Compare({ unit, block, ids }: { readonly unit: Unit; readonly block: Bl
   )
 }
 
-const choose = (row: UnitRow): void => look({ chosen: row.for, patch: null, notice: tn(row.count, 'One unit is chosen.', '{n} units are chosen.') })
+const choose = (row: UnitRow): void =>
+  setView({ chosen: row.for, patch: null, notice: tn(row.count, 'One unit is chosen.', '{n} units are chosen.') })
 
 function Small({ unit, block }: { readonly unit: Unit; readonly block: Block }) {
   const { at, size } = rectOf(unit)
@@ -174,7 +175,7 @@ function Small({ unit, block }: { readonly unit: Unit; readonly block: Block }) 
   const hair = Math.max(w, h) / 40
   return (
     <svg viewBox={`${at[0] - hair} ${at[1] - hair} ${w + 2 * hair} ${h + 2 * hair}`} aria-hidden="true">
-      {piecesOfUnit(unit).map(({ name, fabric, corners }) => (
+      {unitShapes(unit).map(({ name, fabric, corners }) => (
         <polygon
           key={name}
           points={corners.map((corner) => corner.join()).join(' ')}

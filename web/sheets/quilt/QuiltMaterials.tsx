@@ -21,7 +21,7 @@ import {
   usableWidthOf,
 } from '../../../geometry/index.ts'
 import { asker } from '../../workers/deepClient.ts'
-import { useStore, useTold } from '../../document/store.ts'
+import { useStore, useFindings } from '../../document/store.ts'
 import { said, t, tell, tn } from '../../words/words.ts'
 import { CountField } from '../../controls/CountField.tsx'
 import { parseLengthEntry, lengthProblem } from '../../controls/lengthEntry.ts'
@@ -41,7 +41,7 @@ const NO_STASH: readonly StashPiece[] = []
 
 export function QuiltMaterials() {
   const block = useStore(({ history }) => history.block)
-  const { report } = useTold()
+  const { report } = useFindings()
   const [open, setOpen] = useState(false)
   const [across, setAcross] = useState(3)
   const [down, setDown] = useState(3)

@@ -17,11 +17,11 @@ import {
   squareSpiral,
   type StitchedLine,
 } from '../../../geometry/index.ts'
-import { number, pointOf } from '../../document/shapes.ts'
+import { decimal, pointOf } from '../../document/shapes.ts'
 import { asker } from '../../workers/deepClient.ts'
 import { download, fileName } from '../../keeping/download.ts'
 import { said, t, tell, tn } from '../../words/words.ts'
-import { look, now, showStitching, useStore, useTold } from '../../document/store.ts'
+import { setView, getState, showStitching, useStore, useFindings } from '../../document/store.ts'
 
 const BEGINNINGS: readonly (readonly [string, string])[] = [
   ['', said('where it costs nothing')],
@@ -38,11 +38,11 @@ const SPACINGS = { in: [0.25, 0.5, 1, 2], cm: [0.5, 1, 2.5, 5] } as const
 const SECONDS = 12
 
 export function Quilting() {
-  const shown = useStore(({ view }) => view.look === 'quilting')
+  const shown = useStore(({ view }) => view.mode === 'quilting')
   const block = useStore(({ history }) => history.block)
   const chosen = useStore(({ view }) => view.chosen)
   const stitching = useStore((state) => state.stitching)
-  const { report } = useTold()
+  const { report } = useFindings()
   const [begin, setBegin] = useState('')
   const [fill, setFill] = useState<Fill>('none')
   const [spacing, setSpacing] = useState(1)
@@ -68,7 +68,7 @@ export function Quilting() {
         <h2 id="quilting-title">{t('Quilting')}</h2>
         <p className="hint">{t('One line along the seams, stitched in the ditch.')}</p>
         <div className="buttons">
-          <button type="button" onClick={() => look({ look: 'quilting' })}>
+          <button type="button" onClick={() => setView({ mode: 'quilting' })}>
             {t('Show the quilting line')}
           </button>
         </div>
@@ -165,7 +165,7 @@ function inWords({ routes, retraced, length, starts, turns, proved }: Ditch, uni
 function Needle({ part }: { readonly part: number }) {
   const [running, setRunning] = useState(false)
   const set = (next: number): void => {
-    const { stitching } = now()
+    const { stitching } = getState()
     if (stitching !== null) showStitching({ ...stitching, part: next })
   }
   useEffect(() => {
@@ -173,7 +173,7 @@ function Needle({ part }: { readonly part: number }) {
     let last = performance.now()
     let frame = 0
     const step = (time: number): void => {
-      const { stitching } = now()
+      const { stitching } = getState()
       const next = Math.min(1, (stitching?.part ?? 1) + (time - last) / 1000 / SECONDS)
       last = time
       if (stitching !== null) showStitching({ ...stitching, part: next })
@@ -207,13 +207,13 @@ function Needle({ part }: { readonly part: number }) {
 
 function fillsOf(report: Findings, block: Block, chosen: readonly string[], fill: Fill, spacing: number): StitchedLine[] {
   if (fill === 'none') return []
-  const cells = spacing / number(block.grid.cell)
+  const cells = spacing / decimal(block.grid.cell)
   return report.patches
     .filter(({ unit }) => unit !== null && (chosen.length === 0 || chosen.includes(unit)))
     .flatMap(({ corners }) => {
       const places = corners.map((corner): Place => pointOf(corner))
       if (fill === 'echo') return echoLines(places, cells)
-      const spiral = squareSpiral(inset(places, report.measure.seam / number(block.grid.cell)), cells)
+      const spiral = squareSpiral(inset(places, report.measure.seam / decimal(block.grid.cell)), cells)
       return spiral === null ? [] : [spiral]
     })
 }
@@ -236,7 +236,7 @@ function gapOf(lines: readonly StitchedLine[], block: Block): { width: number; a
     [columns, rows],
     [0, rows],
   ])
-  const cell = number(block.grid.cell)
+  const cell = decimal(block.grid.cell)
   return gap === null ? null : { width: gap.width * cell, atMost: gap.atMost * cell }
 }
 
@@ -245,7 +245,7 @@ function save(block: Block, ditch: Ditch, fills: readonly StitchedLine[]): void 
   const picture = quiltingSvg({
     title: t('{name}: quilting line', { name: block.name }),
     unit: block.measure.unit,
-    cell: number(cell),
+    cell: decimal(cell),
     columns,
     rows,
     routes: routeLines(ditch),

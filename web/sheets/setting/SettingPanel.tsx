@@ -2,7 +2,7 @@
 import { type Block, type Method, methodOf, PRESSINGS, setPressFree, type SettingAsk, type SettingReport, TURNINGS } from '../../../geometry/index.ts'
 import { clashWords, SettingPicture } from '../../views/RepeatedBlocks.tsx'
 import { type Setting, useSetting, type Wish, wishFor } from '../../views/settingRequest.ts'
-import { edit, look, useStore } from '../../document/store.ts'
+import { edit, setView, useStore } from '../../document/store.ts'
 import { said, t, tell, tn } from '../../words/words.ts'
 import { ActionButton } from '../../controls/ActionButton.tsx'
 import { CountField } from '../../controls/CountField.tsx'
@@ -22,7 +22,7 @@ const ACROSS = [1, 2, 3, 4, 5, 6, 7, 8]
 
 export function SettingPanel() {
   const block = useStore(({ history }) => history.block)
-  const large = useStore(({ view }) => view.look === 'setting')
+  const large = useStore(({ view }) => view.mode === 'setting')
   const setting = useSetting(true)
   const { wish } = setting
   return (
@@ -70,7 +70,7 @@ export function SettingPanel() {
 
 /** On a small screen the board lies above the sheet: it is brought into sight, but not away from under the keyboard. */
 function showLarge(large: boolean): void {
-  look({ look: large ? 'setting' : 'cloth' })
+  setView({ mode: large ? 'setting' : 'cloth' })
   if (large && document.querySelector(':focus-visible') === null)
     requestAnimationFrame(() => document.querySelector('.middle')?.scrollIntoView({ block: 'nearest' }))
 }
@@ -85,7 +85,7 @@ function LiftRules({ setting: { said: answer }, block }: { readonly setting: Set
       onClick={() => {
         edit(setPressFree(ruled, true))
         wishFor({ press: 'free' })
-        look({ notice: t('The methods’ pressing rules are lifted: every other block may be pressed the other way.') })
+        setView({ notice: t('The methods’ pressing rules are lifted: every other block may be pressed the other way.') })
       }}
     >
       {answer.rulesLifted === 0
