@@ -1,8 +1,8 @@
 /**
- * `npm test`: types, lint, who imports whom, unit tests and published checks, then a maker's tasks in a real browser.
+ * `npm test`: types, lint, unit tests (who imports whom is one of them) and published checks, then a maker's tasks in a real browser.
  * `npm run test:long`: what is tried a few times there, tried many times.
  *
- * Everything runs, whatever failed before it; the last line is the true sum over all parts (types, lint and rooms count one each).
+ * Everything runs, whatever failed before it; the last line is the true sum over all parts (types and lint count one each).
  * A part that did not run, or found nothing to run, is a failure.
  */
 import { spawnSync } from 'node:child_process'
@@ -25,7 +25,7 @@ const sums = long
       units(['test/report/liveFindings.test.ts', '--testTimeout=1800000'], { NESTWRIGHT_MORE: '20' }),
       await browser(['e2e/killed.spec.ts'], { NESTWRIGHT_KILLS: '200' }),
     ]
-  : [types(), lint(), rooms(), units(), await browser()]
+  : [types(), lint(), units(), await browser()]
 rmSync(scratch, { recursive: true, force: true })
 
 const passed = sums.reduce((sum, part) => sum + part.passed, 0)
@@ -39,10 +39,6 @@ function types(): Sum {
 
 function lint(): Sum {
   return one(run('Lint', ['biome', 'ci', '--max-diagnostics=50', '.']))
-}
-
-function rooms(): Sum {
-  return one(spawn('Rooms', process.execPath, ['.tools/rooms.mjs']))
 }
 
 function units(files: readonly string[] = [], more: Readonly<Record<string, string>> = {}): Sum {
@@ -105,10 +101,6 @@ function one(status: number): Sum {
 
 /** Runs a tool of the checkout and returns its exit status. */
 function run(title: string, [tool = '', ...args]: readonly string[], env: Readonly<Record<string, string>> = {}): number {
-  return spawn(title, join('node_modules', '.bin', tool), args, env)
-}
-
-function spawn(title: string, path: string, args: readonly string[], env: Readonly<Record<string, string>> = {}): number {
   console.log(`\n${title}`)
-  return spawnSync(path, args, { stdio: 'inherit', env: { ...process.env, ...env } }).status ?? 1
+  return spawnSync(join('node_modules', '.bin', tool), args, { stdio: 'inherit', env: { ...process.env, ...env } }).status ?? 1
 }
