@@ -1,36 +1,33 @@
 /**
- * In which light the page is read: as the device says, by day, in the sun (most contrast), or by night.
+ * The colours of the page: as the device is set, light, in bright sunlight (the highest contrast), or dark.
  *
- * Kept for the next visit. The colours themselves are in style/light.css, under `data-light`; what is drawn on a canvas asks here.
+ * The browser remembers the choice. The colours themselves are in style/light.css, under `data-light`; canvas drawings ask here.
  */
 import { useSyncExternalStore } from 'react'
+import { readSetting, writeSetting } from '../document/browserSettings.ts'
 
 export const THEMES = ['device', 'day', 'sun', 'night'] as const
 export type Theme = (typeof THEMES)[number]
 
-const KEPT = 'nestwright.light'
-const dark = window.matchMedia('(prefers-color-scheme: dark)')
+const THEME_SETTING = 'nestwright.light'
+const deviceIsDark = window.matchMedia('(prefers-color-scheme: dark)')
 const listeners = new Set<() => void>()
-let chosen: Theme = kept()
+let chosen: Theme = THEMES.find((theme) => theme === readSetting(THEME_SETTING)) ?? 'device'
 apply()
 
 export const useTheme = (): Theme => useSyncExternalStore(subscribe, () => chosen)
 
-/** Whether the page is dark now. */
+/** Whether the page is dark now, by choice or because the device is. */
 export const useIsDark = (): boolean => useSyncExternalStore(subscribe, isDark)
 
-export function chooseTheme(light: Theme): void {
-  chosen = light
-  try {
-    localStorage.setItem(KEPT, light)
-  } catch {
-    // Where nothing can be kept, the choice lasts as long as the page.
-  }
+export function chooseTheme(theme: Theme): void {
+  chosen = theme
+  writeSetting(THEME_SETTING, theme)
   apply()
   for (const listener of listeners) listener()
 }
 
-const isDark = (): boolean => chosen === 'night' || (chosen === 'device' && dark.matches)
+const isDark = (): boolean => chosen === 'night' || (chosen === 'device' && deviceIsDark.matches)
 
 function apply(): void {
   document.documentElement.dataset.light = chosen
@@ -38,17 +35,9 @@ function apply(): void {
 
 function subscribe(listener: () => void): () => void {
   listeners.add(listener)
-  dark.addEventListener('change', listener)
+  deviceIsDark.addEventListener('change', listener)
   return () => {
     listeners.delete(listener)
-    dark.removeEventListener('change', listener)
-  }
-}
-
-function kept(): Theme {
-  try {
-    return THEMES.find((light) => light === localStorage.getItem(KEPT)) ?? 'device'
-  } catch {
-    return 'device'
+    deviceIsDark.removeEventListener('change', listener)
   }
 }

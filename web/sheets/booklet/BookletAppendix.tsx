@@ -1,0 +1,73 @@
+/** What follows the steps: words whose step is gone, the rehearsal of the seam allowance, templates and cautions. */
+import type { ReactNode } from 'react'
+import { type Block, type Booklet, dropStepWords } from '../../../geometry/index.ts'
+import { edit } from '../../document/store.ts'
+import { StepPicture } from '../../drawing/StepPicture.tsx'
+import { spoken, t, tell, tn } from '../../words/words.ts'
+import { RehearsalTable } from './RehearsalTable.tsx'
+
+export function BookletAppendix({ booklet, block }: { readonly booklet: Booklet; readonly block: Block }) {
+  const { rehearsal, seamAdvice, unit, cautions, templates } = booklet
+  return (
+    <>
+      <OrphanedWords orphans={booklet.orphans} />
+      <Foldout title={t('Which seam where, and a rehearsal')}>
+        <Sentences sentences={[...seamAdvice, ...rehearsal.sentences]} />
+        {rehearsal.rows.length > 0 && <RehearsalTable rows={rehearsal.rows} unit={unit} />}
+      </Foldout>
+      {templates.length > 0 && (
+        <Foldout title={tn(templates.length, 'One template', '{n} templates')}>
+          {templates.map(({ key, name, sentences, drawing }) => (
+            <div key={key} className="template">
+              <h4>{tell(name)}</h4>
+              <StepPicture drawing={drawing} fabrics={block.fabrics} unit={unit} />
+              <Sentences sentences={sentences} />
+            </div>
+          ))}
+        </Foldout>
+      )}
+      <Foldout title={t('Take care')}>
+        {cautions.map(({ about, title, sentences }) => (
+          <div key={about}>
+            <h4>{tell(title)}</h4>
+            <Sentences sentences={sentences} />
+          </div>
+        ))}
+      </Foldout>
+    </>
+  )
+}
+
+/** Words, notes and photographs of steps that the block no longer has. They are kept until the maker throws them away. */
+function OrphanedWords({ orphans }: { readonly orphans: Booklet['orphans'] }) {
+  if (orphans.length === 0) return null
+  return (
+    <section className="part orphans" lang={spoken()} aria-label={t('Words whose step is gone')}>
+      <h3>{t('Words whose step is gone')}</h3>
+      <p className="hint">{t('The block no longer has the steps that these belong to. They stay in its file, and come back with the step.')}</p>
+      <ul>
+        {orphans.map(({ key, words, note, photograph }) => (
+          <li key={key}>
+            {words !== undefined && <p>{words}</p>}
+            {note !== undefined && <p className="note">{note}</p>}
+            {photograph !== undefined && <img className="photograph" src={photograph} alt={t('Your photograph of a step that is gone')} />}
+            <button type="button" onClick={() => edit(dropStepWords(key))}>
+              {t('Throw away')}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+function Foldout({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+  return (
+    <details className="part">
+      <summary lang={spoken()}>{title}</summary>
+      {children}
+    </details>
+  )
+}
+
+const Sentences = ({ sentences }: { readonly sentences: readonly string[] }) => sentences.map((sentence) => <p key={sentence}>{tell(sentence)}</p>)

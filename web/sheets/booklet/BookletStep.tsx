@@ -1,0 +1,140 @@
+/** One step of the booklet: its pictures and words, the maker's own words, note and photograph, and the buttons to change them. */
+import { useId, useState } from 'react'
+import {
+  type Block,
+  type Booklet,
+  type BookletStep as Step,
+  editStep,
+  keepStepWords,
+  programWords,
+  restoreStep,
+  setStepNote,
+  wordsOf,
+} from '../../../geometry/index.ts'
+import { edit } from '../../document/store.ts'
+import { StepPicture } from '../../drawing/StepPicture.tsx'
+import { spoken, t, tell } from '../../words/words.ts'
+import { StepPhotograph } from './StepPhotograph.tsx'
+import { WordsField } from './WordsField.tsx'
+
+interface Props {
+  readonly step: Step
+  readonly number: number
+  readonly block: Block
+  readonly unit: Booklet['unit']
+}
+
+export function BookletStep({ step, number, block, unit }: Props) {
+  const [editingWords, setEditingWords] = useState(false)
+  const [editingNote, setEditingNote] = useState(false)
+  const { key, edited, note, photograph } = step
+  const heading = useId()
+  return (
+    <li className="step" aria-labelledby={heading}>
+      <h4 id={heading}>
+        <span className="number">{number}</span> {tell(step.title)}
+      </h4>
+      {step.drawings.length > 0 && (
+        <div className="pictures">
+          {step.drawings.map((drawing, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: pictures have no name but their place
+            <StepPicture key={index} drawing={drawing} fabrics={block.fabrics} unit={unit} />
+          ))}
+        </div>
+      )}
+      <StepWords step={step} number={number} editing={editingWords} />
+      {editingNote ? (
+        <WordsField
+          label={t('Note on step {number}', { number })}
+          multiline
+          autoFocus
+          value={note ?? ''}
+          onCommit={(words) => edit(setStepNote(key, words))}
+        />
+      ) : (
+        note !== undefined && <p className="note">{note}</p>
+      )}
+      {photograph !== undefined && <img className="photograph" src={photograph} alt={t('Your photograph of step {number}', { number })} />}
+      <div className="buttons" lang={spoken()}>
+        <button
+          type="button"
+          aria-label={editingWords ? t('Done with the words of step {number}', { number }) : t('Change the words of step {number}', { number })}
+          onClick={() => setEditingWords(!editingWords)}
+        >
+          {editingWords ? t('Done') : t('Change the words')}
+        </button>
+        <button type="button" aria-label={noteLabel(editingNote, note, number)} onClick={() => setEditingNote(!editingNote)}>
+          {editingNote ? t('Done') : note === undefined ? t('Add a note') : t('Change the note')}
+        </button>
+        <StepPhotograph stepKey={key} number={number} exists={photograph !== undefined} />
+        {/* Last, because leaving the words field makes it appear: no other button may move from under the pointer. */}
+        {edited !== undefined && (
+          <button
+            type="button"
+            aria-label={t('Put step {number} back to the program’s words', { number })}
+            onClick={() => {
+              setEditingWords(false)
+              edit(restoreStep(key))
+            }}
+          >
+            {t('Put back the program’s words')}
+          </button>
+        )}
+      </div>
+    </li>
+  )
+}
+
+/** The words of a step, or the field to change them, and below them the step's cautions, which nobody can change. */
+function StepWords({ step, number, editing }: { readonly step: Step; readonly number: number; readonly editing: boolean }) {
+  const { key, edited } = step
+  const program = programWords(step.sentences)
+  return (
+    <>
+      {edited?.stale === true && <OutdatedWords stepKey={key} program={program} />}
+      {editing ? (
+        <WordsField
+          label={t('Words of step {number}', { number })}
+          hideLabel
+          multiline
+          autoFocus
+          value={edited?.words ?? program}
+          onCommit={(words) => edit(editStep(key, words, program))}
+        />
+      ) : (
+        wordsOf(step).map((sentence, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: sentences have no name but their place
+          <p key={index}>{edited === undefined ? tell(sentence) : sentence}</p>
+        ))
+      )}
+      {step.cautions.map((caution) => (
+        <p key={caution} className="caution">
+          {tell(caution)}
+        </p>
+      ))}
+    </>
+  )
+}
+
+function noteLabel(editing: boolean, note: string | undefined, number: number): string {
+  if (editing) return t('Done with the note on step {number}', { number })
+  return note === undefined ? t('Add a note to step {number}', { number }) : t('Change the note on step {number}', { number })
+}
+
+/** The maker's words were written for an earlier state of the block. They stay, marked, until the maker decides. */
+function OutdatedWords({ stepKey, program }: { readonly stepKey: string; readonly program: string }) {
+  return (
+    <div className="stale">
+      <p lang={spoken()}>{t('The block has moved on since you wrote these words.')}</p>
+      <details>
+        <summary lang={spoken()}>{t('What the program says now')}</summary>
+        {program.split('\n').map((sentence) => (
+          <p key={sentence}>{tell(sentence)}</p>
+        ))}
+      </details>
+      <button type="button" lang={spoken()} onClick={() => edit(keepStepWords(stepKey, program))}>
+        {t('Mine still hold')}
+      </button>
+    </div>
+  )
+}

@@ -1,0 +1,66 @@
+/** A picture of the block to scale, in any view, saved as SVG or PNG. */
+import { useState } from 'react'
+import { type Block, layersSvg, quiltingRoute, VIEWS, type View, viewSvg } from '../../../geometry/index.ts'
+import { setView, useStore, useFindings } from '../../document/store.ts'
+import { layerColour } from '../../drawing/layerColours.ts'
+import { download, fileName } from '../../keeping/download.ts'
+import { said, t } from '../../words/words.ts'
+import { svgToPng } from './svgToPng.ts'
+
+type PictureView = View | 'layers'
+
+const VIEW_NAMES: Readonly<Record<PictureView, string>> = {
+  cloth: said('in cloth'),
+  value: said('in greys'),
+  outline: said('in outlines'),
+  wrong: said('from the wrong side'),
+  seams: said('with its seams numbered'),
+  quilting: said('with its quilting line'),
+  layers: said('with its layers of cloth'),
+}
+
+export function PictureExport({ block }: { readonly block: Block }) {
+  const [chosen, setChosen] = useState<PictureView>('cloth')
+  const { report } = useFindings()
+  const layers = useStore((state) => state.layers)
+  if (report === null) return null
+  // A worker counts the layers. Until it has answered there is no picture of them to offer.
+  const views: readonly PictureView[] = layers?.block === block && layers.layered.cells.length > 0 ? [...VIEWS, 'layers'] : VIEWS
+  const view = views.includes(chosen) ? chosen : 'cloth'
+  const name = `${fileName(block.name)}-${view}`
+  const svg = (): string => {
+    if (view === 'layers') return layersSvg(layers?.layered.cells ?? [], report, block, layerColour)
+    return viewSvg(view, view === 'quilting' ? { ...report, ditch: quiltingRoute(block) } : report, block)
+  }
+  return (
+    <>
+      <h3>{t('A picture to scale')}</h3>
+      <label className="view">
+        {t('The block')}
+        <select value={view} onChange={(event) => setChosen(event.target.value as PictureView)}>
+          {views.map((one) => (
+            <option key={one} value={one}>
+              {t(VIEW_NAMES[one])}
+            </option>
+          ))}
+        </select>
+      </label>
+      <div className="buttons">
+        <button type="button" onClick={() => download(`${name}.svg`, svg(), 'image/svg+xml')}>
+          {t('Save as SVG')}
+        </button>
+        <button type="button" onClick={() => void savePng(name, svg())}>
+          {t('Save as PNG')}
+        </button>
+      </div>
+    </>
+  )
+}
+
+async function savePng(name: string, svg: string): Promise<void> {
+  try {
+    download(`${name}.png`, await svgToPng(svg), 'image/png')
+  } catch {
+    setView({ notice: t('This browser could not paint the picture; save it as SVG instead.') })
+  }
+}

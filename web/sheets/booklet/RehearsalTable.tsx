@@ -1,0 +1,49 @@
+/** What a seam allowance that is a little off does to the size of each piece. */
+import { type RehearsalRow, sayLength } from '../../../geometry/index.ts'
+import { spoken, t, tell } from '../../words/words.ts'
+
+interface Props {
+  readonly rows: readonly RehearsalRow[]
+  readonly unit: 'in' | 'cm'
+}
+
+export function RehearsalTable({ rows, unit }: Props) {
+  const size = ([width, height]: RehearsalRow['planned']): string => `${fineLength(width, unit)} × ${fineLength(height, unit)}`
+  return (
+    <table className="rehearsal">
+      <caption lang={spoken()}>
+        {unit === 'in'
+          ? t('If every allowance is off by 1/32 in; all sizes in inches')
+          : t('If every allowance is off by 0.1 cm; all sizes in centimetres')}
+      </caption>
+      <thead lang={spoken()}>
+        <tr>
+          <th scope="col">{t('Piece')}</th>
+          <th scope="col">{t('Seams')}</th>
+          <th scope="col">{t('Planned')}</th>
+          <th scope="col">{t('Too wide')}</th>
+          <th scope="col">{t('Too narrow')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ what, seams, planned, wide, narrow }) => (
+          <tr key={what}>
+            <th scope="row">{tell(what)}</th>
+            <td>{t('{across} across, {down} down', { across: seams[0], down: seams[1] })}</td>
+            <td>{size(planned)}</td>
+            <td>{size(wide)}</td>
+            <td>{size(narrow)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+/** A length to the nearest 1/32 in, finer than lengths are usually given: the differences shown here are that small. */
+function fineLength(length: number, unit: 'in' | 'cm'): string {
+  const parts = Math.round(length * 32)
+  if (unit === 'cm' || parts % 2 === 0) return sayLength(unit === 'cm' ? length : parts / 32, unit)
+  const whole = Math.floor(parts / 32)
+  return `${whole > 0 ? `${whole} ` : ''}${parts % 32}/32`
+}

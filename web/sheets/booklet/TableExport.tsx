@@ -1,0 +1,28 @@
+/** The report's tables as CSV files. */
+import { type Block, clothCsv, cutListCsv, unitsCsv } from '../../../geometry/index.ts'
+import { useFindings } from '../../document/store.ts'
+import { download, fileName } from '../../keeping/download.ts'
+import { said, t } from '../../words/words.ts'
+
+const TABLES = {
+  pieces: { name: said('Cut pieces'), csv: cutListCsv },
+  units: { name: said('Units'), csv: unitsCsv },
+  cloth: { name: said('Cloth to buy'), csv: clothCsv },
+} as const
+
+export function TableExport({ block }: { readonly block: Block }) {
+  const { report } = useFindings()
+  if (report === null) return null
+  return (
+    <>
+      <h3>{t('Tables as CSV')}</h3>
+      <div className="buttons">
+        {Object.entries(TABLES).map(([table, { name, csv }]) => (
+          <button key={table} type="button" onClick={() => download(`${fileName(block.name)}-${table}.csv`, csv(report, block), 'text/csv')}>
+            {t(name)}
+          </button>
+        ))}
+      </div>
+    </>
+  )
+}

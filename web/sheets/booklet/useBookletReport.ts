@@ -1,0 +1,40 @@
+/**
+ * The report that the booklet's steps are written from, made by a worker.
+ *
+ * In      the block. Its own booklet words do not change the report, so editing them does not ask for another.
+ * Out     the last report and the block it is about, until the next one arrives; or why there is none.
+ */
+import { useEffect, useRef, useState } from 'react'
+import type { Block, Report } from '../../../geometry/index.ts'
+import { asker } from '../../workers/deepClient.ts'
+
+export interface BookletReport {
+  readonly result: { readonly block: Block; readonly report: Report } | null
+  readonly trouble: string | null
+}
+
+export function useBookletReport(block: Block): BookletReport {
+  const [result, setResult] = useState<BookletReport['result']>(null)
+  const [trouble, setTrouble] = useState<string | null>(null)
+  const ask = useRef<ReturnType<typeof asker> | null>(null)
+  const lastDifferent = useRef(block)
+  if (!differsOnlyInBooklet(lastDifferent.current, block)) lastDifferent.current = block
+  const reported = lastDifferent.current
+  useEffect(() => {
+    ask.current ??= asker()
+    ask.current({ sort: 'report', block: reported }, (answer) => {
+      if (answer.sort === 'trouble') setTrouble(answer.message)
+      if (answer.sort !== 'report') return
+      setTrouble(null)
+      setResult({ block: reported, report: answer.value })
+    })
+  }, [reported])
+  return { result, trouble }
+}
+
+/** Whether two states of a block are alike but for the words of the booklet. */
+export function differsOnlyInBooklet(one: Block, other: Block): boolean {
+  const names = new Set([...Object.keys(one), ...Object.keys(other)]) as Set<keyof Block>
+  names.delete('booklet')
+  return [...names].every((name) => one[name] === other[name])
+}

@@ -1,0 +1,50 @@
+/**
+ * Makes the PDF in a worker and saves it as a download.
+ *
+ * In      the block, the paper, and a single page, or null for the whole booklet.
+ * Out     how far the work is, or null when nothing is being made; a notice says how it ended. Leaving the panel cancels it.
+ */
+import { useEffect, useRef, useState } from 'react'
+import type { Block, Paper, SinglePage } from '../../../geometry/index.ts'
+import { setView } from '../../document/store.ts'
+import { download, fileName } from '../../keeping/download.ts'
+import { t } from '../../words/words.ts'
+import { type Printing, startPrinting } from '../../workers/printClient.ts'
+
+interface Progress {
+  readonly done: number
+  readonly of: number
+}
+
+interface Printer {
+  readonly progress: Progress | null
+  readonly start: (block: Block, paper: Paper, page: SinglePage | null) => Promise<void>
+  readonly cancel: () => void
+}
+
+export function usePrinting(): Printer {
+  const [progress, setProgress] = useState<Progress | null>(null)
+  const running = useRef<Printing | null>(null)
+  useEffect(() => () => running.current?.cancel(), [])
+  const start = async (block: Block, paper: Paper, page: SinglePage | null): Promise<void> => {
+    setProgress({ done: 0, of: 1 })
+    const printing = startPrinting({ block, paper, only: page }, (done, of) => setProgress({ done, of }))
+    running.current = printing
+    try {
+      const bytes = await printing.bytes
+      if (bytes === null) {
+        setView({ notice: t('Printing was taken back; nothing was saved.') })
+        return
+      }
+      download(`${fileName(block.name)}-${page ?? 'booklet'}.pdf`, bytes, 'application/pdf')
+      setView({ notice: t('The pages are saved as a PDF.') })
+    } catch (error) {
+      setView({
+        notice: t('The pages could not be made ({why}); nothing was saved.', { why: error instanceof Error ? error.message : String(error) }),
+      })
+    } finally {
+      setProgress(null)
+    }
+  }
+  return { progress, start, cancel: () => running.current?.cancel() }
+}
