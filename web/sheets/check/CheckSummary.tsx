@@ -1,4 +1,4 @@
-/** What is found, in one line, with the mark of what matters most; press it to see all findings. */
+/** The seam check in one line, with the mark of what matters most. Pressing it opens the seam check. */
 import type { Findings, Verdict } from '../../../geometry/index.ts'
 import { MARKS } from '../../drawing/marks.ts'
 import { setView, useStore, useFindings } from '../../document/store.ts'
@@ -9,18 +9,18 @@ export function CheckSummary() {
   const open = useStore(({ view }) => view.sheet)
   if (open === 'findings') return null
   return (
-    <button type="button" className="foundline" onClick={toFindings}>
+    <button type="button" className="check-summary" onClick={openSeamCheck}>
       {report !== null && hasVerdict(report) && <VerdictMark verdict={worstVerdict(report)} />}
       {report === null ? tell(trouble) : summaryText(report)}
     </button>
   )
 }
 
-/** An empty grid is no trouble, and nothing to praise. */
+/** Whether there is anything to judge: an empty grid is neither good nor bad. */
 export const hasVerdict = ({ patches, joins, problems }: Findings): boolean => patches.length > 0 && (joins.length > 0 || problems.length > 0)
 
-/** The line gives way to the findings themselves: the focus goes there. */
-function toFindings(): void {
+/** The line disappears when the seam check opens, so the focus goes to the summary there. */
+function openSeamCheck(): void {
   setView({ sheet: 'findings' })
   requestAnimationFrame(() => document.getElementById('findings-sum')?.focus())
 }
@@ -29,7 +29,7 @@ export function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
   const { path, fill } = MARKS[verdict]
   return (
     <svg viewBox="-9 -9 18 18" width="18" height="18" aria-hidden="true">
-      {/* Pale round it, as on the cloth: at night it is seen as well. */}
+      {/* A pale outline, as on the fabric, so that the mark shows on a dark page too. */}
       <path d={path} fill={fill} fillRule="evenodd" stroke="#fffaf2" strokeWidth="1.8" paintOrder="stroke" />
     </svg>
   )

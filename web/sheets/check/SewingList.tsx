@@ -1,10 +1,10 @@
-/** The joins in sewing order. */
+/** The seams in sewing order: what is sewn to what. */
 import type { Findings } from '../../../geometry/index.ts'
 import { setView } from '../../document/store.ts'
 import { joinWords } from '../../words/joinWords.ts'
 import { PagedList } from '../../controls/PagedList.tsx'
 
-/** Each join with what is sewn to what; while the block is assembled on the board, a press goes to that join. */
+/** While the board shows the block being assembled step by step, a press goes to that seam. */
 export function SewingList({ report, step }: { readonly report: Findings; readonly step: number | null }) {
   const words = joinWords(report)
   return (

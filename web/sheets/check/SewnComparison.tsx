@@ -1,4 +1,4 @@
-/** My star came out differently: the block as laid, kept while the board shows what was sewn, and the moves back. */
+/** For a block that came out differently: the planned layout is kept, the board shows what was really sewn, and the panel lists the moves back. */
 import { lazy } from 'react'
 import { setComparedLayout, setView, useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'

@@ -1,4 +1,4 @@
-/** What was sewn beside what was laid: where they differ, and the fewest moves back. */
+/** Where the sewn block differs from the planned layout, and the fewest moves that lead back to it. */
 import { useMemo } from 'react'
 import { asSewn, type Block } from '../../../geometry/index.ts'
 import { setComparedLayout, setView, replaceDocument, useStore, useFindings } from '../../document/store.ts'
@@ -8,22 +8,22 @@ import { summaryText } from './CheckSummary.tsx'
 export function SewnDifferences({ laid }: { readonly laid: Block }) {
   const block = useStore(({ history }) => history.block)
   const { report } = useFindings()
-  const said = useMemo(() => asSewn(laid, block), [laid, block])
+  const comparison = useMemo(() => asSewn(laid, block), [laid, block])
   return (
     <>
       <p className="sum" data-testid="moves">
-        {movesWords(said)}
+        {movesWords(comparison)}
       </p>
       <ol className="moves">
-        {said.moves.map(({ message }) => (
+        {comparison.moves.map(({ message }) => (
           <li key={message}>{tell(message)}</li>
         ))}
       </ol>
-      {said.differences.length > 0 && (
+      {comparison.differences.length > 0 && (
         <details className="order">
-          <summary>{tn(said.differences.length, 'One place looks otherwise', '{n} places look otherwise')}</summary>
+          <summary>{tn(comparison.differences.length, 'One place looks otherwise', '{n} places look otherwise')}</summary>
           <ul className="moves">
-            {said.differences.map(({ laid: id, message }) => (
+            {comparison.differences.map(({ laid: id, message }) => (
               <li key={id}>
                 <button type="button" className="plain" onClick={() => setView({ chosen: [id] })}>
                   {tell(message)}
@@ -37,7 +37,7 @@ export function SewnDifferences({ laid }: { readonly laid: Block }) {
       <div className="buttons">
         <button
           type="button"
-          disabled={said.differences.length === 0}
+          disabled={comparison.differences.length === 0}
           onClick={() => {
             replaceDocument(laid, t('go back to the layout'))
             setComparedLayout(null)

@@ -1,8 +1,8 @@
 /**
- * A fix as one edit of the document.
+ * Turns a fix of the report into an edit of the block.
  *
- * In      the fix and the report it stands in.
- * Out     a named edit; applied, the report's clash is gone.
+ * In      the fix, and the report that suggests it.
+ * Out     a named edit. Once it is applied, the clash that the report lists is gone.
  */
 import {
   type Edit,
@@ -28,7 +28,7 @@ export function editForFix(fix: Fix, report: Findings): Edit {
   return setPress({ at, toward: beyond(report, join, at) })
 }
 
-/** A point of the seam that lies on no other: between its start and the first place where another seam ends on it. */
+/** A point of the seam that lies on no other seam: halfway between its start and the first place where another seam ends on it. In cells. */
 function pointOn(report: Findings, index: number): Point {
   const lines = seamLines(report)
   const [a, b] = (lines[index] as SeamLine).points as [Point, Point]
@@ -39,12 +39,12 @@ function pointOn(report: Findings, index: number): Point {
     const off = Math.abs((x - a[0]) * dy - (y - a[1]) * dx)
     return off < 1e-9 && part > 1e-9 && part < 1 - 1e-9 ? [part] : []
   })
-  // Positions of parts of a cell in powers of two stay exact in the file.
+  // Fractions of a cell in powers of two stay exact in the file.
   const part = Math.min(1, ...along) / 2
   return [a[0] + (b[0] - a[0]) * part, a[1] + (b[1] - a[1]) * part]
 }
 
-/** A point a little way off the seam on the side its allowances do not lie on now. */
+/** A point just off the seam, on the side that its allowance is not pressed to now. In cells. */
 function beyond(report: Findings, index: number, [x, y]: Point): Point {
   const { lies } = seamLines(report)[index] as { lies: Point | null; join: Join }
   const [dx, dy] = lies ?? [0, 1]

@@ -1,0 +1,44 @@
+/** The button of one finding: pointing at it, or focusing it, shows its place on the board. A press on a mark of the board comes back to it. */
+import { type ReactNode, useEffect } from 'react'
+import type { ReportPoint } from '../../../geometry/index.ts'
+import { backToCloth, setView, useStore } from '../../document/store.ts'
+import { t } from '../../words/words.ts'
+
+/** `finding` names a meeting, problem or join by its index in the report, such as `meeting 3`. */
+export function FindingButton({ finding, children }: { readonly finding: string; readonly children: ReactNode }) {
+  const show = (): void => setView({ finding })
+  return (
+    <button
+      type="button"
+      className="plain"
+      id={elementId(finding)}
+      onClick={() => {
+        show()
+        backToCloth()
+      }}
+      onPointerEnter={show}
+      onFocus={show}
+    >
+      {children}
+    </button>
+  )
+}
+
+/** When a press on the board asks for a finding, scrolls to it and focuses it. */
+export function useFocusFinding(): void {
+  const sought = useStore(({ view }) => view.sought)
+  useEffect(() => {
+    if (sought === null) return
+    const frame = requestAnimationFrame(() => {
+      document.getElementById(elementId(sought))?.focus()
+      setView({ sought: null })
+    })
+    return () => cancelAnimationFrame(frame)
+  }, [sought])
+}
+
+const elementId = (finding: string): string => `finding-${finding.replace(' ', '-')}`
+
+/** Where a finding lies on the board: cells from the top left corner. */
+export const positionWords = ([x, y]: ReportPoint): string => t('{x} across, {y} down', { x: rounded(x), y: rounded(y) })
+const rounded = (value: number | string): number | string => (typeof value === 'number' ? Math.round(value * 1000) / 1000 : value)

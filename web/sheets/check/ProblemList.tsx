@@ -1,0 +1,44 @@
+/** The problems of the layout: what has to be fixed before the block can be sewn, and what is good to know. */
+import { ERRORS, type Findings } from '../../../geometry/index.ts'
+import { PagedList } from '../../controls/PagedList.tsx'
+import { t, tell } from '../../words/words.ts'
+import { FindingButton, positionWords } from './FindingButton.tsx'
+import { LayoutRepairs } from './LayoutRepairs.tsx'
+
+/** How many problems get suggestions: trying out turns takes a while. */
+const MOST_REPAIRED = 3
+
+export function ProblemList({ report }: { readonly report: Findings }) {
+  const all = report.problems.map((problem, index) => ({ problem, index }))
+  if (all.length === 0) return null
+  return (
+    <ul className="problems">
+      <PagedList
+        items={all}
+        upTo={-1}
+        render={({ problem: { code, message, at, area, units }, index }) => (
+          <li key={index} className={ERRORS.has(code) ? 'error' : 'notice'}>
+            <FindingButton finding={`problem ${index}`}>
+              <ProblemMark error={ERRORS.has(code)} />
+              {tell(message)} <small>{positionWords(at)}</small>
+            </FindingButton>
+            {area !== undefined && index < MOST_REPAIRED && <LayoutRepairs units={units} report={report} />}
+          </li>
+        )}
+      />
+    </ul>
+  )
+}
+
+/** A square on point with a bar: it cannot be sewn like this. A ring: good to know. */
+function ProblemMark({ error }: { readonly error: boolean }) {
+  return (
+    <svg viewBox="-9 -9 18 18" width="16" height="16" role="img" aria-label={error ? t('To mend:') : t('To know:')}>
+      {error ? (
+        <path d="M0 -8L8 0L0 8L-8 0ZM-4 -1.2H4V1.2H-4Z" fill="currentColor" fillRule="evenodd" />
+      ) : (
+        <path d="M0 -7A7 7 0 1 1 -0.01 -7ZM-1.2 -1.5V4.5M-1.2 -4.2V-4" fill="none" stroke="currentColor" strokeWidth="1.8" />
+      )}
+    </svg>
+  )
+}
