@@ -1,5 +1,6 @@
 /** The public face of the geometry: what screens and commands may use. */
 import type { PrintAsk } from './printing/booklet.ts'
+import type { Words } from './words/words.ts'
 
 export * from './edits/sewnComparison.ts'
 export type { Edit } from './edits/unitEdits.ts'
@@ -14,6 +15,10 @@ export * from './edits/bookletEdits.ts'
 export * from './edits/fabricEdits.ts'
 export { readBlock, checkBlock, LONGEST_WORDS, MOST_UNITS, writeBlock } from './block/read.ts'
 export * from './values/block.ts'
+export { type EditCode, type EditName, type Message, message, type MessageCode, type Read } from './values/messages.ts'
+export { english, inEnglish } from './words/english.ts'
+export { printed } from './words/printed.ts'
+export { say, type Words } from './words/words.ts'
 export { cellOf, lengthOf, roundOf, seamOf, usableWidthOf } from './block/lengthsOf.ts'
 export { colourOfLab, type Lab, labOf } from './colour/lab.ts'
 export { lightnessOf, mixed } from './colour/lightness.ts'
@@ -80,6 +85,9 @@ export { type LayeredCell, layersSvg, VIEWS, type View, viewDrawing, viewSvg } f
 export { beginsLikeBlock, blockAmong, type Embedded, filesInPdf, isPdf, MOST_BYTES, MOST_UNPACKED } from './printing/pdfAttachments.ts'
 export type { NewPdf, PrintTools } from './printing/pdfLibrary.ts'
 export { type Paper, PAPER_NAMES, PAPERS, SINGLE_PAGES, type SinglePage, usualPaper } from './printing/paper.ts'
+
+/** What German says for each message; it is loaded when somebody chooses German. */
+export const germanWords = async (): Promise<Words> => (await import('./words/german.ts')).german
 
 /** The booklet as a PDF. Its pages are loaded when somebody prints. */
 export const printBooklet = async (ask: PrintAsk): Promise<Uint8Array> => (await import('./printing/booklet.ts')).printBooklet(ask)

@@ -2,13 +2,14 @@
  * Read a block file: the document, or the one place that is wrong with it.
  *
  * In      text, or a value that came out of JSON.
- * Out     the block as it is written (unknown fields stay), or the place and one sentence that says what to do there.
+ * Out     the block as it is written (unknown fields stay), or the place and the message that says what to do there.
  * Exact   a crossed polygon, a denominator too great and corners that overlap are found with whole numbers.
  */
 import { compare, lcm, multiply, parseRational, type Rational, rational } from '../exact/rational.ts'
 import { KIND_FACTS, type KindFacts } from '../units/kinds.ts'
 import { LONGEST_PHOTO, photoSize } from '../colour/photo.ts'
-import { type Block, DIRECTIONS, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS, type Read } from '../values/block.ts'
+import { type FoundValue, type Message, message, type Read } from '../values/messages.ts'
+import { type Block, DIRECTIONS, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS } from '../values/block.ts'
 
 /** Positions in one file share a denominator of at most this: 11 · 7 · 5 · 9 · 16, every fraction a maker meets. */
 export const MOST_PARTS = 55_440n
@@ -30,11 +31,14 @@ const DEEPEST = 100
 
 const CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const
 
-class Bad extends Error {
+/** What is wrong, on its way out of the reader. */
+class Fault extends Error {
   readonly place: string
-  constructor(place: string, message: string) {
-    super(message)
+  readonly said: Message
+  constructor(place: string, said: Message) {
+    super(said.code)
     this.place = place
+    this.said = said
   }
 }
 
@@ -43,7 +47,7 @@ export function readBlock(text: string): Read<Block> {
   try {
     value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text)
   } catch {
-    return { ok: false, place: 'file', message: 'this is not a block file: it is not JSON; choose a file that Nestwright saved' }
+    return { ok: false, place: 'file', message: message('not-json') }
   }
   return checkBlock(value)
 }
@@ -53,7 +57,7 @@ export function checkBlock(value: unknown): Read<Block> {
     new Reader().block(value)
     return { ok: true, value: value as Block }
   } catch (error) {
-    if (error instanceof Bad) return { ok: false, place: error.place, message: error.message }
+    if (error instanceof Fault) return { ok: false, place: error.place, message: error.said }
     throw error
   }
 }
@@ -64,10 +68,14 @@ export const writeBlock = (block: Block): string => `${JSON.stringify(block, nul
 type Fields = Readonly<Record<string, unknown>>
 type Exact = readonly [Rational, Rational]
 
-const shown = (value: unknown): string => {
+const shown = (value: unknown): FoundValue => {
   const plain = (item: unknown): boolean => item === null || ['string', 'number', 'boolean'].includes(typeof item)
-  if (Array.isArray(value) && !(value.length <= 4 && value.every(plain))) return 'a list'
-  if (!Array.isArray(value) && !plain(value)) return value === undefined ? 'missing' : 'an object'
+  if (Array.isArray(value) && !(value.length <= 4 && value.every(plain))) return 'list'
+  if (!Array.isArray(value) && !plain(value)) return value === undefined ? 'missing' : 'object'
+  return { text: short(value) }
+}
+
+const short = (value: unknown): string => {
   const text = typeof value === 'number' ? String(value) : JSON.stringify(value)
   return text.length > 40 ? `${text.slice(0, 37)}…` : text
 }
@@ -90,12 +98,10 @@ class Reader {
 
   block(value: unknown): void {
     const block = this.fields(value, 'file')
-    if (own(block, 'format') !== 'nestwright.block')
-      throw new Bad('format', `is ${shown(own(block, 'format'))}; a block file says "nestwright.block"`)
+    if (own(block, 'format') !== 'nestwright.block') throw new Fault('format', message('other-format', { value: shown(own(block, 'format')) }))
     const version = own(block, 'version')
-    if (typeof version === 'number' && Number.isInteger(version) && version > 1)
-      throw new Bad('version', `is ${version}, newer than this Nestwright reads; open it with a newer one`)
-    if (version !== 1) throw new Bad('version', `is ${shown(version)}; give 1`)
+    if (typeof version === 'number' && Number.isInteger(version) && version > 1) throw new Fault('version', message('newer-version', { version }))
+    if (version !== 1) throw new Fault('version', message('other-version', { value: shown(version) }))
     this.name(own(block, 'name'), 'name')
     this.measure(block)
     this.grid(block)
@@ -111,7 +117,7 @@ class Reader {
   }
 
   private fields(value: unknown, place: string): Fields {
-    if (typeof value !== 'object' || value === null || Array.isArray(value)) throw new Bad(place, `is ${shown(value)}; give an object in braces`)
+    if (typeof value !== 'object' || value === null || Array.isArray(value)) throw new Fault(place, message('not-object', { value: shown(value) }))
     return value as Fields
   }
 
@@ -119,36 +125,35 @@ class Reader {
   private depth(block: Fields): void {
     let level: unknown[] = [block]
     for (let depth = 0; level.length > 0; depth += 1) {
-      if (depth > DEEPEST)
-        throw new Bad('file', `holds lists or objects more than ${DEEPEST} deep in each other; choose a file that Nestwright saved`)
+      if (depth > DEEPEST) throw new Fault('file', message('too-deep', { most: DEEPEST }))
       level = level.flatMap((value) => Object.values(value as object).filter((item) => typeof item === 'object' && item !== null))
     }
   }
 
   private name(value: unknown, place: string): void {
-    if (typeof value !== 'string') throw new Bad(place, `is ${shown(value)}; give a name in quotes`)
-    if (value.length > LONGEST_WORDS) throw new Bad(place, `has ${value.length} letters; give a name of at most ${LONGEST_WORDS}`)
+    if (typeof value !== 'string') throw new Fault(place, message('not-name', { value: shown(value) }))
+    if (value.length > LONGEST_WORDS) throw new Fault(place, message('name-too-long', { count: value.length, most: LONGEST_WORDS }))
   }
 
   private list(value: unknown, place: string): readonly unknown[] {
-    if (!Array.isArray(value)) throw new Bad(place, `is ${shown(value)}; give a list in brackets`)
+    if (!Array.isArray(value)) throw new Fault(place, message('not-list', { value: shown(value) }))
     return value
   }
 
   private oneOf<T extends string>(value: unknown, known: readonly T[], place: string): void {
-    if (value !== undefined && !known.includes(value as T)) throw new Bad(place, `is ${shown(value)}; give one of ${known.join(', ')}`)
+    if (value !== undefined && !known.includes(value as T)) throw new Fault(place, message('not-one-of', { value: shown(value), known }))
   }
 
   private flag(value: unknown, place: string): void {
-    if (value !== undefined && typeof value !== 'boolean') throw new Bad(place, `is ${shown(value)}; give true or false`)
+    if (value !== undefined && typeof value !== 'boolean') throw new Fault(place, message('not-flag', { value: shown(value) }))
   }
 
   private length(value: unknown, place: string): void {
     const length = exactly(value)
-    if (length === null) throw new Bad(place, `is ${shown(value)}; give a length such as 3 or "2 1/2"`)
-    if (length.n <= 0n) throw new Bad(place, `is ${shown(value)}; give a length above zero`)
+    if (length === null) throw new Fault(place, message('not-length', { value: shown(value) }))
+    if (length.n <= 0n) throw new Fault(place, message('length-not-above-zero', { value: shown(value) }))
     if (compare(length, rational(1_000_000)) > 0 || length.d > SMALLEST_PARTS)
-      throw new Bad(place, `is ${shown(value)}, which no ruler shows; give a length such as 3 or "2 1/2"`)
+      throw new Fault(place, message('length-beyond-rulers', { value: shown(value) }))
   }
 
   private optionalLength(value: unknown, place: string): void {
@@ -158,7 +163,7 @@ class Reader {
   private measure(block: Fields): void {
     const measure = this.fields(own(block, 'measure'), 'measure')
     const unit = own(measure, 'unit')
-    if (unit !== 'in' && unit !== 'cm') throw new Bad('measure.unit', `is ${shown(unit)}; give "in" or "cm"`)
+    if (unit !== 'in' && unit !== 'cm') throw new Fault('measure.unit', message('not-measure', { value: shown(unit) }))
     this.optionalLength(own(measure, 'seam'), 'measure.seam')
     this.optionalLength(own(measure, 'round'), 'measure.round')
   }
@@ -168,15 +173,14 @@ class Reader {
     for (const name of ['columns', 'rows']) {
       const count = own(grid, name)
       if (typeof count !== 'number' || !Number.isInteger(count) || count < 1 || count > FARTHEST)
-        throw new Bad(`grid.${name}`, `is ${shown(count)}; give a whole number of cells from 1 to ${FARTHEST}`)
+        throw new Fault(`grid.${name}`, message('not-cell-count', { value: shown(count), most: FARTHEST }))
     }
     this.length(own(grid, 'cell'), 'grid.cell')
   }
 
   private id(value: unknown, place: string, known: Set<string>): void {
-    if (typeof value !== 'string' || !/^[A-Za-z0-9._-]{1,64}$/.test(value))
-      throw new Bad(place, `is ${shown(value)}; give 1 to 64 letters, digits, ".", "_" or "-"`)
-    if (known.has(value)) throw new Bad(place, `is ${shown(value)}, which another one has already; give it an id of its own`)
+    if (typeof value !== 'string' || !/^[A-Za-z0-9._-]{1,64}$/.test(value)) throw new Fault(place, message('not-id', { value: shown(value) }))
+    if (known.has(value)) throw new Fault(place, message('id-taken', { value: shown(value) }))
     known.add(value)
   }
 
@@ -188,7 +192,7 @@ class Reader {
       this.name(own(fabric, 'name'), `${place}.name`)
       const colour = own(fabric, 'colour')
       if (typeof colour !== 'string' || !/^#[0-9a-fA-F]{6}$/.test(colour))
-        throw new Bad(`${place}.colour`, `is ${shown(colour)}; give a colour as "#rrggbb"`)
+        throw new Fault(`${place}.colour`, message('not-colour', { value: shown(colour) }))
       this.oneOf(own(fabric, 'direction'), DIRECTIONS, `${place}.direction`)
       this.print(own(fabric, 'print'), `${place}.print`)
     })
@@ -198,20 +202,19 @@ class Reader {
     if (value === undefined) return
     const print = this.fields(value, place)
     const kind = own(print, 'kind')
-    if (!PRINTS.includes(kind as PrintKind)) throw new Bad(`${place}.kind`, `is ${shown(kind)}; give one of ${PRINTS.join(', ')}`)
+    if (!PRINTS.includes(kind as PrintKind)) throw new Fault(`${place}.kind`, message('not-one-of', { value: shown(kind), known: PRINTS }))
     const second = own(print, 'second')
     const needed = kind !== 'photo'
     if ((needed || second !== undefined) && (typeof second !== 'string' || !/^#[0-9a-fA-F]{6}$/.test(second)))
-      throw new Bad(`${place}.second`, `is ${shown(second)}; give the colour of what is printed as "#rrggbb"`)
+      throw new Fault(`${place}.second`, message('not-print-colour', { value: shown(second) }))
     this.length(own(print, 'repeat'), `${place}.repeat`)
     const photo = own(print, 'photo')
     if ((!needed || photo !== undefined) && (typeof photo !== 'string' || photoSize(photo) === null))
-      throw new Bad(`${place}.photo`, `is ${shown(photo)}; give a photograph as "data:image/jpeg;base64,…" of at most ${LONGEST_PHOTO} characters`)
+      throw new Fault(`${place}.photo`, message('not-print-photo', { value: shown(photo), most: LONGEST_PHOTO }))
   }
 
   private fabric(value: unknown, place: string): void {
-    if (typeof value !== 'string' || !this.fabrics.has(value))
-      throw new Bad(place, `names the fabric ${shown(value)}, which is not among the fabrics; add it or name another`)
+    if (typeof value !== 'string' || !this.fabrics.has(value)) throw new Fault(place, message('unknown-fabric', { value: shown(value) }))
   }
 
   private borders(value: unknown): void {
@@ -237,7 +240,7 @@ class Reader {
     const steps = own(booklet, 'steps')
     if (steps === undefined) return
     for (const [key, item] of Object.entries(this.fields(steps, 'booklet.steps'))) {
-      const place = `booklet.steps[${shown(key)}]`
+      const place = `booklet.steps[${short(key)}]`
       const step = this.fields(item, place)
       for (const name of ['words', 'note']) this.words(own(step, name), `${place}.${name}`)
       // Our own words, kept to be compared and never shown: as long as they were.
@@ -248,31 +251,30 @@ class Reader {
 
   private words(value: unknown, place: string, longest = LONGEST_WORDS): void {
     if (value === undefined) return
-    if (typeof value !== 'string') throw new Bad(place, `is ${shown(value)}; give words in quotes`)
-    if (value.length > longest) throw new Bad(place, `has ${value.length} letters; give at most ${longest}`)
+    if (typeof value !== 'string') throw new Fault(place, message('not-text', { value: shown(value) }))
+    if (value.length > longest) throw new Fault(place, message('text-too-long', { count: value.length, most: longest }))
   }
 
   private photograph(value: unknown, place: string): void {
     if (value === undefined) return
     if (typeof value !== 'string' || !/^data:image\/(jpeg|png);base64,[A-Za-z0-9+/]+={0,2}$/.test(value))
-      throw new Bad(place, `is ${shown(value)}; give a picture as "data:image/jpeg;base64,…" or "data:image/png;base64,…"`)
+      throw new Fault(place, message('not-photograph', { value: shown(value) }))
   }
 
   private position(value: unknown, place: string): Rational {
     const position = exactly(value)
-    if (position === null) throw new Bad(place, `is ${shown(value)}; give cells as a number or as a fraction such as "1/3"`)
+    if (position === null) throw new Fault(place, message('not-position', { value: shown(value) }))
     if (compare(position, FARTHEST_RIGHT) > 0 || compare(position, FARTHEST_LEFT) < 0)
-      throw new Bad(place, `is ${shown(value)}; stay within ${FARTHEST} cells`)
+      throw new Fault(place, message('position-too-far', { value: shown(value), most: FARTHEST }))
     if (this.parts % position.d !== 0n) {
       this.parts = lcm(this.parts, position.d)
-      if (this.parts > MOST_PARTS)
-        throw new Bad(place, `is ${shown(value)}, which cannot be held exactly beside the other positions; use simpler fractions of a cell`)
+      if (this.parts > MOST_PARTS) throw new Fault(place, message('position-not-exact', { value: shown(value) }))
     }
     return position
   }
 
   private pair(value: unknown, place: string): Exact {
-    if (!Array.isArray(value) || value.length !== 2) throw new Bad(place, `is ${shown(value)}; give two numbers in brackets`)
+    if (!Array.isArray(value) || value.length !== 2) throw new Fault(place, message('not-pair', { value: shown(value) }))
     return [this.position(value[0], place), this.position(value[1], place)]
   }
 
@@ -288,7 +290,7 @@ class Reader {
 
   private units(value: unknown): void {
     const units = this.list(value, 'units')
-    if (units.length > MOST_UNITS) throw new Bad('units', `holds ${units.length} units; a block has at most ${MOST_UNITS}`)
+    if (units.length > MOST_UNITS) throw new Fault('units', message('too-many-units', { count: units.length, most: MOST_UNITS }))
     const ids = new Set<string>()
     units.forEach((item, index) => {
       this.unit(this.fields(item, `units[${index}]`), `units[${index}]`, ids)
@@ -298,7 +300,7 @@ class Reader {
   private unit(unit: Fields, place: string, ids: Set<string>): void {
     this.id(own(unit, 'id'), `${place}.id`, ids)
     const kind = own(unit, 'kind')
-    if (!KINDS.includes(kind as Kind)) throw new Bad(`${place}.kind`, `is ${shown(kind)}; give one of ${KINDS.join(', ')}`)
+    if (!KINDS.includes(kind as Kind)) throw new Fault(`${place}.kind`, message('not-one-of', { value: shown(kind), known: KINDS }))
     const facts = KIND_FACTS[kind as Kind]
     this.method(own(unit, 'method'), facts, kind as Kind, place)
     this.optionalLength(own(unit, 'oversize'), `${place}.oversize`)
@@ -312,30 +314,30 @@ class Reader {
   private method(value: unknown, { methods }: KindFacts, kind: Kind, place: string): void {
     if (value === undefined || methods.includes(value as never)) return
     const known = METHODS.includes(value as never)
-    throw new Bad(
+    throw new Fault(
       `${place}.method`,
       known
-        ? `is ${shown(value)}, which does not make a ${kind}; give one of ${methods.join(', ')}`
-        : `is ${shown(value)}; give one of ${methods.join(', ')}`,
+        ? message('method-of-another-kind', { value: shown(value), kind, known: methods })
+        : message('not-one-of', { value: shown(value), known: methods }),
     )
   }
 
   private patchFabrics(value: unknown, { names }: KindFacts, kind: Kind, place: string): readonly string[] {
     const fabrics = this.fields(value, place)
     const given = Object.keys(fabrics)
-    if (given.length > MOST_STRIPS) throw new Bad(place, `names ${given.length} patches; a unit has at most ${MOST_STRIPS}`)
+    if (given.length > MOST_STRIPS) throw new Fault(place, message('too-many-patches', { count: given.length, most: MOST_STRIPS }))
     const wanted = kind === 'strips' ? given.map((_, index) => `strip${index + 1}`) : names
     const known = kind === 'strips' ? new Set(wanted) : undefined
     const unknown = given.find((name) => (known === undefined ? !wanted.includes(name) : !known.has(name)))
     if (unknown !== undefined)
-      throw new Bad(
+      throw new Fault(
         place,
         kind === 'strips'
-          ? `names ${shown(unknown)}; number the strips from strip1 without a hole`
-          : `names ${shown(unknown)}, which a ${kind} does not have; it has ${names.join(', ')}`,
+          ? message('strips-with-hole', { value: shown(unknown) })
+          : message('unknown-patch', { value: shown(unknown), kind, known: names }),
       )
     const missing = (kind === 'cornered' ? ['centre'] : wanted).find((name) => !Object.hasOwn(fabrics, name))
-    if (missing !== undefined || given.length === 0) throw new Bad(place, `does not say which fabric ${missing ?? 'strip1'} is of; name one`)
+    if (missing !== undefined || given.length === 0) throw new Fault(place, message('patch-without-fabric', { patch: missing ?? 'strip1' }))
     for (const name of given) this.fabric(fabrics[name], place)
     return given
   }
@@ -343,22 +345,22 @@ class Reader {
   private box(unit: Fields, kind: Kind, { proportion }: KindFacts, named: readonly string[], place: string): void {
     this.pair(own(unit, 'at'), `${place}.at`)
     const size = this.pair(own(unit, 'size'), `${place}.size`)
-    if (size.some(({ n }) => n <= 0n)) throw new Bad(`${place}.size`, `is ${shown(own(unit, 'size'))}; give a width and a height above zero`)
+    if (size.some(({ n }) => n <= 0n)) throw new Fault(`${place}.size`, message('size-not-above-zero', { value: shown(own(unit, 'size')) }))
     const turn = own(unit, 'turn')
     if (turn !== undefined && turn !== 0 && turn !== 1 && turn !== 2 && turn !== 3)
-      throw new Bad(`${place}.turn`, `is ${shown(turn)}; give quarter turns clockwise: 0, 1, 2 or 3`)
+      throw new Fault(`${place}.turn`, message('not-turn', { value: shown(turn) }))
     this.flag(own(unit, 'mirror'), `${place}.mirror`)
     const [w, h]: Exact = turn === 1 || turn === 3 ? [size[1], size[0]] : size
     if (proportion === 'square' && compare(w, h) !== 0)
-      throw new Bad(`${place}.size`, `is ${shown(own(unit, 'size'))}; a ${kind} is square, give the same width and height`)
+      throw new Fault(`${place}.size`, message('not-square', { value: shown(own(unit, 'size')), kind }))
     if (proportion === 'twice as wide as high' && compare(w, multiply(h, TWO)) !== 0)
-      throw new Bad(`${place}.size`, `is ${shown(own(unit, 'size'))}; a goose is twice as wide as high before it is turned`)
+      throw new Fault(`${place}.size`, message('not-goose', { value: shown(own(unit, 'size')) }))
     if (kind === 'cornered') this.clips(own(unit, 'corner'), w, h, named, `${place}.corner`)
   }
 
   private clips(value: unknown, w: Rational, h: Rational, named: readonly string[], place: string): void {
     const corner = this.position(value, place)
-    if (corner.n <= 0n) throw new Bad(place, `is ${shown(value)}; give the leg of the clipped corners in cells, above zero`)
+    if (corner.n <= 0n) throw new Fault(place, message('corner-not-above-zero', { value: shown(value) }))
     const has = CORNERS.map((name) => (named.includes(name) ? 1 : 0))
     const sides = [
       [has[0], has[1], w],
@@ -367,18 +369,18 @@ class Reader {
       [has[3], has[0], h],
     ] as const
     const tooLong = sides.some(([a = 0, b = 0, side]) => compare(multiply(corner, rational(a + b)), side) > 0)
-    if (tooLong) throw new Bad(place, `is ${shown(value)}, so that the clipped corners overlap; give a shorter leg`)
+    if (tooLong) throw new Fault(place, message('corners-overlap', { value: shown(value) }))
     const opposite = (has[0] === 1 && has[2] === 1) || (has[1] === 1 && has[3] === 1)
     if (opposite && compare(corner, w) === 0 && compare(corner, h) === 0)
-      throw new Bad(place, `is ${shown(value)}, so that nothing is left of the centre; give a shorter leg`)
+      throw new Fault(place, message('corners-leave-no-centre', { value: shown(value) }))
   }
 
   private polygon(value: unknown, place: string): void {
     const list = this.list(value, place)
-    if (list.length < 3) throw new Bad(place, `has ${list.length} corners; a patch needs at least three`)
-    if (list.length > MOST_CORNERS) throw new Bad(place, `has ${list.length} corners; a patch has at most ${MOST_CORNERS}`)
+    if (list.length < 3) throw new Fault(place, message('too-few-corners', { count: list.length }))
+    if (list.length > MOST_CORNERS) throw new Fault(place, message('too-many-corners', { count: list.length, most: MOST_CORNERS }))
     const corners = list.map((corner) => this.pair(corner, place))
-    if (crossed(corners)) throw new Bad(place, 'cross or touch each other, or leave no cloth; draw the outline once round without crossing it')
+    if (crossed(corners)) throw new Fault(place, message('crossed-outline'))
   }
 }
 

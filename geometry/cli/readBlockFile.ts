@@ -1,13 +1,24 @@
 /** A block from a file on disk, from standard input, or from inside a booklet. */
 import { readFileSync } from 'node:fs'
 import { constants, inflateSync } from 'node:zlib'
-import { beginsLikeBlock, type Block, blockAmong, type Embedded, filesInPdf, isPdf, MOST_BYTES, MOST_UNPACKED, readBlock } from '../index.ts'
+import {
+  beginsLikeBlock,
+  type Block,
+  blockAmong,
+  type Embedded,
+  filesInPdf,
+  inEnglish,
+  isPdf,
+  MOST_BYTES,
+  MOST_UNPACKED,
+  readBlock,
+} from '../index.ts'
 import { printable, Refusal, refuse } from './result.ts'
 
 /** The block in a file (`-`: on standard input). Refuses what is no block, and names the place in the file. */
 export function readBlockFile(file: string): Block {
   const read = readBlock(textOf(file))
-  return read.ok ? read.value : refuse(read.place === 'file' ? printable(file) : read.place, read.message)
+  return read.ok ? read.value : refuse(read.place === 'file' ? printable(file) : read.place, inEnglish(read.message))
 }
 
 function textOf(file: string): string {

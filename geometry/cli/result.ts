@@ -4,7 +4,7 @@
  * Exit status  0 done; 1 the layout has an error among its problems (the output is printed all the same); 2 the file or the arguments could
  *              not be used: one line on standard error that names the place, nothing on standard output.
  */
-import { ERRORS, type Report, seenOnOneLine } from '../index.ts'
+import { ERRORS, printed, type Report, seenOnOneLine } from '../index.ts'
 
 export interface CommandResult {
   readonly exitStatus: 0 | 1 | 2
@@ -32,10 +32,10 @@ export const printable = (typed: string): string => seenOnOneLine(typed).slice(0
 /** Done, with this on standard output. */
 export const done = (stdout: string): CommandResult => ({ exitStatus: 0, stdout, stderr: '' })
 
-/** A value of the geometry as JSON; exit status 1 where its problems keep the block from being sewn. */
+/** A value of the geometry as JSON, what it says in English; exit status 1 where its problems keep the block from being sewn. */
 export function jsonResult(value: unknown, problems: Report['problems'], spaces = 2): CommandResult {
   const exitStatus = problems.some(({ code }) => ERRORS.has(code)) ? 1 : 0
-  return { exitStatus, stdout: `${JSON.stringify(value, null, spaces)}\n`, stderr: '' }
+  return { exitStatus, stdout: `${JSON.stringify(value, printed, spaces)}\n`, stderr: '' }
 }
 
 /** Text for people, with a line on standard error for each problem that keeps the block from being sewn. */

@@ -10,6 +10,7 @@ import { type ExactPoint, exactPoint, KIND_FACTS, shapeOf } from '../units/kinds
 import { boxAround, boxOf, exact, type ExactBox, file, shift } from '../block/boxes.ts'
 import type { Draft, Edit } from './unitEdits.ts'
 import type { BoxUnit, FilePoint, Kind, Mutable, Position, Turn, Unit } from '../values/block.ts'
+import { message } from '../values/messages.ts'
 
 type DraftUnit = Mutable<Unit>
 
@@ -22,7 +23,7 @@ const copyOf = (unit: Unit): DraftUnit => JSON.parse(JSON.stringify(unit)) as Dr
 
 /** Units whose ids are taken are left out. */
 export const placeUnits = (units: readonly Unit[]): Edit => ({
-  name: units.length === 1 ? 'place a unit' : 'lay a run of units',
+  name: message('place-units', { units: units.length }),
   change: (draft) => {
     const taken = new Set(draft.units.map(({ id }) => id))
     for (const unit of units) {
@@ -35,7 +36,7 @@ export const placeUnits = (units: readonly Unit[]): Edit => ({
 
 /** Two units of one size change places; others stay. */
 export const swapUnits = (one: string, other: string): Edit => ({
-  name: 'change the places of two units',
+  name: message('swap-units'),
   change: (draft) => {
     const [a, b] = [one, other].map((id) => draft.units.find((unit) => unit.id === id))
     if (a === undefined || b === undefined || a === b || !sameSize(a, b)) return
@@ -56,7 +57,7 @@ export type Side = 'left' | 'centre' | 'right' | 'top' | 'middle' | 'bottom'
 
 /** In the box round all of them. */
 export const alignUnits = (ids: readonly string[], side: Side): Edit => ({
-  name: 'align units',
+  name: message('align-units'),
   change: (draft) => {
     const units = unitsIn(draft, ids)
     const all = boxAround(units)
@@ -78,7 +79,7 @@ function moveAlong(unit: DraftUnit, axis: 0 | 1, by: Rational): void {
 
 /** The first and the last stay; between all neighbours the gaps are the same. Fewer than three stay as they are. */
 export const spreadUnits = (ids: readonly string[], way: 'across' | 'down'): Edit => ({
-  name: 'spread units evenly',
+  name: message('spread-units'),
   change: (draft) => {
     const axis = way === 'across' ? 0 : 1
     const units = unitsIn(draft, ids).sort((a, b) => compare(boxOf(a).low[axis], boxOf(b).low[axis]))
@@ -106,7 +107,7 @@ export const keepsProportion = (units: readonly Unit[]): boolean => units.some((
 
 /** The box round the units becomes another, and all in it grows along. A change that a kind's proportion forbids changes nothing. */
 export const resizeUnits = (ids: readonly string[], to: FileBox): Edit => ({
-  name: ids.length === 1 ? 'resize a unit' : 'resize units',
+  name: message('resize-units', { units: ids.length }),
   change: (draft) => {
     const units = unitsIn(draft, ids)
     const from = boxAround(units)
@@ -152,7 +153,7 @@ const STRIPS = ['strip1', 'strip2', 'strip3'] as const
 
 /** Another kind in the same boxes and of the same fabrics. Units whose box cannot hold it stay as they are. */
 export const replaceKind = (ids: readonly string[], kind: Kind): Edit => ({
-  name: ids.length === 1 ? 'put another unit in place' : 'put other units in place',
+  name: message('replace-units', { units: ids.length }),
   change: (draft) => {
     const wanted = new Set(ids)
     draft.units.forEach((unit, place) => {

@@ -6,6 +6,7 @@
  */
 import type { Draft, Edit, Mutable } from './unitEdits.ts'
 import type { BookletWords, StepWords } from '../values/block.ts'
+import { type EditName, message } from '../values/messages.ts'
 
 type DraftWords = Mutable<BookletWords>
 type DraftStep = Mutable<StepWords>
@@ -18,7 +19,7 @@ function changed(draft: Draft, change: (booklet: DraftWords) => void): void {
   else delete draft.booklet
 }
 
-function setWord(name: 'title' | 'by' | 'introduction', words: string, edit: string): Edit {
+function setWord(name: 'title' | 'by' | 'introduction', words: string, edit: EditName): Edit {
   return {
     name: edit,
     merge: `booklet ${name}`,
@@ -30,9 +31,9 @@ function setWord(name: 'title' | 'by' | 'introduction', words: string, edit: str
   }
 }
 
-export const setBookletTitle = (title: string): Edit => setWord('title', title, 'title the booklet')
-export const setBookletBy = (by: string): Edit => setWord('by', by, 'put a name on the booklet')
-export const setIntroduction = (words: string): Edit => setWord('introduction', words, 'write the introduction')
+export const setBookletTitle = (title: string): Edit => setWord('title', title, message('title-booklet'))
+export const setBookletBy = (by: string): Edit => setWord('by', by, message('sign-booklet'))
+export const setIntroduction = (words: string): Edit => setWord('introduction', words, message('introduce-booklet'))
 
 function onStep(draft: Draft, key: string, change: (step: DraftStep) => void): void {
   changed(draft, (booklet) => {
@@ -47,7 +48,7 @@ function onStep(draft: Draft, key: string, change: (step: DraftStep) => void): v
 
 /** Her words instead of the program's, or the program's again where she leaves none; `of`: the program's as they stand now, by which it is told later whether the block has moved on. */
 export const editStep = (key: string, words: string, of: string): Edit => ({
-  name: 'change the words of a step',
+  name: message('change-step-words'),
   merge: `booklet step ${key}`,
   change: (draft) =>
     onStep(draft, key, (step) => {
@@ -63,7 +64,7 @@ export const editStep = (key: string, words: string, of: string): Edit => ({
 
 /** Her words stay as they are though the block has moved on: they are no longer stale. */
 export const keepStepWords = (key: string, of: string): Edit => ({
-  name: 'keep the words of a step',
+  name: message('keep-step-words'),
   change: (draft) =>
     onStep(draft, key, (step) => {
       if (step.words !== undefined) step.of = of
@@ -72,7 +73,7 @@ export const keepStepWords = (key: string, of: string): Edit => ({
 
 /** Back to the program's words; notes and photograph stay. */
 export const restoreStep = (key: string): Edit => ({
-  name: 'put a step back to the program’s words',
+  name: message('restore-step-words'),
   change: (draft) =>
     onStep(draft, key, (step) => {
       delete step.words
@@ -81,7 +82,7 @@ export const restoreStep = (key: string): Edit => ({
 })
 
 export const setStepNote = (key: string, note: string): Edit => ({
-  name: 'write a note on a step',
+  name: message('note-step'),
   merge: `booklet note ${key}`,
   change: (draft) =>
     onStep(draft, key, (step) => {
@@ -92,7 +93,7 @@ export const setStepNote = (key: string, note: string): Edit => ({
 
 /** A data URL, or null to take the photograph away. */
 export const setStepPhotograph = (key: string, photograph: string | null): Edit => ({
-  name: photograph === null ? 'take a photograph off a step' : 'add a photograph to a step',
+  name: message(photograph === null ? 'remove-step-photograph' : 'add-step-photograph'),
   change: (draft) =>
     onStep(draft, key, (step) => {
       if (photograph === null) delete step.photograph
@@ -102,7 +103,7 @@ export const setStepPhotograph = (key: string, photograph: string | null): Edit 
 
 /** Words whose step is gone are thrown away only when the maker says so. */
 export const dropStepWords = (key: string): Edit => ({
-  name: 'throw away the words of a step that is gone',
+  name: message('drop-step-words'),
   change: (draft) =>
     onStep(draft, key, (step) => {
       for (const name of Object.keys(step)) delete step[name as keyof DraftStep]

@@ -2,11 +2,12 @@
  * Units carried from block to block as text that any program can read.
  *
  * In      `{ "format": "nestwright.units", "version": 1, "units": […], "fabrics": […] }`: units as in a block file, and the fabrics they are of.
- * Out     the units and fabrics, or the place and one sentence that says what is wrong; then the same under ids that the block has free.
+ * Out     the units and fabrics, or the place and the message that says what is wrong; then the same under ids that the block has free.
  */
 import { freshId, type Edit } from './unitEdits.ts'
 import { checkBlock } from '../block/read.ts'
-import type { Block, Fabric, Mutable, Read, Unit } from '../values/block.ts'
+import type { Block, Fabric, Mutable, Unit } from '../values/block.ts'
+import { message, type Read } from '../values/messages.ts'
 
 export interface Carried {
   readonly units: readonly Unit[]
@@ -20,19 +21,16 @@ export function writeUnits({ units, fabrics }: Block, ids: readonly string[]): s
   return JSON.stringify({ format: 'nestwright.units', version: 1, units: taken, fabrics: fabrics.filter(({ id }) => used.has(id)) }, null, 1)
 }
 
-const WHAT = 'what was copied holds no units'
-
 export function readUnits(text: string): Read<Carried> {
   let value: unknown
   try {
     value = JSON.parse(text)
   } catch {
-    return { ok: false, place: 'text', message: `${WHAT}; copy units on a board first` }
+    return { ok: false, place: 'text', message: message('no-copied-units') }
   }
   const fields = (typeof value === 'object' && value !== null && !Array.isArray(value) ? value : {}) as Record<string, unknown>
-  if (fields.format !== 'nestwright.units') return { ok: false, place: 'format', message: `${WHAT}; copy units on a board first` }
-  if (fields.version !== 1)
-    return { ok: false, place: 'version', message: 'these units were copied from a newer Nestwright; open the block with a newer one' }
+  if (fields.format !== 'nestwright.units') return { ok: false, place: 'format', message: message('no-copied-units') }
+  if (fields.version !== 1) return { ok: false, place: 'version', message: message('newer-copied-units') }
   // What units and fabrics must be is said in one place: a block of nothing else is read.
   const read = checkBlock({
     format: 'nestwright.block',
@@ -45,7 +43,7 @@ export function readUnits(text: string): Read<Carried> {
   })
   if (!read.ok) return read
   const { units, fabrics } = read.value
-  return units.length === 0 ? { ok: false, place: 'units', message: `${WHAT}; copy units on a board first` } : { ok: true, value: { units, fabrics } }
+  return units.length === 0 ? { ok: false, place: 'units', message: message('no-copied-units') } : { ok: true, value: { units, fabrics } }
 }
 
 /** Under ids that the block has free; a fabric that the block has already (same name, same looks) is that one. */
@@ -79,7 +77,7 @@ const alike = ({ id: _, ...a }: Fabric, { id: __, ...b }: Fabric): boolean =>
   JSON.stringify(Object.entries(a).sort()) === JSON.stringify(Object.entries(b).sort())
 
 export const pasteUnits = ({ units, fabrics }: Carried): Edit => ({
-  name: units.length === 1 ? 'paste a unit' : 'paste units',
+  name: message('paste-units', { units: units.length }),
   change: (draft) => {
     const plain = JSON.parse(JSON.stringify({ units, fabrics })) as Mutable<Carried>
     draft.fabrics.push(...plain.fabrics.filter(({ id }) => !draft.fabrics.some((own) => own.id === id)))

@@ -8,6 +8,7 @@ import type { ClothColours } from '../colour/palette.ts'
 import { PRINT_FACTS } from '../colour/print.ts'
 import type { Draft, Edit } from './unitEdits.ts'
 import type { Fabric, Print } from '../values/block.ts'
+import { type EditName, message } from '../values/messages.ts'
 
 type Direction = NonNullable<Fabric['direction']>
 
@@ -15,7 +16,7 @@ const fabricOf = (draft: Draft, id: string): Draft['fabrics'][number] | undefine
 
 /** A print of another kind brings that kind's direction with it; null makes the cloth plain. A photographed fabric takes the photograph's mean colour. */
 export const setPrint = (id: string, print: Print | null, colour?: string): Edit => ({
-  name: print === null ? 'make a fabric plain' : 'choose a print',
+  name: message(print === null ? 'make-fabric-plain' : 'choose-print'),
   change: (draft) => {
     const fabric = fabricOf(draft, id)
     if (fabric === undefined) return
@@ -28,7 +29,7 @@ export const setPrint = (id: string, print: Print | null, colour?: string): Edit
 
 /** A colour chosen by dragging is one step to undo. */
 export const setPrintColour = (id: string, second: string): Edit => ({
-  name: 'colour a print',
+  name: message('recolour-print'),
   merge: `print ${id}`,
   change: (draft) => {
     const print = fabricOf(draft, id)?.print
@@ -38,7 +39,7 @@ export const setPrintColour = (id: string, second: string): Edit => ({
 
 /** Whether a cloth has a top, runs along, or may be turned as one likes (null). */
 export const setDirection = (id: string, direction: Direction | null): Edit => ({
-  name: 'say how a cloth may be turned',
+  name: message('set-print-direction'),
   change: (draft) => {
     const fabric = fabricOf(draft, id)
     if (fabric !== undefined) turnAs(fabric, direction)
@@ -52,7 +53,7 @@ function turnAs(fabric: Draft['fabrics'][number], direction: Direction | null): 
 
 /** Up the list (−1) or down (+1). */
 export const moveFabric = (id: string, by: -1 | 1): Edit => ({
-  name: by < 0 ? 'move a fabric up' : 'move a fabric down',
+  name: message(by < 0 ? 'move-fabric-up' : 'move-fabric-down'),
   change: (draft) => {
     const from = draft.fabrics.findIndex((fabric) => fabric.id === id)
     const [one, other] = [draft.fabrics[from], draft.fabrics[from + by]]
@@ -64,7 +65,7 @@ export const moveFabric = (id: string, by: -1 | 1): Edit => ({
 
 /** Every patch and border of either fabric becomes the other. */
 export const exchangeFabrics = (one: string, other: string): Edit => ({
-  name: 'exchange two fabrics',
+  name: message('swap-fabrics'),
   change: (draft) => {
     if (fabricOf(draft, one) === undefined || fabricOf(draft, other) === undefined || one === other) return
     const swapped = (fabric: string): string => (fabric === one ? other : fabric === other ? one : fabric)
@@ -87,7 +88,7 @@ export interface PatchColour extends PatchName {
 }
 
 /** Each patch named takes the fabric beside it: one step to undo. */
-export const colourPatches = (colours: readonly PatchColour[], name = 'take a colouring'): Edit => ({
+export const colourPatches = (colours: readonly PatchColour[], name: EditName = message('take-colouring')): Edit => ({
   name,
   change: (draft) => {
     const fabrics = new Set(draft.fabrics.map(({ id }) => id))
@@ -102,7 +103,7 @@ export const colourPatches = (colours: readonly PatchColour[], name = 'take a co
 
 /** Colours for the fabrics named, in one step, for cloth and print; they become plain where they were photographs. */
 export const recolourFabrics = (colours: Readonly<Record<string, ClothColours>>): Edit => ({
-  name: 'recolour the fabrics',
+  name: message('recolour-fabrics'),
   change: (draft) => {
     for (const fabric of draft.fabrics) {
       const taken = Object.hasOwn(colours, fabric.id) ? colours[fabric.id] : undefined
@@ -116,7 +117,7 @@ export const recolourFabrics = (colours: Readonly<Record<string, ClothColours>>)
 
 /** Fabrics the block does not have yet, at the end of the list. */
 export const addFabrics = (fabrics: readonly Fabric[]): Edit => ({
-  name: fabrics.length === 1 ? 'add a fabric' : 'add fabrics',
+  name: message('add-fabrics', { fabrics: fabrics.length }),
   change: (draft) => {
     for (const fabric of fabrics) if (fabricOf(draft, fabric.id) === undefined) draft.fabrics.push(JSON.parse(JSON.stringify(fabric)) as Fabric)
   },

@@ -11,6 +11,7 @@ import { boxOf, file } from '../block/boxes.ts'
 import { type Edit, freshId } from './unitEdits.ts'
 import { crossed } from '../block/read.ts'
 import type { Block, FilePoint, Mutable, PolygonUnit, Unit } from '../values/block.ts'
+import type { EditName } from '../values/messages.ts'
 
 /** Why corners make no patch, or null where they do. */
 export function outlineTrouble(corners: readonly FilePoint[]): 'few' | 'crossed' | null {
@@ -148,7 +149,7 @@ function straightened(corners: readonly ExactPoint[]): readonly ExactPoint[] {
 }
 
 /** Units of one patch take new outlines: the first keeps its unit's id, further ones are new units of the same fabric; without any, the unit goes. */
-export const reshape = (block: Block, name: string, shapes: ReadonlyMap<string, readonly (readonly FilePoint[])[]>): Edit => ({
+export const reshape = (block: Block, name: EditName, shapes: ReadonlyMap<string, readonly (readonly FilePoint[])[]>): Edit => ({
   name,
   change: (draft) => {
     const taken = new Set<string>()

@@ -13,6 +13,7 @@ import { toFile } from '../exact/rational.ts'
 import { exactBox, pictureOf, viewOf } from '../units/unitPicture.ts'
 import { turnBlock } from './unitEdits.ts'
 import type { Block, Position, Turn, Unit } from '../values/block.ts'
+import { type Message, message } from '../values/messages.ts'
 
 export type MovedHow = 'turned' | 'mirrored' | 'swapped' | 'other' | 'missing'
 
@@ -23,14 +24,14 @@ export interface Difference {
   readonly laid: string
   readonly sewn: string | null
   readonly how: MovedHow
-  readonly message: string
+  readonly message: Message
 }
 
 export type Move =
-  | { readonly do: 'turn-block'; readonly quarters: Turn; readonly message: string }
-  | { readonly do: 'turn'; readonly what: string; readonly quarters: Turn; readonly message: string }
-  | { readonly do: 'swap'; readonly what: readonly [string, string]; readonly message: string }
-  | { readonly do: 'sew'; readonly what: string; readonly message: string }
+  | { readonly do: 'turn-block'; readonly quarters: Turn; readonly message: Message }
+  | { readonly do: 'turn'; readonly what: string; readonly quarters: Turn; readonly message: Message }
+  | { readonly do: 'swap'; readonly what: readonly [string, string]; readonly message: Message }
+  | { readonly do: 'sew'; readonly what: string; readonly message: Message }
 
 export interface AsSewn {
   readonly differences: readonly Difference[]
@@ -74,10 +75,10 @@ function seenFrom(laid: Block, sewn: Block, turn: Turn): AsSewn {
   const strange = places.filter(({ need, has }) => need !== has)
   const { cycles, proved } = inCycles(strange)
   const moves: Move[] = []
-  if (turn !== 0) moves.push({ do: 'turn-block', quarters: turn, message: `Turn the whole block ${QUARTERS[turn]}.` })
+  if (turn !== 0) moves.push({ do: 'turn-block', quarters: turn, message: message('move-turn-block', { quarters: turn }) })
   for (const { laid: own, sewn: other } of turned) {
     const quarters = quartersTo(other as Unit, own)
-    moves.push({ do: 'turn', what: own.id, quarters, message: `Turn ${own.id} ${QUARTERS[quarters]}.` })
+    moves.push({ do: 'turn', what: own.id, quarters, message: message('move-turn', { unit: own.id, quarters }) })
   }
   for (const cycle of cycles) {
     const [first, ...rest] = cycle.places as readonly [Place, ...Place[]]
@@ -85,22 +86,18 @@ function seenFrom(laid: Block, sewn: Block, turn: Turn): AsSewn {
       moves.push({
         do: 'swap',
         what: [first.laid.id, place.laid.id],
-        message: `Swap the units at ${first.laid.id} and ${place.laid.id}, each turned as it was laid.`,
+        message: message('move-swap', { units: [first.laid.id, place.laid.id] }),
       })
     if (!cycle.closed)
       moves.push({
         do: 'sew',
         what: first.laid.id,
-        message: isMirrored(first)
-          ? `Sew ${first.laid.id} anew: this one is its mirror image.`
-          : `Sew ${first.laid.id} anew: no such unit lies here.`,
+        message: message(isMirrored(first) ? 'move-sew-mirrored' : 'move-sew', { unit: first.laid.id }),
       })
   }
   const held = new Set(strange.map(({ has }) => has))
   return { differences: places.map((place) => differenceAt(place, held)), moves, proved }
 }
-
-const QUARTERS = ['not at all', 'a quarter to the right', 'half round', 'a quarter to the left'] as const
 
 function boxKey(unit: Unit): string {
   const { low, high } = exactBox(unit)
@@ -117,14 +114,11 @@ function differenceAt(place: Place, held: ReadonlySet<string>): Difference {
   const { laid, sewn, need, has } = place
   const { low } = exactBox(laid)
   const how: MovedHow = sewn === null ? 'missing' : need === has ? 'turned' : isMirrored(place) ? 'mirrored' : held.has(need) ? 'swapped' : 'other'
-  const messages: Readonly<Record<MovedHow, string>> = {
-    missing: `No unit of the size of ${laid.id} lies here.`,
-    turned: `${laid.id} is turned: it was laid ${QUARTERS[sewn === null ? 0 : quartersTo(sewn, laid)]} from this.`,
-    mirrored: `${laid.id} came out as its mirror image.`,
-    swapped: `Another unit lies where ${laid.id} was laid; one like it lies elsewhere.`,
-    other: `Another unit lies where ${laid.id} was laid, and none like it anywhere.`,
-  }
-  return { at: [toFile(low[0]), toFile(low[1])], laid: laid.id, sewn: sewn?.id ?? null, how, message: messages[how] }
+  const said =
+    how === 'turned'
+      ? message('unit-turned', { unit: laid.id, quarters: sewn === null ? 0 : quartersTo(sewn, laid) })
+      : message(`unit-${how}`, { unit: laid.id })
+  return { at: [toFile(low[0]), toFile(low[1])], laid: laid.id, sewn: sewn?.id ?? null, how, message: said }
 }
 
 interface Cycle {

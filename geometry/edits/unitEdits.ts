@@ -10,12 +10,13 @@ import { exactPoint, KIND_FACTS } from '../units/kinds.ts'
 import { boxAround, boxOf, type ExactBox, file, mirrorIn, shift, turnIn } from '../block/boxes.ts'
 import { lengthOf } from '../block/lengthsOf.ts'
 import type { Block, Border, Fabric, FilePoint, Length, Method, Mutable, Order, Position, PressAsked, Turn, Unit } from '../values/block.ts'
+import { type EditName, message } from '../values/messages.ts'
 
 export type { Mutable }
 export type Draft = Mutable<Block>
 
 export interface Edit {
-  readonly name: string
+  readonly name: EditName
   /** Edits that follow each other with the same word here are one step to undo: a name typed letter by letter. */
   readonly merge?: string
   readonly change: (draft: Draft) => void
@@ -41,7 +42,7 @@ export function freshId(block: Block, stem: string, alsoTaken: ReadonlySet<strin
 }
 
 export const placeUnit = (unit: Unit): Edit => ({
-  name: 'place a unit',
+  name: message('place-units', { units: 1 }),
   change: (draft) => {
     if (!draft.units.some(({ id }) => id === unit.id)) draft.units.push(JSON.parse(JSON.stringify(unit)) as DraftUnit)
   },
@@ -49,7 +50,7 @@ export const placeUnit = (unit: Unit): Edit => ({
 
 /** `dx`, `dy` in cells. */
 export const moveUnits = (ids: readonly string[], dx: Position, dy: Position): Edit => ({
-  name: ids.length === 1 ? 'move a unit' : 'move units',
+  name: message('move-units', { units: ids.length }),
   change: (draft) => {
     for (const unit of unitsOf(draft, ids)) shift(unit, dx, dy)
   },
@@ -57,7 +58,7 @@ export const moveUnits = (ids: readonly string[], dx: Position, dy: Position): E
 
 /** Copies lie `dx`, `dy` cells off, under the new ids, in the order of `ids`. */
 export const copyUnits = (ids: readonly string[], dx: Position, dy: Position, newIds: readonly string[]): Edit => ({
-  name: ids.length === 1 ? 'copy a unit' : 'copy units',
+  name: message('copy-units', { units: ids.length }),
   change: (draft) => {
     ids.forEach((id, index) => {
       const unit = draft.units.find((one) => one.id === id)
@@ -72,7 +73,7 @@ export const copyUnits = (ids: readonly string[], dx: Position, dy: Position, ne
 })
 
 export const removeUnits = (ids: readonly string[]): Edit => ({
-  name: ids.length === 1 ? 'remove a unit' : 'remove units',
+  name: message('remove-units', { units: ids.length }),
   change: (draft) => {
     const gone = new Set(ids)
     if (draft.units.some(({ id }) => gone.has(id))) draft.units = draft.units.filter(({ id }) => !gone.has(id))
@@ -88,7 +89,7 @@ export function boxOfUnit(unit: Unit): { readonly at: readonly [number, number];
 
 /** A quarter turn clockwise, as one piece. */
 export const turnUnits = (ids: readonly string[]): Edit => ({
-  name: ids.length === 1 ? 'turn a unit' : 'turn units',
+  name: message('turn-units', { units: ids.length }),
   change: (draft) => {
     const units = unitsOf(draft, ids)
     const box = boxAround(units)
@@ -100,7 +101,7 @@ export const turnUnit = (id: string): Edit => turnUnits([id])
 
 /** Left for right, as one piece. */
 export const mirrorUnits = (ids: readonly string[]): Edit => ({
-  name: ids.length === 1 ? 'mirror a unit' : 'mirror units',
+  name: message('mirror-units', { units: ids.length }),
   change: (draft) => {
     const units = unitsOf(draft, ids)
     const box = boxAround(units)
@@ -110,7 +111,7 @@ export const mirrorUnits = (ids: readonly string[]): Edit => ({
 
 /** The whole block a quarter turn clockwise, with the maker's words on pressing and on the order of joining. */
 export const turnBlock = (): Edit => ({
-  name: 'turn the block',
+  name: message('turn-block'),
   moved: ([x, y], { rows }) => [rows - y, x],
   change: (draft) => {
     const { columns, rows } = draft.grid
@@ -133,7 +134,7 @@ export const turnBlock = (): Edit => ({
 
 /** The whole block left for right, with the maker's words on pressing. */
 export const mirrorBlock = (): Edit => ({
-  name: 'mirror the block',
+  name: message('mirror-block'),
   moved: ([x, y], { columns }) => [columns - x, y],
   change: (draft) => {
     const { columns, rows } = draft.grid
@@ -152,7 +153,7 @@ export const mirrorBlock = (): Edit => ({
 
 /** A unit's own turn and mirror, the box staying where it is. */
 export const setTurn = (id: string, turn: Turn, mirror: boolean): Edit => ({
-  name: 'turn a unit',
+  name: message('turn-units', { units: 1 }),
   change: (draft) => {
     const unit = draft.units.find((one) => one.id === id)
     if (unit === undefined || unit.kind === 'polygon') return
@@ -165,7 +166,7 @@ export const setTurn = (id: string, turn: Turn, mirror: boolean): Edit => ({
 const hasFabric = (draft: Draft, id: string): boolean => draft.fabrics.some((fabric) => fabric.id === id)
 
 export const recolourPatch = (unitId: string, patchName: string, fabricId: string): Edit => ({
-  name: 'recolour a patch',
+  name: message('recolour-patches', { patches: 1 }),
   change: (draft) => {
     const unit = draft.units.find(({ id }) => id === unitId)
     if (unit !== undefined && hasFabric(draft, fabricId) && Object.hasOwn(unit.fabrics, patchName)) unit.fabrics[patchName] = fabricId
@@ -174,7 +175,7 @@ export const recolourPatch = (unitId: string, patchName: string, fabricId: strin
 
 /** Wings of geese by their ids: [left, right] as seen with the tip up, from the right side, so exchanged where a goose is mirrored. */
 export const colourWings = (wings: Readonly<Record<string, readonly [string, string]>>): Edit => ({
-  name: 'colour the wings of geese',
+  name: message('recolour-wings'),
   change: (draft) => {
     for (const unit of draft.units) {
       const seen = Object.hasOwn(wings, unit.id) ? wings[unit.id] : undefined
@@ -187,7 +188,7 @@ export const colourWings = (wings: Readonly<Record<string, readonly [string, str
 })
 
 export const recolourUnits = (ids: readonly string[], fabricId: string): Edit => ({
-  name: 'recolour units',
+  name: message('recolour-units'),
   change: (draft) => {
     if (!hasFabric(draft, fabricId)) return
     for (const unit of unitsOf(draft, ids)) for (const name of Object.keys(unit.fabrics)) unit.fabrics[name] = fabricId
@@ -196,7 +197,7 @@ export const recolourUnits = (ids: readonly string[], fabricId: string): Edit =>
 
 /** Every patch and border of one fabric becomes another. */
 export const recolourAll = (from: string, to: string): Edit => ({
-  name: 'recolour every patch of a fabric',
+  name: message('recolour-fabric-everywhere'),
   change: (draft) => {
     if (!hasFabric(draft, to)) return
     for (const unit of draft.units) for (const name of Object.keys(unit.fabrics)) if (unit.fabrics[name] === from) unit.fabrics[name] = to
@@ -208,14 +209,14 @@ export const recolourAll = (from: string, to: string): Edit => ({
 })
 
 export const addFabric = (fabric: Fabric): Edit => ({
-  name: 'add a fabric',
+  name: message('add-fabrics', { fabrics: 1 }),
   change: (draft) => {
     if (!hasFabric(draft, fabric.id)) draft.fabrics.push({ ...fabric })
   },
 })
 
 export const changeFabric = (id: string, change: { readonly name?: string; readonly colour?: string }): Edit => ({
-  name: 'change a fabric',
+  name: message('change-fabric'),
   merge: `fabric ${id} ${Object.keys(change).join()}`,
   change: (draft) => {
     const fabric = draft.fabrics.find((one) => one.id === id)
@@ -232,7 +233,7 @@ export const fabricsUsed = ({ units, borders }: Block): Set<string> =>
 
 /** A fabric that some patch or border is cut from stays. */
 export const removeFabric = (id: string): Edit => ({
-  name: 'remove a fabric',
+  name: message('remove-fabric'),
   change: (draft) => {
     if (!fabricsUsed(draft as Block).has(id) && hasFabric(draft, id)) draft.fabrics = draft.fabrics.filter((fabric) => fabric.id !== id)
   },
@@ -240,7 +241,7 @@ export const removeFabric = (id: string): Edit => ({
 
 /** Of the units named, those whose kind offers the method take it. */
 export const setMethod = (ids: readonly string[], method: Method): Edit => ({
-  name: 'choose a method',
+  name: message('set-method'),
   change: (draft) => {
     for (const unit of unitsOf(draft, ids)) if (KIND_FACTS[unit.kind].methods.includes(method)) unit.method = method
   },
@@ -248,7 +249,7 @@ export const setMethod = (ids: readonly string[], method: Method): Edit => ({
 
 /** A method for each of some units, by id. */
 export const setMethods = (methods: Readonly<Record<string, Method>>): Edit => ({
-  name: 'choose methods',
+  name: message('set-methods'),
   change: (draft) => {
     for (const unit of unitsOf(draft, Object.keys(methods))) {
       const method = methods[unit.id]
@@ -259,7 +260,7 @@ export const setMethods = (methods: Readonly<Record<string, Method>>): Edit => (
 
 /** How much larger these units are cut, to be trimmed once sewn; null for not at all. */
 export const setOversize = (ids: readonly string[], oversize: Length | null): Edit => ({
-  name: oversize === null ? 'cut units as needed' : 'cut units a little larger',
+  name: message(oversize === null ? 'cut-as-needed' : 'cut-larger'),
   change: (draft) => {
     for (const unit of unitsOf(draft, ids)) {
       if (oversize === null) delete unit.oversize
@@ -269,14 +270,14 @@ export const setOversize = (ids: readonly string[], oversize: Length | null): Ed
 })
 
 export const setOrder = (order: Order): Edit => ({
-  name: 'choose the order of joining',
+  name: message('set-order'),
   change: (draft) => {
     draft.order = order
   },
 })
 
 export const setName = (name: string): Edit => ({
-  name: 'name the block',
+  name: message('name-block'),
   merge: 'name',
   change: (draft) => {
     draft.name = name
@@ -284,7 +285,7 @@ export const setName = (name: string): Edit => ({
 })
 
 export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?: Length }): Edit => ({
-  name: 'change the measure',
+  name: message('set-measure'),
   change: (draft) => {
     const { measure, cloth } = draft
     if (change.unit !== undefined && change.unit !== measure.unit) {
@@ -311,14 +312,14 @@ function inOther(length: Length, unit: 'in' | 'cm'): number {
 }
 
 export const setGrid = (change: { readonly columns?: number; readonly rows?: number; readonly cell?: Length }): Edit => ({
-  name: 'change the grid',
+  name: message('set-grid'),
   change: (draft) => {
     Object.assign(draft.grid, change)
   },
 })
 
 export const setBorders = (borders: readonly Border[]): Edit => ({
-  name: 'change the borders',
+  name: message('set-borders'),
   change: (draft) => {
     if (borders.length === 0) delete draft.borders
     else draft.borders = borders.map((border) => ({ ...border }))
@@ -326,7 +327,7 @@ export const setBorders = (borders: readonly Border[]): Edit => ({
 })
 
 export const setCloth = (usableWidth: Length): Edit => ({
-  name: 'change the width of the cloth',
+  name: message('set-cloth-width'),
   change: (draft) => {
     draft.cloth = { ...draft.cloth, usableWidth }
   },
@@ -339,7 +340,7 @@ const samePlace = (a: FilePoint, b: FilePoint): boolean => {
 
 /** The maker's word on the seam through a point; it takes the place of an earlier word at that point. */
 export const setPress = (word: PressAsked): Edit => ({
-  name: word.toward === 'open' ? 'press a seam open' : 'press a seam to one side',
+  name: message(word.toward === 'open' ? 'press-seam-open' : 'press-seam'),
   change: (draft) => {
     const kept = (draft.press ?? []).filter(({ at }) => !samePlace(at as FilePoint, word.at))
     draft.press = [...kept, JSON.parse(JSON.stringify(word)) as (typeof kept)[number]]
@@ -347,7 +348,7 @@ export const setPress = (word: PressAsked): Edit => ({
 })
 
 export const liftPress = (at: FilePoint): Edit => ({
-  name: 'take back a word on pressing',
+  name: message('forget-press'),
   change: (draft) => {
     const kept = (draft.press ?? []).filter((word) => !samePlace(word.at as FilePoint, at))
     if (kept.length === 0) delete draft.press
@@ -357,7 +358,7 @@ export const liftPress = (at: FilePoint): Edit => ({
 
 /** Whether units that are alike are pressed alike. */
 export const setPressAlike = (alike: boolean): Edit => ({
-  name: alike ? 'press alike units alike' : 'press each unit by itself',
+  name: message(alike ? 'press-units-alike' : 'press-units-apart'),
   change: (draft) => {
     if (alike) draft.pressAlike = true
     else delete draft.pressAlike
@@ -365,7 +366,7 @@ export const setPressAlike = (alike: boolean): Edit => ({
 })
 
 export const setPressFree = (ids: readonly string[], free: boolean): Edit => ({
-  name: free ? 'lift a method’s pressing rule' : 'keep a method’s pressing rule',
+  name: message(free ? 'lift-press-rule' : 'keep-press-rule'),
   change: (draft) => {
     for (const unit of unitsOf(draft, ids)) {
       if (free) unit.pressFree = true
@@ -375,7 +376,7 @@ export const setPressFree = (ids: readonly string[], free: boolean): Edit => ({
 })
 
 export const setOpen = (ids: readonly string[], open: boolean): Edit => ({
-  name: open ? 'press a unit’s seams open' : 'press a unit’s seams to one side',
+  name: message(open ? 'press-unit-open' : 'press-unit-to-one-side'),
   change: (draft) => {
     for (const unit of unitsOf(draft, ids)) {
       if (open) unit.open = true

@@ -128,9 +128,6 @@ export interface Block {
   readonly booklet?: BookletWords
 }
 
-/** A value, or the place in the file and the one sentence that says what to do there. */
-export type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly place: string; readonly message: string }
-
 /** A value that may be changed in place: what an edit is given. */
 export type Mutable<T> = T extends readonly (infer Item)[]
   ? T extends readonly [unknown, unknown]

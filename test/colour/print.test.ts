@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { inEnglish } from '../../geometry/words/english.ts'
 import { readBlock } from '../../geometry/block/read.ts'
 import { type Fabric, PRINTS } from '../../geometry/values/block.ts'
 import { colourOfLab, labOf } from '../../geometry/colour/lab.ts'
@@ -144,7 +145,7 @@ describe('prints in a block file', () => {
     expect(read.ok).toBe(false)
     if (!read.ok) {
       expect(read.place).toBe(place)
-      expect(read.message).not.toMatch(/\n/)
+      expect(inEnglish(read.message)).not.toMatch(/\n/)
     }
   })
 

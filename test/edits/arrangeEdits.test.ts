@@ -1,4 +1,6 @@
 import fc from 'fast-check'
+import { message } from '../../geometry/values/messages.ts'
+import { inEnglish } from '../../geometry/words/english.ts'
 import { describe, expect, it } from 'vitest'
 import * as arrange from '../../geometry/edits/arrangeEdits.ts'
 import { boxOf } from '../../geometry/block/boxes.ts'
@@ -228,7 +230,7 @@ describe('units as text', () => {
 
   it('brings unknown fabrics along and takes the block’s own for those it knows', () => {
     const read = readUnits(writeUnits(block, ['g0']))
-    if (!read.ok) throw new Error(read.message)
+    if (!read.ok) throw new Error(inEnglish(read.message))
     const other: Block = {
       ...blockOf(4, 4, [square('g0', [3, 3], [1, 1], 'x')]),
       fabrics: [
@@ -264,7 +266,7 @@ describe('units as text', () => {
   ])('says where the text is wrong: %s', (text, place) => {
     const read = readUnits(text)
     expect(read).toMatchObject({ ok: false, place })
-    expect(read.ok || read.message).toMatch(/^[^\n]+$/)
+    expect(read.ok || inEnglish(read.message)).toMatch(/^[^\n]+$/)
   })
 })
 
@@ -301,7 +303,7 @@ describe('symmetric arranging', () => {
     for (const edit of edits) {
       const after = repeated(whole, edit, 'quarters')
       expect(after).not.toEqual(whole)
-      expect(seen(turned(after, 1)), edit.name).toEqual(seen(after))
+      expect(seen(turned(after, 1)), edit.name.code).toEqual(seen(after))
     }
   })
 
@@ -581,7 +583,7 @@ describe('free patches', () => {
       block,
       reshape(
         block,
-        'cut away',
+        message('cut-shapes'),
         new Map([
           [
             's',

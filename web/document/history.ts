@@ -5,12 +5,15 @@
  * Out     a new history; the same one where nothing changed.
  * Small   a step holds only what differs, written down as text: a day of edits of a large block stays a few megabytes.
  */
-import type { Block, Edit } from '../../geometry/index.ts'
+import type { Block, Edit, EditName } from '../../geometry/index.ts'
 import { type Change, applyChanges, changesBetween, packChanges, unpackChanges } from './difference.ts'
 import { editResult } from './editResult.ts'
 
+/** What an edit is called; of a step kept before edits had codes, its name in the words of its day. */
+export type StepName = EditName | string
+
 export interface Step {
-  readonly name: string
+  readonly name: StepName
   /** The changes forward and back, packed. */
   readonly redo: string
   readonly undo: string
@@ -36,11 +39,11 @@ export function applyEdit(history: History, edit: Edit): History {
 }
 
 /** Another block in place of this one: a step like any other, so that the one before can be had back. */
-export function replaceBlock(history: History, block: Block, name: string): History {
+export function replaceBlock(history: History, block: Block, name: EditName): History {
   return stepped(history, block, name)
 }
 
-function stepped(history: History, block: Block, name: string, merge?: string): History {
+function stepped(history: History, block: Block, name: EditName, merge?: string): History {
   const redo = changesBetween(history.block, block)
   if (redo.length === 0) return history
   const step: Step = {

@@ -8,6 +8,8 @@ import { useSyncExternalStore } from 'react'
 import {
   type Block,
   type Edit,
+  type EditCode,
+  type EditName,
   type FilePoint,
   type Kind,
   type Findings,
@@ -24,8 +26,8 @@ import { asker } from '../workers/deepClient.ts'
 import { symmetricEdit } from './symmetricEdit.ts'
 import { displayName } from './blockNames.ts'
 import { isLarge, teller } from '../workers/findingsClient.ts'
-import { type Language, said, t, tell as inWords } from '../words/words.ts'
-import { applyEdit, type History, redoStep, replaceBlock, undoStep, newHistory } from './history.ts'
+import { type Language, said, t, translate } from '../words/words.ts'
+import { applyEdit, type History, type Step, redoStep, replaceBlock, undoStep, newHistory } from './history.ts'
 
 /** What a drag over the board means. */
 export type DragTool = 'hand' | 'box' | 'round' | 'patch'
@@ -246,6 +248,9 @@ export const setComparedLayout = (laid: Block | null): void => set({ ...state, c
 
 export const getState = (): AppState => state
 
+/** Edits after which it is said, too, that nothing else changed. */
+const TURNING: ReadonlySet<EditCode> = new Set<EditCode>(['turn-units', 'turn-units-half-round', 'mirror-units', 'turn-block', 'mirror-block'])
+
 export function edit(change: Edit): void {
   const { block } = state.history
   const last = state.edited
@@ -256,7 +261,7 @@ export function edit(change: Edit): void {
   // Nothing but the grid is held: what was before the last edit need not stay.
   const { grid } = block
   const moved = (at: Point): Point => change.moved?.(at, grid) ?? at
-  const turned = /^(turn|mirror)/.test(change.name)
+  const turned = TURNING.has(change.name.code)
   // On the way through a layout that cannot be sewn, as one quarter of a half turn is, what it is compared with stays the last that could.
   const since = before.joins.length === 0 && last?.block === block && last.before.joins.length > 0 ? last : null
   const edited =
@@ -276,22 +281,24 @@ export function showPreview(preview: Preview | null): void {
   if (preview !== state.preview) set({ ...state, preview })
 }
 
-export const replaceDocument = (block: Block, name: string): void => {
+export const replaceDocument = (block: Block, name: EditName): void => {
   told = null
   setHistory(replaceBlock(state.history, block, name))
   setView({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: displayName(block) }) })
 }
 
+const stepWords = ({ name }: Step): string => (typeof name === 'string' ? name : translate(name))
+
 export function undo(): void {
   const step = state.history.past.at(-1)
   setHistory(undoStep(state.history))
-  setView({ notice: step === undefined ? t('There is nothing to undo.') : t('Undone: {step}.', { step: inWords(step.name) }) })
+  setView({ notice: step === undefined ? t('There is nothing to undo.') : t('Undone: {step}.', { step: stepWords(step) }) })
 }
 
 export function redo(): void {
   const step = state.history.future[0]
   setHistory(redoStep(state.history))
-  setView({ notice: step === undefined ? t('There is nothing to do again.') : t('Done again: {step}.', { step: inWords(step.name) }) })
+  setView({ notice: step === undefined ? t('There is nothing to do again.') : t('Done again: {step}.', { step: stepWords(step) }) })
 }
 
 export function setView(change: Partial<ViewState>): void {

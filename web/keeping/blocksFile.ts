@@ -2,9 +2,9 @@
  * A file of many blocks, each as its own block file would hold it, with its versions.
  *
  * In      blocks with ids and versions; or the text of such a file.
- * Out     the text; or the blocks, or the place and one sentence that says what to do there. One bad block refuses the file: nothing is brought in by halves.
+ * Out     the text; or the blocks, or the place and the message that says what to do there. One bad block refuses the file: nothing is brought in by halves.
  */
-import { type Block, checkBlock, LONGEST_WORDS, type Read } from '../../geometry/index.ts'
+import { type Block, checkBlock, LONGEST_WORDS, type Message, message, type Read } from '../../geometry/index.ts'
 
 export interface FiledVersion {
   readonly made: number
@@ -31,16 +31,16 @@ type Fields = Readonly<Record<string, unknown>>
 type Refused = Extract<Read<never>, { ok: false }>
 
 const fieldsOf = (value: unknown): Fields | null => (typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Fields) : null)
-const bad = (place: string, message: string): Refused => ({ ok: false, place, message })
+const bad = (place: string, fault: Message): Refused => ({ ok: false, place, message: fault })
 const ID = /^[A-Za-z0-9._-]{1,64}$/
 
 export function checkBlocks(value: unknown): Read<readonly Filed[]> {
   const file = fieldsOf(value)
-  if (file?.format !== FORMAT) return bad('format', `is not "${FORMAT}"; choose a file in which Nestwright saved blocks`)
+  if (file?.format !== FORMAT) return bad('format', message('other-blocks-format', { format: FORMAT }))
   if (typeof file.version === 'number' && Number.isInteger(file.version) && file.version > 1)
-    return bad('version', `is ${file.version}, newer than this Nestwright reads; open it with a newer one`)
-  if (file.version !== 1) return bad('version', 'is not 1; give 1')
-  if (!Array.isArray(file.blocks)) return bad('blocks', 'is no list; give a list in brackets')
+    return bad('version', message('newer-version', { version: file.version }))
+  if (file.version !== 1) return bad('version', message('blocks-version'))
+  if (!Array.isArray(file.blocks)) return bad('blocks', message('blocks-list'))
   const refused = firstOf(file.blocks, refusedEntry, 'blocks')
   return refused ?? { ok: true, value: file.blocks as readonly Filed[] }
 }
@@ -56,24 +56,24 @@ function firstOf(list: readonly unknown[], refuse: (entry: unknown) => Refused |
 
 function refusedEntry(value: unknown): Refused | null {
   const entry = fieldsOf(value)
-  if (entry === null) return bad('', 'is no block; give an object in braces')
-  if (typeof entry.id !== 'string' || !ID.test(entry.id)) return bad('id', 'is no id; give 1 to 64 letters, digits, ".", "_" or "-"')
-  if (!isTime(entry.changed)) return bad('changed', 'is no time; give milliseconds since 1970')
-  if (!Array.isArray(entry.versions)) return bad('versions', 'is no list; give a list in brackets')
+  if (entry === null) return bad('', message('blocks-entry'))
+  if (typeof entry.id !== 'string' || !ID.test(entry.id)) return bad('id', message('blocks-id'))
+  if (!isTime(entry.changed)) return bad('changed', message('blocks-time'))
+  if (!Array.isArray(entry.versions)) return bad('versions', message('blocks-list'))
   return refusedDated(entry) ?? firstOf(entry.versions, refusedVersion, 'versions')
 }
 
 function refusedVersion(value: unknown): Refused | null {
   const version = fieldsOf(value)
-  if (version === null) return bad('', 'is no version; give an object in braces')
-  if (version.name !== null && typeof version.name !== 'string') return bad('name', 'is no name; give a name in quotes, or null')
+  if (version === null) return bad('', message('blocks-copy'))
+  if (version.name !== null && typeof version.name !== 'string') return bad('name', message('blocks-copy-name'))
   if (version.name !== null && version.name.length > LONGEST_WORDS)
-    return bad('name', `has ${version.name.length} letters; give a name of at most ${LONGEST_WORDS}`)
+    return bad('name', message('name-too-long', { count: version.name.length, most: LONGEST_WORDS }))
   return refusedDated(version)
 }
 
 function refusedDated({ made, block }: Fields): Refused | null {
-  if (!isTime(made)) return bad('made', 'is no time; give milliseconds since 1970')
+  if (!isTime(made)) return bad('made', message('blocks-time'))
   const read = checkBlock(block)
   return read.ok ? null : bad(read.place === 'file' ? 'block' : `block.${read.place}`, read.message)
 }

@@ -8,7 +8,7 @@ import { useEffect, useSyncExternalStore } from 'react'
 import { changesBetween } from '../document/difference.ts'
 import { applyEdit as applied, type History, newHistory } from '../document/history.ts'
 import { copyName, displayName, shortName, thisTabName } from '../document/blockNames.ts'
-import { type Block, checkBlock, type Edit, setName } from '../../geometry/index.ts'
+import { type Block, checkBlock, type Edit, message, setName } from '../../geometry/index.ts'
 import { emptyGrid } from '../document/starters/emptyGrid.ts'
 import { eveningStar } from '../document/starters/eveningStar.ts'
 import { lantern } from '../document/starters/lantern.ts'
@@ -139,7 +139,7 @@ function inTurn<T>(act: () => Promise<T>): Promise<T> {
 /** A block of her own, from a starter, a file, a link or a copy. */
 export const beginBlock = (block: Block, history: History = newHistory(block)): Promise<boolean> =>
   inTurn(async () => {
-    if (base === null) replaceDocument(block, t('begin anew'))
+    if (base === null) replaceDocument(block, message('begin-again'))
     else if (!(await leave())) return false
     else await layDown(history)
     return base !== null || !getState().currentBlock.readOnly

@@ -4,8 +4,8 @@
  * In      files that were chosen or dropped; a block in the address.
  * Out     a sentence: what was opened, or why it cannot be. Opening never takes the place of what is there.
  */
-import { type Block, isPdf, MOST_BYTES, readBlock } from '../../geometry/index.ts'
-import { t, tell, tn } from '../words/words.ts'
+import { type Block, isPdf, type Message, MOST_BYTES, readBlock } from '../../geometry/index.ts'
+import { t, tn, translate } from '../words/words.ts'
 import { beginBlock, canKeep, openBlock } from './openBlock.ts'
 import { checkBlocks, holdsBlocks } from './blocksFile.ts'
 import { bringBlocksIn, untouchedLike } from './shelf.ts'
@@ -74,8 +74,8 @@ function manyIn(text: string): unknown {
   }
 }
 
-const notOpened = (file: string, place: string, message: string): Came =>
-  refused(t('{file} was not opened. {place}: {message}.', { file, place, message: tell(message) }))
+const notOpened = (file: string, place: string, message: Message): Came =>
+  refused(t('{file} was not opened. {place}: {message}.', { file, place, message: translate(message) }))
 
 async function openOne(file: string, text: string): Promise<Came> {
   const read = readBlock(text)

@@ -5,7 +5,7 @@
  * Out     the list follows, and a notice says what was done. Nothing is lost by it: what is put aside stays for thirty days, and going back to a version is a step
  *         like any other.
  */
-import type { Block } from '../../geometry/index.ts'
+import { type Block, message } from '../../geometry/index.ts'
 import { emptyGrid } from '../document/starters/emptyGrid.ts'
 import { t } from '../words/words.ts'
 import { beginBlock, blockOf, changedList, keeper, keepVersion, openBlock, opened, renaming, same, tell } from './openBlock.ts'
@@ -99,7 +99,7 @@ export async function goBackTo(version: Version): Promise<void> {
   if (block === undefined) return
   if (getState().currentBlock.id !== version.of && !(await openBlock(version.of))) return
   if (!getState().currentBlock.readOnly) await keepVersion(version.of, getState().history.block, 'going back')
-  replaceDocument(block, t('go back to a version'))
+  replaceDocument(block, message('go-back-to-version'))
 }
 
 export async function forgetVersion(id: string): Promise<void> {

@@ -300,7 +300,6 @@ export const german: Catalogue = {
   'as it was': 'wie zuvor',
   'as nests best': 'wie es am besten greift',
   'as the device says': 'wie das Gerät sagt',
-  'begin anew': 'neu beginnen',
   block: 'Block',
   border: 'Rand',
   'bottom left': 'unten links',
@@ -320,7 +319,6 @@ export const german: Catalogue = {
   'flipped corners': 'umgeklappte Ecken',
   'four at a time': 'vier auf einmal',
   'four at a time, no waste': 'vier auf einmal, ohne Verschnitt',
-  'go back to a version': 'zu einer Fassung zurückgehen',
   'in the centre': 'in der Mitte',
   'in the sun': 'in der Sonne',
   inches: 'Zoll',
@@ -369,7 +367,6 @@ export const german: Catalogue = {
   '{name} is among your blocks.': '{name} ist unter deinen Blöcken.',
   '{name} is no picture this browser can read; choose a photograph such as a JPEG or PNG.':
     '{name} ist kein Bild, das dieser Browser lesen kann; wähle ein Foto, etwa JPEG oder PNG.',
-  'go back to the layout': 'zum Ausgelegten zurückgehen',
   'Yes, take it away for good': 'Ja, endgültig wegnehmen',
   '{file} is too large to be a block file; choose another file.': '{file} ist zu groß für eine Blockdatei; wähle eine andere Datei.',
   'The disk is full: this could not be kept.': 'Der Speicher ist voll: Das konnte nicht aufbewahrt werden.',

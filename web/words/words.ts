@@ -5,6 +5,7 @@
  * Out     the sentence in the maker's language; in English where the catalogue has none.
  * A catalogue is fetched only when its language is chosen, so English costs nothing.
  */
+import { english, germanWords, type Message, say, type Words } from '../../geometry/index.ts'
 import type { Catalogue, Plural } from './catalogue.ts'
 
 export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const
@@ -15,6 +16,7 @@ const KEPT = 'nestwright.language'
 let language: Language = 'en'
 let catalogue: Catalogue = {}
 let findings: Catalogue = {}
+let messageWords: Words = english
 let plural = new Intl.PluralRules('en')
 
 export const spoken = (): Language => language
@@ -34,6 +36,9 @@ export function tn(count: number, one: string, many: string, params: Params = {}
   const forms: Plural = typeof said === 'object' ? said : { one, other: many }
   return filled(forms[plural.select(count)] ?? forms.other, { n: count, ...params })
 }
+
+/** What the geometry says, in the maker's language. */
+export const translate = (message: Message): string => say(messageWords, message)
 
 /**
  * A sentence that the geometry made, in English: said in the maker's language by the entry whose places it fits.
@@ -93,15 +98,18 @@ export async function beginWords(): Promise<void> {
 }
 
 export async function speak(next: Language): Promise<void> {
-  if (next === 'de') sayWith(next, (await import('./german.ts')).german, (await import('./germanFindings.ts')).germanFindings)
-  else sayWith(next, {}, {})
+  if (next === 'de') {
+    const [{ german }, { germanFindings }, messages] = await Promise.all([import('./german.ts'), import('./germanFindings.ts'), germanWords()])
+    sayWith(next, german, germanFindings, messages)
+  } else sayWith(next, {}, {}, english)
   document.documentElement.lang = next
 }
 
 /** From now on all is said by these: the words of the screen, and the sentences of the geometry. */
-export function sayWith(next: Language, words: Catalogue, found: Catalogue): void {
-  catalogue = words
+export function sayWith(next: Language, labels: Catalogue, found: Catalogue, messages: Words): void {
+  catalogue = labels
   findings = found
+  messageWords = messages
   language = next
   plural = new Intl.PluralRules(next)
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { moveUnits, readBlock, recolourPatch, removeUnits, setName, turnUnits, writeBlock } from '../../../geometry/index.ts'
+import { message, moveUnits, readBlock, recolourPatch, removeUnits, setName, turnUnits, writeBlock } from '../../../geometry/index.ts'
 import { emptyGrid } from '../../../web/document/starters/emptyGrid.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
@@ -33,7 +33,7 @@ describe('the history', () => {
   })
 
   it('has another block back after one was opened in its place', () => {
-    const opened = replaceBlock(start, lantern, 'open a file')
+    const opened = replaceBlock(start, lantern, message('begin-again'))
     expect(opened.block.name).toBe(lantern.name)
     expect(undoStep(opened).block).toEqual(eveningStar)
   })

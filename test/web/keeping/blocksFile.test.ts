@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { inEnglish } from '../../../geometry/index.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
 import { checkBlocks, type Filed, holdsBlocks, writeBlocks } from '../../../web/keeping/blocksFile.ts'
@@ -44,6 +45,6 @@ describe('a file of many blocks', () => {
   ])('is refused with its place: %#', (value, place) => {
     const read = checkBlocks(value)
     expect(read).toMatchObject({ ok: false, place })
-    expect(read.ok ? '' : read.message).toMatch(/^[^\n]+; [^\n]+[^.]$/)
+    expect(read.ok ? '' : inEnglish(read.message)).toMatch(/^[^\n]+; [^\n]+[^.]$/)
   })
 })

@@ -5,6 +5,7 @@ import {
   canBecome,
   canRepeat,
   checkBlock,
+  message,
   copyUnits,
   type Edit,
   fileBoxOf,
@@ -98,7 +99,7 @@ function isExact(before: Block, after: Block): boolean {
 
 /** By quarters clockwise: half a turn keeps a long unit in its cells. */
 export const quartersOf = (ids: readonly string[], quarters: Turn): Edit => ({
-  name: ids.length === 1 ? 'turn a unit' : quarters === 2 ? 'turn units half round' : 'turn units',
+  name: ids.length > 1 && quarters === 2 ? message('turn-units-half-round') : message('turn-units', { units: ids.length }),
   change: (draft) => {
     for (let quarter = 0; quarter < quarters; quarter++) turnUnits(ids).change(draft)
   },
@@ -293,7 +294,7 @@ export function pourAt(fabric: string, at: Point): void {
 
 /** All patches that the fabric was drawn over, in one step. */
 export const pourOver = (fabric: string, over: readonly Patch[]): Edit => ({
-  name: over.length === 1 ? 'recolour a patch' : 'recolour patches',
+  name: message('recolour-patches', { patches: over.length }),
   change: (draft) => {
     for (const { unit, name } of over) recolourPatch(unit, name, fabric).change(draft)
   },

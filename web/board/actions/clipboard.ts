@@ -2,7 +2,7 @@
 import { broughtInto, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits } from '../../../geometry/index.ts'
 import { edit, setView, getState } from '../../document/store.ts'
 import { editResult } from '../../document/editResult.ts'
-import { t, tell, tn } from '../../words/words.ts'
+import { t, tn, translate } from '../../words/words.ts'
 import { attempt } from './actions.ts'
 import { freePlace } from './freeSpace.ts'
 
@@ -64,7 +64,7 @@ function cutAfterCopy(): void {
 /** Where they lay, if there is room, else at the nearest free place. */
 function pasteText(text: string): void {
   const read = readUnits(text)
-  if (!read.ok) return setView({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: tell(read.message) }) })
+  if (!read.ok) return setView({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: translate(read.message) }) })
   const { block } = getState().history
   const brought = broughtInto(block, read.value)
   const place = freePlace(block, brought.units)

@@ -4,7 +4,7 @@
  * In      the chosen units, each of one patch.
  * Out     one edit, or one sentence. Every corner is made exact again before it goes into the block.
  */
-import { exactRing, type FilePoint, inParts, onePatch, reshape, toFile, type Unit, type WholeOutlines } from '../../../geometry/index.ts'
+import { exactRing, type FilePoint, inParts, message, onePatch, reshape, toFile, type Unit, type WholeOutlines } from '../../../geometry/index.ts'
 import { setView, getState } from '../../document/store.ts'
 import { said, t } from '../../words/words.ts'
 import { attempt } from './actions.ts'
@@ -25,7 +25,8 @@ export async function joinChosen(): Promise<void> {
   const [first, ...others] = units as [Unit, ...Unit[]]
   if (shapes.length === units.length) return setView({ notice: t('They do not touch along an edge, so there is nothing to join.') })
   const next = new Map<string, readonly (readonly FilePoint[])[]>([[first.id, shapes], ...others.map(({ id }) => [id, []] as const)])
-  if (attempt(reshape(getState().history.block, 'join shapes', next), t('Joined into one patch.'))) setView({ chosen: [first.id], patch: null })
+  if (attempt(reshape(getState().history.block, message('join-shapes'), next), t('Joined into one patch.')))
+    setView({ chosen: [first.id], patch: null })
 }
 
 /** What lies under the shape chosen last is cut away from the others; that shape stays. */
@@ -40,7 +41,7 @@ export async function cutAwayChosen(): Promise<void> {
     if (!(shapes.length === 1 && sameCorners(shapes[0] ?? [], unit))) next.set(unit.id, shapes)
   }
   if (next.size === 0) return setView({ notice: t('The shape chosen last lies over none of the others.') })
-  attempt(reshape(getState().history.block, 'cut shapes away', next), t('Cut away where the shape chosen last lies.'))
+  attempt(reshape(getState().history.block, message('cut-shapes'), next), t('Cut away where the shape chosen last lies.'))
 }
 
 function sameCorners(corners: readonly FilePoint[], unit: Unit): boolean {

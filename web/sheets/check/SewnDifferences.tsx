@@ -1,8 +1,8 @@
 /** Where the sewn block differs from the planned layout, and the fewest moves that lead back to it. */
 import { useMemo } from 'react'
-import { asSewn, type Block } from '../../../geometry/index.ts'
+import { asSewn, type Block, message } from '../../../geometry/index.ts'
 import { setComparedLayout, setView, replaceDocument, useStore, useFindings } from '../../document/store.ts'
-import { t, tell, tn } from '../../words/words.ts'
+import { t, tn, translate } from '../../words/words.ts'
 import { summaryText } from './CheckSummary.tsx'
 
 export function SewnDifferences({ laid }: { readonly laid: Block }) {
@@ -15,18 +15,18 @@ export function SewnDifferences({ laid }: { readonly laid: Block }) {
         {movesWords(comparison)}
       </p>
       <ol className="moves">
-        {comparison.moves.map(({ message }) => (
-          <li key={message}>{tell(message)}</li>
+        {comparison.moves.map((move) => (
+          <li key={translate(move.message)}>{translate(move.message)}</li>
         ))}
       </ol>
       {comparison.differences.length > 0 && (
         <details className="order">
           <summary>{tn(comparison.differences.length, 'One place looks otherwise', '{n} places look otherwise')}</summary>
           <ul className="moves">
-            {comparison.differences.map(({ laid: id, message }) => (
+            {comparison.differences.map(({ laid: id, message: difference }) => (
               <li key={id}>
                 <button type="button" className="plain" onClick={() => setView({ chosen: [id] })}>
-                  {tell(message)}
+                  {translate(difference)}
                 </button>
               </li>
             ))}
@@ -39,7 +39,7 @@ export function SewnDifferences({ laid }: { readonly laid: Block }) {
           type="button"
           disabled={comparison.differences.length === 0}
           onClick={() => {
-            replaceDocument(laid, t('go back to the layout'))
+            replaceDocument(laid, message('go-back-to-layout'))
             setComparedLayout(null)
           }}
         >

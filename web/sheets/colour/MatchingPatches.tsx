@@ -1,6 +1,6 @@
 /** Patches that are alike, recoloured together; two fabrics exchanged. */
 import { useMemo, useState } from 'react'
-import { alikePatches, type Block, colourPatches, exchangeFabrics, type PatchName } from '../../../geometry/index.ts'
+import { alikePatches, type Block, colourPatches, exchangeFabrics, message, type PatchName } from '../../../geometry/index.ts'
 import { unitShapes, type Point } from '../../document/shapes.ts'
 import { edit, setView, getState, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
@@ -55,7 +55,7 @@ function Group({ block, patches, fabrics }: GroupProps) {
           edit(
             colourPatches(
               patches.map((patch) => ({ ...patch, fabric })),
-              'recolour alike patches',
+              message('recolour-alike-patches'),
             ),
           )
           setView({ notice: tn(patches.length, 'One patch is recoloured.', '{n} patches are recoloured.') })

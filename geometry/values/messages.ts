@@ -1,0 +1,351 @@
+/**
+ * What the geometry says, as data: a code and its parameters. `geometry/words` says each in English and in German.
+ *
+ * Parameters are ids, counts, lengths and choices by name, never parts of a sentence. A name that a maker gave (of a fabric) stands as she wrote it
+ * and is not translated.
+ */
+import type { Kind, Method, Turn } from './block.ts'
+
+/** A message that has no parameters. */
+type None = Readonly<Record<never, never>>
+
+/** What stands in a file where something else belongs: nothing, a list, an object, or a value as JSON writes it, cut short. */
+export type FoundValue = 'missing' | 'list' | 'object' | { readonly text: string }
+
+interface Found {
+  readonly value: FoundValue
+}
+interface Most {
+  readonly most: number
+}
+interface TooMany extends Most {
+  readonly count: number
+}
+interface OneOf extends Found {
+  readonly known: readonly string[]
+}
+
+/** What is wrong at one place of a file. */
+interface FileFaults {
+  readonly 'not-json': None
+  readonly 'other-format': Found
+  readonly 'newer-version': { readonly version: number }
+  readonly 'other-version': Found
+  readonly 'not-object': Found
+  readonly 'not-list': Found
+  readonly 'not-one-of': OneOf
+  readonly 'not-flag': Found
+  readonly 'too-deep': Most
+  readonly 'not-length': Found
+  readonly 'length-not-above-zero': Found
+  readonly 'length-beyond-rulers': Found
+  readonly 'not-measure': Found
+  readonly 'not-cell-count': Found & Most
+  readonly 'not-id': Found
+  readonly 'id-taken': Found
+  readonly 'not-name': Found
+  readonly 'name-too-long': TooMany
+  readonly 'not-text': Found
+  readonly 'text-too-long': TooMany
+  readonly 'not-colour': Found
+  readonly 'not-print-colour': Found
+  readonly 'not-print-photo': Found & Most
+  readonly 'not-photograph': Found
+  readonly 'unknown-fabric': Found
+  readonly 'not-position': Found
+  readonly 'position-too-far': Found & Most
+  readonly 'position-not-exact': Found
+  readonly 'not-pair': Found
+  readonly 'too-many-units': TooMany
+  readonly 'method-of-another-kind': OneOf & { readonly kind: Kind }
+  readonly 'too-many-patches': TooMany
+  readonly 'strips-with-hole': Found
+  readonly 'unknown-patch': OneOf & { readonly kind: Kind }
+  readonly 'patch-without-fabric': { readonly patch: string }
+  readonly 'size-not-above-zero': Found
+  readonly 'not-turn': Found
+  readonly 'not-square': Found & { readonly kind: Kind }
+  readonly 'not-goose': Found
+  readonly 'corner-not-above-zero': Found
+  readonly 'corners-overlap': Found
+  readonly 'corners-leave-no-centre': Found
+  readonly 'too-few-corners': { readonly count: number }
+  readonly 'too-many-corners': TooMany
+  readonly 'crossed-outline': None
+  readonly 'no-copied-units': None
+  readonly 'newer-copied-units': None
+  readonly 'other-blocks-format': { readonly format: string }
+  readonly 'blocks-version': None
+  readonly 'blocks-list': None
+  readonly 'blocks-entry': None
+  readonly 'blocks-id': None
+  readonly 'blocks-time': None
+  readonly 'blocks-copy': None
+  readonly 'blocks-copy-name': None
+}
+
+interface Units {
+  readonly units: number
+}
+interface Fabrics {
+  readonly fabrics: number
+}
+
+/** What undo and redo call an edit. */
+interface EditNames {
+  readonly 'place-units': Units
+  readonly 'swap-units': None
+  readonly 'align-units': None
+  readonly 'spread-units': None
+  readonly 'resize-units': Units
+  readonly 'replace-units': Units
+  readonly 'move-units': Units
+  readonly 'copy-units': Units
+  readonly 'remove-units': Units
+  readonly 'turn-units': Units
+  readonly 'turn-units-half-round': None
+  readonly 'mirror-units': Units
+  readonly 'paste-units': Units
+  readonly 'turn-block': None
+  readonly 'mirror-block': None
+  readonly 'join-shapes': None
+  readonly 'cut-shapes': None
+  readonly 'recolour-patches': { readonly patches: number }
+  readonly 'recolour-units': None
+  readonly 'recolour-wings': None
+  readonly 'recolour-fabric-everywhere': None
+  readonly 'add-fabrics': Fabrics
+  readonly 'change-fabric': None
+  readonly 'remove-fabric': None
+  readonly 'move-fabric-up': None
+  readonly 'move-fabric-down': None
+  readonly 'swap-fabrics': None
+  readonly 'make-fabric-plain': None
+  readonly 'choose-print': None
+  readonly 'recolour-print': None
+  readonly 'set-print-direction': None
+  readonly 'recolour-fabrics': None
+  readonly 'take-colouring': None
+  readonly 'recolour-alike-patches': None
+  readonly 'set-method': None
+  readonly 'set-methods': None
+  readonly 'cut-as-needed': None
+  readonly 'cut-larger': None
+  readonly 'set-order': None
+  readonly 'name-block': None
+  readonly 'set-measure': None
+  readonly 'set-grid': None
+  readonly 'set-borders': None
+  readonly 'set-cloth-width': None
+  readonly 'press-seam-open': None
+  readonly 'press-seam': None
+  readonly 'forget-press': None
+  readonly 'press-units-alike': None
+  readonly 'press-units-apart': None
+  readonly 'lift-press-rule': None
+  readonly 'keep-press-rule': None
+  readonly 'press-unit-open': None
+  readonly 'press-unit-to-one-side': None
+  readonly 'title-booklet': None
+  readonly 'sign-booklet': None
+  readonly 'introduce-booklet': None
+  readonly 'change-step-words': None
+  readonly 'keep-step-words': None
+  readonly 'restore-step-words': None
+  readonly 'note-step': None
+  readonly 'add-step-photograph': None
+  readonly 'remove-step-photograph': None
+  readonly 'drop-step-words': None
+  readonly 'begin-again': None
+  readonly 'go-back-to-version': None
+  readonly 'go-back-to-layout': None
+}
+
+interface AtUnit {
+  readonly unit: string
+}
+interface Turned {
+  readonly quarters: Turn
+}
+
+/** How a sewn block differs from the one laid out, and the way back. */
+interface SewnComparison {
+  readonly 'move-turn-block': Turned
+  readonly 'move-turn': AtUnit & Turned
+  readonly 'move-swap': { readonly units: readonly [string, string] }
+  readonly 'move-sew-mirrored': AtUnit
+  readonly 'move-sew': AtUnit
+  readonly 'unit-missing': AtUnit
+  readonly 'unit-turned': AtUnit & Turned
+  readonly 'unit-mirrored': AtUnit
+  readonly 'unit-swapped': AtUnit
+  readonly 'unit-other': AtUnit
+}
+
+interface InMeasure {
+  readonly measure: 'in' | 'cm'
+}
+
+/** What kinds of units are made, and how, in the cut list. */
+interface CutRows {
+  readonly 'cut-for-borders': None
+  readonly 'cut-for-border-corners': None
+  /** `larger`: in the measure's unit, each way of cutting larger once. */
+  readonly 'cut-for-units': InMeasure & { readonly kinds: readonly Kind[]; readonly method: Method; readonly larger: readonly number[] }
+  readonly 'batches-of-geese': { readonly batches: number; readonly geese: number; readonly spare: number }
+  readonly 'measure-before-borders': None
+  readonly batting: { readonly batting: BattingId }
+  readonly 'batting-size': { readonly size: BattingSize }
+  readonly 'chart-piece': { readonly piece: ChartPieceId }
+}
+
+export type BattingId =
+  | 'cotton-scrim'
+  | 'cotton-needled'
+  | 'bamboo'
+  | 'cotton-natural'
+  | 'wool'
+  | 'polyester-thick'
+  | 'cotton-no-scrim'
+  | 'cotton-bleached'
+  | 'in-use'
+
+/** What batting of a size is sold as. */
+export type BattingSize = 'craft' | 'crib' | 'throw' | 'twin' | 'full' | 'queen' | 'king'
+
+/** What a size chart has a column for. */
+export type ChartPieceId =
+  | 'large-square'
+  | 'small-squares'
+  | 'squares'
+  | 'centre-square'
+  | 'halved-squares'
+  | 'across-on-point'
+  | 'side-square'
+  | 'corner-square'
+
+type Size = readonly [number, number]
+
+/** What is wrong with a layout, or good to know before it is cut and sewn. */
+interface Problems {
+  readonly 'cloth-missing': None
+  readonly 'units-overlap': None
+  readonly 'cloth-outside': None
+  readonly 'hourglass-pairs-differ': None
+  readonly 'strip-set-too-long': None
+  readonly 'hourglass-hands': { readonly most: number; readonly all: number }
+  readonly 'bias-at-edge': None
+  readonly 'not-trimmed': { readonly method: Method }
+  readonly 'grain-at-edge': None
+  /** The fabrics by the maker's names; `named`: ids of the units, where they are few. */
+  readonly 'print-turned': {
+    readonly fabrics: readonly string[]
+    readonly how: 'slanting' | 'turned'
+    readonly units: number
+    readonly of: number
+    readonly named: readonly string[]
+  }
+  /** `size`: across the cloth, then along it. */
+  readonly 'print-turned-to-fit': InMeasure & { readonly fabric: string; readonly size: Size }
+  readonly 'piece-too-large': { readonly fabric: string; readonly size: Size }
+  readonly 'seam-partial': None
+  readonly 'seam-set-in': None
+  readonly 'press-not-kept': { readonly reason: PressNotKept }
+  readonly 'press-alike-differs': None
+  readonly 'method-needs-pairs': None
+  readonly 'method-strips-too-long': None
+  readonly 'not-worked-out': { readonly error: string }
+}
+
+/** Why a maker's own word on pressing is passed over. */
+export type PressNotKept = 'no-seam' | 'several-seams' | 'end-of-seam' | 'neither-side' | 'later-word'
+
+/** Why a seam is pressed as it is. */
+interface PressReasons {
+  readonly 'asked-for-seam': None
+  readonly 'asked-for-unit': None
+  readonly 'geese-rule': None
+  readonly 'corner-rule': None
+  readonly 'less-bulk': None
+  readonly 'darker-side': None
+  readonly 'both-sides-alike': None
+  readonly 'like-alike-units': None
+  readonly 'so-that-it-nests': None
+  readonly 'either-way': None
+}
+
+interface AtLeast {
+  readonly atLeast: number
+}
+interface Choices {
+  readonly choices: number
+}
+
+/** Why the clashes are as few as can be. */
+interface Proofs {
+  readonly 'nothing-sewn': None
+  readonly 'all-nest': None
+  /** Chains and rings that must clash; `seams`: the joins of one, or where it is long its first alone; `settled` of them by a method or the maker. */
+  readonly 'chains-must-clash': { readonly chains: readonly ClashingChain[] }
+  readonly 'alike-all-weighed': Choices & AtLeast
+  readonly 'alike-best-found': Choices & AtLeast
+}
+
+export interface ClashingChain {
+  readonly joins: readonly string[]
+  readonly length: number
+  readonly settled: number
+  readonly clashes: number
+}
+
+/** What would remove a clash. */
+interface Fixes {
+  readonly 'lift-rule': AtUnit
+  readonly 'press-other-way': None
+  readonly 'press-open': None
+  readonly 'join-by-order': { readonly order: 'rows' | 'columns' | 'sections'; readonly all: boolean }
+  readonly 'sew-turned': AtUnit
+  readonly 'sew-mirrored': AtUnit
+}
+
+interface Clashes {
+  readonly clashes: number
+}
+
+/** Why copies of a block set beside each other nest or clash. */
+interface SettingReasons {
+  readonly 'quarter-turn-not-square': None
+  readonly 'copies-nest': None
+  readonly 'copies-clash': Clashes
+  readonly 'copies-clash-through': Clashes
+  readonly 'copies-clash-by-rule': Clashes
+  readonly 'copies-searched-in-bands': AtLeast
+  readonly 'copies-pressing-proved': None
+  readonly 'copies-proved': None
+  readonly 'clashes-inside': Clashes
+  /** `holds`: what comes of it is what the rule of thumb promises; else `more` clashes or none. */
+  readonly 'rule-of-thumb': { readonly units: number; readonly outcome: 'as-said' | 'clashes-all-the-same' | 'nests-without' }
+}
+
+export interface MessageParams extends FileFaults, EditNames, SewnComparison, CutRows, Problems, PressReasons, Proofs, Fixes, SettingReasons {}
+
+export type MessageCode = keyof MessageParams
+export type EditCode = keyof EditNames
+
+/** A message of one of these codes; of any where none are named. */
+export type Message<Code extends MessageCode = MessageCode> = {
+  readonly [One in Code]: { readonly code: One; readonly params: MessageParams[One] }
+}[Code]
+
+export type EditName = Message<EditCode>
+
+/** A value, or the place in the file and the one message that says what to do there. */
+export type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly place: string; readonly message: Message }
+
+/** A message of a code; its parameters are left out where it has none. */
+export function message<Code extends MessageCode>(
+  code: Code,
+  ...[params]: keyof MessageParams[Code] extends never ? [] : [params: MessageParams[Code]]
+): Message<Code> {
+  return { code, params: params ?? {} } as Message<Code>
+}

@@ -1,0 +1,318 @@
+/** English for what the geometry says. */
+import { sayLength } from '../exact/lengths.ts'
+import type { Kind, Method } from '../values/block.ts'
+import type { BattingId, ChartPieceId, ClashingChain, FoundValue, Message, PressNotKept } from '../values/messages.ts'
+import { say, type Words } from './words.ts'
+
+export const inEnglish = (message: Message): string => say(english, message)
+
+const found = (value: FoundValue): string =>
+  value === 'missing' ? 'missing' : value === 'list' ? 'a list' : value === 'object' ? 'an object' : value.text
+
+const SMALL_NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
+
+/** `two batches`, `13 batches`. */
+export function inWords(number: number, one: string, many = `${one}s`): string {
+  return `${SMALL_NUMBERS[number] ?? number} ${number === 1 ? one : many}`
+}
+
+export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+
+const KIND_WORDS: Readonly<Record<Kind, readonly [one: string, many: string]>> = {
+  square: ['plain patch', 'plain patches'],
+  hst: ['half-square triangle', 'half-square triangles'],
+  hourglass: ['hourglass', 'hourglasses'],
+  goose: ['goose', 'geese'],
+  diamond: ['square in a square', 'squares in squares'],
+  cornered: ['patch with clipped corners', 'patches with clipped corners'],
+  strips: ['strip unit', 'strip units'],
+  'half-rectangle': ['half-rectangle unit', 'half-rectangle units'],
+  polygon: ['free patch', 'free patches'],
+}
+
+export const kindWords = (kind: Kind, number: number): string => KIND_WORDS[kind][number === 1 ? 0 : 1]
+
+export const METHOD_WORDS: Readonly<Record<Method, string>> = {
+  plain: 'sewn as cut',
+  'hst-2': 'two at a time',
+  'hst-4': 'four at a time, edges on the bias',
+  'hst-8': 'eight at a time',
+  'qst-2': 'two at a time',
+  'geese-4': 'four at a time',
+  'corner-flip': 'flipped corners',
+  'strip-set': 'from a strip set',
+}
+
+const QUARTERS = ['not at all', 'a quarter to the right', 'half round', 'a quarter to the left'] as const
+
+const BATTINGS: Readonly<Record<BattingId, string>> = {
+  'cotton-scrim': 'Cotton, needled, with scrim',
+  'cotton-needled': 'Cotton, needled',
+  bamboo: 'Bamboo and cotton',
+  'cotton-natural': 'Cotton, natural, thin',
+  wool: 'Wool',
+  'polyester-thick': 'Polyester, thick',
+  'cotton-no-scrim': 'Cotton, old style, without scrim',
+  'cotton-bleached': 'Cotton, bleached, unbonded',
+  'in-use': 'Any, for a quilt in use',
+}
+
+const CHART_PIECES: Readonly<Record<ChartPieceId, string>> = {
+  'large-square': '1 large square',
+  'small-squares': '4 small squares',
+  squares: '2 squares',
+  'centre-square': '1 centre square',
+  'halved-squares': '2 squares, halved',
+  'across-on-point': 'across on point',
+  'side-square': '4 sides: a square, quartered',
+  'corner-square': '2 corners: a square, halved',
+}
+
+const NOT_KEPT: Readonly<Record<PressNotKept, string>> = {
+  'no-seam': 'no seam of this plan runs there',
+  'several-seams': 'several seams meet there; give a point on one of them',
+  'end-of-seam': 'that is the end of a seam; give a point between its ends',
+  'neither-side': 'the point to press toward lies on neither side of the seam',
+  'later-word': 'a later word of yours presses the same seam otherwise',
+}
+
+const alikeChoices = (choices: number): string =>
+  `Alike units are pressed alike, so their seams turn together: ${choices === 1 ? 'one choice is' : `${choices} choices are`} left.`
+
+function chainWords({ joins, length, settled, clashes }: ClashingChain): string {
+  const named = joins.length === length ? `Seams ${joins.join(', ')}` : `${length} seams from ${joins[0]} on`
+  const cause =
+    settled > 0 ? `the ways of ${settled} of them are settled by their method or by you` : 'going once round, the turns do not come out even'
+  return `${named} each decide the next: ${cause}, so at least ${clashes === 1 ? 'one clash' : `${clashes} clashes`} must stay`
+}
+
+export const english: Words = {
+  'not-json': 'this is not a block file: it is not JSON; choose a file that Nestwright saved',
+  'other-format': ({ value }) => `is ${found(value)}; a block file says "nestwright.block"`,
+  'newer-version': ({ version }) => `is ${version}, newer than this Nestwright reads; open it with a newer one`,
+  'other-version': ({ value }) => `is ${found(value)}; give 1`,
+  'not-object': ({ value }) => `is ${found(value)}; give an object in braces`,
+  'not-list': ({ value }) => `is ${found(value)}; give a list in brackets`,
+  'not-one-of': ({ value, known }) => `is ${found(value)}; give one of ${known.join(', ')}`,
+  'not-flag': ({ value }) => `is ${found(value)}; give true or false`,
+  'too-deep': ({ most }) => `holds lists or objects more than ${most} deep in each other; choose a file that Nestwright saved`,
+  'not-length': ({ value }) => `is ${found(value)}; give a length such as 3 or "2 1/2"`,
+  'length-not-above-zero': ({ value }) => `is ${found(value)}; give a length above zero`,
+  'length-beyond-rulers': ({ value }) => `is ${found(value)}, which no ruler shows; give a length such as 3 or "2 1/2"`,
+  'not-measure': ({ value }) => `is ${found(value)}; give "in" or "cm"`,
+  'not-cell-count': ({ value, most }) => `is ${found(value)}; give a whole number of cells from 1 to ${most}`,
+  'not-id': ({ value }) => `is ${found(value)}; give 1 to 64 letters, digits, ".", "_" or "-"`,
+  'id-taken': ({ value }) => `is ${found(value)}, which another one has already; give it an id of its own`,
+  'not-name': ({ value }) => `is ${found(value)}; give a name in quotes`,
+  'name-too-long': ({ count, most }) => `has ${count} letters; give a name of at most ${most}`,
+  'not-text': ({ value }) => `is ${found(value)}; give words in quotes`,
+  'text-too-long': ({ count, most }) => `has ${count} letters; give at most ${most}`,
+  'not-colour': ({ value }) => `is ${found(value)}; give a colour as "#rrggbb"`,
+  'not-print-colour': ({ value }) => `is ${found(value)}; give the colour of what is printed as "#rrggbb"`,
+  'not-print-photo': ({ value, most }) => `is ${found(value)}; give a photograph as "data:image/jpeg;base64,…" of at most ${most} characters`,
+  'not-photograph': ({ value }) => `is ${found(value)}; give a picture as "data:image/jpeg;base64,…" or "data:image/png;base64,…"`,
+  'unknown-fabric': ({ value }) => `names the fabric ${found(value)}, which is not among the fabrics; add it or name another`,
+  'not-position': ({ value }) => `is ${found(value)}; give cells as a number or as a fraction such as "1/3"`,
+  'position-too-far': ({ value, most }) => `is ${found(value)}; stay within ${most} cells`,
+  'position-not-exact': ({ value }) => `is ${found(value)}, which cannot be held exactly beside the other positions; use simpler fractions of a cell`,
+  'not-pair': ({ value }) => `is ${found(value)}; give two numbers in brackets`,
+  'too-many-units': ({ count, most }) => `holds ${count} units; a block has at most ${most}`,
+  'method-of-another-kind': ({ value, kind, known }) => `is ${found(value)}, which does not make a ${kind}; give one of ${known.join(', ')}`,
+  'too-many-patches': ({ count, most }) => `names ${count} patches; a unit has at most ${most}`,
+  'strips-with-hole': ({ value }) => `names ${found(value)}; number the strips from strip1 without a hole`,
+  'unknown-patch': ({ value, kind, known }) => `names ${found(value)}, which a ${kind} does not have; it has ${known.join(', ')}`,
+  'patch-without-fabric': ({ patch }) => `does not say which fabric ${patch} is of; name one`,
+  'size-not-above-zero': ({ value }) => `is ${found(value)}; give a width and a height above zero`,
+  'not-turn': ({ value }) => `is ${found(value)}; give quarter turns clockwise: 0, 1, 2 or 3`,
+  'not-square': ({ value, kind }) => `is ${found(value)}; a ${kind} is square, give the same width and height`,
+  'not-goose': ({ value }) => `is ${found(value)}; a goose is twice as wide as high before it is turned`,
+  'corner-not-above-zero': ({ value }) => `is ${found(value)}; give the leg of the clipped corners in cells, above zero`,
+  'corners-overlap': ({ value }) => `is ${found(value)}, so that the clipped corners overlap; give a shorter leg`,
+  'corners-leave-no-centre': ({ value }) => `is ${found(value)}, so that nothing is left of the centre; give a shorter leg`,
+  'too-few-corners': ({ count }) => `has ${count} corners; a patch needs at least three`,
+  'too-many-corners': ({ count, most }) => `has ${count} corners; a patch has at most ${most}`,
+  'crossed-outline': 'cross or touch each other, or leave no cloth; draw the outline once round without crossing it',
+  'no-copied-units': 'what was copied holds no units; copy units on a board first',
+  'newer-copied-units': 'these units were copied from a newer Nestwright; open the block with a newer one',
+  'other-blocks-format': ({ format }) => `is not "${format}"; choose a file in which Nestwright saved blocks`,
+  'blocks-version': 'is not 1; give 1',
+  'blocks-list': 'is no list; give a list in brackets',
+  'blocks-entry': 'is no block; give an object in braces',
+  'blocks-id': 'is no id; give 1 to 64 letters, digits, ".", "_" or "-"',
+  'blocks-time': 'is no time; give milliseconds since 1970',
+  'blocks-copy': 'is no version; give an object in braces',
+  'blocks-copy-name': 'is no name; give a name in quotes, or null',
+
+  'place-units': ({ units }) => (units === 1 ? 'place a unit' : 'lay a run of units'),
+  'swap-units': 'change the places of two units',
+  'align-units': 'align units',
+  'spread-units': 'spread units evenly',
+  'resize-units': ({ units }) => (units === 1 ? 'resize a unit' : 'resize units'),
+  'replace-units': ({ units }) => (units === 1 ? 'put another unit in place' : 'put other units in place'),
+  'move-units': ({ units }) => (units === 1 ? 'move a unit' : 'move units'),
+  'copy-units': ({ units }) => (units === 1 ? 'copy a unit' : 'copy units'),
+  'remove-units': ({ units }) => (units === 1 ? 'remove a unit' : 'remove units'),
+  'turn-units': ({ units }) => (units === 1 ? 'turn a unit' : 'turn units'),
+  'turn-units-half-round': 'turn units half round',
+  'mirror-units': ({ units }) => (units === 1 ? 'mirror a unit' : 'mirror units'),
+  'paste-units': ({ units }) => (units === 1 ? 'paste a unit' : 'paste units'),
+  'turn-block': 'turn the block',
+  'mirror-block': 'mirror the block',
+  'join-shapes': 'join shapes',
+  'cut-shapes': 'cut shapes away',
+  'recolour-patches': ({ patches }) => (patches === 1 ? 'recolour a patch' : 'recolour patches'),
+  'recolour-units': 'recolour units',
+  'recolour-wings': 'colour the wings of geese',
+  'recolour-fabric-everywhere': 'recolour every patch of a fabric',
+  'add-fabrics': ({ fabrics }) => (fabrics === 1 ? 'add a fabric' : 'add fabrics'),
+  'change-fabric': 'change a fabric',
+  'remove-fabric': 'remove a fabric',
+  'move-fabric-up': 'move a fabric up',
+  'move-fabric-down': 'move a fabric down',
+  'swap-fabrics': 'exchange two fabrics',
+  'make-fabric-plain': 'make a fabric plain',
+  'choose-print': 'choose a print',
+  'recolour-print': 'colour a print',
+  'set-print-direction': 'say how a cloth may be turned',
+  'recolour-fabrics': 'recolour the fabrics',
+  'take-colouring': 'take a colouring',
+  'recolour-alike-patches': 'recolour alike patches',
+  'set-method': 'choose a method',
+  'set-methods': 'choose methods',
+  'cut-as-needed': 'cut units as needed',
+  'cut-larger': 'cut units a little larger',
+  'set-order': 'choose the order of joining',
+  'name-block': 'name the block',
+  'set-measure': 'change the measure',
+  'set-grid': 'change the grid',
+  'set-borders': 'change the borders',
+  'set-cloth-width': 'change the width of the cloth',
+  'press-seam-open': 'press a seam open',
+  'press-seam': 'press a seam to one side',
+  'forget-press': 'take back a word on pressing',
+  'press-units-alike': 'press alike units alike',
+  'press-units-apart': 'press each unit by itself',
+  'lift-press-rule': 'lift a method’s pressing rule',
+  'keep-press-rule': 'keep a method’s pressing rule',
+  'press-unit-open': 'press a unit’s seams open',
+  'press-unit-to-one-side': 'press a unit’s seams to one side',
+  'title-booklet': 'title the booklet',
+  'sign-booklet': 'put a name on the booklet',
+  'introduce-booklet': 'write the introduction',
+  'change-step-words': 'change the words of a step',
+  'keep-step-words': 'keep the words of a step',
+  'restore-step-words': 'put a step back to the program’s words',
+  'note-step': 'write a note on a step',
+  'add-step-photograph': 'add a photograph to a step',
+  'remove-step-photograph': 'take a photograph off a step',
+  'drop-step-words': 'throw away the words of a step that is gone',
+  'begin-again': 'begin anew',
+  'go-back-to-version': 'go back to a version',
+  'go-back-to-layout': 'go back to the layout',
+
+  'move-turn-block': ({ quarters }) => `Turn the whole block ${QUARTERS[quarters]}.`,
+  'move-turn': ({ unit, quarters }) => `Turn ${unit} ${QUARTERS[quarters]}.`,
+  'move-swap': ({ units: [one, other] }) => `Swap the units at ${one} and ${other}, each turned as it was laid.`,
+  'move-sew-mirrored': ({ unit }) => `Sew ${unit} anew: this one is its mirror image.`,
+  'move-sew': ({ unit }) => `Sew ${unit} anew: no such unit lies here.`,
+  'unit-missing': ({ unit }) => `No unit of the size of ${unit} lies here.`,
+  'unit-turned': ({ unit, quarters }) => `${unit} is turned: it was laid ${QUARTERS[quarters]} from this.`,
+  'unit-mirrored': ({ unit }) => `${unit} came out as its mirror image.`,
+  'unit-swapped': ({ unit }) => `Another unit lies where ${unit} was laid; one like it lies elsewhere.`,
+  'unit-other': ({ unit }) => `Another unit lies where ${unit} was laid, and none like it anywhere.`,
+
+  'cut-for-borders': 'borders',
+  'cut-for-border-corners': 'corners of borders',
+  'cut-for-units': ({ kinds, method, larger, measure }) => {
+    const what = kinds.length === 0 ? 'units' : kinds.map((kind) => kindWords(kind, 2)).join(' and ')
+    const how = method === 'plain' ? '' : `, ${METHOD_WORDS[method]}`
+    return `${what}${how}${larger.map((by) => `, cut ${sayLength(by, measure)} ${measure} larger to be trimmed`).join('')}`
+  },
+  'batches-of-geese': ({ batches, geese, spare }) => {
+    const left = spare === 0 ? '' : `; ${inWords(spare, 'goose', 'geese')} left over`
+    return `${capital(inWords(batches, 'batch', 'batches'))} ${batches === 1 ? 'makes' : 'make'} ${geese === 1 ? 'this goose' : 'these geese'}${left}.`
+  },
+  'measure-before-borders':
+    'Before you cut, measure the sewn piece through its middle, not along its edges, and cut both strips of a pair to that length; or take the mean of three measurements. Sides first; measure again for top and bottom.',
+  batting: ({ batting }) => BATTINGS[batting],
+  'batting-size': ({ size }) => size,
+  'chart-piece': ({ piece }) => CHART_PIECES[piece],
+
+  'cloth-missing': 'There is no cloth here; fill the gap.',
+  'units-overlap': 'Units lie over each other here; move one of them.',
+  'cloth-outside': 'Cloth lies beyond the grid here; move it in or make the grid larger.',
+  'hourglass-pairs-differ':
+    'Two-at-a-time hourglasses need the same pair of fabrics on both sides of the long seam; cut plain triangles, or recolour it.',
+  'strip-set-too-long': 'These strips are longer than the cloth is wide; cut them one by one (plain).',
+  'hourglass-hands': ({ most, all }) =>
+    `Two squares make one hourglass of each hand; ${most} of ${all} are drawn with the same hand. Turn or mirror some of them, or expect their long seams to run the other way.`,
+  'bias-at-edge': 'The outside edges of these triangles are on the bias and lie at the edge of the block: handle them gently, or add a border.',
+  'not-trimmed': ({ method }) =>
+    `What is sewn as cut (${method === 'corner-flip' ? 'flipped corners' : method === 'strip-set' ? 'a strip set' : 'single pieces'}) is not trimmed: it is not cut larger.`,
+  'grain-at-edge':
+    'These free patches have a side at the outside of the block and others on the slant: lay each template as the patch lies in the block, so that its outside edge runs along the grain.',
+  'print-turned': ({ fabrics, how, units, of, named }) => {
+    const where = units < of ? `${units} of ${of} units` : units === 1 ? 'this unit' : 'these units'
+    return `The print of ${fabrics.join(' and ')} will lie ${how === 'slanting' ? 'on the slant' : 'turned round'} in ${where}${named.length === 0 ? '' : ` (${named.join(', ')})`}.`
+  },
+  'print-turned-to-fit': ({ fabric, size: [across, along], measure }) =>
+    `The print of ${fabric} will lie turned a quarter in a piece of ${sayLength(across, measure)} by ${sayLength(along, measure)} ${measure}: it is wider than the cloth, and cut along its length.`,
+  'piece-too-large': ({ fabric, size }) =>
+    `A piece of ${fabric}, ${size[0]} by ${size[1]}, is wider and longer than the cloth; divide it, or use wider cloth.`,
+  'seam-partial': 'This seam is sewn only part of the way at first, and finished once its neighbours are on.',
+  'seam-set-in': 'This seam bends: it is set in, stopping at the bend with the needle down.',
+  'press-not-kept': ({ reason }) => `Your word on pressing here was passed over: ${NOT_KEPT[reason]}.`,
+  'press-alike-differs': 'Alike units are to be pressed alike, but this seam and its likes are settled in different ways: each keeps its own.',
+  'method-needs-pairs': 'It needs the same two fabrics on both sides of the long seam.',
+  'method-strips-too-long': 'The strips are longer than the cloth is wide.',
+  'not-worked-out': ({ error }) => `This layout could not be worked out (${error}); undo the last change.`,
+
+  'asked-for-seam': 'You asked for this.',
+  'asked-for-unit': 'You asked for this unit’s seams to be pressed open.',
+  'geese-rule': 'Geese made four at a time are pressed toward their wings.',
+  'corner-rule': 'A flipped corner is pressed toward the corner.',
+  'less-bulk': 'Away from the side with more seams, so that less cloth piles up.',
+  'darker-side': 'Toward the darker fabric.',
+  'both-sides-alike': 'Either way: both sides are alike.',
+  'like-alike-units': 'Pressed like the other units that are alike.',
+  'so-that-it-nests': 'So that it nests where it meets other seams.',
+  'either-way': 'Either way will do.',
+
+  'nothing-sewn': 'Nothing is sewn while the layout has gaps or overlaps.',
+  'all-nest': 'Every pair of seams that meet nests, so there is nothing to lower.',
+  'chains-must-clash': ({ chains }) =>
+    `${chains.map(chainWords).join('. ')}. All other seams are free of these, so no pressing of these joins has fewer.`,
+  'alike-all-weighed': ({ choices, atLeast }) =>
+    `${alikeChoices(choices)} Each was weighed against every way those it meets may lie, and none was left out: no pressing has fewer than ${atLeast}.`,
+  'alike-best-found': ({ choices, atLeast }) =>
+    `${alikeChoices(choices)} There are too many to weigh them all: this is the best found, and no pressing has fewer than ${atLeast}.`,
+
+  'lift-rule': ({ unit }) => `Press the seams of ${unit} the other way where it helps: lift the rule of its method.`,
+  'press-other-way': 'Press this seam the other way.',
+  'press-open': 'Press this seam open.',
+  'join-by-order': ({ order, all }) => `Join by ${order}: then ${all ? 'every meeting nests' : 'this meeting does not clash'}.`,
+  'sew-turned': ({ unit }) => `Sew ${unit} turned: the picture stays, its seams run the other way.`,
+  'sew-mirrored': ({ unit }) => `Sew ${unit} as its mirror image: the picture stays, its seams run the other way.`,
+
+  'quarter-turn-not-square': 'a quarter turn needs a block as wide as it is high; choose none or free',
+  'copies-nest': 'Every pair of seams that meets between blocks nests.',
+  'copies-clash': ({ clashes }) => `${clashes === 1 ? 'One meeting clashes' : `${clashes} meetings clash`} between blocks.`,
+  'copies-clash-through': ({ clashes }) =>
+    `${clashes === 1 ? 'One of them is a seam' : `${clashes} of them are seams`} running through the block from edge to edge, leaning the same way at both ends: a copy set the same way meets it pressed alike. Turn every other block, or press it the opposite way.`,
+  'copies-clash-by-rule': ({ clashes }) =>
+    `Some are seams whose way a method settles (geese toward their wings, flipped corners toward the corner), so both sides lie alike. With those of every other block pressed the other way, ${clashes === 0 ? 'none' : clashes} would clash.`,
+  'copies-searched-in-bands': ({ atLeast }) => `The choice was sought band by band: no fewer than ${atLeast} can be had, perhaps more.`,
+  'copies-pressing-proved': 'With these turns no other choice of pressings has fewer: all were weighed.',
+  'copies-proved': 'No other choice of turns and pressings has fewer: all were weighed.',
+  'clashes-inside': ({ clashes }) => `Each block has ${clashes === 1 ? 'one clash' : `${clashes} clashes`} of its own besides.`,
+  'rule-of-thumb': ({ units, outcome }) => {
+    const rule =
+      units % 2 === 0
+        ? `The rule of thumb for an even number of units a side (${units} here) is to press all blocks alike.`
+        : `The rule of thumb for an odd number of units a side (${units} here) is to press every other block the opposite way.`
+    if (outcome === 'as-said') return rule
+    return outcome === 'nests-without'
+      ? `${rule} Here all nests without it.`
+      : `${rule} It speaks of the short seams; the others clash all the same, so the count above stands.`
+  },
+}
