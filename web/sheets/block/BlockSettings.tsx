@@ -1,9 +1,7 @@
-/** The block's measures: grid, cell, seam allowance, order of joining, borders, cloth. */
+/** The block's measurements: grid, cell, seam allowance, unit of measure, fabric width, sewing order and borders. */
 import {
-  type Edit,
   ORDERS,
   type Order,
-  setBorders,
   setCloth,
   setGrid,
   setMeasure,
@@ -16,9 +14,9 @@ import {
 } from '../../../geometry/index.ts'
 import { edit, useStore } from '../../document/store.ts'
 import { said, t } from '../../words/words.ts'
-import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { EntryField } from '../../controls/EntryField.tsx'
 import { lengthProblem, lengthForFile } from '../../controls/lengthEntry.ts'
+import { BorderFields } from './BorderFields.tsx'
 
 const ORDER_NAMES: Readonly<Record<Order, string>> = {
   auto: said('as nests best'),
@@ -27,13 +25,12 @@ const ORDER_NAMES: Readonly<Record<Order, string>> = {
   sections: said('sections'),
 }
 
-const notCount = (text: string): string | null =>
+const cellCountProblem = (text: string): string | null =>
   /^\d{1,3}$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= 100 ? null : t('Give a whole number of cells from 1 to 100.')
 
 export function BlockSettings() {
   const block = useStore(({ history }) => history.block)
   const { unit } = block.measure
-  const borders = block.borders ?? []
   const length = (value: number | string): string => (typeof value === 'string' ? value : sayLength(value, unit))
   return (
     <section aria-labelledby="settings-title">
@@ -42,13 +39,13 @@ export function BlockSettings() {
         <EntryField
           label={t('Columns')}
           value={String(block.grid.columns)}
-          validate={notCount}
+          validate={cellCountProblem}
           onCommit={(text) => edit(setGrid({ columns: Number(text) }))}
         />
         <EntryField
           label={t('Rows')}
           value={String(block.grid.rows)}
-          validate={notCount}
+          validate={cellCountProblem}
           onCommit={(text) => edit(setGrid({ rows: Number(text) }))}
         />
         <EntryField
@@ -91,59 +88,7 @@ export function BlockSettings() {
         <input type="checkbox" checked={block.pressAlike === true} onChange={(event) => edit(setPressAlike(event.target.checked))} />
         {t('Press alike units alike')}
       </label>
-      {borders.map((border, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a border is its place, counted from the block outward
-        <div className="pairs" key={index}>
-          <EntryField
-            label={t('Border {n}, finished ({unit})', { n: index + 1, unit })}
-            value={length(border.finishedWidth)}
-            validate={lengthProblem}
-            onCommit={(text) => edit(changed(borders, index, { finishedWidth: lengthForFile(text) }))}
-          />
-          <label>
-            {t('Its fabric')}
-            <select value={border.fabric} onChange={(event) => edit(changed(borders, index, { fabric: event.target.value }))}>
-              <FabricOptions fabrics={block.fabrics} />
-            </select>
-          </label>
-          <label>
-            {t('Its corner squares')}
-            <select value={border.corner ?? ''} onChange={(event) => edit(withCorner(borders, index, event.target.value))}>
-              <option value="">{t('none')}</option>
-              <FabricOptions fabrics={block.fabrics} />
-            </select>
-          </label>
-        </div>
-      ))}
-      <div className="buttons">
-        <button
-          type="button"
-          disabled={block.fabrics.length === 0}
-          onClick={() => edit(setBorders([...borders, { finishedWidth: 1, fabric: block.fabrics[0]?.id as string }]))}
-        >
-          {t('Add a border')}
-        </button>
-        {borders.length > 0 && (
-          <button type="button" onClick={() => edit(setBorders(borders.slice(0, -1)))}>
-            {t('Remove the outer border')}
-          </button>
-        )}
-      </div>
+      <BorderFields block={block} />
     </section>
   )
 }
-
-type Borders = Parameters<typeof setBorders>[0]
-
-const changed = (borders: Borders, place: number, change: Partial<Borders[number]>): Edit =>
-  setBorders(borders.map((border, index) => (index === place ? { ...border, ...change } : border)))
-
-/** Without a fabric top and bottom run through. */
-const withCorner = (borders: Borders, place: number, fabric: string): Edit =>
-  setBorders(
-    borders.map((border, index) => {
-      if (index !== place) return border
-      const { corner: _, ...plain } = border
-      return fabric === '' ? plain : { ...plain, corner: fabric }
-    }),
-  )

@@ -1,4 +1,4 @@
-/** What is chosen: turn, mirror, copy, remove; how it is made; the fabric of each patch. */
+/** The selected units: buttons to turn, mirror, copy and remove them, their method, their fabrics and how they are pressed. */
 import { lazy } from 'react'
 import {
   type Block,
@@ -17,7 +17,8 @@ import { unitsById } from '../../board/hitTest.ts'
 import { edit, setView, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
-import { KIND_NAMES, METHOD_NAMES, patchName } from '../../words/unitWords.ts'
+import { KIND_NAMES, patchName } from '../../words/unitWords.ts'
+import { MethodOptions } from '../methods/MethodOptions.tsx'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 
 const MethodsAndTrimming = lazy(async () => ({ default: (await import('../methods/MethodsAndTrimming.tsx')).MethodsAndTrimming }))
@@ -63,11 +64,7 @@ export function SelectedUnits() {
         <label>
           {t('Made by')}
           <select value={methodOf(first)} onChange={(event) => edit(setMethod(ids, event.target.value as Method))}>
-            {KIND_FACTS[first.kind].methods.map((method) => (
-              <option key={method} value={method}>
-                {t(METHOD_NAMES[method])}
-              </option>
-            ))}
+            <MethodOptions kind={first.kind} />
           </select>
         </label>
       )}

@@ -1,0 +1,82 @@
+/** How to lay the ruler when a unit is trimmed, for either hand: a picture and a sentence for each position of the unit. */
+import { useState } from 'react'
+import { type Block, HANDS, type Hand, type RulerCut, sayLength, trimCuts, type Unit } from '../../../geometry/index.ts'
+import { readSetting, writeSetting } from '../../document/browserSettings.ts'
+import { said, t } from '../../words/words.ts'
+import { RulerPicture } from './RulerPicture.tsx'
+
+const HAND_NAMES: Readonly<Record<Hand, string>> = { right: said('right hand'), left: said('left hand') }
+
+/** Remembers the hand that the maker chose last. */
+const HAND_SETTING = 'nestwright.hand'
+const savedHand = (): Hand => (readSetting(HAND_SETTING) === 'left' ? 'left' : 'right')
+
+export function Trimming({ unit, block }: { readonly unit: Unit; readonly block: Block }) {
+  const [hand, setHand] = useState<Hand>(savedHand)
+  if (unit.kind === 'polygon') return null
+  const cuts = trimCuts(unit, block, hand)
+  if (cuts.length === 0) return null
+  const choose = (next: Hand): void => {
+    setHand(next)
+    writeSetting(HAND_SETTING, next)
+  }
+  return (
+    <>
+      <label>
+        {t('Trimming, with the cutter in the')}
+        <select value={hand} onChange={(event) => choose(event.target.value as Hand)}>
+          {HANDS.map((one) => (
+            <option key={one} value={one}>
+              {t(HAND_NAMES[one])}
+            </option>
+          ))}
+        </select>
+      </label>
+      <div className="trimmed">
+        {cuts.map((cut) => (
+          <RulerPicture key={cut.turn} cut={cut} unit={block.measure.unit} />
+        ))}
+      </div>
+      <ol className="moves">
+        {cuts.map((cut) => (
+          <li key={cut.turn}>{cutWords(cut, block.measure.unit)}</li>
+        ))}
+      </ol>
+      <p className="caution">
+        {t(
+          'Close the cutter after every cut, cut away from yourself, fingers behind the ruler’s edge; its own instructions and your teacher come first.',
+        )}
+      </p>
+    </>
+  )
+}
+
+const POSITIONS = [
+  said('Lay it as it is'),
+  said('Turn it a quarter to the right'),
+  said('Turn it half round'),
+  said('Turn it a quarter to the left'),
+] as const
+
+function cutWords({ turn, edges, size, points, seams }: RulerCut, unit: 'in' | 'cm'): string {
+  const say = (length: number): string => `${sayLength(length, unit)} ${unit}`
+  const edge = edges[0] === 'right' ? t('right') : t('left')
+  const slanting = [...new Set(seams.filter(({ angle }) => angle % 90 > 1e-9).map(({ angle }) => Math.round(angle)))]
+  const angles = slanting.map((angle) => t('{angle}° line on the slanting seam', { angle }))
+  const tips = points
+    .filter(({ what }) => what !== 'end')
+    .map(({ what, at }) => {
+      const place = { side: say(at.fromSide), edge, top: say(at.fromTop) }
+      return what === 'tip'
+        ? t('tip {side} from the {edge} edge and {top} from the top', place)
+        : t('crossing {side} from the {edge} edge and {top} from the top', place)
+    })
+  const position = t(POSITIONS[turn])
+  return t('{lies}; {lines}; cut the {edge} and the top, with {wide} by {high} still under the ruler.', {
+    lies: position,
+    lines: [...angles, ...tips].join(', '),
+    edge,
+    wide: say(size[0]),
+    high: say(size[1]),
+  })
+}

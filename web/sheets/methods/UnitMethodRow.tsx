@@ -1,0 +1,116 @@
+/** How one look of a unit is made: its picture, how many there are, the method, how much larger it is cut, and the methods compared. */
+import { useState } from 'react'
+import {
+  type Block,
+  type Findings,
+  KIND_FACTS,
+  type Kind,
+  type Method,
+  mixedGoes,
+  mixedMethods,
+  setMethod,
+  setMethods,
+  type Unit,
+  type UnitRow,
+} from '../../../geometry/index.ts'
+import { edit, setView } from '../../document/store.ts'
+import { saySides } from '../../words/sizes.ts'
+import { KIND_NAMES } from '../../words/unitWords.ts'
+import { t, tn } from '../../words/words.ts'
+import { MethodComparison } from './MethodComparison.tsx'
+import { MethodOptions } from './MethodOptions.tsx'
+import { OversizeField } from './OversizeField.tsx'
+import { Trimming } from './Trimming.tsx'
+import { UnitPatchPicture } from './UnitPatchPicture.tsx'
+
+interface Props {
+  readonly row: UnitRow
+  readonly report: Findings
+  readonly block: Block
+}
+
+export function UnitMethodRow({ row, report, block }: Props) {
+  const kind = row.kind as Kind
+  const first = block.units.find(({ id }) => id === row.for[0])
+  if (first === undefined) return null
+  const { methods } = KIND_FACTS[kind]
+  const name = t(KIND_NAMES[kind])
+  const trimmed = saySides(row.unfinished, report.measure.unit)
+  return (
+    <li>
+      <div className="made">
+        <UnitPatchPicture unit={first} block={block} fills="made-" />
+        <div>
+          <strong>
+            {row.count} × {name}
+          </strong>
+          <small>
+            {t('{size} unfinished', { size: trimmed })}
+            {row.spare > 0 && `; ${tn(row.spare, 'one left over', '{n} left over')}`}
+            {row.bias && `; ${t('outside edges on the bias')}`}
+          </small>
+        </div>
+      </div>
+      <div className="choices">
+        {methods.length > 1 && (
+          <label>
+            {t('Made by')}
+            <select
+              value={row.method}
+              aria-label={t('{kind}: made by', { kind: name })}
+              onChange={(event) => edit(setMethod(row.for, event.target.value as Method))}
+            >
+              <MethodOptions kind={kind} />
+            </select>
+          </label>
+        )}
+        <OversizeField unit={first} block={block} ids={row.for} />
+      </div>
+      {kind === 'hst' && row.count > 2 && <MixedMethods row={row} />}
+      {(methods.length > 1 || kind === 'half-rectangle') && <CompareMethods unit={first} block={block} ids={row.for} />}
+      <button type="button" className="plain link" onClick={() => selectUnits(row)}>
+        {tn(row.count, 'Show it on the board', 'Show them on the board')}
+      </button>
+    </li>
+  )
+}
+
+/** Offers to mix the methods for triangle squares, so that nothing is left over and fewer pairs of squares are sewn. */
+function MixedMethods({ row }: { readonly row: UnitRow }) {
+  const { byEight, byFour, byTwo, goes, spare } = mixedGoes(row.count)
+  if (goes >= row.goes && spare >= row.spare) return null
+  const parts = [
+    ...(byEight > 0 ? [tn(byEight, 'one pair of squares for eight', '{n} pairs of squares for eight each')] : []),
+    ...(byFour > 0 ? [tn(byFour, 'one for four, edges on the bias', '{n} for four each, edges on the bias')] : []),
+    ...(byTwo > 0 ? [tn(byTwo, 'one for two', '{n} for two each')] : []),
+  ]
+  const methods = mixedMethods(row.count)
+  return (
+    <button
+      type="button"
+      className="plain link"
+      onClick={() => edit(setMethods(Object.fromEntries(row.for.map((id, place) => [id, methods[place] as Method]))))}
+    >
+      {t('Mix the ways: {parts}', { parts: parts.join(', ') })}
+    </button>
+  )
+}
+
+/** Computed only while it is open. */
+function CompareMethods({ unit, block, ids }: { readonly unit: Unit; readonly block: Block; readonly ids: readonly string[] }) {
+  const [open, setOpen] = useState(false)
+  return (
+    <details className="order" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{t('Compare the ways, and how to trim')}</summary>
+      {open && (
+        <>
+          <MethodComparison unit={unit} block={block} ids={ids} />
+          <Trimming unit={unit} block={block} />
+        </>
+      )}
+    </details>
+  )
+}
+
+const selectUnits = (row: UnitRow): void =>
+  setView({ chosen: row.for, patch: null, notice: tn(row.count, 'One unit is chosen.', '{n} units are chosen.') })

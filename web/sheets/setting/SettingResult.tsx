@@ -1,0 +1,59 @@
+/** What the repeated blocks come to: a small picture, the number of clashes between copies, and why they are there. */
+import type { Block, SettingReport } from '../../../geometry/index.ts'
+import { clashWords, SettingPicture } from '../../views/RepeatedBlocks.tsx'
+import type { Setting } from '../../views/settingRequest.ts'
+import { t, tell, tn } from '../../words/words.ts'
+
+export function SettingResult({ setting, block, large }: { readonly setting: Setting; readonly block: Block; readonly large: boolean }) {
+  const { said: answer, trouble, before } = setting
+  if (trouble !== null) return <p className="trouble">{t('The copies cannot be set like that: {reason}.', { reason: tell(trouble) })}</p>
+  if (answer === null) return <p className="hint">{t('Being worked out…')}</p>
+  // The seam check above already says what to do first.
+  if (block.units.length === 0) return null
+  if (answer.problems.length > 0) return <p className="trouble">{t('Mend the layout first: it cannot be sewn as it stands.')}</p>
+  return (
+    <>
+      {!large && <SettingPicture className="settingsmall" block={block} said={answer} marks={false} margin={2} />}
+      <p className="sum" data-testid="setting-sum" aria-live="polite">
+        {capitalise(clashWords(answer.clashes.between))}
+        {changeWords(before, answer.clashes.between)}.
+      </p>
+    </>
+  )
+}
+
+/** What the marks on the copies mean, and why the clashes cannot be avoided. */
+export function SettingReasons({ setting: { said: answer, trouble } }: { readonly setting: Setting }) {
+  if (trouble !== null || answer === null || answer.problems.length > 0) return null
+  const opposite = answer.places.filter(({ press }) => press === 'opposite').length
+  return (
+    <>
+      {clashingPlaces(answer) < answer.clashes.between && (
+        <p className="hint">{t('One mark may stand for two pairs of seams that meet at one place.')}</p>
+      )}
+      {opposite > 0 && (
+        <p className="hint">
+          {tn(opposite, 'The block marked with a bar is pressed the opposite way.', 'The {n} blocks marked with a bar are pressed the opposite way.')}
+        </p>
+      )}
+      {answer.why.slice(1).map((reason) => (
+        <p className="hint" key={reason}>
+          {tell(reason)}
+        </p>
+      ))}
+    </>
+  )
+}
+
+/** One place can have several clashes. */
+const clashingPlaces = ({ meetings }: SettingReport): number =>
+  new Set(meetings.filter(({ verdict }) => verdict === 'clashes').map(({ at }) => at.join())).size
+
+function changeWords(before: number | null, now: number): string {
+  if (before === null || before === now) return ''
+  return now < before
+    ? `, ${tn(before - now, 'one fewer than before', '{n} fewer than before')}`
+    : `, ${tn(now - before, 'one more than before', '{n} more than before')}`
+}
+
+const capitalise = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
