@@ -15,7 +15,7 @@ import { sewnCommand } from './cli/commands/sewn.ts'
 import { stepsCommand } from './cli/commands/steps.ts'
 import { type Command, type CommandResult, done, printable, Refusal, refuse } from './cli/result.ts'
 import { USAGE } from './cli/usage.ts'
-import { seenOnOneLine } from './index.ts'
+import { sanitiseLine } from './index.ts'
 
 const COMMANDS: readonly Command[] = [
   reportCommand,
@@ -41,9 +41,9 @@ async function runSafely(args: readonly string[]): Promise<CommandResult> {
   try {
     return await run(args)
   } catch (error) {
-    if (error instanceof Refusal) return { exitStatus: 2, stdout: '', stderr: `${seenOnOneLine(error.message)}\n` }
+    if (error instanceof Refusal) return { exitStatus: 2, stdout: '', stderr: `${sanitiseLine(error.message)}\n` }
     // Exit status 1 would say that the layout is at fault: a mistake of ours must not.
-    return { exitStatus: 2, stdout: '', stderr: `nestwright itself failed: ${seenOnOneLine(String(error))}\n` }
+    return { exitStatus: 2, stdout: '', stderr: `nestwright itself failed: ${sanitiseLine(String(error))}\n` }
   }
 }
 

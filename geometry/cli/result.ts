@@ -4,7 +4,7 @@
  * Exit status  0 done; 1 the layout has an error among its problems (the output is printed all the same); 2 the file or the arguments could
  *              not be used: one line on standard error that names the place, nothing on standard output.
  */
-import { ERRORS, printed, type Report, seenOnOneLine } from '../index.ts'
+import { ERRORS, printed, type Report, sanitiseLine } from '../index.ts'
 
 export interface CommandResult {
   readonly exitStatus: 0 | 1 | 2
@@ -27,7 +27,7 @@ export function refuse(place: string, message: string): never {
 }
 
 /** What somebody typed, safe to show on one line. */
-export const printable = (typed: string): string => seenOnOneLine(typed).slice(0, 200) || '(nothing)'
+export const printable = (typed: string): string => sanitiseLine(typed).slice(0, 200) || '(nothing)'
 
 /** Done, with this on standard output. */
 export const done = (stdout: string): CommandResult => ({ exitStatus: 0, stdout, stderr: '' })
@@ -47,5 +47,5 @@ export function textResult(stdout: string, report: Report): CommandResult {
 const errorLines = ({ problems }: Report): string =>
   problems
     .filter(({ code }) => ERRORS.has(code))
-    .map(({ code, at, message }) => `${code} at ${at.join(', ')}: ${seenOnOneLine(message)}\n`)
+    .map(({ code, at, message }) => `${code} at ${at.join(', ')}: ${sanitiseLine(message)}\n`)
     .join('')

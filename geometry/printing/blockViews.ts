@@ -11,7 +11,7 @@ import { areaOf } from '../plane/convex.ts'
 import { routeLines, stitchedPoints } from '../quilting/stitchedLines.ts'
 import type { Ditch, Findings, Join } from '../values/report.ts'
 import type { Drawing, Mark, Spot } from '../writing/booklet/values.ts'
-import { point } from '../writing/pieceNames.ts'
+import { pointInCells } from '../writing/pieceNames.ts'
 import { count } from '../writing/phrases.ts'
 import type { Look } from './fabricFill.ts'
 import { drawingSvg } from './drawingSvg.ts'
@@ -50,10 +50,10 @@ export function layersSvg(cells: readonly LayeredCell[], report: ViewedReport, b
   const largest = new Map<number, LayeredCell>()
   for (const cell of cells) if (sizeOf(cell) > sizeOf(largest.get(cell.layers))) largest.set(cell.layers, cell)
   const areas = cells.map(
-    ({ poly, layers }): Mark => ({ sort: 'area', outline: spotsOf(poly).map(put), fabric: String(layers), side: 'right', line: 'none' }),
+    ({ poly, layers }): Mark => ({ type: 'area', outline: spotsOf(poly).map(put), fabric: String(layers), side: 'right', line: 'none' }),
   )
   const numbers = [...largest.values()].map(
-    ({ poly, layers }): Mark => ({ sort: 'text', at: middle(spotsOf(poly).map(put)), text: String(layers), size: 'normal', align: 'middle' }),
+    ({ poly, layers }): Mark => ({ type: 'text', at: middle(spotsOf(poly).map(put)), text: String(layers), size: 'normal', align: 'middle' }),
   )
   const drawing = { width, height, marks: [...areas, ...numbers], title: `${block.name}, layers of cloth` }
   const fabrics = [...largest.keys()].map((layers) => ({ id: String(layers), name: String(layers), colour: colourOf(layers) }))
@@ -72,8 +72,8 @@ export function viewDrawing(view: View, report: ViewedReport, block: Block): Dra
   const { width, height } = placed
   const areas = report.patches.map(
     ({ corners, fabric }): Mark => ({
-      sort: 'area',
-      outline: corners.map((corner) => placed.put(point(corner))),
+      type: 'area',
+      outline: corners.map((corner) => placed.put(pointInCells(corner))),
       fabric,
       side: 'right',
       line: 'seam',
@@ -91,7 +91,7 @@ interface Placed {
 
 function placedOn(report: ViewedReport, block: Block): Placed {
   const cell = toNumber(cellOf(block))
-  const spots: Spot[] = [[0, 0], [block.grid.columns, block.grid.rows], ...report.patches.flatMap(({ corners }) => corners.map(point))]
+  const spots: Spot[] = [[0, 0], [block.grid.columns, block.grid.rows], ...report.patches.flatMap(({ corners }) => corners.map(pointInCells))]
   const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)]
   const [left, top] = [least(xs), least(ys)]
   const tidy = (length: number): number => Math.round(length * 1e9) / 1e9 + 0
@@ -126,7 +126,7 @@ const DRAWN: Readonly<Record<View, Shown>> = {
 }
 
 const numbered = (join: Join, number: number, put: Placed['put']): Mark => ({
-  sort: 'point',
+  type: 'point',
   at: put(middleOf(join)),
   mark: 'number',
   text: String(number),
@@ -134,7 +134,7 @@ const numbered = (join: Join, number: number, put: Placed['put']): Mark => ({
 
 /** Half way along the seam, bends and all. */
 function middleOf({ from, via, to }: Join): Spot {
-  const way = [from, ...via, to].map(point)
+  const way = [from, ...via, to].map(pointInCells)
   const lengths = way.slice(1).map(([x, y], at) => Math.hypot(x - (way[at] as Spot)[0], y - (way[at] as Spot)[1]))
   let left = lengths.reduce((sum, length) => sum + length, 0) / 2
   for (const [at, length] of lengths.entries()) {
@@ -148,18 +148,18 @@ function middleOf({ from, via, to }: Join): Spot {
 /** Mirrored, with an arrow for the way each seam is pressed. */
 function wrongSide({ report, block, areas, width, put }: Seen): ReturnType<Shown> {
   const over = ([x, y]: Spot): Spot => [width - x, y]
-  const turned = areas.map((mark): Mark => (mark.sort === 'area' ? { ...mark, outline: mark.outline.map(over), side: 'wrong' } : mark))
+  const turned = areas.map((mark): Mark => (mark.type === 'area' ? { ...mark, outline: mark.outline.map(over), side: 'wrong' } : mark))
   const long = report.measure.seam * 1.6
   const arrows = report.joins.flatMap((join): Mark[] => {
-    if (join.press.toward === 'open') return [{ sort: 'point', at: over(put(middleOf(join))), mark: 'open' }]
+    if (join.press.toward === 'open') return [{ type: 'point', at: over(put(middleOf(join))), mark: 'open' }]
     const [x, y] = put(middleOf(join))
-    const [ax, ay] = put(point(join.from))
-    const [bx, by] = put(point(join.to))
+    const [ax, ay] = put(pointInCells(join.from))
+    const [bx, by] = put(pointInCells(join.to))
     const length = Math.hypot(bx - ax, by - ay) || 1
     // Clockwise of a seam that runs right lies what is below it.
     const way = join.press.toward === join.clockwise ? 1 : -1
     const [dx, dy] = [(-(by - ay) / length) * way * long, ((bx - ax) / length) * way * long]
-    return [{ sort: 'arrow', from: over([x - dx / 3, y - dy / 3]), to: over([x + dx, y + dy]), means: 'press' }]
+    return [{ type: 'arrow', from: over([x - dx / 3, y - dy / 3]), to: over([x + dx, y + dy]), means: 'press' }]
   })
   return { marks: [...turned, ...arrows], title: `${block.name} from the wrong side, with the way each seam is pressed` }
 }
@@ -168,9 +168,9 @@ function wrongSide({ report, block, areas, width, put }: Seen): ReturnType<Shown
 const MOST_NUMBERED = 90
 
 function quilting({ report, areas, put }: Seen): ReturnType<Shown> {
-  const blank = areas.map((mark): Mark => (mark.sort === 'area' ? { ...mark, fabric: null } : mark))
+  const blank = areas.map((mark): Mark => (mark.type === 'area' ? { ...mark, fabric: null } : mark))
   const routes = (report.ditch === undefined ? [] : routeLines(report.ditch)).map((line) => ({ ...line, points: line.points.map(put) }))
-  const lines = routes.map(({ points, closed }): Mark => ({ sort: 'line', points, closed, style: 'stitch' }))
+  const lines = routes.map(({ points, closed }): Mark => ({ type: 'line', points, closed, style: 'stitch' }))
   return {
     marks: [...blank, ...lines, ...numbersOf(routes.map(stitchedPoints))],
     title: `The quilting line: ${count(routes.length, 'line')} along the seams`,
@@ -188,5 +188,5 @@ function numbersOf(routes: readonly (readonly Spot[])[]): Mark[] {
     if (known === undefined) places.set(key, { at, numbers: [place + 1] })
     else known.numbers.push(place + 1)
   })
-  return [...places.values()].map(({ at, numbers }): Mark => ({ sort: 'point', at, mark: 'number', text: numbers.join(' · ') }))
+  return [...places.values()].map(({ at, numbers }): Mark => ({ type: 'point', at, mark: 'number', text: numbers.join(' · ') }))
 }

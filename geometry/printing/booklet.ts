@@ -11,13 +11,13 @@ import { clothsOf } from './fabricFill.ts'
 import { FILE_NAME } from './pdfAttachments.ts'
 import type { Job } from './printJob.ts'
 import type { PrintTools } from './pdfLibrary.ts'
-import { beforePages } from './pages/beforeYouStart.ts'
+import { beforeYouStartPages } from './pages/beforeYouStart.ts'
 import { allCharts, ownCharts } from './pages/sizeChart.ts'
 import { colouringPage } from './pages/colouring.ts'
 import { cutListPages } from './pages/cutList.ts'
 import { firstPage } from './pages/firstPage.ts'
 import { missingPage } from './pages/missingLetters.ts'
-import { rehearsalPage } from './pages/allowanceTest.ts'
+import { allowanceTestPage } from './pages/allowanceTest.ts'
 import { partPages } from './pages/steps.ts'
 import { noTemplates, templatePages } from './pages/templates.ts'
 import type { Paper, SinglePage } from './paper.ts'
@@ -79,7 +79,7 @@ function wholeBooklet({ parts }: Booklet): Chapter[] {
         next = partPages(job, part, next)
       },
   )
-  return [firstPage, beforePages, (job) => cutListPages(job, false), ...making, rehearsalPage, ownCharts, colouringPage, templatePages]
+  return [firstPage, beforeYouStartPages, (job) => cutListPages(job, false), ...making, allowanceTestPage, ownCharts, colouringPage, templatePages]
 }
 
 const SINGLE: Readonly<Record<SinglePage, Chapter>> = {

@@ -22,7 +22,7 @@ export interface Place {
 export function draw(surface: Surface, drawing: Drawing, place: Place): void {
   const put = ([x, y]: Spot): Spot => [place.at[0] + x * place.scale, place.at[1] + y * place.scale]
   const taken: Box[] = []
-  for (const mark of drawing.marks) DRAW[mark.sort](surface, mark as never, { ...place, put, weight: place.weight ?? 1, taken })
+  for (const mark of drawing.marks) DRAW[mark.type](surface, mark as never, { ...place, put, weight: place.weight ?? 1, taken })
 }
 
 interface Put extends Place {
@@ -35,13 +35,13 @@ interface Put extends Place {
 /** Left, top, right, foot. */
 type Box = readonly [number, number, number, number]
 
-type Drawn<Sort extends Mark['sort']> = (surface: Surface, mark: Extract<Mark, { sort: Sort }>, put: Put) => void
+type Drawn<Type extends Mark['type']> = (surface: Surface, mark: Extract<Mark, { type: Type }>, put: Put) => void
 
-const DRAW: { readonly [Sort in Mark['sort']]: Drawn<Sort> } = { area, line, arrow, point, text }
+const DRAW: { readonly [Type in Mark['type']]: Drawn<Type> } = { area, line, arrow, point, text }
 
 const EDGES = { cut: 0.75, seam: 0.55, none: 0 } as const
 
-function area(surface: Surface, mark: Extract<Mark, { sort: 'area' }>, { cloth, put, scale, weight }: Put): void {
+function area(surface: Surface, mark: Extract<Mark, { type: 'area' }>, { cloth, put, scale, weight }: Put): void {
   const outline = mark.outline.map(put)
   const laid = cloth(mark.fabric)
   lay(surface, outline, laid, mark.side, scale, put([0, 0]))
@@ -75,7 +75,7 @@ export const LINE_WORDS: Readonly<Record<Exclude<LineStyle, 'seam' | 'thin'>, st
   trim: 'trim on this line',
 }
 
-function line(surface: Surface, mark: Extract<Mark, { sort: 'line' }>, { put, weight }: Put): void {
+function line(surface: Surface, mark: Extract<Mark, { type: 'line' }>, { put, weight }: Put): void {
   const way = polygon(mark.points.map(put), mark.closed ?? false)
   stroke(surface, way, STROKES[mark.style], weight)
 }
@@ -87,7 +87,7 @@ export function stroke(surface: Surface, way: ReturnType<typeof polygon>, { colo
 
 const ARROWS = { press: INK.accent, turn: '#1f5d86', grain: INK.ink } as const
 
-function arrow(surface: Surface, mark: Extract<Mark, { sort: 'arrow' }>, { put, weight }: Put): void {
+function arrow(surface: Surface, mark: Extract<Mark, { type: 'arrow' }>, { put, weight }: Put): void {
   const [from, to] = [put(mark.from), put(mark.to)]
   const colour = ARROWS[mark.means]
   const thick = (mark.means === 'grain' ? 0.7 : 1.5) * weight
@@ -122,7 +122,7 @@ function headOf([ax, ay]: Spot, [bx, by]: Spot, weight: number): Spot[] {
 /** Half the box of a mark, in points. */
 const MARK = 4.2
 
-function point(surface: Surface, mark: Extract<Mark, { sort: 'point' }>, { put, weight }: Put): void {
+function point(surface: Surface, mark: Extract<Mark, { type: 'point' }>, { put, weight }: Put): void {
   const at = put(mark.at)
   if (mark.mark === 'number') return number(surface, at, mark.text ?? '', weight)
   drawMark(surface, mark.mark, at, MARK * weight)
@@ -149,7 +149,7 @@ const angle = ([x, y]: Spot, [cx, cy]: Spot): number => Math.atan2(y - cy, x - c
 
 export const LETTERS = { small: 6, normal: 7.4 } as const
 
-function text(surface: Surface, mark: Extract<Mark, { sort: 'text' }>, { put, weight, taken }: Put): void {
+function text(surface: Surface, mark: Extract<Mark, { type: 'text' }>, { put, weight, taken }: Put): void {
   const size = LETTERS[mark.size] * weight
   const words = { text: mark.text, size, align: mark.align, face: 'text', colour: INK.ink, ground: INK.white } as const
   const width = surface.width(words)

@@ -10,7 +10,7 @@ import { type FabricPair, hourglassPlans, isSharing } from '../cutting/batches/h
 import { isOnRuler } from '../exact/lengths.ts'
 import type { CutRow, FabricRow, Findings, UnitRow } from '../values/report.ts'
 import { csv } from './csv.ts'
-import { seenLines, seenOnOneLine } from './sanitiseText.ts'
+import { sanitiseLines, sanitiseLine } from './sanitiseText.ts'
 import { friendlyCell } from './friendlyCell.ts'
 import { capital, count, decimal, inWords, kindWords, METHOD_WORDS, type MeasureUnit, sayOne, saySize } from './phrases.ts'
 
@@ -26,12 +26,12 @@ export function cutListText(report: Findings, block: Block): string {
   ]
   const notes = [...report.problems, ...report.advice].map(({ message }) => `Note: ${message}`).join('\n')
   const empty = report.cut.length === 0 ? 'Nothing to cut yet.' : ''
-  return seenLines(`${[...sections, empty, notes].filter((section) => section !== '').join('\n\n')}\n`)
+  return sanitiseLines(`${[...sections, empty, notes].filter((section) => section !== '').join('\n\n')}\n`)
 
   function heading({ block: { name, unfinished, withBorders }, measure }: Findings): string {
     const borders = withBorders[0] === unfinished[0] && withBorders[1] === unfinished[1] ? '' : `, ${saySize(withBorders, unit)} with its borders`
     return [
-      `Cut list: ${seenOnOneLine(name)}`,
+      `Cut list: ${sanitiseLine(name)}`,
       `The block measures ${saySize(unfinished, unit)} unfinished${borders}.`,
       `Every size includes its seam allowances of ${sayOne(measure.seam, unit)}.`,
     ].join('\n')
@@ -67,7 +67,7 @@ export function batchSentence(row: UnitRow): string {
 type Named = (fabric: string) => string
 
 export function namesOf(block: Block): Named {
-  const names = new Map(block.fabrics.map(({ id, name }) => [id, seenOnOneLine(name)]))
+  const names = new Map(block.fabrics.map(({ id, name }) => [id, sanitiseLine(name)]))
   return (fabric) => names.get(fabric) ?? fabric
 }
 

@@ -26,7 +26,7 @@ export function saySize([width, height]: Size, unit: MeasureUnit): string {
 export const decimal = (length: number): string => String(Math.round(length * 1000) / 1000)
 
 /** Yards are sold by the eighth. */
-export function buySaid(buy: number, unit: MeasureUnit): string {
+export function purchaseText(buy: number, unit: MeasureUnit): string {
   return unit === 'cm' ? `${decimal(buy)} m` : sayOne(buy, 'in').replace(' in', ' yd')
 }
 

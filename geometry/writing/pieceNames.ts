@@ -11,7 +11,7 @@ import { kindWords, patchWords } from './phrases.ts'
 
 /** A name in its parts, for those who say it in words of their own. */
 export interface PieceName {
-  readonly sort: 'unit' | 'border' | 'corner' | 'framed' | 'section' | 'row' | 'column' | 'block' | 'bordered'
+  readonly type: 'unit' | 'border' | 'corner' | 'framed' | 'section' | 'row' | 'column' | 'block' | 'bordered'
   /** The unit's kind and id; the side of a border, or the corner of its square. */
   readonly kind?: string
   readonly id?: string
@@ -20,7 +20,7 @@ export interface PieceName {
   readonly soFar?: true
 }
 
-export interface Piece {
+export interface SewnPiece {
   readonly name: string
   readonly called: PieceName
   /** The middle of its cloth, in cells. */
@@ -30,18 +30,21 @@ export interface Piece {
   readonly framing: boolean
 }
 
-export const cells = (position: Position): number => {
+/** A position of the report as a number, in cells. */
+export const inCells = (position: Position): number => {
   const exact = parseRational(position)
   return exact === null ? 0 : toNumber(exact)
 }
 
-export const point = ([x, y]: ReportPoint): readonly [number, number] => [cells(x), cells(y)]
+/** A point of the report as numbers, in cells. */
+export const pointInCells = ([x, y]: ReportPoint): readonly [number, number] => [inCells(x), inCells(y)]
 
-export function piecesOf(report: Findings): ReadonlyMap<string, Piece> {
+/** Every patch and every join of a report by its id, as the piece it is or makes. */
+export function sewnPieces(report: Findings): ReadonlyMap<string, SewnPiece> {
   const kinds = new Map(report.units.flatMap((row) => row.for.map((id) => [id, row.kind] as const)))
-  const pieces = new Map<string, Piece>()
+  const pieces = new Map<string, SewnPiece>()
   for (const patch of report.patches) {
-    const corners = patch.corners.map(point)
+    const corners = patch.corners.map(pointInCells)
     const called = patch.unit === null ? borderName(patch.name) : unitName(patch.unit, kinds.get(patch.unit))
     pieces.set(patch.id, { name: sayPiece(called), called, middle: mean(corners), area: patch.area, framing: patch.unit === null })
   }
@@ -61,33 +64,33 @@ export function piecesOf(report: Findings): ReadonlyMap<string, Piece> {
 
 const STRIPS = ['left', 'right', 'top', 'bottom']
 
-const borderName = (id: string): PieceName => ({ sort: STRIPS.includes(id) ? 'border' : 'corner', id })
-const unitName = (id: string, kind: string | undefined): PieceName => ({ sort: 'unit', id, ...(kind === undefined ? {} : { kind }) })
+const borderName = (id: string): PieceName => ({ type: STRIPS.includes(id) ? 'border' : 'corner', id })
+const unitName = (id: string, kind: string | undefined): PieceName => ({ type: 'unit', id, ...(kind === undefined ? {} : { kind }) })
 
 /** A strip and one corner square, then both. */
 const framedName = (a: PieceName, b: PieceName): PieceName =>
-  a.sort === 'framed' ? { ...a, number: 2 } : { sort: 'framed', id: (a.sort === 'border' ? a : b).id ?? '', number: 1 }
+  a.type === 'framed' ? { ...a, number: 2 } : { type: 'framed', id: (a.type === 'border' ? a : b).id ?? '', number: 1 }
 
 /** A row gets its number when it is whole; until then it is "the row so far". */
-function pieceName(join: Join, next: Join | undefined, first: Piece, counter: Map<Stage, number>): PieceName {
+function pieceName(join: Join, next: Join | undefined, first: SewnPiece, counter: Map<Stage, number>): PieceName {
   const { stage } = join
   if (stage === 'unit') return first.called
-  if (stage === 'block') return next === undefined || next.stage === 'border' ? { sort: 'block' } : { sort: 'block', soFar: true }
-  if (stage === 'border') return { sort: 'bordered' }
-  if (next?.stage === stage && next.sides[0] === join.id) return { sort: stage, soFar: true }
+  if (stage === 'block') return next === undefined || next.stage === 'border' ? { type: 'block' } : { type: 'block', soFar: true }
+  if (stage === 'border') return { type: 'bordered' }
+  if (next?.stage === stage && next.sides[0] === join.id) return { type: stage, soFar: true }
   const number = (counter.get(stage) ?? 0) + 1
   counter.set(stage, number)
-  return { sort: stage, number }
+  return { type: stage, number }
 }
 
-function sayPiece({ sort, kind, id, number, soFar }: PieceName): string {
-  if (sort === 'unit') return kind === undefined ? String(id) : `${kindWords(kind, 1)} ${id}`
-  if (sort === 'border') return `${id} border`
-  if (sort === 'corner') return `${patchWords(String(id))} corner square`
-  if (sort === 'framed') return `${id} border with ${number === 1 ? 'one corner square' : 'its corner squares'}`
-  if (sort === 'bordered') return 'the block with its borders so far'
-  if (soFar) return `the ${sort} so far`
-  return sort === 'block' ? 'the block' : `${sort} ${number}`
+function sayPiece({ type, kind, id, number, soFar }: PieceName): string {
+  if (type === 'unit') return kind === undefined ? String(id) : `${kindWords(kind, 1)} ${id}`
+  if (type === 'border') return `${id} border`
+  if (type === 'corner') return `${patchWords(String(id))} corner square`
+  if (type === 'framed') return `${id} border with ${number === 1 ? 'one corner square' : 'its corner squares'}`
+  if (type === 'bordered') return 'the block with its borders so far'
+  if (soFar) return `the ${type} so far`
+  return type === 'block' ? 'the block' : `${type} ${number}`
 }
 
 function mean(corners: readonly (readonly [number, number])[]): readonly [number, number] {
@@ -95,26 +98,20 @@ function mean(corners: readonly (readonly [number, number])[]): readonly [number
   return [sum[0] / corners.length, sum[1] / corners.length]
 }
 
-/** Which way on the table a seam's allowances go, as seen from the right side with the block the right way up. */
-export function wayOf(join: Join, pieces: ReadonlyMap<string, Piece>): string {
-  if (join.press.toward === 'open') return 'open'
-  const { toward, vertical, sideways } = pressedTo(join, join.press.toward, pieces)
-  const way = [vertical, sideways].filter((word) => word !== '').join(' and ')
-  return `${way === '' ? '' : `${way}, `}toward ${toward?.name ?? 'one side'}`
-}
-
+/** Where a seam's allowances go, on the table: from the right side, with the block the right way up. */
 export interface PressedTo {
-  readonly toward: Piece | undefined
+  readonly toward: SewnPiece | undefined
   /** Both nothing where the seam bends. */
   readonly vertical: 'up' | 'down' | ''
   readonly sideways: 'left' | 'right' | ''
 }
 
-export function pressedTo(join: Join, side: 0 | 1, pieces: ReadonlyMap<string, Piece>): PressedTo {
+/** Seen from the right side: the piece that a seam would be pressed to on one side (0 or 1) of its join, and which way that lies. */
+export function pressedTo(join: Join, side: 0 | 1, pieces: ReadonlyMap<string, SewnPiece>): PressedTo {
   const toward = pieces.get(join.sides[side])
   if (toward === undefined || join.kind === 'set-in') return { toward, vertical: '', sideways: '' }
-  const [x, y] = point(join.from)
-  const [endX, endY] = point(join.to)
+  const [x, y] = pointInCells(join.from)
+  const [endX, endY] = pointInCells(join.to)
   const way = Math.sign((endX - x) * (toward.middle[1] - y) - (endY - y) * (toward.middle[0] - x))
   const across = { x: -(endY - y) * way, y: (endX - x) * way }
   const upright = Math.abs(across.x) < Math.abs(across.y) / 4

@@ -7,10 +7,10 @@
  */
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must go.
-const UNSEEN = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]+/g
+const UNPRINTABLE = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]+/g
 
 /** Lines stay lines. */
-export const seenLines = (text: string): string => text.replace(UNSEEN, ' ')
+export const sanitiseLines = (text: string): string => text.replace(UNPRINTABLE, ' ')
 
 /** A name stands in a sentence: no line ends in it. */
-export const seenOnOneLine = (text: string): string => seenLines(text).replace(/\s+/g, ' ').trim()
+export const sanitiseLine = (text: string): string => sanitiseLines(text).replace(/\s+/g, ' ').trim()

@@ -29,7 +29,7 @@ const SQUARE: Drawing = {
   title: 'A patch, its corner "flipped" & sewn',
   marks: [
     {
-      sort: 'area',
+      type: 'area',
       outline: [
         [0, 0],
         [4, 0],
@@ -41,16 +41,16 @@ const SQUARE: Drawing = {
       line: 'cut',
     },
     {
-      sort: 'line',
+      type: 'line',
       points: [
         [0, 0],
         [2, 2],
       ],
       style: 'stitch',
     },
-    { sort: 'arrow', from: [1, 1], to: [2, 1], means: 'press' },
-    { sort: 'point', at: [2, 1], mark: 'nests' },
-    { sort: 'text', at: [3, 1], text: '6 1/2 < 7', size: 'normal', align: 'middle' },
+    { type: 'arrow', from: [1, 1], to: [2, 1], means: 'press' },
+    { type: 'point', at: [2, 1], mark: 'nests' },
+    { type: 'text', at: [3, 1], text: '6 1/2 < 7', size: 'normal', align: 'middle' },
   ],
 }
 
@@ -124,7 +124,7 @@ describe('views of a block', () => {
   it.each(VIEWS)('%s is the block at its own size', (view) => {
     const drawing = viewDrawing(view, said, STAR)
     expect([drawing.width, drawing.height]).toEqual([12, 12])
-    const areas = drawing.marks.flatMap((mark) => (mark.sort === 'area' ? [mark.outline] : []))
+    const areas = drawing.marks.flatMap((mark) => (mark.type === 'area' ? [mark.outline] : []))
     const area = areas.map(
       (corners) =>
         Math.abs(
@@ -141,11 +141,11 @@ describe('views of a block', () => {
   })
 
   it('numbers every seam in sewing order, and turns the wrong side over', () => {
-    const numbers = viewDrawing('seams', said, STAR).marks.flatMap((mark) => (mark.sort === 'point' ? [Number(mark.text)] : []))
+    const numbers = viewDrawing('seams', said, STAR).marks.flatMap((mark) => (mark.type === 'point' ? [Number(mark.text)] : []))
     expect(numbers).toEqual(said.joins.map((_, at) => at + 1))
     const first = (view: 'cloth' | 'wrong'): readonly (readonly [number, number])[] => {
       const [mark] = viewDrawing(view, said, STAR).marks
-      return mark?.sort === 'area' ? mark.outline : []
+      return mark?.type === 'area' ? mark.outline : []
     }
     expect(first('wrong')).toEqual(first('cloth').map(([x, y]) => [12 - x, y]))
   })
@@ -178,7 +178,7 @@ describe('the wrong side', () => {
   const partsOf = (piece: string): string[] => sides.get(piece)?.flatMap(partsOf) ?? [piece]
 
   it('has an arrow on each seam that points over the cloth it is pressed toward', () => {
-    const arrows = viewDrawing('wrong', said, STAR).marks.flatMap((mark) => (mark.sort === 'arrow' ? [mark] : []))
+    const arrows = viewDrawing('wrong', said, STAR).marks.flatMap((mark) => (mark.type === 'arrow' ? [mark] : []))
     expect(arrows).toHaveLength(said.joins.length)
     said.joins.forEach(({ sides, press }, at) => {
       const [x, y] = (arrows[at] ?? { to: [-1, -1] as const }).to

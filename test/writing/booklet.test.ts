@@ -44,7 +44,7 @@ describe.each(Object.entries(BLOCKS))('%s', (_, block) => {
     const sentences = [
       ...steps.flatMap(({ title, sentences: all, cautions }) => [title, ...all, ...cautions]),
       ...made.seamAdvice,
-      ...made.rehearsal.sentences,
+      ...made.allowanceTest.sentences,
     ]
     for (const sentence of sentences) {
       expect(sentence).not.toMatch(/\b1 (squares|rectangles|patches|points|seams|pairs|strips|units|pieces|geese|hourglasses|triangles)\b/)
@@ -84,9 +84,9 @@ describe.each(Object.entries(BLOCKS))('%s', (_, block) => {
 
 function spotsOf({ marks }: Drawing): (readonly [number, number])[] {
   return marks.flatMap((mark) => {
-    if (mark.sort === 'area') return [...mark.outline]
-    if (mark.sort === 'line') return [...mark.points]
-    return mark.sort === 'arrow' ? [mark.from, mark.to] : [mark.at]
+    if (mark.type === 'area') return [...mark.outline]
+    if (mark.type === 'line') return [...mark.points]
+    return mark.type === 'arrow' ? [mark.from, mark.to] : [mark.at]
   })
 }
 

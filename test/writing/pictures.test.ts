@@ -14,8 +14,8 @@ function picture(block: Block, title: RegExp, shows: RegExp): Drawing {
   return found
 }
 
-const marks = <Sort extends Mark['sort']>({ marks: all }: Drawing, sort: Sort): Extract<Mark, { sort: Sort }>[] =>
-  all.filter((mark): mark is Extract<Mark, { sort: Sort }> => mark.sort === sort)
+const marks = <Type extends Mark['type']>({ marks: all }: Drawing, type: Type): Extract<Mark, { type: Type }>[] =>
+  all.filter((mark): mark is Extract<Mark, { type: Type }> => mark.type === type)
 
 describe('as drawn', () => {
   it.each([
@@ -87,7 +87,7 @@ describe('to scale', () => {
   })
 })
 
-function sideOf(mark: Extract<Mark, { sort: 'area' }> | undefined): number {
+function sideOf(mark: Extract<Mark, { type: 'area' }> | undefined): number {
   const xs = mark?.outline.map(([x]) => x) ?? []
   return Math.round((Math.max(...xs) - Math.min(...xs)) * 1e4) / 1e4
 }

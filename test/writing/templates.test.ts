@@ -2,7 +2,7 @@
 import ClipperLib from 'clipper-lib'
 import { describe, expect, it } from 'vitest'
 import { type Block, bookletOf, report, type Spot, type Template } from '../../geometry/index.ts'
-import { benchOf } from '../../geometry/writing/booklet/bookletContext.ts'
+import { bookletContext } from '../../geometry/writing/booklet/bookletContext.ts'
 import { cutOutline } from '../../geometry/writing/booklet/templates.ts'
 import { atticWindowsMitred, leMoyneStar, starOfBethlehem, tumblingBlocks } from '../published/blocks.ts'
 import { BLOCKS } from './blocks.ts'
@@ -79,8 +79,8 @@ describe.each(Object.entries(WITH_TEMPLATES))('%s', (_, block) => {
   })
 
   it('has ears that match: laid right sides together along a whole seam, raw edges end at one place', () => {
-    const bench = benchOf(said, block)
-    const patches = [...bench.patches.values()]
+    const context = bookletContext(said, block)
+    const patches = [...context.patches.values()]
     const outlines = new Map(
       patches.map((patch) => [
         patch.id,

@@ -154,15 +154,15 @@ const patchWords = (names: readonly string[]): string => names.map(patchName).jo
 
 function nameOf(piece: SewnPiece | undefined): string {
   if (piece === undefined) return ''
-  const { sort, kind, id, number, soFar }: PieceName = piece.called
-  if (sort === 'unit') return t(UNITS[kind as Kind] ?? '{id}', { id: id ?? '' })
+  const { type, kind, id, number, soFar }: PieceName = piece.called
+  if (type === 'unit') return t(UNITS[kind as Kind] ?? '{id}', { id: id ?? '' })
   const border = t(BORDERS[id ?? ''] ?? '{id}', { id: id ?? '' })
-  if (sort === 'border') return border
-  if (sort === 'corner') return t(CORNERS[id ?? ''] ?? '{id}', { id: id ?? '' })
-  if (sort === 'framed') return number === 1 ? t('{border} with one corner square', { border }) : t('{border} with its corner squares', { border })
-  if (sort === 'bordered') return t('the block with its borders so far')
-  if (soFar) return t(SO_FAR[sort])
-  return sort === 'block' ? t('the block') : t(WHOLE[sort], { number: number ?? 0 })
+  if (type === 'border') return border
+  if (type === 'corner') return t(CORNERS[id ?? ''] ?? '{id}', { id: id ?? '' })
+  if (type === 'framed') return number === 1 ? t('{border} with one corner square', { border }) : t('{border} with its corner squares', { border })
+  if (type === 'bordered') return t('the block with its borders so far')
+  if (soFar) return t(SO_FAR[type])
+  return type === 'block' ? t('the block') : t(WHOLE[type], { number: number ?? 0 })
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

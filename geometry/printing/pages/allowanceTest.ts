@@ -1,12 +1,12 @@
-/** What the block measures if every seam is off by a little: a rehearsal on paper. */
+/** What the block measures if every seam is off by a little: a test on paper before anything is sewn. */
 import { sayOne, saySize } from '../../writing/phrases.ts'
 import { STYLES } from '../pageStyle.ts'
 import type { Job } from '../printJob.ts'
 import { table } from '../table.ts'
 import { chapter } from '../titles.ts'
 
-export function rehearsalPage({ sheets, booklet, unit }: Job): void {
-  const { off, rows, sentences } = booklet.rehearsal
+export function allowanceTestPage({ sheets, booklet, unit }: Job): void {
+  const { off, rows, sentences } = booklet.allowanceTest
   if (rows.length === 0) return
   chapter(sheets, 'If every seam is a little off', Math.min(MOST, 130 + rows.length * ROW))
   for (const sentence of sentences) sheets.write(sentence, STYLES.body, { after: 4 })

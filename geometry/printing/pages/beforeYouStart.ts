@@ -9,7 +9,7 @@ import { polygon } from '../pen.ts'
 import { SQUARE_WORDS, testSquare, testSquareSide } from '../testSquare.ts'
 import { chapter, heading } from '../titles.ts'
 
-export function beforePages(job: Job): void {
+export function beforeYouStartPages(job: Job): void {
   const { sheets, booklet } = job
   sheets.newSheet()
   chapter(sheets, 'Before you begin', 0)

@@ -33,4 +33,4 @@ export function colouringPage(job: Job): void {
 const COLUMNS = 4
 const MOST = 16
 
-const isOutline = (mark: Mark): boolean => mark.sort === 'area'
+const isOutline = (mark: Mark): boolean => mark.type === 'area'

@@ -42,15 +42,15 @@ export function cuttingDrawing(row: FabricRow, name: string, usableWidth: number
   const { strips, width, height } = cutPicture(row.strips, stripLength(row, usableWidth))
   const scale = wide / width
   const marks = strips.flatMap((strip): Mark[] => [
-    ...strip.leftover.map((box): Mark => ({ sort: 'line', points: cornersOf(box), style: 'thin', closed: true })),
+    ...strip.leftover.map((box): Mark => ({ type: 'line', points: cornersOf(box), style: 'thin', closed: true })),
     ...strip.pieces.flatMap((piece): Mark[] => {
       const at: Spot = [piece.x + piece.width / 2, piece.y + piece.height / 2]
       const [broad, high] = [piece.width * scale, piece.height * scale]
       const words = [sides(piece, unit), ...(piece.width === piece.height ? [] : [sayLength(Math.max(piece.width, piece.height), unit)])]
       const text = high < 11 ? undefined : words.find((said) => said.length * FIGURE + 6 <= broad)
       return [
-        { sort: 'area', outline: cornersOf(piece), fabric, side: 'right', line: 'cut' },
-        ...(text === undefined ? [] : [{ sort: 'text', at, text, size: 'small', align: 'middle' } as const]),
+        { type: 'area', outline: cornersOf(piece), fabric, side: 'right', line: 'cut' },
+        ...(text === undefined ? [] : [{ type: 'text', at, text, size: 'small', align: 'middle' } as const]),
       ]
     }),
   ])

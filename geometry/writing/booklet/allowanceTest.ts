@@ -1,7 +1,7 @@
 /**
- * A rehearsal of the seam allowance: what each row and the whole block measure if every allowance is a hair too wide, or too narrow.
+ * A test of the seam allowance on paper: what each row and the whole block measure if every allowance is a hair too wide, or too narrow.
  *
- * In      the bench and its runs.
+ * In      the booklet context, and the runs that it is sewn in.
  * Out     for each piece the seams along the line that crosses most of them, across and down, and its size with every allowance off.
  * Exact   which seams a line crosses follows from fractions: between two neighbouring heights of corners the seams crossed are the same, so each such
  *         band is counted once. Sizes are doubles, for print.
@@ -11,29 +11,29 @@
 import { compare, parseRational, type Rational, rational, subtract, toNumber } from '../../exact/rational.ts'
 import type { Join, ReportPoint } from '../../values/report.ts'
 import { capital, count, decimal, saySize, type Size } from '../phrases.ts'
-import { type Bench, joinsIn } from './bookletContext.ts'
-import { runsOf, togetherOf } from './runs.ts'
+import { type BookletContext, joinsIn } from './bookletContext.ts'
+import { sewingRuns, groupRuns } from './runs.ts'
 import { onRuler } from './unitPictures.ts'
-import type { Rehearsal, RehearsalRow } from './values.ts'
+import type { AllowanceTest, AllowanceTestRow } from './values.ts'
 
 const OFF = { in: 1 / 32, cm: 0.1 } as const
 
-export function rehearsalOf(bench: Bench): Rehearsal {
-  const off = OFF[bench.unit]
-  const { report } = bench
+export function allowanceTest(context: BookletContext): AllowanceTest {
+  const off = OFF[context.unit]
+  const { report } = context
   if (report.joins.length === 0) return { off, rows: [], sentences: ['There is nothing to rehearse: no seam is sewn.'] }
-  const pieces = togetherOf(bench, runsOf(bench))
+  const pieces = groupRuns(context, sewingRuns(context))
     .map(({ runs, name }) => ({ what: capital(name), final: runs[0]?.final as Join }))
     .filter(({ final }) => final.unfinished !== null)
   const last = report.joins.at(-1) as Join
   const whole = last.stage === 'border' ? [{ what: 'The block with its borders', final: last }] : []
   const single = pieces.length === 0 && whole.length === 0 && last.unfinished !== null ? [{ what: 'The block', final: last }] : []
-  const rows = [...pieces, ...whole, ...single].map(({ what, final }) => rowOf(what, final, bench, off))
-  return { off, rows, sentences: sentences(rows, off, bench) }
+  const rows = [...pieces, ...whole, ...single].map(({ what, final }) => rowOf(what, final, context, off))
+  return { off, rows, sentences: sentences(rows, off, context) }
 }
 
-function rowOf(what: string, final: Join, bench: Bench, off: number): RehearsalRow {
-  const seams = joinsIn(bench, final.id).filter((join) => takesCloth(join, bench))
+function rowOf(what: string, final: Join, context: BookletContext, off: number): AllowanceTestRow {
+  const seams = joinsIn(context, final.id).filter((join) => takesCloth(join, context))
   const [across, down] = [worstLine(seams, 1), worstLine(seams, 0)]
   const planned = final.unfinished as Size
   const by = (sign: number): Size => [tidy(planned[0] + sign * 2 * off * across.taken), tidy(planned[1] + sign * 2 * off * down.taken)]
@@ -44,16 +44,16 @@ const tidy = (length: number): number => Math.round(length * 1e6) / 1e6
 
 const KEEPS_SIZE: ReadonlySet<string> = new Set(['geese-4', 'hst-2', 'hst-4', 'hst-8', 'qst-2', 'corner-flip'])
 
-function takesCloth(join: Join, bench: Bench): boolean {
+function takesCloth(join: Join, context: BookletContext): boolean {
   if (join.stage !== 'unit') return true
-  const patch = bench.patches.get(leafOf(join.id, bench))
-  const look = patch?.unit == null ? undefined : bench.lookOf.get(patch.unit)
-  return look === undefined || !KEEPS_SIZE.has(look.row.method)
+  const patch = context.patches.get(leafOf(join.id, context))
+  const variant = patch?.unit == null ? undefined : context.variantOf.get(patch.unit)
+  return variant === undefined || !KEEPS_SIZE.has(variant.row.method)
 }
 
-function leafOf(piece: string, bench: Bench): string {
+function leafOf(piece: string, context: BookletContext): string {
   let id = piece
-  for (let join = bench.joins.get(id); join !== undefined; join = bench.joins.get(id)) id = join.sides[0]
+  for (let join = context.joins.get(id); join !== undefined; join = context.joins.get(id)) id = join.sides[0]
   return id
 }
 
@@ -104,10 +104,10 @@ function reachesOf({ from, via, to }: Join, axis: 0 | 1): Reach[] {
   })
 }
 
-function sentences(rows: readonly RehearsalRow[], off: number, bench: Bench): string[] {
+function sentences(rows: readonly AllowanceTestRow[], off: number, context: BookletContext): string[] {
   const whole = rows.at(-1)
   if (whole === undefined) return ['No piece of this block is a rectangle, so there is no size to rehearse.']
-  const { unit } = bench
+  const { unit } = context
   const hair = unit === 'in' ? '1/32 in' : '0.1 cm'
   const planned = saySize(whole.planned, unit)
   const lines = rows.filter(({ what }) => /^(Row|Column)/.test(what))
@@ -121,7 +121,7 @@ function sentences(rows: readonly RehearsalRow[], off: number, bench: Bench): st
 const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`
 
 /** Rows with more seams than their neighbours come out shorter: they will not match. */
-function unequal(lines: readonly RehearsalRow[], off: number, unit: 'in' | 'cm'): string[] {
+function unequal(lines: readonly AllowanceTestRow[], off: number, unit: 'in' | 'cm'): string[] {
   const across = lines[0]?.what.startsWith('Column') ? 1 : 0
   const sorted = [...lines].sort((a, b) => a.wide[across] - b.wide[across])
   const [most, least] = [sorted[0], sorted.at(-1)]
@@ -132,7 +132,7 @@ function unequal(lines: readonly RehearsalRow[], off: number, unit: 'in' | 'cm')
   ]
 }
 
-/** To a thirty-second of an inch: a rehearsal is about hairs. */
+/** To a thirty-second of an inch: the test is about hairs. */
 function thirtySeconds(length: number, unit: 'in' | 'cm'): string {
   if (unit === 'cm') return `${decimal(length)} cm`
   const parts = Math.round(length * 32)

@@ -2,52 +2,52 @@
  * The booklet: from a finished block to instructions that a class can follow, as a model that screen, text and printed pages render alike.
  *
  * In      a report and its block, with the maker's own words on it.
- * Out     parts with their steps, pictures, cautions, the rehearsal of the seam and the templates. A layout that cannot be sewn as it stands gives
+ * Out     parts with their steps, pictures, cautions, the test of the seam allowance and the templates. A layout that cannot be sewn as it stands gives
  *         what can be said of it, and its problems.
  */
 import type { Block } from '../../values/block.ts'
 import type { Report } from '../../values/report.ts'
-import { buySaid, saySize } from '../phrases.ts'
-import { type Bench, benchOf, oneLine } from './bookletContext.ts'
+import { purchaseText, saySize } from '../phrases.ts'
+import { type BookletContext, bookletContext, oneLine } from './bookletContext.ts'
 import { borderSteps } from './borderSteps.ts'
 import { CAUTIONS, cautionLine, seamAdvice } from './cautions.ts'
 import { cutSteps } from './cutSteps.ts'
 import { finishSteps, frontPicture, layOutSteps, quiltSteps, sandwichSteps } from './finishSteps.ts'
 import { joinSteps } from './joinSteps.ts'
-import type { Made } from './draftStep.ts'
+import type { DraftStep } from './draftStep.ts'
 import { needsOf, problemsOf } from './notes.ts'
-import { rehearsalOf } from './allowanceTest.ts'
+import { allowanceTest } from './allowanceTest.ts'
 import { templatesOf } from './templates.ts'
 import { unitSteps } from './unitSteps.ts'
 import type { Booklet, BookletFabric, BookletFact, BookletPart, BookletPartKey, BookletStep, Caution, OrphanedWords } from './values.ts'
 
 export function bookletOf(report: Report, block: Block): Booklet {
-  const bench = benchOf(report, block)
+  const context = bookletContext(report, block)
   const taken = new Set<string>()
-  const parts = PARTS.map(([key, title, steps]) => partOf(key, title, steps(bench), block, taken)).filter(({ steps }) => steps.length > 0)
-  const templates = templatesOf(bench)
+  const parts = PARTS.map(([key, title, steps]) => partOf(key, title, steps(context), block, taken)).filter(({ steps }) => steps.length > 0)
+  const templates = templatesOf(context)
   const { title = '', by = '', introduction = '' } = block.booklet ?? {}
   return {
     title: oneLine(title.trim() === '' ? block.name : title),
     by: by.trim() === '' ? '' : oneLine(by),
-    introduction: introduction.trim() === '' ? ownIntroduction(bench) : introduction,
+    introduction: introduction.trim() === '' ? ownIntroduction(context) : introduction,
     language: 'en',
-    unit: bench.unit,
-    problems: problemsOf(bench),
-    facts: factsOf(bench),
-    front: frontPicture(bench),
-    fabrics: fabricsOf(bench),
+    unit: context.unit,
+    problems: problemsOf(context),
+    facts: factsOf(context),
+    front: frontPicture(context),
+    fabrics: fabricsOf(context),
     parts,
-    rehearsal: rehearsalOf(bench),
+    allowanceTest: allowanceTest(context),
     templates,
-    needs: needsOf(bench, templates.length > 0),
+    needs: needsOf(context, templates.length > 0),
     cautions: CAUTIONS,
-    seamAdvice: seamAdvice(bench),
+    seamAdvice: seamAdvice(context),
     orphans: orphansOf(block, taken),
   }
 }
 
-const PARTS: readonly (readonly [BookletPartKey, string, (bench: Bench) => Made[]])[] = [
+const PARTS: readonly (readonly [BookletPartKey, string, (context: BookletContext) => DraftStep[]])[] = [
   ['cut', 'Cut', cutSteps],
   ['units', 'Make the units', unitSteps],
   ['lay out', 'Lay out', layOutSteps],
@@ -59,7 +59,7 @@ const PARTS: readonly (readonly [BookletPartKey, string, (bench: Bench) => Made[
 ]
 
 /** Each caution stands once in a part, in the first step that calls for it. */
-function partOf(key: BookletPartKey, title: string, made: readonly Made[], block: Block, taken: Set<string>): BookletPart {
+function partOf(key: BookletPartKey, title: string, made: readonly DraftStep[], block: Block, taken: Set<string>): BookletPart {
   const said = new Set<Caution['about']>()
   const steps = made.map((step) => {
     const fresh = step.cautions.filter((about) => !said.has(about))
@@ -70,7 +70,7 @@ function partOf(key: BookletPartKey, title: string, made: readonly Made[], block
 }
 
 /** The maker's own words laid over a step. Stored words are found by any of the step's keys that no step before it has taken. */
-function withWords({ keys, ...step }: Made, cautions: readonly string[], block: Block, taken: Set<string>): BookletStep {
+function withWords({ keys, ...step }: DraftStep, cautions: readonly string[], block: Block, taken: Set<string>): BookletStep {
   const stored = block.booklet?.steps ?? {}
   const key = keys.find((one) => Object.hasOwn(stored, one) && !taken.has(one)) ?? keys.find((one) => !taken.has(one)) ?? (keys[0] as string)
   taken.add(key)
@@ -107,7 +107,7 @@ function orphansOf({ booklet }: Block, taken: ReadonlySet<string>): OrphanedWord
   )
 }
 
-function ownIntroduction({ report, unit, seam }: Bench): string {
+function ownIntroduction({ report, unit, seam }: BookletContext): string {
   const { name, finished, unfinished, withBorders } = report.block
   const borders = withBorders.some((side, axis) => side !== unfinished[axis])
   const framed = borders ? `, and ${saySize([withBorders[0] - 2 * seam, withBorders[1] - 2 * seam], unit)} with its borders` : ''
@@ -115,7 +115,7 @@ function ownIntroduction({ report, unit, seam }: Bench): string {
   return `${said} measures ${saySize(finished, unit)} finished${framed}. Read all steps once before you cut.`
 }
 
-function factsOf({ report, unit, seamSaid }: Bench): BookletFact[] {
+function factsOf({ report, unit, seamText }: BookletContext): BookletFact[] {
   const { finished, unfinished, withBorders } = report.block
   const borders = withBorders[0] !== unfinished[0] || withBorders[1] !== unfinished[1]
   const pieces = report.cut.reduce((sum, { count }) => sum + count, 0)
@@ -123,7 +123,7 @@ function factsOf({ report, unit, seamSaid }: Bench): BookletFact[] {
     { what: 'Finished size', said: saySize(finished, unit) },
     { what: 'Unfinished size', said: saySize(unfinished, unit) },
     ...(borders ? [{ what: 'With its borders, unfinished', said: saySize(withBorders, unit) }] : []),
-    { what: 'Seam allowance', said: seamSaid },
+    { what: 'Seam allowance', said: seamText },
     { what: 'Pieces to cut', said: String(pieces) },
     ...(report.joins.length === 0
       ? []
@@ -136,13 +136,13 @@ function factsOf({ report, unit, seamSaid }: Bench): BookletFact[] {
 
 const ORDERS = { rows: 'rows', columns: 'columns', sections: 'sections' } as const
 
-function fabricsOf({ report, block, unit }: Bench): BookletFabric[] {
+function fabricsOf({ report, block, unit }: BookletContext): BookletFabric[] {
   const cloth = new Map(report.fabric.map((row) => [row.fabric, row]))
   const used = new Set([...report.cut.map(({ fabric }) => fabric), ...report.patches.map(({ fabric }) => fabric)])
   return block.fabrics
     .filter(({ id }) => used.has(id))
     .map(({ id, name, colour }) => {
       const buy = cloth.get(id)?.buy
-      return { id, name, colour, buy: buy === undefined ? '' : buySaid(buy, unit) }
+      return { id, name, colour, buy: buy === undefined ? '' : purchaseText(buy, unit) }
     })
 }

@@ -1,5 +1,5 @@
 /**
- * The bench: what every step of a booklet is told and drawn from.
+ * What every step of a booklet is written and drawn from.
  *
  * In      a report and its block.
  * Out     patches with their corners in the measure's unit, joins and meetings by their ids, the fabrics' names; and a letter for each
@@ -7,15 +7,16 @@
  * Exact   pictures only: places are doubles here and decide nothing.
  */
 import { cellOf } from '../../block/lengthsOf.ts'
-import type { Block, Position, Unit } from '../../values/block.ts'
-import { parseRational, toNumber } from '../../exact/rational.ts'
+import type { Block, Unit } from '../../values/block.ts'
+import { toNumber } from '../../exact/rational.ts'
 import { viewOf } from '../../units/unitPicture.ts'
 import type { Join, Meeting, Report, ReportPoint, UnitRow } from '../../values/report.ts'
 import { type MeasureUnit, sayExact } from '../phrases.ts'
-import { seenOnOneLine } from '../sanitiseText.ts'
+import { inCells } from '../pieceNames.ts'
+import { sanitiseLine } from '../sanitiseText.ts'
 import type { Spot } from './values.ts'
 
-export interface BenchPatch {
+export interface PlacedPatch {
   readonly id: string
   readonly unit: string | null
   readonly name: string
@@ -25,55 +26,55 @@ export interface BenchPatch {
 }
 
 /** A seam inside a unit: the patches on its two sides, by name, and the side it is pressed to. */
-export interface OwnSeam {
+export interface UnitSeam {
   readonly join: string
   readonly sides: readonly [readonly string[], readonly string[]]
   readonly toward: 0 | 1 | 'open'
 }
 
 /** Units of one row that look alike and are pressed alike. */
-export interface Look {
+export interface UnitVariant {
   readonly label: string
   readonly row: UnitRow
   readonly first: Unit
   readonly units: readonly string[]
-  readonly seams: readonly OwnSeam[]
+  readonly seams: readonly UnitSeam[]
 }
 
-export interface Bench {
+export interface BookletContext {
   readonly report: Report
   readonly block: Block
   readonly unit: MeasureUnit
   readonly seam: number
-  readonly seamSaid: string
+  readonly seamText: string
   readonly cell: number
   readonly fabric: (id: string) => string
   readonly colour: (id: string) => string
-  readonly patches: ReadonlyMap<string, BenchPatch>
+  readonly patches: ReadonlyMap<string, PlacedPatch>
   readonly joins: ReadonlyMap<string, Join>
   readonly meetings: ReadonlyMap<string, readonly Meeting[]>
   readonly usedBy: ReadonlyMap<string, Join>
   /** The joins inside each unit, by the unit's id. */
   readonly unitJoins: ReadonlyMap<string, readonly string[]>
-  readonly looks: readonly Look[]
-  readonly lookOf: ReadonlyMap<string, Look>
+  readonly variants: readonly UnitVariant[]
+  readonly variantOf: ReadonlyMap<string, UnitVariant>
   /** The letter of all units of a row of the report. */
   readonly letterOf: (row: UnitRow) => string
 }
 
-export function benchOf(report: Report, block: Block): Bench {
+export function bookletContext(report: Report, block: Block): BookletContext {
   const cell = toNumber(cellOf(block))
   const { unit, seam } = report.measure
   const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
   const place = placer(cell)
-  const seams = ownSeams(report)
-  const looks = looksOf(report, block, seams)
+  const seams = unitSeams(report)
+  const variants = variantsOf(report, block, seams)
   return {
     report,
     block,
     unit,
     seam,
-    seamSaid: sayExact(seam, unit),
+    seamText: sayExact(seam, unit),
     cell,
     fabric: (id) => oneLine(fabrics.get(id)?.name ?? id),
     colour: (id) => fabrics.get(id)?.colour ?? '#888888',
@@ -84,28 +85,24 @@ export function benchOf(report: Report, block: Block): Bench {
     meetings: grouped(report.meetings, ({ join }) => join),
     usedBy: new Map(report.joins.flatMap((join) => join.sides.map((side) => [side, join] as const))),
     unitJoins: new Map([...seams].map(([id, own]) => [id, own.map(({ join }) => join)])),
-    looks,
-    lookOf: new Map(looks.flatMap((look) => look.units.map((id) => [id, look] as const))),
+    variants,
+    variantOf: new Map(variants.flatMap((variant) => variant.units.map((id) => [id, variant] as const))),
     letterOf: (row) => letter(report.units.indexOf(row)),
   }
 }
 
 /** A name as it stands in a sentence. */
-export const oneLine = (name: string): string => seenOnOneLine(name) || 'unnamed'
-
-/** A place along one axis, in cells. */
-export const cellsAt = (position: Position): number =>
-  typeof position === 'number' ? position : toNumber(parseRational(position) ?? { n: 0n, d: 1n })
+export const oneLine = (name: string): string => sanitiseLine(name) || 'unnamed'
 
 const placer =
   (cell: number) =>
-  ([x, y]: ReportPoint): Spot => [cellsAt(x) * cell, cellsAt(y) * cell]
+  ([x, y]: ReportPoint): Spot => [inCells(x) * cell, inCells(y) * cell]
 
 /** A place of the report in the measure's unit. */
-export const spotOf = (bench: Bench, at: ReportPoint): Spot => placer(bench.cell)(at)
+export const spotOf = (context: BookletContext, at: ReportPoint): Spot => placer(context.cell)(at)
 
-export function grouped<Item>(items: readonly Item[], by: (item: Item) => string): Map<string, Item[]> {
-  const groups = new Map<string, Item[]>()
+export function grouped<RunItem>(items: readonly RunItem[], by: (item: RunItem) => string): Map<string, RunItem[]> {
+  const groups = new Map<string, RunItem[]>()
   for (const item of items) {
     const key = by(item)
     const there = groups.get(key)
@@ -116,24 +113,24 @@ export function grouped<Item>(items: readonly Item[], by: (item: Item) => string
 }
 
 /** The patches of a piece: a patch, or what a join has made. */
-export function patchesIn(bench: Bench, piece: string): BenchPatch[] {
-  const found: BenchPatch[] = []
+export function patchesIn(context: BookletContext, piece: string): PlacedPatch[] {
+  const found: PlacedPatch[] = []
   const left = [piece]
   while (left.length > 0) {
     const id = left.pop() as string
-    const patch = bench.patches.get(id)
+    const patch = context.patches.get(id)
     if (patch !== undefined) found.push(patch)
-    else left.push(...[...(bench.joins.get(id)?.sides ?? [])].reverse())
+    else left.push(...[...(context.joins.get(id)?.sides ?? [])].reverse())
   }
   return found
 }
 
 /** The joins inside a piece, in sewing order. */
-export function joinsIn(bench: Bench, piece: string): Join[] {
+export function joinsIn(context: BookletContext, piece: string): Join[] {
   const found: Join[] = []
   const left = [piece]
   while (left.length > 0) {
-    const join = bench.joins.get(left.pop() as string)
+    const join = context.joins.get(left.pop() as string)
     if (join === undefined) continue
     found.push(join)
     left.push(...join.sides)
@@ -141,12 +138,12 @@ export function joinsIn(bench: Bench, piece: string): Join[] {
   return found.sort((a, b) => Number(a.id.slice(2)) - Number(b.id.slice(2)))
 }
 
-function looksOf(report: Report, block: Block, seams: ReadonlyMap<string, readonly OwnSeam[]>): Look[] {
+function variantsOf(report: Report, block: Block, seams: ReadonlyMap<string, readonly UnitSeam[]>): UnitVariant[] {
   const units = new Map(block.units.map((unit) => [unit.id, unit]))
   return report.units.flatMap((row, place) => {
     const pictures = new Map<string, string>()
-    const groups = grouped(row.for, (id) => lookKey(units.get(id) as Unit, row, seams.get(id) ?? [], pictures))
-    return [...groups.values()].map((ids, index): Look => {
+    const groups = grouped(row.for, (id) => variantKey(units.get(id) as Unit, row, seams.get(id) ?? [], pictures))
+    return [...groups.values()].map((ids, index): UnitVariant => {
       const number = groups.size > 1 ? String(index + 1) : ''
       return {
         label: `${letter(place)}${number}`,
@@ -169,7 +166,7 @@ export function letter(place: number): string {
 }
 
 /** All units of a row are one picture however turned, but for geese made four at a time, whose wings may differ. */
-function lookKey(unit: Unit, row: UnitRow, seams: readonly OwnSeam[], pictures: Map<string, string>): string {
+function variantKey(unit: Unit, row: UnitRow, seams: readonly UnitSeam[], pictures: Map<string, string>): string {
   const names = (side: readonly string[]): string => side.map((name) => `${row.kind === 'goose' ? '' : unit.fabrics[name]}`).join('+')
   const pressed = seams.map(({ sides, toward }) => (toward === 'open' ? 'open' : `${names(sides[toward])}${row.kind === 'goose' ? toward : ''}`))
   const wings = row.kind === 'goose' ? wingsSeen(unit, pictures) : ''
@@ -184,15 +181,15 @@ function wingsSeen(unit: Unit, pictures: Map<string, string>): string {
 }
 
 /** The seams inside each unit, in sewing order. */
-function ownSeams(report: Report): ReadonlyMap<string, readonly OwnSeam[]> {
+function unitSeams(report: Report): ReadonlyMap<string, readonly UnitSeam[]> {
   const names = new Map(report.patches.map((patch) => [patch.id, { unit: patch.unit, names: [patch.name] }]))
-  const seams = new Map<string, OwnSeam[]>()
+  const seams = new Map<string, UnitSeam[]>()
   for (const join of report.joins) {
     if (join.stage !== 'unit') continue
     const [a, b] = join.sides.map((side) => names.get(side))
     if (a === undefined || b === undefined || a.unit === null) continue
     names.set(join.id, { unit: a.unit, names: [...a.names, ...b.names] })
-    const seam: OwnSeam = { join: join.id, sides: [a.names, b.names], toward: join.press.toward }
+    const seam: UnitSeam = { join: join.id, sides: [a.names, b.names], toward: join.press.toward }
     const there = seams.get(a.unit)
     if (there === undefined) seams.set(a.unit, [seam])
     else there.push(seam)

@@ -1,15 +1,15 @@
 /**
  * Borders: sides first, then top and bottom, corner squares sewn to their ends before.
  *
- * In      the bench.
+ * In      the booklet context: report and block, with lengths in the unit of measure (in or cm).
  * Out     two steps a border.
  * Source  measured through the middle [S128], sides first.
  */
 import type { Join } from '../../values/report.ts'
 import { capital, listed, sayOne, saySize } from '../phrases.ts'
-import { type Bench, type BenchPatch, patchesIn } from './bookletContext.ts'
-import { extentOf, plus, withRawEdge } from './pieceDrawing.ts'
-import type { Made } from './draftStep.ts'
+import { type BookletContext, type PlacedPatch, patchesIn } from './bookletContext.ts'
+import { boundsOf, plus, withRawEdge } from './pieceDrawing.ts'
+import type { DraftStep } from './draftStep.ts'
 import { matchingClauses, meetingsOf } from './matchingPoints.ts'
 import { Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
@@ -21,19 +21,19 @@ interface Pair {
   readonly joins: readonly Join[]
 }
 
-export function borderSteps(bench: Bench): Made[] {
-  const pairs = pairsOf(bench)
+export function borderSteps(context: BookletContext): DraftStep[] {
+  const pairs = pairsOf(context)
   const many = pairs.some(({ border }) => border > 0)
-  return pairs.map((pair) => borderStep(pair, many, bench))
+  return pairs.map((pair) => borderStep(pair, many, context))
 }
 
 /** Strips of one border are sewn left, right, top, bottom: a left one begins the next border. */
-function pairsOf(bench: Bench): Pair[] {
+function pairsOf(context: BookletContext): Pair[] {
   const pairs: { what: Pair['what']; border: number; joins: Join[] }[] = []
   let border = -1
-  for (const join of bench.report.joins) {
+  for (const join of context.report.joins) {
     if (join.stage !== 'border') continue
-    const names = newPatches(join, bench).map(({ name }) => name)
+    const names = newPatches(join, context).map(({ name }) => name)
     const sides = names.length === 1 && (names[0] === 'left' || names[0] === 'right')
     if (names.includes('left') && sides) border += 1
     const what = sides ? 'sides' : 'top and bottom'
@@ -45,34 +45,34 @@ function pairsOf(bench: Bench): Pair[] {
 }
 
 /** The border's own patches on the sides of a join: a strip, a corner square, or a strip with its squares on. */
-function newPatches(join: Join, bench: Bench): BenchPatch[] {
+function newPatches(join: Join, context: BookletContext): PlacedPatch[] {
   return join.sides.flatMap((side) => {
-    const patch = bench.patches.get(side)
+    const patch = context.patches.get(side)
     if (patch !== undefined) return patch.unit === null ? [patch] : []
-    const patches = patchesIn(bench, side)
+    const patches = patchesIn(context, side)
     return patches.length <= 3 && patches.every(({ unit }) => unit === null) ? patches : []
   })
 }
 
-function borderStep(pair: Pair, many: boolean, bench: Bench): Made {
+function borderStep(pair: Pair, many: boolean, context: BookletContext): DraftStep {
   const { what, border, joins } = pair
   const last = joins.at(-1) as Join
-  const strips = joins.flatMap((join) => newPatches(join, bench))
+  const strips = joins.flatMap((join) => newPatches(join, context))
   const squares = [...new Map(strips.filter(({ name }) => !PLAIN.has(name)).map((patch) => [patch.id, patch])).values()]
   const which = many ? `${ORDINALS[border] ?? `${border + 1}th`} border` : 'border'
   const down = what === 'sides'
-  const match = alongStrips(joins, bench)
+  const match = alongStrips(joins, context)
   return {
     keys: [`border:${border + 1}:${down ? 'sides' : 'ends'}`],
     title: `Add the ${which}: ${down ? 'the sides' : 'top and bottom'}`,
     sentences: [
-      ...measuring(pair, strips, bench),
-      ...(squares.length === 0 ? [] : [cornerSentence(squares, bench)]),
+      ...measuring(pair, strips, context),
+      ...(squares.length === 0 ? [] : [cornerSentence(squares, context)]),
       `Pin each strip at both ends and in the middle, ease the cloth between, and sew${match.length === 0 ? '' : `: ${match.join('; ')}`}.`,
-      `Press ${pressedOut(joins, bench) ? 'toward the border' : 'as the arrows show'}.`,
-      ...(last.unfinished === null ? [] : [`The piece now measures ${saySize(last.unfinished, bench.unit)}.`]),
+      `Press ${pressedOut(joins, context) ? 'toward the border' : 'as the arrows show'}.`,
+      ...(last.unfinished === null ? [] : [`The piece now measures ${saySize(last.unfinished, context.unit)}.`]),
     ],
-    drawings: [borderPicture(joins, down, which, bench)],
+    drawings: [borderPicture(joins, down, which, context)],
     cautions: ['needle', 'iron'],
     count: 1,
     joins: joins.map(({ id }) => id),
@@ -82,25 +82,25 @@ function borderStep(pair: Pair, many: boolean, bench: Bench): Made {
 }
 
 /** Strips are sewn one by one: what is alike along each is said once. */
-function alongStrips(joins: readonly Join[], bench: Bench): string[] {
-  const [first, ...others] = joins.map(({ id }) => matchingClauses(meetingsOf(bench, [id])))
+function alongStrips(joins: readonly Join[], context: BookletContext): string[] {
+  const [first, ...others] = joins.map(({ id }) => matchingClauses(meetingsOf(context, [id])))
   if (first !== undefined && first.length > 0 && others.length > 0 && others.every((one) => one.join() === first.join()))
     return [`along each strip ${first[0]}`, ...first.slice(1)]
   return matchingClauses(
     meetingsOf(
-      bench,
+      context,
       joins.map(({ id }) => id),
     ),
   )
 }
 
 /** Where corner squares follow, top and bottom are as long as the piece was wide before its sides went on: both ways are measured then. */
-function measuring({ what, border, joins }: Pair, strips: readonly BenchPatch[], bench: Bench): string[] {
+function measuring({ what, border, joins }: Pair, strips: readonly PlacedPatch[], context: BookletContext): string[] {
   const down = what === 'sides'
-  const cornered = bench.block.borders?.[border]?.corner !== undefined
-  const fabrics = listed([...new Set(strips.filter(({ name }) => PLAIN.has(name)).map(({ fabric }) => bench.fabric(fabric)))])
-  const length = stripLength(joins, bench, down)
-  const should = length === null ? '' : ` It should be ${sayOne(length, bench.unit)}.`
+  const cornered = context.block.borders?.[border]?.corner !== undefined
+  const fabrics = listed([...new Set(strips.filter(({ name }) => PLAIN.has(name)).map(({ fabric }) => context.fabric(fabric)))])
+  const length = stripLength(joins, context, down)
+  const should = length === null ? '' : ` It should be ${sayOne(length, context.unit)}.`
   if (cornered && !down) return [`Cut both ${fabrics} strips to the width that you measured before the sides went on.${should.replace('It', 'That')}`]
   return [
     `Measure the piece through its middle, ${down ? 'from top to bottom' : 'from side to side'}, not along its edge.${should} Cut both ${fabrics} strips to that length.`,
@@ -108,10 +108,10 @@ function measuring({ what, border, joins }: Pair, strips: readonly BenchPatch[],
   ]
 }
 
-function cornerSentence(squares: readonly BenchPatch[], bench: Bench): string {
+function cornerSentence(squares: readonly PlacedPatch[], context: BookletContext): string {
   const own = new Set(squares.map(({ id }) => id))
-  const cloth = listed([...new Set(squares.map(({ fabric }) => bench.fabric(fabric)))])
-  const joins = bench.report.joins.filter(({ sides }) => sides.some((side) => own.has(side)))
+  const cloth = listed([...new Set(squares.map(({ fabric }) => context.fabric(fabric)))])
+  const joins = context.report.joins.filter(({ sides }) => sides.some((side) => own.has(side)))
   const toStrip = joins.every(({ sides, press }) => press.toward !== 'open' && !own.has(sides[press.toward]))
   const toSquare = joins.every(({ sides, press }) => press.toward !== 'open' && own.has(sides[press.toward]))
   const way = toStrip ? 'toward the strip' : toSquare ? 'toward the square' : 'so that it nests with the seam it will meet'
@@ -122,47 +122,47 @@ const PLAIN: ReadonlySet<string> = new Set(['left', 'right', 'top', 'bottom'])
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth']
 
 /** The length of a strip without corner squares, unfinished. */
-function stripLength(joins: readonly Join[], bench: Bench, down: boolean): number | null {
-  const strip = joins.flatMap((join) => newPatches(join, bench)).find(({ name }) => PLAIN.has(name))
+function stripLength(joins: readonly Join[], context: BookletContext, down: boolean): number | null {
+  const strip = joins.flatMap((join) => newPatches(join, context)).find(({ name }) => PLAIN.has(name))
   if (strip === undefined) return null
-  const { left, right, top, bottom } = extentOf(strip.corners)
-  return tidy((down ? bottom - top : right - left) + 2 * bench.seam)
+  const { left, right, top, bottom } = boundsOf(strip.corners)
+  return tidy((down ? bottom - top : right - left) + 2 * context.seam)
 }
 
 const tidy = (length: number): number => Math.round(length * 1e9) / 1e9
 
-function pressedOut(joins: readonly Join[], bench: Bench): boolean {
+function pressedOut(joins: readonly Join[], context: BookletContext): boolean {
   return joins.every((join) => {
     if (join.press.toward === 'open') return false
     const side = join.sides[join.press.toward]
-    return patchesIn(bench, side).every(({ unit }) => unit === null)
+    return patchesIn(context, side).every(({ unit }) => unit === null)
   })
 }
 
-function borderPicture(joins: readonly Join[], down: boolean, which: string, bench: Bench): Drawing {
-  const strips = new Map(joins.flatMap((join) => newPatches(join, bench)).map((patch) => [patch.id, patch]))
-  const all = patchesIn(bench, (joins.at(-1) as Join).id)
+function borderPicture(joins: readonly Join[], down: boolean, which: string, context: BookletContext): Drawing {
+  const strips = new Map(joins.flatMap((join) => newPatches(join, context)).map((patch) => [patch.id, patch]))
+  const all = patchesIn(context, (joins.at(-1) as Join).id)
   const inner = all.filter(({ id }) => !strips.has(id))
-  const box = extentOf(inner.flatMap(({ corners }) => corners))
-  const far = Math.max(box.right - box.left, box.bottom - box.top) * 0.06 + bench.seam * 2
+  const box = boundsOf(inner.flatMap(({ corners }) => corners))
+  const far = Math.max(box.right - box.left, box.bottom - box.top) * 0.06 + context.seam * 2
   const sketch = new Sketch()
-  for (const { patch, outline } of withRawEdge(inner, bench.seam)) sketch.area(outline, patch.fabric)
+  for (const { patch, outline } of withRawEdge(inner, context.seam)) sketch.area(outline, patch.fabric)
   for (const patch of strips.values()) {
-    const { left, top } = extentOf(patch.corners)
+    const { left, top } = boundsOf(patch.corners)
     const way: Spot = down ? [left < box.left ? -1 : 1, 0] : [0, top < box.top ? -1 : 1]
     sketch.area(
-      (withRawEdge([patch], bench.seam)[0]?.outline ?? []).map((spot) => plus(spot, way, far)),
+      (withRawEdge([patch], context.seam)[0]?.outline ?? []).map((spot) => plus(spot, way, far)),
       patch.fabric,
     )
   }
   for (const join of joins) {
-    const patch = newPatches(join, bench).find(({ name }) => PLAIN.has(name))
-    const toBlock = join.sides.some((side) => patchesIn(bench, side).some(({ unit }) => unit !== null))
+    const patch = newPatches(join, context).find(({ name }) => PLAIN.has(name))
+    const toBlock = join.sides.some((side) => patchesIn(context, side).some(({ unit }) => unit !== null))
     if (patch === undefined || !toBlock || join.press.toward === 'open') continue
-    const { left, top, right, bottom } = extentOf(patch.corners)
+    const { left, top, right, bottom } = boundsOf(patch.corners)
     const way: Spot = down ? [left < box.left ? -1 : 1, 0] : [0, top < box.top ? -1 : 1]
     const edge: Spot = down ? [way[0] < 0 ? box.left : box.right, (top + bottom) / 2] : [(left + right) / 2, way[1] < 0 ? box.top : box.bottom]
-    const out = patchesIn(bench, join.sides[join.press.toward]).every(({ unit }) => unit === null)
+    const out = patchesIn(context, join.sides[join.press.toward]).every(({ unit }) => unit === null)
     const [near, away] = [plus(edge, way, -far * 0.3), plus(edge, way, far * 0.95)]
     sketch.arrow(out ? near : away, out ? away : near)
   }

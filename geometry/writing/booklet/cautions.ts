@@ -5,7 +5,7 @@
  *         strip test [S70][S71].
  */
 import { sayOne } from '../phrases.ts'
-import type { Bench } from './bookletContext.ts'
+import type { BookletContext } from './bookletContext.ts'
 import type { Caution } from './values.ts'
 
 export const CAUTIONS: readonly Caution[] = [
@@ -61,16 +61,16 @@ export const cautionLine = (about: Caution['about']): string => {
 }
 
 /** Which seam allowance where, and how a maker finds her own scant one. */
-export function seamAdvice({ unit, seam, seamSaid, report }: Bench): string[] {
+export function seamAdvice({ unit, seam, seamText, report }: BookletContext): string[] {
   const geese = report.units.some(({ method }) => method === 'geese-4')
   // A broad allowance wants broader strips, so that something of the middle one is left.
   const strip = Math.max(unit === 'in' ? 1.5 : 4, 4 * seam)
   const sewn = 3 * (strip - 2 * seam) + 2 * seam
   return [
-    `All sizes here include seam allowances of ${seamSaid}. Which you sew where is your choice (common practice, no source).`,
+    `All sizes here include seam allowances of ${seamText}. Which you sew where is your choice (common practice, no source).`,
     geese
-      ? `Many sew a full ${seamSaid} when making geese four at a time and a scant one, a thread or two less, when joining, so that a full ${seamSaid} stays above the tip; others sew scant throughout and trim.`
-      : `Many sew a scant ${seamSaid}, a thread or two less, throughout, and trim what is trimmed.`,
+      ? `Many sew a full ${seamText} when making geese four at a time and a scant one, a thread or two less, when joining, so that a full ${seamText} stays above the tip; others sew scant throughout and trim.`
+      : `Many sew a scant ${seamText}, a thread or two less, throughout, and trim what is trimmed.`,
     'The reason: thread and the fold of each seam take up a little cloth, so a full allowance makes every piece a little too small.',
     `To find your own: sew three strips, each ${sayOne(strip, unit)} wide, side by side and press. If they measure ${sayOne(sewn, unit)} across and the middle one exactly ${sayOne(strip - 2 * seam, unit)}, your allowance is right; if they measure less, sew a thread narrower (${TEST_SOURCE}).`,
   ]

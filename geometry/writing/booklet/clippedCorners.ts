@@ -1,6 +1,6 @@
 /** The corners of units whose corners are clipped: which patches they are, and how long their legs. */
 import { parseRational, toNumber } from '../../exact/rational.ts'
-import type { Look } from './bookletContext.ts'
+import type { UnitVariant } from './bookletContext.ts'
 
 export interface Flip {
   readonly corner: 'topLeft' | 'topRight' | 'bottomRight' | 'bottomLeft'
@@ -8,7 +8,7 @@ export interface Flip {
 }
 
 /** The finished leg of a clipped corner, in the measure's unit. */
-export function pictureLeg({ first, row }: Look): number {
+export function pictureLeg({ first, row }: UnitVariant): number {
   const [wide, high] = row.finished
   if (first.kind === 'goose') return high
   if (first.kind === 'diamond') return wide / 2
@@ -21,7 +21,7 @@ export function pictureLeg({ first, row }: Look): number {
 const CORNERS = ['topLeft', 'bottomRight', 'topRight', 'bottomLeft'] as const
 
 /** Opposite corners first; the wings of a goose are its upper corners. As the unit lies at rest, so mirrored where it is. */
-export function flipsOf({ first }: Look): Flip[] {
+export function flipsOf({ first }: UnitVariant): Flip[] {
   const named: Partial<Record<Flip['corner'], string>> =
     first.kind === 'goose' ? { topLeft: first.fabrics.leftWing as string, topRight: first.fabrics.rightWing as string } : first.fabrics
   const mirrored = first.kind !== 'polygon' && first.mirror === true

@@ -1,7 +1,7 @@
 /**
  * Cutting, fabric by fabric: strips first, then the pieces from them, each row of the cut list once.
  *
- * In      the bench.
+ * In      the booklet context: report and block, with lengths in the unit of measure (in or cm).
  * Out     one step a fabric, with a picture of its strips to scale.
  * Source  common practice, no source: strips across the cloth, the largest first, then the pieces across the strips.
  */
@@ -9,21 +9,21 @@ import { cutPicture } from '../../cutting/cuttingDiagram.ts'
 import type { CutRow, FabricRow, Strip } from '../../values/report.ts'
 import { isBorderCorner } from '../cutListText.ts'
 import { capital, count, inWords, kindWords, listed, sayOne, saySize } from '../phrases.ts'
-import { type Bench, grouped } from './bookletContext.ts'
+import { type BookletContext, grouped } from './bookletContext.ts'
 import { isUprightBox } from './templates.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Spot } from './values.ts'
-import type { Made } from './draftStep.ts'
+import type { DraftStep } from './draftStep.ts'
 
-export function cutSteps(bench: Bench): Made[] {
-  const { block, report } = bench
+export function cutSteps(context: BookletContext): DraftStep[] {
+  const { block, report } = context
   const places = report.cut.map((row, place) => ({ row, place }))
   const used = new Set(report.cut.map(({ fabric }) => fabric))
   return block.fabrics
     .filter(({ id }) => used.has(id))
     .map(({ id }) =>
       cutStep(
-        bench,
+        context,
         id,
         places.filter(({ row }) => row.fabric === id),
       ),
@@ -35,14 +35,14 @@ interface Placed {
   readonly place: number
 }
 
-function cutStep(bench: Bench, fabric: string, rows: readonly Placed[]): Made {
-  const cloth = bench.report.fabric.find((one) => one.fabric === fabric)
-  const largest = [...rows].sort((a, b) => areaOf(b.row) - areaOf(a.row))
+function cutStep(context: BookletContext, fabric: string, rows: readonly Placed[]): DraftStep {
+  const cloth = context.report.fabric.find((one) => one.fabric === fabric)
+  const largest = [...rows].sort((a, b) => polygonArea(b.row) - polygonArea(a.row))
   return {
     keys: [`cut:${fabric}`],
-    title: `Cut ${bench.fabric(fabric)}`,
-    sentences: [...(cloth === undefined ? [] : stripSentences(cloth, bench)), ...largest.map(({ row }) => pieceSentence(row, bench))],
-    drawings: cloth === undefined || cloth.strips.length === 0 ? [] : [stripPicture(cloth, bench)],
+    title: `Cut ${context.fabric(fabric)}`,
+    sentences: [...(cloth === undefined ? [] : stripSentences(cloth, context)), ...largest.map(({ row }) => pieceSentence(row, context))],
+    drawings: cloth === undefined || cloth.strips.length === 0 ? [] : [stripPicture(cloth, context)],
     cautions: ['blade'],
     count: 1,
     joins: [],
@@ -51,10 +51,10 @@ function cutStep(bench: Bench, fabric: string, rows: readonly Placed[]): Made {
   }
 }
 
-const areaOf = ({ size: [width, height] }: CutRow): number => width * height
+const polygonArea = ({ size: [width, height] }: CutRow): number => width * height
 
 /** `Press the cloth, straighten its end and cut strips across it: two 3 1/2 in wide and one 2 in wide.` */
-function stripSentences({ strips }: FabricRow, { unit, report }: Bench): string[] {
+function stripSentences({ strips }: FabricRow, { unit, report }: BookletContext): string[] {
   if (strips.length === 0) return []
   const [across, along] = [
     strips.filter((strip) => !isLong(strip, report.cloth.usableWidth)),
@@ -79,22 +79,22 @@ const isLong = ({ pieces }: Strip, width: number): boolean =>
   pieces.some(({ size }) => Math.min(...size) <= width && Math.max(...size) > width + 1e-9)
 
 /** `Cut 4 squares 3 1/2 × 3 1/2 in, for A.` */
-function pieceSentence(row: CutRow, bench: Bench): string {
-  const letters = purpose(row, bench)
-  const shape = shapeOf(row, bench)
+function pieceSentence(row: CutRow, context: BookletContext): string {
+  const letters = purpose(row, context)
+  const shape = shapeOf(row, context)
   if (shape === 'polygon')
-    return `Trace the template ${letters} and cut ${count(row.count, 'patch', 'patches')}; ${row.count === 1 ? 'it lies' : 'each lies'} within ${saySize(row.size, bench.unit)}.`
+    return `Trace the template ${letters} and cut ${count(row.count, 'patch', 'patches')}; ${row.count === 1 ? 'it lies' : 'each lies'} within ${saySize(row.size, context.unit)}.`
   const after = {
     none: '.',
-    halve: `. Cut ${row.count === 1 ? 'it' : 'each'} once from corner to corner${slant(row, bench)}: ${triangles(row, 2, bench)}.`,
-    quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${triangles(row, 4, bench)}.`,
+    halve: `. Cut ${row.count === 1 ? 'it' : 'each'} once from corner to corner${slant(row, context)}: ${triangles(row, 2, context)}.`,
+    quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${triangles(row, 4, context)}.`,
   }[row.then]
   const upright = row.fixed === true ? ' (the first across the cloth, so that the print stands upright)' : ''
-  return `Cut ${count(row.count, shape)} ${saySize(row.size, bench.unit)}${upright}, ${letters}${larger(row, bench)}${after}`
+  return `Cut ${count(row.count, shape)} ${saySize(row.size, context.unit)}${upright}, ${letters}${larger(row, context)}${after}`
 }
 
 /** `4 triangles, one more than needed`. Where squares of one fabric give two sorts of triangle to the same units, the surplus is not told. */
-function triangles(row: CutRow, each: 2 | 4, { report, patches }: Bench): string {
+function triangles(row: CutRow, each: 2 | 4, { report, patches }: BookletContext): string {
   const [made, units] = [each * row.count, new Set(row.for)]
   const alone = report.cut.every((other) => other === row || other.fabric !== row.fabric || !other.for.some((unit) => units.has(unit)))
   const needed = [...patches.values()].filter(({ unit, fabric }) => unit !== null && units.has(unit) && fabric === row.fabric).length
@@ -103,48 +103,48 @@ function triangles(row: CutRow, each: 2 | 4, { report, patches }: Bench): string
 }
 
 /** What is cut larger is told, so that nobody takes the size for a mistake. */
-function larger(row: CutRow, bench: Bench): string {
-  const by = bench.lookOf.get(row.for[0] ?? '')?.row.oversize
-  return by === undefined || !isTrimmedLater(row) ? '' : `, ${sayOne(by, bench.unit)} larger than needed, to be trimmed`
+function larger(row: CutRow, context: BookletContext): string {
+  const by = context.variantOf.get(row.for[0] ?? '')?.row.oversize
+  return by === undefined || !isTrimmedLater(row) ? '' : `, ${sayOne(by, context.unit)} larger than needed, to be trimmed`
 }
 
 const isTrimmedLater = ({ method, then }: CutRow): boolean => then !== 'none' || !['plain', 'corner-flip', 'strip-set'].includes(method)
 
 /** A free patch may be a rectangle after all: it needs no template. */
-function shapeOf({ shape, size, for: units }: CutRow, bench: Bench): CutRow['shape'] {
+function shapeOf({ shape, size, for: units }: CutRow, context: BookletContext): CutRow['shape'] {
   if (shape !== 'polygon') return shape
   const own = new Set(units)
-  const boxes = [...bench.patches.values()].filter(({ unit, name }) => name === 'patch' && unit !== null && own.has(unit))
+  const boxes = [...context.patches.values()].filter(({ unit, name }) => name === 'patch' && unit !== null && own.has(unit))
   if (boxes.length === 0 || !boxes.every(({ corners }) => isUprightBox(corners))) return shape
   return size[0] === size[1] ? 'square' : 'rectangle'
 }
 
 /** Halves of a rectangle are of one hand: which corners the cut joins is not free. */
-function slant(row: CutRow, bench: Bench): string {
-  const hand = handOf(row, bench)
+function slant(row: CutRow, context: BookletContext): string {
+  const hand = handOf(row, context)
   if (hand === null) return ''
   const way = hand === 'right' ? 'from the lower left to the upper right one' : 'from the upper left to the lower right one'
   return `, right side up and the long side across, ${way}`
 }
 
-function handOf(row: CutRow, bench: Bench): 'left' | 'right' | null {
+function handOf(row: CutRow, context: BookletContext): 'left' | 'right' | null {
   const [first] = row.for
-  return first === undefined ? null : (bench.lookOf.get(first)?.row.hand ?? null)
+  return first === undefined ? null : (context.variantOf.get(first)?.row.hand ?? null)
 }
 
 /** What the pieces are for, by the letters of the layout picture: `B` stands for `B1` and `B2`. */
-function purpose(row: CutRow, bench: Bench): string {
+function purpose(row: CutRow, context: BookletContext): string {
   if (row.for.length === 0)
-    return isBorderCorner(row, bench.report) ? 'for the corners of the borders' : 'for the borders; cut them to length once you have measured'
+    return isBorderCorner(row, context.report) ? 'for the corners of the borders' : 'for the borders; cut them to length once you have measured'
   const wanted = new Set(row.for)
-  const rows = [...new Set(bench.looks.filter(({ units }) => units.some((id) => wanted.has(id))).map((look) => look.row))]
-  const letters = rows.map((one) => bench.letterOf(one))
+  const rows = [...new Set(context.variants.filter(({ units }) => units.some((id) => wanted.has(id))).map((variant) => variant.row))]
+  const letters = rows.map((one) => context.letterOf(one))
   const kinds = [...new Set(rows.map(({ kind }) => kindWords(kind, 2)))]
   return letters.length === 0 ? 'for the units' : `for ${letters.length > 4 ? kinds.join(' and ') : listed(letters)}`
 }
 
-function stripPicture({ strips, fabric }: FabricRow, bench: Bench) {
-  const { report, unit } = bench
+function stripPicture({ strips, fabric }: FabricRow, context: BookletContext) {
+  const { report, unit } = context
   const longest = Math.max(report.cloth.usableWidth, ...strips.flatMap(({ pieces }) => pieces.flatMap(({ size }) => size)))
   const picture = cutPicture(strips, longest)
   const sketch = new Sketch()
@@ -157,19 +157,19 @@ function stripPicture({ strips, fabric }: FabricRow, bench: Bench) {
     for (const piece of strip.pieces) {
       const corners = boxAt(piece.x, piece.y, piece.width, piece.height)
       sketch.area(corners, fabric, 'right', 'cut')
-      for (const line of laterCuts(known.get(sizeKey(piece.size)) ?? [], corners, bench)) sketch.line(line, 'cut')
+      for (const line of laterCuts(known.get(sizeKey(piece.size)) ?? [], corners, context)) sketch.line(line, 'cut')
     }
   }
   const said = picture.strips.map(({ height, pieces }) => `one ${sayOne(height, unit)} wide with ${count(pieces.length, 'piece')}`)
-  const told = said.length > 6 ? `${said.length} strips with their pieces` : capital(listed(said))
-  return sketch.drawing(`Strips of ${bench.fabric(fabric)} and the pieces cut from them. ${told}.`, longest / 100)
+  const naming = said.length > 6 ? `${said.length} strips with their pieces` : capital(listed(said))
+  return sketch.drawing(`Strips of ${context.fabric(fabric)} and the pieces cut from them. ${naming}.`, longest / 100)
 }
 
 const sizeKey = (size: readonly number[]): string => [...size].sort((a, b) => a - b).join()
 
 /** From corner to corner, where all pieces of a size are cut alike. */
-function laterCuts(rows: readonly CutRow[], corners: readonly Spot[], bench: Bench): Spot[][] {
-  const ways = new Set(rows.map((row) => `${row.then} ${handOf(row, bench)}`))
+function laterCuts(rows: readonly CutRow[], corners: readonly Spot[], context: BookletContext): Spot[][] {
+  const ways = new Set(rows.map((row) => `${row.then} ${handOf(row, context)}`))
   const [row] = rows
   if (row === undefined || ways.size !== 1 || row.then === 'none') return []
   const [a, b, c, d] = corners as [Spot, Spot, Spot, Spot]
@@ -180,5 +180,5 @@ function laterCuts(rows: readonly CutRow[], corners: readonly Spot[], bench: Ben
     ]
   // A piece that stands in its strip is the same rectangle turned, so its cut leans the other way.
   const stands = d[1] - a[1] > b[0] - a[0]
-  return [(handOf(row, bench) === 'right') === stands ? [a, c] : [b, d]]
+  return [(handOf(row, context) === 'right') === stands ? [a, c] : [b, d]]
 }

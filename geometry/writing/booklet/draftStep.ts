@@ -6,7 +6,7 @@
  */
 import type { BookletStep, Caution } from './values.ts'
 
-export interface Made extends Omit<BookletStep, 'key' | 'cautions' | 'edited' | 'note' | 'photograph'> {
+export interface DraftStep extends Omit<BookletStep, 'key' | 'cautions' | 'edited' | 'note' | 'photograph'> {
   readonly keys: readonly string[]
   readonly cautions: readonly Caution['about'][]
 }

@@ -1,7 +1,7 @@
 /**
  * Laying the block out, and after the sewing the sandwich, the quilting and the edge.
  *
- * In      the bench.
+ * In      the booklet context: report and block, with lengths in the unit of measure (in or cm).
  * Out     one step each, where there is something to do.
  * Source  backing and batting [S145], binding [S139], the ditch [S160], order [S167], ends [S162]; the figures are those of `finishing.ts`.
  */
@@ -9,26 +9,26 @@ import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import type { Unit } from '../../values/block.ts'
 import { ruleOf } from '../../cutting/oneRun.ts'
 import { count, inWords, kindWords, listed, type MeasureUnit, sayOne, saySize, type Size } from '../phrases.ts'
-import { type Bench, NO_METHOD, oneLine, spotOf } from './bookletContext.ts'
-import { centreOfAll, type Extent, extentOf, grownBy, lengthOf, minus, patchesByUnit, plus, unitOf } from './pieceDrawing.ts'
-import type { Made } from './draftStep.ts'
+import { type BookletContext, NO_METHOD, oneLine, spotOf } from './bookletContext.ts'
+import { centreOfAll, type Bounds, boundsOf, grownBy, vectorLength, minus, patchesByUnit, plus, unitVector } from './pieceDrawing.ts'
+import type { DraftStep } from './draftStep.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
 const BARE = { count: 1, joins: [], units: [], cut: [] } as const
 
 /** The whole block as it will lie, its borders on. */
-export function frontPicture(bench: Bench): Drawing {
+export function frontPicture(context: BookletContext): Drawing {
   const sketch = new Sketch()
-  for (const { corners, fabric } of bench.patches.values()) sketch.area(corners, fabric)
-  const [wide, high] = bench.report.block.finished
-  const borders = (bench.block.borders ?? []).length > 0 ? ', its borders on' : ''
-  return sketch.drawing(`${oneLine(bench.report.block.name)}, finished${borders}.`, Math.max(wide, high) * 0.01)
+  for (const { corners, fabric } of context.patches.values()) sketch.area(corners, fabric)
+  const [wide, high] = context.report.block.finished
+  const borders = (context.block.borders ?? []).length > 0 ? ', its borders on' : ''
+  return sketch.drawing(`${oneLine(context.report.block.name)}, finished${borders}.`, Math.max(wide, high) * 0.01)
 }
 
-export function layOutSteps(bench: Bench): Made[] {
-  if (bench.looks.length === 0) return []
-  const many = bench.looks.length > MOST_LETTERS
+export function layOutSteps(context: BookletContext): DraftStep[] {
+  if (context.variants.length === 0) return []
+  const many = context.variants.length > MOST_LETTERS
   return [
     {
       ...BARE,
@@ -38,39 +38,39 @@ export function layOutSteps(bench: Bench): Made[] {
         'Lay all units out, right sides up, as the picture shows. Look at it from a few steps away: is every unit turned the right way?',
         ...(many
           ? []
-          : bench.looks.map(
+          : context.variants.map(
               ({ label, row, units, first }) =>
-                `${label}: ${inWords(units.length, kindWords(row.kind, 1), kindWords(row.kind, 2))} in ${clothOf(first, bench)}.`,
+                `${label}: ${inWords(units.length, kindWords(row.kind, 1), kindWords(row.kind, 2))} in ${clothOf(first, context)}.`,
             )),
         'Keep the layout beside the machine, and put each piece back in its place once it is sewn and pressed.',
       ],
-      drawings: [layOutPicture(bench)],
+      drawings: [layOutPicture(context)],
       cautions: [],
     },
   ]
 }
 
-const clothOf = ({ fabrics }: Unit, bench: Bench): string => listed([...new Set(Object.values(fabrics))].map(bench.fabric))
+const clothOf = ({ fabrics }: Unit, context: BookletContext): string => listed([...new Set(Object.values(fabrics))].map(context.fabric))
 
 /** Letters above which the picture alone tells them. */
 const MOST_LETTERS = 26
 /** Units above which letters would not be read. */
 const MOST_LETTERED = 400
 
-function layOutPicture(bench: Bench): Drawing {
+function layOutPicture(context: BookletContext): Drawing {
   const sketch = new Sketch()
-  const patches = [...bench.patches.values()].filter(({ unit }) => unit !== null)
+  const patches = [...context.patches.values()].filter(({ unit }) => unit !== null)
   for (const { corners, fabric } of patches) sketch.area(corners, fabric)
   const units = patchesByUnit(patches)
   for (const { patches: own, unit } of units) {
-    if (units.length <= MOST_LETTERED) sketch.text(centreOfAll(own), bench.lookOf.get(unit)?.label ?? NO_METHOD)
+    if (units.length <= MOST_LETTERED) sketch.text(centreOfAll(own), context.variantOf.get(unit)?.label ?? NO_METHOD)
   }
-  const [wide, high] = bench.report.block.finished
+  const [wide, high] = context.report.block.finished
   return sketch.drawing('The block laid out, each unit with its letter.', Math.max(wide, high) * 0.02)
 }
 
-export function sandwichSteps(bench: Bench): Made[] {
-  const { report, unit, block } = bench
+export function sandwichSteps(context: BookletContext): DraftStep[] {
+  const { report, unit, block } = context
   if (report.joins.length === 0) return []
   const { backing, batting } = layersFor(report.block.withBorders, unit, 'home', report.cloth.usableWidth, ruleOf(block))
   return [
@@ -80,24 +80,24 @@ export function sandwichSteps(bench: Bench): Made[] {
       title: 'Layer the sandwich',
       sentences: [
         'Press the top once more and clip loose threads, so that none shows through.',
-        `Cut ${layersSaid(backing, batting, unit)}.`,
+        `Cut ${layersText(backing, batting, unit)}.`,
         'Tape the backing down, wrong side up, smooth but not stretched. Lay the batting on it, then the top, right side up, both in the middle.',
         `Pin or tack through all three layers from the middle outward, about a hand's width apart. Keep pins off the seams that you will stitch beside.`,
       ],
-      drawings: [sandwichPicture(bench, backing, batting)],
+      drawings: [sandwichPicture(context, backing, batting)],
       cautions: ['glue'],
     },
   ]
 }
 
-export function layersSaid(backing: Size, batting: Size, unit: MeasureUnit): string {
+export function layersText(backing: Size, batting: Size, unit: MeasureUnit): string {
   const alike = backing.every((side, axis) => side === batting[axis])
   return alike
     ? `backing and batting ${saySize(backing, unit)} each`
     : `the backing ${saySize(backing, unit)} and the batting ${saySize(batting, unit)}`
 }
 
-function sandwichPicture(bench: Bench, backing: readonly [number, number], batting: readonly [number, number]): Drawing {
+function sandwichPicture(context: BookletContext, backing: readonly [number, number], batting: readonly [number, number]): Drawing {
   const sketch = new Sketch()
   const centred = ([wide, high]: readonly [number, number]): Spot[] => [
     [-wide / 2, -high / 2],
@@ -108,21 +108,21 @@ function sandwichPicture(bench: Bench, backing: readonly [number, number], batti
   const [first, second] = batting[0] > backing[0] ? [batting, backing] : [backing, batting]
   sketch.area(centred(first), null, 'wrong', 'cut')
   sketch.area(centred(second), null, 'wrong', 'cut')
-  const [wide, high] = bench.report.block.finished
-  for (const { corners, fabric } of bench.patches.values())
+  const [wide, high] = context.report.block.finished
+  for (const { corners, fabric } of context.patches.values())
     sketch.area(
       corners.map((spot) => minus(spot, [wide / 2, high / 2])),
       fabric,
     )
-  sketch.line(centred(bench.report.block.withBorders), 'thin', true)
+  sketch.line(centred(context.report.block.withBorders), 'thin', true)
   return sketch.drawing('The three layers on each other: backing, batting, and the top in their middle.', first[0] * 0.03)
 }
 
-export function quiltSteps(bench: Bench): Made[] {
-  const { ditch } = bench.report
+export function quiltSteps(context: BookletContext): DraftStep[] {
+  const { ditch } = context.report
   if (ditch.routes.length === 0) return []
   const routes = ditch.routes.length
-  const twice = ditch.retraced === 0 ? 'no seam is stitched twice' : `${sayOne(ditch.retraced, bench.unit)} of it is stitched twice`
+  const twice = ditch.retraced === 0 ? 'no seam is stitched twice' : `${sayOne(ditch.retraced, context.unit)} of it is stitched twice`
   const closed = ditch.routes.every((route) => route.closed)
   return [
     {
@@ -130,12 +130,12 @@ export function quiltSteps(bench: Bench): Made[] {
       keys: ['quilt'],
       title: 'Quilt along the seams',
       sentences: [
-        `Quilt in the ditch along the line in the picture: ${sayOne(Math.round(ditch.length), bench.unit)}${routes === 1 ? ', in one go' : ` in ${count(routes, 'line')}`}; ${twice}.`,
+        `Quilt in the ditch along the line in the picture: ${sayOne(Math.round(ditch.length), context.unit)}${routes === 1 ? ', in one go' : ` in ${count(routes, 'line')}`}; ${twice}.`,
         `Begin at ${routes === 1 ? 'the number' : 'number 1, nearest the middle, then take the next'} and follow the arrows${closed && routes === 1 ? ' until you are back where you began' : ''}. Where the line crosses itself, go straight on unless the arrows turn.`,
         'Stitch on the low side of each seam, away from its allowances; in the middle where it is pressed open. A walking foot keeps the layers together.',
         'Secure both ends of every line.',
       ],
-      drawings: [routePicture(bench)],
+      drawings: [routePicture(context)],
       cautions: ['needle'],
     },
   ]
@@ -144,26 +144,26 @@ export function quiltSteps(bench: Bench): Made[] {
 /** Arrows on a route above which they would hide it. */
 const MOST_ARROWS = 60
 
-function routePicture(bench: Bench): Drawing {
+function routePicture(context: BookletContext): Drawing {
   const sketch = new Sketch()
-  for (const { corners } of bench.patches.values()) sketch.area(corners, null, 'right', 'seam')
-  bench.report.ditch.routes.forEach(({ points, closed }, index) => {
-    const spots = points.map((point) => spotOf(bench, point))
+  for (const { corners } of context.patches.values()) sketch.area(corners, null, 'right', 'seam')
+  context.report.ditch.routes.forEach(({ points, closed }, index) => {
+    const spots = points.map((point) => spotOf(context, point))
     sketch.line(spots, 'stitch', closed)
     const legs = spots.slice(1).map((to, place) => [spots[place] as Spot, to] as const)
     const every = Math.max(1, Math.ceil(legs.length / MOST_ARROWS))
     legs.forEach(([from, to], place) => {
       if (place % every !== 0) return
-      const [middle, far] = [plus(from, minus(to, from), 0.45), Math.min(bench.cell * 0.3, lengthOf(minus(to, from)) * 0.3)]
-      sketch.arrow(middle, plus(middle, unitOf(minus(to, from)), far), 'turn')
+      const [middle, far] = [plus(from, minus(to, from), 0.45), Math.min(context.cell * 0.3, vectorLength(minus(to, from)) * 0.3)]
+      sketch.arrow(middle, plus(middle, unitVector(minus(to, from)), far), 'turn')
     })
     if (spots[0] !== undefined) sketch.point(spots[0], 'number', String(index + 1))
   })
-  return sketch.drawing('The quilting line along the seams: numbers where each line begins, arrows the way it runs.', bench.cell * 0.15)
+  return sketch.drawing('The quilting line along the seams: numbers where each line begins, arrows the way it runs.', context.cell * 0.15)
 }
 
-export function finishSteps(bench: Bench): Made[] {
-  const { report, unit } = bench
+export function finishSteps(context: BookletContext): DraftStep[] {
+  const { report, unit } = context
   if (report.joins.length === 0) return []
   const top = report.block.withBorders
   const { strips, strip, length } = bindingFor(top, unit, report.cloth.usableWidth)
@@ -179,22 +179,22 @@ export function finishSteps(bench: Bench): Made[] {
         'Sew it to the front along the raw edges, folding a mitre at each corner; turn it to the back and stitch it down.',
         'Sew a label to the back: who made it, where and when.',
       ],
-      drawings: [edgePicture(bench)],
+      drawings: [edgePicture(context)],
       cautions: ['blade', 'iron'],
     },
   ]
 }
 
 /** The binding as it shows on the front: it covers the outer seam allowance, folded to a mitre in each corner. */
-function edgePicture(bench: Bench): Drawing {
+function edgePicture(context: BookletContext): Drawing {
   const sketch = new Sketch()
-  const inner = extentOf([...bench.patches.values()].flatMap(({ corners }) => corners))
-  const outer = grownBy(inner, bench.seam)
-  const boxOf = ({ left, top, right, bottom }: Extent): Spot[] => boxAt(left, top, right - left, bottom - top)
+  const inner = boundsOf([...context.patches.values()].flatMap(({ corners }) => corners))
+  const outer = grownBy(inner, context.seam)
+  const boxOf = ({ left, top, right, bottom }: Bounds): Spot[] => boxAt(left, top, right - left, bottom - top)
   sketch.area(boxOf(outer), null, 'right', 'cut')
-  for (const { corners, fabric } of bench.patches.values()) sketch.area(corners, fabric)
+  for (const { corners, fabric } of context.patches.values()) sketch.area(corners, fabric)
   boxOf(outer).forEach((corner, index) => {
     sketch.line([corner, boxOf(inner)[index] as Spot], 'fold')
   })
-  return sketch.drawing('The binding round the edge, a mitre in each corner.', bench.cell * 0.1)
+  return sketch.drawing('The binding round the edge, a mitre in each corner.', context.cell * 0.1)
 }

@@ -1,113 +1,114 @@
 /**
  * Joining the units, run by run: what is sewn to what, which points match, which way it is pressed, what it measures then.
  *
- * In      the bench.
+ * In      the booklet context: report and block, with lengths in the unit of measure (in or cm).
  * Out     one step for each run; alike runs are one step, made together.
  * Source  pressing and nesting [S79][S89], partial seams [S95], set-in seams [S99]; chain piecing: common practice, no source.
  */
 import type { Join } from '../../values/report.ts'
 import { capital, inWords, listed, sayOne, saySize } from '../phrases.ts'
-import { type Bench, NO_METHOD, spotOf } from './bookletContext.ts'
-import { lengthOf, minus } from './pieceDrawing.ts'
+import { type BookletContext, NO_METHOD, spotOf } from './bookletContext.ts'
+import { vectorLength, minus } from './pieceDrawing.ts'
 import { inOrder, layoutPicture, placePicture, pressedRun, sewnNow } from './joinPictures.ts'
-import type { Made } from './draftStep.ts'
+import type { DraftStep } from './draftStep.ts'
 import { matchingClauses, meetingsOf } from './matchingPoints.ts'
-import { linesOf, listOf, type Item, type Run, runsOf, type Together, togetherOf, towardSign } from './runs.ts'
+import { rowsOrColumns, listedNumbers, type RunItem, type SewingRun, sewingRuns, type RunGroup, groupRuns, towardSign } from './runs.ts'
 import { setInSentences, stopShort } from './setInSeam.ts'
 import type { Drawing, Spot } from './values.ts'
 
-export function joinSteps(bench: Bench): Made[] {
-  const runs = runsOf(bench)
-  const all = togetherOf(bench, runs)
+export function joinSteps(context: BookletContext): DraftStep[] {
+  const runs = sewingRuns(context)
+  const all = groupRuns(context, runs)
   const names = new Map(all.flatMap(({ runs: alike, name }) => alike.map(({ final }) => [final.id, name] as const)))
-  const lines = lineNames(runs, names, bench)
-  const told: Told = { bench, name: (item) => lines.get(item.piece) ?? names.get(item.piece) ?? unitName(item, bench) }
-  return all.map((together) => joinStep(together, told))
+  const lines = lineNames(runs, names, context)
+  const naming: Naming = { context, name: (item) => lines.get(item.piece) ?? names.get(item.piece) ?? unitName(item, context) }
+  return all.map((group) => joinStep(group, naming))
 }
 
-interface Told {
-  readonly bench: Bench
+interface Naming {
+  readonly context: BookletContext
   /** How an item is called in a sentence. */
-  readonly name: (item: Item) => string
+  readonly name: (item: RunItem) => string
 }
 
-const unitName = ({ unit }: Item, bench: Bench): string => (unit === null ? 'the piece' : (bench.lookOf.get(unit)?.label ?? NO_METHOD))
+const unitName = ({ unit }: RunItem, context: BookletContext): string =>
+  unit === null ? 'the piece' : (context.variantOf.get(unit)?.label ?? NO_METHOD)
 
 /** In the block's last run each item has the name of its place. */
-function lineNames(runs: readonly Run[], names: ReadonlyMap<string, string>, bench: Bench): ReadonlyMap<string, string> {
-  const lines = linesOf(bench, runs)
+function lineNames(runs: readonly SewingRun[], names: ReadonlyMap<string, string>, context: BookletContext): ReadonlyMap<string, string> {
+  const lines = rowsOrColumns(context, runs)
   const last = runs.find(({ items }) => items.some(({ piece }) => lines?.places.has(piece)))
   if (lines === null || last === undefined) return new Map()
   return new Map(
     last.items.map((item) => {
-      const own = item.unit === null ? names.get(item.piece) : unitName(item, bench)
+      const own = item.unit === null ? names.get(item.piece) : unitName(item, context)
       const also = own === undefined || own.startsWith(lines.word) ? '' : ` (${own})`
       return [item.piece, `${lines.word} ${lines.places.get(item.piece)}${also}`] as const
     }),
   )
 }
 
-function joinStep(together: Together, told: Told): Made {
-  const { bench } = told
-  const [run] = together.runs as [Run]
-  const number = together.runs.length
+function joinStep(group: RunGroup, naming: Naming): DraftStep {
+  const { context } = naming
+  const [run] = group.runs as [SewingRun]
+  const number = group.runs.length
   const many = number > 1 ? `: make ${inWords(number, 'alike', 'alike')}` : ''
-  const lastRun = run.stage === 'block' || together.name === 'the block'
-  const press = pressWords(run, told)
+  const lastRun = run.stage === 'block' || group.name === 'the block'
+  const press = pressWords(run, naming)
   return {
-    keys: keysOf(together, bench),
-    title: `${together.title}${many}`,
+    keys: keysOf(group, context),
+    title: `${group.title}${many}`,
     sentences: [
-      ...(lastRun && run.joins.length <= MOST_TOLD && run.items.length > 2 ? oneByOne(run, told) : asOne(run, number, told)),
+      ...(lastRun && run.joins.length <= MOST_TOLD && run.items.length > 2 ? oneByOne(run, naming) : asOne(run, number, naming)),
       ...stopShort(
-        together.runs.flatMap(({ joins }) => joins),
-        bench,
+        group.runs.flatMap(({ joins }) => joins),
+        context,
       ),
-      ...finished(together.runs, told),
+      ...finished(group.runs, naming),
       `Press ${press.words}.`,
-      ...measure(run, number, together.name, bench),
+      ...measure(run, number, group.name, context),
     ],
-    drawings: [...drawingsOf(run, together.name, told, press.numbered), ...whereInBlock(together, bench)],
+    drawings: [...drawingsOf(run, group.name, naming, press.numbered), ...whereInBlock(group, context)],
     cautions: ['needle', 'iron'],
     count: number,
-    joins: together.runs.flatMap(({ joins }) => joins.map(({ id }) => id)),
+    joins: group.runs.flatMap(({ joins }) => joins.map(({ id }) => id)),
     units: [],
     cut: [],
   }
 }
 
 /** Found again by any unit of the piece: what else stands in the block does not matter. */
-function keysOf({ runs, name }: Together, bench: Bench): string[] {
-  const [run] = runs as [Run]
+function keysOf({ runs, name }: RunGroup, context: BookletContext): string[] {
+  const [run] = runs as [SewingRun]
   if (name === 'the block') return ['join:block']
   const units = run.items.flatMap(({ patches }) => patches.map(({ unit }) => unit))
   const others = runs.slice(1).flatMap(({ items }) => items.flatMap(({ patches }) => patches.map(({ unit }) => unit)))
   const own = [...new Set([...units, ...others])].filter((unit) => unit !== null)
   const stage = run.stage === 'section' ? `section of ${new Set(units).size}` : run.stage
-  return own.length === 0 ? [`join:${stage}:${bench.report.joins.indexOf(run.final)}`] : own.map((unit) => `join:${stage}:${unit}`)
+  return own.length === 0 ? [`join:${stage}:${context.report.joins.indexOf(run.final)}`] : own.map((unit) => `join:${stage}:${unit}`)
 }
 
 /** Joins above which a run is told as a whole. */
 const MOST_TOLD = 12
 
 /** `Sew A, B and A together, from left to right.` */
-function asOne(run: Run, number: number, told: Told): string[] {
+function asOne(run: SewingRun, number: number, naming: Naming): string[] {
   const crooked = run.joins.filter(({ kind }) => kind !== 'straight')
-  const names = run.items.map(told.name)
+  const names = run.items.map(naming.name)
   const chain =
     number > 1
       ? [`Make ${inWords(number, '', '').trim()}; chain piece them: feed them through one after the other, then snip the thread between.`]
       : []
   const match = matchingClauses(
     meetingsOf(
-      told.bench,
+      naming.context,
       run.joins.map(({ id }) => id),
     ),
   )
   const clause = match.length === 0 ? '' : `: ${listedClauses(match)}`
   if (crooked.length > 0)
     return [
-      ...crooked.flatMap((join) => crookedSentences(join, run, told)),
+      ...crooked.flatMap((join) => crookedSentences(join, run, naming)),
       ...(match.length === 0 ? [] : [`${capital(listedClauses(match))}.`]),
       ...chain,
     ]
@@ -132,38 +133,38 @@ const direction = ([x, y]: Spot): string =>
   Math.abs(x) > Math.abs(y) * 4 ? 'from left to right' : Math.abs(y) > Math.abs(x) * 4 ? 'from top to bottom' : 'in the order of the picture'
 
 /** Seam by seam: `Sew row 1 to row 2: match 2 nested seams.` */
-function oneByOne(run: Run, told: Told): string[] {
-  return inOrder(run, told.bench).flatMap((join, index) => {
-    if (join.kind !== 'straight') return crookedSentences(join, run, told)
-    const match = matchingClauses(told.bench.meetings.get(join.id) ?? [])
+function oneByOne(run: SewingRun, naming: Naming): string[] {
+  return inOrder(run, naming.context).flatMap((join, index) => {
+    if (join.kind !== 'straight') return crookedSentences(join, run, naming)
+    const match = matchingClauses(naming.context.meetings.get(join.id) ?? [])
     const clause = match.length === 0 ? '' : `: ${listedClauses(match)}`
-    return [`Sew ${told.name(run.items[index] as Item)} to ${told.name(run.items[index + 1] as Item)}${clause}.`]
+    return [`Sew ${naming.name(run.items[index] as RunItem)} to ${naming.name(run.items[index + 1] as RunItem)}${clause}.`]
   })
 }
 
-function crookedSentences(join: Join, run: Run, told: Told): string[] {
-  const [one, other] = run.items.map(told.name)
-  if (join.kind === 'set-in') return setInSentences(join, sideNames(join, run, told), told.bench)
-  const open = openEnd(join, told.bench)
-  const length = sewnNow(join, told.bench).reduce((sum, [a, b]) => sum + lengthOf(minus(b, a)), 0) / 2
+function crookedSentences(join: Join, run: SewingRun, naming: Naming): string[] {
+  const [one, other] = run.items.map(naming.name)
+  if (join.kind === 'set-in') return setInSentences(join, sideNames(join, run, naming), naming.context)
+  const open = openEnd(join, naming.context)
+  const length = sewnNow(join, naming.context).reduce((sum, [a, b]) => sum + vectorLength(minus(b, a)), 0) / 2
   return [
-    `Sew ${one} to ${other} only part of the way: begin at the ${OTHER_END[open]} end, stop after ${sayOne(length, told.bench.unit)} and leave the rest open. It is finished later; until then press it as far as it is sewn.`,
+    `Sew ${one} to ${other} only part of the way: begin at the ${OTHER_END[open]} end, stop after ${sayOne(length, naming.context.unit)} and leave the rest open. It is finished later; until then press it as far as it is sewn.`,
   ]
 }
 
 /** How the sides of a join are called, in the join's order. */
-function sideNames({ sides }: Join, { items }: Run, told: Told): [string, string] {
-  const [one, other] = sides.map((side) => told.name(items.find(({ piece }) => piece === side) ?? (items[0] as Item)))
+function sideNames({ sides }: Join, { items }: SewingRun, naming: Naming): [string, string] {
+  const [one, other] = sides.map((side) => naming.name(items.find(({ piece }) => piece === side) ?? (items[0] as RunItem)))
   return [one as string, other as string]
 }
 
 const OTHER_END = { right: 'left', left: 'right', lower: 'upper', upper: 'lower' } as const
 
 /** The end of a partial seam that stays open, as it lies on the table. */
-function openEnd(join: Join, bench: Bench): keyof typeof OTHER_END {
-  const [from, to] = [spotOf(bench, join.from), spotOf(bench, join.to)]
-  const sewn = sewnNow(join, bench).flat()
-  const near = (end: Spot): boolean => sewn.some((spot) => lengthOf(minus(spot, end)) < 1e-6)
+function openEnd(join: Join, context: BookletContext): keyof typeof OTHER_END {
+  const [from, to] = [spotOf(context, join.from), spotOf(context, join.to)]
+  const sewn = sewnNow(join, context).flat()
+  const near = (end: Spot): boolean => sewn.some((spot) => vectorLength(minus(spot, end)) < 1e-6)
   const [open, other] = near(from) ? [to, from] : [from, to]
   const way = minus(open, other)
   if (Math.abs(way[0]) > Math.abs(way[1])) return way[0] > 0 ? 'right' : 'left'
@@ -171,9 +172,9 @@ function openEnd(join: Join, bench: Bench): keyof typeof OTHER_END {
 }
 
 /** Partial seams that can be closed once these joins are sewn. */
-function finished(runs: readonly Run[], { bench }: Told): string[] {
+function finished(runs: readonly SewingRun[], { context }: Naming): string[] {
   const own = new Set(runs.flatMap(({ joins }) => joins.map(({ id }) => id)))
-  const closed = bench.report.joins.filter(({ finishedAfter }) => finishedAfter !== undefined && own.has(finishedAfter))
+  const closed = context.report.joins.filter(({ finishedAfter }) => finishedAfter !== undefined && own.has(finishedAfter))
   return closed.length === 0
     ? []
     : [
@@ -181,12 +182,12 @@ function finished(runs: readonly Run[], { bench }: Told): string[] {
       ]
 }
 
-function pressWords(run: Run, told: Told): { words: string; numbered: boolean } {
-  const joins = inOrder(run, told.bench)
-  const signs = joins.map((join) => towardSign(join, run, told.bench))
+function pressWords(run: SewingRun, naming: Naming): { words: string; numbered: boolean } {
+  const joins = inOrder(run, naming.context)
+  const signs = joins.map((join) => towardSign(join, run, naming.context))
   const all = signs.length === 1 ? 'the seam' : signs.length === 2 ? 'both seams' : 'every seam'
-  const towards = signs.map((sign, index) => (sign === 0 ? 'open' : told.name(run.items[sign === 1 ? index + 1 : index] as Item)))
-  const aways = signs.map((sign, index) => (sign === 0 ? 'open' : told.name(run.items[sign === 1 ? index : index + 1] as Item)))
+  const towards = signs.map((sign, index) => (sign === 0 ? 'open' : naming.name(run.items[sign === 1 ? index + 1 : index] as RunItem)))
+  const aways = signs.map((sign, index) => (sign === 0 ? 'open' : naming.name(run.items[sign === 1 ? index : index + 1] as RunItem)))
   if (signs.every((sign) => sign === 0)) return { words: `${all} open`, numbered: false }
   if (signs.length === 1) return { words: `the seam ${sideWords(run.axis, signs[0] as number)}, toward ${towards[0]}`, numbered: false }
   if (new Set(signs).size === 1) return { words: `${all} ${sideWords(run.axis, signs[0] as number)}`, numbered: false }
@@ -196,7 +197,7 @@ function pressWords(run: Run, told: Told): { words: string; numbered: boolean } 
   const by = [...new Set(signs)].flatMap((sign) => {
     const places = signs.flatMap((one, index) => (one === sign ? [index + 1] : []))
     if (places.length === 0) return []
-    return [`${places.length === 1 ? 'seam' : 'seams'} ${listOf(places)} ${sign === 0 ? 'open' : sideWords(run.axis, sign)}`]
+    return [`${places.length === 1 ? 'seam' : 'seams'} ${listedNumbers(places)} ${sign === 0 ? 'open' : sideWords(run.axis, sign)}`]
   })
   return { words: `${listed(by)}, counted ${direction(run.axis)}`, numbered: true }
 }
@@ -210,7 +211,7 @@ function sideWords([x, y]: Spot, sign: number): string {
   return words.join(' and ')
 }
 
-function measure({ final }: Run, number: number, name: string, bench: Bench): string[] {
+function measure({ final }: SewingRun, number: number, name: string, context: BookletContext): string[] {
   if (final.unfinished === null) return []
   const what =
     number > 1
@@ -220,27 +221,27 @@ function measure({ final }: Run, number: number, name: string, bench: Bench): st
           ? 'Each column'
           : 'Each'
       : capital(name.startsWith('the ') ? name : `${name}`)
-  return [`${what} now measures ${saySize(final.unfinished, bench.unit)}.`]
+  return [`${what} now measures ${saySize(final.unfinished, context.unit)}.`]
 }
 
-function drawingsOf(run: Run, name: string, told: Told, numbered: boolean): Drawing[] {
-  const { bench } = told
-  const labels = run.items.map((item) => shortName(told.name(item), run.items.length))
+function drawingsOf(run: SewingRun, name: string, naming: Naming, numbered: boolean): Drawing[] {
+  const { context } = naming
+  const labels = run.items.map((item) => shortName(naming.name(item), run.items.length))
   const laid = layoutPicture(
     run,
     labels,
-    bench,
+    context,
     numbered,
     `${capital(name)} laid out from the right side, its pieces apart; arrows say which way each seam is pressed.`,
   )
-  const behind = pressedRun(run, bench, `${capital(name)} from the wrong side, sewn and pressed.`)
+  const behind = pressedRun(run, context, `${capital(name)} from the wrong side, sewn and pressed.`)
   return behind === null ? [laid] : [laid, behind]
 }
 
 /** A section is no row: where it lies in the block is shown beside it. */
-function whereInBlock({ runs, name }: Together, bench: Bench): Drawing[] {
+function whereInBlock({ runs, name }: RunGroup, context: BookletContext): Drawing[] {
   if (!name.startsWith('section')) return []
-  return [placePicture(runs, bench, `Where ${name} lies in the block.`)]
+  return [placePicture(runs, context, `Where ${name} lies in the block.`)]
 }
 
 /** Little room is left in a picture of many. */

@@ -6,7 +6,7 @@
  */
 import type { Meeting, Verdict } from '../../values/report.ts'
 import { count } from '../phrases.ts'
-import type { Bench } from './bookletContext.ts'
+import type { BookletContext } from './bookletContext.ts'
 
 const CLAUSES: Readonly<Record<Verdict, (number: number) => string>> = {
   nests: (n) => `match ${count(n, 'nested seam')}`,
@@ -24,4 +24,4 @@ export function matchingClauses(meetings: readonly Meeting[]): string[] {
   })
 }
 
-export const meetingsOf = (bench: Bench, joins: readonly string[]): Meeting[] => joins.flatMap((join) => bench.meetings.get(join) ?? [])
+export const meetingsOf = (context: BookletContext, joins: readonly string[]): Meeting[] => joins.flatMap((join) => context.meetings.get(join) ?? [])

@@ -1,13 +1,13 @@
 /**
  * Pictures of the methods that sew before they cut: squares on squares, with the marked line, the lines of stitching and the cuts.
  *
- * In      a look of the bench and the sizes that its method cuts.
+ * In      a unit variant, and the sizes that its method cuts, in in or cm.
  * Out     drawings to scale, from the top left of the lowest square.
  * Source  geese four at a time [S3], flipped corners [S5], two, four and eight triangles at a time [S37][S31][S25], hourglasses [S37].
  */
 import { type Flip, pictureLeg } from './clippedCorners.ts'
-import type { Bench, Look } from './bookletContext.ts'
-import { clippedBy, cross, minus, plus, unitOf } from './pieceDrawing.ts'
+import type { BookletContext, UnitVariant } from './bookletContext.ts'
+import { clippedBy, cross, minus, plus, unitVector } from './pieceDrawing.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
@@ -15,7 +15,7 @@ const ROOT = Math.SQRT2
 
 /** A line from corner to corner, and one on each side of it a seam allowance away, within a box. */
 function besideLine(sketch: Sketch, from: Spot, to: Spot, seam: number, outline: readonly Spot[], cut: boolean): void {
-  const along = unitOf(minus(to, from))
+  const along = unitVector(minus(to, from))
   const out: Spot = [along[1], -along[0]]
   for (const way of [1, -1]) {
     const start = plus(from, out, way * seam)
@@ -42,20 +42,20 @@ function within([a, b]: readonly [Spot, Spot], outline: readonly Spot[]): [Spot,
 }
 
 /** Two squares, right sides together: `on` lies on top, its wrong side up. */
-export function twoSquares(size: number, on: string, bench: Bench, ways: 'one line' | 'all round' | 'both lines', title: string): Drawing {
+export function twoSquares(size: number, on: string, context: BookletContext, ways: 'one line' | 'all round' | 'both lines', title: string): Drawing {
   const sketch = new Sketch()
   const outline = boxAt(0, 0, size, size)
   sketch.area(outline, on, 'wrong', 'cut')
   const [a, b, c, d] = outline as [Spot, Spot, Spot, Spot]
   if (ways === 'all round') {
-    const inner = boxAt(bench.seam, bench.seam, size - 2 * bench.seam, size - 2 * bench.seam)
+    const inner = boxAt(context.seam, context.seam, size - 2 * context.seam, size - 2 * context.seam)
     sketch.line(inner, 'stitch', true)
     sketch.line([a, c], 'cut')
     sketch.line([b, d], 'cut')
   } else {
-    besideLine(sketch, d, b, bench.seam, outline, ways === 'one line')
+    besideLine(sketch, d, b, context.seam, outline, ways === 'one line')
     if (ways === 'both lines') {
-      besideLine(sketch, a, c, bench.seam, outline, false)
+      besideLine(sketch, a, c, context.seam, outline, false)
       sketch.line(
         [
           [size / 2, 0],
@@ -78,32 +78,32 @@ export function twoSquares(size: number, on: string, bench: Bench, ways: 'one li
 }
 
 /** Two halves of the first round on each other, fabrics crossed: the other line, its stitches, the cut. */
-export function crossedHalves(size: number, on: readonly [string, string], bench: Bench, title: string): Drawing {
+export function crossedHalves(size: number, on: readonly [string, string], context: BookletContext, title: string): Drawing {
   // What is left of the squares after one seam.
-  const side = size - ROOT * bench.seam
+  const side = size - ROOT * context.seam
   const sketch = new Sketch()
   const outline = boxAt(0, 0, side, side)
   const [a, b, c, d] = outline as [Spot, Spot, Spot, Spot]
   sketch.area([a, b, c], on[0], 'wrong', 'cut')
   sketch.area([a, c, d], on[1], 'wrong', 'cut')
   sketch.line([a, c], 'seam')
-  besideLine(sketch, d, b, bench.seam, outline, true)
+  besideLine(sketch, d, b, context.seam, outline, true)
   return sketch.drawing(title, side * 0.05)
 }
 
 /** A four-at-a-time batch: the first two small squares on the large one; then one half, pressed, with its third square. */
-export function goosePictures(large: number, small: number, goose: string, corners: readonly string[], bench: Bench): Drawing[] {
+export function goosePictures(large: number, small: number, goose: string, corners: readonly string[], context: BookletContext): Drawing[] {
   const [p1, p2, p3] = corners as [string, string, string, string]
   const first = new Sketch()
   const whole = boxAt(0, 0, large, large)
   first.area(whole, goose, 'right', 'cut')
   first.area(boxAt(0, 0, small, small), p1, 'wrong', 'cut')
   first.area(boxAt(large - small, large - small, small, small), p3, 'wrong', 'cut')
-  besideLine(first, [0, 0], [large, large], bench.seam, whole, true)
+  besideLine(first, [0, 0], [large, large], context.seam, whole, true)
   first.text([small * 0.62, small * 0.2], '1')
   first.text([large - small * 0.62, large - small * 0.2], '3')
 
-  const d = bench.seam * ROOT
+  const d = context.seam * ROOT
   const pressed = ([x, y]: Spot): Spot => [y + d, x - d]
   const second = new Sketch()
   const half: Spot[] = [
@@ -123,7 +123,7 @@ export function goosePictures(large: number, small: number, goose: string, corne
   const third = boxAt(large - small, 0, small, small)
   second.area(third, p2, 'wrong', 'cut')
   const to: Spot = [large - small, small]
-  besideLine(second, [large, 0], to, bench.seam, third, true)
+  besideLine(second, [large, 0], to, context.seam, third, true)
   second.text([large - small * 0.25, small * 0.62], '2')
   return [
     first.drawing(
@@ -138,9 +138,16 @@ export function goosePictures(large: number, small: number, goose: string, corne
 }
 
 /** A base with small squares on corners: stitches on the line, the trim beyond it; those that are flipped already lie right side up. */
-export function flippedPicture(look: Look, base: string, flipped: readonly Flip[], laid: readonly Flip[], bench: Bench, title: string): Drawing {
-  const [wide, high] = look.row.unfinished
-  const square = pictureLeg(look) + 2 * bench.seam
+export function flippedPicture(
+  variant: UnitVariant,
+  base: string,
+  flipped: readonly Flip[],
+  laid: readonly Flip[],
+  context: BookletContext,
+  title: string,
+): Drawing {
+  const [wide, high] = variant.row.unfinished
+  const square = pictureLeg(variant) + 2 * context.seam
   const sketch = new Sketch()
   sketch.area(boxAt(0, 0, wide, high), base, 'right', 'cut')
   const at = ({ corner }: Flip, [x, y]: Spot): Spot => [corner.endsWith('Left') ? x : wide - x, corner.startsWith('top') ? y : high - y]
@@ -149,16 +156,16 @@ export function flippedPicture(look: Look, base: string, flipped: readonly Flip[
   for (const flip of laid) {
     sketch.area(spots(flip, [0, 0], [square, 0], [square, square], [0, square]), flip.fabric, 'wrong', 'cut')
     sketch.line(spots(flip, [square, 0], [0, square]), 'stitch')
-    const cut = square - bench.seam * ROOT
+    const cut = square - context.seam * ROOT
     sketch.line(spots(flip, [cut, 0], [0, cut]), 'trim')
   }
   return sketch.drawing(title, Math.max(wide, high) * 0.05)
 }
 
 /** Strips sewn side by side, the cuts across them. */
-export function stripSetPicture(fabrics: readonly string[], across: number, length: number, each: number, bench: Bench): Drawing {
+export function stripSetPicture(fabrics: readonly string[], across: number, length: number, each: number, context: BookletContext): Drawing {
   const sketch = new Sketch()
-  const { seam } = bench
+  const { seam } = context
   const finished = across - 2 * seam
   fabrics.forEach((fabric, place) => {
     const top = place === 0 ? 0 : seam + place * finished

@@ -1,31 +1,31 @@
 /**
  * What is said before the steps: what must be put right, what is good to know, and what lies ready beside the fabrics.
  *
- * In      the bench.
+ * In      the booklet context: report and block, with lengths in the unit of measure (in or cm).
  * Out     whole sentences. On paper nothing can be pointed at: what the board says beside a seam or a unit names its letters here.
  * Source  backing and batting [S145], binding [S139]; tools and notions: common practice, no source.
  */
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import { ruleOf } from '../../cutting/oneRun.ts'
 import { ERRORS, type Advice, type Problem } from '../../values/report.ts'
-import { point } from '../pieceNames.ts'
-import { buySaid, capital, inWords, listed } from '../phrases.ts'
-import type { Bench } from './bookletContext.ts'
-import { layersSaid } from './finishSteps.ts'
+import { pointInCells } from '../pieceNames.ts'
+import { purchaseText, capital, inWords, listed } from '../phrases.ts'
+import type { BookletContext } from './bookletContext.ts'
+import { layersText } from './finishSteps.ts'
 
-export function problemsOf(bench: Bench): string[] {
-  const { problems, advice } = bench.report
+export function problemsOf(context: BookletContext): string[] {
+  const { problems, advice } = context.report
   const errors = placedErrors(problems.filter(({ code }) => ERRORS.has(code)))
-  const others = problems.filter(({ code }) => !ERRORS.has(code) && code !== 'not-straight').map((one) => lettered(one, bench))
+  const others = problems.filter(({ code }) => !ERRORS.has(code) && code !== 'not-straight').map((one) => lettered(one, context))
   const head = errors.length === 0 ? [] : ['This block cannot be sewn as it stands: put right what follows, then make the booklet again.']
-  return [...head, ...new Set([...errors, ...crooked(bench), ...others, ...advice.map((one) => adviceSaid(one, bench))])]
+  return [...head, ...new Set([...errors, ...crooked(context), ...others, ...advice.map((one) => adviceSaid(one, context))])]
 }
 
 /** Each thing to put right once, with the squares of the grid where it is. */
 export function placedErrors(errors: readonly Problem[]): string[] {
   const places = new Map<string, string[]>()
   for (const { message, at } of errors) {
-    const [column, row] = point(at).map((cell) => Math.max(1, Math.floor(cell) + 1)) as [number, number]
+    const [column, row] = pointInCells(at).map((cell) => Math.max(1, Math.floor(cell) + 1)) as [number, number]
     places.set(message, [...(places.get(message) ?? []), `column ${column}, row ${row}`])
   }
   return [...places].map(([message, all]) => {
@@ -36,7 +36,7 @@ export function placedErrors(errors: readonly Problem[]): string[] {
 
 const MOST_PLACES = 4
 
-function crooked({ report }: Bench): string[] {
+function crooked({ report }: BookletContext): string[] {
   const number = (kind: string): number => report.joins.filter((join) => join.kind === kind).length
   const [bent, part] = [number('set-in'), number('partial')]
   return [
@@ -51,32 +51,33 @@ function crooked({ report }: Bench): string[] {
   ]
 }
 
-function adviceSaid(advice: Advice, bench: Bench): string {
-  const letters = lettersOf(advice.units, bench)
-  if (advice.code !== 'grain' || letters.length === 0) return lettered(advice, bench)
+function adviceSaid(advice: Advice, context: BookletContext): string {
+  const letters = lettersOf(advice.units, context)
+  if (advice.code !== 'grain' || letters.length === 0) return lettered(advice, context)
   const [which, has] = letters.length === 1 ? ['Template', 'has'] : ['Templates', 'have']
   return `${which} ${listed(letters)} ${has} a side at the outside of the block and others on the slant: lay the arrow along the grain of the cloth, so that the outside edge does not stretch.`
 }
 
 /** `A and D1: …`: on paper units go by the letters of the layout, never by the ids of the file, which end what is said of a print. */
-function lettered({ code, units, message }: Pick<Advice | Problem, 'code' | 'units' | 'message'>, bench: Bench): string {
-  const letters = lettersOf(units, bench)
+function lettered({ code, units, message }: Pick<Advice | Problem, 'code' | 'units' | 'message'>, context: BookletContext): string {
+  const letters = lettersOf(units, context)
   const said = code === 'print' ? message.replace(/ \([^()]*\)\.$/, '.') : message
   return letters.length === 0 ? said : `${listed(letters)}: ${said}`
 }
 
-const lettersOf = (units: readonly string[], { lookOf }: Bench): string[] => [...new Set(units.flatMap((id) => lookOf.get(id)?.label ?? []))].sort()
+const lettersOf = (units: readonly string[], { variantOf }: BookletContext): string[] =>
+  [...new Set(units.flatMap((id) => variantOf.get(id)?.label ?? []))].sort()
 
 /** Beside the fabrics of the top. */
-export function needsOf(bench: Bench, templates: boolean): string[] {
-  const { report, unit, block } = bench
+export function needsOf(context: BookletContext, templates: boolean): string[] {
+  const { report, unit, block } = context
   if (report.joins.length === 0) return []
   const top = report.block.withBorders
   const { usableWidth } = report.cloth
   const { backing, batting } = layersFor(top, unit, 'home', usableWidth, ruleOf(block))
   const { buy } = bindingFor(top, unit, usableWidth)
   return [
-    `To finish it: ${layersSaid(backing, batting, unit)}; ${buySaid(buy, unit)} of cloth for the binding.`,
+    `To finish it: ${layersText(backing, batting, unit)}; ${purchaseText(buy, unit)} of cloth for the binding.`,
     `Tools: rotary cutter, ruler and mat; sewing machine and thread; pins; iron; a pencil or chalk that washes out${templates ? '; card and paper scissors for the templates' : ''}.`,
   ]
 }

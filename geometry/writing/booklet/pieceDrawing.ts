@@ -8,39 +8,39 @@
  *         lines. So above the tip of a goose its two wings cross, as they do in cloth. Pressed to one side, what is seen from behind is
  *         the cloth of the other side, lying flat on across the seam.
  */
-import type { BenchPatch } from './bookletContext.ts'
+import type { PlacedPatch } from './bookletContext.ts'
 import type { Spot } from './values.ts'
 
 const NEAR = 1e-6
 
-export type Stretch = readonly [Spot, Spot]
+export type Segment = readonly [Spot, Spot]
 
 export const minus = (a: Spot, b: Spot): Spot => [a[0] - b[0], a[1] - b[1]]
 export const plus = (a: Spot, b: Spot, times = 1): Spot => [a[0] + b[0] * times, a[1] + b[1] * times]
 export const dot = (a: Spot, b: Spot): number => a[0] * b[0] + a[1] * b[1]
 export const cross = (a: Spot, b: Spot): number => a[0] * b[1] - a[1] * b[0]
-export const lengthOf = (a: Spot): number => Math.hypot(a[0], a[1])
-export const middleOf = (a: Spot, b: Spot): Spot => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
-export function unitOf(a: Spot): Spot {
-  const length = lengthOf(a)
+export const vectorLength = (a: Spot): number => Math.hypot(a[0], a[1])
+export const midpoint = (a: Spot, b: Spot): Spot => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
+export function unitVector(a: Spot): Spot {
+  const length = vectorLength(a)
   return length < NEAR ? [0, 0] : [a[0] / length, a[1] / length]
 }
 /** Clockwise with y down, outside lies to the left of each side. */
 export const outward = (a: Spot, b: Spot): Spot => {
-  const [x, y] = unitOf(minus(b, a))
+  const [x, y] = unitVector(minus(b, a))
   return [y, -x]
 }
 
-export const sidesOf = (corners: readonly Spot[]): Stretch[] => corners.map((a, index) => [a, corners[(index + 1) % corners.length] as Spot])
+export const polygonSides = (corners: readonly Spot[]): Segment[] => corners.map((a, index) => [a, corners[(index + 1) % corners.length] as Spot])
 
-export interface Extent {
+export interface Bounds {
   readonly left: number
   readonly top: number
   readonly right: number
   readonly bottom: number
 }
 
-export function extentOf(spots: readonly Spot[]): Extent {
+export function boundsOf(spots: readonly Spot[]): Bounds {
   let [left, top, right, bottom] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
   for (const [x, y] of spots) {
     left = Math.min(left, x)
@@ -51,25 +51,25 @@ export function extentOf(spots: readonly Spot[]): Extent {
   return { left, top, right, bottom }
 }
 
-export const cornersOf = (patches: readonly BenchPatch[]): Spot[] => patches.flatMap(({ corners }) => corners)
+export const cornersOf = (patches: readonly PlacedPatch[]): Spot[] => patches.flatMap(({ corners }) => corners)
 
-export function areaOf(corners: readonly Spot[]): number {
-  return Math.abs(sidesOf(corners).reduce((sum, [a, b]) => sum + cross(a, b), 0)) / 2
+export function polygonArea(corners: readonly Spot[]): number {
+  return Math.abs(polygonSides(corners).reduce((sum, [a, b]) => sum + cross(a, b), 0)) / 2
 }
 
 /** The balance point of a polygon. */
 export function centreOf(corners: readonly Spot[]): Spot {
-  const twice = sidesOf(corners).reduce((sum, [a, b]) => sum + cross(a, b), 0)
+  const twice = polygonSides(corners).reduce((sum, [a, b]) => sum + cross(a, b), 0)
   if (Math.abs(twice) < NEAR) return corners[0] as Spot
-  const sum = sidesOf(corners).reduce<Spot>(([x, y], [a, b]) => [x + (a[0] + b[0]) * cross(a, b), y + (a[1] + b[1]) * cross(a, b)], [0, 0])
+  const sum = polygonSides(corners).reduce<Spot>(([x, y], [a, b]) => [x + (a[0] + b[0]) * cross(a, b), y + (a[1] + b[1]) * cross(a, b)], [0, 0])
   return [sum[0] / (3 * twice), sum[1] / (3 * twice)]
 }
 
-export function centreOfAll(patches: readonly BenchPatch[]): Spot {
+export function centreOfAll(patches: readonly PlacedPatch[]): Spot {
   let [x, y, all] = [0, 0, 0]
   for (const { corners } of patches) {
     const [cx, cy] = centreOf(corners)
-    const area = areaOf(corners)
+    const area = polygonArea(corners)
     x += cx * area
     y += cy * area
     all += area
@@ -78,31 +78,31 @@ export function centreOfAll(patches: readonly BenchPatch[]): Spot {
 }
 
 /** The stretch that two sides have in common, along the first; null where they only touch or miss. */
-export function shared([a, b]: Stretch, [c, d]: Stretch): Stretch | null {
-  const along = unitOf(minus(b, a))
+export function shared([a, b]: Segment, [c, d]: Segment): Segment | null {
+  const along = unitVector(minus(b, a))
   if (Math.abs(cross(along, minus(c, a))) > NEAR || Math.abs(cross(along, minus(d, a))) > NEAR) return null
   const [p, q] = [dot(along, minus(c, a)), dot(along, minus(d, a))]
   const from = Math.max(0, Math.min(p, q))
-  const to = Math.min(lengthOf(minus(b, a)), Math.max(p, q))
+  const to = Math.min(vectorLength(minus(b, a)), Math.max(p, q))
   return to - from < NEAR ? null : [plus(a, along, from), plus(a, along, to)]
 }
 
 /** Sides that lie on one line share a key, so that only they need be compared. Odd shares keep places that makers use off the edges between keys. */
-function lineKey([a, b]: Stretch): string {
-  const [x, y] = unitOf(minus(b, a))
+function lineKey([a, b]: Segment): string {
+  const [x, y] = unitVector(minus(b, a))
   const [u, v] = x < -NEAR || (Math.abs(x) <= NEAR && y < 0) ? [-x, -y] : [x, y]
   return `${Math.floor(u * 1e3 + 0.1371)} ${Math.floor(v * 1e3 + 0.1371)} ${Math.floor(cross([u, v], a) * 1e3 + 0.1371)}`
 }
 
 interface Side {
-  readonly patch: BenchPatch
-  readonly side: Stretch
+  readonly patch: PlacedPatch
+  readonly side: Segment
 }
 
-const keyedSides = (patch: BenchPatch): readonly (Side & { readonly key: string })[] =>
-  sidesOf(patch.corners).map((side) => ({ patch, side, key: lineKey(side) }))
+const keyedSides = (patch: PlacedPatch): readonly (Side & { readonly key: string })[] =>
+  polygonSides(patch.corners).map((side) => ({ patch, side, key: lineKey(side) }))
 
-function byLine(patches: readonly BenchPatch[]): ReadonlyMap<string, readonly Side[]> {
+function byLine(patches: readonly PlacedPatch[]): ReadonlyMap<string, readonly Side[]> {
   const lines = new Map<string, Side[]>()
   for (const patch of patches) {
     for (const { side, key } of keyedSides(patch)) {
@@ -115,7 +115,10 @@ function byLine(patches: readonly BenchPatch[]): ReadonlyMap<string, readonly Si
 }
 
 /** Where two groups of patches lie along each other. */
-export function seamBetween(one: readonly BenchPatch[], other: readonly BenchPatch[]): { stretch: Stretch; one: BenchPatch; other: BenchPatch }[] {
+export function seamBetween(
+  one: readonly PlacedPatch[],
+  other: readonly PlacedPatch[],
+): { stretch: Segment; one: PlacedPatch; other: PlacedPatch }[] {
   const far = byLine(other)
   return one.flatMap((patch) =>
     keyedSides(patch).flatMap(({ side, key }) =>
@@ -131,7 +134,7 @@ export function seamBetween(one: readonly BenchPatch[], other: readonly BenchPat
 const MOST_DRAWN = 300
 
 /** Every patch with the allowance at the piece's raw edge. */
-export function withRawEdge(patches: readonly BenchPatch[], seam: number): { readonly patch: BenchPatch; readonly outline: readonly Spot[] }[] {
+export function withRawEdge(patches: readonly PlacedPatch[], seam: number): { readonly patch: PlacedPatch; readonly outline: readonly Spot[] }[] {
   if (patches.length > MOST_DRAWN) return patches.map((patch) => ({ patch, outline: patch.corners }))
   const box = rectangleOf(patches)
   const lines = byLine(patches)
@@ -142,7 +145,7 @@ export function withRawEdge(patches: readonly BenchPatch[], seam: number): { rea
   })
 }
 
-export const grownBy = ({ left, top, right, bottom }: Extent, by: number): Extent => ({
+export const grownBy = ({ left, top, right, bottom }: Bounds, by: number): Bounds => ({
   left: left - by,
   top: top - by,
   right: right + by,
@@ -150,18 +153,18 @@ export const grownBy = ({ left, top, right, bottom }: Extent, by: number): Exten
 })
 
 /** The box of a piece that fills it; null for other shapes. */
-export function rectangleOf(patches: readonly BenchPatch[]): Extent | null {
-  const box = extentOf(cornersOf(patches))
-  const area = patches.reduce((sum, { corners }) => sum + areaOf(corners), 0)
+export function rectangleOf(patches: readonly PlacedPatch[]): Bounds | null {
+  const box = boundsOf(cornersOf(patches))
+  const area = patches.reduce((sum, { corners }) => sum + polygonArea(corners), 0)
   return Math.abs((box.right - box.left) * (box.bottom - box.top) - area) < NEAR * (1 + area) ? box : null
 }
 
-function isRaw(side: Stretch, patch: BenchPatch, onLine: readonly Side[]): boolean {
+function isRaw(side: Segment, patch: PlacedPatch, onLine: readonly Side[]): boolean {
   const covered = onLine.reduce((sum, { patch: other, side: there }) => {
     const both = other === patch ? null : shared(side, there)
-    return both === null ? sum : sum + lengthOf(minus(both[1], both[0]))
+    return both === null ? sum : sum + vectorLength(minus(both[1], both[0]))
   }, 0)
-  return covered < lengthOf(minus(side[1], side[0])) / 2
+  return covered < vectorLength(minus(side[1], side[0])) / 2
 }
 
 /** Further than this many allowances no tip is drawn. */
@@ -169,10 +172,10 @@ const REACH = 3.5
 
 /** The sides marked are moved out; where a moved side meets one that stays, the latter goes on along its own line. */
 export function movedOut(corners: readonly Spot[], raw: readonly boolean[], seam: number): Spot[] {
-  const sides = sidesOf(corners)
+  const sides = polygonSides(corners)
   return corners.flatMap((corner, index) => {
     const before = (index + corners.length - 1) % corners.length
-    const [one, other] = [sides[before] as Stretch, sides[index] as Stretch]
+    const [one, other] = [sides[before] as Segment, sides[index] as Segment]
     const [rawOne, rawOther] = [raw[before] === true, raw[index] === true]
     if (!rawOne && !rawOther) return [corner]
     const lineOne = rawOne ? movedSide(one, seam) : one
@@ -180,33 +183,33 @@ export function movedOut(corners: readonly Spot[], raw: readonly boolean[], seam
     const met = meeting(lineOne, lineOther)
     if (met === null) return [lineOther[0]]
     const away = minus(met, corner)
-    if (lengthOf(away) <= REACH * seam) return [met]
-    return [lineOne[1], lineOther[0]].map((end) => plus(end, unitOf(minus(met, end)), seam * 2))
+    if (vectorLength(away) <= REACH * seam) return [met]
+    return [lineOne[1], lineOther[0]].map((end) => plus(end, unitVector(minus(met, end)), seam * 2))
   })
 }
 
-export const movedSide = ([a, b]: Stretch, by: number): Stretch => {
+export const movedSide = ([a, b]: Segment, by: number): Segment => {
   const out = outward(a, b)
   return [plus(a, out, by), plus(b, out, by)]
 }
 
 /** Where two lines cross; null where they run alike. */
-export function meeting([a, b]: Stretch, [c, d]: Stretch): Spot | null {
+export function meeting([a, b]: Segment, [c, d]: Segment): Spot | null {
   const [u, v] = [minus(b, a), minus(d, c)]
   const turn = cross(u, v)
-  if (Math.abs(turn) < NEAR * lengthOf(u) * lengthOf(v)) return null
+  if (Math.abs(turn) < NEAR * vectorLength(u) * vectorLength(v)) return null
   return plus(a, u, cross(minus(c, a), v) / turn)
 }
 
 /** A polygon cut to a box. */
-export function clipped(corners: readonly Spot[], { left, top, right, bottom }: Extent): Spot[] {
+export function clipped(corners: readonly Spot[], { left, top, right, bottom }: Bounds): Spot[] {
   const within: readonly ((spot: Spot) => number)[] = [([x]) => x - left, ([x]) => right - x, ([, y]) => y - top, ([, y]) => bottom - y]
   return within.reduce<Spot[]>((outline, inside) => clippedBy(outline, inside), [...corners])
 }
 
 /** The part of a polygon where a measure is not below nothing. */
 export function clippedBy(corners: readonly Spot[], inside: (spot: Spot) => number): Spot[] {
-  return sidesOf(corners).flatMap(([a, b]) => {
+  return polygonSides(corners).flatMap(([a, b]) => {
     const [here, there] = [inside(a), inside(b)]
     const kept = here >= -NEAR ? [a] : []
     if (here >= -NEAR === there >= -NEAR || Math.abs(here - there) < NEAR) return kept
@@ -216,7 +219,7 @@ export function clippedBy(corners: readonly Spot[], inside: (spot: Spot) => numb
 
 export interface DrawnSeam {
   /** Patches on the two sides. */
-  readonly sides: readonly [readonly BenchPatch[], readonly BenchPatch[]]
+  readonly sides: readonly [readonly PlacedPatch[], readonly PlacedPatch[]]
   readonly toward: 0 | 1 | 'open'
 }
 
@@ -227,10 +230,10 @@ export interface Folded {
 }
 
 /** What is seen of one seam's allowances from behind, before the picture is turned over. */
-export function foldedAllowances({ sides, toward }: DrawnSeam, seam: number, box: Extent | null): Folded[] {
+export function foldedAllowances({ sides, toward }: DrawnSeam, seam: number, box: Bounds | null): Folded[] {
   return seamBetween(sides[0], sides[1]).flatMap(({ stretch, one, other }): Folded[] => {
     const out = outward(...stretch)
-    const strip = (patch: BenchPatch, way: 1 | -1, side: Folded['side']): Folded => {
+    const strip = (patch: PlacedPatch, way: 1 | -1, side: Folded['side']): Folded => {
       const [a, b] = reaching(stretch, seam, box)
       const outline: Spot[] = [a, b, plus(b, out, way * seam), plus(a, out, way * seam)]
       return { fabric: patch.fabric, side, outline: box === null ? outline : clipped(outline, grownBy(box, seam)) }
@@ -242,18 +245,18 @@ export function foldedAllowances({ sides, toward }: DrawnSeam, seam: number, box
 }
 
 /** A seam that ends at the raw edge runs on to it. */
-function reaching([a, b]: Stretch, seam: number, box: Extent | null): Stretch {
+function reaching([a, b]: Segment, seam: number, box: Bounds | null): Segment {
   if (box === null) return [a, b]
-  const along = unitOf(minus(b, a))
+  const along = unitVector(minus(b, a))
   const atEdge = ([x, y]: Spot): boolean => [x - box.left, box.right - x, y - box.top, box.bottom - y].some((far) => Math.abs(far) < NEAR)
   return [atEdge(a) ? plus(a, along, -2 * seam) : a, atEdge(b) ? plus(b, along, 2 * seam) : b]
 }
 
-export const boxOfPatches = (patches: readonly BenchPatch[]): Extent => extentOf(cornersOf(patches))
+export const boxOfPatches = (patches: readonly PlacedPatch[]): Bounds => boundsOf(cornersOf(patches))
 
 /** Patches by the unit they belong to, each unit once. */
-export function patchesByUnit(patches: readonly BenchPatch[]): { readonly unit: string; readonly patches: readonly BenchPatch[] }[] {
-  const units = new Map<string, BenchPatch[]>()
+export function patchesByUnit(patches: readonly PlacedPatch[]): { readonly unit: string; readonly patches: readonly PlacedPatch[] }[] {
+  const units = new Map<string, PlacedPatch[]>()
   for (const patch of patches) {
     if (patch.unit === null) continue
     const there = units.get(patch.unit)

@@ -10,11 +10,11 @@ export class Sketch {
   private readonly marks: Mark[] = []
 
   area(outline: readonly Spot[], fabric: string | null, side: 'right' | 'wrong' = 'right', line: 'cut' | 'seam' | 'none' = 'seam'): void {
-    if (outline.length > 2) this.marks.push({ sort: 'area', outline, fabric, side, line })
+    if (outline.length > 2) this.marks.push({ type: 'area', outline, fabric, side, line })
   }
 
   line(points: readonly Spot[], style: LineStyle, closed = false): void {
-    this.marks.push({ sort: 'line', points, style, ...(closed ? { closed } : {}) })
+    this.marks.push({ type: 'line', points, style, ...(closed ? { closed } : {}) })
   }
 
   box(x: number, y: number, width: number, height: number, style: LineStyle): void {
@@ -22,15 +22,15 @@ export class Sketch {
   }
 
   arrow(from: Spot, to: Spot, means: 'press' | 'turn' | 'grain' = 'press'): void {
-    this.marks.push({ sort: 'arrow', from, to, means })
+    this.marks.push({ type: 'arrow', from, to, means })
   }
 
   point(at: Spot, mark: PointMark, text?: string): void {
-    this.marks.push({ sort: 'point', at, mark, ...(text === undefined ? {} : { text }) })
+    this.marks.push({ type: 'point', at, mark, ...(text === undefined ? {} : { text }) })
   }
 
   text(at: Spot, text: string, size: 'small' | 'normal' = 'normal', align: 'left' | 'middle' | 'right' = 'middle'): void {
-    this.marks.push({ sort: 'text', at, text, size, align })
+    this.marks.push({ type: 'text', at, text, size, align })
   }
 
   /** Left for right, as the wrong side lies on the ironing board: all that is drawn so far. */
@@ -78,16 +78,16 @@ export const boxAt = (x: number, y: number, width: number, height: number): Spot
 ]
 
 function spotsOf(mark: Mark): readonly Spot[] {
-  if (mark.sort === 'area') return mark.outline
-  if (mark.sort === 'line') return mark.points
-  return mark.sort === 'arrow' ? [mark.from, mark.to] : [mark.at]
+  if (mark.type === 'area') return mark.outline
+  if (mark.type === 'line') return mark.points
+  return mark.type === 'arrow' ? [mark.from, mark.to] : [mark.at]
 }
 
 type Move = (spot: Spot) => Spot
 
 function movedMark(mark: Mark, move: Move): Mark {
-  if (mark.sort === 'area') return { ...mark, outline: mark.outline.map(move) }
-  if (mark.sort === 'line') return { ...mark, points: mark.points.map(move) }
-  if (mark.sort === 'arrow') return { ...mark, from: move(mark.from), to: move(mark.to) }
+  if (mark.type === 'area') return { ...mark, outline: mark.outline.map(move) }
+  if (mark.type === 'line') return { ...mark, points: mark.points.map(move) }
+  if (mark.type === 'arrow') return { ...mark, from: move(mark.from), to: move(mark.to) }
   return { ...mark, at: move(mark.at) }
 }

@@ -4,7 +4,7 @@
  * In      a booklet.
  * Out     lines of at most `WIDE` characters, for a terminal or a mail.
  */
-import { seenLines } from '../sanitiseText.ts'
+import { sanitiseLines } from '../sanitiseText.ts'
 import { wordsOf } from './booklet.ts'
 import type { Booklet, BookletStep } from './values.ts'
 
@@ -19,8 +19,8 @@ export function stepsText(booklet: Booklet): string {
     })
     return [heading(title), ...said].join('\n\n')
   })
-  return seenLines(
-    `${[head(booklet), ...parts, rehearsal(booklet), templates(booklet), cautions(booklet)].filter((text) => text !== '').join('\n\n')}\n`,
+  return sanitiseLines(
+    `${[head(booklet), ...parts, allowanceTest(booklet), templates(booklet), cautions(booklet)].filter((text) => text !== '').join('\n\n')}\n`,
   )
 }
 
@@ -33,14 +33,14 @@ function head({ title, by, introduction, facts, fabrics, problems, needs }: Book
     ...problems.flatMap((problem) => wrapped(`Note: ${problem}`, '', '      ')),
     ...(problems.length > 0 ? [''] : []),
   ]
-  const told = [
+  const naming = [
     ...introduction.split('\n').flatMap((line) => wrapped(line, '', '')),
     '',
     ...facts.map(({ what, said }) => `${what}: ${said}`),
     ...fabrics.filter(({ buy }) => buy !== '').map(({ name, buy }) => `${name}: ${buy}`),
     ...needs.flatMap((line) => wrapped(line, '', '  ')),
   ]
-  return [...lines, ...told].join('\n')
+  return [...lines, ...naming].join('\n')
 }
 
 function stepText(step: BookletStep, number: number): string {
@@ -50,7 +50,7 @@ function stepText(step: BookletStep, number: number): string {
   return [`${number}. ${step.title}`, ...lines.flatMap((line) => wrapped(line, '   ', '   '))].join('\n')
 }
 
-function rehearsal({ rehearsal: { sentences, rows }, seamAdvice }: Booklet): string {
+function allowanceTest({ allowanceTest: { sentences, rows }, seamAdvice }: Booklet): string {
   const said = [...seamAdvice, ...(rows.length === 0 ? [] : sentences)].flatMap((line) => wrapped(line, '', ''))
   return [heading('Which seam where'), '', ...said].join('\n')
 }

@@ -1,7 +1,7 @@
 /**
  * Full-size templates for patches that no strip or square gives: free patches, clipped centres, halves of rectangles.
  *
- * In      the bench.
+ * In      the booklet context: report and block, with lengths in the unit of measure (in or cm).
  * Out     one template for each shape, however turned, with how many to cut of each fabric, as it is and turned over.
  * How     the cut outline is the finished one moved out by an allowance, corners mitred. Where a neighbour's corner is blunter, the tip is cut along
  *         that neighbour's own raw edge as it lies under it when the two are sewn, so that their ears match. No tip reaches further than an
@@ -9,33 +9,33 @@
  * Source  common practice, no source: grain along a straight edge, at the outside of the block where there is one; notches where seams meet.
  */
 import { kindWords, count, listed } from '../phrases.ts'
-import { type Bench, type BenchPatch, grouped } from './bookletContext.ts'
+import { type BookletContext, type PlacedPatch, grouped } from './bookletContext.ts'
 import {
   centreOf,
   cross,
   dot,
-  type Extent,
-  extentOf,
+  type Bounds,
+  boundsOf,
   grownBy,
-  lengthOf,
+  vectorLength,
   meeting,
-  middleOf,
+  midpoint,
   minus,
   movedSide,
   outward,
   plus,
   shared,
-  sidesOf,
-  type Stretch,
-  unitOf,
+  polygonSides,
+  type Segment,
+  unitVector,
 } from './pieceDrawing.ts'
 import { Sketch, tidy } from './sketch.ts'
 import type { Spot, Template } from './values.ts'
 
-export function templatesOf(bench: Bench): Template[] {
-  const patches = [...bench.patches.values()].filter((patch) => wantsTemplate(patch, bench))
-  const beside = neighbourFinder([...bench.patches.values()])
-  const shapes = new Map<string, { first: BenchPatch; cloth: Map<string, { count: number; mirrored: number }>; letters: Set<string> }>()
+export function templatesOf(context: BookletContext): Template[] {
+  const patches = [...context.patches.values()].filter((patch) => wantsTemplate(patch, context))
+  const beside = neighbourFinder([...context.patches.values()])
+  const shapes = new Map<string, { first: PlacedPatch; cloth: Map<string, { count: number; mirrored: number }>; letters: Set<string> }>()
   for (const patch of patches) {
     const [own, over] = [shapeKey(patch.corners), shapeKey(mirror(patch.corners))]
     const key = shapes.has(own) || !shapes.has(over) ? own : over
@@ -45,11 +45,11 @@ export function templatesOf(bench: Bench): Template[] {
     shape.cloth.set(patch.fabric, counts)
     if (key === own) counts.count += 1
     else counts.mirrored += 1
-    shape.letters.add(bench.lookOf.get(patch.unit as string)?.label ?? '')
+    shape.letters.add(context.variantOf.get(patch.unit as string)?.label ?? '')
   }
   return [...shapes].map(([key, { first, cloth, letters }]) =>
     templateOf(
-      bench,
+      context,
       key,
       first,
       [...cloth].map(([fabric, counts]) => ({ fabric, ...counts })),
@@ -60,10 +60,10 @@ export function templatesOf(bench: Bench): Template[] {
 }
 
 /** Rectangles, and the triangles that a square gives, need none. */
-function wantsTemplate(patch: BenchPatch, bench: Bench): boolean {
-  const look = patch.unit === null ? undefined : bench.lookOf.get(patch.unit)
-  if (look === undefined) return false
-  const { kind, method } = look.row
+function wantsTemplate(patch: PlacedPatch, context: BookletContext): boolean {
+  const variant = patch.unit === null ? undefined : context.variantOf.get(patch.unit)
+  if (variant === undefined) return false
+  const { kind, method } = variant.row
   if (kind === 'polygon') return !isUprightBox(patch.corners)
   if (kind === 'half-rectangle') return true
   return kind === 'cornered' && method === 'plain' && patch.name === 'centre' && patch.corners.length > 4
@@ -72,29 +72,29 @@ function wantsTemplate(patch: BenchPatch, bench: Bench): boolean {
 const NEAR = 1e-6
 
 export function isUprightBox(corners: readonly Spot[]): boolean {
-  return corners.length === 4 && sidesOf(corners).every(([a, b]) => Math.abs(a[0] - b[0]) < NEAR || Math.abs(a[1] - b[1]) < NEAR)
+  return corners.length === 4 && polygonSides(corners).every(([a, b]) => Math.abs(a[0] - b[0]) < NEAR || Math.abs(a[1] - b[1]) < NEAR)
 }
 
 const mirror = (corners: readonly Spot[]): Spot[] => corners.map(([x, y]): Spot => [-x, y]).reverse()
 
 /** The same for a shape however it is turned: sides and turns from corner to corner, begun where that reads least. */
 function shapeKey(corners: readonly Spot[]): string {
-  const sides = sidesOf(corners)
+  const sides = polygonSides(corners)
   const words = sides.map(([a, b], index) => {
-    const [, next] = sides[(index + 1) % sides.length] as Stretch
+    const [, next] = sides[(index + 1) % sides.length] as Segment
     const [one, other] = [minus(b, a), minus(next, b)]
-    return `${lengthOf(one).toFixed(4)}~${(cross(one, other) / (lengthOf(one) * lengthOf(other))).toFixed(4)}~${Math.sign(dot(one, other)).toFixed(0)}`
+    return `${vectorLength(one).toFixed(4)}~${(cross(one, other) / (vectorLength(one) * vectorLength(other))).toFixed(4)}~${Math.sign(dot(one, other)).toFixed(0)}`
   })
   return words.map((_, index) => [...words.slice(index), ...words.slice(0, index)].join(' ')).sort()[0] as string
 }
 
-type Beside = (patch: BenchPatch) => readonly BenchPatch[]
+type Beside = (patch: PlacedPatch) => readonly PlacedPatch[]
 
 /** Patches that touch a patch's box. */
-function neighbourFinder(patches: readonly BenchPatch[]): Beside {
-  const boxes = patches.map((patch) => ({ patch, ...extentOf(patch.corners) }))
+function neighbourFinder(patches: readonly PlacedPatch[]): Beside {
+  const boxes = patches.map((patch) => ({ patch, ...boundsOf(patch.corners) }))
   return (own) => {
-    const { left, right, top, bottom } = extentOf(own.corners)
+    const { left, right, top, bottom } = boundsOf(own.corners)
     return boxes
       .filter(
         (box) => box.patch !== own && box.left <= right + NEAR && box.right >= left - NEAR && box.top <= bottom + NEAR && box.bottom >= top - NEAR,
@@ -104,22 +104,22 @@ function neighbourFinder(patches: readonly BenchPatch[]): Beside {
 }
 
 function templateOf(
-  bench: Bench,
+  context: BookletContext,
   key: string,
-  patch: BenchPatch,
+  patch: PlacedPatch,
   counts: Template['counts'],
   letter: string,
-  beside: readonly BenchPatch[],
+  beside: readonly PlacedPatch[],
 ): Template {
-  const outline = cutOutline(patch.corners, bench.seam, beside)
-  const { left, top, right, bottom } = extentOf(outline)
+  const outline = cutOutline(patch.corners, context.seam, beside)
+  const { left, top, right, bottom } = boundsOf(outline)
   const moved = (spot: Spot): Spot => [tidy(spot[0] - left), tidy(spot[1] - top)]
-  const grain = grainArrow(patch, bench)
+  const grain = grainArrow(patch, context)
   const finished = patch.corners.map(moved)
   const cut = outline.map(moved)
-  const notches = notchesOf(patch, beside, bench.seam).map(([from, to]) => ({ from: moved(from), to: moved(to) }))
+  const notches = notchesOf(patch, beside, context.seam).map(([from, to]) => ({ from: moved(from), to: moved(to) }))
   const arrow = { from: moved(grain[0]), to: moved(grain[1]) }
-  const kind = bench.lookOf.get(patch.unit as string)?.row.kind ?? 'polygon'
+  const kind = context.variantOf.get(patch.unit as string)?.row.kind ?? 'polygon'
   const name = `Template ${letter}, ${kindWords(kind, 1)}`
   const [width, height] = [tidy(right - left), tidy(bottom - top)]
   return {
@@ -135,8 +135,8 @@ function templateOf(
     notches,
     drawing: picture(patch, name, cut, finished, arrow, notches, letter),
     sentences: [
-      ...counts.map(({ fabric, count: plain, mirrored }) => `${bench.fabric(fabric)}: ${cutWords(plain, mirrored)}.`),
-      `The outer line is the cutting line, ${bench.seamSaid} outside the seam line. Lay the arrow along the straight grain${notches.length === 0 ? '' : '; mark the notches, where seams of the neighbours meet it'}.`,
+      ...counts.map(({ fabric, count: plain, mirrored }) => `${context.fabric(fabric)}: ${cutWords(plain, mirrored)}.`),
+      `The outer line is the cutting line, ${context.seamText} outside the seam line. Lay the arrow along the straight grain${notches.length === 0 ? '' : '; mark the notches, where seams of the neighbours meet it'}.`,
     ],
   }
 }
@@ -150,7 +150,7 @@ function cutWords(plain: number, mirrored: number): string {
 }
 
 function picture(
-  { fabric }: BenchPatch,
+  { fabric }: PlacedPatch,
   name: string,
   cut: readonly Spot[],
   finished: readonly Spot[],
@@ -163,7 +163,7 @@ function picture(
   sketch.line(finished, 'seam', true)
   for (const { from, to } of notches) sketch.line([from, to], 'marked')
   sketch.arrow(grain.from, grain.to, 'grain')
-  sketch.text(plus(centreOf(finished), unitOf(turned(minus(grain.to, grain.from))), lengthOf(minus(grain.to, grain.from)) * 0.15), letter)
+  sketch.text(plus(centreOf(finished), unitVector(turned(minus(grain.to, grain.from))), vectorLength(minus(grain.to, grain.from)) * 0.15), letter)
   return sketch.drawing(
     `${name}: the cutting line, the seam line inside it, an arrow along the grain${notches.length === 0 ? '' : ', notches where seams meet it'}.`,
     0.1,
@@ -173,13 +173,13 @@ function picture(
 const turned = ([x, y]: Spot): Spot => [-y, x]
 
 /** The outline to cut by: mitred, tips trimmed to match the ears of the neighbours. */
-export function cutOutline(corners: readonly Spot[], seam: number, beside: readonly BenchPatch[]): Spot[] {
-  const sides = sidesOf(corners)
+export function cutOutline(corners: readonly Spot[], seam: number, beside: readonly PlacedPatch[]): Spot[] {
+  const sides = polygonSides(corners)
   const count = corners.length
-  const box = boxLines(grownBy(extentOf(corners), seam))
+  const box = boxLines(grownBy(boundsOf(corners), seam))
   return corners.flatMap((corner, index) => {
-    const one = sides[(index + count - 1) % count] as Stretch
-    const other = sides[index] as Stretch
+    const one = sides[(index + count - 1) % count] as Segment
+    const other = sides[index] as Segment
     const [rawOne, rawOther] = [movedSide(one, seam), movedSide(other, seam)]
     const tip = meeting(rawOne, rawOther)
     if (tip === null) return [rawOther[0]]
@@ -200,56 +200,56 @@ const MOST_ROUND = 12
  * The lines by which a neighbour's ear ends beyond a corner, as they lie under the patch when both are laid right sides together: its raw edge, the
  * cloth it is cut from, and what its own next neighbour cuts it by.
  */
-function earLines(corner: Spot, seamSide: Stretch, at: 'start' | 'end', beside: readonly BenchPatch[], seam: number, more = MOST_ROUND): Across[] {
+function earLines(corner: Spot, seamSide: Segment, at: 'start' | 'end', beside: readonly PlacedPatch[], seam: number, more = MOST_ROUND): Across[] {
   for (const patch of beside) {
-    const sides = sidesOf(patch.corners)
+    const sides = polygonSides(patch.corners)
     const place = sides.findIndex((side) => shared(seamSide, side) !== null)
     if (place < 0) continue
-    const along = sides[place] as Stretch
+    const along = sides[place] as Segment
     // The neighbour runs the other way along the seam.
     const mine = at === 'end' ? along[0] : along[1]
-    if (lengthOf(minus(mine, corner)) > NEAR) continue
-    const next = sides[(place + (at === 'end' ? sides.length - 1 : 1)) % sides.length] as Stretch
+    if (vectorLength(minus(mine, corner)) > NEAR) continue
+    const next = sides[(place + (at === 'end' ? sides.length - 1 : 1)) % sides.length] as Segment
     const others = beside.filter((one) => one !== patch)
     const further = more > 0 ? earLines(corner, next, at, others, seam, more - 1) : []
-    const lines = [movedSide(next, seam), ...boxLines(grownBy(extentOf(patch.corners), seam)), ...further]
+    const lines = [movedSide(next, seam), ...boxLines(grownBy(boundsOf(patch.corners), seam)), ...further]
     return lines.map(([a, b]) => [mirroredIn(a, seamSide), mirroredIn(b, seamSide)])
   }
   return []
 }
 
-function mirroredIn(spot: Spot, [a, b]: Stretch): Spot {
-  const along = unitOf(minus(b, a))
+function mirroredIn(spot: Spot, [a, b]: Segment): Spot {
+  const along = unitVector(minus(b, a))
   const away = minus(spot, a)
   return plus(a, minus([2 * dot(away, along) * along[0], 2 * dot(away, along) * along[1]], away))
 }
 
-function boxLines({ left, top, right, bottom }: Extent): Across[] {
+function boxLines({ left, top, right, bottom }: Bounds): Across[] {
   const corners: Spot[] = [
     [left, top],
     [right, top],
     [right, bottom],
     [left, bottom],
   ]
-  return sidesOf(corners)
+  return polygonSides(corners)
 }
 
 /** The tip cut by each line that crosses both of its raw edges, or ends within them. */
-function trimmedTip(corner: Spot, tip: Spot, rawOne: Stretch, rawOther: Stretch, lines: readonly Across[]): Spot[] {
-  const back = unitOf(minus(rawOne[0], rawOne[1]))
-  const on = unitOf(minus(rawOther[1], rawOther[0]))
+function trimmedTip(corner: Spot, tip: Spot, rawOne: Segment, rawOther: Segment, lines: readonly Across[]): Spot[] {
+  const back = unitVector(minus(rawOne[0], rawOne[1]))
+  const on = unitVector(minus(rawOther[1], rawOther[0]))
   // A small triangle at the tip stands for the corner; lines cut it down.
-  const far = Math.min(lengthOf(minus(tip, rawOne[0])), lengthOf(minus(tip, rawOther[1])))
+  const far = Math.min(vectorLength(minus(tip, rawOne[0])), vectorLength(minus(tip, rawOther[1])))
   const start: Spot[] = [plus(tip, back, far), tip, plus(tip, on, far)]
   const cut = lines.reduce<Spot[]>((shape, [a, b]) => {
     const side = Math.sign(cross(minus(b, a), minus(corner, a)))
-    const inside = (spot: Spot): number => side * cross(unitOf(minus(b, a)), minus(spot, a))
+    const inside = (spot: Spot): number => side * cross(unitVector(minus(b, a)), minus(spot, a))
     // A line that would take away more than the tip is no ear: the allowance beside both seams stays whole to their ends.
     if (inside(rawOne[1]) < -NEAR || inside(rawOther[0]) < -NEAR) return shape
     const kept = clippedOpen(shape, inside)
     return kept.length >= 2 && near(kept[0] as Spot, shape[0] as Spot) && near(kept.at(-1) as Spot, shape.at(-1) as Spot) ? kept : shape
   }, start)
-  return plainer(cut.slice(1, -1), corner, lengthOf(minus(rawOne[1], corner)))
+  return plainer(cut.slice(1, -1), corner, vectorLength(minus(rawOne[1], corner)))
 }
 
 /** Of an allowance, what stays round the patch's own corner however its tip is cut. Beside the seams the whole allowance stays. */
@@ -264,13 +264,13 @@ function plainer(way: readonly Spot[], corner: Spot, seam: number): Spot[] {
   return place < 0 ? [...way] : plainer([...way.slice(0, place), ...way.slice(place + 1)], corner, seam)
 }
 
-function fromStretch(spot: Spot, [a, b]: Stretch): number {
+function fromStretch(spot: Spot, [a, b]: Segment): number {
   const way = minus(b, a)
   const part = Math.max(0, Math.min(1, dot(minus(spot, a), way) / (dot(way, way) || 1)))
-  return lengthOf(minus(spot, plus(a, way, part)))
+  return vectorLength(minus(spot, plus(a, way, part)))
 }
 
-const near = (a: Spot, b: Spot): boolean => lengthOf(minus(a, b)) < NEAR
+const near = (a: Spot, b: Spot): boolean => vectorLength(minus(a, b)) < NEAR
 
 /** The part of a way where a measure is not below nothing. */
 function clippedOpen(way: readonly Spot[], inside: (spot: Spot) => number): Spot[] {
@@ -285,14 +285,14 @@ function clippedOpen(way: readonly Spot[], inside: (spot: Spot) => number): Spot
 }
 
 /** Along the side at the block's outside, else along one square to the grid, else along the longest. */
-function grainArrow({ corners }: BenchPatch, bench: Bench): Stretch {
-  const [wide, high] = bench.report.block.finished
-  const ranked = sidesOf(corners).map((side) => ({ side, rank: rankOf(side, wide, high), length: lengthOf(minus(side[1], side[0])) }))
+function grainArrow({ corners }: PlacedPatch, context: BookletContext): Segment {
+  const [wide, high] = context.report.block.finished
+  const ranked = polygonSides(corners).map((side) => ({ side, rank: rankOf(side, wide, high), length: vectorLength(minus(side[1], side[0])) }))
   const best = ranked.reduce((a, b) => (b.rank > a.rank || (b.rank === a.rank && b.length > a.length + NEAR) ? b : a))
   return chordAlong(corners, best.side)
 }
 
-function rankOf([a, b]: Stretch, wide: number, high: number): number {
+function rankOf([a, b]: Segment, wide: number, high: number): number {
   const upright = Math.abs(a[0] - b[0]) < NEAR
   const level = Math.abs(a[1] - b[1]) < NEAR
   if (!upright && !level) return 0
@@ -301,47 +301,47 @@ function rankOf([a, b]: Stretch, wide: number, high: number): number {
 }
 
 /** The middle part of the longest stretch inside the patch that runs along a side. */
-function chordAlong(corners: readonly Spot[], [a, b]: Stretch): Stretch {
-  const along = unitOf(minus(b, a))
+function chordAlong(corners: readonly Spot[], [a, b]: Segment): Segment {
+  const along = unitVector(minus(b, a))
   const inward = outward(b, a)
   const deep = Math.max(...corners.map((corner) => dot(minus(corner, a), inward)))
   const chords = Array.from({ length: 15 }, (_, index) => chordAt(corners, plus(a, inward, (deep * (index + 1)) / 16), along)).filter(
     (chord) => chord !== null,
   )
   // Long, and well inside: a chord near an edge would lie on the seam line.
-  const best = chords.reduce<Stretch | null>(
-    (one, other) => (one === null || lengthOf(minus(other[1], other[0])) > lengthOf(minus(one[1], one[0])) * 1.15 ? other : one),
+  const best = chords.reduce<Segment | null>(
+    (one, other) => (one === null || vectorLength(minus(other[1], other[0])) > vectorLength(minus(one[1], one[0])) * 1.15 ? other : one),
     middleChord(chords),
   )
   const [from, to] = best ?? [a, b]
-  const middle = middleOf(from, to)
+  const middle = midpoint(from, to)
   return [plus(middle, minus(from, middle), 0.6), plus(middle, minus(to, middle), 0.6)]
 }
 
-const middleChord = (chords: readonly Stretch[]): Stretch | null => chords[Math.floor(chords.length / 3)] ?? null
+const middleChord = (chords: readonly Segment[]): Segment | null => chords[Math.floor(chords.length / 3)] ?? null
 
 /** The longest stretch of a line inside a polygon. */
-function chordAt(corners: readonly Spot[], at: Spot, along: Spot): Stretch | null {
-  const places = sidesOf(corners)
+function chordAt(corners: readonly Spot[], at: Spot, along: Spot): Segment | null {
+  const places = polygonSides(corners)
     .flatMap(([a, b]) => {
       const [here, there] = [cross(along, minus(a, at)), cross(along, minus(b, at))]
       if (here > 0 === there > 0) return []
       return [dot(along, minus(plus(a, minus(b, a), here / (here - there)), at))]
     })
     .sort((a, b) => a - b)
-  let best: Stretch | null = null
+  let best: Segment | null = null
   for (let index = 0; index + 1 < places.length; index += 2) {
-    const chord: Stretch = [plus(at, along, places[index]), plus(at, along, places[index + 1])]
-    if (best === null || lengthOf(minus(chord[1], chord[0])) > lengthOf(minus(best[1], best[0]))) best = chord
+    const chord: Segment = [plus(at, along, places[index]), plus(at, along, places[index + 1])]
+    if (best === null || vectorLength(minus(chord[1], chord[0])) > vectorLength(minus(best[1], best[0]))) best = chord
   }
   return best
 }
 
 /** From the seam line to the cutting line wherever a neighbour's corner lies within a side. */
-function notchesOf({ corners }: BenchPatch, beside: readonly BenchPatch[], seam: number): Stretch[] {
-  const found = sidesOf(corners).flatMap((side) => {
-    const along = unitOf(minus(side[1], side[0]))
-    const length = lengthOf(minus(side[1], side[0]))
+function notchesOf({ corners }: PlacedPatch, beside: readonly PlacedPatch[], seam: number): Segment[] {
+  const found = polygonSides(corners).flatMap((side) => {
+    const along = unitVector(minus(side[1], side[0]))
+    const length = vectorLength(minus(side[1], side[0]))
     const meets = beside
       .flatMap((patch) => patch.corners)
       .filter((corner) => {
@@ -350,7 +350,7 @@ function notchesOf({ corners }: BenchPatch, beside: readonly BenchPatch[], seam:
         return Math.abs(cross(along, away)) < NEAR && far > NEAR && far < length - NEAR
       })
     const places = grouped(meets, ([x, y]) => `${x.toFixed(4)} ${y.toFixed(4)}`)
-    return [...places.values()].map((same): Stretch => [same[0] as Spot, plus(same[0] as Spot, outward(...side), seam)])
+    return [...places.values()].map((same): Segment => [same[0] as Spot, plus(same[0] as Spot, outward(...side), seam)])
   })
   return found
 }

@@ -1,41 +1,41 @@
 /**
  * Trimming a unit to size, in words and pictures, for either hand.
  *
- * In      a look of the bench whose method trims.
+ * In      a unit variant whose method trims.
  * Out     sentences from the ruler's own lines, and a picture for each hand.
  * Source  the ruler's lines: `trim.ts` of the cutting room, which names its sources.
  */
 import { type RulerCut, trimCuts } from '../../cutting/sizes/trim.ts'
 import { listed, saySize } from '../phrases.ts'
-import type { Bench, Look } from './bookletContext.ts'
+import type { BookletContext, UnitVariant } from './bookletContext.ts'
 import { onRuler, trimPicture } from './unitPictures.ts'
 import type { Drawing } from './values.ts'
 
-export const leftAndRight = (look: Look, bench: Bench): Drawing[] =>
+export const leftAndRight = (variant: UnitVariant, context: BookletContext): Drawing[] =>
   (['right', 'left'] as const).flatMap((hand) => {
-    const picture = trimPicture(look, bench, hand)
+    const picture = trimPicture(variant, context, hand)
     return picture === null ? [] : [picture]
   })
 
-export function trimSentences(look: Look, bench: Bench): string[] {
-  const { first } = look
-  const to = `Trim ${look.row.count === 1 ? 'it' : 'each'} to ${saySize(look.row.unfinished, bench.unit)}`
-  const [one, other] = first.kind === 'polygon' ? [] : trimCuts(first, bench.block, 'right')
+export function trimSentences(variant: UnitVariant, context: BookletContext): string[] {
+  const { first } = variant
+  const to = `Trim ${variant.row.count === 1 ? 'it' : 'each'} to ${saySize(variant.row.unfinished, context.unit)}`
+  const [one, other] = first.kind === 'polygon' ? [] : trimCuts(first, context.block, 'right')
   if (one === undefined) return [`${to}.`]
   const [wide, high] = one.size
   const lines =
     wide === high
-      ? `the ${onRuler(wide, bench.unit)} lines`
-      : `the lines for ${onRuler(wide, bench.unit)} across and ${onRuler(high, bench.unit)} down`
+      ? `the ${onRuler(wide, context.unit)} lines`
+      : `the lines for ${onRuler(wide, context.unit)} across and ${onRuler(high, context.unit)} down`
   return [
-    `${to}. Lay it under the ruler as the picture for a right hand shows, with ${underRuler(one, bench)}. See that cloth reaches ${lines}; cut along the ruler's right and top edge.`,
-    `Turn it half round and lay the two cut edges on ${lines}${other === undefined ? '' : `, with ${underRuler(other, bench)}`}; cut the other two edges.`,
+    `${to}. Lay it under the ruler as the picture for a right hand shows, with ${underRuler(one, context)}. See that cloth reaches ${lines}; cut along the ruler's right and top edge.`,
+    `Turn it half round and lay the two cut edges on ${lines}${other === undefined ? '' : `, with ${underRuler(other, context)}`}; cut the other two edges.`,
     "If you cut with the left hand, cut along the ruler's left and top edge, as the last picture shows.",
   ]
 }
 
 /** `the 45° line on the seam and the point 3 1/4 in from the ruler's right edge, 1/4 in below its top edge`. */
-function underRuler(cut: RulerCut, bench: Bench): string {
+function underRuler(cut: RulerCut, context: BookletContext): string {
   const slanting = cut.seams.filter(({ angle }) => angle % 90 > 1e-9)
   const halfSquare = slanting.filter(({ angle }) => Math.abs(angle - 45) < 1e-6)
   const line = halfSquare.length === 0 ? [] : [`the ruler's 45° line along ${slanting.length === 1 ? 'the seam' : 'a seam'}`]
@@ -43,14 +43,14 @@ function underRuler(cut: RulerCut, bench: Bench): string {
     .filter(({ what }) => what !== 'end')
     .map(
       ({ at }) =>
-        `the point where the seams meet ${onRuler(at.fromSide, bench.unit)} from the right edge and ${onRuler(at.fromTop, bench.unit)} below the top edge`,
+        `the point where the seams meet ${onRuler(at.fromSide, context.unit)} from the right edge and ${onRuler(at.fromTop, context.unit)} below the top edge`,
     )
   const ends =
     line.length + points.length > 0
       ? []
       : cut.points.map(
           ({ at }) =>
-            `the end of the seam ${onRuler(at.fromSide, bench.unit)} from the right edge and ${onRuler(at.fromTop, bench.unit)} below the top edge`,
+            `the end of the seam ${onRuler(at.fromSide, context.unit)} from the right edge and ${onRuler(at.fromTop, context.unit)} below the top edge`,
         )
   return listed([...line, ...points, ...ends])
 }

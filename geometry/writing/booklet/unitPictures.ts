@@ -1,7 +1,7 @@
 /**
  * Pictures of a unit as it lies at turn 0 of its kind: its pieces apart, sewn and pressed from behind, under the ruler.
  *
- * In      a look of the bench.
+ * In      a unit variant, with the booklet context.
  * Out     drawings to scale, in the measure's unit.
  */
 import { type Hand, trimCuts } from '../../cutting/sizes/trim.ts'
@@ -10,35 +10,35 @@ import { toNumber } from '../../exact/rational.ts'
 import { shapeOf } from '../../units/kinds.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
 import { decimal, kindWords, listed, type MeasureUnit } from '../phrases.ts'
-import type { Bench, BenchPatch, Look } from './bookletContext.ts'
+import type { BookletContext, PlacedPatch, UnitVariant } from './bookletContext.ts'
 import {
   boxOfPatches,
   centreOf,
   centreOfAll,
   clipped,
   type DrawnSeam,
-  extentOf,
+  boundsOf,
   cornersOf,
   foldedAllowances,
   grownBy,
-  lengthOf,
-  middleOf,
+  vectorLength,
+  midpoint,
   minus,
   movedOut,
   outward,
   plus,
   rectangleOf,
   seamBetween,
-  type Stretch,
-  unitOf,
+  type Segment,
+  unitVector,
   withRawEdge,
 } from './pieceDrawing.ts'
 import { Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
 /** The unit's patches, not mirrored unless it is drawn so, turned so many quarters, from 0, 0. */
-function restingPatches(look: Look, bench: Bench, turn: 0 | 1 | 2 | 3 = 0): BenchPatch[] {
-  const { first } = look
+function restingPatches(variant: UnitVariant, context: BookletContext, turn: 0 | 1 | 2 | 3 = 0): PlacedPatch[] {
+  const { first } = variant
   if (first.kind === 'polygon') return []
   const lying: BoxUnit = { ...first, at: [0, 0], turn, size: turn % 2 === (first.turn ?? 0) % 2 ? first.size : [first.size[1], first.size[0]] }
   return shapeOf(lying).patches.map(({ name, corners }) => ({
@@ -46,50 +46,50 @@ function restingPatches(look: Look, bench: Bench, turn: 0 | 1 | 2 | 3 = 0): Benc
     unit: first.id,
     name,
     fabric: first.fabrics[name] as string,
-    corners: corners.map(([x, y]): Spot => [toNumber(x) * bench.cell, toNumber(y) * bench.cell]),
+    corners: corners.map(([x, y]): Spot => [toNumber(x) * context.cell, toNumber(y) * context.cell]),
   }))
 }
 
-function seamsIn(look: Look, patches: readonly BenchPatch[]): DrawnSeam[] {
-  const named = (names: readonly string[]): BenchPatch[] => patches.filter(({ name }) => names.includes(name))
-  return look.seams.map(({ sides, toward }) => ({ sides: [named(sides[0]), named(sides[1])], toward }))
+function seamsIn(variant: UnitVariant, patches: readonly PlacedPatch[]): DrawnSeam[] {
+  const named = (names: readonly string[]): PlacedPatch[] => patches.filter(({ name }) => names.includes(name))
+  return variant.seams.map(({ sides, toward }) => ({ sides: [named(sides[0]), named(sides[1])], toward }))
 }
 
 /** Sewn and pressed, from behind. */
-export function pressedPicture(look: Look, bench: Bench): Drawing {
-  const patches = restingPatches(look, bench)
-  const sketch = wrongSide(patches, seamsIn(look, patches), bench.seam)
-  return sketch.drawing(`${nameOf(look)} from the wrong side, its seam allowances folded the way they are pressed.`, marginOf(patches))
+export function pressedPicture(variant: UnitVariant, context: BookletContext): Drawing {
+  const patches = restingPatches(variant, context)
+  const sketch = wrongSide(patches, seamsIn(variant, patches), context.seam)
+  return sketch.drawing(`${unitCaption(variant)} from the wrong side, its seam allowances folded the way they are pressed.`, marginOf(patches))
 }
 
 /** Units made in one go that differ, side by side, right side up. */
-export function looksPicture(looks: readonly Look[], bench: Bench): Drawing {
+export function variantsPicture(variants: readonly UnitVariant[], context: BookletContext): Drawing {
   const sketch = new Sketch()
   let x = 0
-  for (const look of looks) {
-    const patches = restingPatches(look, bench)
+  for (const variant of variants) {
+    const patches = restingPatches(variant, context)
     const { right, bottom, left, top } = boxOfPatches(patches)
-    for (const { patch, outline } of withRawEdge(patches, bench.seam)) {
+    for (const { patch, outline } of withRawEdge(patches, context.seam)) {
       sketch.area(
         outline.map((spot) => plus(spot, [x - left, -top])),
         patch.fabric,
       )
     }
-    sketch.text([x + (right - left) / 2, (bottom - top) * 0.6], look.label)
-    x += right - left + bench.seam * 5
+    sketch.text([x + (right - left) / 2, (bottom - top) * 0.6], variant.label)
+    x += right - left + context.seam * 5
   }
-  return sketch.drawing(`${listed(looks.map(({ label }) => label))} from the right side.`, bench.seam)
+  return sketch.drawing(`${listed(variants.map(({ label }) => label))} from the right side.`, context.seam)
 }
 
-export const nameOf = ({ label, row }: Look): string => `Unit ${label}, ${kindWords(row.kind, 1)},`
+export const unitCaption = ({ label, row }: UnitVariant): string => `Unit ${label}, ${kindWords(row.kind, 1)},`
 
-const marginOf = (patches: readonly BenchPatch[]): number => {
-  const { left, right, top, bottom } = extentOf(cornersOf(patches))
+const marginOf = (patches: readonly PlacedPatch[]): number => {
+  const { left, right, top, bottom } = boundsOf(cornersOf(patches))
   return Math.max(right - left, bottom - top) * 0.05
 }
 
 /** A piece from behind: cloth, stitches, folded allowances, an arrow across each seam. Turned over already. */
-export function wrongSide(patches: readonly BenchPatch[], seams: readonly DrawnSeam[], seam: number, arrows = seams): Sketch {
+export function wrongSide(patches: readonly PlacedPatch[], seams: readonly DrawnSeam[], seam: number, arrows = seams): Sketch {
   const sketch = new Sketch()
   const box = rectangleOf(patches)
   for (const { patch, outline } of withRawEdge(patches, seam)) sketch.area(outline, patch.fabric, 'wrong')
@@ -108,39 +108,39 @@ function pressArrow(sketch: Sketch, { sides, toward }: DrawnSeam, seam: number):
   const longest = longestOf(stretches)
   if (longest === null) return
   const out = outward(...longest)
-  const at = middleOf(...longest)
+  const at = midpoint(...longest)
   const far = seam * 2.4
   const ways: readonly (1 | -1)[] = toward === 'open' ? [1, -1] : toward === 1 ? [1] : [-1]
   for (const way of ways) sketch.arrow(plus(at, out, toward === 'open' ? 0 : -way * far * 0.5), plus(at, out, way * far))
 }
 
-export function longestOf(stretches: readonly Stretch[]): Stretch | null {
-  return stretches.reduce<Stretch | null>(
-    (best, one) => (best === null || lengthOf(minus(one[1], one[0])) > lengthOf(minus(best[1], best[0])) + 1e-9 ? one : best),
+export function longestOf(stretches: readonly Segment[]): Segment | null {
+  return stretches.reduce<Segment | null>(
+    (best, one) => (best === null || vectorLength(minus(one[1], one[0])) > vectorLength(minus(best[1], best[0])) + 1e-9 ? one : best),
     null,
   )
 }
 
 /** The pieces as cut, apart from each other, the seams numbered in sewing order. */
-export function apartPicture(look: Look, bench: Bench): Drawing {
-  const patches = restingPatches(look, bench)
+export function apartPicture(variant: UnitVariant, context: BookletContext): Drawing {
+  const patches = restingPatches(variant, context)
   const centre = centreOfAll(patches)
-  const apart = bench.seam * 5
+  const apart = context.seam * 5
   const shifts = new Map(
     patches.map(({ name, corners }) => {
       const away = minus(centreOf(corners), centre)
-      return [name, lengthOf(away) < 1e-6 ? ([0, 0] as Spot) : spreadOf(away, look, apart)]
+      return [name, vectorLength(away) < 1e-6 ? ([0, 0] as Spot) : spreadOf(away, variant, apart)]
     }),
   )
   const sketch = new Sketch()
-  const shiftOf = ({ name }: BenchPatch): Spot => shifts.get(name) as Spot
+  const shiftOf = ({ name }: PlacedPatch): Spot => shifts.get(name) as Spot
   for (const patch of patches) {
     const moved = patch.corners.map((corner) => plus(corner, shiftOf(patch)))
     sketch.area(
       movedOut(
         moved,
         moved.map(() => true),
-        bench.seam,
+        context.seam,
       ),
       patch.fabric,
       'right',
@@ -148,19 +148,19 @@ export function apartPicture(look: Look, bench: Bench): Drawing {
     )
     sketch.line(moved, 'seam', true)
   }
-  seamsIn(look, patches).forEach(({ sides }, index) => {
+  seamsIn(variant, patches).forEach(({ sides }, index) => {
     const met = seamBetween(sides[0], sides[1])
     const longest = longestOf(met.map(({ stretch }) => stretch))
     const one = met.find(({ stretch }) => stretch === longest)
     if (longest === null || one === undefined) return
-    sketch.point(plus(middleOf(...longest), middleOf(shiftOf(one.one), shiftOf(one.other))), 'number', String(index + 1))
+    sketch.point(plus(midpoint(...longest), midpoint(shiftOf(one.one), shiftOf(one.other))), 'number', String(index + 1))
   })
-  return sketch.drawing(`The pieces of unit ${look.label} as cut, apart from each other; numbers say which seam is sewn first.`, marginOf(patches))
+  return sketch.drawing(`The pieces of unit ${variant.label} as cut, apart from each other; numbers say which seam is sewn first.`, marginOf(patches))
 }
 
 /** Strips stand side by side at equal distances; other pieces move away from the middle. */
-function spreadOf(away: Spot, { row }: Look, apart: number): Spot {
-  if (row.kind !== 'strips') return plus([0, 0], unitOf(away), apart)
+function spreadOf(away: Spot, { row }: UnitVariant, apart: number): Spot {
+  if (row.kind !== 'strips') return plus([0, 0], unitVector(away), apart)
   const number = Object.keys(row.fabrics).length
   const place = away[0] / (row.finished[0] / number)
   return [place * apart * 0.8, 0]
@@ -170,19 +170,19 @@ function spreadOf(away: Spot, { row }: Look, apart: number): Spot {
 const ROUGH = { in: 1 / 8, cm: 0.3 } as const
 
 /** The first two edges under the ruler: its lines, and the distances at which points of the unit must lie. */
-export function trimPicture(look: Look, bench: Bench, hand: Hand): Drawing | null {
-  const { first } = look
+export function trimPicture(variant: UnitVariant, context: BookletContext, hand: Hand): Drawing | null {
+  const { first } = variant
   if (first.kind === 'polygon') return null
-  const cut = trimCuts(first, bench.block, hand)[0]
+  const cut = trimCuts(first, context.block, hand)[0]
   if (cut === undefined) return null
-  const patches = restingPatches(look, bench, cut.turn)
+  const patches = restingPatches(variant, context, cut.turn)
   const box = boxOfPatches(patches)
   const sketch = new Sketch()
-  const rough = bench.seam + ROUGH[bench.unit]
+  const rough = context.seam + ROUGH[context.unit]
   for (const { patch, outline } of withRawEdge(patches, rough)) sketch.area(clipped(outline, grownBy(box, rough)), patch.fabric, 'right')
-  const raw = grownBy(box, bench.seam)
+  const raw = grownBy(box, context.seam)
   // The ruler reaches further than the unit on the two sides that are not cut yet.
-  const reach = bench.seam * 3
+  const reach = context.seam * 3
   const [near, far] = hand === 'right' ? [raw.right, raw.left - reach] : [raw.left, raw.right + reach]
   sketch.line(
     [
@@ -213,12 +213,12 @@ export function trimPicture(look: Look, bench: Bench, hand: Hand): Drawing | nul
     sketch.line([at, [near, at[1]]], 'thin')
     sketch.line([at, [at[0], raw.top]], 'thin')
     sketch.point(at, 'tip')
-    sketch.text([(at[0] + near) / 2, at[1]], onRuler(point.at.fromSide, bench.unit), 'small')
-    sketch.text([at[0], raw.top - bench.seam * 1.2], onRuler(point.at.fromTop, bench.unit), 'small')
+    sketch.text([(at[0] + near) / 2, at[1]], onRuler(point.at.fromSide, context.unit), 'small')
+    sketch.text([at[0], raw.top - context.seam * 1.2], onRuler(point.at.fromTop, context.unit), 'small')
   }
   const [wide, high] = cut.size
-  sketch.text([(raw.left + raw.right) / 2, raw.bottom + reach * 0.6], `${onRuler(wide, bench.unit)} × ${onRuler(high, bench.unit)}`, 'small')
-  return sketch.drawing(`Unit ${look.label} under the ruler, for a ${hand} hand: cut along the ruler's ${hand} and top edge.`, marginOf(patches))
+  sketch.text([(raw.left + raw.right) / 2, raw.bottom + reach * 0.6], `${onRuler(wide, context.unit)} × ${onRuler(high, context.unit)}`, 'small')
+  return sketch.drawing(`Unit ${variant.label} under the ruler, for a ${hand} hand: cut along the ruler's ${hand} and top edge.`, marginOf(patches))
 }
 
 /** A length on the ruler, or the nearest. */

@@ -23,18 +23,18 @@ export type PointMark = 'nests' | 'clashes' | 'open' | 'pin' | 'tip' | 'number'
 /** In painting order. */
 export type Mark =
   | {
-      readonly sort: 'area'
+      readonly type: 'area'
       readonly outline: readonly Spot[]
       /** A fabric's id; null: plain paper. */
       readonly fabric: string | null
       readonly side: 'right' | 'wrong'
       readonly line: 'cut' | 'seam' | 'none'
     }
-  | { readonly sort: 'line'; readonly points: readonly Spot[]; readonly style: LineStyle; readonly closed?: boolean }
-  | { readonly sort: 'arrow'; readonly from: Spot; readonly to: Spot; readonly means: 'press' | 'turn' | 'grain' }
-  | { readonly sort: 'point'; readonly at: Spot; readonly mark: PointMark; readonly text?: string }
+  | { readonly type: 'line'; readonly points: readonly Spot[]; readonly style: LineStyle; readonly closed?: boolean }
+  | { readonly type: 'arrow'; readonly from: Spot; readonly to: Spot; readonly means: 'press' | 'turn' | 'grain' }
+  | { readonly type: 'point'; readonly at: Spot; readonly mark: PointMark; readonly text?: string }
   | {
-      readonly sort: 'text'
+      readonly type: 'text'
       /** The middle of its height; `align` says which end of the words lies there. */
       readonly at: Spot
       readonly text: string
@@ -95,7 +95,7 @@ export interface Caution {
 }
 
 /** What one piece, or the whole block, measures if every seam takes a little too much, or too little. */
-export interface RehearsalRow {
+export interface AllowanceTestRow {
   /** `Row 1`, `The whole block`. */
   readonly what: string
   /** Seams across its width and down its height, along the line that crosses most. */
@@ -107,10 +107,10 @@ export interface RehearsalRow {
   readonly narrow: Size
 }
 
-export interface Rehearsal {
+export interface AllowanceTest {
   /** How much each allowance is off, in the measure's unit: 1/32 in or 0.1 cm. */
   readonly off: number
-  readonly rows: readonly RehearsalRow[]
+  readonly rows: readonly AllowanceTestRow[]
   readonly sentences: readonly string[]
 }
 
@@ -158,7 +158,7 @@ export interface Booklet {
   /** What lies ready beside the fabrics of the top: layers, binding, tools. */
   readonly needs: readonly string[]
   readonly parts: readonly BookletPart[]
-  readonly rehearsal: Rehearsal
+  readonly allowanceTest: AllowanceTest
   readonly templates: readonly Template[]
   readonly cautions: readonly Caution[]
   readonly seamAdvice: readonly string[]

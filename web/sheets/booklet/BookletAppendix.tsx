@@ -7,13 +7,13 @@ import { spoken, t, tell, tn } from '../../words/words.ts'
 import { RehearsalTable } from './RehearsalTable.tsx'
 
 export function BookletAppendix({ booklet, block }: { readonly booklet: Booklet; readonly block: Block }) {
-  const { rehearsal, seamAdvice, unit, cautions, templates } = booklet
+  const { allowanceTest, seamAdvice, unit, cautions, templates } = booklet
   return (
     <>
       <OrphanedWords orphans={booklet.orphans} />
       <Foldout title={t('Which seam where, and a rehearsal')}>
-        <Sentences sentences={[...seamAdvice, ...rehearsal.sentences]} />
-        {rehearsal.rows.length > 0 && <RehearsalTable rows={rehearsal.rows} unit={unit} />}
+        <Sentences sentences={[...seamAdvice, ...allowanceTest.sentences]} />
+        {allowanceTest.rows.length > 0 && <RehearsalTable rows={allowanceTest.rows} unit={unit} />}
       </Foldout>
       {templates.length > 0 && (
         <Foldout title={tn(templates.length, 'One template', '{n} templates')}>

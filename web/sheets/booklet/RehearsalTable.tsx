@@ -1,14 +1,14 @@
 /** What a seam allowance that is a little off does to the size of each piece. */
-import { type RehearsalRow, sayLength } from '../../../geometry/index.ts'
+import { type AllowanceTestRow, sayLength } from '../../../geometry/index.ts'
 import { spoken, t, tell } from '../../words/words.ts'
 
 interface Props {
-  readonly rows: readonly RehearsalRow[]
+  readonly rows: readonly AllowanceTestRow[]
   readonly unit: 'in' | 'cm'
 }
 
 export function RehearsalTable({ rows, unit }: Props) {
-  const size = ([width, height]: RehearsalRow['planned']): string => `${fineLength(width, unit)} × ${fineLength(height, unit)}`
+  const size = ([width, height]: AllowanceTestRow['planned']): string => `${fineLength(width, unit)} × ${fineLength(height, unit)}`
   return (
     <table className="rehearsal">
       <caption lang={spoken()}>

@@ -1,11 +1,11 @@
-/** The rehearsal of the seam against counting by hand, and against what is printed. */
+/** The test of the seam allowance against counting by hand, and against what is printed. */
 import { describe, expect, it } from 'vitest'
-import { type Block, bookletOf, type Rehearsal, report } from '../../geometry/index.ts'
+import { type Block, bookletOf, type AllowanceTest, report } from '../../geometry/index.ts'
 import { blockOf, square } from '../help.ts'
 import { ninePatch, ohioStar, sawtoothStar } from '../published/blocks.ts'
 import { BLOCKS } from './blocks.ts'
 
-const rehearsal = (block: Block): Rehearsal => bookletOf(report(block), block).rehearsal
+const allowanceTest = (block: Block): AllowanceTest => bookletOf(report(block), block).allowanceTest
 const strip = (number: number, more: Partial<Block> = {}): Block =>
   blockOf(
     number,
@@ -16,7 +16,7 @@ const strip = (number: number, more: Partial<Block> = {}): Block =>
 
 describe('seams across', () => {
   it('1/16 lost at each of eight seams makes 1/2 [S76]', () => {
-    const row = rehearsal(strip(9)).rows.at(-1)
+    const row = allowanceTest(strip(9)).rows.at(-1)
     expect(row).toMatchObject({ seams: [8, 0], planned: [18.5, 2.5], wide: [18, 2.5], narrow: [19, 2.5] })
   })
 
@@ -29,12 +29,12 @@ describe('seams across', () => {
     [BLOCKS.whirl, [2, 2], 'no line crosses more than bar, middle, bar'],
     [BLOCKS.lantern, [5, 4], 'six strips; five rows'],
   ] as const)('%#', (block, seams, why) => {
-    expect(rehearsal(block).rows.at(-1)?.seams, why).toEqual(seams)
+    expect(allowanceTest(block).rows.at(-1)?.seams, why).toEqual(seams)
   })
 
   it('a seam at 45° takes the root of two as much along the line', () => {
     // Two triangles sewn as cut, no trimming: two allowances of 1/32 square to the seam are 1/16 × √2 along the edge.
-    const [row] = rehearsal(
+    const [row] = allowanceTest(
       blockOf(1, 1, [{ id: 't', kind: 'hst', at: [0, 0], size: [1, 1], method: 'plain', fabrics: { upper: 'a', lower: 'b' } }]),
     ).rows
     expect(row?.planned).toEqual([3.5, 3.5])
@@ -52,14 +52,14 @@ describe('seams across', () => {
       ],
       { order: 'rows' },
     )
-    expect(rehearsal(uneven).sentences.join(' ')).toContain(
+    expect(allowanceTest(uneven).sentences.join(' ')).toContain(
       'Row 1 has 3 seams across, row 2 1: with allowances that wide it comes out 1/8 in shorter, and they no longer match.',
     )
   })
 
   it('a block of one patch has nothing to rehearse', () => {
     const one = blockOf(1, 1, [square('s', [0, 0])])
-    expect(rehearsal(one)).toMatchObject({ rows: [], sentences: ['There is nothing to rehearse: no seam is sewn.'] })
+    expect(allowanceTest(one)).toMatchObject({ rows: [], sentences: ['There is nothing to rehearse: no seam is sewn.'] })
   })
 })
 
