@@ -1,5 +1,5 @@
 /**
- * Lengths as a maker types them.
+ * Lengths and counts as a maker types them.
  *
  * In      the text of a field: `3`, `2 1/2`, `0.75`, and what some keyboards type, `2½` and `0,75`. Inches or centimetres; nothing here depends on which.
  * Out     the length as a block file writes it, or a message that says what to type instead. Every text accepted here can be read back from a file.
@@ -38,3 +38,6 @@ export function lengthProblem(text: string, { least = 0.001, most = 10_000 }: Bo
   const number = toNumber(length)
   return number < least || number > most ? t('Give a length from {least} to {most}, such as 3 or 2 1/2.', { least, most }) : null
 }
+
+/** Whether the text is a whole number from 1 to `most`, of three digits at most. */
+export const isCount = (text: string, most: number): boolean => /^\d{1,3}$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= most

@@ -1,33 +1,23 @@
-/** Opens files of one block or of many: chosen in a dialog, or dropped anywhere on the page. */
-import { type ChangeEvent, useEffect, useRef } from 'react'
+/** Opens block files and booklets, one or many: picked from a dialog, or dropped anywhere on the page. */
+import { useEffect } from 'react'
+import { FileButton } from '../controls/FileButton.tsx'
 import { openFiles } from '../keeping/start.ts'
 import { t } from '../words/words.ts'
 
 export function OpenFileButton({ done }: { readonly done?: () => void }) {
-  const file = useRef<HTMLInputElement>(null)
-  const open = (event: ChangeEvent<HTMLInputElement>): void => {
-    void openFiles([...(event.target.files ?? [])]).then((opened) => opened && done?.())
-    event.target.value = ''
-  }
   return (
-    <>
-      <button type="button" onClick={() => file.current?.click()}>
-        {t('Open a file')}
-      </button>
-      <input
-        ref={file}
-        type="file"
-        multiple
-        accept=".json,.pdf,application/json,application/pdf"
-        hidden
-        aria-label={t('Block file')}
-        onChange={open}
-      />
-    </>
+    <FileButton
+      multiple
+      accept=".json,.pdf,application/json,application/pdf"
+      inputLabel={t('Block file')}
+      onPick={(files) => void openFiles([...files]).then((opened) => opened && done?.())}
+    >
+      {t('Open a file')}
+    </FileButton>
   )
 }
 
-/** What is dropped is opened here: left to itself, a browser would leave the page for it. */
+/** Opens files dropped on the page. Otherwise the browser would leave the page to show the file. */
 export function useDroppedFiles(): void {
   useEffect(() => {
     const over = (event: DragEvent): void => {

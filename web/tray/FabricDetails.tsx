@@ -1,5 +1,5 @@
 /** What can be done with one fabric: its colour and print, how its cloth may be turned, its place on the list, another in its stead. */
-import { type ChangeEvent, useRef, useState } from 'react'
+import { useState } from 'react'
 import {
   changeFabric,
   exchangeFabrics,
@@ -21,6 +21,8 @@ import { photoOfCloth } from '../keeping/readPhoto.ts'
 import { edit, setView, getState, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 import { ActionButton } from '../controls/ActionButton.tsx'
+import { FabricOptions } from '../controls/FabricOptions.tsx'
+import { FileButton } from '../controls/FileButton.tsx'
 import { EntryField } from '../controls/EntryField.tsx'
 import { lengthProblem, lengthForFile } from '../controls/lengthEntry.ts'
 
@@ -149,14 +151,10 @@ function Printed({ fabric }: { readonly fabric: Fabric }) {
 const wrongRepeat = (text: string): string | null => lengthProblem(text, { least: NARROWEST, most: WIDEST })
 
 function Photo({ fabric }: { readonly fabric: Fabric }) {
-  const file = useRef<HTMLInputElement>(null)
   const [trouble, setTrouble] = useState<string | null>(null)
-  const open = async (event: ChangeEvent<HTMLInputElement>): Promise<void> => {
-    const [chosen] = event.target.files ?? []
-    event.target.value = ''
-    if (chosen === undefined) return
+  const open = async (file: File): Promise<void> => {
     const { id } = getState().currentBlock
-    const seen = await photoOfCloth(chosen)
+    const seen = await photoOfCloth(file)
     // Another block may have been opened meanwhile: the photograph is not of its cloth.
     if (getState().currentBlock.id !== id) return
     setTrouble(seen.ok ? null : seen.message)
@@ -168,17 +166,9 @@ function Photo({ fabric }: { readonly fabric: Fabric }) {
   }
   return (
     <>
-      <button type="button" onClick={() => file.current?.click()}>
+      <FileButton accept="image/*" inputLabel={t('Photograph of {name}', { name: fabric.name })} onPick={([file]) => void open(file)}>
         {fabric.print?.kind === 'photo' ? t('Another photograph') : t('Use a photograph')}
-      </button>
-      <input
-        ref={file}
-        type="file"
-        accept="image/*"
-        hidden
-        aria-label={t('Photograph of {name}', { name: fabric.name })}
-        onChange={(event) => void open(event)}
-      />
+      </FileButton>
       {trouble !== null && (
         <p className="trouble" role="alert">
           {trouble}
@@ -206,11 +196,7 @@ function Other({ label, others, take }: OtherProps) {
         }}
       >
         <option value="">{t('choose a fabric')}</option>
-        {others.map(({ id, name }) => (
-          <option key={id} value={id}>
-            {name}
-          </option>
-        ))}
+        <FabricOptions fabrics={others} />
       </select>
     </label>
   )

@@ -15,7 +15,7 @@ import {
 import { edit, useStore } from '../../document/store.ts'
 import { said, t } from '../../words/words.ts'
 import { EntryField } from '../../controls/EntryField.tsx'
-import { lengthProblem, lengthForFile } from '../../controls/lengthEntry.ts'
+import { isCount, lengthForFile, lengthProblem } from '../../controls/lengthEntry.ts'
 import { BorderFields } from './BorderFields.tsx'
 
 const ORDER_NAMES: Readonly<Record<Order, string>> = {
@@ -25,8 +25,7 @@ const ORDER_NAMES: Readonly<Record<Order, string>> = {
   sections: said('sections'),
 }
 
-const cellCountProblem = (text: string): string | null =>
-  /^\d{1,3}$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= 100 ? null : t('Give a whole number of cells from 1 to 100.')
+const cellCountProblem = (text: string): string | null => (isCount(text, 100) ? null : t('Give a whole number of cells from 1 to 100.'))
 
 export function BlockSettings() {
   const block = useStore(({ history }) => history.block)

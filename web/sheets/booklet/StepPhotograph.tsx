@@ -1,32 +1,21 @@
 /** The buttons that add, change and remove the photograph of a step. */
-import { useRef } from 'react'
 import { setStepPhotograph } from '../../../geometry/index.ts'
+import { FileButton } from '../../controls/FileButton.tsx'
 import { edit, setView, getState } from '../../document/store.ts'
 import { photoOfStep } from '../../keeping/readPhoto.ts'
 import { t } from '../../words/words.ts'
 
 export function StepPhotograph({ stepKey, number, exists }: { readonly stepKey: string; readonly number: number; readonly exists: boolean }) {
-  const field = useRef<HTMLInputElement>(null)
   return (
     <>
-      <input
-        ref={field}
-        type="file"
+      <FileButton
         accept="image/*"
-        hidden
-        aria-label={t('Photograph for step {number}', { number })}
-        onChange={(event) => {
-          void addPhotograph(stepKey, event.target.files?.[0])
-          event.target.value = ''
-        }}
-      />
-      <button
-        type="button"
-        aria-label={exists ? t('Change the photograph of step {number}', { number }) : t('Add a photograph to step {number}', { number })}
-        onClick={() => field.current?.click()}
+        inputLabel={t('Photograph for step {number}', { number })}
+        buttonLabel={exists ? t('Change the photograph of step {number}', { number }) : t('Add a photograph to step {number}', { number })}
+        onPick={([file]) => void addPhotograph(stepKey, file)}
       >
         {exists ? t('Change the photograph') : t('Add a photograph')}
-      </button>
+      </FileButton>
       {exists && (
         <button
           type="button"
@@ -40,8 +29,7 @@ export function StepPhotograph({ stepKey, number, exists }: { readonly stepKey: 
   )
 }
 
-async function addPhotograph(stepKey: string, file: File | undefined): Promise<void> {
-  if (file === undefined) return
+async function addPhotograph(stepKey: string, file: File): Promise<void> {
   const { id } = getState().currentBlock
   const photo = await photoOfStep(file)
   if (!photo.ok) setView({ notice: photo.message })

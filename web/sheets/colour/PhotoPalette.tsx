@@ -1,10 +1,11 @@
-/** Colours from a photograph: they become fabrics, or recolour those that are used, light for light and dark for dark. */
-import { type ChangeEvent, useEffect, useRef, useState } from 'react'
+/** Colours from a photograph. They become new fabrics, or recolour the fabrics in use, light for light and dark for dark. */
+import { useEffect, useState } from 'react'
 import { addFabrics, coloursByValue, fabricsUsed, freshId, type PaletteColour, recolourFabrics } from '../../../geometry/index.ts'
 import { askColour } from '../../workers/colourClient.ts'
 import { pixelsOfPhoto } from '../../keeping/readPhoto.ts'
 import { edit, setView, getState, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
+import { FileButton } from '../../controls/FileButton.tsx'
 import { CountField } from '../../controls/CountField.tsx'
 
 const COUNTS = [4, 5, 6, 7, 8] as const
@@ -16,19 +17,15 @@ interface Photo {
 }
 
 export function PhotoPalette() {
-  const file = useRef<HTMLInputElement>(null)
   const [photo, setPhoto] = useState<Photo | null>(null)
   const [trouble, setTrouble] = useState<string | null>(null)
   const [count, setCount] = useState(5)
   const palette = usePalette(photo, count)
   useEffect(() => () => URL.revokeObjectURL(photo?.url ?? ''), [photo])
-  const open = async (event: ChangeEvent<HTMLInputElement>): Promise<void> => {
-    const [chosen] = event.target.files ?? []
-    event.target.value = ''
-    if (chosen === undefined) return
-    const seen = await pixelsOfPhoto(chosen)
-    setTrouble(seen.ok ? null : seen.message)
-    if (seen.ok) setPhoto({ url: URL.createObjectURL(chosen), name: chosen.name, pixels: seen.value })
+  const open = async (file: File): Promise<void> => {
+    const pixels = await pixelsOfPhoto(file)
+    setTrouble(pixels.ok ? null : pixels.message)
+    if (pixels.ok) setPhoto({ url: URL.createObjectURL(file), name: file.name, pixels: pixels.value })
   }
   return (
     <section aria-labelledby="palette-title">
@@ -36,10 +33,9 @@ export function PhotoPalette() {
       <div className="from-photo">
         {photo !== null && <img src={photo.url} alt={t('The photograph {name}', { name: photo.name })} />}
         <div>
-          <button type="button" onClick={() => file.current?.click()}>
+          <FileButton accept="image/*" inputLabel={t('Photograph for a palette')} onPick={([file]) => void open(file)}>
             {photo === null ? t('Choose a photograph') : t('Another photograph')}
-          </button>
-          <input ref={file} type="file" accept="image/*" hidden aria-label={t('Photograph for a palette')} onChange={(event) => void open(event)} />
+          </FileButton>
           <CountField label={t('Colours')} value={count} choices={COUNTS} onChange={setCount} />
         </div>
       </div>
@@ -71,9 +67,10 @@ function usePalette(photo: Photo | null, count: number): readonly PaletteColour[
 
 function Palette({ palette }: { readonly palette: readonly PaletteColour[] }) {
   const fabrics = useStore(({ history }) => history.block.fabrics)
-  const [left, setLeft] = useState<ReadonlySet<string>>(new Set())
-  const taken = palette.filter(({ colour }) => !left.has(colour))
-  const toggle = (colour: string): void => setLeft(new Set(left.has(colour) ? [...left].filter((one) => one !== colour) : [...left, colour]))
+  const [leftOut, setLeftOut] = useState<ReadonlySet<string>>(new Set())
+  const taken = palette.filter(({ colour }) => !leftOut.has(colour))
+  const toggle = (colour: string): void =>
+    setLeftOut(new Set(leftOut.has(colour) ? [...leftOut].filter((one) => one !== colour) : [...leftOut, colour]))
   if (palette.length === 0) return <p className="trouble">{t('There is no colour to be seen in this picture.')}</p>
   return (
     <>
@@ -82,7 +79,7 @@ function Palette({ palette }: { readonly palette: readonly PaletteColour[] }) {
           <li key={colour} style={{ flexGrow: 0.12 + share }}>
             <button
               type="button"
-              aria-pressed={!left.has(colour)}
+              aria-pressed={!leftOut.has(colour)}
               aria-label={t('{colour}, {part} of 100 parts', { colour, part: Math.round(share * 100) })}
               style={{ background: colour }}
               onClick={() => toggle(colour)}
@@ -115,7 +112,7 @@ function addAll(palette: readonly PaletteColour[]): void {
   setView({ notice: tn(fabrics.length, 'One fabric is added at the end of the list.', '{n} fabrics are added at the end of the list.') })
 }
 
-/** The fabrics that are used; all of them where none is. */
+/** Recolours the fabrics in use, or all of them if none is used yet. */
 function recolour(palette: readonly PaletteColour[]): void {
   const { block } = getState().history
   const used = fabricsUsed(block)

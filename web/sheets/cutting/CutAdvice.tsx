@@ -1,0 +1,27 @@
+/** What to know before cutting. Pressing advice about certain units selects them on the board. */
+import type { Advice } from '../../../geometry/index.ts'
+import { setView } from '../../document/store.ts'
+import { t, tell, tn } from '../../words/words.ts'
+
+export function CutAdvice({ advice }: { readonly advice: readonly Advice[] }) {
+  if (advice.length === 0) return null
+  return (
+    <ul className="advice" aria-label={t('Before you cut')}>
+      {advice.map(({ code, units, message }) => (
+        <li key={`${code} ${units.join()} ${message}`}>
+          {units.length === 0 ? (
+            <p>{tell(message)}</p>
+          ) : (
+            <button
+              type="button"
+              className="plain"
+              onClick={() => setView({ chosen: units, patch: null, notice: tn(units.length, 'One unit is chosen.', '{n} units are chosen.') })}
+            >
+              {tell(message)}
+            </button>
+          )}
+        </li>
+      ))}
+    </ul>
+  )
+}

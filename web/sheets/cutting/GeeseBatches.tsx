@@ -1,0 +1,73 @@
+/** The batches that make flying geese four at a time: which small square goes on which corner of the large one. */
+import { batchSentence, type Block, type UnitRow } from '../../../geometry/index.ts'
+import { svgFill } from '../../drawing/FabricDefs.tsx'
+import { t, tell, tn } from '../../words/words.ts'
+
+/** Rows of the report whose units are made in batches. */
+export function GeeseBatches({ rows, block }: { readonly rows: readonly UnitRow[]; readonly block: Block }) {
+  return (
+    <ul className="batches">
+      {rows.map((row) => (
+        <li key={`${row.finished.join()} ${row.for.join()}`}>
+          <p>{tell(batchSentence(row))}</p>
+          {row.batchesAtLeast !== undefined && (
+            <p className="hint">{tn(row.batchesAtLeast, 'Fewer may do, but not less than one.', 'Fewer may do, but not less than {n}.')}</p>
+          )}
+          <BatchCounts row={row} block={block} />
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+/** Batches that are alike are listed once, with their number. */
+function BatchCounts({ row, block }: { readonly row: UnitRow; readonly block: Block }) {
+  const name = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
+  const alike = new Map<string, { corners: readonly string[]; goose: string; count: number }>()
+  for (const { corners, goose } of row.batches) {
+    const key = corners.join()
+    alike.set(key, { corners, goose, count: (alike.get(key)?.count ?? 0) + 1 })
+  }
+  return (
+    <ul className="lots">
+      {[...alike.values()].map(({ corners, goose, count }) => (
+        <li key={corners.join()}>
+          <BatchPicture corners={corners} goose={goose} block={block} />
+          <span>{t('{count} × small squares, clockwise: {corners}', { count, corners: corners.map(name).join(', ') })}</span>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+/** The top left corners of the four small squares, clockwise from the top left. */
+const CORNERS = [
+  [0, 0],
+  [1.7, 0],
+  [1.7, 1.7],
+  [0, 1.7],
+] as const
+
+/** The large square with the small ones on its corners, numbered clockwise, and the diagonals that they are sewn along. */
+function BatchPicture({ corners, goose, block }: { readonly corners: readonly string[]; readonly goose: string; readonly block: Block }) {
+  const fill = (id: string): string =>
+    svgFill(
+      'cut-',
+      block.fabrics.find((fabric) => fabric.id === id),
+    )
+  return (
+    <svg viewBox="-0.1 -0.1 3.8 3.8" width="58" height="58" aria-hidden="true">
+      <rect width="3.6" height="3.6" fill={fill(goose)} stroke="#2b2320" strokeWidth="0.06" />
+      {CORNERS.map(([x, y], index) => (
+        <g key={`${x} ${y}`}>
+          <rect x={x} y={y} width="1.9" height="1.9" fill={fill(corners[index] as string)} fillOpacity="0.92" stroke="#2b2320" strokeWidth="0.06" />
+          <circle cx={x + 0.95} cy={y + 0.95} r="0.55" fill="#fffaf2" />
+          <text x={x + 0.95} y={y + 0.97} fontSize="0.85" textAnchor="middle" dominantBaseline="central" fill="#2b2320">
+            {index + 1}
+          </text>
+        </g>
+      ))}
+      <path d="M0 0 3.6 3.6M3.6 0 0 3.6" stroke="#2b2320" strokeWidth="0.04" strokeDasharray="0.18 0.14" fill="none" />
+    </svg>
+  )
+}
