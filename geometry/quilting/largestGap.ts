@@ -7,8 +7,8 @@
  *         square's diagonal, bounds all of it; the most promising square is quartered until the bound and the best found meet.
  * Exact   both widths are sound whatever the budget of steps; they meet to a thousandth of the cloth's longer side.
  */
+import FlatQueue from 'flatqueue'
 import { awayFrom, liesIn, type Place, type StitchedLine, stretchesOf } from './stitchedLines.ts'
-import { Heap } from '../solvers/priorityQueue.ts'
 
 export interface Gap {
   readonly at: Place
@@ -39,7 +39,7 @@ class Search {
   private readonly outline: readonly Place[]
   private readonly sides: readonly Stretch[]
   private readonly squares: Square[] = []
-  private readonly heap = new Heap()
+  private readonly queue = new FlatQueue<number>()
   private best: { at: Place; radius: number } = { at: [0, 0], radius: 0 }
 
   constructor(outline: readonly Place[], sides: readonly Stretch[]) {
@@ -55,14 +55,14 @@ class Search {
     const half = Math.max(Math.max(...xs) - left, Math.max(...ys) - top) / 2
     const close = half * PRECISION
     this.weigh([left + half, top + half], half, stitched)
-    for (let step = 0; step < BUDGET && this.heap.size > 0 && -this.heap.least > this.best.radius + close; step++) {
-      const item = this.heap.take()
+    for (let step = 0; step < BUDGET && this.queue.length > 0 && -(this.queue.peekValue() as number) > this.best.radius + close; step++) {
+      const item = this.queue.pop() as number
       const { middle, half: wide, near } = this.squares[item] as Square
       delete this.squares[item]
       const quarter = wide / 2
       for (const dx of [-quarter, quarter]) for (const dy of [-quarter, quarter]) this.weigh([middle[0] + dx, middle[1] + dy], quarter, near)
     }
-    const bound = this.heap.size > 0 ? Math.max(this.best.radius, -this.heap.least) : this.best.radius
+    const bound = this.queue.length > 0 ? Math.max(this.best.radius, -(this.queue.peekValue() as number)) : this.best.radius
     return { at: this.best.at, width: 2 * this.best.radius, atMost: 2 * bound }
   }
 
@@ -75,6 +75,6 @@ class Search {
     if (inside && radius > this.best.radius) this.best = { at: middle, radius }
     if (radius + reach <= this.best.radius) return
     const near = among.filter((_, place) => (away[place] as number) <= radius + 2 * reach)
-    this.heap.put(-(radius + reach), this.squares.push({ middle, half, near }) - 1)
+    this.queue.push(this.squares.push({ middle, half, near }) - 1, -(radius + reach))
   }
 }

@@ -5,8 +5,8 @@
  * Out     dots and edges by number; the parts that hang together; from a dot, others in the order in which they are reached.
  * Exact   ways are compared in whole parts of the whole length (`whole`), so that sums do not depend on the order in which they are taken.
  */
+import FlatQueue from 'flatqueue'
 import type { Dot } from '../plane/points.ts'
-import { Heap } from '../solvers/priorityQueue.ts'
 import type { Nearby } from '../solvers/matching.ts'
 
 export type Segment = readonly [Dot, Dot]
@@ -28,7 +28,7 @@ export class SeamWeb {
   private readonly visited: Int32Array
   private readonly started: Int32Array
   private visit = 0
-  private readonly heap = new Heap()
+  private readonly queue = new FlatQueue<number>()
 
   constructor(segments: readonly Segment[]) {
     const numbers = new Map<string, number>()
@@ -127,19 +127,19 @@ export class SeamWeb {
    * Leaves in `by` the edge by which each dot is reached, in `origin` the place of its start among the starts.
    */
   private spread(starts: readonly number[], heights: readonly number[], enough: (dot: number, cost: number) => boolean): void {
-    const { heap, reached, by, visited, origin } = this
+    const { queue, reached, by, visited, origin } = this
     const visit = ++this.visit
-    heap.clear()
+    queue.clear()
     starts.forEach((start, place) => {
       this.started[start] = visit
       visited[start] = visit
       reached[start] = -(heights[place] as number)
       origin[start] = place
-      heap.put(reached[start], start)
+      queue.push(start, reached[start])
     })
-    while (heap.size > 0) {
-      const cost = heap.least
-      const dot = heap.take()
+    while (queue.length > 0) {
+      const cost = queue.peekValue() as number
+      const dot = queue.pop() as number
       if (cost > (reached[dot] as number)) continue
       if (enough(dot, cost)) return
       for (const edge of this.around[dot] as readonly number[]) {
@@ -150,7 +150,7 @@ export class SeamWeb {
         reached[next] = reach
         by[next] = edge
         origin[next] = origin[dot] as number
-        heap.put(reach, next)
+        queue.push(next, reach)
       }
     }
   }

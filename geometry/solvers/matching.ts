@@ -15,7 +15,7 @@
  *         fall on whole times and ties are ties.
  * Source  J. Edmonds, Paths, trees, and flowers (1965); several trees at once: V. Kolmogorov, Blossom V (2009). From memory.
  */
-import { Heap } from './priorityQueue.ts'
+import FlatQueue from 'flatqueue'
 
 /** Neighbours of points that ask together, each by its pair with the asker for which cost less height is least, from the least on. */
 export interface Nearby {
@@ -65,7 +65,7 @@ class Pairing {
   private readonly open: number
   private free: number
   private time = 0
-  private readonly events = new Heap()
+  private readonly events = new FlatQueue<number>()
 
   /** Per pair of points that is known. */
   private readonly ends: Step[] = []
@@ -124,9 +124,9 @@ class Pairing {
     if ((this.count - this.open) % 2 !== 0) throw new Error('impossible: an odd number of points to be paired')
     if (this.free > this.open) for (let point = 0; point < this.count; point++) this.ask(point)
     while (this.free > this.open) {
-      if (this.events.size === 0) throw new Error('impossible: points that cannot be paired')
-      this.time = this.events.least
-      this.happen(this.events.take())
+      if (this.events.length === 0) throw new Error('impossible: points that cannot be paired')
+      this.time = this.events.peekValue() as number
+      this.happen(this.events.pop() as number)
     }
     const openable = this.outer.flatMap((_, point) => (this.risenNow(point) >= this.time - 2 * hair ? [point] : []))
     return { ...this.opened(), openable }
@@ -172,7 +172,7 @@ class Pairing {
     const time = this.time + this.slack(pair) / speed
     if (time >= (this.due[pair] as number)) return
     this.due[pair] = time
-    this.events.put(time, pair * 3 + EDGE)
+    this.events.push(pair * 3 + EDGE, time)
   }
 
   /** Pairs of these points may now become tight earlier than awaited. */
@@ -186,7 +186,7 @@ class Pairing {
   private awaitAsking(point: number): void {
     const until = this.known[point] as number
     if (until === Number.POSITIVE_INFINITY) return
-    this.events.put(this.time + Math.max(0, until / 2 - this.risenNow(point)), point * 3 + ASK)
+    this.events.push(point * 3 + ASK, this.time + Math.max(0, until / 2 - this.risenNow(point)))
   }
 
   private askWhenDue(point: number): void {
@@ -359,7 +359,7 @@ class Pairing {
   }
 
   private awaitOpening(node: number): void {
-    if (node >= this.count) this.events.put(this.time + this.priceNow(node), node * 3 + RING)
+    if (node >= this.count) this.events.push(node * 3 + RING, this.time + this.priceNow(node))
   }
 
   private priceNow(node: number): number {
