@@ -1,35 +1,36 @@
 /**
- * Batches that need not be whole: how few cover what is wanted, and a bound for whole ones.
+ * Closed walks of four steps that need not be taken whole times: how few take every step as often as it is wanted, and a bound for whole ones.
  *
- * In      how many steps from right wing to left wing are wanted, the walks that may be taken, work that may be done.
- * Out     parts of batches whose sum is least, and a number of whole batches that no plan goes below.
- * How     the linear program "each step is walked as often as it is wanted", by the simplex method. Then rows that only whole batches must keep: where
- *         the geese between some fabrics are 4q + r, q batches leave r of them for another, which then makes at most that many of them. A row that
+ * In      how often each step between two nodes is wanted, the walks that may be taken, work that may be done.
+ * Out     parts of walks whose sum is least, and a number of whole walks that no cover goes below.
+ * How     the linear program "each step is taken as often as it is wanted", by the simplex method. Then rows that only whole walks must keep: where
+ *         4q + r steps are wanted between some nodes, q walks leave r of them for another, which then takes at most that many of them. A row that
  *         the parts break is added; the prices stay good, and the dual simplex method makes the amounts good again.
- * Exact   the simplex method reckons in floats, and nothing rests on it: its prices are made whole numbers, and whatever whole prices are given, no
- *         plan has fewer batches than (all that is wanted at these prices) / (the dearest batch), rounded up.
+ * Exact   the simplex method computes in doubles, and nothing rests on it: its prices are made whole numbers, and whatever whole prices are given, no
+ *         cover has fewer walks than (all that is wanted at these prices) / (the dearest walk), rounded up.
  * Source  rounding of mixed whole rows, Nemhauser and Wolsey, from memory; that no row asks too much is tested by a table of all covers.
  */
+import { type Column, Simplex, surplusOf } from './simplex.ts'
 
-/** The fabrics round a large square, clockwise. */
+/** The four nodes that a closed walk comes to, in order. */
 export type Walk = readonly [number, number, number, number]
 
-/** How often each step `from · fabrics + to` is wanted. */
+/** How often each step `from · nodes + to` is wanted. */
 export interface Demand {
-  readonly fabrics: number
+  readonly nodes: number
   readonly steps: Int32Array
 }
 
-export interface Part {
+export interface WalkPart {
   readonly walk: Walk
   readonly times: number
 }
 
-export interface Relaxed {
-  readonly parts: readonly Part[]
+export interface FractionalCover {
+  readonly parts: readonly WalkPart[]
   readonly atLeast: number
   /** To go on from, for the same demand and walks. */
-  readonly program: Program
+  readonly program: CoverProgram
 }
 
 /** Counted in numbers that are worked over. */
@@ -37,8 +38,8 @@ export interface Budget {
   left: number
 }
 
-/** Every `whole` of what the weights count ask for a batch more. */
-export interface Cut {
+/** Every `whole` of what the weights count ask for a walk more. */
+export interface RoundingCut {
   readonly weights: Int32Array
   readonly whole: number
 }
@@ -48,78 +49,78 @@ const PARTS = 2 ** 24
 const NEARLY = 1e-7
 const ROUNDS = 6
 const CUTS_A_ROUND = 12
-/** In the basis: a batch of which one goose is used. */
+/** In the basis: a walk of which one step is used. */
 const LONE = -(2 ** 30)
 const NONE = -(2 ** 31)
-/** Up to so many fabrics every choice of them is tried for a row. */
-const FEW_FABRICS = 8
+/** Up to so many nodes every choice of them is tried for a row. */
+const FEW_NODES = 8
 
 /**
- * Parts of batches, with rows for whole ones until more than `enough` are needed or no row is broken: `few` rows, of single steps, leave parts that
+ * Parts of walks, with rows for whole ones until more than `enough` are needed or no row is broken: `few` rows, of single steps, leave parts that
  * are easily made whole; `many` bound better; `none` is soonest done.
  */
-export function relaxed(
+export function fractionalCover(
   demand: Demand,
   walks: readonly Walk[],
   rows: 'none' | 'few' | 'many',
   enough: number,
   budget: Budget,
-  before?: Relaxed,
-): Relaxed {
-  let program = before?.program ?? solved(new Program(demand, walks), budget)
+  before?: FractionalCover,
+): FractionalCover {
+  let program = before?.program ?? solved(new CoverProgram(demand, walks), budget)
   let atLeast = program.atLeast()
   const prices = program.pricesOfSteps()
-  let pool: readonly Cut[] | null = null
+  let pool: readonly RoundingCut[] | null = null
   for (let round = 0; rows !== 'none' && round < ROUNDS && atLeast <= enough && budget.left > 0; round++) {
     const parts = program.parts()
     let more = broken(demand, ofSingleSteps(demand), parts)
     if (more.length === 0 && rows === 'many') {
-      pool ??= ofFabrics(demand, prices)
+      pool ??= ofNodes(demand, prices)
       budget.left -= 10 * pool.length * (demand.steps.length + parts.length)
       more = broken(demand, pool, parts).slice(0, CUTS_A_ROUND)
     }
     if (more.length === 0) break
-    program = solved(new Program(demand, walks, program, more), budget)
+    program = solved(new CoverProgram(demand, walks, program, more), budget)
     atLeast = Math.max(atLeast, program.atLeast())
   }
   return { parts: program.parts(), atLeast, program }
 }
 
-function solved(program: Program, budget: Budget): Program {
-  budget.left -= program.size
-  while (budget.left > 0 && program.mend()) budget.left -= program.turnCost
-  while (budget.left > 0 && program.turn()) budget.left -= program.turnCost
+function solved(program: CoverProgram, budget: Budget): CoverProgram {
+  budget.left -= program.setUpCost
+  while (budget.left > 0 && program.dualStep()) budget.left -= program.stepCost
+  while (budget.left > 0 && program.step()) budget.left -= program.stepCost
   return program
 }
 
-/** An odd number of one goose: a batch that makes two of them does not make two halves. */
-function ofSingleSteps({ fabrics, steps }: Demand): Cut[] {
-  const cuts: Cut[] = []
+/** An odd number of one step: a walk that takes it twice does not take two halves. */
+function ofSingleSteps({ nodes, steps }: Demand): RoundingCut[] {
+  const cuts: RoundingCut[] = []
   steps.forEach((wanted, step) => {
     if (wanted < 2) return
-    const weights = new Int32Array(fabrics * fabrics)
+    const weights = new Int32Array(nodes * nodes)
     weights[step] = 1
     cuts.push({ weights, whole: 2 })
-    if (Math.floor(step / fabrics) === step % fabrics) cuts.push({ weights, whole: 4 })
+    if (Math.floor(step / nodes) === step % nodes) cuts.push({ weights, whole: 4 })
   })
   return cuts
 }
 
 /**
- * For each choice of fabrics: the geese whose wings are both of them, those with at least one wing of them, and those with both again, counted
- * otherwise: as the prices say; and twice where they add to what the fabrics lack in balance, not at all where they answer it.
+ * For each choice of nodes: the steps between two of them, those that touch at least one of them, and those between two again, counted
+ * otherwise: as the prices say; and twice where they add to what the nodes lack in balance, not at all where they answer it.
  */
-function ofFabrics({ fabrics, steps }: Demand, prices: Float64Array): Cut[] {
-  const used = Array.from({ length: fabrics }, (_, one) => one).filter((one) => steps.some((count, step) => count > 0 && touches(step, one, fabrics)))
-  const sets = used.length <= FEW_FABRICS ? choices(used) : connected(used, steps, fabrics)
-  return sets.flatMap((set): Cut[] => {
-    const balance = new Int32Array(fabrics)
+function ofNodes({ nodes, steps }: Demand, prices: Float64Array): RoundingCut[] {
+  const used = Array.from({ length: nodes }, (_, one) => one).filter((one) => steps.some((count, step) => count > 0 && touches(step, one, nodes)))
+  const sets = used.length <= FEW_NODES ? choices(used) : connected(used, steps, nodes)
+  return sets.flatMap((set): RoundingCut[] => {
+    const balance = new Int32Array(nodes)
     const weigh = (weight: (from: number, to: number, step: number) => number): Int32Array =>
-      steps.map((count, step) => (count === 0 ? 0 : weight(Math.floor(step / fabrics), step % fabrics, step)))
+      steps.map((count, step) => (count === 0 ? 0 : weight(Math.floor(step / nodes), step % nodes, step)))
     const both = weigh((from, to) => (set.has(from) && set.has(to) ? 1 : 0))
     both.forEach((one, step) => {
       const count = one * (steps[step] as number)
-      const [from, to] = [Math.floor(step / fabrics), step % fabrics]
+      const [from, to] = [Math.floor(step / nodes), step % nodes]
       balance[from] = (balance[from] as number) + count
       balance[to] = (balance[to] as number) - count
     })
@@ -127,39 +128,39 @@ function ofFabrics({ fabrics, steps }: Demand, prices: Float64Array): Cut[] {
     const either = weigh((from, to) => (set.has(from) || set.has(to) ? 1 : 0))
     const balanced = weigh((from, to, step) => (both[step] as number) * (1 + gives(from) - gives(to)))
     const priced = weigh((_from, _to, step) => (both[step] as number) * Math.round(12 * (prices[step] as number)))
-    const cuts = [both, either, balanced].flatMap((weights) => [4, 2].map((whole): Cut => ({ weights, whole })))
+    const cuts = [both, either, balanced].flatMap((weights) => [4, 2].map((whole): RoundingCut => ({ weights, whole })))
     return [...cuts, { weights: priced, whole: 12 }, { weights: priced, whole: 6 }]
   })
 }
 
-const touches = (step: number, fabric: number, fabrics: number): boolean => Math.floor(step / fabrics) === fabric || step % fabrics === fabric
+const touches = (step: number, node: number, nodes: number): boolean => Math.floor(step / nodes) === node || step % nodes === node
 
 function choices(all: readonly number[]): Set<number>[] {
   return Array.from({ length: 2 ** all.length - 1 }, (_, bits) => new Set(all.filter((_one, place) => ((bits + 1) >> place) % 2 === 1)))
 }
 
-/** Fabrics that geese lead to from each other. */
-function connected(used: readonly number[], steps: Int32Array, fabrics: number): Set<number>[] {
+/** Nodes that wanted steps lead to from each other. */
+function connected(used: readonly number[], steps: Int32Array, nodes: number): Set<number>[] {
   const sets: Set<number>[] = []
   for (const start of used) {
     if (sets.some((set) => set.has(start))) continue
     const set = new Set([start])
     for (const one of set)
-      for (const other of used) if ((steps[one * fabrics + other] as number) + (steps[other * fabrics + one] as number) > 0) set.add(other)
+      for (const other of used) if ((steps[one * nodes + other] as number) + (steps[other * nodes + one] as number) > 0) set.add(other)
     sets.push(set)
   }
   return sets
 }
 
 /** Rows that the parts break, the most broken first. */
-function broken(demand: Demand, cuts: readonly Cut[], parts: readonly Part[]): Cut[] {
-  const found: { cut: Cut; lacks: number }[] = []
+function broken(demand: Demand, cuts: readonly RoundingCut[], parts: readonly WalkPart[]): RoundingCut[] {
+  const found: { cut: RoundingCut; lacks: number }[] = []
   const { steps, starts } = usedBy(
     demand,
     parts.map(({ walk }) => walk),
   )
   for (const cut of cuts) {
-    const row = new CutRow(demand, cut)
+    const row = new RoundingRow(demand, cut)
     if (row.rest === 0) continue
     const has = parts.reduce((sum, { times }, part) => sum + row.worth(steps, starts[part] as number, starts[part + 1] as number) * times, 0)
     const lacks = (row.least - has) / row.rest
@@ -169,15 +170,15 @@ function broken(demand: Demand, cuts: readonly Cut[], parts: readonly Part[]): C
 }
 
 /**
- * Whole batches y of weight v each, with Σ v·y ≥ n = q·whole + rest and rest > 0, keep Σ (rest·⌊v / whole⌋ + min(rest, v mod whole))·y ≥ rest·(q + 1):
+ * Whole walks y of weight v each, with Σ v·y ≥ n = q·whole + rest and rest > 0, keep Σ (rest·⌊v / whole⌋ + min(rest, v mod whole))·y ≥ rest·(q + 1):
  * either those that count by their rest alone are enough for it, or the others number more than q.
  */
-class CutRow {
+class RoundingRow {
   readonly rest: number
   readonly least: number
-  private readonly cut: Cut
+  private readonly cut: RoundingCut
 
-  constructor(demand: Demand, cut: Cut) {
+  constructor(demand: Demand, cut: RoundingCut) {
     this.cut = cut
     let all = 0
     for (let step = 0; step < demand.steps.length; step++) all += (cut.weights[step] as number) * (demand.steps[step] as number)
@@ -201,7 +202,7 @@ export interface Used {
 }
 
 /** These lists are made again and again: no list is made for a single walk. */
-export function usedBy({ fabrics, steps: wanted }: Demand, walks: readonly Walk[]): Used {
+export function usedBy({ nodes, steps: wanted }: Demand, walks: readonly Walk[]): Used {
   const steps = new Int32Array(4 * walks.length)
   const starts = new Int32Array(walks.length + 1)
   let end = 0
@@ -209,7 +210,7 @@ export function usedBy({ fabrics, steps: wanted }: Demand, walks: readonly Walk[
     const walk = walks[index] as Walk
     const start = end
     for (let side = 0; side < 4; side++) {
-      const step = (walk[side] as number) * fabrics + (walk[(side + 1) % 4] as number)
+      const step = (walk[side] as number) * nodes + (walk[(side + 1) % 4] as number)
       let at = end
       while (at > start && (steps[at - 1] as number) > step) at--
       let before = 0
@@ -224,9 +225,9 @@ export function usedBy({ fabrics, steps: wanted }: Demand, walks: readonly Walk[
   return { steps, starts }
 }
 
-/** A name for a few steps in rising order: a number where a double holds it. */
-export function nameOfSteps(steps: ArrayLike<number>, from: number, to: number, fabrics: number): number | string {
-  const base = fabrics * fabrics + 1
+/** A name for up to four steps in rising order: a number where a double holds it. */
+export function nameOfSteps(steps: ArrayLike<number>, from: number, to: number, nodes: number): number | string {
+  const base = nodes * nodes + 1
   if (base ** 4 > Number.MAX_SAFE_INTEGER) return Array.from({ length: to - from }, (_, at) => steps[from + at]).join()
   let name = 0
   for (let at = from; at < to; at++) name = name * base + (steps[at] as number) + 1
@@ -234,13 +235,13 @@ export function nameOfSteps(steps: ArrayLike<number>, from: number, to: number, 
 }
 
 /** One walk for each choice of steps that is used. */
-export function differentWalks({ fabrics }: Demand, { steps, starts }: Used): number[] {
+export function differentWalks({ nodes }: Demand, { steps, starts }: Used): number[] {
   const seen = new Set<number | string>()
   const different: number[] = []
   for (let walk = 0; walk + 1 < starts.length; walk++) {
     const [from, to] = [starts[walk] as number, starts[walk + 1] as number]
     if (from === to) continue
-    const name = nameOfSteps(steps, from, to, fabrics)
+    const name = nameOfSteps(steps, from, to, nodes)
     if (seen.has(name)) continue
     seen.add(name)
     different.push(walk)
@@ -248,47 +249,44 @@ export function differentWalks({ fabrics }: Demand, { steps, starts }: Used): nu
   return different
 }
 
-export class Program {
-  readonly cuts: readonly Cut[]
-  readonly size: number
-  readonly turnCost: number
+export class CoverProgram {
+  readonly cuts: readonly RoundingCut[]
+  /** What setting it up costs of a budget, and what one step of the simplex method does. */
+  readonly setUpCost: number
+  readonly stepCost: number
   private readonly demand: Demand
   private readonly walks: readonly Walk[]
   private readonly used: Used
   /** Places of the different walks among all. */
   private readonly different: readonly number[]
   private readonly least: readonly number[]
-  /** Walk w is worth `worths[i]` to row `rowsOf[i]`, for i from `starts[w]` to before `starts[w + 1]`. */
+  /** Walk w gives `worths[i]` to row `rowsOf[i]`, for i from `starts[w]` to before `starts[w + 1]`. */
   private readonly starts: Int32Array
   private readonly rowsOf: Int32Array
   private readonly worths: Int32Array
-  /** The walk in each place; −1 − row where it is what that row has too much, `LONE` a batch of which one goose is used. */
-  private readonly basis: Int32Array
-  private readonly inverse: Float64Array
-  private readonly amounts: Float64Array
-  private readonly prices: Float64Array
+  /** Its columns: the walk of that number; `LONE` a walk of which one step is used. */
+  private readonly simplex: Simplex
 
-  /** From nothing; or with more rows than a program before, which is solved: its prices stay, and the amounts are to be mended. */
-  constructor(demand: Demand, walks: readonly Walk[], before?: Program, more: readonly Cut[] = []) {
+  /** From nothing; or with more rows than a program before, which is solved: its prices stay, and dual steps bring the amounts up to nothing again. */
+  constructor(demand: Demand, walks: readonly Walk[], before?: CoverProgram, more: readonly RoundingCut[] = []) {
     this.demand = demand
     this.used = before?.used ?? usedBy(demand, walks)
     this.different = before?.different ?? differentWalks(demand, this.used)
     this.walks = before?.walks ?? this.different.map((walk) => walks[walk] as Walk)
     this.cuts = [...(before?.cuts ?? []), ...more]
-    const rows = more.map((cut) => new CutRow(demand, cut))
+    const rows = more.map((cut) => new RoundingRow(demand, cut))
     this.least = [...(before?.least ?? demand.steps.filter((wanted) => wanted > 0)), ...rows.map(({ least }) => least)]
     ;[this.starts, this.rowsOf, this.worths] = before === undefined ? this.columnsOfSteps() : this.columnsWith(before, rows)
     const size = this.least.length
-    this.basis = new Int32Array(size).fill(LONE)
-    this.inverse = new Float64Array(size * size)
-    // A hair more of each, all different: ties between rows would turn the method in circles.
-    this.amounts = Float64Array.from(this.least, (least, row) => least + 1e-6 * (1 + ((row * 7919) % 104729) / 104729))
-    this.prices = new Float64Array(size)
-    // A batch of which one goose is used is no better than a walk, and a start that needs no search.
-    if (before === undefined) for (let row = 0; row < size; row++) this.inverse[row * size + row] = this.prices[row] = 1
-    else this.goOnFrom(before)
-    this.turnCost = 2000 + 2 * size * size + this.rowsOf.length
-    this.size = (before === undefined ? 40 : 10 * rows.length) * walks.length
+    // A little more of each, all different: ties between rows would turn the method in circles.
+    const wants = Float64Array.from(this.least, (least, row) => least + 1e-6 * (1 + ((row * 7919) % 104729) / 104729))
+    if (before === undefined) {
+      // A walk of which one step is used is no better than another, and a start that needs no search.
+      this.simplex = new Simplex(size, { least: 1e-9, tie: 0 })
+      for (let row = 0; row < size; row++) this.simplex.start(row, LONE, 1, 1, wants[row] as number)
+    } else this.simplex = before.simplex.withRows(wants, (walk, row) => this.worthTo(walk, row))
+    this.stepCost = 2000 + 2 * size * size + this.rowsOf.length
+    this.setUpCost = (before === undefined ? 40 : 10 * rows.length) * walks.length
   }
 
   private columnsOfSteps(): readonly [Int32Array, Int32Array, Int32Array] {
@@ -309,7 +307,7 @@ export class Program {
     return [starts, rowsOf.slice(0, end), new Int32Array(end).fill(1)]
   }
 
-  private columnsWith(before: Program, rows: readonly CutRow[]): readonly [Int32Array, Int32Array, Int32Array] {
+  private columnsWith(before: CoverProgram, rows: readonly RoundingRow[]): readonly [Int32Array, Int32Array, Int32Array] {
     const first = before.least.length
     const starts = new Int32Array(before.starts.length)
     const rowsOf = new Int32Array(before.rowsOf.length + rows.length * this.different.length)
@@ -322,7 +320,7 @@ export class Program {
         worths[end] = before.worths[at] as number
       }
       for (let row = 0; row < rows.length; row++) {
-        const worth = (rows[row] as CutRow).worth(this.used.steps, this.used.starts[walk] as number, this.used.starts[walk + 1] as number)
+        const worth = (rows[row] as RoundingRow).worth(this.used.steps, this.used.starts[walk] as number, this.used.starts[walk + 1] as number)
         if (worth === 0) continue
         rowsOf[end] = first + row
         worths[end++] = worth
@@ -332,90 +330,68 @@ export class Program {
     return [starts, rowsOf.slice(0, end), worths.slice(0, end)]
   }
 
-  /** What the new rows have too much comes into the basis, which may be less than nothing. */
-  private goOnFrom(before: Program): void {
-    const [size, known] = [this.least.length, before.least.length]
-    const { inverse, basis, amounts } = this
-    for (let row = 0; row < known; row++) {
-      basis[row] = before.basis[row] as number
-      inverse.set(before.inverse.subarray(row * known, (row + 1) * known), row * size)
-      this.prices[row] = before.prices[row] as number
-    }
-    for (let row = known; row < size; row++) {
-      basis[row] = -1 - row
-      inverse[row * size + row] = -1
-      for (let place = 0; place < known; place++) {
-        const worth = this.worthTo(basis[place] as number, row)
-        if (worth === 0) continue
-        for (let at = 0; at < known; at++)
-          inverse[row * size + at] = (inverse[row * size + at] as number) + worth * (inverse[place * size + at] as number)
-      }
-    }
-    const wanted = amounts.slice()
-    for (let row = 0; row < size; row++) {
-      let sum = 0
-      for (let at = 0; at < size; at++) sum += (inverse[row * size + at] as number) * (wanted[at] as number)
-      amounts[row] = sum
-    }
-  }
-
-  private worthTo(column: number, row: number): number {
-    if (column < 0) return 0
-    for (let at = this.starts[column] as number, end = this.starts[column + 1] as number; at < end; at++)
+  private worthTo(walk: number, row: number): number {
+    if (walk < 0) return 0
+    for (let at = this.starts[walk] as number, end = this.starts[walk + 1] as number; at < end; at++)
       if (this.rowsOf[at] === row) return this.worths[at] as number
     return 0
   }
 
-  /** One turn of the dual simplex method: what is most below nothing leaves; false where nothing is. */
-  mend(): boolean {
-    const size = this.least.length
-    let out = -1
-    let lowest = -1e-9
-    for (let row = 0; row < size; row++) if ((this.amounts[row] as number) < lowest) [out, lowest] = [row, this.amounts[row] as number]
+  private columnOf(walk: number): Column {
+    const [start, end] = [this.starts[walk], this.starts[walk + 1]]
+    return { rows: this.rowsOf.subarray(start, end), gives: this.worths.subarray(start, end) }
+  }
+
+  /** One step of the dual simplex method: what is most below nothing leaves; false where nothing is. */
+  dualStep(): boolean {
+    const { simplex, starts, rowsOf, worths } = this
+    const out = simplex.dualLeaving()
     if (out < 0) return false
-    const from = out * size
-    const { inverse, prices, starts, rowsOf, worths } = this
+    const given = simplex.rowOfInverse(out)
     let [enters, best, steepest, gain] = [NONE, Number.POSITIVE_INFINITY, 0, 0]
-    // Of those that are as cheap the one that mends most: many cost nothing, and the method would go on among them.
+    // Of those that are as cheap the one that brings up most: many cost nothing, and the method would go on among them.
     const offer = (column: number, rate: number, cost: number): void => {
       if (rate > -1e-7) return
       const ratio = Math.max(0, cost) / -rate
       if (ratio > best + 1e-9 || (ratio > best - 1e-9 && rate >= steepest)) return
       ;[enters, best, steepest, gain] = [column, ratio, rate, -cost]
     }
-    for (let row = 0; row < size; row++) offer(-1 - row, -(inverse[from + row] as number), prices[row] as number)
+    for (let row = 0; row < simplex.rows; row++) offer(surplusOf(row), -(given[row] as number), simplex.prices[row] as number)
     for (let walk = 0; walk < this.walks.length; walk++) {
       let [rate, worth] = [0, 0]
       for (let at = starts[walk] as number, end = starts[walk + 1] as number; at < end; at++) {
-        rate += (inverse[from + (rowsOf[at] as number)] as number) * (worths[at] as number)
-        worth += (prices[rowsOf[at] as number] as number) * (worths[at] as number)
+        rate += (given[rowsOf[at] as number] as number) * (worths[at] as number)
+        worth += (simplex.prices[rowsOf[at] as number] as number) * (worths[at] as number)
       }
       offer(walk, rate, 1 - worth)
     }
     if (enters === NONE) return false
-    this.exchange(enters, this.columnOf(enters), gain, out)
+    simplex.exchange(enters, enters < 0 ? simplex.surplusInUse(surplusOf(enters)) : simplex.inUse(this.columnOf(enters)), gain, out)
     return true
   }
 
-  /** One turn of the simplex method; false where nothing is left to gain. */
-  turn(): boolean {
-    const row = this.cheapest()
-    if (row >= 0) return this.enter(-1 - row, -(this.prices[row] as number))
-    const { walk, worth } = this.dearest(this.prices)
-    return worth > 1 + NEARLY && this.enter(walk, worth - 1)
+  /** One step of the simplex method; false where nothing is left to gain. */
+  step(): boolean {
+    const { simplex } = this
+    const row = this.cheapestRow()
+    if (row >= 0) return simplex.enter(surplusOf(row), simplex.surplusInUse(row), -(simplex.prices[row] as number)) !== null
+    const { walk, worth } = this.dearest(simplex.prices)
+    return worth > 1 + NEARLY && simplex.enter(walk, simplex.inUse(this.columnOf(walk)), worth - 1) !== null
   }
 
-  parts(): Part[] {
-    const parts: Part[] = []
-    this.basis.forEach((walk, row) => {
-      const times = this.amounts[row] as number
+  /** The walks taken, each so often. */
+  parts(): WalkPart[] {
+    const parts: WalkPart[] = []
+    this.simplex.basis.forEach((walk, place) => {
+      const times = this.simplex.amounts[place] as number
       if (times >= 1e-5 && walk >= 0) parts.push({ walk: this.walks[walk] as Walk, times })
     })
     return parts
   }
 
+  /** A number of whole walks that no cover goes below. */
   atLeast(): number {
-    const whole = this.prices.map((price) => Math.max(0, Math.round(price * PARTS)))
+    const whole = this.simplex.prices.map((price) => Math.max(0, Math.round(price * PARTS)))
     const dear = this.dearest(whole).worth
     // All are whole numbers below 2^53, and a quotient of such is never rounded past a whole number.
     const all = this.least.reduce((sum, least, row) => sum + least * (whole[row] as number), 0)
@@ -427,7 +403,7 @@ export class Program {
     const prices = new Float64Array(this.demand.steps.length)
     let row = 0
     this.demand.steps.forEach((wanted, step) => {
-      if (wanted > 0) prices[step] = this.prices[row++] as number
+      if (wanted > 0) prices[step] = this.simplex.prices[row++] as number
     })
     return prices
   }
@@ -444,69 +420,13 @@ export class Program {
     return { walk, worth }
   }
 
-  /** The row whose price is most below nothing. */
-  private cheapest(): number {
+  /** The row whose price is most below nothing; −1 where none is. */
+  private cheapestRow(): number {
     let best = -1
     let least = -NEARLY
-    for (let row = 0; row < this.prices.length; row++) {
-      const price = this.prices[row] as number
+    this.simplex.prices.forEach((price, row) => {
       if (price < least) [best, least] = [row, price]
-    }
+    })
     return best
-  }
-
-  /** The column of a walk, or of what a row has too much, in terms of the basis. */
-  private columnOf(enters: number): Float64Array {
-    const size = this.least.length
-    const { inverse, rowsOf, worths } = this
-    const column = new Float64Array(size)
-    if (enters < 0) {
-      for (let row = 0; row < size; row++) column[row] = -(inverse[row * size - 1 - enters] as number)
-      return column
-    }
-    for (let at = this.starts[enters] as number, end = this.starts[enters + 1] as number; at < end; at++) {
-      const worth = worths[at] as number
-      for (let row = 0, place = rowsOf[at] as number; row < size; row++, place += size)
-        column[row] = (column[row] as number) + (inverse[place] as number) * worth
-    }
-    return column
-  }
-
-  /** The entering column takes the place of the one that is first used up. */
-  private enter(enters: number, gain: number): boolean {
-    const column = this.columnOf(enters)
-    let out = -1
-    let least = Number.POSITIVE_INFINITY
-    for (let row = 0; row < column.length; row++) {
-      const rate = column[row] as number
-      if (rate > 1e-9 && (this.amounts[row] as number) / rate < least) [out, least] = [row, (this.amounts[row] as number) / rate]
-    }
-    if (out < 0) return false
-    this.exchange(enters, column, gain, out)
-    for (let row = 0; row < column.length; row++) if ((this.amounts[row] as number) < 0) this.amounts[row] = 0
-    return true
-  }
-
-  /** `gain`: what the entering column is worth beyond its cost. */
-  private exchange(enters: number, column: Float64Array, gain: number, out: number): void {
-    const size = column.length
-    const { inverse, amounts, prices } = this
-    const pivot = column[out] as number
-    const amount = (amounts[out] as number) / pivot
-    const start = out * size
-    for (let at = 0; at < size; at++) {
-      const value = (inverse[start + at] as number) / pivot
-      inverse[start + at] = value
-      prices[at] = (prices[at] as number) - gain * value
-    }
-    amounts[out] = amount
-    for (let row = 0; row < size; row++) {
-      const rate = column[row] as number
-      if (row === out || rate === 0) continue
-      amounts[row] = (amounts[row] as number) - rate * amount
-      for (let at = row * size, end = at + size, from = start; at < end; at++, from++)
-        inverse[at] = (inverse[at] as number) - rate * (inverse[from] as number)
-    }
-    this.basis[out] = enters
   }
 }

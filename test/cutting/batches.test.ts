@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { batchOf, leastBatches, type Wings } from '../../geometry/cutting/batches/geeseBatches.ts'
-import { type Budget, relaxed, type Walk } from '../../geometry/solvers/fractionalCover.ts'
+import { type Budget, fractionalCover, type Walk } from '../../geometry/solvers/fractionalCover.ts'
 import { sequence } from '../help.ts'
 import { COLOURINGS, demandOfColouring, geeseOf, programOf, solvedCover, tableOf } from './covers.ts'
 
@@ -120,7 +120,7 @@ describe('the bound of batches that need not be whole', () => {
     let many = 0
     for (const { demand: steps, least } of every(apart, table)) {
       const budget: Budget = { left: 1e9 }
-      const { atLeast, parts } = relaxed({ fabrics, steps }, walks, 'many', Number.POSITIVE_INFINITY, budget)
+      const { atLeast, parts } = fractionalCover({ nodes: fabrics, steps }, walks, 'many', Number.POSITIVE_INFINITY, budget)
       expect(atLeast, `${steps}`).toBeLessThanOrEqual(least)
       expect(parts.every(({ times }) => times > 0)).toBe(true)
       many++

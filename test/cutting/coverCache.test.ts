@@ -31,14 +31,14 @@ const recoloured = (block: Block, id: string, fabrics: object): Block => ({
 
 describe('a batch solver that remembers', () => {
   it('answers as the solver does', () => {
-    const demand = { fabrics: 2, steps: Int32Array.of(1, 2, 0, 3) }
+    const demand = { nodes: 2, steps: Int32Array.of(1, 2, 0, 3) }
     expect(cachedCovers()(demand, 1e6)).toEqual(leastCover(demand, 1e6))
   })
 
   it('asks again for other steps, another number of fabrics and other work, and only for those', () => {
     const { solve, asked } = counted()
     const covers = cachedCovers(solve)
-    const ask = (steps: number[], fabrics = 2, work = 1e6): Cover => covers({ fabrics, steps: Int32Array.from(steps) }, work)
+    const ask = (steps: number[], nodes = 2, work = 1e6): Cover => covers({ nodes, steps: Int32Array.from(steps) }, work)
     ask([1, 0, 0, 2])
     ask([1, 0, 0, 2])
     expect(asked).toHaveLength(1)
@@ -52,7 +52,7 @@ describe('a batch solver that remembers', () => {
   it('forgets the answer longest not asked for', () => {
     const { solve, asked } = counted()
     const covers = cachedCovers(solve, 2)
-    const ask = (count: number): Cover => covers({ fabrics: 1, steps: Int32Array.of(count) }, 1e6)
+    const ask = (count: number): Cover => covers({ nodes: 1, steps: Int32Array.of(count) }, 1e6)
     for (const count of [1, 2, 1, 3, 1]) ask(count)
     expect(asked).toHaveLength(3)
     ask(2)

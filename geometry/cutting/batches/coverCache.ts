@@ -25,8 +25,8 @@ export function cachedCovers(solve: CoverSolver = leastCover, most = MOST_KEPT):
   }
 }
 
-function keyOf({ fabrics, steps }: Demand, work: number): string {
-  const wanted: string[] = [`${work}/${fabrics}`]
+function keyOf({ nodes, steps }: Demand, work: number): string {
+  const wanted: string[] = [`${work}/${nodes}`]
   steps.forEach((count, step) => {
     if (count > 0) wanted.push(`${step}:${count}`)
   })

@@ -68,5 +68,5 @@ export function demandOf(wanted: readonly Wings[], fabrics: readonly string[]): 
     const step = (place.get(right) as number) * fabrics.length + (place.get(left) as number)
     steps[step] = (steps[step] as number) + 1
   }
-  return { fabrics: fabrics.length, steps }
+  return { nodes: fabrics.length, steps }
 }

@@ -10,6 +10,7 @@
  *         to a length that no cutting goes below, for each strip pays at most its height. It is lowered by a billionth for what
  *         floating numbers lose.
  */
+import { type Column, Simplex, surplusOf } from '../../solvers/simplex.ts'
 import type { Filler } from './fillStrips.ts'
 import { type Kind, type Laid, lowered, wideIn } from './stripTask.ts'
 
@@ -22,43 +23,37 @@ export interface Prices {
   readonly solved: boolean
 }
 
-const EPS = 1e-9
+const EPSILON = 1e-9
 /** New strips are sought under prices between the best so far and the program's own: those leap about until nearly all strips are known. */
 const KEPT = 0.7
 /** New strips taken in at once. */
 const NEW_STRIPS = 24
 
-interface Column {
-  readonly strip: Laid
-  readonly kinds: Int32Array
-  readonly counts: Float64Array
-}
-
 export function pricesOf(filler: Filler, known: readonly Laid[], steps: number): Prices {
-  const simplex = new Simplex(filler, known)
+  const program = new StripProgram(filler, known)
   const { task } = filler
   const counts = task.kinds.map(({ count }) => count)
   const end = filler.steps + steps
   // By area, no strip is worth more than its height.
   const areas = Float64Array.from(task.kinds, ({ long, short }) => (long * short) / task.width)
-  let best = { price: areas, atLeast: areas.reduce((sum, each, kind) => sum + each * (counts[kind] as number), 0) * (1 - EPS) }
+  let best = { price: areas, atLeast: areas.reduce((sum, each, kind) => sum + each * (counts[kind] as number), 0) * (1 - EPSILON) }
   for (;;) {
-    simplex.settle(end)
+    program.settle(end)
     const bound = (given: Float64Array<ArrayBuffer>): ReturnType<typeof priced> => {
       const found = priced(filler, given, counts)
       const atLeast = found.price.reduce((sum, each, kind) => sum + each * (counts[kind] as number), 0)
       if (atLeast > best.atLeast) best = { price: found.price, atLeast }
       return found
     }
-    const between = best.price.map((each, kind) => KEPT * each + (1 - KEPT) * (simplex.price[kind] as number))
-    if (filler.steps > end) return { ...best, amounts: simplex.amounts(), solved: false }
-    const fresh = bound(between).strips.filter((strip) => simplex.saves(strip))
+    const between = best.price.map((each, kind) => KEPT * each + (1 - KEPT) * (program.prices[kind] as number))
+    if (filler.steps > end) return { ...best, amounts: program.amounts(), solved: false }
+    const fresh = bound(between).strips.filter((strip) => program.saves(strip))
     if (fresh.length === 0) {
-      const { ratio, strips } = bound(simplex.price)
-      if (strips.length === 0) return { ...best, amounts: simplex.amounts(), solved: ratio <= 1 + 1e-7 }
+      const { ratio, strips } = bound(program.prices)
+      if (strips.length === 0) return { ...best, amounts: program.amounts(), solved: ratio <= 1 + 1e-7 }
       fresh.push(...strips)
     }
-    for (const strip of fresh) simplex.know(strip)
+    for (const strip of fresh) program.know(strip)
   }
 }
 
@@ -73,7 +68,7 @@ function priced(
   const bounds = filler.bounds(worth, counts)
   const promising = heights.flatMap((height, index) => {
     const promise = (bounds[index] as number) / height
-    return promise > 1 + EPS ? [{ height, promise }] : []
+    return promise > 1 + EPSILON ? [{ height, promise }] : []
   })
   promising.sort((a, b) => b.promise - a.promise)
   let ratio = 1
@@ -87,65 +82,65 @@ function priced(
     const { held, worth: most } = filler.best(height, worth, counts)
     ratio = Math.max(ratio, most / height)
     const gained = [...held].reduce((sum, [kind, count]) => sum + count * (worth[kind] as number), 0)
-    if (gained > height * (1 + EPS)) strips.push(lowered(filler.task, { height, held }))
+    if (gained > height * (1 + EPSILON)) strips.push(lowered(filler.task, { height, held }))
   }
-  const lower = 1 / (ratio * (1 + EPS))
+  const lower = 1 / (ratio * (1 + EPSILON))
   return { price: worth.map((each) => each * lower), ratio, strips }
 }
 
-class Simplex {
-  readonly price: Float64Array<ArrayBuffer>
+/** A strip as a column of the program: what it gives to each kind of piece. */
+interface StripColumn extends Column {
+  readonly strip: Laid
+}
+
+/** A surplus comes in before any strip, the first whose price is so many times below what counts; a later one only where it is as many times lower again. */
+const CHEAP_SURPLUS = 1e3
+
+/** The program "strips in any amount, every piece covered, least length", over the strips that are known. */
+class StripProgram {
   private readonly filler: Filler
-  private readonly columns: Column[] = []
+  private readonly simplex: Simplex
+  private readonly columns: StripColumn[] = []
   private readonly known = new Set<string>()
-  private readonly rows: number
-  /** The inverse of the basis, row by row. */
-  private readonly inverse: Float64Array
-  private readonly amount: Float64Array
-  /** By row: the column in the basis, or −1 − kind for more pieces than asked for. */
-  private readonly basis: Int32Array
-  private readonly entering: Float64Array
 
   constructor(filler: Filler, known: readonly Laid[]) {
     this.filler = filler
     const { kinds, width } = filler.task
-    this.rows = kinds.length
-    this.inverse = new Float64Array(this.rows * this.rows)
-    this.amount = new Float64Array(this.rows)
-    this.basis = new Int32Array(this.rows)
-    this.entering = new Float64Array(this.rows)
-    this.price = new Float64Array(this.rows)
+    this.simplex = new Simplex(kinds.length, { least: 1e-7, tie: 1e-12 })
     kinds.forEach((kind, row) => {
       const { height, held } = alone(kind, width)
-      const count = held
-      this.basis[row] = this.know({ height, held: new Map([[row, count]]) })
-      this.inverse[row * this.rows + row] = 1 / count
       // A little more than asked for, a little different for each kind: no two rows run out at once, so that the simplex never circles.
-      this.amount[row] = (kind.count + ((row * 7919) % 1000) * 1e-7) / count
-      this.price[row] = height / count
+      const wants = kind.count + ((row * 7919) % 1000) * 1e-7
+      this.simplex.start(row, this.know({ height, held: new Map([[row, held]]) }), held, height, wants)
     })
     for (const strip of known) this.know(strip)
   }
 
+  /** By kind: what one more piece of it would cost in strips that are known. */
+  get prices(): Float64Array<ArrayBuffer> {
+    return this.simplex.prices
+  }
+
+  /** Its number; −1 where it was known before. */
   know(strip: Laid): number {
     const held = [...strip.held].sort(([a], [b]) => a - b)
     const key = `${strip.height}:${held.join(';')}`
     if (this.known.has(key)) return -1
     this.known.add(key)
-    this.columns.push({ strip, kinds: Int32Array.from(held, ([kind]) => kind), counts: Float64Array.from(held, ([, count]) => count) })
+    this.columns.push({ strip, rows: Int32Array.from(held, ([kind]) => kind), gives: Float64Array.from(held, ([, count]) => count) })
     return this.columns.length - 1
   }
 
   saves({ height, held }: Laid): boolean {
     let worth = 0
-    for (const [kind, count] of held) worth += count * (this.price[kind] as number)
-    return worth > height * (1 + EPS)
+    for (const [kind, count] of held) worth += count * (this.prices[kind] as number)
+    return worth > height * (1 + EPSILON)
   }
 
   amounts(): { strip: Laid; amount: number }[] {
-    return [...this.basis].flatMap((column, row) => {
-      const amount = this.amount[row] as number
-      return column >= 0 && amount > 1e-6 ? [{ strip: (this.columns[column] as Column).strip, amount }] : []
+    return [...this.simplex.basis].flatMap((column, place) => {
+      const amount = this.simplex.amounts[place] as number
+      return column >= 0 && amount > 1e-6 ? [{ strip: (this.columns[column] as StripColumn).strip, amount }] : []
     })
   }
 
@@ -154,90 +149,35 @@ class Simplex {
     for (;;) {
       if (this.filler.steps > end) return false
       const column = this.cheapest()
-      if (column === null || !this.pivot(column)) return true
+      if (column === null || !this.enter(column)) return true
     }
   }
 
   private cheapest(): number | null {
     let best: number | null = null
-    let least = -EPS
-    const { price } = this
-    for (let kind = 0; kind < this.rows; kind++) {
-      const saved = price[kind] as number
-      if (saved < least * 1e3) {
-        least = saved
-        best = -1 - kind
-      }
-    }
+    let least = -EPSILON
+    this.prices.forEach((price, kind) => {
+      if (price < least * CHEAP_SURPLUS) [best, least] = [surplusOf(kind), price]
+    })
     if (best !== null) return best
-    this.columns.forEach(({ strip, kinds, counts }, index) => {
-      let worth = 0
-      for (let place = 0; place < kinds.length; place++) worth += (counts[place] as number) * (price[kinds[place] as number] as number)
-      const saved = 1 - worth / strip.height
-      if (saved < least) {
-        least = saved
-        best = index
-      }
+    this.columns.forEach((column, index) => {
+      const saved = 1 - this.simplex.worthOf(column) / column.strip.height
+      if (saved < least) [best, least] = [index, saved]
     })
     this.filler.steps += this.columns.length * 4
     return best
   }
 
-  private pivot(column: number): boolean {
-    const { rows, inverse, amount, basis, price, entering } = this
-    this.enter(column)
-    let leaves = -1
-    let most = Number.POSITIVE_INFINITY
-    for (let row = 0; row < rows; row++) {
-      const share = entering[row] as number
-      if (share <= 1e-7) continue
-      const ratio = (amount[row] as number) / share
-      if (ratio < most - 1e-12 || (ratio < most + 1e-12 && share > (entering[leaves] as number))) {
-        most = ratio
-        leaves = row
-      }
-    }
-    if (leaves < 0) return false
-    const cost = column >= 0 ? (this.columns[column] as Column).strip.height : 0
-    const reduced = cost - this.worthOf(column)
-    const share = entering[leaves] as number
-    const from = leaves * rows
-    for (let place = 0; place < rows; place++) inverse[from + place] = (inverse[from + place] as number) / share
-    for (let row = 0; row < rows; row++) {
-      const times = entering[row] as number
-      if (row === leaves || times === 0) continue
-      const to = row * rows
-      for (let place = 0; place < rows; place++) inverse[to + place] = (inverse[to + place] as number) - times * (inverse[from + place] as number)
-      this.filler.steps += rows
-      amount[row] = Math.max(0, (amount[row] as number) - times * most)
-    }
-    amount[leaves] = most
-    basis[leaves] = column
-    for (let place = 0; place < rows; place++) price[place] = (price[place] as number) + reduced * (inverse[from + place] as number)
-    this.filler.steps += 4 * rows
+  private enter(enters: number): boolean {
+    const { simplex, filler } = this
+    const { rows } = simplex
+    const column = this.columns[enters]
+    if (column !== undefined) filler.steps += rows * column.rows.length
+    const gain = column === undefined ? -(simplex.prices[surplusOf(enters)] as number) : simplex.worthOf(column) - column.strip.height
+    const changed = simplex.enter(enters, column === undefined ? simplex.surplusInUse(surplusOf(enters)) : simplex.inUse(column), gain)
+    if (changed === null) return false
+    filler.steps += (changed + 4) * rows
     return true
-  }
-
-  private worthOf(column: number): number {
-    if (column < 0) return -(this.price[-1 - column] as number)
-    const { kinds, counts } = this.columns[column] as Column
-    return kinds.reduce((sum, kind, place) => sum + (counts[place] as number) * (this.price[kind] as number), 0)
-  }
-
-  /** The entering column in terms of the basis. */
-  private enter(column: number): void {
-    const { rows, inverse, entering } = this
-    if (column < 0) {
-      for (let row = 0; row < rows; row++) entering[row] = -(inverse[row * rows - 1 - column] as number)
-      return
-    }
-    const { kinds, counts } = this.columns[column] as Column
-    for (let row = 0; row < rows; row++) {
-      let sum = 0
-      for (let place = 0; place < kinds.length; place++) sum += (counts[place] as number) * (inverse[row * rows + (kinds[place] as number)] as number)
-      entering[row] = sum
-    }
-    this.filler.steps += rows * kinds.length
   }
 }
 
