@@ -4,14 +4,14 @@
  * In      what the block shows along its edges, its pressing and the opposite one, and how copies may be turned and pressed.
  * Out     a state for every place with the fewest clashes between blocks; the touches along every shared edge.
  * How     blocks are joined into rows, then the rows to each other [S190]. The short seams between blocks end inside the long
- *         ones: they meet in pairs of their own and can always alternate. All else lies between two neighbours, so `choose` finds the minimum. Among choices
+ *         ones: they meet in pairs of their own and can always alternate. All else lies between two neighbours, so `leastStates` finds the minimum. Among choices
  *         with as few clashes, fewer blocks pressed the opposite way, then fewer turned.
  */
 import type { Turn } from '../values/block.ts'
 import type { Toward } from '../pressing/values.ts'
 import { compare } from '../exact/rational.ts'
 import { beside, type LaidEdge, NO_CORNERS, type Passed, type Touch, turnedEdges } from './blocksSideBySide.ts'
-import { type Ask, choose } from '../solvers/frontier.ts'
+import { leastStates, type StateProblem } from '../solvers/frontier.ts'
 import type { Shown } from './looseEnds.ts'
 
 export const TURNINGS = ['none', 'alternate', 'free'] as const
@@ -63,7 +63,7 @@ export function setting(shown: Shown, own: readonly Toward[], opposite: readonly
     return count
   }
   const pair = (state: number, neighbour: number, kind: number): number => (kind * 8 + state) * 8 + neighbour
-  const grid: Ask = {
+  const grid: StateProblem = {
     columns: ask.columns,
     rows: ask.rows,
     states: at,
@@ -76,7 +76,7 @@ export function setting(shown: Shown, own: readonly Toward[], opposite: readonly
       )
     },
   }
-  const { states, cost, atLeast } = choose(grid)
+  const { states, cost, atLeast } = leastStates(grid)
   return {
     columns: ask.columns,
     rows: ask.rows,

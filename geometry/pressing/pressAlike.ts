@@ -7,7 +7,7 @@
  * How     seams of one likeness are one choice; then the problem is the general one (see `eliminate`).
  */
 import { CLASH, judged } from './press.ts'
-import { type Choices, choose, type Pair } from '../solvers/elimination.ts'
+import { type Choices, leastWays, type Pair } from '../solvers/elimination.ts'
 import type { Like } from './matchingSeams.ts'
 import type { Crossing, Pressed, Toward, Wish } from './values.ts'
 
@@ -80,7 +80,7 @@ export function pressTogether(crossings: readonly Crossing[], { wishes, choiceOf
     return [{ a: numberOf(a), b: numberOf(b), alike: nestsAlike ? 0 : CLASH, unlike: nestsAlike ? CLASH : 0 }]
   })
   const choices: Choices = { own, pairs }
-  const { ways, cost, atLeast } = choose(choices, budget)
+  const { ways, cost, atLeast } = leastWays(choices, budget)
   const toward = wishes.map(({ fixed }, seam) => fixed ?? (wayOf(ways[numberOf(seam)] as 0 | 1, about[seam] as boolean) as Toward))
   const pressed = judged(crossings, wishes, toward)
   return { ...pressed, atLeast: cost === atLeast ? pressed.clashes : Math.ceil(Math.max(0, atLeast) / CLASH - 1e-9 - 0.5) }

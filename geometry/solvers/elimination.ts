@@ -6,7 +6,7 @@
  * How     choices are eliminated one by one, fewest neighbours first: for every way its neighbours may lie, the better of its two ways is written
  *         down, and the neighbours are left with that table. Nothing is lost, so what remains at the end is the least cost; the ways are read
  *         back in reverse. A table doubles with each neighbour. Where one would be too large for the budget, its parts are minimised apart: their sum can only be
- *         lower, so it is still a bound; the ways read back are then bettered one by one, and two by two along the pairs.
+ *         lower, so it is still a bound; the ways read back are then improved one by one, and two by two along the pairs.
  */
 export interface Choices {
   /** Cost of way 0 and of way 1; infinite where a way is not open to it. */
@@ -22,7 +22,7 @@ export interface Pair {
   readonly unlike: number
 }
 
-export interface Chosen {
+export interface LeastWays {
   readonly ways: readonly (0 | 1)[]
   readonly cost: number
   readonly atLeast: number
@@ -41,7 +41,7 @@ interface Factor {
   readonly table: Float64Array
 }
 
-export function choose(choices: Choices, budget: number = STEPS): Chosen {
+export function leastWays(choices: Choices, budget: number = STEPS): LeastWays {
   const count = choices.own.length
   const buckets: Set<Factor>[] = Array.from({ length: count }, () => new Set())
   const add = (factor: Factor): void => {
@@ -82,8 +82,8 @@ export function choose(choices: Choices, budget: number = STEPS): Chosen {
     }) as [number, number]
     ways[member] = costs[0] <= costs[1] ? 0 : 1
   }
-  if (!whole) better(choices, ways)
-  return { ways, cost: costOf(choices, ways), atLeast: whole ? costOf(choices, ways) : atLeast }
+  if (!whole) improve(choices, ways)
+  return { ways, cost: costOfWays(choices, ways), atLeast: whole ? costOfWays(choices, ways) : atLeast }
 }
 
 function neighboursOf(factors: Iterable<Factor>, member: number): number[] {
@@ -132,13 +132,13 @@ function costAt({ members, table }: Factor, ways: readonly (0 | 1)[]): number {
   return table[index] as number
 }
 
-export function costOf({ own, pairs }: Choices, ways: readonly (0 | 1)[]): number {
+export function costOfWays({ own, pairs }: Choices, ways: readonly (0 | 1)[]): number {
   const alone = own.reduce((sum, costs, member) => sum + costs[ways[member] as 0 | 1], 0)
   return pairs.reduce((sum, { a, b, alike, unlike }) => sum + (ways[a] === ways[b] ? alike : unlike), alone)
 }
 
 /** Turns one choice, or the two of a pair, as long as that costs less. */
-function better(choices: Choices, ways: (0 | 1)[]): void {
+function improve(choices: Choices, ways: (0 | 1)[]): void {
   const touching: Pair[][] = choices.own.map(() => [])
   for (const pair of choices.pairs) {
     touching[pair.a]?.push(pair)

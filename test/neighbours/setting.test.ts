@@ -1,7 +1,7 @@
 /** Blocks beside each other: a star worked by hand, printed rules of thumb, and the choice of turns against trying them all. */
 import { describe, expect, it } from 'vitest'
 import { type Block, report, settingReport, sideBySide, type SettingReport, type Turn } from '../../geometry/index.ts'
-import { type Ask, choose, costOf } from '../../geometry/solvers/frontier.ts'
+import { costOfStates, leastStates, type StateProblem } from '../../geometry/solvers/frontier.ts'
 import type { Edges } from '../../geometry/values/report.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
 
@@ -160,7 +160,7 @@ describe('the frontier', () => {
       const table = (size: number): number[] => Array.from({ length: size }, () => below(5))
       const [own, right, under] = [table(states), table(states * states), table(states * states)]
       const all = Array.from({ length: states }, (_, state) => state)
-      const ask: Ask = {
+      const ask: StateProblem = {
         columns,
         rows,
         states: (column, row) => ((column + row) % 3 === 2 ? [0] : all),
@@ -172,10 +172,10 @@ describe('the frontier', () => {
       for (let code = 0; code < states ** (columns * rows); code++) {
         const choice = Array.from({ length: columns * rows }, (_, place) => Math.floor(code / states ** place) % states)
         if (choice.every((state, place) => ask.states(place % columns, Math.floor(place / columns)).includes(state)))
-          least = Math.min(least, costOf(ask, choice))
+          least = Math.min(least, costOfStates(ask, choice))
       }
-      const found = choose(ask)
-      expect([found.cost, found.atLeast, costOf(ask, found.states)]).toEqual([least, least, least])
+      const found = leastStates(ask)
+      expect([found.cost, found.atLeast, costOfStates(ask, found.states)]).toEqual([least, least, least])
     }
   })
 
@@ -183,7 +183,7 @@ describe('the frontier', () => {
     const all = [0, 1, 2, 3, 4, 5, 6, 7]
     const random = sequence(3)
     const costs = Array.from({ length: 128 }, () => Math.floor(random() * 4) + 1)
-    const ask: Ask = {
+    const ask: StateProblem = {
       columns: 8,
       rows: 8,
       states: () => all,
@@ -191,10 +191,10 @@ describe('the frontier', () => {
       right: (one, other) => costs[one * 8 + other] as number,
       below: (one, other) => costs[64 + one * 8 + other] as number,
     }
-    const found = choose(ask)
+    const found = leastStates(ask)
     expect(found.atLeast).toBeLessThanOrEqual(found.cost)
     expect(found.atLeast).toBeGreaterThan(0)
-    expect(costOf(ask, found.states)).toBe(found.cost)
+    expect(costOfStates(ask, found.states)).toBe(found.cost)
   })
 })
 

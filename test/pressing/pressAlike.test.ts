@@ -1,7 +1,7 @@
 /** Alike units pressed alike: the general problem against trying every way, and what a maker sees of it. */
 import { describe, expect, it } from 'vitest'
 import { type Block, report, type Turn, type Unit } from '../../geometry/index.ts'
-import { type Choices, choose, costOf } from '../../geometry/solvers/elimination.ts'
+import { type Choices, leastWays, costOfWays } from '../../geometry/solvers/elimination.ts'
 import { judged } from '../../geometry/pressing/press.ts'
 import type { Toward } from '../../geometry/pressing/values.ts'
 import { sewnBlock } from '../../geometry/report/sewing.ts'
@@ -23,14 +23,14 @@ describe('elimination', () => {
       for (let code = 0; code < 2 ** count; code++)
         least = Math.min(
           least,
-          costOf(
+          costOfWays(
             choices,
             choices.own.map((_, member) => ((code >> member) & 1) as 0 | 1),
           ),
         )
-      const found = choose(choices)
-      expect([found.cost, found.atLeast, costOf(choices, found.ways)]).toEqual([least, least, least])
-      const hurried = choose(choices, 4)
+      const found = leastWays(choices)
+      expect([found.cost, found.atLeast, costOfWays(choices, found.ways)]).toEqual([least, least, least])
+      const hurried = leastWays(choices, 4)
       expect(hurried.atLeast).toBeLessThanOrEqual(least)
       expect(hurried.cost).toBeGreaterThanOrEqual(least)
     }
@@ -38,10 +38,10 @@ describe('elimination', () => {
 
   it('keeps a bound for many choices at odds', () => {
     const choices = some(120, 400)
-    const found = choose(choices, 1e5)
+    const found = leastWays(choices, 1e5)
     expect(found.atLeast).toBeLessThanOrEqual(found.cost)
     expect(found.atLeast).toBeGreaterThan(0)
-    expect(costOf(choices, found.ways)).toBe(found.cost)
+    expect(costOfWays(choices, found.ways)).toBe(found.cost)
   })
 })
 
