@@ -6,7 +6,7 @@ import { FabricDefs } from '../../drawing/FabricDefs.tsx'
 import { sayBought, saySides } from '../../words/sizes.ts'
 import { t, tell, tn } from '../../words/words.ts'
 
-const CuttingPicture = lazy(async () => ({ default: (await import('../../drawing/CuttingPicture.tsx')).CuttingPicture }))
+const CuttingDiagram = lazy(async () => ({ default: (await import('./CuttingDiagram.tsx')).CuttingDiagram }))
 
 /** What a square or rectangle is cut into afterwards. */
 const CUT_AGAIN = {
@@ -54,7 +54,7 @@ export function FabricCuts({ report, block }: { readonly report: Findings; reado
             </ul>
             {yardage !== undefined && (
               <LazyPanel>
-                <CuttingPicture cloth={yardage} name={name} colour={colour} width={report.cloth.usableWidth} unit={unit} />
+                <CuttingDiagram yardage={yardage} name={name} colour={colour} width={report.cloth.usableWidth} unit={unit} />
               </LazyPanel>
             )}
           </div>

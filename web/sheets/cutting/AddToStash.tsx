@@ -1,0 +1,76 @@
+/** A form to add a piece of fabric to the stash: a precut, a fat quarter, or a piece of any size. */
+import { useState } from 'react'
+import { type Block, PRECUTS } from '../../../geometry/index.ts'
+import { FabricOptions } from '../../controls/FabricOptions.tsx'
+import { parseLengthEntry } from '../../controls/lengthEntry.ts'
+import { displayName } from '../../document/blockNames.ts'
+import { setView } from '../../document/store.ts'
+import { putBy } from '../../keeping/stash.ts'
+import { said, t } from '../../words/words.ts'
+
+const PIECE_SIZES = [
+  ['strip', said('precut strip, 2 1/2 in')],
+  ['charm', said('precut square, 5 in')],
+  ['ten', said('precut square, 10 in')],
+  ['quarter', said('quarter cut of a yard, 18 by 21 in')],
+  ['odd', said('another piece')],
+] as const
+type PieceSize = (typeof PIECE_SIZES)[number][0]
+
+export function AddToStash({ block }: { readonly block: Block }) {
+  const { unit } = block.measure
+  const [fabric, setFabric] = useState('')
+  const [kind, setKind] = useState<PieceSize>('quarter')
+  const [sides, setSides] = useState<readonly [string, string]>(['', ''])
+  const chosen = block.fabrics.find(({ id }) => id === fabric) ?? block.fabrics[0]
+  const typedSides = sides.map((text) => parseLengthEntry(text, { most: 1000 }))
+  const size = kind === 'odd' ? typedSides : PRECUTS[kind]
+  const complete = size.every((length) => length !== null)
+  const add = (): void => {
+    if (chosen === undefined || !complete) return
+    putBy({ name: chosen.name, unit: kind === 'odd' ? unit : 'in', size: size as [number, number], onHand: 1 })
+    setView({ notice: t('{name} is put by.', { name: displayName(chosen) }) })
+  }
+  return (
+    <form
+      className="add-to-stash"
+      onSubmit={(event) => {
+        event.preventDefault()
+        add()
+      }}
+    >
+      <label>
+        {t('Fabric')}
+        <select value={chosen?.id ?? ''} onChange={(event) => setFabric(event.target.value)}>
+          <FabricOptions fabrics={block.fabrics} />
+        </select>
+      </label>
+      <label>
+        {t('Sort')}
+        <select value={kind} onChange={(event) => setKind(event.target.value as PieceSize)}>
+          {PIECE_SIZES.map(([one, name]) => (
+            <option key={one} value={one}>
+              {t(name)}
+            </option>
+          ))}
+        </select>
+      </label>
+      {kind === 'odd' &&
+        [t('Across ({unit})', { unit }), t('Along ({unit})', { unit })].map((label, place) => (
+          <label key={label}>
+            {label}
+            <input
+              value={sides[place]}
+              inputMode="text"
+              aria-invalid={sides[place] !== '' && typedSides[place] === null}
+              onChange={(event) => setSides(place === 0 ? [event.target.value, sides[1]] : [sides[0], event.target.value])}
+            />
+          </label>
+        ))}
+      <button type="submit" disabled={chosen === undefined || !complete}>
+        {t('Put by')}
+      </button>
+      {kind === 'odd' && !complete && <p className="hint">{t('Give both lengths, such as 12 and 7 1/2.')}</p>}
+    </form>
+  )
+}
