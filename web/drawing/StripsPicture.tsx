@@ -34,7 +34,7 @@ export function StripsPicture({ strips, name, colour, width, unit, across }: Pro
   const keys = pieceLetters(strips)
   const height = picture.height * scale + GUTTER * picture.strips.length
   return (
-    <svg className="cutting" viewBox={`0 0 ${across} ${height + 4}`} role="img" aria-label={describe(strips, name, unit)}>
+    <svg className="cutting" viewBox={`0 0 ${across} ${height + 4}`} role="img" aria-label={stripsLabel(strips, name, unit)}>
       {picture.strips.map((strip, index) => (
         <StripPicture key={strip.number} strip={strip} down={GUTTER * (index + 1)} scale={scale} keys={keys} colour={colour} />
       ))}
@@ -134,7 +134,7 @@ function cutNumbers(cuts: readonly PictureCut[], toPixels: ToPixels): { x: numbe
   return shown
 }
 
-function describe(strips: readonly Strip[], name: string, unit: MeasureUnit): string {
+function stripsLabel(strips: readonly Strip[], name: string, unit: MeasureUnit): string {
   const descriptions = strips.map(({ height, pieces }) =>
     t('a strip {height} high, cut into {pieces}', {
       height: sayLength(height, unit),

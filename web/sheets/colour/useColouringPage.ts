@@ -1,0 +1,48 @@
+/**
+ * A page of colourings, found by a worker.
+ *
+ * In      the block, what may change, and the number of the page's first colouring, from 0.
+ * Out     the last page that arrived, or why there is none; null for both until the first answer.
+ */
+import { useEffect, useState } from 'react'
+import type { Block, ColouringPage, ColouringWishes } from '../../../geometry/index.ts'
+import { patchKey } from '../../drawing/ColouringPicture.tsx'
+import { askColour } from '../../workers/colourClient.ts'
+import { PAGE_SIZE } from './ColouringCards.tsx'
+
+export function useColouringPage(
+  block: Block,
+  wishes: ColouringWishes,
+  from: number,
+): { readonly page: ColouringPage | null; readonly trouble: string | null } {
+  const [state, setState] = useState<{ readonly page: ColouringPage | null; readonly trouble: string | null }>({ page: null, trouble: null })
+  useEffect(() => {
+    let current = true
+    void askColour({ sort: 'page', block, wishes, from, count: PAGE_SIZE }).then((answer) => {
+      if (!current) return
+      if (answer.sort === 'page') setState({ page: answer.value, trouble: null })
+      else if (answer.sort === 'trouble') setState({ page: null, trouble: answer.message })
+    })
+    return () => {
+      current = false
+    }
+  }, [block, wishes, from])
+  return state
+}
+
+/** Whether only fabrics of the patches that may change have changed: then the page is still right. */
+export function differsOnlyIn({ slots }: ColouringPage, base: Block, block: Block): boolean {
+  const changeable = new Set(slots.map(({ unit, name }) => patchKey(unit, name)))
+  const withoutThem = (one: Block): string =>
+    JSON.stringify({
+      ...one,
+      name: '',
+      units: one.units.map((unit) => ({
+        ...unit,
+        fabrics: Object.fromEntries(
+          Object.entries(unit.fabrics).map(([name, fabric]) => [name, changeable.has(patchKey(unit.id, name)) ? '' : fabric]),
+        ),
+      })),
+    })
+  return base.units.length === block.units.length && withoutThem(base) === withoutThem(block)
+}
