@@ -4,13 +4,14 @@
  * In      a block that has been read.
  * Out     patches with clockwise corners, grouped by unit; each border strip and each of its corner squares is a patch of its own.
  * Exact   a border's width may be any length, so borders stand one cell wide in the whole-number plane, whatever their width;
- *         `realX` and `realY` give back the true place in cells. Nothing that is decided depends on a border's width.
+ *         `places` gives back the true position in cells. Nothing that is decided depends on a border's width.
  */
-import { add, compare, divide, lcm, multiply, type Rational, rational, subtract, toFile, toNumber, ZERO } from '../exact/rational.ts'
+import { add, divide, lcm, type Rational, ZERO } from '../exact/rational.ts'
 import { type Dot, doubleArea } from '../plane/points.ts'
 import { type ExactPoint, exactPoint, type Sewn, shapeOf } from '../units/kinds.ts'
 import { cellOf, lengthOf } from './lengthsOf.ts'
-import type { Block, Position, Unit } from '../values/block.ts'
+import { Places } from './places.ts'
+import type { Block, Unit } from '../values/block.ts'
 
 export interface LaidPatch {
   readonly id: string
@@ -51,6 +52,8 @@ export interface Laid {
   readonly borders: number
   /** Total border width up to each border, in cells: `depths[0]` is 0. */
   readonly depths: readonly Rational[]
+  /** Where steps really are. */
+  readonly places: Places
 }
 
 interface Shape {
@@ -117,7 +120,7 @@ export function lay(block: Block, steps = 1): Laid {
   })
   const depths: Rational[] = [ZERO]
   for (const border of borders) depths.push(add(depths.at(-1) as Rational, divide(lengthOf(border.finishedWidth), cellOf(block))))
-  return { block, den, width, height, patches, parts, frame, borders: borders.length, depths }
+  return { block, den, width, height, patches, parts, frame, borders: borders.length, depths, places: new Places({ den, width, height, depths }) }
 }
 
 function laidUnit(
@@ -255,54 +258,3 @@ function squaresAt(width: number, height: number, depth: number, den: number): [
   ]
   return [row('top', -outer, -inner), row('bottom', height + inner, height + outer)]
 }
-
-/** The true place of a step, in cells. */
-function real(step: number, extent: number, { den, depths }: Laid): Rational {
-  if (step >= 0 && step <= extent && step % den === 0) return { n: BigInt(step / den), d: 1n }
-  if (step < 0) return subtract(ZERO, depths[-step / den] as Rational)
-  if (step > extent) return add(rational(extent, den), depths[(step - extent) / den] as Rational)
-  return rational(step, den)
-}
-
-export const realX = (laid: Laid, x: number): Rational => real(x, laid.width, laid)
-export const realY = (laid: Laid, y: number): Rational => real(y, laid.height, laid)
-
-/** The same in doubles, for lengths that are printed or weighed. */
-export function realDot(laid: Laid, [x, y]: Dot): [number, number] {
-  const plain = x >= 0 && y >= 0 && x <= laid.width && y <= laid.height
-  return plain ? [x / laid.den, y / laid.den] : [toNumber(realX(laid, x)), toNumber(realY(laid, y))]
-}
-
-/** Steps of a place given in cells (inside the grid or in a border), as a pair of rationals in steps; null beyond the block. */
-export function stepsOf(laid: Laid, [x, y]: ExactPoint): ExactPoint | null {
-  const sx = step(x, laid.width, laid)
-  const sy = step(y, laid.height, laid)
-  return sx === null || sy === null ? null : [sx, sy]
-}
-
-function step(place: Rational, extent: number, { den, depths }: Laid): Rational | null {
-  const steps = multiply(place, rational(den))
-  const beyond = steps.n < 0n ? subtract(ZERO, place) : subtract(place, rational(extent, den))
-  if (beyond.n <= 0n) return steps
-  for (let border = 1; border < depths.length; border++) {
-    const outer = depths[border] as Rational
-    const inner = depths[border - 1] as Rational
-    if (compare(beyond, outer) > 0) continue
-    const within = multiply(add(rational(border - 1), divide(subtract(beyond, inner), subtract(outer, inner))), rational(den))
-    return steps.n < 0n ? subtract(ZERO, within) : add(rational(extent), within)
-  }
-  return null
-}
-
-/** Up to so many steps to a cell, if a power of two, the decimal of a step is short enough to be read back as it was. */
-const SHORT = 1024
-
-/** The true place of a step as files write it. */
-function written(step: number, extent: number, laid: Laid): Position {
-  const { den } = laid
-  const plain = step >= 0 && step <= extent && (step % den === 0 || (den <= SHORT && (den & (den - 1)) === 0))
-  return plain ? step / den : toFile(real(step, extent, laid))
-}
-
-/** A dot as the report writes it. */
-export const placeOf = (laid: Laid, [x, y]: Dot): readonly [Position, Position] => [written(x, laid.width, laid), written(y, laid.height, laid)]

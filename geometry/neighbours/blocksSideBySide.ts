@@ -9,17 +9,17 @@
 import { compare, type Rational, subtract } from '../exact/rational.ts'
 import type { Turn } from '../values/block.ts'
 import type { Toward } from '../pressing/values.ts'
-import { leanOf, type Shown, type ShownEnd } from './looseEnds.ts'
+import { leanOf, type ShownEdges, type ShownEnd } from './looseEnds.ts'
 
-export type Touching = 'nests' | 'clashes' | 'open' | 'pin' | 'tip' | 'alone'
+export type EdgeVerdict = 'nests' | 'clashes' | 'open' | 'pin' | 'tip' | 'alone'
 
-export interface Touch {
+export interface EdgeTouch {
   /** Cells from the start of the first block's edge, going clockwise round that block. */
   readonly place: Rational
   /** Seams of the first block, and of the second. */
   readonly near: readonly number[]
   readonly far: readonly number[]
-  readonly verdict: Touching
+  readonly verdict: EdgeVerdict
 }
 
 export interface PressedEnd extends ShownEnd {
@@ -33,7 +33,7 @@ export interface LaidEdge {
 }
 
 /** Edges top, right, bottom, left of a block turned so many quarter turns clockwise. */
-export function turnedEdges({ edges, width, height }: Shown, turn: Turn, toward: readonly Toward[]): readonly LaidEdge[] {
+export function turnedEdges({ edges, width, height }: ShownEdges, turn: Turn, toward: readonly Toward[]): readonly LaidEdge[] {
   return [0, 1, 2, 3].map((side) => {
     const own = (side - turn + 4) % 4
     return {
@@ -51,7 +51,7 @@ export interface Passed {
 
 export const NO_CORNERS: Passed = { start: false, end: false }
 
-export function beside(one: LaidEdge, other: LaidEdge, passed: Passed = NO_CORNERS): Touch[] {
+export function beside(one: LaidEdge, other: LaidEdge, passed: Passed = NO_CORNERS): EdgeTouch[] {
   const near = one.ends.filter((end) => end.inward > 0 && inReach(end, passed))
   const far = other.ends
     .filter((end) => end.inward > 0 && inReach(end, { start: passed.end, end: passed.start }))
@@ -70,9 +70,9 @@ export function beside(one: LaidEdge, other: LaidEdge, passed: Passed = NO_CORNE
 
 const inReach = ({ corner }: ShownEnd, passed: Passed): boolean => corner === null || passed[corner]
 
-function touchesAt({ place, near, far }: { place: Rational; near: readonly PressedEnd[]; far: readonly PressedEnd[] }): Touch[] {
+function touchesAt({ place, near, far }: { place: Rational; near: readonly PressedEnd[]; far: readonly PressedEnd[] }): EdgeTouch[] {
   const pairs = near.flatMap((a) =>
-    far.filter((b) => mirrored(a, b)).map((b): Touch => ({ place, near: [a.seam], far: [b.seam], verdict: nesting(a.lean, b.lean) })),
+    far.filter((b) => mirrored(a, b)).map((b): EdgeTouch => ({ place, near: [a.seam], far: [b.seam], verdict: nesting(a.lean, b.lean) })),
   )
   if (pairs.length > 0) return pairs
   const all = { place, near: near.map(({ seam }) => seam), far: far.map(({ seam }) => seam) }
@@ -84,7 +84,7 @@ function touchesAt({ place, near, far }: { place: Rational; near: readonly Press
 const mirrored = (a: ShownEnd, b: ShownEnd): boolean => BigInt(a.along) * BigInt(b.inward) === -BigInt(b.along) * BigInt(a.inward)
 
 /** Seen along the shared edge the two lean opposite ways when each leans the same way clockwise. */
-function nesting(a: -1 | 0 | 1, b: -1 | 0 | 1): Touching {
+function nesting(a: -1 | 0 | 1, b: -1 | 0 | 1): EdgeVerdict {
   if (a === 0 || b === 0) return 'open'
   return a === b ? 'nests' : 'clashes'
 }

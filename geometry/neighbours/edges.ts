@@ -7,9 +7,9 @@
 import { compare, toFile } from '../exact/rational.ts'
 import type { Toward } from '../pressing/values.ts'
 import type { EdgeEnd, Edges } from '../values/report.ts'
-import { leanOf, type Shown, type ShownEnd } from './looseEnds.ts'
+import { leanOf, type ShownEdges, type ShownEnd } from './looseEnds.ts'
 
-export function edgesOf({ edges }: Shown, toward: readonly Toward[]): Edges {
+export function edgesOf({ edges }: ShownEdges, toward: readonly Toward[]): Edges {
   const [top, right, bottom, left] = edges.map((ends) => between(ends, toward)) as [EdgeEnd[], EdgeEnd[], EdgeEnd[], EdgeEnd[]]
   return { top, right, bottom, left }
 }

@@ -7,7 +7,6 @@
  * Exact   directions are whole numbers and distances rationals, so "mirror image" across a shared edge is an equality.
  */
 import type { Laid } from '../block/lay.ts'
-import { realX, realY } from '../block/lay.ts'
 import { type Rational, subtract } from '../exact/rational.ts'
 import type { Dot } from '../plane/points.ts'
 import type { Plane } from '../plane/subdivide.ts'
@@ -30,7 +29,7 @@ export interface ShownEnd {
   readonly leanToSide0: -1 | 1
 }
 
-export interface Shown {
+export interface ShownEdges {
   /** Top, right, bottom, left. */
   readonly edges: readonly [readonly ShownEnd[], readonly ShownEnd[], readonly ShownEnd[], readonly ShownEnd[]]
   /** Cells. */
@@ -47,14 +46,14 @@ interface Edge {
   readonly distance: (dot: Dot) => Rational
 }
 
-export function shownBy(laid: Laid, plane: Plane, loose: Iterable<readonly [number, readonly SeamEnd[]]>): Shown {
+export function shownEdges(laid: Laid, plane: Plane, loose: Iterable<readonly [number, readonly SeamEnd[]]>): ShownEdges {
   const out = laid.borders * laid.den
   const [left, top, right, bottom] = [-out, -out, laid.width + out, laid.height + out]
   const edges: readonly Edge[] = [
-    edge([left, top], [right, top], [0, 1], ([x]) => subtract(realX(laid, x), realX(laid, left))),
-    edge([right, top], [right, bottom], [-1, 0], ([, y]) => subtract(realY(laid, y), realY(laid, top))),
-    edge([right, bottom], [left, bottom], [0, -1], ([x]) => subtract(realX(laid, right), realX(laid, x))),
-    edge([left, bottom], [left, top], [1, 0], ([, y]) => subtract(realY(laid, bottom), realY(laid, y))),
+    edge([left, top], [right, top], [0, 1], ([x]) => subtract(laid.places.x(x), laid.places.x(left))),
+    edge([right, top], [right, bottom], [-1, 0], ([, y]) => subtract(laid.places.y(y), laid.places.y(top))),
+    edge([right, bottom], [left, bottom], [0, -1], ([x]) => subtract(laid.places.x(right), laid.places.x(x))),
+    edge([left, bottom], [left, top], [1, 0], ([, y]) => subtract(laid.places.y(bottom), laid.places.y(y))),
   ]
   const ends: ShownEnd[][] = [[], [], [], []]
   for (const [number, there] of loose) {
@@ -64,9 +63,9 @@ export function shownBy(laid: Laid, plane: Plane, loose: Iterable<readonly [numb
     })
   }
   return {
-    edges: ends as unknown as Shown['edges'],
-    width: subtract(realX(laid, right), realX(laid, left)),
-    height: subtract(realY(laid, bottom), realY(laid, top)),
+    edges: ends as unknown as ShownEdges['edges'],
+    width: subtract(laid.places.x(right), laid.places.x(left)),
+    height: subtract(laid.places.y(bottom), laid.places.y(top)),
   }
 }
 
@@ -103,7 +102,7 @@ export function leanOf({ seam, leanToSide0 }: ShownEnd, toward: readonly Toward[
 }
 
 /** The edges of the block's mirror image, left for right: another block to sew. Its allowances lie mirrored too. */
-export function mirrorOf({ edges: [top, right, bottom, left], width, height }: Shown): Shown {
+export function mirrorOf({ edges: [top, right, bottom, left], width, height }: ShownEdges): ShownEdges {
   const flip = (ends: readonly ShownEnd[], length: Rational): ShownEnd[] =>
     ends.map((end) => ({
       ...end,

@@ -10,26 +10,26 @@
 import type { Turn } from '../values/block.ts'
 import type { Toward } from '../pressing/values.ts'
 import { compare } from '../exact/rational.ts'
-import { beside, type LaidEdge, NO_CORNERS, type Passed, type Touch, turnedEdges } from './blocksSideBySide.ts'
+import { beside, type LaidEdge, NO_CORNERS, type Passed, type EdgeTouch, turnedEdges } from './blocksSideBySide.ts'
 import { leastStates, type StateProblem } from '../solvers/frontier.ts'
-import type { Shown } from './looseEnds.ts'
+import type { ShownEdges } from './looseEnds.ts'
 
 export const TURNINGS = ['none', 'alternate', 'free'] as const
 export type Turning = (typeof TURNINGS)[number]
 export const PRESSINGS = ['same', 'alternate', 'free'] as const
 export type Pressing = (typeof PRESSINGS)[number]
 
-export interface State {
+export interface CopyState {
   readonly turn: Turn
   readonly press: 'own' | 'opposite'
   readonly edges: readonly LaidEdge[]
 }
 
-export interface Setting {
+export interface ChosenSetting {
   readonly columns: number
   readonly rows: number
   /** Row by row. */
-  readonly states: readonly State[]
+  readonly states: readonly CopyState[]
   readonly clashes: number
   /** No choice of the turns and pressings allowed has fewer. */
   readonly atLeast: number
@@ -44,18 +44,18 @@ export interface SettingAsk {
   readonly turns?: readonly Turn[]
 }
 
-/** One clash outweighs all wishes about how blocks are turned and pressed: see `CALM`. */
+/** One clash outweighs all constraints about how blocks are turned and pressed: see `CALM`. */
 const CLASH = 2 ** 20
 const OPPOSITE = 4
 const TURNED = 1
-/** The places of a setting above which those wishes are no longer weighed. */
+/** The places of a setting above which those constraints are no longer weighed. */
 const CALM = CLASH / (2 * (OPPOSITE + TURNED))
 
-export function setting(shown: Shown, own: readonly Toward[], opposite: readonly Toward[], ask: SettingAsk): Setting {
+export function chooseSetting(shown: ShownEdges, own: readonly Toward[], opposite: readonly Toward[], ask: SettingAsk): ChosenSetting {
   const { all, at } = statesOf(shown, own, opposite, ask)
   const wish = ask.columns * ask.rows > CALM ? 0 : 1
   const known = new Map<number, number>()
-  const clashes = (key: number, find: () => readonly Touch[]): number => {
+  const clashes = (key: number, find: () => readonly EdgeTouch[]): number => {
     const before = known.get(key)
     if (before !== undefined) return before
     const count = find().filter(({ verdict }) => verdict === 'clashes').length * CLASH
@@ -68,11 +68,11 @@ export function setting(shown: Shown, own: readonly Toward[], opposite: readonly
     rows: ask.rows,
     states: at,
     own: (state) => (all[state]?.press === 'opposite' ? OPPOSITE * wish : 0) + (all[state]?.turn === 0 ? 0 : TURNED * wish),
-    right: (state, neighbour) => clashes(pair(state, neighbour, 0), () => across(all[state] as State, all[neighbour] as State)),
+    right: (state, neighbour) => clashes(pair(state, neighbour, 0), () => across(all[state] as CopyState, all[neighbour] as CopyState)),
     below: (state, neighbour, column) => {
       const passed = passedAt(column, ask.columns)
       return clashes(pair(state, neighbour, 1 + (passed.start ? 1 : 0) + (passed.end ? 2 : 0)), () =>
-        down(all[state] as State, all[neighbour] as State, passed),
+        down(all[state] as CopyState, all[neighbour] as CopyState, passed),
       )
     },
   }
@@ -80,38 +80,39 @@ export function setting(shown: Shown, own: readonly Toward[], opposite: readonly
   return {
     columns: ask.columns,
     rows: ask.rows,
-    states: states.map((state) => all[state] as State),
+    states: states.map((state) => all[state] as CopyState),
     clashes: Math.floor(cost / CLASH),
     atLeast: Math.floor(atLeast / CLASH),
   }
 }
 
 /** Along the edge between a block and the one on its right, from top to bottom. */
-export const across = (left: State, right: State): Touch[] => beside(left.edges[1] as LaidEdge, right.edges[3] as LaidEdge, NO_CORNERS)
+export const across = (left: CopyState, right: CopyState): EdgeTouch[] => beside(left.edges[1] as LaidEdge, right.edges[3] as LaidEdge, NO_CORNERS)
 
 /** Along the edge between a block and the one below it, from right to left. */
-export const down = (upper: State, lower: State, passed: Passed): Touch[] => beside(upper.edges[2] as LaidEdge, lower.edges[0] as LaidEdge, passed)
+export const down = (upper: CopyState, lower: CopyState, passed: Passed): EdgeTouch[] =>
+  beside(upper.edges[2] as LaidEdge, lower.edges[0] as LaidEdge, passed)
 
 /** The long seam between two rows passes every corner but those at its two ends. */
 export const passedAt = (column: number, columns: number): Passed => ({ start: column + 1 < columns, end: column > 0 })
 
-export const isSquare = ({ width, height }: Shown): boolean => compare(width, height) === 0
+export const isSquare = ({ width, height }: ShownEdges): boolean => compare(width, height) === 0
 
 /** The states that look different to a neighbour, and which of them each place may take. */
 function statesOf(
-  shown: Shown,
+  shown: ShownEdges,
   own: readonly Toward[],
   opposite: readonly Toward[],
   ask: SettingAsk,
-): { all: readonly State[]; at: (column: number, row: number) => readonly number[] } {
-  const all: State[] = []
+): { all: readonly CopyState[]; at: (column: number, row: number) => readonly number[] } {
+  const all: CopyState[] = []
   const byHand = ask.turns
   const turns: readonly Turn[] = byHand !== undefined ? [...new Set<Turn>([0, ...byHand])] : turnsOf(shown, ask.turn)
   const looks = new Map<string, number>()
   const numbers = new Map<string, number>()
   for (const press of ['own', 'opposite'] as const)
     for (const turn of turns) {
-      const state: State = { turn, press, edges: turnedEdges(shown, turn, press === 'own' ? own : opposite) }
+      const state: CopyState = { turn, press, edges: turnedEdges(shown, turn, press === 'own' ? own : opposite) }
       // What must alternate alternates, whether or not one can see it.
       const look = `${ask.turn === 'free' && byHand === undefined ? '' : turn}${ask.press === 'free' ? '' : press} ${lookOf(state)}`
       const number = looks.get(look) ?? all.length
@@ -119,7 +120,7 @@ function statesOf(
       looks.set(look, number)
       numbers.set(`${turn} ${press}`, number)
     }
-  const number = (turn: Turn, press: State['press']): number => numbers.get(`${turn} ${press}`) as number
+  const number = (turn: Turn, press: CopyState['press']): number => numbers.get(`${turn} ${press}`) as number
   const listOf = (odd: number, ways: readonly Turn[]): readonly number[] => {
     const presses = ask.press === 'free' ? (['own', 'opposite'] as const) : ([ask.press === 'alternate' && odd === 1 ? 'opposite' : 'own'] as const)
     return [...new Set(presses.flatMap((press) => ways.map((turn) => number(turn, press))))]
@@ -129,10 +130,10 @@ function statesOf(
   return { all, at: (column, row) => lists[(column + row) % 2] as readonly number[] }
 }
 
-const turnsOf = (shown: Shown, turn: Turning): readonly Turn[] =>
+const turnsOf = (shown: ShownEdges, turn: Turning): readonly Turn[] =>
   turn === 'none' ? [0] : turn === 'alternate' ? [0, 1] : isSquare(shown) ? [0, 1, 2, 3] : [0, 2]
 
-const lookOf = ({ edges }: State): string =>
+const lookOf = ({ edges }: CopyState): string =>
   edges
     .map(({ ends }) =>
       ends

@@ -56,7 +56,7 @@ export interface Changed {
   readonly outlines: readonly number[]
 }
 
-export class Memory {
+export class DivisionCache {
   private readonly pieces = new Map<string, Kept>()
   private time = 0
   /** When each part changed last, and when its outline did. */

@@ -30,7 +30,7 @@ interface Piece {
 }
 
 /** Sums and fingerprints of pieces by the seams that finish them: for those who keep the very seam of an unchanged piece from edit to edit. */
-export interface Prints {
+export interface FingerprintCache {
   readonly fabrics: WeakMap<Seam, Printed>
   readonly shapes: WeakMap<Seam, Printed>
 }
@@ -40,7 +40,12 @@ interface Printed {
   readonly print: string
 }
 
-export function fingerprints(laid: Laid, seams: readonly Seam[], inFabric: 'fabrics' | 'shapes' = 'fabrics', prints: Prints | null = null): string[] {
+export function fingerprints(
+  laid: Laid,
+  seams: readonly Seam[],
+  inFabric: 'fabrics' | 'shapes' = 'fabrics',
+  prints: FingerprintCache | null = null,
+): string[] {
   const fabric = new Map(laid.block.fabrics.map(({ id }, index) => [id, inFabric === 'fabrics' ? index + 1 : 1]))
   const places = new Places()
   const patches = laid.patches.length
@@ -65,8 +70,12 @@ export function fingerprints(laid: Laid, seams: readonly Seam[], inFabric: 'fabr
 }
 
 /** Different pieces, or different shapes whatever their fabrics. */
-export const countDifferent = (laid: Laid, seams: readonly Seam[], by: 'fabrics' | 'shapes' = 'fabrics', prints: Prints | null = null): number =>
-  new Set(fingerprints(laid, seams, by, prints)).size
+export const countDifferent = (
+  laid: Laid,
+  seams: readonly Seam[],
+  by: 'fabrics' | 'shapes' = 'fabrics',
+  prints: FingerprintCache | null = null,
+): number => new Set(fingerprints(laid, seams, by, prints)).size
 
 /** Pieces that are alike, two or more of a kind, each by the seam that finishes it, in sewing order. */
 export function repeatsOf(laid: Laid, seams: readonly Seam[]): number[][] {

@@ -6,7 +6,7 @@
  * How     a full-width cut crosses no unit: the slabs are the merged stretches of the units' heights. Inside a slab, the same across.
  */
 import type { Laid } from '../block/lay.ts'
-import type { KeptRows, Memory } from './divisionCache.ts'
+import type { KeptRows, DivisionCache } from './divisionCache.ts'
 import type { Stage, Tree } from './values.ts'
 
 export interface Box {
@@ -22,10 +22,10 @@ interface Sections {
   readonly proved: boolean
 }
 
-export function inRows(laid: Laid, name: 'rows' | 'columns', sections: Sections, memory: Memory | null = null): Tree {
-  const before = memory?.rowsBefore() ?? null
+export function inRows(laid: Laid, name: 'rows' | 'columns', sections: Sections, cache: DivisionCache | null): Tree {
+  const before = cache?.rowsBefore() ?? null
   if (before !== null && !before.kept.slabs.some((slab) => slab.some((item) => isOther(item, before.since, sections)))) {
-    memory?.keepRows(before.kept)
+    cache?.keepRows(before.kept)
     return before.kept.tree
   }
   const across = name === 'rows' ? 1 : 0
@@ -45,7 +45,7 @@ export function inRows(laid: Laid, name: 'rows' | 'columns', sections: Sections,
   )
   const tree = chain(rows, 'block')
   // What is sought and not proved is told each time.
-  if (sections.proved) memory?.keepRows({ slabs, tree })
+  if (sections.proved) cache?.keepRows({ slabs, tree })
   return tree
 }
 

@@ -13,11 +13,9 @@ import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { contactOf } from './contact.ts'
 import { type Item, fewest, grow } from './fewestBends.ts'
 import { innerRectangle, type Sized } from './innerRectangle.ts'
-import type { Asked, Cut, Divided, Kept, Memory, Way } from './divisionCache.ts'
+import type { Asked, Cut, Divided, Kept, DivisionCache, Way } from './divisionCache.ts'
 import { type Box, boxOf } from './rows.ts'
-import type { Tree } from './values.ts'
-
-export type Habit = 'middle' | 'outside'
+import type { CutOrder, PlanChoice, Tree } from './values.ts'
 
 /** Beyond this many parts the fewest set-in and partial joins are sought, not proved. */
 export const PROVED_PARTS = 12
@@ -25,12 +23,14 @@ export const PROVED_PARTS = 12
 /** The stretches on the outline of a part, in any order. */
 export type EdgesOf = (part: number) => readonly number[]
 
-/** What need not be found again. */
-export interface Helps {
+/** What a division need not work out again. */
+export interface DivisionContext {
   /** Pieces without a straight seam, by their shape. */
   readonly known: Map<string, Tree>
-  readonly memory?: Memory
-  readonly edgesOf?: EdgesOf
+  /** How pieces were divided before an edit; null where nothing is kept. */
+  readonly cache: DivisionCache | null
+  /** The outlines of the parts, where they are known already. */
+  readonly edgesOf: EdgesOf | null
 }
 
 /** A piece on its way: its cut, and how it was divided before by the same one. */
@@ -74,16 +74,15 @@ function outlines(laid: Laid, plane: Plane, partOf: Int32Array): EdgesOf {
 export class Divider {
   private readonly laid: Laid
   private readonly plane: Plane
-  private readonly habit: Habit
-  /** How many of the cuts that would come first are passed over at the very first cut. */
-  private readonly passed: number
+  private readonly cutOrder: CutOrder
+  private readonly skippedCuts: number
   /** Pieces without a straight seam, by their shape, with their parts numbered in order: other plans meet the same ones, and so do repeats in one block. */
   private readonly known: Map<string, Tree>
   /** Which piece each part is in, while pieces are divided. */
   private readonly pieceOf: Int32Array
   private readonly partOf: Int32Array
   private readonly edgesOf: EdgesOf
-  private readonly memory: Memory | null
+  private readonly cache: DivisionCache | null
   /** The piece in which an edge was last seen inside, a dot last seen on the outline: cheaper than a new set for every piece. */
   private readonly inner: Int32Array
   private readonly outline: Int32Array
@@ -99,13 +98,13 @@ export class Divider {
   /** Whether every piece without a straight cut was small enough for a proof. */
   proved = true
 
-  constructor(laid: Laid, plane: Plane, habit: Habit, { known, memory, edgesOf }: Helps, passed = 0) {
+  constructor(laid: Laid, plane: Plane, { cutOrder, skippedCuts }: Omit<PlanChoice, 'name'>, { known, cache, edgesOf }: DivisionContext) {
     this.known = known
-    this.memory = memory ?? null
-    this.passed = passed
+    this.cache = cache
+    this.skippedCuts = skippedCuts
     this.laid = laid
     this.plane = plane
-    this.habit = habit
+    this.cutOrder = cutOrder
     this.partOf = new Int32Array(laid.patches.length)
     laid.parts.forEach(({ patches }, part) => {
       for (const patch of patches) this.partOf[patch] = part
@@ -133,7 +132,7 @@ export class Divider {
     const waiting: (readonly number[])[] = [parts]
     while (waiting.length > 0) {
       const piece = waiting.pop() as readonly number[]
-      const asked = { parts: piece, last: before.get(piece) ?? null, passed: piece === parts ? this.passed : 0 }
+      const asked = { parts: piece, last: before.get(piece) ?? null, passed: piece === parts ? this.skippedCuts : 0 }
       const halved = halves.get(piece)
       if (halved !== undefined) {
         const [near, far] = [done.get(halved.cut.near) as Divided, done.get(halved.cut.far) as Divided]
@@ -141,7 +140,7 @@ export class Divider {
         done.set(piece, this.kept(asked, divided, halved.cut))
         continue
       }
-      const known = piece.length === 1 ? null : (this.memory?.find(asked) ?? null)
+      const known = piece.length === 1 ? null : (this.cache?.find(asked) ?? null)
       if (piece.length === 1 || known?.holds === 'all') {
         done.set(piece, known?.kept ?? { tree: piece[0] as number, proved: true })
         continue
@@ -161,7 +160,7 @@ export class Divider {
   }
 
   private kept(asked: Asked, divided: Divided, cut: Cut | null): Divided {
-    this.memory?.keep(asked, divided, cut)
+    this.cache?.keep(asked, divided, cut)
     return divided
   }
 
@@ -343,7 +342,7 @@ export class Divider {
         steep: dx === 0 ? Number.POSITIVE_INFINITY : Math.abs(dy / dx),
         length,
         across,
-        away: this.habit === 'middle' ? away : -away,
+        away: this.cutOrder === 'middle' ? away : -away,
       }
     })
     measured.sort((a, b) => a.away - b.away || a.across - b.across || b.length - a.length || this.byParts(parts, a.run, b.run))

@@ -11,10 +11,27 @@ export interface Branch {
   readonly stage: Stage
 }
 
+/** A joining order for all parts of a block. */
 export interface Plan {
   readonly name: 'rows' | 'columns' | 'sections'
   readonly tree: Tree
+  /** Whether no plan that keeps units whole has fewer set-in and partial joins. */
+  readonly proved: boolean
 }
+
+/** Where straight cuts are sought first: through the `middle` (halves and quarters), or at the `outside` (strips peeled off, as for a log cabin). */
+export type CutOrder = 'middle' | 'outside'
+
+/** Which of the possible plans is wanted. */
+export interface PlanChoice {
+  readonly name: Plan['name']
+  readonly cutOrder: CutOrder
+  /** How many of the cuts that would come first are skipped at the very first cut. */
+  readonly skippedCuts: number
+}
+
+/** A key for everything kept about one choice of plan. */
+export const planKey = ({ name, cutOrder, skippedCuts }: PlanChoice): string => `${name} ${cutOrder} ${skippedCuts}`
 
 /** A sewn line. */
 export interface Seam {

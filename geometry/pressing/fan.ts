@@ -7,7 +7,6 @@
  *         arithmetic: nested, the fullest quarter holds its own patch, six allowances of the two seams folded on it; fanned, each quarter holds its
  *         patch, the two allowances of one seam, and a quarter of the four corners opened in the middle.
  */
-import { realDot } from '../block/lay.ts'
 import { difference } from '../piecing/contact.ts'
 import type { Dot } from '../plane/points.ts'
 import type { Plane } from '../plane/subdivide.ts'
@@ -19,7 +18,7 @@ import type { Crossing } from './values.ts'
 export const NESTED_LAYERS = 7
 export const FANNED_LAYERS = 4
 
-export function canSpin(plane: Plane, { seams, pressed }: PressedPlan, folds: Folds, crossing: Crossing): boolean {
+export function canFan(plane: Plane, { seams, pressed }: PressedPlan, folds: Folds, crossing: Crossing): boolean {
   if (verdictOf(crossing, pressed.toward) !== 'nests' || pressed.toward[crossing.join] === 'open') return false
   const around = plane.around[crossing.dot] ?? []
   if (around.length !== 4) return false
@@ -31,5 +30,5 @@ export function canSpin(plane: Plane, { seams, pressed }: PressedPlan, folds: Fo
     const [dx, dy] = difference(plane, a, b)
     return ex * dx + ey * dy === 0 || ex * dy - ey * dx === 0
   })
-  return square && patchesNear(folds, realDot(folds.laid, plane.dots[crossing.dot] as Dot), 2 * folds.allowance).size === 4
+  return square && patchesNear(folds, folds.laid.places.cells(plane.dots[crossing.dot] as Dot), 2 * folds.allowance).size === 4
 }

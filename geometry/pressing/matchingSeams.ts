@@ -2,9 +2,8 @@
  * Which seams lie in the same place of alike units: where a block asks for it (`pressAlike`), these are pressed alike.
  *
  * In      the laid block, its plane and seams, and which side of each lies clockwise.
- * Out     for each seam inside a unit of which there are several alike: the number of its likeness, and which of its sides is the one that the likeness
- *         counts as side 0. Units are alike when one is the other turned: the same fabrics in the same places, sewn along the same lines, by the same
- *         method and with the same wishes about pressing.
+ * Out     for each seam inside a unit of which there are several alike: its group of matching seams; null for all others. Units are alike when one is the other turned: the same fabrics in the same places, sewn along the same lines, by the same
+ *         method and with the same word about pressing.
  */
 import type { Laid } from '../block/lay.ts'
 import type { Seam } from '../piecing/values.ts'
@@ -12,14 +11,17 @@ import type { Dot } from '../plane/points.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import { methodOf } from '../units/kinds.ts'
 
-export interface Like {
-  readonly likeness: number
+/** A seam that has matches in alike units. */
+export interface MatchingSeam {
+  /** The same number for all seams that match. */
+  readonly group: number
+  /** Which of its sides the group counts as side 0. */
   readonly side0: 0 | 1
 }
 
 type Turned = (dot: Dot) => Dot
 
-export function likeSeams(laid: Laid, plane: Plane, seams: readonly Seam[], clockwise: readonly (0 | 1)[]): (Like | null)[] {
+export function matchingSeams(laid: Laid, plane: Plane, seams: readonly Seam[], clockwise: readonly (0 | 1)[]): (MatchingSeam | null)[] {
   const inUnits = new Map<number, number[]>()
   seams.forEach(({ unit }, seam) => {
     if (unit < 0) return
@@ -32,7 +34,7 @@ export function likeSeams(laid: Laid, plane: Plane, seams: readonly Seam[], cloc
     const { key, turn } = pictureOf(laid, plane, seams, unit, own)
     for (const seam of own) {
       const { line, forward } = lineOf(plane, seams[seam] as Seam, turn)
-      // Side 0 of the likeness is the one clockwise of the line from its lower end to its higher.
+      // Side 0 of the group is the one clockwise of the line from its lower end to its higher.
       const clockwiseOfLine = forward ? (clockwise[seam] as 0 | 1) : clockwise[seam] === 0 ? 1 : 0
       const name = `${key} ${line}`
       const there = groups.get(name)
@@ -40,14 +42,14 @@ export function likeSeams(laid: Laid, plane: Plane, seams: readonly Seam[], cloc
       else there.push({ seam, side0: clockwiseOfLine })
     }
   }
-  const like: (Like | null)[] = seams.map(() => null)
-  let likeness = 0
+  const matching: (MatchingSeam | null)[] = seams.map(() => null)
+  let group = 0
   for (const members of groups.values()) {
     if (members.length < 2) continue
-    for (const { seam, side0 } of members) like[seam] = { likeness, side0 }
-    likeness++
+    for (const { seam, side0 } of members) matching[seam] = { group, side0 }
+    group++
   }
-  return like
+  return matching
 }
 
 function pictureOf(laid: Laid, plane: Plane, seams: readonly Seam[], unit: number, own: readonly number[]): { key: string; turn: Turned } {

@@ -13,7 +13,7 @@ import { crossSign, greatestCommon } from '../plane/points.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import type { Crossing, SeamEnd } from './values.ts'
 
-export interface Met {
+export interface MetSeams {
   readonly crossings: readonly Crossing[]
   /** Per seam: seam ends strictly inside it, on its sides 0 and 1. */
   readonly ends: readonly (readonly [number, number])[]
@@ -24,7 +24,7 @@ export interface Met {
 }
 
 /** What met inside the units, with which all plans of a block begin. */
-export interface MetInUnits extends Met {
+export interface MetInUnits extends MetSeams {
   readonly loose: Loose
 }
 
@@ -176,13 +176,13 @@ function crossingsAt(plane: Plane, seam: SeamLine, join: number, place: number, 
     const pairs = near.flatMap((a) =>
       far
         .filter((b) => mirrored(along, a, b))
-        .map((b): Crossing => ({ dot, join, seams: [a.seam, b.seam], sort: 'pair', leans: [leanToSide0(along, a), leanToSide0(along, b)] })),
+        .map((b): Crossing => ({ dot, join, seams: [a.seam, b.seam], type: 'pair', leans: [leanToSide0(along, a), leanToSide0(along, b)] })),
     )
     if (pairs.length > 0) return pairs
   }
   const seams = [...near, ...far].map((end) => end.seam)
-  if (near.length > 0 && far.length > 0) return [{ dot, join, seams, sort: 'pin', leans: null }]
-  return ends.length > 1 ? [{ dot, join, seams, sort: 'tip', leans: null }] : []
+  if (near.length > 0 && far.length > 0) return [{ dot, join, seams, type: 'pin', leans: null }]
+  return ends.length > 1 ? [{ dot, join, seams, type: 'tip', leans: null }] : []
 }
 
 /** Right sides together, the far piece is folded over the join: two seams coincide when one is the mirror image of the other in it. */

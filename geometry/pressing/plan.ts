@@ -1,36 +1,35 @@
-/** A plan as it is sewn and pressed: what the stages after pressing read. */
-import type { Prints } from '../piecing/matchingPieces.ts'
-import type { Helps } from '../piecing/straightCuts.ts'
-import type { Plan, Seam, Tree } from '../piecing/values.ts'
-import type { Like } from './matchingSeams.ts'
-import type { Met, SideOf } from './meet.ts'
-import type { Tied } from './pressAlike.ts'
-import type { Wishes } from './pressRules.ts'
+/** A plan as it is sewn, and as it is pressed: what later stages read. */
+import type { FingerprintCache } from '../piecing/matchingPieces.ts'
+import type { DivisionContext } from '../piecing/straightCuts.ts'
+import type { Plan, PlanChoice, Seam } from '../piecing/values.ts'
+import type { MatchingSeam } from './matchingSeams.ts'
+import type { MetSeams, SideOf } from './meet.ts'
+import type { SharedChoices } from './pressAlike.ts'
+import type { PressConstraints } from './pressRules.ts'
 import type { Pressed } from './values.ts'
 
-export interface SewnPlan extends Wishes {
+export interface SewnPlan extends PressConstraints {
   readonly seams: readonly Seam[]
   readonly sideOf: SideOf
-  readonly met: Met
+  readonly met: MetSeams
 }
 
-export interface PressedPlan extends Wishes {
+export interface PressedPlan extends SewnPlan {
   readonly name: Plan['name']
-  readonly seams: readonly Seam[]
-  readonly sideOf: SideOf
-  readonly met: Met
   readonly pressed: Pressed
-  /** Where alike units are to be pressed alike: what each wish was before, which seams are alike, and the choices they make together. */
-  readonly together: { readonly asked: Wishes['wishes']; readonly like: readonly (Like | null)[]; readonly tied: Tied } | null
-  /** Whether the fewest set-in and partial joins are proved. */
+  /** Where alike units are to be pressed alike: the constraints before, which seams match, and the choices they share. */
+  readonly alike: {
+    readonly asked: PressConstraints['constraints']
+    readonly matching: readonly (MatchingSeam | null)[]
+    readonly shared: SharedChoices
+  } | null
+  /** Whether no plan has fewer set-in and partial joins. */
   readonly proved: boolean
 }
 
-/** How plans are sewn: each anew, or with what is known from before an edit (see `resew`). */
-export interface Workroom {
-  /** What helps to divide pieces for one sort of plan. */
-  readonly helps: (sort: string) => Helps
-  /** `sort`: of plan, as in `helps`. */
-  readonly sew: (tree: Tree, sort: string) => SewnPlan
-  readonly prints: Prints | null
+/** How the plans of one block are divided and sewn: from nothing (`sewFromNothing`), or with what is kept from before an edit (`IncrementalSew`). */
+export interface PlanSewer {
+  readonly divisionContext: (choice: PlanChoice) => DivisionContext
+  readonly sew: (plan: Plan, choice: PlanChoice) => SewnPlan
+  readonly fingerprints: FingerprintCache | null
 }

@@ -6,7 +6,7 @@
  * A ring is a chain walked once for each way of its first seam. Nothing is left out, so the sum over chains and rings is the minimum; each seam is
  * visited at most four times, so it is linear.
  */
-import type { Crossing, Pressed, Toward, Wish } from './values.ts'
+import type { Crossing, Pressed, Toward, PressConstraint } from './values.ts'
 
 interface Tie {
   readonly crossing: number
@@ -18,20 +18,20 @@ interface Tie {
 /** A clash outweighs every preference of any block that can be read. */
 export const CLASH = 1e7
 
-export function pressAll(crossings: readonly Crossing[], wishes: readonly Wish[]): Pressed {
-  const chains = new Chains(crossings, wishes)
-  const toward: Toward[] = wishes.map(({ fixed }) => fixed ?? 0)
+export function press(crossings: readonly Crossing[], constraints: readonly PressConstraint[]): Pressed {
+  const chains = new Chains(crossings, constraints)
+  const toward: Toward[] = constraints.map(({ fixed }) => fixed ?? 0)
   // Chains from their ends; what is left then is rings.
-  for (let seam = 0; seam < wishes.length; seam++) if (chains.isEnd(seam)) chains.press(seam, toward)
-  for (let seam = 0; seam < wishes.length; seam++) chains.press(seam, toward)
-  return judged(crossings, wishes, toward)
+  for (let seam = 0; seam < constraints.length; seam++) if (chains.isEnd(seam)) chains.press(seam, toward)
+  for (let seam = 0; seam < constraints.length; seam++) chains.press(seam, toward)
+  return scorePressing(crossings, constraints, toward)
 }
 
 const NONE = -1
 
 /** The ties of all seams in flat lists, two places for each, and room to walk along them: a plan is pressed at every touch of the hand. */
 class Chains {
-  private readonly wishes: readonly Wish[]
+  private readonly constraints: readonly PressConstraint[]
   /** The seam tied to, by which crossing, and whether the two nest when both are pressed toward the side of the same number. */
   private readonly other: Int32Array
   private readonly crossing: Int32Array
@@ -45,9 +45,9 @@ class Chains {
   private readonly came: Uint8Array
   private readonly bestCame: Uint8Array
 
-  constructor(crossings: readonly Crossing[], wishes: readonly Wish[]) {
-    const count = wishes.length
-    this.wishes = wishes
+  constructor(crossings: readonly Crossing[], constraints: readonly PressConstraint[]) {
+    const count = constraints.length
+    this.constraints = constraints
     this.other = new Int32Array(2 * count).fill(NONE)
     this.crossing = new Int32Array(2 * count).fill(NONE)
     this.alike = new Uint8Array(2 * count)
@@ -58,11 +58,11 @@ class Chains {
     this.came = new Uint8Array(count)
     this.bestCame = new Uint8Array(count)
     for (let index = 0; index < crossings.length; index++) {
-      const { sort, leans, seams } = crossings[index] as Crossing
-      if (sort !== 'pair' || leans === null) continue
+      const { type, leans, seams } = crossings[index] as Crossing
+      if (type !== 'pair' || leans === null) continue
       const a = seams[0] as number
       const b = seams[1] as number
-      if (wishes[a]?.fixed === 'open' || wishes[b]?.fixed === 'open') continue
+      if (constraints[a]?.fixed === 'open' || constraints[b]?.fixed === 'open') continue
       const alike = leans[0] === leans[1] ? 0 : 1
       this.tie(a, b, index, alike)
       this.tie(b, a, index, alike)
@@ -114,7 +114,7 @@ class Chains {
     }
     for (let place = length - 1; place >= 0; place--) {
       const seam = this.members[place] as number
-      if (this.wishes[seam]?.fixed !== 'open') toward[seam] = way as 0 | 1
+      if (this.constraints[seam]?.fixed !== 'open') toward[seam] = way as 0 | 1
       if (place > 0) way = ((this.came[place] as number) >> way) & 1
     }
   }
@@ -127,7 +127,7 @@ class Chains {
   }
 
   private price(seam: number, way: 0 | 1): number {
-    const { fixed, preference } = this.wishes[seam] as Wish
+    const { fixed, preference } = this.constraints[seam] as PressConstraint
     if (fixed === 'open') return 0
     if (fixed !== null) return fixed === way ? 0 : Number.POSITIVE_INFINITY
     return preference !== null && preference !== way ? 1 : 0
@@ -158,19 +158,19 @@ class Chains {
   }
 }
 
-export function judged(crossings: readonly Crossing[], wishes: readonly Wish[], toward: readonly Toward[]): Pressed {
+export function scorePressing(crossings: readonly Crossing[], constraints: readonly PressConstraint[], toward: readonly Toward[]): Pressed {
   const clashing: number[] = []
   for (let index = 0; index < crossings.length; index++) if (verdictOf(crossings[index] as Crossing, toward) === 'clashes') clashing.push(index)
   let against = 0
-  for (let seam = 0; seam < wishes.length; seam++) {
-    const { fixed, preference } = wishes[seam] as Wish
+  for (let seam = 0; seam < constraints.length; seam++) {
+    const { fixed, preference } = constraints[seam] as PressConstraint
     if (fixed === null && preference !== null && toward[seam] !== preference) against++
   }
   return { toward, clashes: clashing.length, atLeast: clashing.length, against, clashing }
 }
 
-export function verdictOf({ sort, leans, seams }: Crossing, toward: readonly Toward[]): 'nests' | 'clashes' | 'open' | 'pin' | 'tip' {
-  if (sort !== 'pair' || leans === null) return sort === 'pin' ? 'pin' : 'tip'
+export function verdictOf({ type, leans, seams }: Crossing, toward: readonly Toward[]): 'nests' | 'clashes' | 'open' | 'pin' | 'tip' {
+  if (type !== 'pair' || leans === null) return type === 'pin' ? 'pin' : 'tip'
   const [a, b] = [toward[seams[0] as number] as Toward, toward[seams[1] as number] as Toward]
   if (a === 'open' || b === 'open') return 'open'
   return lean(leans[0], a) === lean(leans[1], b) ? 'clashes' : 'nests'
@@ -178,12 +178,12 @@ export function verdictOf({ sort, leans, seams }: Crossing, toward: readonly Tow
 
 const lean = (toSide0: -1 | 1, toward: 0 | 1): number => (toward === 0 ? toSide0 : -toSide0)
 
-export function tied(crossings: readonly Crossing[], wishes: readonly Wish[]): Tie[][] {
-  const ties: Tie[][] = wishes.map(() => [])
-  crossings.forEach(({ sort, leans, seams }, crossing) => {
-    if (sort !== 'pair' || leans === null) return
+export function tiesOf(crossings: readonly Crossing[], constraints: readonly PressConstraint[]): Tie[][] {
+  const ties: Tie[][] = constraints.map(() => [])
+  crossings.forEach(({ type, leans, seams }, crossing) => {
+    if (type !== 'pair' || leans === null) return
     const [a, b] = seams as readonly [number, number]
-    if (wishes[a]?.fixed === 'open' || wishes[b]?.fixed === 'open') return
+    if (constraints[a]?.fixed === 'open' || constraints[b]?.fixed === 'open') return
     const nestsAlike = leans[0] !== leans[1]
     ties[a]?.push({ crossing, other: b, nestsAlike })
     ties[b]?.push({ crossing, other: a, nestsAlike })

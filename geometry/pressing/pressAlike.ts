@@ -1,58 +1,59 @@
 /**
  * Press a plan in which alike units are pressed alike.
  *
- * In      the crossings, what is asked of each seam, and the likeness of seams (see `likeness`).
- * Out     the pressing with the fewest clashes, then the fewest seams against their preference, and the number of clashes that none can be below; the wishes
- *         as they stand once one unit's settled seams have settled those of its likes; and the seams whose likes are settled in two ways.
- * How     seams of one likeness are one choice; then the problem is the general one (see `eliminate`).
+ * In      the crossings, what is asked of each seam, and which seams match (see `matchingSeams`).
+ * Out     the pressing with the fewest clashes, then the fewest seams against their preference, and the number of clashes that none can be below; the
+ *         constraints once a settled seam has settled those that match it; and the seams whose matches are settled in two ways.
+ * How     matching seams are one choice; then the problem is the general one (see `solvers/elimination`).
  */
-import { CLASH, judged } from './press.ts'
+import { CLASH, scorePressing } from './press.ts'
 import { type Choices, leastWays, type Pair } from '../solvers/elimination.ts'
-import type { Like } from './matchingSeams.ts'
-import type { Crossing, Pressed, Toward, Wish } from './values.ts'
+import type { MatchingSeam } from './matchingSeams.ts'
+import type { Crossing, Pressed, Toward, PressConstraint } from './values.ts'
 
-export interface Tied {
-  readonly wishes: readonly Wish[]
-  /** The choice each seam belongs to, and whether its way is the choice's turned about. */
+export interface SharedChoices {
+  readonly constraints: readonly PressConstraint[]
+  /** By seam: the choice it belongs to. */
   readonly choiceOf: readonly number[]
-  readonly about: readonly boolean[]
-  /** Seams settled otherwise than others of their likeness. */
-  readonly odd: readonly number[]
+  /** By seam: whether it lies toward its side 1 where the choice says 0. */
+  readonly flipped: readonly boolean[]
+  /** Seams settled otherwise than others that match them. */
+  readonly conflicting: readonly number[]
 }
 
-export function tieUp(wishes: readonly Wish[], like: readonly (Like | null)[]): Tied {
+export function shareChoices(constraints: readonly PressConstraint[], matching: readonly (MatchingSeam | null)[]): SharedChoices {
   const members = new Map<number, number[]>()
-  like.forEach((one, seam) => {
+  matching.forEach((one, seam) => {
     if (one === null) return
-    const there = members.get(one.likeness)
-    if (there === undefined) members.set(one.likeness, [seam])
+    const there = members.get(one.group)
+    if (there === undefined) members.set(one.group, [seam])
     else there.push(seam)
   })
-  const about = like.map((one) => one?.side0 === 1)
-  const settled: Wish[] = [...wishes]
-  const choiceOf = wishes.map((_, seam) => seam)
-  const odd: number[] = []
+  const flipped = matching.map((one) => one?.side0 === 1)
+  const settled: PressConstraint[] = [...constraints]
+  const choiceOf = constraints.map((_, seam) => seam)
+  const conflicting: number[] = []
   for (const seams of members.values()) {
-    const fixed = seams.filter((seam) => wishes[seam]?.fixed !== null)
-    const ways = new Set(fixed.map((seam) => wayOf(wishes[seam]?.fixed ?? null, about[seam] as boolean)))
+    const fixed = seams.filter((seam) => constraints[seam]?.fixed !== null)
+    const ways = new Set(fixed.map((seam) => wayOf(constraints[seam]?.fixed ?? null, flipped[seam] as boolean)))
     // Settled in two ways: each keeps its own, and the others are tied to each other alone.
-    if (ways.size > 1) odd.push(...fixed)
+    if (ways.size > 1) conflicting.push(...fixed)
     const leader = fixed[0]
-    const led = seams.filter((seam) => wishes[seam]?.fixed === null)
+    const led = seams.filter((seam) => constraints[seam]?.fixed === null)
     if (ways.size === 1 && leader !== undefined) {
-      const { rule, fixed: way } = wishes[leader] as Wish
-      const common = wayOf(way, about[leader] as boolean)
+      const { rule, fixed: way } = constraints[leader] as PressConstraint
+      const common = wayOf(way, flipped[leader] as boolean)
       const why = 'Pressed like the other units that are alike.'
-      for (const seam of led) settled[seam] = { fixed: wayOf(common, about[seam] as boolean), rule, preference: null, why }
+      for (const seam of led) settled[seam] = { fixed: wayOf(common, flipped[seam] as boolean), rule, preference: null, why }
     }
     for (const seam of led) choiceOf[seam] = led[0] as number
   }
-  return { wishes: settled, choiceOf, about, odd }
+  return { constraints: settled, choiceOf, flipped, conflicting }
 }
 
-const wayOf = (way: Toward | null, about: boolean): Toward | null => (way === null || way === 'open' || !about ? way : way === 0 ? 1 : 0)
+const wayOf = (way: Toward | null, flipped: boolean): Toward | null => (way === null || way === 'open' || !flipped ? way : way === 0 ? 1 : 0)
 
-export function pressTogether(crossings: readonly Crossing[], { wishes, choiceOf, about }: Tied, budget?: number): Pressed {
+export function pressAlike(crossings: readonly Crossing[], { constraints, choiceOf, flipped }: SharedChoices, budget?: number): Pressed {
   const numbers = new Map<number, number>()
   const numberOf = (seam: number): number => {
     const choice = choiceOf[seam] as number
@@ -61,27 +62,27 @@ export function pressTogether(crossings: readonly Crossing[], { wishes, choiceOf
     return number
   }
   const own: [number, number][] = []
-  wishes.forEach(({ fixed, preference }, seam) => {
+  constraints.forEach(({ fixed, preference }, seam) => {
     if (fixed === 'open') return
     const number = numberOf(seam)
     own[number] ??= [0, 0]
     const costs = own[number] as [number, number]
     for (const way of [0, 1] as const) {
-      const toward = wayOf(way, about[seam] as boolean)
+      const toward = wayOf(way, flipped[seam] as boolean)
       if (fixed !== null) costs[way] += fixed === toward ? 0 : Number.POSITIVE_INFINITY
       else if (preference !== null && preference !== toward) costs[way] += 1
     }
   })
-  const pairs = crossings.flatMap(({ sort, leans, seams: [a, b] }): Pair[] => {
-    if (sort !== 'pair' || leans === null || a === undefined || b === undefined) return []
-    if (wishes[a]?.fixed === 'open' || wishes[b]?.fixed === 'open') return []
-    // Alike in their own sides, turned about where their choices count the other way.
-    const nestsAlike = (leans[0] !== leans[1]) === (about[a] === about[b])
+  const pairs = crossings.flatMap(({ type, leans, seams: [a, b] }): Pair[] => {
+    if (type !== 'pair' || leans === null || a === undefined || b === undefined) return []
+    if (constraints[a]?.fixed === 'open' || constraints[b]?.fixed === 'open') return []
+    // Alike in their own sides, the other way where just one of them is flipped.
+    const nestsAlike = (leans[0] !== leans[1]) === (flipped[a] === flipped[b])
     return [{ a: numberOf(a), b: numberOf(b), alike: nestsAlike ? 0 : CLASH, unlike: nestsAlike ? CLASH : 0 }]
   })
   const choices: Choices = { own, pairs }
   const { ways, cost, atLeast } = leastWays(choices, budget)
-  const toward = wishes.map(({ fixed }, seam) => fixed ?? (wayOf(ways[numberOf(seam)] as 0 | 1, about[seam] as boolean) as Toward))
-  const pressed = judged(crossings, wishes, toward)
+  const toward = constraints.map(({ fixed }, seam) => fixed ?? (wayOf(ways[numberOf(seam)] as 0 | 1, flipped[seam] as boolean) as Toward))
+  const pressed = scorePressing(crossings, constraints, toward)
   return { ...pressed, atLeast: cost === atLeast ? pressed.clashes : Math.ceil(Math.max(0, atLeast) / CLASH - 1e-9 - 0.5) }
 }

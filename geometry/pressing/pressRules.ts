@@ -2,11 +2,11 @@
  * What is asked of each seam before anything is chosen: the maker's own word, a method's rule, a preference.
  *
  * In      the laid block, its seams, and the seam ends inside each join.
- * Out     one wish for each seam, and an information for each press entry of the block that found no seam.
+ * Out     one constraint for each seam, and an information for each press entry of the block that found no seam.
  * Source  geese toward their wings, flipped corners toward the corner [S3][S12]; away from bulk, else toward the darker fabric:
  *         [S79][S80] (to the darker fabric unless bulk matters more). Lightness is CIE L*, sRGB under D65.
  */
-import { type Laid, realDot, stepsOf } from '../block/lay.ts'
+import type { Laid } from '../block/lay.ts'
 import type { PressAsked, Unit } from '../values/block.ts'
 import { lightnessOf } from '../colour/lightness.ts'
 import { compare, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
@@ -14,31 +14,31 @@ import type { Seam } from '../piecing/values.ts'
 import { type Dot, insidePolygon } from '../plane/points.ts'
 import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
 import { type ExactPoint, exactPoint, methodOf } from '../units/kinds.ts'
-import { edgeBetween, type Met, type SideOf } from './meet.ts'
-import type { Toward, Wish } from './values.ts'
+import { edgeBetween, type MetSeams, type SideOf } from './meet.ts'
+import type { Toward, PressConstraint } from './values.ts'
 
-export interface Wishes {
-  readonly wishes: readonly Wish[]
+export interface PressConstraints {
+  readonly constraints: readonly PressConstraint[]
   /** Places in the block's `press` list that are passed over, each with the reason. */
   readonly passedOver: readonly { readonly entry: number; readonly reason: string }[]
 }
 
 /** `units`: what is asked of the first seams, but for the maker's own word; all plans of a block begin with the same ones. */
-export function wishesOf(
+export function constraintsOf(
   laid: Laid,
   plane: Plane,
   seams: readonly Seam[],
-  { ends, clockwise }: Pick<Met, 'ends' | 'clockwise'>,
+  { ends, clockwise }: Pick<MetSeams, 'ends' | 'clockwise'>,
   sideOf: SideOf,
-  units: readonly Wish[] = [],
-): Wishes {
-  const wish = wisher(laid, plane)
-  const plain = seams.map((seam, index) => units[index] ?? wish(seam, ends[index] as readonly [number, number], clockwise[index] as 0 | 1))
-  return withWords(laid, plane, seams, sideOf, plain)
+  units: readonly PressConstraint[] = [],
+): PressConstraints {
+  const constraint = seamConstraint(laid, plane)
+  const plain = seams.map((seam, index) => units[index] ?? constraint(seam, ends[index] as readonly [number, number], clockwise[index] as 0 | 1))
+  return withAskedPressing(laid, plane, seams, sideOf, plain)
 }
 
 /** What is asked of a seam, but for the maker's own word on a place. */
-export function wisher(laid: Laid, plane: Plane): (seam: Seam, ends: readonly [number, number], clockwise: 0 | 1) => Wish {
+export function seamConstraint(laid: Laid, plane: Plane): (seam: Seam, ends: readonly [number, number], clockwise: 0 | 1) => PressConstraint {
   const lightness = new Map(laid.block.fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]))
   return (seam, ends, clockwise) => {
     const unit = laid.block.units[seam.unit]
@@ -50,9 +50,15 @@ export function wisher(laid: Laid, plane: Plane): (seam: Seam, ends: readonly [n
 }
 
 /** The maker's own word on a place goes before all else. */
-export function withWords(laid: Laid, plane: Plane, seams: readonly Seam[], sideOf: SideOf, plain: readonly Wish[]): Wishes {
+export function withAskedPressing(
+  laid: Laid,
+  plane: Plane,
+  seams: readonly Seam[],
+  sideOf: SideOf,
+  plain: readonly PressConstraint[],
+): PressConstraints {
   const words = laid.block.press ?? []
-  if (words.length === 0) return { wishes: plain, passedOver: [] }
+  if (words.length === 0) return { constraints: plain, passedOver: [] }
   const asked = new Map<number, { toward: Toward; entry: number }>()
   const passedOver: { entry: number; reason: string }[] = []
   words.forEach((word, entry) => {
@@ -65,9 +71,9 @@ export function withWords(laid: Laid, plane: Plane, seams: readonly Seam[], side
       asked.set(found.seam, { toward: found.toward, entry })
     }
   })
-  const wishes = [...plain]
-  for (const [seam, { toward }] of asked) wishes[seam] = { fixed: toward, rule: 'asked', preference: null, why: 'You asked for this.' }
-  return { wishes, passedOver }
+  const constraints = [...plain]
+  for (const [seam, { toward }] of asked) constraints[seam] = { fixed: toward, rule: 'asked', preference: null, why: 'You asked for this.' }
+  return { constraints, passedOver }
 }
 
 function ruleWords(unit: Unit): string {
@@ -86,13 +92,13 @@ function methodRule(laid: Laid, unit: Unit, { sides }: Seam): 0 | 1 | null {
 }
 
 function seamAsked(laid: Laid, plane: Plane, seams: readonly Seam[], sideOf: SideOf, word: PressAsked): { seam: number; toward: Toward } | string {
-  const at = stepsOf(laid, exactPoint(word.at))
+  const at = laid.places.steps(exactPoint(word.at))
   const on = at === null ? [] : seams.flatMap((seam, index) => (passes(plane, seam, at) ? [index] : []))
   if (on.length !== 1) return on.length === 0 ? 'no seam of this plan runs there' : 'several seams meet there; give a point on one of them'
   const seam = on[0] as number
   if (!within(plane, seams[seam] as Seam, at as ExactPoint)) return 'that is the end of a seam; give a point between its ends'
   if (word.toward === 'open') return { seam, toward: 'open' }
-  const toward = stepsOf(laid, exactPoint(word.toward))
+  const toward = laid.places.steps(exactPoint(word.toward))
   const held = new Set(toward === null ? [] : laid.patches.flatMap((patch, index) => (holds(patch.corners, toward) ? [sideOf(seam, index)] : [])))
   held.delete(-1)
   return held.size === 1 ? { seam, toward: [...held][0] as 0 | 1 } : 'the point to press toward lies on neither side of the seam'
@@ -142,9 +148,9 @@ function holds(corners: readonly Dot[], [x, y]: ExactPoint): boolean {
   )
 }
 
-/** Wishes of free seams, one value for all that wish the same. */
-const free = (preference: 0 | 1 | null, why: string): Wish => ({ fixed: null, rule: null, preference, why })
-const both = (why: string): readonly [Wish, Wish] => [free(0, why), free(1, why)]
+/** Constraints of free seams: one value for all that prefer the same way for the same reason. */
+const free = (preference: 0 | 1 | null, why: string): PressConstraint => ({ fixed: null, rule: null, preference, why })
+const both = (why: string): readonly [PressConstraint, PressConstraint] => [free(0, why), free(1, why)]
 const AWAY = both('Away from the side with more seams, so that less cloth piles up.')
 const DARKER = both('Toward the darker fabric.')
 const EITHER = free(null, 'Either way: both sides are alike.')
@@ -156,7 +162,7 @@ function preferenceOf(
   ends: readonly [number, number],
   clockwise: 0 | 1,
   lightness: ReadonlyMap<string, number>,
-): Wish {
+): PressConstraint {
   if (ends[0] !== ends[1]) return AWAY[ends[0] < ends[1] ? 0 : 1]
   const total = [0, 0]
   const weight = [0, 0]
@@ -165,8 +171,8 @@ function preferenceOf(
     const from = seam.path[place] as number
     const to = seam.path[place + 1] as number
     const { a, plus, minus } = plane.edges[edgeBetween(plane, from, to)] as PlaneEdge
-    const [x0, y0] = realDot(laid, plane.dots[from] as Dot)
-    const [x1, y1] = realDot(laid, plane.dots[to] as Dot)
+    const [x0, y0] = laid.places.cells(plane.dots[from] as Dot)
+    const [x1, y1] = laid.places.cells(plane.dots[to] as Dot)
     const length = Math.hypot(x1 - x0, y1 - y0)
     const [clockwise, other] = a === from ? [plus, minus] : [minus, plus]
     for (const [patch, side] of [

@@ -4,7 +4,7 @@
  * In      the pressed plan.
  * Out     one paragraph: each chain or ring that must clash, by its seams.
  */
-import { tied } from './press.ts'
+import { tiesOf } from './press.ts'
 import type { PressedPlan } from './plan.ts'
 import type { Crossing } from './values.ts'
 
@@ -12,10 +12,10 @@ import type { Crossing } from './values.ts'
 const TOLD = 12
 
 export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): string {
-  const { met, wishes, pressed } = plan
+  const { met, constraints, pressed } = plan
   if (pressed.clashes === 0) return 'Every pair of seams that meet nests, so there is nothing to lower.'
-  if (plan.together !== null) return togetherProof(plan)
-  const ties = tied(met.crossings, wishes)
+  if (plan.alike !== null) return alikeProof(plan)
+  const ties = tiesOf(met.crossings, constraints)
   const seen = new Set<number>()
   const reasons: string[] = []
   for (const clash of pressed.clashing) {
@@ -30,7 +30,7 @@ export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): st
         group.push(other)
       }
     const inside = pressed.clashing.filter((index) => (met.crossings[index] as Crossing).seams.every((seam) => group.includes(seam))).length
-    const fixed = group.filter((seam) => wishes[seam]?.fixed !== null).length
+    const fixed = group.filter((seam) => constraints[seam]?.fixed !== null).length
     const named = group.length <= TOLD ? group.map(joinId).join(', ') : `${group.length} seams from ${joinId(first)} on`
     const times = inside === 1 ? 'one clash' : `${inside} clashes`
     const cause =
@@ -40,8 +40,8 @@ export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): st
   return `${reasons.join('. ')}. All other seams are free of these, so no pressing of these joins has fewer.`
 }
 
-function togetherProof({ wishes, pressed, together }: PressedPlan): string {
-  const free = new Set(wishes.flatMap(({ fixed }, seam) => (fixed === null ? [together?.tied.choiceOf[seam]] : []))).size
+function alikeProof({ constraints, pressed, alike }: PressedPlan): string {
+  const free = new Set(constraints.flatMap(({ fixed }, seam) => (fixed === null ? [alike?.shared.choiceOf[seam]] : []))).size
   const told = `Alike units are pressed alike, so their seams turn together: ${free === 1 ? 'one choice is' : `${free} choices are`} left.`
   if (pressed.atLeast === pressed.clashes)
     return `${told} Each was weighed against every way those it meets may lie, and none was left out: no pressing has fewer than ${pressed.clashes}.`

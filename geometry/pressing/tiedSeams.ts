@@ -4,20 +4,26 @@
  * In      the crossings of a plan, what is asked of each seam, and which seams are to be pressed alike.
  * Out     the group of each seam, and the seams of each group.
  */
-import { tied } from './press.ts'
-import type { Like } from './matchingSeams.ts'
-import type { Crossing, Toward, Wish } from './values.ts'
+import { tiesOf } from './press.ts'
+import type { MatchingSeam } from './matchingSeams.ts'
+import type { Crossing, Toward, PressConstraint } from './values.ts'
 
-export interface Groups {
+export interface SeamGroups {
+  /** By seam: its group. */
   readonly of: readonly number[]
+  /** By group: its seams. */
   readonly members: readonly (readonly number[])[]
 }
 
-export function groupsOf(crossings: readonly Crossing[], wishes: readonly Wish[], like: readonly (Like | null)[] | null): Groups {
-  const ties: readonly (readonly { other: number }[])[] = withLikes(tied(crossings, wishes), like)
-  const of: number[] = wishes.map(() => -1)
+export function tiedSeams(
+  crossings: readonly Crossing[],
+  constraints: readonly PressConstraint[],
+  matching: readonly (MatchingSeam | null)[] | null,
+): SeamGroups {
+  const ties: readonly (readonly { other: number }[])[] = withMatches(tiesOf(crossings, constraints), matching)
+  const of: number[] = constraints.map(() => -1)
   const members: number[][] = []
-  wishes.forEach((_, first) => {
+  constraints.forEach((_, first) => {
     if (of[first] !== -1) return
     const group: number[] = [first]
     of[first] = members.length
@@ -32,22 +38,22 @@ export function groupsOf(crossings: readonly Crossing[], wishes: readonly Wish[]
   return { of, members }
 }
 
-/** Seams of one likeness, each tied to the next. */
-function withLikes(
+/** Matching seams are tied as well, each to the next. */
+function withMatches(
   ties: readonly (readonly { other: number }[])[],
-  like: readonly (Like | null)[] | null,
+  matching: readonly (MatchingSeam | null)[] | null,
 ): readonly (readonly { other: number }[])[] {
-  if (like === null) return ties
+  if (matching === null) return ties
   const all = ties.map((own) => [...own])
   const last = new Map<number, number>()
-  like.forEach((one, seam) => {
+  matching.forEach((one, seam) => {
     if (one === null) return
-    const before = last.get(one.likeness)
+    const before = last.get(one.group)
     if (before !== undefined) {
       all[before]?.push({ other: seam })
       all[seam]?.push({ other: before })
     }
-    last.set(one.likeness, seam)
+    last.set(one.group, seam)
   })
   return all
 }
@@ -57,12 +63,12 @@ function withLikes(
  * is settled stays. `settled` says which: by the rules of methods and the maker's word, or by the maker's word alone (the rules lifted).
  */
 export function opposite(
-  { members }: Groups,
-  wishes: readonly Wish[],
+  { members }: SeamGroups,
+  constraints: readonly PressConstraint[],
   toward: readonly Toward[],
   settled: 'rules' | 'word',
 ): { readonly toward: readonly Toward[]; readonly turned: number } {
-  const kept = (seam: number): boolean => (settled === 'rules' ? wishes[seam]?.fixed !== null : wishes[seam]?.rule === 'asked')
+  const kept = (seam: number): boolean => (settled === 'rules' ? constraints[seam]?.fixed !== null : constraints[seam]?.rule === 'asked')
   const ways = [...toward]
   let turned = 0
   for (const group of members) {

@@ -21,7 +21,7 @@ export interface Crossing {
   readonly join: number
   readonly seams: readonly number[]
   /** `pair`: two seams that will lie on each other, nesting or not as they are pressed. */
-  readonly sort: 'pair' | 'pin' | 'tip'
+  readonly type: 'pair' | 'pin' | 'tip'
   /** Pairs: how the two allowances lean along the join when each is pressed toward its side 0. */
   readonly leans: readonly [-1 | 1, -1 | 1] | null
 }
@@ -32,7 +32,7 @@ export interface Bulk {
 }
 
 /** What is asked of one seam before anything is chosen. */
-export interface Wish {
+export interface PressConstraint {
   readonly fixed: Toward | null
   readonly rule: 'asked' | 'method' | null
   readonly preference: 0 | 1 | null

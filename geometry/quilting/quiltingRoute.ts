@@ -5,7 +5,7 @@
  * Out     the report's `ditch`: positions in cells, lengths in the measure's unit.
  */
 import { cellOf } from '../block/lengthsOf.ts'
-import { type Laid, placeOf } from '../block/lay.ts'
+import type { Laid } from '../block/lay.ts'
 import { toNumber } from '../exact/rational.ts'
 import type { Dot } from '../plane/points.ts'
 import type { Plane } from '../plane/subdivide.ts'
@@ -33,7 +33,7 @@ export function quilt(laid: Laid, plane: Plane, { begin, ...wishes }: QuiltingWi
   const scale = toNumber(cellOf(laid.block)) / laid.den
   return {
     ...found,
-    routes: found.routes.map((route) => ({ ...route, points: route.points.map((dot) => placeOf(laid, dot)) })),
+    routes: found.routes.map((route) => ({ ...route, points: route.points.map((dot) => laid.places.written(dot)) })),
     retraced: found.retraced * scale,
     length: found.length * scale,
   }

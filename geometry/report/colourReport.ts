@@ -5,8 +5,9 @@
  * Out     pairs of fabrics that touch along seams and are nearly as light as each other; a page of colourings.
  * Source  a difference of lightness below 8 of 100 blurs: common practice, no source.
  */
-import { lay, realDot } from '../block/lay.ts'
+import { lay } from '../block/lay.ts'
 import { colourPatches, type PatchColour } from '../edits/fabricEdits.ts'
+import { planeOf } from '../block/blockPlane.ts'
 import { cellOf } from '../block/lengthsOf.ts'
 import type { Block } from '../values/block.ts'
 import { meanLightness } from '../colour/print.ts'
@@ -14,7 +15,8 @@ import { batchesIn } from '../colouring/batchCount.ts'
 import { type Colouring, type Colourings, type ColouringWishes, colouringsOf } from '../colouring/colourings.ts'
 import { toNumber } from '../exact/rational.ts'
 import type { Dot } from '../plane/points.ts'
-import { planeOf, sewnBlock } from './sewing.ts'
+import { sewBlock } from './report.ts'
+import type { Sewing } from './sewing.ts'
 
 /** L* of 100 below which two neighbours can hardly be told apart from across the room. */
 export const BLURS_BELOW = 8
@@ -42,7 +44,7 @@ export function blurs(block: Block, below = BLURS_BELOW): Blur[] {
     if (one === undefined || other === undefined || one === other) continue
     const difference = Math.abs((lightness.get(one) as number) - (lightness.get(other) as number))
     if (difference >= below) continue
-    const line = [realDot(laid, dots[a] as Dot), realDot(laid, dots[b] as Dot)] as const
+    const line = [laid.places.cells(dots[a] as Dot), laid.places.cells(dots[b] as Dot)] as const
     const pair = found.get(fabrics.join(' ')) ?? { fabrics: [one, other], difference, length: 0, lines: [] }
     pair.length += Math.hypot(line[1][0] - line[0][0], line[1][1] - line[0][1]) * cell
     pair.lines.push(line)
@@ -72,33 +74,33 @@ export interface ColouringPage extends Omit<Colourings, 'colourings' | 'present'
 /** Works out all colourings once, and judges those of one page after the other as they are asked for. */
 export function colouringPages(block: Block, wishes: ColouringWishes): (from: number, count: number) => ColouringPage {
   const { patches, ...all } = colouringsOf(block, wishes)
-  const clashes = clashCounter(block)
-  const laid = lay(block)
+  const sewing = sewBlock(block, 'quick')
+  const { laid } = sewing
+  const clashes = clashCounter(sewing)
   const batches = batchesIn(laid)
-  const judged = (one: Colouring): JudgedColouring => {
+  const scorePressing = (one: Colouring): JudgedColouring => {
     const fabrics = laid.patches.map(({ fabric }) => fabric)
     patches.forEach((patch, place) => {
       fabrics[patch] = one.fabrics[place] as string
     })
     return { ...one, batches: batches(fabrics), clashes: clashes(coloursOf(all, one)) }
   }
-  const present = judged(all.present)
+  const present = scorePressing(all.present)
   return (from, count) => ({
     ...all,
     present,
     count: all.colourings.length,
-    colourings: all.colourings.slice(from, from + count).map(judged),
+    colourings: all.colourings.slice(from, from + count).map(scorePressing),
   })
 }
 
-/** Colours say nothing about which seams clash, unless alike units are pressed alike: then they say which are alike. */
-function clashCounter(block: Block): (colours: readonly PatchColour[]) => number | null {
-  const count = (one: Block): number | null => sewnBlock(one, 'quick').sewn?.taken.pressed.clashes ?? null
-  if (block.pressAlike !== true) {
-    const always = count(block)
-    return () => always
-  }
-  return (colours) => count(coloured(block, colours))
+/** Colours say nothing about which seams clash, unless alike units are pressed alike: then they say which are alike, and each colouring is sewn. */
+function clashCounter(sewing: Sewing): (colours: readonly PatchColour[]) => number | null {
+  const clashesOf = ({ plans }: Sewing): number | null => plans?.taken.pressed.clashes ?? null
+  const { block } = sewing.laid
+  if (block.pressAlike === true) return (colours) => clashesOf(sewBlock(coloured(block, colours), 'quick'))
+  const always = clashesOf(sewing)
+  return () => always
 }
 
 /** The block with some patches of other fabrics. */

@@ -1,18 +1,17 @@
 /**
- * What is seen of the cloth itself, and takes longer than the hand waits: its layers, and its wrong side sheet by sheet.
+ * What is seen of the cloth itself, and takes longer than a hand waits: its layers, and its wrong side sheet by sheet.
  *
  * In      a block.
  * Out     the findings with every place counted; the sheets as they lie on the ironing board.
  */
 import type { Laid } from '../block/lay.ts'
-import type { Block } from '../values/block.ts'
-import { found } from './findings.ts'
 import { outlineOf } from '../plane/outline.ts'
-import { cellsByLayers, placeOfBlock } from '../pressing/layers/bulk.ts'
+import { blockBounds, cellsByLayers } from '../pressing/layers/bulk.ts'
 import { folded } from '../pressing/layers/folds.ts'
-import { sheetsOf } from '../pressing/layers/wrongSideSheets.ts'
-import { sewnBlock } from './sewing.ts'
+import { wrongSideSheets } from '../pressing/layers/wrongSideSheets.ts'
+import type { Block } from '../values/block.ts'
 import type { Findings } from '../values/report.ts'
+import { findingsOf, sewBlock } from './report.ts'
 
 /** The findings with the layers of cloth, and the block cut into convex cells by its layers (flat lists x, y, x, y … in cells). */
 export interface Layered {
@@ -20,14 +19,15 @@ export interface Layered {
   readonly cells: readonly { readonly poly: readonly number[]; readonly layers: number }[]
 }
 
-/** What takes longer than the hand waits: pressings with fewer layers are sought, and every place is counted. */
+/** Pressings with fewer layers are sought, and every place is counted; no cells where the block is not sewn or has too many layers to count. */
 export function layered(block: Block): Layered {
-  const sewn = sewnBlock(block)
-  const { cloth } = sewn
-  if (sewn.sewn === null || cloth === null) return { findings: found(sewn), cells: [] }
-  const plies = folded(cloth.folds, sewn.sewn.taken.pressed.toward)
-  const cells = plies === null ? null : cellsByLayers(plies, placeOfBlock(cloth.folds), cloth.folds.allowance)
-  return { findings: found(sewn), cells: cells ?? [] }
+  const sewing = sewBlock(block, 'whole')
+  const { cloth, plans } = sewing
+  const findings = findingsOf(sewing)
+  if (plans === null || cloth === null) return { findings, cells: [] }
+  const plies = folded(cloth.folds, plans.taken.pressed.toward)
+  const cells = plies === null ? null : cellsByLayers(plies, blockBounds(cloth.folds), cloth.folds.allowance)
+  return { findings, cells: cells ?? [] }
 }
 
 /** The block from its wrong side: sheets of cloth in cells as seen from the right side, the one nearest the ironing board first. */
@@ -44,8 +44,8 @@ export interface IronedSheet {
 
 /** Null where the block is not sewn, or has more sheets than anyone looks at. Pressed as `layered` presses it. */
 export function wrongSide(block: Block): IronedSheet[] | null {
-  const { laid, cloth, sewn } = sewnBlock(block)
-  const sheets = sewn === null || cloth === null ? null : sheetsOf(cloth.folds, sewn.taken.pressed.toward)
+  const { laid, cloth, plans } = sewBlock(block, 'whole')
+  const sheets = plans === null || cloth === null ? null : wrongSideSheets(cloth.folds, plans.taken.pressed.toward)
   if (sheets === null) return null
   return sheets.map(({ patch, face, plies }): IronedSheet => {
     const parts = plies.map(({ poly }) => poly)

@@ -1,35 +1,39 @@
 /**
- * Findings that follow the hand: a block told again after each edit, at the cost of what the edit changed.
+ * Findings that follow edits: the pipeline with a cache, so that each answer costs what the edit changed.
  *
- * In      blocks one after the other; an edit leaves the units it does not touch the very same (units are never changed in place).
+ * In      blocks one after the other; an edit leaves the units it does not touch the very same objects (units are never changed in place). Any block may
+ *         follow any other.
  * Out     for each exactly what `findings` says of it.
- * How     only lines of the plane on which a patch changed are cut anew, only pieces with a part that changed are sewn anew (see `resew`), and what was
- *         said of the same patch, seam or meeting is said again. Where the grid, the measure, the borders or the fabrics change, or a cell needs to
- *         be cut into more steps, all begins anew.
+ * How     only lines of the plane on which a patch changed are cut again, only pieces with a part that changed are sewn again (see `IncrementalSew`), and
+ *         rows about the very same patch, seam or crossing are kept. Where the grid, the measure, the borders or the fabrics change, or a cell needs to
+ *         be cut into more steps, the cache begins again.
  */
+import { editablePlaneOf } from '../block/blockPlane.ts'
 import { type Laid, lay } from '../block/lay.ts'
-import type { Block, Unit } from '../values/block.ts'
 import { type CoverSolver, cachedCovers } from '../cutting/batches/coverCache.ts'
 import type { Dot } from '../plane/points.ts'
-import { Subdivision } from '../plane/subdivide.ts'
-import { plansOf } from './plans.ts'
-import { Resewing } from '../pressing/live/incrementalSew.ts'
-import { found, Said } from './findings.ts'
-import { faultsOf, outlineOf } from './sewing.ts'
+import type { Subdivision } from '../plane/subdivide.ts'
+import { IncrementalSew } from '../pressing/live/incrementalSew.ts'
+import type { PlanSewer } from '../pressing/plan.ts'
+import type { Block, Unit } from '../values/block.ts'
 import type { Findings } from '../values/report.ts'
+import { FindingsCache } from './findingsCache.ts'
+import { findingsOf, sewBlock } from './report.ts'
+import type { SewingCache } from './sewing.ts'
 
 /**
- * Each answer is worked out from the block asked before; any block may follow any other. `covers` finds the fewest batches of geese: its answers
- * hold for other fabrics and another grid too, so they outlive the table.
+ * A function to be called with each block in turn. `covers` finds the fewest batches of geese: its answers hold for other fabrics and another grid
+ * too, so they outlive all else that is kept.
  */
 export function following(covers: CoverSolver = cachedCovers()): (block: Block) => Findings {
-  let table: Table | null = null
+  let cache: LiveCache | null = null
   return (block) => {
+    cache ??= new LiveCache(covers)
     try {
-      if (!table?.moves(block)) table = new Table(block, covers)
-      return table.tell()
+      return findingsOf(sewBlock(block, 'quick', cache), cache.findings)
     } catch (error) {
-      table = null
+      // What is kept may be half changed.
+      cache = null
       throw error
     }
   }
@@ -38,52 +42,81 @@ export function following(covers: CoverSolver = cachedCovers()): (block: Block) 
 /** So many times more dots than there were at first: most lie where no patch is any more. */
 const MOST_DOTS = 2
 
-class Table {
-  private readonly first: Block
-  private laid: Laid
-  private readonly plane: Subdivision
-  private readonly dots: number
-  private readonly resewing = new Resewing()
-  private readonly said: Said
-  /** Since it was sewn last: the units that changed; null where units are numbered anew. */
-  private changed: readonly number[] | null = null
+/** One run of edits on one grid: everything that is kept from block to block. */
+interface Kept {
+  readonly first: Block
+  readonly plane: Subdivision
+  /** Dots at first. */
+  readonly dots: number
+  readonly sewing: IncrementalSew
+  readonly findings: FindingsCache
+  laid: Laid
+  /** Since it was sewn last: the parts that changed; null where parts are numbered again. */
+  changed: readonly number[] | null
+}
 
-  constructor(block: Block, covers: CoverSolver) {
-    this.said = new Said(covers)
-    this.first = block
-    this.laid = lay(block)
-    this.plane = new Subdivision(
-      this.laid.patches.map(({ corners }) => corners),
-      outlineOf(this.laid),
-    )
-    this.dots = this.plane.dots.length
+class LiveCache implements SewingCache {
+  private readonly covers: CoverSolver
+  private kept: Kept | null = null
+
+  constructor(covers: CoverSolver) {
+    this.covers = covers
   }
 
-  /** On to another block, if it can follow. */
-  moves(block: Block): boolean {
-    const { first, laid: before } = this
-    if (block === before.block) return true
-    const { grid, measure, borders, fabrics, units } = block
-    const same = grid === first.grid && measure === first.measure && borders === first.borders && fabrics === first.fabrics
-    if (!same || this.plane.dots.length > MOST_DOTS * this.dots + 1000 || !this.resewing.inOrder(units)) return false
-    const laid = lay(block, before.den)
-    if (laid.den !== before.den) return false
-    const { gone, come, numbers, changed } = movesOf(before, laid)
-    this.plane.change(gone, come, numbers, laid.patches.length)
-    this.changed = this.changed === null || changed === null ? null : [...this.changed, ...changed]
-    this.laid = laid
-    return true
+  get findings(): FindingsCache | null {
+    return this.kept?.findings ?? null
   }
 
-  tell(): Findings {
-    const { laid, plane } = this
-    const faults = faultsOf(laid, plane)
-    if (faults.length > 0) return found({ laid, plane, faults, depth: 'quick', sewn: null, cloth: null }, this.said)
-    this.resewing.next(laid, plane, this.changed)
-    this.changed = []
-    const sewn = plansOf(laid, plane, laid.block.order ?? 'auto', this.resewing)
-    return found({ laid, plane, faults, depth: 'quick', sewn, cloth: null }, this.said)
+  lay(block: Block): Laid {
+    const { kept } = this
+    if (kept !== null && follows(kept, block)) {
+      if (block === kept.laid.block) return kept.laid
+      const laid = lay(block, kept.laid.den)
+      if (laid.den === kept.laid.den) return laid
+    }
+    this.kept = null
+    return lay(block)
   }
+
+  subdivide(laid: Laid): Subdivision {
+    const { kept } = this
+    if (kept === null) return this.begin(laid)
+    if (kept.laid === laid) return kept.plane
+    const { gone, come, numbers, changed } = movesOf(kept.laid, laid)
+    kept.plane.change(gone, come, numbers, laid.patches.length)
+    kept.changed = kept.changed === null || changed === null ? null : [...kept.changed, ...changed]
+    kept.laid = laid
+    return kept.plane
+  }
+
+  sewer(laid: Laid): PlanSewer {
+    const { sewing, plane, changed } = this.kept as Kept
+    sewing.next(laid, plane, changed)
+    ;(this.kept as Kept).changed = []
+    return sewing
+  }
+
+  private begin(laid: Laid): Subdivision {
+    const plane = editablePlaneOf(laid)
+    this.kept = {
+      first: laid.block,
+      plane,
+      dots: plane.dots.length,
+      sewing: new IncrementalSew(),
+      findings: new FindingsCache(this.covers),
+      laid,
+      changed: null,
+    }
+    return plane
+  }
+}
+
+/** Whether what is kept is of use for a block. */
+function follows({ first, laid, plane, dots, sewing }: Kept, block: Block): boolean {
+  if (block === laid.block) return true
+  const { grid, measure, borders, fabrics, units } = block
+  const same = grid === first.grid && measure === first.measure && borders === first.borders && fabrics === first.fabrics
+  return same && plane.dots.length <= MOST_DOTS * dots + 1000 && sewing.inOrder(units)
 }
 
 interface Moves {
@@ -92,7 +125,6 @@ interface Moves {
   readonly numbers: Int32Array | null
   readonly changed: readonly number[] | null
 }
-
 /** What lies otherwise than before: patches by their numbers before and now, and the units that are new; null where others are numbered anew. */
 function movesOf(before: Laid, now: Laid): Moves {
   const [old, units] = [before.block.units, now.block.units]

@@ -1,24 +1,153 @@
 /**
- * The pipeline from end to end: a block in, one report out.
+ * The pipeline, written once: a block in, one report out.
  *
- * lay → subdivide → plan → sew → press → meet; beside it cutting, edges and the ditch route. A layout that leaves a gap, overlaps or runs
- * beyond the grid cannot be sewn as it stands: then the parts that need sewn joins are empty and everything else is still said.
+ *   lay → subdivide → plan → sew and meet → press: a `Sewing` (`sewBlock`)
+ *   fixes, cutting, meetings, joins, edges: `findingsOf`
+ *   ditch: the quilting route
+ *
+ * A stage hands on what later ones need, and none calls an earlier one back. Two stages stand above planning: choosing a plan presses several, and
+ * trying a fix runs the pipeline on a changed block. A layout that leaves a gap, overlaps or runs beyond the grid is not sewn: then everything
+ * that needs joins is empty, and the rest is said all the same.
+ * Everything else in this room starts here: layers, settings, colours, and the findings that follow edits (the same stages, with a cache).
  */
+import { planeOf } from '../block/blockPlane.ts'
 import { lay } from '../block/lay.ts'
-import type { Block } from '../values/block.ts'
-import { found } from './findings.ts'
+import { cellOf, seamOf } from '../block/lengthsOf.ts'
+import { cutList } from '../cutting/cutList.ts'
+import { toNumber } from '../exact/rational.ts'
+import { edgesOf } from '../neighbours/edges.ts'
+import { shownEdges } from '../neighbours/looseEnds.ts'
+import { repeatsOf } from '../piecing/matchingPieces.ts'
+import { plan } from '../piecing/plan.ts'
+import { foldsOf } from '../pressing/layers/folds.ts'
+import { reduceBulk } from '../pressing/layers/reduceBulk.ts'
+import type { PressedPlan } from '../pressing/plan.ts'
+import { pressPlan } from '../pressing/pressPlan.ts'
+import { sewFromNothing } from '../pressing/sewPlan.ts'
 import { type QuiltingWishes, quilt } from '../quilting/quiltingRoute.ts'
-import { planeOf, sewnBlock } from './sewing.ts'
-import type { Ditch, Report } from '../values/report.ts'
+import type { Block } from '../values/block.ts'
+import type { Ditch, Edges, Findings, Report } from '../values/report.ts'
+import type { FindingsCache } from './findingsCache.ts'
+import { fixesOf } from './fixes.ts'
+import { joinId, joinsOf } from './joinRows.ts'
+import { layoutFaults } from './layoutFaults.ts'
+import { meetingsOf } from './meetingRows.ts'
+import { patchesOf } from './patchRows.ts'
+import { choosePlan } from './plans.ts'
+import { proofOf } from '../pressing/proof.ts'
+import type { Depth, Sewing, SewingCache } from './sewing.ts'
+import { sewingProblems } from './sewingProblems.ts'
+import { sizesOf } from './pieceSizes.ts'
+
+/** The whole report of a block. */
+export function report(block: Block): Report {
+  const sewing = sewBlock(block, 'whole')
+  return { ...findingsOf(sewing), ditch: sewing.plans === null ? NO_DITCH : quilt(sewing.laid, sewing.plane) }
+}
+
+/** Everything but the quilting route, layers of cloth and alike pieces, which take longer than a hand waits. */
+export const findings = (block: Block): Findings => findingsOf(sewBlock(block, 'quick'))
+
+/**
+ * From the block to its pressed plan.
+ *
+ * In      a block; how deep to go; what is kept from the block before, where it follows edits.
+ * Out     everything that later stages read. `plans` is null where the layout cannot be sewn.
+ */
+export function sewBlock(block: Block, depth: Depth, cache: SewingCache | null = null): Sewing {
+  const laid = cache === null ? lay(block) : cache.lay(block)
+  const plane = cache === null ? planeOf(laid) : cache.subdivide(laid)
+  const faults = layoutFaults(laid, plane)
+  if (faults.length > 0) return { laid, plane, faults, depth, plans: null, cloth: null }
+  const sewer = cache === null ? sewFromNothing(laid, plane) : cache.sewer(laid)
+  const plans = choosePlan(laid, sewer.fingerprints, (choice) => {
+    const planned = plan(laid, plane, choice, sewer.divisionContext(choice))
+    const sewn = sewer.sew(planned, choice)
+    return pressPlan(laid, plane, planned, sewn)
+  })
+  const sewing: Sewing = { laid, plane, faults, depth, plans, cloth: null }
+  return depth === 'quick' ? sewing : withCloth(sewing, plans.taken)
+}
+
+/** Patches above which layers of cloth are not counted. */
+const MOST_LAYERED = 12_000
+
+/** The cloth as it lies once the plan taken is pressed; of pressings that are equal otherwise, one with less bulk is taken. */
+function withCloth(sewing: Sewing, taken: PressedPlan): Sewing {
+  const { laid, plane, plans } = sewing
+  if (plans === null || laid.patches.length > MOST_LAYERED) return sewing
+  const folds = foldsOf(laid, plane, taken)
+  const reduced = reduceBulk(plane, taken, folds)
+  return reduced === null ? sewing : { ...sewing, plans: { ...plans, taken: reduced.plan }, cloth: { folds, thickest: reduced.thickest } }
+}
+
+/** Patches above which the least cloth is found at once and not proved. */
+const PROVED_CLOTH = 20_000
+
+/** What is said of a block, sewn or not. `cache`: what was said before an edit is kept where it still holds. */
+export function findingsOf(sewing: Sewing, cache: FindingsCache | null = null): Findings {
+  const { laid, faults, depth, plans } = sewing
+  const { block } = laid
+  const clothDepth = depth === 'whole' && laid.patches.length <= PROVED_CLOTH ? 'proving' : 'quick'
+  const cut = cutList(block, cache === null ? { depth: clothDepth } : { depth: clothDepth, covers: cache.covers })
+  return {
+    format: 'nestwright.report',
+    version: 1,
+    measure: { unit: block.measure.unit, seam: toNumber(seamOf(block)) },
+    block: { name: block.name, ...sizesOf(laid) },
+    order: plans?.taken.name ?? (block.order === 'columns' || block.order === 'sections' ? block.order : 'rows'),
+    problems: [...faults, ...(plans === null ? [] : sewingProblems(sewing, plans.taken)), ...cut.problems],
+    patches: patchesOf(laid, toNumber(cellOf(block)), cache),
+    ...(plans === null ? NOT_SEWN : sewnParts(sewing, plans.taken, plans.others, cache)),
+    units: cut.units,
+    cut: cut.cut,
+    fabric: cut.fabric,
+    cloth: cut.cloth,
+    advice: cut.advice,
+  }
+}
+
+type SewnParts = Pick<Report, 'joins' | 'pressing' | 'crooked' | 'repeats' | 'bulk' | 'meetings' | 'edges'>
+
+/** What needs joins. */
+function sewnParts(sewing: Sewing, taken: PressedPlan, others: readonly PressedPlan[], cache: FindingsCache | null): SewnParts {
+  const { laid, plane, depth, cloth } = sewing
+  const { pressed, seams, proved } = taken
+  const fixes = fixesOf(laid, plane, taken, others, (changed) => sewBlock(changed, 'quick'))
+  return {
+    joins: joinsOf(sewing, taken, cache),
+    pressing: {
+      clashes: pressed.clashes,
+      against: pressed.against,
+      proof: proofOf(taken, joinId),
+      ...(pressed.atLeast < pressed.clashes ? { atLeast: pressed.atLeast } : {}),
+    },
+    crooked: {
+      setIn: seams.filter(({ kind }) => kind === 'set-in').length,
+      partial: seams.filter(({ kind }) => kind === 'partial').length,
+      proved,
+    },
+    repeats: depth === 'quick' ? [] : repeatsOf(laid, seams).map((alike) => alike.map(joinId)),
+    bulk: cloth === null ? null : { most: cloth.thickest.most, at: cloth.thickest.at },
+    meetings: meetingsOf(sewing, taken, fixes, cache),
+    edges: edgesOf(shownEdges(laid, plane, taken.met.loose), pressed.toward),
+  }
+}
+
+const NO_EDGES: Edges = { top: [], right: [], bottom: [], left: [] }
+const NOT_SEWN: SewnParts = {
+  joins: [],
+  pressing: { clashes: 0, against: 0, proof: 'Nothing is sewn while the layout has gaps or overlaps.' },
+  crooked: { setIn: 0, partial: 0, proved: true },
+  repeats: [],
+  bulk: null,
+  meetings: [],
+  edges: NO_EDGES,
+}
 
 const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0, starts: 0, turns: 0, proved: true }
 
-export function report(block: Block): Report {
-  const sewn = sewnBlock(block)
-  return { ...found(sewn), ditch: sewn.sewn === null ? NO_DITCH : quilt(sewn.laid, sewn.plane) }
-}
-
-/** The quilting route as the maker wishes it: as long as the report's, unless she begins where that costs something. */
+/** The quilting route as the maker wants it: as long as the report's, unless she begins where that costs something. */
 export function quiltingRoute(block: Block, wishes: QuiltingWishes = {}): Ditch {
   const laid = lay(block)
   const plane = planeOf(laid)

@@ -1,36 +1,42 @@
 /**
- * What was said of things in order, to be said again of the very same things in the same order, with a few others in between.
+ * Results made for a list of things, reused for the very same things when the list comes again with a few others in between.
  *
- * In      `begin` once for each telling; then of each thing in turn: was something said of it last time (`of`), and what is said now (`tell`).
+ * In      `begin` once for each pass; then for each thing in turn: what was made of it in the last pass (`reuse`), and what is made now (`keep`).
+ * Out     `reuse`: the last result, or undefined. `keep`: the result it was given.
  */
 
-/** How far on a thing is looked for: an edit puts few others in between. */
-const FAR = 40
+/** How far ahead a thing is looked for: an edit puts few others in between. */
+const LOOK_AHEAD = 40
 
-export class Again<Thing, Told> {
-  private last: { readonly things: Thing[]; readonly told: Told[] } = { things: [], told: [] }
-  private now: { readonly things: Thing[]; readonly told: Told[] } = { things: [], told: [] }
+interface Pass<Thing, Result> {
+  readonly things: Thing[]
+  readonly results: Result[]
+}
+
+export class ReuseCache<Thing, Result> {
+  private last: Pass<Thing, Result> = { things: [], results: [] }
+  private now: Pass<Thing, Result> = { things: [], results: [] }
   private place = 0
 
   begin(): void {
     this.last = this.now
-    this.now = { things: [], told: [] }
+    this.now = { things: [], results: [] }
     this.place = 0
   }
 
-  of(thing: Thing): Told | undefined {
-    const { things, told } = this.last
-    for (let place = this.place; place < things.length && place < this.place + FAR; place++) {
+  reuse(thing: Thing): Result | undefined {
+    const { things, results } = this.last
+    for (let place = this.place; place < things.length && place < this.place + LOOK_AHEAD; place++) {
       if (things[place] !== thing) continue
       this.place = place + 1
-      return told[place]
+      return results[place]
     }
     return undefined
   }
 
-  tell(thing: Thing, told: Told): Told {
+  keep(thing: Thing, result: Result): Result {
     this.now.things.push(thing)
-    this.now.told.push(told)
-    return told
+    this.now.results.push(result)
+    return result
   }
 }

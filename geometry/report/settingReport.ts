@@ -9,12 +9,12 @@
 import { cellOf, seamOf } from '../block/lengthsOf.ts'
 import type { Block, Turn } from '../values/block.ts'
 import { add, compare, multiply, type Rational, rational, subtract, toFile, toNumber } from '../exact/rational.ts'
-import { beside, type Touch, turnedEdges } from '../neighbours/blocksSideBySide.ts'
-import { across, down, isSquare, passedAt, type Setting, type SettingAsk, type State, setting } from '../neighbours/setting.ts'
-import { mirrorOf, type Shown, shownBy } from '../neighbours/looseEnds.ts'
-import { groupsOf, opposite } from '../pressing/tiedSeams.ts'
+import { beside, type EdgeTouch, turnedEdges } from '../neighbours/blocksSideBySide.ts'
+import { across, down, isSquare, passedAt, type ChosenSetting, type SettingAsk, type CopyState, chooseSetting } from '../neighbours/setting.ts'
+import { mirrorOf, type ShownEdges, shownEdges } from '../neighbours/looseEnds.ts'
+import { tiedSeams, opposite } from '../pressing/tiedSeams.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
-import { sewnBlock } from './sewing.ts'
+import { sewBlock } from './report.ts'
 import type { Problem, ReportPoint, Verdict } from '../values/report.ts'
 
 export type { Pressing, SettingAsk, Turning } from '../neighbours/setting.ts'
@@ -52,7 +52,7 @@ export interface SettingReport {
   /** Unfinished, in the measure's unit. */
   readonly unfinished: readonly [number, number]
   readonly problems: readonly Problem[]
-  readonly places: readonly { readonly at: readonly [number, number]; readonly turn: Turn; readonly press: State['press'] }[]
+  readonly places: readonly { readonly at: readonly [number, number]; readonly turn: Turn; readonly press: CopyState['press'] }[]
   readonly joins: readonly SettingJoin[]
   readonly meetings: readonly SettingMeeting[]
   /** Between copies, inside all of them, and both. */
@@ -70,20 +70,20 @@ export type SettingAnswer =
   | { readonly ok: false; readonly place: string; readonly message: string }
 
 export function settingReport(block: Block, ask: SettingAsk): SettingAnswer {
-  const { laid, plane, faults, sewn } = sewnBlock(block)
-  if (sewn === null) return { ok: true, value: unsewn(block, ask, faults) }
-  const { taken } = sewn
-  const shown = shownBy(laid, plane, taken.met.loose)
+  const { laid, plane, faults, plans } = sewBlock(block, 'whole')
+  if (plans === null) return { ok: true, value: unsewn(block, ask, faults) }
+  const { taken } = plans
+  const shown = shownEdges(laid, plane, taken.met.loose)
   const quarters = ask.turns === undefined ? ask.turn === 'alternate' : ask.turns.some((turn) => turn % 2 === 1)
   if (quarters && !isSquare(shown))
     return { ok: false, place: 'turn', message: 'a quarter turn needs a block as wide as it is high; choose none or free' }
   const ways = versions(taken)
-  const chosen = setting(shown, taken.pressed.toward, ways.opposite, ask)
+  const chosen = chooseSetting(shown, taken.pressed.toward, ways.opposite, ask)
   const { joins, meetings } = between(shown, chosen)
   const inside = taken.pressed.clashes * ask.columns * ask.rows
   const ruled = meetings.some(({ verdict, seams }) => verdict === 'clashes' && seams.some((seam) => ruleOf(taken, seam) === 'method'))
   const lifted = ruled
-    ? setting(shown, taken.pressed.toward, ways.lifted, { ...ask, press: ask.press === 'free' ? 'free' : 'alternate' }).clashes
+    ? chooseSetting(shown, taken.pressed.toward, ways.lifted, { ...ask, press: ask.press === 'free' ? 'free' : 'alternate' }).clashes
     : null
   const rulesLifted = lifted !== null && lifted < chosen.clashes ? lifted : null
   return {
@@ -106,7 +106,7 @@ export function settingReport(block: Block, ask: SettingAsk): SettingAnswer {
 /** What happens on the edge between two blocks side by side: each may be turned; either may be the mirror image, which is another block to sew. */
 export interface Neighbour {
   readonly turn: Turn
-  readonly press?: State['press']
+  readonly press?: CopyState['press']
   readonly mirrored?: boolean
 }
 
@@ -116,15 +116,15 @@ export interface BesideTouch {
   /** Joins of the left block, and of the right one. */
   readonly left: readonly string[]
   readonly right: readonly string[]
-  readonly verdict: Touch['verdict']
+  readonly verdict: EdgeTouch['verdict']
 }
 
 /** Null where the block cannot be sewn, or where the two edges are of different length. */
 export function sideBySide(block: Block, left: Neighbour, right: Neighbour): BesideTouch[] | null {
-  const { laid, plane, sewn } = sewnBlock(block)
-  if (sewn === null) return null
-  const { taken } = sewn
-  const shown = shownBy(laid, plane, taken.met.loose)
+  const { laid, plane, plans } = sewBlock(block, 'whole')
+  if (plans === null) return null
+  const { taken } = plans
+  const shown = shownEdges(laid, plane, taken.met.loose)
   const edges = ({ turn, press, mirrored }: Neighbour): ReturnType<typeof turnedEdges> =>
     turnedEdges(mirrored === true ? mirrorOf(shown) : shown, turn, press === 'opposite' ? versions(taken).opposite : taken.pressed.toward)
   const [one, other] = [edges(left)[1], edges(right)[3]]
@@ -133,23 +133,23 @@ export function sideBySide(block: Block, left: Neighbour, right: Neighbour): Bes
   return beside(one, other).map(({ place, near, far, verdict }) => ({ at: toFile(place), left: near.map(joinId), right: far.map(joinId), verdict }))
 }
 
-function versions({ met, wishes, pressed, together }: PressedPlan): {
+function versions({ met, constraints, pressed, alike }: PressedPlan): {
   opposite: PressedPlan['pressed']['toward']
   lifted: PressedPlan['pressed']['toward']
 } {
-  const groups = groupsOf(met.crossings, wishes, together?.like ?? null)
+  const groups = tiedSeams(met.crossings, constraints, alike?.matching ?? null)
   return {
-    opposite: opposite(groups, wishes, pressed.toward, 'rules').toward,
-    lifted: opposite(groups, wishes, pressed.toward, 'word').toward,
+    opposite: opposite(groups, constraints, pressed.toward, 'rules').toward,
+    lifted: opposite(groups, constraints, pressed.toward, 'word').toward,
   }
 }
 
-const ruleOf = ({ wishes }: PressedPlan, seam: string): string | null | undefined => wishes[Number(seam.split('/j:')[1]) - 1]?.rule
+const ruleOf = ({ constraints }: PressedPlan, seam: string): string | null | undefined => constraints[Number(seam.split('/j:')[1]) - 1]?.rule
 
 function head(
   block: Block,
   { columns, rows, turn, press }: SettingAsk,
-  shown: Shown | null,
+  shown: ShownEdges | null,
 ): Pick<SettingReport, 'format' | 'version' | 'block' | 'columns' | 'rows' | 'turn' | 'press' | 'unfinished'> {
   const seams = multiply(seamOf(block), rational(2))
   const size = (cells: Rational, copies: number): number => toNumber(add(multiply(multiply(cells, cellOf(block)), rational(copies)), seams))
@@ -181,8 +181,8 @@ function unsewn(block: Block, ask: SettingAsk, problems: readonly Problem[]): Se
 }
 
 /** The seams between copies in sewing order, and the meetings on them. */
-function between(shown: Shown, { columns, rows, states }: Setting): Pick<SettingReport, 'joins' | 'meetings'> {
-  const state = (column: number, row: number): State => states[row * columns + column] as State
+function between(shown: ShownEdges, { columns, rows, states }: ChosenSetting): Pick<SettingReport, 'joins' | 'meetings'> {
+  const state = (column: number, row: number): CopyState => states[row * columns + column] as CopyState
   const times = (length: Rational, count: number): Rational => multiply(length, rational(count))
   const point = (x: Rational, y: Rational): ReportPoint => [toFile(x), toFile(y)]
   const copy = (column: number, row: number): string => `b:${column}.${row}`
@@ -193,7 +193,7 @@ function between(shown: Shown, { columns, rows, states }: Setting): Pick<Setting
   const joins: SettingJoin[] = []
   const meetings: SettingMeeting[] = []
 
-  const rightTouches = (column: number, row: number): Touch[] => across(state(column, row), state(column + 1, row))
+  const rightTouches = (column: number, row: number): EdgeTouch[] => across(state(column, row), state(column + 1, row))
   const short = shortPresses(columns, rows, rightTouches)
   for (let row = 0; row < rows; row++)
     for (let column = 0; column + 1 < columns; column++) {
@@ -254,7 +254,7 @@ function between(shown: Shown, { columns, rows, states }: Setting): Pick<Setting
 function shortPresses(
   columns: number,
   rows: number,
-  touches: (column: number, row: number) => readonly Touch[],
+  touches: (column: number, row: number) => readonly EdgeTouch[],
 ): (column: number, row: number) => SettingJoin['press'] {
   const wanted = Array.from({ length: Math.max(0, columns - 1) }, (_, column) =>
     Array.from({ length: rows }, (_, row) => {
@@ -274,8 +274,8 @@ function shortPresses(
 }
 
 function reasons(
-  shown: Shown,
-  chosen: Setting,
+  shown: ShownEdges,
+  chosen: ChosenSetting,
   { turn, press, turns }: SettingAsk,
   meetings: readonly SettingMeeting[],
   rulesLifted: number | null,
@@ -305,7 +305,7 @@ function reasons(
 }
 
 /** What is printed about blocks of odd and even numbers of units a side, and where the geometry differs. */
-function ruleOfThumb({ edges }: Shown, { clashes }: Setting, turn: SettingAsk['turn'], press: SettingAsk['press']): string[] {
+function ruleOfThumb({ edges }: ShownEdges, { clashes }: ChosenSetting, turn: SettingAsk['turn'], press: SettingAsk['press']): string[] {
   const units = 1 + new Set((edges[0] ?? []).filter(({ corner }) => corner === null).map(({ place }) => toFile(place))).size
   if (turn !== 'none' || press === 'free' || units === 1) return []
   const [even, alike] = [units % 2 === 0, press === 'same']

@@ -11,9 +11,11 @@ import Polygonizer from 'jsts/org/locationtech/jts/operation/polygonize/Polygoni
 import UnaryUnionOp from 'jsts/org/locationtech/jts/operation/union/UnaryUnionOp.js'
 import { type Laid, lay } from '../../geometry/block/lay.ts'
 import type { Dot } from '../../geometry/plane/points.ts'
-import { type Plane, subdivide } from '../../geometry/plane/subdivide.ts'
-import { pressAll } from '../../geometry/pressing/press.ts'
-import { plansOf } from '../../geometry/report/plans.ts'
+import { subdivide } from '../../geometry/plane/subdivide.ts'
+import { press } from '../../geometry/pressing/press.ts'
+import { sewBlock } from '../../geometry/report/report.ts'
+import type { Plans } from '../../geometry/report/sewing.ts'
+import type { Block } from '../../geometry/index.ts'
 import { sequence } from '../help.ts'
 import { type Problem, programOf, solved, tangle } from '../pressing/program.ts'
 import { manyUnits } from './blocks.ts'
@@ -47,16 +49,15 @@ export const CONTESTS: readonly Contest[] = [
     title: 'Pressing the seams of a block; the peer is an integer-program solver. Size: seams',
     sizes: [100, 1_000, 10_000],
     prepare: (size) => {
-      const { laid, plane } = about(size)
-      const { met, wishes } = plansOf(laid, plane, 'rows').taken
-      return pressing({ crossings: met.crossings, wishes })
+      const { met, constraints } = (sewBlock({ ...blockOfPatches(size), order: 'rows' }, 'quick').plans as Plans).taken
+      return pressing({ crossings: met.crossings, constraints })
     },
   },
   {
     name: 'plane',
     title: 'Subdividing the plane of a block; the peer is a general polygon library. Size: patches',
     sizes: [400, 2_500, 10_000],
-    prepare: (size) => subdividing(about(size).laid),
+    prepare: (size) => subdividing(lay(blockOfPatches(size))),
   },
 ]
 
@@ -67,10 +68,7 @@ export function contestNamed(name: string): Contest {
 }
 
 /** A block of about so many patches, of which there are five to two units. */
-function about(patches: number): { laid: Laid; plane: Plane } {
-  const laid = lay(manyUnits(Math.round(Math.sqrt(patches / 2.5))))
-  return { laid, plane: subdivide(cornersOf(laid), outlineOf(laid)) }
-}
+const blockOfPatches = (patches: number): Block => manyUnits(Math.round(Math.sqrt(patches / 2.5)))
 
 const cornersOf = ({ patches }: Laid): (readonly Dot[])[] => patches.map(({ corners }) => corners)
 
@@ -85,8 +83,8 @@ function pressing(problem: Problem): ReturnType<Contest['prepare']> {
   const program = programOf([problem])
   const said = ({ clashes, against }: { clashes: number; against: number }): string => `${clashes} clashes, ${against} against preference`
   return {
-    size: problem.wishes.length,
-    ours: () => said(pressAll(problem.crossings, problem.wishes)),
+    size: problem.constraints.length,
+    ours: () => said(press(problem.crossings, problem.constraints)),
     peer: () => solved([problem], program).map(said).join(),
   }
 }

@@ -6,7 +6,7 @@ import type { Block, Unit } from '../../geometry/values/block.ts'
 import { coloured, coloursOf, colouringPages } from '../../geometry/report/colourReport.ts'
 import { alikePatches, backgroundOf, type ColouringWishes, colouringsOf, MOST_COLOURINGS } from '../../geometry/colouring/colourings.ts'
 import { groupsOfWays, symmetriesOf } from '../../geometry/colouring/blockSymmetry.ts'
-import { findings } from '../../geometry/report/findings.ts'
+import { findings } from '../../geometry/report/report.ts'
 import { blockOf, FABRICS, sequence, square, star } from '../help.ts'
 import { tiling } from '../layouts.ts'
 

@@ -201,7 +201,7 @@ describe('the frontier', () => {
 describe('turned by hand', () => {
   const random = sequence(41)
 
-  it('is judged as the same turns are when they are chosen, and copy by copy as two blocks side by side', () => {
+  it('is scorePressing as the same turns are when they are chosen, and copy by copy as two blocks side by side', () => {
     const block = pressedStar
     const free = said(block, 3, 2, 'free', 'same')
     const byHand = (turns: readonly Turn[]): SettingReport => {

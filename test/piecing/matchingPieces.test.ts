@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Block, Unit } from '../../geometry/index.ts'
 import { countDifferent, fingerprints, repeatsOf } from '../../geometry/piecing/matchingPieces.ts'
-import { sewnBlock } from '../../geometry/report/sewing.ts'
+import { sewBlock } from '../../geometry/report/report.ts'
 import { blockOf, square } from '../help.ts'
 
 /** Fingerprints of the pieces that two units make, pair after pair, sewn by rows. */
@@ -12,7 +12,7 @@ function pairs(...all: readonly (readonly [Unit, Unit])[]): string[] {
 
 function prints(block: Block): string[] {
   // The two units alone leave gaps: only their own seam is looked at.
-  const { laid } = sewnBlock(block, 'quick')
+  const { laid } = sewBlock(block, 'quick')
   return fingerprints(laid, [{ stage: 'row', kind: 'straight', sides: [0, 1], path: [], bends: [], finishedAfter: null, unit: -1 }])
 }
 
@@ -54,8 +54,8 @@ describe('a plan', () => {
   it('counts its different pieces and finds the like ones, however many patches they have', () => {
     const [columns, fabric] = [700, ['a', 'b', 'c', 'd', 'b'] as const]
     const units = [0, 1].flatMap((row) => Array.from({ length: columns }, (_, x) => square(`u${row}-${x}`, [x, row], [1, 1], fabric[x % 5])))
-    const { laid, sewn } = sewnBlock(blockOf(columns, 2, units, { order: 'rows' }), 'quick')
-    const seams = sewn?.taken.seams ?? []
+    const { laid, plans } = sewBlock(blockOf(columns, 2, units, { order: 'rows' }), 'quick')
+    const seams = plans?.taken.seams ?? []
     // Two rows, made of the same squares one by one: 699 lengths, each twice, and the whole.
     expect(countDifferent(laid, seams)).toBe(columns)
     expect(repeatsOf(laid, seams).map((like) => like.length)).toEqual(Array.from({ length: columns - 1 }, () => 2))

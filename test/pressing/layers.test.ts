@@ -8,17 +8,18 @@
 import { describe, expect, it } from 'vitest'
 import { type Block, report, type Unit } from '../../geometry/index.ts'
 import { areaOf, type Convex, type Counted, overlay, patient } from '../../geometry/plane/convex.ts'
-import { cellsByLayers, layersNear, placeOfBlock, type Thickest, thickest } from '../../geometry/pressing/layers/bulk.ts'
+import { cellsByLayers, layersNear, blockBounds, type Thickest, thickest } from '../../geometry/pressing/layers/bulk.ts'
 import { folded, foldsOf, type Ply, plyOf } from '../../geometry/pressing/layers/folds.ts'
-import { sewnBlock } from '../../geometry/report/sewing.ts'
+import { sewBlock } from '../../geometry/report/report.ts'
+import type { Plans } from '../../geometry/report/sewing.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
 import { squaresAndBars } from '../layouts.ts'
 
-function clothOf(block: Block): { plies: Ply[]; folds: ReturnType<typeof foldsOf>; sewn: NonNullable<ReturnType<typeof sewnBlock>['sewn']> } {
-  const { laid, plane, sewn } = sewnBlock(block, 'quick')
-  if (sewn === null) throw new Error('not sewn')
-  const folds = foldsOf(laid, plane, sewn.taken)
-  return { plies: folded(folds, sewn.taken.pressed.toward) as Ply[], folds, sewn }
+function clothOf(block: Block): { plies: Ply[]; folds: ReturnType<typeof foldsOf>; plans: Plans } {
+  const { laid, plane, plans } = sewBlock(block, 'quick')
+  if (plans === null) throw new Error('not sewn')
+  const folds = foldsOf(laid, plane, plans.taken)
+  return { plies: folded(folds, plans.taken.pressed.toward) as Ply[], folds, plans }
 }
 
 function holds(poly: Convex, x: number, y: number): boolean {
@@ -80,7 +81,7 @@ describe('the rule of folding', () => {
       const block = squaresAndBars(random)
       const { plies, folds } = clothOf(block)
       const rule = byRule(block)
-      const place = placeOfBlock(folds)
+      const place = blockBounds(folds)
       for (let point = 0; point < 60; point++) {
         const [x, y] = [place.x0 + random() * (place.x1 - place.x0), place.y0 + random() * (place.y1 - place.y0)]
         expect(layersAt(plies, x, y)).toBe(rule(x, y))
@@ -94,7 +95,7 @@ describe('the rule of folding', () => {
 /** Layers at a point from the report's own joins; every piece of these blocks is a rectangle. */
 function byRule(block: Block): (x: number, y: number) => number {
   const { joins, patches } = report(block)
-  const toward = clothOf(block).sewn.taken.pressed.toward
+  const toward = clothOf(block).plans.taken.pressed.toward
   const s = 0.25 / 3
   type Box = readonly [number, number, number, number]
   const boxes = new Map<string, Box>()
@@ -137,7 +138,7 @@ describe('cloth', () => {
   it('is neither made nor lost by cutting the block into cells', () => {
     for (const block of [four(), star([0, 1, 2, 3].map(() => ['b', 'c'] as const))]) {
       const { plies, folds } = clothOf(block)
-      const place = placeOfBlock(folds)
+      const place = blockBounds(folds)
       const cells = cellsByLayers(plies, place, folds.allowance) as Counted[]
       const inside: Convex = [place.x0, place.y0, place.x1, place.y0, place.x1, place.y1, place.x0, place.y1]
       const laid = plies.reduce(
@@ -152,7 +153,7 @@ describe('cloth', () => {
   it('has an odd number of layers wherever every seam is pressed to one side', () => {
     // Each fold of an allowance adds two layers to the one that is seen.
     const { plies, folds } = clothOf(star([0, 1, 2, 3].map(() => ['b', 'c'] as const)))
-    const cells = (cellsByLayers(plies, placeOfBlock(folds), folds.allowance) as Counted[]).filter(({ poly }) => areaOf(poly) > 1e-6)
+    const cells = (cellsByLayers(plies, blockBounds(folds), folds.allowance) as Counted[]).filter(({ poly }) => areaOf(poly) > 1e-6)
     expect(cells.every(({ layers }) => layers % 2 === 1)).toBe(true)
   })
 
@@ -180,11 +181,11 @@ describe('cloth', () => {
 })
 
 describe('patience', () => {
-  const { plies, folds, sewn } = clothOf(four())
-  const toward = sewn.taken.pressed.toward
+  const { plies, folds, plans } = clothOf(four())
+  const toward = plans.taken.pressed.toward
 
   it('counts nothing rather than half', () => {
-    const place = placeOfBlock(folds)
+    const place = blockBounds(folds)
     expect(thickest(plies, place, folds.allowance, { tests: 10 })).toBeNull()
     expect(thickest(plies, place, folds.allowance)?.most).toBe(7)
     expect(folded(folds, toward, null, { tests: 0 })).toBeNull()

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { lay } from '../../geometry/block/lay.ts'
 import type { Turn, Unit } from '../../geometry/values/block.ts'
-import { subdivide } from '../../geometry/plane/subdivide.ts'
-import { judged, pressAll } from '../../geometry/pressing/press.ts'
-import { plansOf } from '../../geometry/report/plans.ts'
+import { scorePressing, press } from '../../geometry/pressing/press.ts'
+import { sewBlock } from '../../geometry/report/report.ts'
+import type { Plans } from '../../geometry/report/sewing.ts'
 import type { Toward } from '../../geometry/pressing/values.ts'
 import { report } from '../../geometry/report/report.ts'
 import { editForFix } from '../../web/sheets/check/editForFix.ts'
@@ -109,28 +108,18 @@ describe('geese that mirror each other', () => {
 
 describe('the least number of clashes', () => {
   it.each(Array.from({ length: 40 }, (_, seed) => seed + 1))('equals the best of all pressings (patchwork %i)', (seed) => {
-    const laid = lay(blockOf(3, 2, patchwork(seed, 3, 2)))
-    const plane = subdivide(
-      laid.patches.map(({ corners }) => corners),
-      [
-        [0, 0],
-        [laid.width, 0],
-        [laid.width, laid.height],
-        [0, laid.height],
-      ],
-    )
-    const { taken } = plansOf(laid, plane, 'rows')
-    const free = taken.wishes.flatMap(({ fixed }, seam) => (fixed === null ? [seam] : []))
+    const { taken } = sewBlock(blockOf(3, 2, patchwork(seed, 3, 2), { order: 'rows' }), 'quick').plans as Plans
+    const free = taken.constraints.flatMap(({ fixed }, seam) => (fixed === null ? [seam] : []))
     let best = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY] as const
     for (let ways = 0; ways < 2 ** free.length; ways++) {
-      const toward = taken.wishes.map(({ fixed }): Toward => fixed ?? 0)
+      const toward = taken.constraints.map(({ fixed }): Toward => fixed ?? 0)
       free.forEach((seam, bit) => {
         toward[seam] = ((ways >> bit) & 1) as 0 | 1
       })
-      const { clashes, against } = judged(taken.met.crossings, taken.wishes, toward)
+      const { clashes, against } = scorePressing(taken.met.crossings, taken.constraints, toward)
       if (clashes < best[0] || (clashes === best[0] && against < best[1])) best = [clashes, against]
     }
-    const { clashes, against } = pressAll(taken.met.crossings, taken.wishes)
+    const { clashes, against } = press(taken.met.crossings, taken.constraints)
     expect([clashes, against]).toEqual(best)
   })
 

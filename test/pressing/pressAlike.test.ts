@@ -2,9 +2,9 @@
 import { describe, expect, it } from 'vitest'
 import { type Block, report, type Turn, type Unit } from '../../geometry/index.ts'
 import { type Choices, leastWays, costOfWays } from '../../geometry/solvers/elimination.ts'
-import { judged } from '../../geometry/pressing/press.ts'
+import { scorePressing } from '../../geometry/pressing/press.ts'
 import type { Toward } from '../../geometry/pressing/values.ts'
-import { sewnBlock } from '../../geometry/report/sewing.ts'
+import { sewBlock } from '../../geometry/report/report.ts'
 import { blockOf, sequence } from '../help.ts'
 
 describe('elimination', () => {
@@ -61,19 +61,19 @@ function few(seed: number, columns: number, rows: number): Block {
 describe('a block with alike units pressed alike', () => {
   it('has the fewest clashes of all ways its choices may lie', () => {
     for (let seed = 1; seed <= 12; seed++) {
-      const { sewn } = sewnBlock(few(seed, 3, 2), 'quick')
-      if (sewn === null) throw new Error('not sewn')
-      const { met, wishes, together, pressed } = sewn.taken
-      const tied = together?.tied
+      const { plans } = sewBlock(few(seed, 3, 2), 'quick')
+      if (plans === null) throw new Error('not sewn')
+      const { met, constraints, alike, pressed } = plans.taken
+      const tied = alike?.shared
       if (tied === undefined) throw new Error('not tied')
       const numbers = [...new Set(tied.choiceOf)]
       let least: [number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
       for (let code = 0; code < 2 ** numbers.length; code++) {
-        const toward = wishes.map(({ fixed }, seam): Toward => {
+        const toward = constraints.map(({ fixed }, seam): Toward => {
           const way = ((code >> numbers.indexOf(tied.choiceOf[seam] as number)) & 1) === 1
-          return fixed ?? (way === tied.about[seam] ? 0 : 1)
+          return fixed ?? (way === tied.flipped[seam] ? 0 : 1)
         })
-        const { clashes, against } = judged(met.crossings, wishes, toward)
+        const { clashes, against } = scorePressing(met.crossings, constraints, toward)
         if (clashes < least[0] || (clashes === least[0] && against < least[1])) least = [clashes, against]
       }
       expect([pressed.clashes, pressed.against, pressed.atLeast]).toEqual([...least, least[0]])

@@ -7,10 +7,11 @@ import { lay, type Laid } from '../../geometry/block/lay.ts'
 import { checkBlock } from '../../geometry/block/read.ts'
 import { type Block, type FilePoint, ORDERS, type PressAsked } from '../../geometry/values/block.ts'
 import { rational, toFile } from '../../geometry/exact/rational.ts'
-import { type Plane, subdivide } from '../../geometry/plane/subdivide.ts'
-import { pressAll } from '../../geometry/pressing/press.ts'
+import { press } from '../../geometry/pressing/press.ts'
 import type { PressedPlan } from '../../geometry/pressing/plan.ts'
-import { plansOf } from '../../geometry/report/plans.ts'
+import { planeOf } from '../../geometry/block/blockPlane.ts'
+import { sewBlock } from '../../geometry/report/report.ts'
+import type { Plans } from '../../geometry/report/sewing.ts'
 import { blockOf, sequence } from '../help.ts'
 import { oneOf, tiling } from '../layouts.ts'
 import { bestOfAll, type Count, counted, type Problem, solved, tangle } from './program.ts'
@@ -28,14 +29,14 @@ function leastOf(problems: readonly Problem[]): Count[] {
   return batches.flatMap((batch) => solved(batch))
 }
 
-const pressed = ({ crossings, wishes }: Problem): Count => {
-  const { clashes, against } = pressAll(crossings, wishes)
+const pressed = ({ crossings, constraints }: Problem): Count => {
+  const { clashes, against } = press(crossings, constraints)
   return { clashes, against }
 }
 
 const many = (problems: readonly Problem[], has: (count: Count) => boolean): number => problems.filter((problem) => has(pressed(problem))).length
 
-const free = ({ wishes }: Problem): number => wishes.filter(({ fixed }) => fixed === null).length
+const free = ({ constraints }: Problem): number => constraints.filter(({ fixed }) => fixed === null).length
 
 describe('seams tied by hand', () => {
   const next = sequence(11)
@@ -67,9 +68,9 @@ describe('seams tied by hand', () => {
 
   it('the pressing that is given comes to what is said, and keeps what is settled', () => {
     for (const problem of [...small, ...middling, ...long]) {
-      const { toward, clashes, against } = pressAll(problem.crossings, problem.wishes)
+      const { toward, clashes, against } = press(problem.crossings, problem.constraints)
       expect(counted(problem, toward)).toEqual({ clashes, against })
-      problem.wishes.forEach(({ fixed }, seam) => {
+      problem.constraints.forEach(({ fixed }, seam) => {
         if (fixed === null ? toward[seam] === 'open' : toward[seam] !== fixed) throw new Error(`seam ${seam}: ${toward[seam]} for ${fixed}`)
       })
     }
@@ -80,16 +81,18 @@ describe('plans of blocks', () => {
   const next = sequence(7)
   const blocks = Array.from({ length: 2000 }, () => blockAtRandom(next))
   const plans = blocks.flatMap(plansFor)
-  const problems = plans.map(({ met, wishes }): Problem => ({ crossings: met.crossings, wishes }))
+  const problems = plans.map(({ met, constraints }): Problem => ({ crossings: met.crossings, constraints }))
 
-  it('come from good files, and hold every rule and sort of meeting', () => {
+  it('come from good files, and hold every rule and type of meeting', () => {
     for (const block of blocks) expect(checkBlock(block)).toMatchObject({ ok: true })
-    const wishes = problems.flatMap((problem) => problem.wishes)
+    const constraints = problems.flatMap((problem) => problem.constraints)
     for (const fixed of [0, 1, 'open'] as const)
-      expect(wishes.filter((wish) => wish.fixed === fixed && wish.rule === 'asked').length, `asked ${fixed}`).toBeGreaterThan(100)
-    expect(wishes.filter(({ rule }) => rule === 'method').length).toBeGreaterThan(100)
-    const sorts = problems.flatMap(({ crossings }) => crossings.map(({ sort }) => sort))
-    for (const sort of ['pair', 'pin', 'tip'] as const) expect(sorts.filter((one) => one === sort).length, sort).toBeGreaterThan(100)
+      expect(constraints.filter((constraint) => constraint.fixed === fixed && constraint.rule === 'asked').length, `asked ${fixed}`).toBeGreaterThan(
+        100,
+      )
+    expect(constraints.filter(({ rule }) => rule === 'method').length).toBeGreaterThan(100)
+    const types = problems.flatMap(({ crossings }) => crossings.map(({ type }) => type))
+    for (const type of ['pair', 'pin', 'tip'] as const) expect(types.filter((one) => one === type).length, type).toBeGreaterThan(100)
     for (const kind of ['straight', 'partial'] as const)
       expect(plans.flatMap(({ seams }) => seams).filter((seam) => seam.kind === kind).length, kind).toBeGreaterThan(0)
     expect(many(problems, ({ clashes }) => clashes > 0)).toBeGreaterThan(100)
@@ -97,9 +100,9 @@ describe('plans of blocks', () => {
   })
 
   it('tie a seam to at most two others, one at each end', () => {
-    for (const { crossings, wishes } of problems) {
-      const ties = wishes.map(() => 0)
-      for (const { sort, seams } of crossings) if (sort === 'pair') for (const seam of seams) ties[seam] = (ties[seam] as number) + 1
+    for (const { crossings, constraints } of problems) {
+      const ties = constraints.map(() => 0)
+      for (const { type, seams } of crossings) if (type === 'pair') for (const seam of seams) ties[seam] = (ties[seam] as number) + 1
       expect(Math.max(0, ...ties)).toBeLessThanOrEqual(2)
     }
   })
@@ -117,25 +120,8 @@ describe('plans of blocks', () => {
 
 /** The plan taken and the others: each is pressed. */
 function plansFor(block: Block): PressedPlan[] {
-  const { laid, plane } = planeOf(block)
-  const { taken, others } = plansOf(laid, plane, block.order ?? 'auto')
+  const { taken, others } = sewBlock(block, 'quick').plans as Plans
   return [taken, ...others]
-}
-
-function planeOf(block: Block): { laid: Laid; plane: Plane } {
-  const laid = lay(block)
-  const out = laid.borders * laid.den
-  const [right, bottom] = [laid.width + out, laid.height + out]
-  const corners = laid.patches.map((patch) => patch.corners)
-  return {
-    laid,
-    plane: subdivide(corners, [
-      [-out, -out],
-      [right, -out],
-      [right, bottom],
-      [-out, bottom],
-    ]),
-  }
 }
 
 function blockAtRandom(next: () => number): Block {
@@ -147,7 +133,8 @@ function blockAtRandom(next: () => number): Block {
 
 /** A maker's words for some seams of the plan: to a patch that the seam runs along, or open. */
 function asked(next: () => number, block: Block): PressAsked[] {
-  const { laid, plane } = planeOf(block)
+  const laid = lay(block)
+  const plane = planeOf(laid)
   const sewn = plane.edges.filter(({ plus, minus }) => plus >= 0 && minus >= 0)
   if (sewn.length === 0) return []
   return Array.from({ length: 1 + Math.floor(next() * 4) }, () => {

@@ -9,11 +9,11 @@
  * Source  two seams nest when their allowances lie opposite ways: common practice, no source.
  */
 import loadSolver from 'highs'
-import type { Crossing, Toward, Wish } from '../../geometry/pressing/values.ts'
+import type { Crossing, Toward, PressConstraint } from '../../geometry/pressing/values.ts'
 
 export interface Problem {
   readonly crossings: readonly Crossing[]
-  readonly wishes: readonly Wish[]
+  readonly constraints: readonly PressConstraint[]
 }
 
 export interface Count {
@@ -41,9 +41,12 @@ export function solved(problems: readonly Problem[], program = programOf(problem
     if (column === undefined || !('Primal' in column)) throw new Error(`the solver says nothing of ${name}`)
     return whole(column.Primal)
   }
-  return problems.map(({ crossings, wishes }, problem) => ({
-    clashes: crossings.reduce((sum, crossing, place) => sum + (clashable(crossing, wishes) ? chosen(`c${problem}_${place}`) : 0), 0),
-    against: wishes.reduce((sum, wish, seam) => sum + (preferring(wish) && chosen(`s${problem}_${seam}`) !== wish.preference ? 1 : 0), 0),
+  return problems.map(({ crossings, constraints }, problem) => ({
+    clashes: crossings.reduce((sum, crossing, place) => sum + (clashable(crossing, constraints) ? chosen(`c${problem}_${place}`) : 0), 0),
+    against: constraints.reduce(
+      (sum, constraint, seam) => sum + (preferring(constraint) && chosen(`s${problem}_${seam}`) !== constraint.preference ? 1 : 0),
+      0,
+    ),
   }))
 }
 
@@ -53,20 +56,20 @@ export function programOf(problems: readonly Problem[]): string {
   const rows: string[] = []
   const settled: string[] = []
   const names: string[] = []
-  problems.forEach(({ crossings, wishes }, problem) => {
-    wishes.forEach((wish, seam) => {
+  problems.forEach(({ crossings, constraints }, problem) => {
+    constraints.forEach((constraint, seam) => {
       const s = `s${problem}_${seam}`
       names.push(s)
       // A seam that prefers side 1 costs 1 − s: the 1 is the same for every pressing and left out.
-      if (preferring(wish)) costs.push(wish.preference === 0 ? `+ ${s}` : `- ${s}`)
-      if (wish.fixed === 0 || wish.fixed === 1) settled.push(`${s} = ${wish.fixed}`)
+      if (preferring(constraint)) costs.push(constraint.preference === 0 ? `+ ${s}` : `- ${s}`)
+      if (constraint.fixed === 0 || constraint.fixed === 1) settled.push(`${s} = ${constraint.fixed}`)
     })
     crossings.forEach((crossing, place) => {
-      if (!clashable(crossing, wishes)) return
+      if (!clashable(crossing, constraints)) return
       const c = `c${problem}_${place}`
       const [a, b] = crossing.seams.map((seam) => `s${problem}_${seam}`)
       names.push(c)
-      costs.push(`+ ${wishes.length + 1} ${c}`)
+      costs.push(`+ ${constraints.length + 1} ${c}`)
       // Leaning one way while both lie toward their side 0, they clash where both lie toward sides of the same number; else where not.
       if (crossing.leans?.[0] === crossing.leans?.[1]) rows.push(`${c} - ${a} - ${b} >= -1`, `${c} + ${a} + ${b} >= 1`)
       else rows.push(`${c} - ${a} + ${b} >= 0`, `${c} + ${a} - ${b} >= 0`)
@@ -85,25 +88,28 @@ export function programOf(problems: readonly Problem[]): string {
   ].join('')
 }
 
-const clashable = ({ sort, seams }: Crossing, wishes: readonly Wish[]): boolean =>
-  sort === 'pair' && seams.every((seam) => (wishes[seam] as Wish).fixed !== 'open')
+const clashable = ({ type, seams }: Crossing, constraints: readonly PressConstraint[]): boolean =>
+  type === 'pair' && seams.every((seam) => (constraints[seam] as PressConstraint).fixed !== 'open')
 
-const preferring = ({ fixed, preference }: Wish): boolean => fixed === null && preference !== null
+const preferring = ({ fixed, preference }: PressConstraint): boolean => fixed === null && preference !== null
 
 /** What one pressing comes to. */
-export function counted({ crossings, wishes }: Problem, toward: readonly Toward[]): Count {
+export function counted({ crossings, constraints }: Problem, toward: readonly Toward[]): Count {
   const clashes = crossings.filter((crossing) => {
-    if (!clashable(crossing, wishes)) return false
+    if (!clashable(crossing, constraints)) return false
     const [one, other] = crossing.seams.map((seam, end) => (toward[seam] === 0 ? 1 : -1) * (crossing.leans?.[end] as number))
     return one === other
   })
-  return { clashes: clashes.length, against: wishes.filter((wish, seam) => preferring(wish) && toward[seam] !== wish.preference).length }
+  return {
+    clashes: clashes.length,
+    against: constraints.filter((constraint, seam) => preferring(constraint) && toward[seam] !== constraint.preference).length,
+  }
 }
 
 /** Every way of the seams that are not settled: two to the power of their number. */
 export function bestOfAll(problem: Problem): Count {
-  const free = problem.wishes.flatMap(({ fixed }, seam) => (fixed === null ? [seam] : []))
-  const toward = problem.wishes.map(({ fixed }): Toward => fixed ?? 0)
+  const free = problem.constraints.flatMap(({ fixed }, seam) => (fixed === null ? [seam] : []))
+  const toward = problem.constraints.map(({ fixed }): Toward => fixed ?? 0)
   let best = counted(problem, toward)
   for (let ways = 1; ways < 2 ** free.length; ways++) {
     free.forEach((seam, bit) => {
@@ -120,7 +126,7 @@ export function bestOfAll(problem: Problem): Count {
  * `met` says how many of the ends meet another, from 0 to 1.
  */
 export function tangle(next: () => number, seams: number, met: number): Problem {
-  const wishes = Array.from({ length: seams }, () => wishAt(next))
+  const constraints = Array.from({ length: seams }, () => wishAt(next))
   const ends = Array.from({ length: 2 * seams }, (_, end) => end)
   for (let place = ends.length - 1; place > 0; place--) {
     const other = Math.floor(next() * (place + 1))
@@ -129,13 +135,13 @@ export function tangle(next: () => number, seams: number, met: number): Problem 
   const crossings = Array.from({ length: Math.floor(met * seams) }, (_, dot): Crossing => {
     const pair = [ends[2 * dot] as number, ends[2 * dot + 1] as number].map((end) => Math.floor(end / 2))
     // A seam does not lie on itself: its two ends are apart.
-    if (pair[0] === pair[1]) return { dot, join: seams, seams: pair, sort: 'tip', leans: null }
-    return { dot, join: seams, seams: pair, sort: 'pair', leans: [next() < 0.5 ? 1 : -1, next() < 0.5 ? 1 : -1] }
+    if (pair[0] === pair[1]) return { dot, join: seams, seams: pair, type: 'tip', leans: null }
+    return { dot, join: seams, seams: pair, type: 'pair', leans: [next() < 0.5 ? 1 : -1, next() < 0.5 ? 1 : -1] }
   })
-  return { crossings, wishes }
+  return { crossings, constraints }
 }
 
-function wishAt(next: () => number): Wish {
+function wishAt(next: () => number): PressConstraint {
   const drawn = next()
   const fixed = drawn < 0.08 ? 0 : drawn < 0.16 ? 1 : drawn < 0.2 ? 'open' : null
   const preference = fixed !== null || next() < 0.2 ? null : next() < 0.5 ? 0 : 1

@@ -5,26 +5,25 @@
  * B there, the pile of B at its mirror image in the seam turned over, and the pile of A there.
  */
 import { describe, expect, it } from 'vitest'
-import { type Block, report, type Unit } from '../../geometry/index.ts'
+import { type Block, report } from '../../geometry/index.ts'
 import { areaOf, type Convex } from '../../geometry/plane/convex.ts'
 import { outlineOf } from '../../geometry/plane/outline.ts'
 import { folded, foldsOf, type Ply } from '../../geometry/pressing/layers/folds.ts'
-import { type Sheet, sheetsOf } from '../../geometry/pressing/layers/wrongSideSheets.ts'
-import { sewnBlock } from '../../geometry/report/sewing.ts'
-import { placeOfBlock } from '../../geometry/pressing/layers/bulk.ts'
-import { realDot } from '../../geometry/block/lay.ts'
+import { type ClothSheet, wrongSideSheets } from '../../geometry/pressing/layers/wrongSideSheets.ts'
+import { sewBlock } from '../../geometry/report/report.ts'
+import { blockBounds } from '../../geometry/pressing/layers/bulk.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
 import { squaresAndBars, tiling } from '../layouts.ts'
 
 function clothOf(block: Block) {
-  const { laid, plane, sewn } = sewnBlock(block, 'quick')
-  if (sewn === null) throw new Error('not sewn')
-  const folds = foldsOf(laid, plane, sewn.taken)
-  const { toward } = sewn.taken.pressed
+  const { laid, plane, plans } = sewBlock(block, 'quick')
+  if (plans === null) throw new Error('not sewn')
+  const folds = foldsOf(laid, plane, plans.taken)
+  const { toward } = plans.taken.pressed
   const seen = (x: number, y: number): string | undefined =>
     laid.patches.find(({ corners }) =>
       holdsAll(
-        corners.flatMap((corner) => realDot(laid, corner)),
+        corners.flatMap((corner) => laid.places.cells(corner)),
         x,
         y,
       ),
@@ -33,7 +32,7 @@ function clothOf(block: Block) {
     seen,
     folds,
     toward,
-    sheets: sheetsOf(folds, toward) as Sheet[],
+    sheets: wrongSideSheets(folds, toward) as ClothSheet[],
     plies: folded(folds, toward) as Ply[],
     name: (patch: number) => laid.patches[patch]?.id,
   }
@@ -66,7 +65,7 @@ const two = (toward: readonly [number, number] | 'open'): Block =>
   blockOf(2, 1, [square('a', [0, 0]), square('b', [1, 0], [1, 1], 'b')], { press: [{ at: [1, 0.5], toward }] })
 
 describe('a seam on the ironing board', () => {
-  // Common practice, no source: right sides together, so the two allowances show their right sides to each other.
+  // Common practice, no source: right sides alike, so the two allowances show their right sides to each other.
   it('shows the wrong side of the cloth that is pressed over', () => {
     const cloth = clothOf(two([1.5, 0.5]))
     expect(pileAt(cloth, 1.03, 0.5)).toEqual(['p:2 wrong', 'p:2 right', 'p:1 wrong'])
@@ -88,7 +87,7 @@ describe('the rule of folding', () => {
       const block = squaresAndBars(random)
       const cloth = clothOf(block)
       const rule = byRule(block, cloth.toward)
-      const place = placeOfBlock(cloth.folds)
+      const place = blockBounds(cloth.folds)
       for (let point = 0; point < 60; point++) {
         const [x, y] = [place.x0 + random() * (place.x1 - place.x0), place.y0 + random() * (place.y1 - place.y0)]
         expect(pileAt(cloth, x, y)).toEqual(rule(x, y))

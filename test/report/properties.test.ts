@@ -109,7 +109,7 @@ describe('a block turned or mirrored', () => {
   })
 })
 
-/** Units of one cell each: geese and halves of rectangles need another box and are judged above. */
+/** Units of one cell each: geese and halves of rectangles need another box and are scorePressing above. */
 function grid(random: () => number): Block {
   const [columns, rows] = [2 + Math.floor(random() * 3), 2 + Math.floor(random() * 3)]
   const fabric = (): string => 'abcd'[Math.floor(random() * 4)] as string

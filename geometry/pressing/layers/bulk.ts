@@ -20,7 +20,7 @@ export interface Thickest {
   readonly spread: number
 }
 
-export interface Place {
+export interface Bounds {
   readonly x0: number
   readonly y0: number
   readonly x1: number
@@ -30,7 +30,7 @@ export interface Place {
 /** Squares across the block at the most: a hundred thousand patches need no finer cut. */
 const MOST_ACROSS = 512
 
-export function thickest(plies: readonly Ply[], place: Place, allowance: number, patience: Patience = patient()): Thickest | null {
+export function thickest(plies: readonly Ply[], place: Bounds, allowance: number, patience: Patience = patient()): Thickest | null {
   const squares = squaresOf(plies, place, allowance).sort((a, b) => b.plies.length - a.plies.length)
   let most = 0
   let spread = 0
@@ -56,7 +56,7 @@ export function thickest(plies: readonly Ply[], place: Place, allowance: number,
 }
 
 /** All places of the block by their layers. */
-export function cellsByLayers(plies: readonly Ply[], place: Place, allowance: number): Counted[] | null {
+export function cellsByLayers(plies: readonly Ply[], place: Bounds, allowance: number): Counted[] | null {
   const patience = patient()
   const found: Counted[] = []
   const all = (cells: readonly Counted[]): void => {
@@ -66,11 +66,11 @@ export function cellsByLayers(plies: readonly Ply[], place: Place, allowance: nu
   return whole ? found : null
 }
 
-interface Square extends Place {
+interface Square extends Bounds {
   readonly plies: Ply[]
 }
 
-function squaresOf(plies: readonly Ply[], { x0, y0, x1, y1 }: Place, allowance: number): Square[] {
+function squaresOf(plies: readonly Ply[], { x0, y0, x1, y1 }: Bounds, allowance: number): Square[] {
   const size = Math.max(4 * allowance, Math.sqrt(((x1 - x0) * (y1 - y0)) / Math.max(1, plies.length)), Math.max(x1 - x0, y1 - y0) / MOST_ACROSS)
   const [across, down] = [Math.max(1, Math.ceil((x1 - x0) / size)), Math.max(1, Math.ceil((y1 - y0) / size))]
   const [wide, high] = [(x1 - x0) / across, (y1 - y0) / down]
@@ -121,9 +121,9 @@ function cellsOf(
 }
 
 /** The fullest first. */
-function quarters({ x0, y0, x1, y1 }: Place, plies: readonly Ply[]): Square[] {
+function quarters({ x0, y0, x1, y1 }: Bounds, plies: readonly Ply[]): Square[] {
   const [x, y] = [(x0 + x1) / 2, (y0 + y1) / 2]
-  const places: readonly Place[] = [
+  const places: readonly Bounds[] = [
     { x0, y0, x1: x, y1: y },
     { x0: x, y0, x1, y1: y },
     { x0, y0: y, x1: x, y1 },
@@ -153,7 +153,7 @@ export function layersNear(
 }
 
 /** The whole block, its borders included, in cells. */
-export function placeOfBlock({ laid }: Folds): Place {
+export function blockBounds({ laid }: Folds): Bounds {
   const out = toNumber(laid.depths.at(-1) as Rational)
   return { x0: -out, y0: -out, x1: laid.block.grid.columns + out, y1: laid.block.grid.rows + out }
 }

@@ -5,7 +5,7 @@
  * Out     convex pieces that fill the cut shape without lying on each other, in cells. Sharp tips are cut off where they would reach further than
  *         `TIP` allowances: no maker leaves longer ones.
  */
-import { type Laid, realDot } from '../../block/lay.ts'
+import type { Laid } from '../../block/lay.ts'
 import type { Convex } from '../../plane/convex.ts'
 import type { Dot } from '../../plane/points.ts'
 
@@ -14,7 +14,7 @@ const TIP = 8
 type Point = readonly [number, number]
 
 export function cutShape(laid: Laid, corners: readonly Dot[], allowance: number): Convex[] {
-  const points = corners.map((corner) => realDot(laid, corner))
+  const points = corners.map((corner) => laid.places.cells(corner))
   const offsets = points.map((_, index) => offsetCorner(points, index, allowance))
   if (points.every((_, index) => turnAt(points, index) >= 0)) return [offsets.flatMap((pair) => pair.flat())]
   return [...triangles(points), ...points.flatMap((_, index) => sideStrip(points, offsets, index))]

@@ -10,7 +10,7 @@
  * Source  three layers on one side and one on the other: by arithmetic; trimming ears: common practice, no source.
  */
 import { cellOf, seamOf } from '../../block/lengthsOf.ts'
-import { type Laid, realDot } from '../../block/lay.ts'
+import type { Laid } from '../../block/lay.ts'
 import { divide, toNumber } from '../../exact/rational.ts'
 import { otherDot } from '../../piecing/contact.ts'
 import type { Seam } from '../../piecing/values.ts'
@@ -18,7 +18,7 @@ import { beyond, type Convex, clip, fold, type Half, type Patience, patient, rea
 import type { Dot } from '../../plane/points.ts'
 import type { Plane, PlaneEdge } from '../../plane/subdivide.ts'
 import { cutShape } from './cutShape.ts'
-import { edgeBetween, type Met, type SideOf } from '../meet.ts'
+import { edgeBetween, type MetSeams, type SideOf } from '../meet.ts'
 import type { Toward } from '../values.ts'
 
 /** A piece of cloth of one layer, with the patch it was cut from. */
@@ -74,7 +74,7 @@ export interface Folds {
 /** Ears reach this many allowances from the end of a seam at the most. */
 const EAR = 8
 
-export function foldsOf(laid: Laid, plane: Plane, { seams, sideOf, met }: { seams: readonly Seam[]; sideOf: SideOf; met: Met }): Folds {
+export function foldsOf(laid: Laid, plane: Plane, { seams, sideOf, met }: { seams: readonly Seam[]; sideOf: SideOf; met: MetSeams }): Folds {
   const allowance = toNumber(divide(seamOf(laid.block), cellOf(laid.block)))
   const after: Folding[][] = seams.map(() => [])
   seams.forEach((seam, index) => {
@@ -110,7 +110,7 @@ export function patchesNear({ boxes }: Folds, [x, y]: Point, far: number): Reado
 }
 
 function boxOfCorners(laid: Laid, corners: readonly Dot[]): [number, number, number, number] {
-  const points = corners.map((corner) => realDot(laid, corner))
+  const points = corners.map((corner) => laid.places.cells(corner))
   const xs = points.map(([x]) => x)
   const ys = points.map(([, y]) => y)
   return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)]
@@ -135,8 +135,8 @@ function creasesOf(laid: Laid, plane: Plane, seam: Seam, from: number, to: numbe
   const stops = [from, ...seam.bends.filter((place) => place > from && place < to), to]
   return stops.slice(1).flatMap((stop, index): Crease[] => {
     const start = stops[index] as number
-    const [x, y] = realDot(laid, plane.dots[seam.path[start] as number] as Dot)
-    const [endX, endY] = realDot(laid, plane.dots[seam.path[stop] as number] as Dot)
+    const [x, y] = laid.places.cells(plane.dots[seam.path[start] as number] as Dot)
+    const [endX, endY] = laid.places.cells(plane.dots[seam.path[stop] as number] as Dot)
     const length = Math.hypot(endX - x, endY - y)
     if (length === 0) return []
     // An allowance reaches beyond the seam where the seam runs to the raw edge, not where it bends or is left open.
@@ -151,9 +151,9 @@ function creasesOf(laid: Laid, plane: Plane, seam: Seam, from: number, to: numbe
 
 /** How many allowances cloth reaches beyond a seam's end: the sharper another line meets it there, the further. */
 function earAt(laid: Laid, plane: Plane, dot: number, inner: number): number {
-  const at = realDot(laid, plane.dots[dot] as Dot)
+  const at = laid.places.cells(plane.dots[dot] as Dot)
   const way = (other: number): Point => {
-    const [x, y] = realDot(laid, plane.dots[other] as Dot)
+    const [x, y] = laid.places.cells(plane.dots[other] as Dot)
     const length = Math.hypot(x - at[0], y - at[1])
     return [(x - at[0]) / length, (y - at[1]) / length]
   }
@@ -169,13 +169,13 @@ function earAt(laid: Laid, plane: Plane, dot: number, inner: number): number {
 
 /** The two sides of the new piece's unfinished outline at the end of a seam; nothing at an inner corner. */
 function trimAt(laid: Laid, plane: Plane, dot: number, index: number, sideOf: SideOf, allowance: number): Trim[] {
-  const at = realDot(laid, plane.dots[dot] as Dot)
+  const at = laid.places.cells(plane.dots[dot] as Dot)
   const halves: { half: Half; dx: number; dy: number }[] = []
   for (const edge of plane.around[dot] ?? []) {
     const { plus, minus, a } = plane.edges[edge] as PlaneEdge
     const [inPlus, inMinus] = [sideOf(index, plus) !== -1, sideOf(index, minus) !== -1]
     if (inPlus === inMinus) continue
-    const [x, y] = realDot(laid, plane.dots[otherDot(plane, edge, dot)] as Dot)
+    const [x, y] = laid.places.cells(plane.dots[otherDot(plane, edge, dot)] as Dot)
     const length = Math.hypot(x - at[0], y - at[1])
     const [dx, dy] = [(x - at[0]) / length, (y - at[1]) / length]
     // `plus` lies clockwise of a → b, at (−dy, dx) of the way from this dot where this dot is a.
@@ -190,7 +190,7 @@ function trimAt(laid: Laid, plane: Plane, dot: number, index: number, sideOf: Si
 }
 
 function middleOfCorners(laid: Laid, corners: readonly Dot[]): Point {
-  const points = corners.map((corner) => realDot(laid, corner))
+  const points = corners.map((corner) => laid.places.cells(corner))
   return [points.reduce((sum, [x]) => sum + x, 0) / points.length, points.reduce((sum, [, y]) => sum + y, 0) / points.length]
 }
 

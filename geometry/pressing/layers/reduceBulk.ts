@@ -6,13 +6,12 @@
  * How     at the thickest spot, each group of tied seams that runs there and may turn at no cost is tried the other way; what makes the thickest
  *         spot thinner, or less wide, is kept, until nothing helps or the budget is spent. The best found: no claim that it is the least.
  */
-import { realDot } from '../../block/lay.ts'
 import { patient } from '../../plane/convex.ts'
 import type { Dot } from '../../plane/points.ts'
 import type { Plane } from '../../plane/subdivide.ts'
-import { judged } from '../press.ts'
-import { placeOfBlock, type Thickest, thickest } from './bulk.ts'
-import { type Groups, groupsOf } from '../tiedSeams.ts'
+import { scorePressing } from '../press.ts'
+import { blockBounds, type Thickest, thickest } from './bulk.ts'
+import { type SeamGroups, tiedSeams } from '../tiedSeams.ts'
 import { type Folds, folded } from './folds.ts'
 import type { PressedPlan } from '../plan.ts'
 import type { Toward } from '../values.ts'
@@ -20,9 +19,9 @@ import type { Toward } from '../values.ts'
 /** Patches folded over all tries. */
 const BUDGET = 6_000
 
-export function lighter(plane: Plane, plan: PressedPlan, folds: Folds): { plan: PressedPlan; thickest: Thickest } | null {
-  const groups = groupsOf(plan.met.crossings, plan.wishes, plan.together?.like ?? null)
-  const place = placeOfBlock(folds)
+export function reduceBulk(plane: Plane, plan: PressedPlan, folds: Folds): { plan: PressedPlan; thickest: Thickest } | null {
+  const groups = tiedSeams(plan.met.crossings, plan.constraints, plan.alike?.matching ?? null)
+  const place = blockBounds(folds)
   let patience = patient()
   const weigh = (toward: readonly Toward[]): Thickest | null => {
     const plies = folded(folds, toward, null, patience)
@@ -49,7 +48,7 @@ export function lighter(plane: Plane, plan: PressedPlan, folds: Folds): { plan: 
     }
   }
   if (toward === plan.pressed.toward) return { plan, thickest: found }
-  return { plan: { ...plan, pressed: judged(plan.met.crossings, plan.wishes, toward) }, thickest: found }
+  return { plan: { ...plan, pressed: scorePressing(plan.met.crossings, plan.constraints, toward) }, thickest: found }
 }
 
 function turn(toward: readonly Toward[], group: readonly number[]): readonly Toward[] {
@@ -60,25 +59,25 @@ function turn(toward: readonly Toward[], group: readonly number[]): readonly Tow
 
 function freeGroupsAt(
   plane: Plane,
-  { wishes, seams }: PressedPlan,
+  { constraints, seams }: PressedPlan,
   { laid, allowance }: Folds,
-  groups: Groups,
+  groups: SeamGroups,
   toward: readonly Toward[],
   [x, y]: readonly [number, number],
 ): (readonly number[])[] {
   const near = seams.flatMap(({ path }, seam) => {
-    const dots = path.map((dot) => realDot(laid, plane.dots[dot] as Dot))
+    const dots = path.map((dot) => laid.places.cells(plane.dots[dot] as Dot))
     const reaches = dots.some((end, index) => index > 0 && away([x, y], dots[index - 1] as [number, number], end) < 2 * allowance)
     return reaches ? [groups.of[seam] as number] : []
   })
-  return [...new Set(near)].map((group) => groups.members[group] as readonly number[]).filter((group) => mayTurn(group, wishes, toward))
+  return [...new Set(near)].map((group) => groups.members[group] as readonly number[]).filter((group) => mayTurn(group, constraints, toward))
 }
 
 /** Turning a whole group changes no meeting; it costs nothing where as many of its seams lie as preferred as do not. */
-function mayTurn(group: readonly number[], wishes: PressedPlan['wishes'], toward: readonly Toward[]): boolean {
-  if (group.some((seam) => wishes[seam]?.fixed !== null)) return false
-  const wanted = group.filter((seam) => wishes[seam]?.preference !== null)
-  return wanted.filter((seam) => wishes[seam]?.preference === toward[seam]).length * 2 === wanted.length
+function mayTurn(group: readonly number[], constraints: PressedPlan['constraints'], toward: readonly Toward[]): boolean {
+  if (group.some((seam) => constraints[seam]?.fixed !== null)) return false
+  const wanted = group.filter((seam) => constraints[seam]?.preference !== null)
+  return wanted.filter((seam) => constraints[seam]?.preference === toward[seam]).length * 2 === wanted.length
 }
 
 function away([x, y]: readonly [number, number], [ax, ay]: readonly [number, number], [bx, by]: readonly [number, number]): number {

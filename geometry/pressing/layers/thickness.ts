@@ -5,7 +5,6 @@
  * Out     for a clash: the layers there as it is pressed, and were one of its seams pressed the other way so that it nests; where four square
  *         seams nest: that they can be fanned, with the layers before and after. Nothing where neither is so.
  */
-import { realDot } from '../../block/lay.ts'
 import { patient } from '../../plane/convex.ts'
 import type { Dot } from '../../plane/points.ts'
 import type { Plane } from '../../plane/subdivide.ts'
@@ -14,7 +13,7 @@ import { layersNear } from './bulk.ts'
 import { verdictOf } from '../press.ts'
 import type { Folds } from './folds.ts'
 import type { PressedPlan } from '../plan.ts'
-import { canSpin, FANNED_LAYERS, NESTED_LAYERS } from '../fan.ts'
+import { canFan, FANNED_LAYERS, NESTED_LAYERS } from '../fan.ts'
 import type { Crossing, Toward } from '../values.ts'
 
 /** Clashes whose layers are reckoned: a block with more has other troubles first. */
@@ -37,10 +36,10 @@ export class Thickness {
   at(crossing: Crossing): Pick<Meeting, 'spin' | 'layers'> {
     const { toward } = this.plan.pressed
     const verdict = verdictOf(crossing, toward)
-    if (verdict === 'nests' && canSpin(this.plane, this.plan, this.folds, crossing))
+    if (verdict === 'nests' && canFan(this.plane, this.plan, this.folds, crossing))
       return { spin: true, layers: { now: NESTED_LAYERS, fanned: FANNED_LAYERS } }
     if (verdict !== 'clashes' || this.clashes++ >= MOST_CLASHES) return {}
-    const here = realDot(this.folds.laid, this.plane.dots[crossing.dot] as Dot)
+    const here = this.folds.laid.places.cells(this.plane.dots[crossing.dot] as Dot)
     const layers = (ways: readonly Toward[]): number => layersNear(this.folds, ways, here, this.patience) ?? Number.NaN
     const nested = Math.min(...crossing.seams.map((seam) => layers(toward.map((way, index) => (index === seam ? (way === 0 ? 1 : 0) : way)))))
     const now = layers(toward)

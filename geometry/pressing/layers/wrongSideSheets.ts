@@ -16,7 +16,7 @@ import { type FoldOver, type Folds, foldsOver, laidBack, MOST_CORNERS, type Ply,
 import type { Toward } from '../values.ts'
 
 /** Cloth of one patch that lies in one plane: the patch with the allowances that stay flat, or an allowance folded back. */
-export interface Sheet {
+export interface ClothSheet {
   readonly patch: number
   readonly face: 'wrong' | 'right'
   readonly plies: Ply[]
@@ -25,20 +25,23 @@ export interface Sheet {
 /** Sheets of a block: a patch seldom has more than five. */
 const MOST_SHEETS = 100_000
 
-export function sheetsOf(folds: Folds, toward: readonly Toward[]): Sheet[] | null {
+export function wrongSideSheets(folds: Folds, toward: readonly Toward[]): ClothSheet[] | null {
   const { laid, seams, after, allowance } = folds
   if (laid.patches.some(({ corners }) => corners.length > MOST_CORNERS)) return null
-  const held: (Sheet[] | undefined)[] = laid.patches.map(({ corners }, patch) => [
+  const held: (ClothSheet[] | undefined)[] = laid.patches.map(({ corners }, patch) => [
     { patch, face: 'wrong', plies: cutShape(laid, corners, allowance).map((poly) => plyOf(poly, patch)) },
   ])
   for (const [index, { sides }] of seams.entries()) {
-    const pieces = sides.map((side) => held[side] ?? []) as [Sheet[], Sheet[]]
+    const pieces = sides.map((side) => held[side] ?? []) as [ClothSheet[], ClothSheet[]]
     held[sides[0]] = undefined
     held[sides[1]] = undefined
     const [first, ...finishing] = after[index] ?? []
     if (first === undefined) return null
     const way = toward[index] as Toward
-    const [near, far] = ([0, 1] as const).map((side) => foldsOver(folds, first, way, side).reduce(foldedBack, pieces[side])) as [Sheet[], Sheet[]]
+    const [near, far] = ([0, 1] as const).map((side) => foldsOver(folds, first, way, side).reduce(foldedBack, pieces[side])) as [
+      ClothSheet[],
+      ClothSheet[],
+    ]
     // The side that is folded lies under the flat allowance of the other.
     let whole = way === 1 ? [...far, ...near] : [...near, ...far]
     for (const trim of first.trims) for (const { plies } of whole) trimmed(plies, trim, allowance)
@@ -51,10 +54,10 @@ export function sheetsOf(folds: Folds, toward: readonly Toward[]): Sheet[] | nul
 }
 
 /** What reaches over the line comes to lie on what it is folded back on, turned over as a pile: the last sheet first. */
-function foldedBack(sheets: Sheet[], over: FoldOver): Sheet[] {
+function foldedBack(sheets: ClothSheet[], over: FoldOver): ClothSheet[] {
   const { kept, flat } = over.own === null ? { kept: sheets, flat: [] } : lifted(sheets, over)
-  const stays: Sheet[] = []
-  const back: Sheet[] = []
+  const stays: ClothSheet[] = []
+  const back: ClothSheet[] = []
   for (const sheet of kept) {
     const split = sheet.plies.map((ply) => laidBack(ply, over))
     if (split.every((laid) => laid === null)) {
@@ -70,11 +73,11 @@ function foldedBack(sheets: Sheet[], over: FoldOver): Sheet[] {
 }
 
 /** Where a partial seam is finished, the other side's allowance lies flat there already: it is lifted, to lie on the fold. */
-function lifted(sheets: readonly Sheet[], { line, limits, own }: FoldOver): { kept: Sheet[]; flat: Sheet[] } {
+function lifted(sheets: readonly ClothSheet[], { line, limits, own }: FoldOver): { kept: ClothSheet[]; flat: ClothSheet[] } {
   const width = (limits[0] as Half).c - line.c
   const strip: readonly Half[] = [line, { nx: -line.nx, ny: -line.ny, c: width - line.c }, ...limits.slice(1)]
-  const kept: Sheet[] = []
-  const flat: Sheet[] = []
+  const kept: ClothSheet[] = []
+  const flat: ClothSheet[] = []
   for (const sheet of sheets) {
     const cut = sheet.plies.map((ply) => (own?.(ply) === false ? cutOut(ply.poly, strip) : null))
     if (cut.every((one) => one === null)) {

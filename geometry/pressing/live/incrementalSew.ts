@@ -2,26 +2,26 @@
  * Sew the plans of a block again after an edit: a piece that is as it was keeps its seam, its meetings and what is asked of it.
  *
  * In      a laid block and its plane, after each edit anew; the plane changes with its patches and keeps the numbers of its dots (see `Subdivision`).
- * Out     what `sew`, `meet` and `wishesOf` say of the block, as if sewn from nothing.
+ * Out     what `sew`, `meet` and `constraintsOf` say of the block, as if sewn from nothing.
  * How     a piece is a patch, or two pieces joined, and there is one for every two that are joined. All cloth round an inner point of a seam lies in
  *         the two pieces it joins, so where it runs and what meets across it follows from them alone; the numbers of pieces are given anew each time.
  *         A seam left open lies otherwise until it is finished: so meetings also hang on the piece in which all that was left open is finished.
  */
 import type { Laid, SewnPatches } from '../../block/lay.ts'
 import type { Unit } from '../../values/block.ts'
-import type { Prints } from '../../piecing/matchingPieces.ts'
+import type { FingerprintCache } from '../../piecing/matchingPieces.ts'
 import { contactOf } from '../../piecing/contact.ts'
-import type { EdgesOf, Helps } from '../../piecing/straightCuts.ts'
-import { Memory } from '../../piecing/divisionCache.ts'
+import type { EdgesOf, DivisionContext } from '../../piecing/straightCuts.ts'
+import { DivisionCache } from '../../piecing/divisionCache.ts'
 import { carriedOn, inSewingOrder, lineOf, postOrder } from '../../piecing/sew.ts'
-import type { Seam, Stage, Tree } from '../../piecing/values.ts'
+import { type Plan, type PlanChoice, planKey, type Seam, type Stage, type Tree } from '../../piecing/values.ts'
 import { OUTSIDE, type PlaneEdge, type Subdivision } from '../../plane/subdivide.ts'
 import { clockwiseSide, crossedAt, endsOf, type SideOf } from '../meet.ts'
-import type { SewnPlan, Workroom } from '../plan.ts'
+import type { PlanSewer, SewnPlan } from '../plan.ts'
 import { sidesIn } from '../sidesOf.ts'
 import { isNumberedAlike, isSame, type PlainlySewn, type Shift, shiftOf, Steady } from './patchPlan.ts'
-import type { Crossing, SeamEnd, Wish } from '../values.ts'
-import { wisher, withWords } from '../pressRules.ts'
+import type { Crossing, SeamEnd, PressConstraint } from '../values.ts'
+import { seamConstraint, withAskedPressing } from '../pressRules.ts'
 
 /** So many plans join one piece to others; older ones are forgotten. */
 const MOST_JOINTS = 12
@@ -55,7 +55,7 @@ interface Line extends Pick<Seam, 'kind' | 'path' | 'bends'> {
 }
 
 /** A meeting by its pieces, and as it was numbered last. */
-interface Met {
+interface MetSeams {
   readonly seams: readonly Joint[]
   crossing: Crossing
 }
@@ -68,8 +68,8 @@ class Joint extends Piece {
   line: Line | null = null
   clockwise: 0 | 1 = 0
   /** Found in the piece `scope`: null where nothing round it was left open. */
-  met: { readonly scope: Joint | null; readonly ends: readonly [number, number]; readonly crossings: readonly Met[] } | null = null
-  wish: Wish | null = null
+  met: { readonly scope: Joint | null; readonly ends: readonly [number, number]; readonly crossings: readonly MetSeams[] } | null = null
+  constraint: PressConstraint | null = null
   seam: Seam | null = null
   /** In the plan that is being sewn: its place, its unit, the seam that finishes it, its whole path, and the scope of its meetings. */
   index = 0
@@ -95,10 +95,10 @@ interface Part {
   readonly whole: Piece
 }
 
-export class Resewing implements Workroom {
-  readonly prints: Prints = { fabrics: new WeakMap(), shapes: new WeakMap() }
+export class IncrementalSew implements PlanSewer {
+  readonly fingerprints: FingerprintCache = { fabrics: new WeakMap(), shapes: new WeakMap() }
   private readonly known = new Map<string, Tree>()
-  private readonly memories = new Map<string, Memory>()
+  private readonly divisions = new Map<string, DivisionCache>()
   private readonly units = new WeakMap<Unit, Part>()
   private readonly strips: Part[] = []
   private parts: Part[] = []
@@ -123,7 +123,7 @@ export class Resewing implements Workroom {
     const before = this.bench?.laid ?? null
     const edit =
       before === null || changed === null ? null : { parts: changed, outlines: changed.filter((part) => liesOtherwise(before, laid, part)) }
-    for (const memory of this.memories.values()) memory.next(edit, laid.parts.length)
+    for (const cache of this.divisions.values()) cache.next(edit, laid.parts.length)
     if (this.known.size > MOST_KNOWN) this.known.clear()
     const numbered = before !== null && edit !== null && isNumberedAlike(before, laid, edit.parts)
     if (numbered) for (const part of edit.parts) this.parts[part] = this.placed(laid, part)
@@ -136,7 +136,7 @@ export class Resewing implements Workroom {
 
   /** What goes on steadily is told of the edit; a plan that is not asked for any more is forgotten. */
   private shift(shift: Shift): void {
-    for (const [sort, { late }] of this.steady) if (late.push(shift) > MOST_LATE) this.steady.delete(sort)
+    for (const [key, { late }] of this.steady) if (late.push(shift) > MOST_LATE) this.steady.delete(key)
   }
 
   /** A part with the numbers that it has now. */
@@ -160,18 +160,20 @@ export class Resewing implements Workroom {
     return made
   }
 
-  helps(sort: string): Helps {
-    let memory = this.memories.get(sort)
-    if (memory === undefined) {
-      memory = new Memory()
-      this.memories.set(sort, memory)
+  divisionContext(choice: PlanChoice): DivisionContext {
+    const key = planKey(choice)
+    let cache = this.divisions.get(key)
+    if (cache === undefined) {
+      cache = new DivisionCache()
+      this.divisions.set(key, cache)
     }
-    return { known: this.known, memory, edgesOf: (this.bench as Bench).edgesOf }
+    return { known: this.known, cache, edgesOf: (this.bench as Bench).edgesOf }
   }
 
-  sew(tree: Tree, sort: string): SewnPlan {
+  sew({ tree }: Plan, choice: PlanChoice): SewnPlan {
     const { laid, plane } = this.bench as Bench
-    const last = this.steady.get(sort)
+    const key = planKey(choice)
+    const last = this.steady.get(key)
     if (last !== undefined && isSame(last.plan.tree, tree)) {
       const late = last.late
       last.late = []
@@ -181,8 +183,8 @@ export class Resewing implements Workroom {
     this.room ??= new Room(laid, plane, this.parts)
     const sewn = this.room.sew(tree)
     const plan = Steady.from(laid, tree, sewn)
-    if (plan === null) this.steady.delete(sort)
-    else this.steady.set(sort, { plan, late: [] })
+    if (plan === null) this.steady.delete(key)
+    else this.steady.set(key, { plan, late: [] })
     return sewn
   }
 }
@@ -226,14 +228,14 @@ class Room {
   private readonly plane: Subdivision
   private readonly parts: readonly Part[]
   private readonly inUnits: Joint[] = []
-  private readonly wish: ReturnType<typeof wisher>
+  private readonly constraint: ReturnType<typeof seamConstraint>
 
   constructor(laid: Laid, plane: Subdivision, parts: readonly Part[]) {
     this.laid = laid
     this.plane = plane
     this.parts = parts
     for (const { joints } of parts) for (const joint of joints) this.inUnits.push(joint)
-    this.wish = wisher(laid, plane)
+    this.constraint = seamConstraint(laid, plane)
   }
 
   sew(tree: Tree): PlainlySewn {
@@ -248,15 +250,15 @@ class Room {
     }
     const crossings = this.meet(joints, new Ends(this.plane, seams, clockwise), sideOf)
     const ends: (readonly [number, number])[] = []
-    const plain: Wish[] = []
+    const plain: PressConstraint[] = []
     for (const joint of joints) {
       const { ends: own } = joint.met as NonNullable<Joint['met']>
-      joint.wish ??= this.wish(joint.seam as Seam, own, joint.clockwise)
+      joint.constraint ??= this.constraint(joint.seam as Seam, own, joint.clockwise)
       ends.push(own)
-      plain.push(joint.wish)
+      plain.push(joint.constraint)
     }
     const met = { crossings, ends, clockwise, loose: looseOf(this.laid, this.plane, seams, clockwise) }
-    return { seams, sideOf, met, plain, ...withWords(this.laid, this.plane, seams, sideOf, plain) }
+    return { seams, sideOf, met, plain, ...withAskedPressing(this.laid, this.plane, seams, sideOf, plain) }
   }
 
   /** In sewing order: the units' own, then those of the tree. */
@@ -345,7 +347,7 @@ class Room {
     const cross = (joint: Joint): void => {
       if (joint.met === null || joint.met.scope !== joint.scope) {
         joint.met = this.metBy(joint, ends, joints, sideOf)
-        joint.wish = null
+        joint.constraint = null
       }
       for (const met of joint.met.crossings) crossings.push(renumbered(met, joint.index))
     }
@@ -360,7 +362,7 @@ class Room {
     const { path, index, clockwise, scope } = joint
     const line = { path, bends: (joint.line as Line).bends }
     const counts: [number, number] = [0, 0]
-    const crossings: Met[] = []
+    const crossings: MetSeams[] = []
     for (let place = 1; place + 1 < path.length; place++) {
       const there = ends.at(path[place] as number, index)
       if (there.length === 0) continue
@@ -398,7 +400,7 @@ function outlines(laid: Laid, plane: Subdivision): EdgesOf {
   return (part) => known[part] ?? found(part)
 }
 
-function renumbered(met: Met, join: number): Crossing {
+function renumbered(met: MetSeams, join: number): Crossing {
   const { crossing, seams } = met
   let same = crossing.join === join
   for (let place = 0; same && place < seams.length; place++) same = (seams[place] as Joint).index === crossing.seams[place]

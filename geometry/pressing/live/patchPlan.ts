@@ -2,7 +2,7 @@
  * A sewn plan that goes on after an edit inside some parts: seams that touch none of them stand as they were.
  *
  * In      a plan as it was sewn, every seam straight; then edits that leave every part where it lies, with as many patches, and a tree that is the same.
- * Out     what `sew`, `meet` and `wishesOf` say of the block, as if sewn from nothing; null where a seam is not straight any more: then all is sewn anew.
+ * Out     what `sew`, `meet` and `constraintsOf` say of the block, as if sewn from nothing; null where a seam is not straight any more: then all is sewn anew.
  * Why     patches and seams keep their numbers, since the parts and the tree do. Where a seam runs, what ends along it, how it is wished to be pressed all
  *         follow from the dots it passes and the cloth beside them. So a seam that passes no dot of a part that changed, as that part was or as it is,
  *         is what it was.
@@ -17,12 +17,12 @@ import { OUTSIDE, type PlaneEdge, type Subdivision } from '../../plane/subdivide
 import { clockwiseSide, crossedAt, endsOf, type SideOf } from '../meet.ts'
 import type { SewnPlan } from '../plan.ts'
 import { sidesIn } from '../sidesOf.ts'
-import type { Crossing, SeamEnd, Wish } from '../values.ts'
-import { wisher, withWords } from '../pressRules.ts'
+import type { Crossing, SeamEnd, PressConstraint } from '../values.ts'
+import { seamConstraint, withAskedPressing } from '../pressRules.ts'
 
-/** `plain`: the wishes but for the maker's own word on a place. */
+/** `plain`: the constraints but for the maker's own word on a place. */
 export interface PlainlySewn extends SewnPlan {
-  readonly plain: readonly Wish[]
+  readonly plain: readonly PressConstraint[]
 }
 
 /** Parts that an edit changed inside, and the dots that were corners of their patches. */
@@ -54,7 +54,7 @@ interface Known {
   readonly seams: Seam[]
   readonly clockwise: (0 | 1)[]
   readonly ends: (readonly [number, number])[]
-  readonly plain: Wish[]
+  readonly plain: PressConstraint[]
 }
 
 export class Steady {
@@ -114,16 +114,16 @@ export class Steady {
     for (const seam of touched) if (!this.lay(plane, seam)) return null
     this.renew(laid, parts)
     this.meet(plane, touched)
-    const wish = wisher(laid, plane)
+    const constraint = seamConstraint(laid, plane)
     for (const seam of touched)
-      this.known.plain[seam] = wish(
+      this.known.plain[seam] = constraint(
         this.known.seams[seam] as Seam,
         this.known.ends[seam] as readonly [number, number],
         this.known.clockwise[seam] as 0 | 1,
       )
     const met = { crossings: this.crossings, ends: this.known.ends, clockwise: this.known.clockwise, loose: this.loose(laid, plane) }
     const { sideOf } = this
-    return { seams: this.known.seams, sideOf, met, ...withWords(laid, plane, this.known.seams, sideOf, this.known.plain) }
+    return { seams: this.known.seams, sideOf, met, ...withAskedPressing(laid, plane, this.known.seams, sideOf, this.known.plain) }
   }
 
   /** The parts' own seams join their patches as they do now. */
@@ -315,6 +315,6 @@ function isEqual(one: readonly unknown[], other: readonly unknown[]): boolean {
 }
 
 function isAlike(one: Crossing | undefined, other: Crossing): boolean {
-  if (one === undefined || one.dot !== other.dot || one.sort !== other.sort || !isEqual(one.seams, other.seams)) return false
+  if (one === undefined || one.dot !== other.dot || one.type !== other.type || !isEqual(one.seams, other.seams)) return false
   return one.leans === other.leans || (one.leans !== null && other.leans !== null && isEqual(one.leans, other.leans))
 }

@@ -1,0 +1,29 @@
+/**
+ * Press one sewn plan.
+ *
+ * In      the laid block, its plane, and the plan as it is sewn.
+ * Out     the plan with a way for every seam: fewest clashes, then fewest seams against their preference. Where the block asks for it, matching
+ *         seams of alike units are pressed alike.
+ */
+import type { Laid } from '../block/lay.ts'
+import type { Plan } from '../piecing/values.ts'
+import type { Plane } from '../plane/subdivide.ts'
+import { matchingSeams } from './matchingSeams.ts'
+import type { PressedPlan, SewnPlan } from './plan.ts'
+import { press } from './press.ts'
+import { pressAlike, shareChoices } from './pressAlike.ts'
+
+export function pressPlan(laid: Laid, plane: Plane, { name, proved }: Plan, sewn: SewnPlan): PressedPlan {
+  const { seams, met, constraints } = sewn
+  if (laid.block.pressAlike !== true) return { ...sewn, name, proved, pressed: press(met.crossings, constraints), alike: null }
+  const matching = matchingSeams(laid, plane, seams, met.clockwise)
+  const shared = shareChoices(constraints, matching)
+  return {
+    ...sewn,
+    name,
+    proved,
+    constraints: shared.constraints,
+    pressed: pressAlike(met.crossings, shared),
+    alike: { asked: constraints, matching, shared },
+  }
+}
