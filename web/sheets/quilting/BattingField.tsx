@@ -1,0 +1,44 @@
+/** The batting, and whether the widest place without a stitch is within what it allows. */
+import { BATTINGS, holdsAcross, mostApart, sayLength } from '../../../geometry/index.ts'
+import { said, t, tell } from '../../words/words.ts'
+
+const GAP_WORDS = {
+  holds: said('The batting holds.'),
+  close: said('That is just about what the batting bears.'),
+  'too wide': said('That is wider than this batting bears: add lines.'),
+} as const
+
+interface Props {
+  readonly unit: 'in' | 'cm'
+  /** The id of the batting. */
+  readonly batting: string
+  readonly setBatting: (id: string) => void
+  /** The widest place without a stitch, in the unit given; null while the lines are not known. */
+  readonly gap: { readonly width: number; readonly atMost: number } | null
+}
+
+export function BattingField({ unit, batting, setBatting, gap }: Props) {
+  const chosen = BATTINGS.find(({ id }) => id === batting)
+  return (
+    <>
+      <label>
+        {t('Batting')}
+        <select value={batting} onChange={(event) => setBatting(event.target.value)}>
+          {BATTINGS.map((one) => (
+            <option key={one.id} value={one.id}>
+              {tell(one.name)}: {sayLength(mostApart(one, unit), unit)} {unit}
+            </option>
+          ))}
+        </select>
+      </label>
+      {gap !== null && chosen !== undefined && (
+        <p className="hint">
+          {t(GAP_WORDS[holdsAcross(gap, unit, chosen)])}{' '}
+          {t('The widest place without a stitch is {width} across. The package has the last word.', {
+            width: `${sayLength(gap.width, unit)} ${unit}`,
+          })}
+        </p>
+      )}
+    </>
+  )
+}
