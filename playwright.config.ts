@@ -9,13 +9,14 @@ process.env.NESTWRIGHT_BROWSER ??= await browserPath()
 const firefox = secondEngine()
 const url = `http://127.0.0.1:${process.env.NESTWRIGHT_PORT}`
 
-/** A second engine, where there is one, tries every task but those that say why they are for Chromium alone (`CHROMIUM` in `e2e/maker.ts`). */
+/** A second engine, where there is one, tries every task of a maker once; what says why it is for Chromium alone is not tried again (`CHROMIUM` in `e2e/maker.ts`). */
 const CHROMIUM_ALONE = /@chromium/
 
 export default defineConfig({
   testDir: 'e2e',
   outputDir: 'test-results',
-  workers: 1,
+  // Two: a page waits about as long as it works, so one core serves it well. Each test has a browser profile, a clipboard and a folder of its own.
+  workers: 2,
   retries: 0,
   timeout: 120_000,
   // For a busy machine: it judges nothing.
@@ -40,7 +41,7 @@ export default defineConfig({
               channel: 'moz-firefox',
               launchOptions: {
                 executablePath: firefox,
-                downloadsPath: 'test-results/saved',
+                downloadsPath: `test-results/saved-${process.env.TEST_PARALLEL_INDEX ?? 0}`,
                 // Nobody is there to let the page read the clipboard, or to close what the browser opens over the page after saving a file.
                 firefoxUserPrefs: { 'dom.events.testing.asyncClipboard': true, 'browser.download.alwaysOpenPanel': false },
               },

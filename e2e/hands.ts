@@ -170,7 +170,7 @@ async function write(page: Page, field: Locator, text: string): Promise<void> {
 
 /** What has the focus is somewhere, is in sight, is marked as having it, and lies under nothing else. */
 export async function focusInSight(page: Page): Promise<void> {
-  await expect.poll(() => page.evaluate(focusTrouble), 'where the focus is').toBe(null)
+  await expect.poll(() => page.evaluate(focusTrouble), { message: 'where the focus is', intervals: [10, 20, 50, 100] }).toBe(null)
 }
 
 function focusTrouble(): string | null {
@@ -215,10 +215,14 @@ async function goTo(page: Page, control: Locator): Promise<void> {
   for (let stop = 0; stop < STOPS; stop += 1) {
     const key = await control.evaluate(nextKey)
     if (key === null) return
+    if (key !== 'F6') {
+      await page.keyboard.press(key)
+      continue
+    }
     const before = await page.evaluate(partInHand)
     await page.keyboard.press(key)
     // What walks over the parts is fetched with the first key.
-    if (key === 'F6') await expect.poll(() => page.evaluate(partInHand)).not.toBe(before)
+    await expect.poll(() => page.evaluate(partInHand), { intervals: [10, 20, 50, 100] }).not.toBe(before)
   }
   throw new Error('the control cannot be reached by keys')
 }

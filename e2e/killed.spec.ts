@@ -3,7 +3,7 @@
  * step. Every other time it is only the page's own process that is killed.
  *
  * What the page ought to show is reckoned here, by a plain list of names with steps back and forward, and compared with what it shows after it is
- * opened again. `NESTWRIGHT_KILLS` says how often (20 unless asked), `NESTWRIGHT_SEED` which moments.
+ * opened again. `NESTWRIGHT_KILLS` says how often (10 unless asked), `NESTWRIGHT_SEED` which moments.
  */
 import { type ChildProcess, spawn } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
@@ -12,7 +12,7 @@ import { join } from 'node:path'
 import { type Browser, chromium, expect, type Page, test } from '@playwright/test'
 import { CHROMIUM } from './maker.ts'
 
-const KILLS = Number(process.env.NESTWRIGHT_KILLS ?? 20)
+const KILLS = Number(process.env.NESTWRIGHT_KILLS ?? 10)
 const SEED = Number(process.env.NESTWRIGHT_SEED ?? 1)
 /** Milliseconds: an edit of this age is kept. */
 const AGE = 100

@@ -1,6 +1,7 @@
 /** What every task begins with: a fresh browser, the app open, and an ear for errors that the page only tells the console. */
 import { readdir, readFile, rm } from 'node:fs/promises'
 import { extname, join } from 'node:path'
+import { AxeBuilder } from '@axe-core/playwright'
 import { test as base, type ElementHandle, expect, type Locator, type Page } from '@playwright/test'
 
 export const SCREENS = [
@@ -9,8 +10,18 @@ export const SCREENS = [
 ] as const
 
 /**
- * Of a task that is not for the second engine: it needs a touch screen, the dark or less motion, which Firefox's driver cannot give, or Chromium's own
- * protocol, or would say the same again. Say beside it which, but for a finger.
+ * Where a sheet's tasks are tried: the room is scarcer on a tablet, so the first engine has that; the second has the desk.
+ * What lies on the board, and how it is handled there, each hand tries on a screen of its own.
+ */
+export const SHEET_SCREEN = {
+  viewport: async ({ browserName }: { readonly browserName: string }, use: (size: { width: number; height: number }) => Promise<void>) =>
+    use(browserName === 'firefox' ? SCREENS[0] : SCREENS[1]),
+}
+
+/**
+ * Of a task that is not for the second engine. Either its driver cannot do it: it has no touch screen, no dark, no less motion, none of Chromium's own
+ * protocol. Or it would say the same again: engines differ in events, focus, fields, pixels, files, storage and workers, and not in what our own code
+ * makes of them; so every task of a maker is tried in the second engine by one hand on one screen, and its variants are not. Say beside it which, but for a finger.
  */
 export const CHROMIUM = { tag: '@chromium' }
 export const chromiumIf = (needed: boolean) => (needed ? CHROMIUM : {})
@@ -59,6 +70,11 @@ export type Cell = readonly [number, number]
 export const board = (page: Page): Locator => page.getByRole('application', { name: /^Board/ })
 export const findings = (page: Page): Locator => page.getByRole('region', { name: 'Findings' })
 export const cutList = (page: Page): Locator => page.getByRole('region', { name: 'Cut list' })
+/** What is cut from one fabric. */
+export const clothOf = (page: Page, fabric: string): Locator =>
+  cutList(page)
+    .locator('.cloth')
+    .filter({ has: page.getByRole('heading', { name: fabric }) })
 export const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name, exact: true })
 export const notice = (page: Page): Locator => page.locator('.notice')
 
@@ -71,6 +87,16 @@ export async function openApp(page: Page): Promise<void> {
 /** Opens one of the sheets beside the board. */
 export async function openSheet(page: Page, name: string): Promise<void> {
   await page.getByRole('tab', { name, exact: true }).click()
+  // What lay there before is gone: what is looked for next is looked for in this one.
+  await expect(page.getByRole('tabpanel', { name, exact: true })).toBeVisible()
+}
+
+/** What the checker of barriers finds on the page, or in a part of it. What it reads is the page's own and no engine's; in the second one it takes minutes. */
+export async function barriers(page: Page, part?: string): Promise<string[]> {
+  if (page.context().browser()?.browserType().name() === 'firefox') return []
+  const checker = new AxeBuilder({ page })
+  const { violations } = await (part === undefined ? checker : checker.include(part)).analyze()
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
 }
 
 /** Every edit made so far is in the browser's database. */

@@ -2,50 +2,49 @@
 import { button, cutList, expect, findings, kept, notice, openApp, openFile, type Page, saved, SCREENS, test, chromiumIf } from './maker.ts'
 import { finger, type Hand, keyboard, mouse } from './hands.ts'
 
+/** Each hand on the screen that it is used to; the keys have the tablet in the morning. */
 const HANDS = [
-  ['with a mouse', mouse],
-  ['with a finger', finger],
-  ['with the keyboard alone', keyboard],
+  ['on a desk, with a mouse', mouse, SCREENS[0]],
+  ['on a tablet, with a finger', finger, SCREENS[1]],
+  ['on a desk, with the keyboard alone', keyboard, SCREENS[0]],
 ] as const
 
-for (const { name: screen, width, height } of SCREENS) {
-  for (const [how, handOf] of HANDS) {
-    // By keys it takes Firefox's driver minutes; other tasks are done by keys in it.
-    test.describe(`${screen}, ${how}`, chromiumIf(handOf !== mouse), () => {
-      test.use({ viewport: { width, height }, hasTouch: handOf === finger })
+for (const [how, handOf, { width, height }] of HANDS) {
+  // By keys it takes Firefox's driver minutes; other tasks are done by keys in it.
+  test.describe(how, chromiumIf(handOf !== mouse), () => {
+    test.use({ viewport: { width, height }, hasTouch: handOf === finger })
 
-      test('a star is recoloured, turned, mended, cut and kept', async ({ page }) => {
-        const hand = handOf(page)
-        await openApp(page)
-        await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+    test('a star is recoloured, turned, mended, cut and kept', async ({ page }) => {
+      const hand = handOf(page)
+      await openApp(page)
+      await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
 
-        // The lower left wing of the goose at the top, as the star lies on the board.
-        await hand.recolour([1.2, 0.8], 'Right wing', 'Moss')
-        await hand.sheet('Cutting')
-        await expect(cutList(page).getByRole('heading', { name: /Moss/ })).toBeVisible()
-        await hand.sheet('Findings')
+      // The lower left wing of the goose at the top, as the star lies on the board.
+      await hand.recolour([1.2, 0.8], 'Right wing', 'Moss')
+      await hand.sheet('Cutting')
+      await expect(cutList(page).getByRole('heading', { name: /Moss/ })).toBeVisible()
+      await hand.sheet('Findings')
 
-        await turnsAGoose(page, hand)
-        await mendsAClash(page, hand)
-        await copiesAndSaves(page, hand)
-        await keepsAll(page, hand)
-      })
-
-      test('a broken file gives one sentence and changes nothing', async ({ page }) => {
-        const hand = handOf(page)
-        await openApp(page)
-        await hand.sheet('Cutting')
-        await expect(cutList(page).getByText(/^How to cut it/)).toHaveCount(3)
-        const before = await cutList(page).textContent()
-        for (const text of ['not a block', '', '{"format":"nestwright.block","version":9}', '[]']) {
-          await openFile(page, () => hand.press(button(page, 'Open a file')), 'broken.json', text)
-          await expect(notice(page)).toHaveText(/^broken\.json was not opened\. [^\n]+\.$/)
-        }
-        expect(await cutList(page).textContent()).toBe(before)
-        await expect(button(page, 'Undo')).toBeDisabled()
-      })
+      await turnsAGoose(page, hand)
+      await mendsAClash(page, hand)
+      await copiesAndSaves(page, hand)
+      await keepsAll(page, hand)
     })
-  }
+
+    test('a broken file gives one sentence and changes nothing', async ({ page }) => {
+      const hand = handOf(page)
+      await openApp(page)
+      await hand.sheet('Cutting')
+      await expect(cutList(page).getByText(/^How to cut it/)).toHaveCount(3)
+      const before = await cutList(page).textContent()
+      for (const text of ['not a block', '', '{"format":"nestwright.block","version":9}', '[]']) {
+        await openFile(page, () => hand.press(button(page, 'Open a file')), 'broken.json', text)
+        await expect(notice(page)).toHaveText(/^broken\.json was not opened\. [^\n]+\.$/)
+      }
+      expect(await cutList(page).textContent()).toBe(before)
+      await expect(button(page, 'Undo')).toBeDisabled()
+    })
+  })
 }
 
 async function turnsAGoose(page: Page, hand: Hand): Promise<void> {
