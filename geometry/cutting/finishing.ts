@@ -7,6 +7,7 @@
  */
 import { lengthOf } from '../block/lengthsOf.ts'
 import type { Block } from '../values/block.ts'
+import { type BattingSize, message } from '../values/messages.ts'
 import { roundUp } from '../exact/lengths.ts'
 import { toNumber } from '../exact/rational.ts'
 import { type Rule, unfinished } from './sizes/cutSize.ts'
@@ -39,8 +40,7 @@ export interface BorderRound {
 }
 
 /** Said before any strip is cut: the sum is right, the sewing seldom is. [S128], and [S129][S130] for the mean. */
-export const MEASURE_FIRST =
-  'Before you cut, measure the sewn piece through its middle, not along its edges, and cut both strips of a pair to that length; or take the mean of three measurements. Sides first; measure again for top and bottom.'
+export const MEASURE_FIRST = message('measure-before-borders')
 
 /** Lengths follow the sum of [S128]: sides as high as the piece, top and bottom as wide as the piece and both its sides. */
 export function borderRounds(finished: Size, rounds: readonly Round[], rule: Rule): BorderRound[] {
@@ -146,19 +146,19 @@ export interface Panels {
 }
 
 export interface SoldBatting {
-  readonly name: string
+  readonly soldAs: BattingSize
   readonly size: Size
 }
 
 /** Inches: [S147], also [S148][S149]; craft [S148]; throw from memory. */
 export const BATTING_SIZES: readonly SoldBatting[] = [
-  { name: 'craft', size: [36, 45] },
-  { name: 'crib', size: [45, 60] },
-  { name: 'throw', size: [60, 60] },
-  { name: 'twin', size: [72, 90] },
-  { name: 'full', size: [81, 96] },
-  { name: 'queen', size: [90, 108] },
-  { name: 'king', size: [120, 120] },
+  { soldAs: 'craft', size: [36, 45] },
+  { soldAs: 'crib', size: [45, 60] },
+  { soldAs: 'throw', size: [60, 60] },
+  { soldAs: 'twin', size: [72, 90] },
+  { soldAs: 'full', size: [81, 96] },
+  { soldAs: 'queen', size: [90, 108] },
+  { soldAs: 'king', size: [120, 120] },
 ]
 const CM_IN_AN_INCH = 2.54
 

@@ -9,6 +9,7 @@
 import { roundOf, seamOf, usableWidthOf } from '../block/lengthsOf.ts'
 import type { Block, Method, Unit } from '../values/block.ts'
 import { toNumber } from '../exact/rational.ts'
+import { type Message, message } from '../values/messages.ts'
 import type { Batch, UnitRow } from '../values/report.ts'
 import { batchOf } from './batches/geeseBatches.ts'
 import { type Piece, piecesOf } from './pieces.ts'
@@ -35,13 +36,13 @@ export interface OneGo {
 
 export const ruleOf = (block: Block, oversize = 0): Rule => ({ seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)), oversize })
 
-export function oneGo(unit: Unit, block: Block, method: Method, oversize = 0): OneGo | string {
+export function oneGo(unit: Unit, block: Block, method: Method, oversize = 0): OneGo | Message {
   const rule = ruleOf(block, oversize)
   const width = toNumber(usableWidthOf(block))
   const [alike] = alikeUnits({ ...block, units: [{ ...unit, method }] })
   if (alike === undefined) throw new Error('impossible: a unit that is like no unit')
-  if (method === 'qst-2' && !twoByTwo(unit)) return 'It needs the same two fabrics on both sides of the long seam.'
-  if (method === 'strip-set' && crossCuts(alike.finished[1], rule, width) === 0) return 'The strips are longer than the cloth is wide.'
+  if (method === 'qst-2' && !twoByTwo(unit)) return message('method-needs-pairs')
+  if (method === 'strip-set' && crossCuts(alike.finished[1], rule, width) === 0) return message('method-strips-too-long')
   const { makes, pieces } = lotOf(alike, rule, width)
   const { finished } = alike
   const size = [unfinished(finished[0], rule), unfinished(finished[1], rule)] as const

@@ -3,26 +3,26 @@
  *
  * Source  beside each [S168]; a label is the limit at which the batting holds, not a wish [S169].
  */
+import type { BattingId } from '../values/messages.ts'
 import type { Gap } from './largestGap.ts'
 
 export interface Batting {
-  readonly id: string
-  readonly name: string
+  readonly id: BattingId
   /** In inches, the lower figure where two are given. */
   readonly most: number
   readonly source: string
 }
 
 export const BATTINGS: readonly Batting[] = [
-  { id: 'cotton-scrim', name: 'Cotton, needled, with scrim', most: 10, source: 'S168' },
-  { id: 'cotton-needled', name: 'Cotton, needled', most: 8, source: 'S168' },
-  { id: 'bamboo', name: 'Bamboo and cotton', most: 8, source: 'S168' },
-  { id: 'cotton-natural', name: 'Cotton, natural, thin', most: 4, source: 'S170' },
-  { id: 'wool', name: 'Wool', most: 3, source: 'S168' },
-  { id: 'polyester-thick', name: 'Polyester, thick', most: 3, source: 'S168' },
-  { id: 'cotton-no-scrim', name: 'Cotton, old style, without scrim', most: 2, source: 'S171' },
-  { id: 'cotton-bleached', name: 'Cotton, bleached, unbonded', most: 1.5, source: 'S168' },
-  { id: 'in-use', name: 'Any, for a quilt in use', most: 3, source: 'S169' },
+  { id: 'cotton-scrim', most: 10, source: 'S168' },
+  { id: 'cotton-needled', most: 8, source: 'S168' },
+  { id: 'bamboo', most: 8, source: 'S168' },
+  { id: 'cotton-natural', most: 4, source: 'S170' },
+  { id: 'wool', most: 3, source: 'S168' },
+  { id: 'polyester-thick', most: 3, source: 'S168' },
+  { id: 'cotton-no-scrim', most: 2, source: 'S171' },
+  { id: 'cotton-bleached', most: 1.5, source: 'S168' },
+  { id: 'in-use', most: 3, source: 'S169' },
 ]
 
 const CM = 2.54

@@ -2,7 +2,7 @@
  * The report: what the pipeline says about a block. Positions in cells as files write them; lengths in the measure's unit.
  * Shared by every room, so it stands above them and imports only the block's own values.
  */
-import type { Method, Position, Turn } from './block.ts'
+import type { Kind, Method, Position, Turn } from './block.ts'
 
 export type ReportPoint = readonly [Position, Position]
 
@@ -106,7 +106,7 @@ export interface Batch {
 }
 
 export interface UnitRow {
-  readonly kind: string
+  readonly kind: Kind
   readonly finished: readonly [number, number]
   readonly unfinished: readonly [number, number]
   readonly method: Method

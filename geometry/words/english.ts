@@ -1,47 +1,13 @@
 /** English for what the geometry says. */
 import { sayLength } from '../exact/lengths.ts'
-import type { Kind, Method } from '../values/block.ts'
 import type { BattingId, ChartPieceId, ClashingChain, FoundValue, Message, PressNotKept } from '../values/messages.ts'
+import { capital, inWords, kindWords, METHOD_WORDS } from './englishPhrases.ts'
 import { say, type Words } from './words.ts'
 
 export const inEnglish = (message: Message): string => say(english, message)
 
 const found = (value: FoundValue): string =>
   value === 'missing' ? 'missing' : value === 'list' ? 'a list' : value === 'object' ? 'an object' : value.text
-
-const SMALL_NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
-
-/** `two batches`, `13 batches`. */
-export function inWords(number: number, one: string, many = `${one}s`): string {
-  return `${SMALL_NUMBERS[number] ?? number} ${number === 1 ? one : many}`
-}
-
-export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
-
-const KIND_WORDS: Readonly<Record<Kind, readonly [one: string, many: string]>> = {
-  square: ['plain patch', 'plain patches'],
-  hst: ['half-square triangle', 'half-square triangles'],
-  hourglass: ['hourglass', 'hourglasses'],
-  goose: ['goose', 'geese'],
-  diamond: ['square in a square', 'squares in squares'],
-  cornered: ['patch with clipped corners', 'patches with clipped corners'],
-  strips: ['strip unit', 'strip units'],
-  'half-rectangle': ['half-rectangle unit', 'half-rectangle units'],
-  polygon: ['free patch', 'free patches'],
-}
-
-export const kindWords = (kind: Kind, number: number): string => KIND_WORDS[kind][number === 1 ? 0 : 1]
-
-export const METHOD_WORDS: Readonly<Record<Method, string>> = {
-  plain: 'sewn as cut',
-  'hst-2': 'two at a time',
-  'hst-4': 'four at a time, edges on the bias',
-  'hst-8': 'eight at a time',
-  'qst-2': 'two at a time',
-  'geese-4': 'four at a time',
-  'corner-flip': 'flipped corners',
-  'strip-set': 'from a strip set',
-}
 
 const QUARTERS = ['not at all', 'a quarter to the right', 'half round', 'a quarter to the left'] as const
 

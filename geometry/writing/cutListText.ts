@@ -8,11 +8,14 @@
 import type { Block } from '../values/block.ts'
 import { type FabricPair, hourglassPlans, isSharing } from '../cutting/batches/hourglasses.ts'
 import { isOnRuler } from '../exact/lengths.ts'
+import { type Message, message } from '../values/messages.ts'
 import type { CutRow, FabricRow, Findings, UnitRow } from '../values/report.ts'
+import { inEnglish } from '../words/english.ts'
 import { csv } from './csv.ts'
 import { sanitiseLines, sanitiseLine } from './sanitiseText.ts'
 import { friendlyCell } from './friendlyCell.ts'
-import { capital, count, decimal, inWords, kindWords, METHOD_WORDS, type MeasureUnit, sayOne, saySize } from './phrases.ts'
+import { capital, inWords, kindWords, METHOD_WORDS } from '../words/englishPhrases.ts'
+import { count, decimal, type MeasureUnit, sayOne, saySize } from './phrases.ts'
 
 export function cutListText(report: Findings, block: Block): string {
   const unit = report.measure.unit
@@ -58,11 +61,8 @@ export function cutListCsv(report: Findings, block: Block): string {
 }
 
 /** `One batch makes these geese.` or `Two batches make these geese; four geese left over.` */
-export function batchSentence(row: UnitRow): string {
-  const number = row.batches.length
-  const left = row.spare === 0 ? '' : `; ${inWords(row.spare, 'goose', 'geese')} left over`
-  return `${capital(inWords(number, 'batch', 'batches'))} ${number === 1 ? 'makes' : 'make'} ${row.count === 1 ? 'this goose' : 'these geese'}${left}.`
-}
+export const batchMessage = ({ batches, count: geese, spare }: UnitRow): Message =>
+  message('batches-of-geese', { batches: batches.length, geese, spare })
 
 type Named = (fabric: string) => string
 
@@ -91,7 +91,7 @@ function pieceLine(row: CutRow, report: Findings): string {
   const then = { none: '', halve: ', each cut once from corner to corner', quarter: ', each cut twice from corner to corner' }[row.then]
   const template = row.shape === 'polygon' ? ' round its outermost points: trace the patch and add the seam allowance all round' : ''
   const fixed = row.fixed ? ', the first across the cloth and the print upright' : ''
-  return `${count(row.count, ...(shape as [string, string]))} ${saySize(row.size, report.measure.unit)}${fixed}${template}${then} – ${purpose(row, report)}`
+  return `${count(row.count, ...(shape as [string, string]))} ${saySize(row.size, report.measure.unit)}${fixed}${template}${then} – ${inEnglish(cutFor(row, report))}`
 }
 
 /** Whether a row for borders cuts their corner squares: a strip may be a square too, beside a narrow block. */
@@ -101,16 +101,13 @@ export const isBorderCorner = ({ shape, fabric }: CutRow, { patches }: Findings)
 const BORDER_CORNERS: ReadonlySet<string> = new Set(['topLeft', 'topRight', 'bottomRight', 'bottomLeft'])
 
 /** `geese, four at a time`; `borders`. */
-export function purpose(row: CutRow, report: Findings): string {
-  if (row.for.length === 0) return isBorderCorner(row, report) ? 'corners of borders' : 'borders'
+export function cutFor(row: CutRow, report: Findings): Message {
+  if (row.for.length === 0) return message(row.shape === 'square' ? 'cut-for-border-corners' : 'cut-for-borders')
   const wanted = new Set(row.for)
   const units = report.units.filter((unit) => unit.for.some((id) => wanted.has(id)))
-  const kinds = [...new Set(units.map(({ kind }) => kindWords(kind, 2)))]
-  const what = kinds.length === 0 ? 'units' : kinds.join(' and ')
-  const larger = [...new Set(units.flatMap(({ oversize }) => oversize ?? []))].map(
-    (by) => `, cut ${sayOne(by, report.measure.unit)} larger to be trimmed`,
-  )
-  return `${row.method === 'plain' ? what : `${what}, ${METHOD_WORDS[row.method]}`}${larger.join('')}`
+  const kinds = [...new Set(units.map(({ kind }) => kind))]
+  const larger = [...new Set(units.flatMap(({ oversize }) => oversize ?? []))]
+  return message('cut-for-units', { kinds, method: row.method, larger, measure: report.measure.unit })
 }
 
 function clothLines(row: FabricRow, usableWidth: number, unit: MeasureUnit): string[] {
@@ -143,7 +140,11 @@ function batchLines(row: UnitRow, unit: MeasureUnit, named: Named): string[] {
     const corners = batch.corners.map(named).join(', ')
     return `  Batch ${index + 1}: a large square of ${named(batch.goose)}; small squares clockwise round it: ${corners}`
   })
-  return [`Geese ${saySize(row.finished, unit)} finished, trimmed to ${saySize(row.unfinished, unit)}: ${batchSentence(row)}`, ...batches, ...least]
+  return [
+    `Geese ${saySize(row.finished, unit)} finished, trimmed to ${saySize(row.unfinished, unit)}: ${inEnglish(batchMessage(row))}`,
+    ...batches,
+    ...least,
+  ]
 }
 
 /** Hourglasses of several looks out of fewer squares, or out of squares at all: offered, beside what stands in the list. */

@@ -4,7 +4,6 @@
  * In      values of the report.
  * Out     plain words. A size that is not on the ruler is said as the nearest that is, with the size itself beside it.
  */
-import type { Method } from '../values/block.ts'
 import { isOnRuler, sayLength } from '../exact/lengths.ts'
 
 export type MeasureUnit = 'in' | 'cm'
@@ -34,46 +33,9 @@ export function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`
 }
 
-const SMALL = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
-
-/** `two batches`, `13 batches`. */
-export function inWords(number: number, one: string, many = `${one}s`): string {
-  return `${SMALL[number] ?? number} ${number === 1 ? one : many}`
-}
-
-export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
-
 /** `a`, `a and b`, `a, b and c`. */
 export function listed(words: readonly string[]): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
-}
-
-const KIND_WORDS: Readonly<Record<string, readonly [string, string]>> = {
-  square: ['plain patch', 'plain patches'],
-  hst: ['half-square triangle', 'half-square triangles'],
-  hourglass: ['hourglass', 'hourglasses'],
-  goose: ['goose', 'geese'],
-  diamond: ['square in a square', 'squares in squares'],
-  cornered: ['patch with clipped corners', 'patches with clipped corners'],
-  strips: ['strip unit', 'strip units'],
-  'half-rectangle': ['half-rectangle unit', 'half-rectangle units'],
-  polygon: ['free patch', 'free patches'],
-}
-
-export function kindWords(kind: string, number: number): string {
-  const [one, many] = KIND_WORDS[kind] ?? [kind, `${kind} units`]
-  return number === 1 ? one : many
-}
-
-export const METHOD_WORDS: Readonly<Record<Method, string>> = {
-  plain: 'sewn as cut',
-  'hst-2': 'two at a time',
-  'hst-4': 'four at a time, edges on the bias',
-  'hst-8': 'eight at a time',
-  'qst-2': 'two at a time',
-  'geese-4': 'four at a time',
-  'corner-flip': 'flipped corners',
-  'strip-set': 'from a strip set',
 }
 
 /** `topLeft` as a maker reads it: `top left`. */

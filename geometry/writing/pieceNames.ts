@@ -5,15 +5,16 @@
  * Out     for the id of a patch or a join: a name for the piece, and its middle; built up join by join, each in one look.
  */
 import { parseRational, toNumber } from '../exact/rational.ts'
-import type { Position } from '../values/block.ts'
+import type { Kind, Position } from '../values/block.ts'
 import type { Join, Findings, ReportPoint, Stage } from '../values/report.ts'
-import { kindWords, patchWords } from './phrases.ts'
+import { kindWords } from '../words/englishPhrases.ts'
+import { patchWords } from './phrases.ts'
 
 /** A name in its parts, for those who say it in words of their own. */
 export interface PieceName {
   readonly type: 'unit' | 'border' | 'corner' | 'framed' | 'section' | 'row' | 'column' | 'block' | 'bordered'
   /** The unit's kind and id; the side of a border, or the corner of its square. */
-  readonly kind?: string
+  readonly kind?: Kind
   readonly id?: string
   /** The number of a row, column or section that is whole; of a border's corner squares. */
   readonly number?: number
@@ -65,7 +66,7 @@ export function sewnPieces(report: Findings): ReadonlyMap<string, SewnPiece> {
 const STRIPS = ['left', 'right', 'top', 'bottom']
 
 const borderName = (id: string): PieceName => ({ type: STRIPS.includes(id) ? 'border' : 'corner', id })
-const unitName = (id: string, kind: string | undefined): PieceName => ({ type: 'unit', id, ...(kind === undefined ? {} : { kind }) })
+const unitName = (id: string, kind: Kind | undefined): PieceName => ({ type: 'unit', id, ...(kind === undefined ? {} : { kind }) })
 
 /** A strip and one corner square, then both. */
 const framedName = (a: PieceName, b: PieceName): PieceName =>

@@ -7,7 +7,10 @@
 import type { ChartKind, ChartRow, SizeChart } from '../cutting/sizes/sizeChart.ts'
 import { isOnRuler, sayLength } from '../exact/lengths.ts'
 import { csv } from './csv.ts'
-import { METHOD_WORDS, sayExact } from './phrases.ts'
+import { message } from '../values/messages.ts'
+import { inEnglish } from '../words/english.ts'
+import { METHOD_WORDS } from '../words/englishPhrases.ts'
+import { sayExact } from './phrases.ts'
 
 export const CHART_TITLES: Readonly<Record<ChartKind, string>> = {
   geese: 'Flying geese',
@@ -47,7 +50,7 @@ export function chartCsv({ unit, rows }: SizeChart): string {
   return csv([head, ...rows.map((row) => [...row.finished, ...row.unfinished, ...row.pieces.map(({ size }) => size), unit])])
 }
 
-const pieceNames = (rows: readonly ChartRow[]): string[] => rows[0]?.pieces.map(({ name }) => name) ?? []
+const pieceNames = (rows: readonly ChartRow[]): string[] => rows[0]?.pieces.map(({ piece }) => inEnglish(message('chart-piece', { piece }))) ?? []
 
 const length = (size: number, unit: SizeChart['unit']): string => `${isOnRuler(size, unit) ? '' : '~'}${sayLength(size, unit)}`
 

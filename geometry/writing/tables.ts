@@ -8,7 +8,8 @@ import type { Block } from '../values/block.ts'
 import type { Findings } from '../values/report.ts'
 import { csv } from './csv.ts'
 import { namesOf } from './cutListText.ts'
-import { kindWords, patchWords } from './phrases.ts'
+import { kindWords } from '../words/englishPhrases.ts'
+import { patchWords } from './phrases.ts'
 
 export function unitsCsv(report: Findings, block: Block): string {
   const named = namesOf(block)

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { inEnglish } from '../../geometry/words/english.ts'
 import { borderRounds, layersFor, MEASURE_FIRST, panelsFor, roundsOf, stripFor } from '../../geometry/cutting/finishing.ts'
 import { report } from '../../geometry/report/report.ts'
 import { star } from '../help.ts'
@@ -40,7 +41,7 @@ describe('borders of a block', () => {
   })
 
   it('are measured through the middle, sides first [S128]', () => {
-    expect(MEASURE_FIRST).toMatch(/through its middle.*Sides first/)
+    expect(inEnglish(MEASURE_FIRST)).toMatch(/through its middle.*Sides first/)
   })
 
   it('the mean of three, to the next eighth; an edge 1/4 in off is eased, one further off is not [S129][S130][S131]', () => {
@@ -63,11 +64,11 @@ describe('backing', () => {
   })
 
   it('layers of a block quilted before it is joined: 14 in for 12 1/2 [S157]', () => {
-    expect(layersFor([12.5, 12.5], 'in', 'block', 42, RULE)).toMatchObject({ backing: [14, 14], batting: [14, 14], sold: { name: 'craft' } })
+    expect(layersFor([12.5, 12.5], 'in', 'block', 42, RULE)).toMatchObject({ backing: [14, 14], batting: [14, 14], sold: { soldAs: 'craft' } })
   })
 
   it('no batting in one piece above 120 in; in cm by the same inches [S147]', () => {
     expect(layersFor([116, 116], 'in', 'longarm', 42, RULE).sold).toBeNull()
-    expect(layersFor([95, 130], 'cm', 'longarm', 106, { seam: 0.75, round: 0.5 }).sold?.name).toBe('crib')
+    expect(layersFor([95, 130], 'cm', 'longarm', 106, { seam: 0.75, round: 0.5 }).sold?.soldAs).toBe('crib')
   })
 })

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest'
 import { type Block, report } from '../../geometry/index.ts'
 import { csv } from '../../geometry/writing/csv.ts'
-import { batchSentence, cutListCsv, cutListText } from '../../geometry/writing/cutListText.ts'
+import { inEnglish } from '../../geometry/words/english.ts'
+import { batchMessage, cutListCsv, cutListText } from '../../geometry/writing/cutListText.ts'
 import { STAR, withGap } from './star.ts'
 
 const said = report(STAR)
@@ -27,7 +28,7 @@ describe('cut list', () => {
     const row = report({ ...STAR, units: geese }).units.find(({ kind }) => kind === 'goose')
     if (row === undefined) throw new Error('no geese in the report')
     // Corners in two fabrics give at most two geese of one hand: common practice, no source.
-    expect(batchSentence(row)).toBe('Two batches make these geese; four geese left over.')
+    expect(inEnglish(batchMessage(row))).toBe('Two batches make these geese; four geese left over.')
   })
 
   it('says the nearest sixteenth, the size itself and a cell that would be on the ruler', () => {

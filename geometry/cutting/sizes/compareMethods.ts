@@ -11,6 +11,7 @@
  */
 import { cellOf } from '../../block/lengthsOf.ts'
 import type { Block, BoxUnit, Method, Unit } from '../../values/block.ts'
+import type { Message } from '../../values/messages.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { areaOf, clip, type Convex, type Half, sidesOfConvex } from '../../plane/convex.ts'
 import { type ExactPoint, exactPoint, KIND_FACTS, shapeAtRest, sizeAtRest } from '../../units/kinds.ts'
@@ -28,7 +29,7 @@ export interface Bonus {
   readonly count: number
 }
 
-export type MethodChoice = PossibleChoice | { readonly method: Method; readonly possible: false; readonly why: string }
+export type MethodChoice = PossibleChoice | { readonly method: Method; readonly possible: false; readonly why: Message }
 
 export interface PossibleChoice extends OneGo {
   readonly possible: true
@@ -51,7 +52,7 @@ export interface PossibleChoice extends OneGo {
 export function compareMethods(unit: Unit, block: Block, oversize = 0): MethodChoice[] {
   return KIND_FACTS[unit.kind].methods.map((method) => {
     const go = oneGo(unit, block, method, oversize)
-    return typeof go === 'string' ? { method, possible: false, why: go } : choiceOf(unit, block, go)
+    return 'code' in go ? { method, possible: false, why: go } : choiceOf(unit, block, go)
   })
 }
 

@@ -6,6 +6,7 @@
  */
 import { add, compare, divide, type Rational, rational, toNumber, ZERO } from '../../exact/rational.ts'
 import type { Method } from '../../values/block.ts'
+import type { ChartPieceId } from '../../values/messages.ts'
 import { acrossOnPoint, eightAtATime, fourAtATime, geese, halved, onPoint, quartered, type Rule, settingTriangles, unfinished } from './cutSize.ts'
 
 /** `hst` two at a time, `hst4` four and `hst8` eight; `diamond` the square on point in a square; `setting` the triangles round blocks on point. */
@@ -13,8 +14,7 @@ export const CHART_KINDS = ['geese', 'hst', 'hst4', 'hst8', 'hourglass', 'diamon
 export type ChartKind = (typeof CHART_KINDS)[number]
 
 export interface ChartPiece {
-  /** `large square`, `four small squares`, … */
-  readonly name: string
+  readonly piece: ChartPieceId
   readonly size: number
 }
 
@@ -70,24 +70,24 @@ const PIECES: Readonly<Record<ChartKind, (wide: number, high: number, rule: Rule
   geese: (wide, high, rule) => {
     const { large, small } = geese(wide, high, rule)
     return [
-      { name: '1 large square', size: large },
-      { name: '4 small squares', size: small },
+      { piece: 'large-square', size: large },
+      { piece: 'small-squares', size: small },
     ]
   },
-  hst: (wide, _, rule) => [{ name: '2 squares', size: halved(wide, rule) }],
-  hst4: (wide, _, rule) => [{ name: '2 squares', size: fourAtATime(wide, rule) }],
-  hst8: (wide, _, rule) => [{ name: '2 squares', size: eightAtATime(wide, rule) }],
-  hourglass: (wide, _, rule) => [{ name: '2 squares', size: quartered(wide, rule) }],
+  hst: (wide, _, rule) => [{ piece: 'squares', size: halved(wide, rule) }],
+  hst4: (wide, _, rule) => [{ piece: 'squares', size: fourAtATime(wide, rule) }],
+  hst8: (wide, _, rule) => [{ piece: 'squares', size: eightAtATime(wide, rule) }],
+  hourglass: (wide, _, rule) => [{ piece: 'squares', size: quartered(wide, rule) }],
   diamond: (wide, _, rule) => [
-    { name: '1 centre square', size: onPoint(wide, rule) },
-    { name: '2 squares, halved', size: halved(wide / 2, rule) },
+    { piece: 'centre-square', size: onPoint(wide, rule) },
+    { piece: 'halved-squares', size: halved(wide / 2, rule) },
   ],
   setting: (wide, _, rule) => {
     const { side, corner } = settingTriangles(wide, rule)
     return [
-      { name: 'across on point', size: acrossOnPoint(wide) },
-      { name: '4 sides: a square, quartered', size: side },
-      { name: '2 corners: a square, halved', size: corner },
+      { piece: 'across-on-point', size: acrossOnPoint(wide) },
+      { piece: 'side-square', size: side },
+      { piece: 'corner-square', size: corner },
     ]
   },
 }

@@ -1,8 +1,10 @@
 /** The cut list: fabric by fabric what to cut, with a box to tick, and where each cut goes, to scale. */
 import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { CutRow, FabricRow } from '../../values/report.ts'
-import { purpose } from '../../writing/cutListText.ts'
-import { capital, sayExact, sayOne, saySize } from '../../writing/phrases.ts'
+import { inEnglish } from '../../words/english.ts'
+import { cutFor } from '../../writing/cutListText.ts'
+import { capital } from '../../words/englishPhrases.ts'
+import { sayExact, sayOne, saySize } from '../../writing/phrases.ts'
 import { isOnRuler } from '../../exact/lengths.ts'
 import { INK, STYLES } from '../pageStyle.ts'
 import type { Job } from '../printJob.ts'
@@ -81,7 +83,7 @@ function pieceLine(job: Job, row: CutRow): void {
   const purposeLeft = sheets.left + sheets.width * 0.5 + 12
   const what = sheets.lines(`${shape(row)} ${saySize(row.size, unit)}`, STYLES.strong, whatWidth)
   const forWhat = sheets.lines(
-    [then(row), `for ${row.for.length === 0 ? 'the ' : ''}${purpose(row, report)}`].filter((part) => part !== '').join('; '),
+    [then(row), `for ${row.for.length === 0 ? 'the ' : ''}${inEnglish(cutFor(row, report))}`].filter((part) => part !== '').join('; '),
     STYLES.body,
     sheets.width * 0.5 - 12,
   )

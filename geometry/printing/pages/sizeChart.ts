@@ -4,7 +4,10 @@ import { seamOf } from '../../block/lengthsOf.ts'
 import { rational } from '../../exact/rational.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
 import { CHART_TITLES } from '../../writing/sizeChartText.ts'
-import { capital, METHOD_WORDS, type MeasureUnit, sayExact } from '../../writing/phrases.ts'
+import { message } from '../../values/messages.ts'
+import { inEnglish } from '../../words/english.ts'
+import { capital, METHOD_WORDS } from '../../words/englishPhrases.ts'
+import { type MeasureUnit, sayExact } from '../../writing/phrases.ts'
 import { STYLES } from '../pageStyle.ts'
 import type { Job } from '../printJob.ts'
 import { type Column, table } from '../table.ts'
@@ -75,7 +78,10 @@ function chartTable({ sheets, report, block, unit }: Job, kind: string): void {
 const ROW = STYLES.chart.lead + 4
 
 const columnsOf = ({ rows, method }: SizeChart, several: boolean): Column[] =>
-  (rows[0]?.pieces ?? []).map(({ name }) => ({ title: several ? `${capital(METHOD_WORDS[method])}: ${name}` : `Cut ${name}`, share: 1 }))
+  (rows[0]?.pieces ?? []).map(({ piece }) => {
+    const name = inEnglish(message('chart-piece', { piece }))
+    return { title: several ? `${capital(METHOD_WORDS[method])}: ${name}` : `Cut ${name}`, share: 1 }
+  })
 
 const length = (size: number, unit: MeasureUnit): string => `${isOnRuler(size, unit) ? '' : 'about '}${sayLength(size, unit)}`
 

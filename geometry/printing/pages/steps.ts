@@ -3,7 +3,7 @@
  */
 import { wordsOf } from '../../writing/booklet/booklet.ts'
 import type { BookletPart, BookletStep, Drawing } from '../../writing/booklet/values.ts'
-import { capital } from '../../writing/phrases.ts'
+import { capital } from '../../words/englishPhrases.ts'
 import { photographOf } from '../dataUrl.ts'
 import { INK, type Style, STYLES } from '../pageStyle.ts'
 import type { Job } from '../printJob.ts'

@@ -10,7 +10,8 @@
  */
 import { compare, parseRational, type Rational, rational, subtract, toNumber } from '../../exact/rational.ts'
 import type { Join, ReportPoint } from '../../values/report.ts'
-import { capital, count, decimal, saySize, type Size } from '../phrases.ts'
+import { capital } from '../../words/englishPhrases.ts'
+import { count, decimal, saySize, type Size } from '../phrases.ts'
 import { type BookletContext, joinsIn } from './bookletContext.ts'
 import { sewingRuns, groupRuns } from './runs.ts'
 import { onRuler } from './unitPictures.ts'

@@ -6,7 +6,8 @@
  * Source  measured through the middle [S128], sides first.
  */
 import type { Join } from '../../values/report.ts'
-import { capital, listed, sayOne, saySize } from '../phrases.ts'
+import { capital } from '../../words/englishPhrases.ts'
+import { listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, type PlacedPatch, patchesIn } from './bookletContext.ts'
 import { boundsOf, plus, withRawEdge } from './pieceDrawing.ts'
 import type { DraftStep } from './draftStep.ts'

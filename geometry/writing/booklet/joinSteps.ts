@@ -6,7 +6,8 @@
  * Source  pressing and nesting [S79][S89], partial seams [S95], set-in seams [S99]; chain piecing: common practice, no source.
  */
 import type { Join } from '../../values/report.ts'
-import { capital, inWords, listed, sayOne, saySize } from '../phrases.ts'
+import { capital, inWords } from '../../words/englishPhrases.ts'
+import { listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, NO_METHOD, spotOf } from './bookletContext.ts'
 import { vectorLength, minus } from './pieceDrawing.ts'
 import { inOrder, layoutPicture, placePicture, pressedRun, sewnNow } from './joinPictures.ts'

@@ -6,7 +6,7 @@
  * Source  stop at the seam line with the needle down [S104][S105]; clipping an inner corner: common practice, no source.
  */
 import type { Join, ReportPoint } from '../../values/report.ts'
-import { inWords } from '../phrases.ts'
+import { inWords } from '../../words/englishPhrases.ts'
 import { type BookletContext, type PlacedPatch, joinsIn, patchesIn, spotOf } from './bookletContext.ts'
 import { vectorLength, minus } from './pieceDrawing.ts'
 import type { Spot } from './values.ts'

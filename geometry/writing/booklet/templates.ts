@@ -8,7 +8,8 @@
  *         allowance beyond the patch's box as it lies in the block: that is the cloth which the cut list allows for it.
  * Source  common practice, no source: grain along a straight edge, at the outside of the block where there is one; notches where seams meet.
  */
-import { kindWords, count, listed } from '../phrases.ts'
+import { kindWords } from '../../words/englishPhrases.ts'
+import { count, listed } from '../phrases.ts'
 import { type BookletContext, type PlacedPatch, grouped } from './bookletContext.ts'
 import {
   centreOf,

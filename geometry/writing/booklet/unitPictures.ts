@@ -9,7 +9,8 @@ import type { BoxUnit } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { shapeOf } from '../../units/kinds.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
-import { decimal, kindWords, listed, type MeasureUnit } from '../phrases.ts'
+import { kindWords } from '../../words/englishPhrases.ts'
+import { decimal, listed, type MeasureUnit } from '../phrases.ts'
 import type { BookletContext, PlacedPatch, UnitVariant } from './bookletContext.ts'
 import {
   boxOfPatches,

@@ -1,10 +1,10 @@
 /** The pieces to cut, fabric by fabric: how much to buy, each piece with what it is for, and a picture of the strips. */
 import { lazy } from 'react'
-import { type Block, type CutRow, type Findings, purpose } from '../../../geometry/index.ts'
+import { type Block, type CutRow, type Findings, cutFor } from '../../../geometry/index.ts'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import { FabricDefs } from '../../drawing/FabricDefs.tsx'
 import { sayBought, saySides } from '../../words/sizes.ts'
-import { t, tell, tn } from '../../words/words.ts'
+import { t, tn, translate } from '../../words/words.ts'
 
 const CuttingDiagram = lazy(async () => ({ default: (await import('./CuttingDiagram.tsx')).CuttingDiagram }))
 
@@ -48,7 +48,7 @@ export function FabricCuts({ report, block }: { readonly report: Findings; reado
                   {shapeWords(row)} {saySides(row.size, unit)}
                   {CUT_AGAIN[row.then]()}
                   {row.fixed && <small>{t(', the first across the cloth: the print stays upright')}</small>}
-                  <small className="what"> {tell(purpose(row, report))}</small>
+                  <small className="what"> {translate(cutFor(row, report))}</small>
                 </li>
               ))}
             </ul>

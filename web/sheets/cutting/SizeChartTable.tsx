@@ -1,12 +1,12 @@
 /** The rows of a size chart, and the buttons to print, copy and save them. A size that no ruler shows is rounded and marked with a tilde. */
-import { chartCsv, chartText, isOnRuler, sayLength, type SizeChart } from '../../../geometry/index.ts'
+import { chartCsv, chartText, isOnRuler, message, sayLength, type SizeChart } from '../../../geometry/index.ts'
 import { copyText } from '../../controls/copyText.ts'
 import { download } from '../../keeping/download.ts'
-import { t, tell } from '../../words/words.ts'
+import { t, translate } from '../../words/words.ts'
 
 export function SizeChartTable({ chart, name }: { readonly chart: SizeChart; readonly name: string }) {
   const { unit, rows } = chart
-  const pieces = rows[0]?.pieces.map((piece) => piece.name) ?? []
+  const pieces = rows[0]?.pieces.map(({ piece }) => piece) ?? []
   const rounded = rows.some((row) =>
     [...row.finished, ...row.unfinished, ...row.pieces.map(({ size }) => size)].some((size) => !isOnRuler(size, unit)),
   )
@@ -23,7 +23,7 @@ export function SizeChartTable({ chart, name }: { readonly chart: SizeChart; rea
           </caption>
           <thead>
             <tr>
-              {[t('Finished'), t('Trim to'), ...pieces.map(tell)].map((head) => (
+              {[t('Finished'), t('Trim to'), ...pieces.map((piece) => translate(message('chart-piece', { piece })))].map((head) => (
                 <th key={head} scope="col">
                   {head}
                 </th>
@@ -35,8 +35,8 @@ export function SizeChartTable({ chart, name }: { readonly chart: SizeChart; rea
               <tr key={row.finished.join()}>
                 <th scope="row">{both(row.finished)}</th>
                 <td>{both(row.unfinished)}</td>
-                {row.pieces.map((piece) => (
-                  <td key={piece.name}>{one(piece.size)}</td>
+                {row.pieces.map(({ piece, size }) => (
+                  <td key={piece}>{one(size)}</td>
                 ))}
               </tr>
             ))}

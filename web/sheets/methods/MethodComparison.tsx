@@ -3,7 +3,7 @@ import { type Block, compareMethods, type MethodChoice, methodOf, type PossibleC
 import { edit } from '../../document/store.ts'
 import { sayOneSize } from '../../words/sizes.ts'
 import { METHOD_NAMES } from '../../words/unitWords.ts'
-import { t, tell, tn } from '../../words/words.ts'
+import { t, tn, translate } from '../../words/words.ts'
 import { oversizeOf, type UnitProps } from './OversizeField.tsx'
 
 export function MethodComparison({ unit, block, ids }: UnitProps) {
@@ -27,7 +27,7 @@ export function MethodComparison({ unit, block, ids }: UnitProps) {
 }
 
 function methodWords(choice: MethodChoice, block: Block): string {
-  if (!choice.possible) return tell(choice.why)
+  if (!choice.possible) return translate(choice.why)
   const { unit } = block.measure
   const area = (square: number): string => `${square.toFixed(1)} sq ${unit}`
   return [

@@ -11,7 +11,7 @@ import {
   toNumber,
 } from '../../../geometry/index.ts'
 import { saySides } from '../../words/sizes.ts'
-import { t, tell, tn } from '../../words/words.ts'
+import { t, tn, translate } from '../../words/words.ts'
 import { BorderLength } from './BorderLength.tsx'
 import { SizeRow } from './SizeRow.tsx'
 
@@ -34,7 +34,7 @@ export function BorderStrips({ block }: { readonly block: Block }) {
           <SizeRow name={t('It measures')} size={saySides(becomes, unit)} />
         </dl>
       ))}
-      <p className="hint">{tell(MEASURE_FIRST)}</p>
+      <p className="hint">{translate(MEASURE_FIRST)}</p>
       <BorderLength unit={unit} />
     </details>
   )

@@ -3,20 +3,21 @@ import { useMemo, useState } from 'react'
 import {
   bindingFor,
   type Block,
-  type Findings,
   clothFor,
+  type Findings,
   layersFor,
+  message,
   QUILTED,
   type Quilted,
   roundOf,
-  type StashPiece,
   seamOf,
+  type StashPiece,
   toNumber,
   usableWidthOf,
 } from '../../../geometry/index.ts'
 import { asker } from '../../workers/deepClient.ts'
 import { useStore, useFindings } from '../../document/store.ts'
-import { said, t, tell, tn } from '../../words/words.ts'
+import { said, t, tn, translate } from '../../words/words.ts'
 import { CountField } from '../../controls/CountField.tsx'
 import { sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { useDeep } from '../../workers/useDeep.ts'
@@ -111,7 +112,7 @@ function MaterialList({ block, report, across, down, quilted, cloth }: Materials
       />
       <SizeRow
         name={t('Batting')}
-        size={`${saySides(layers.batting, unit)}${layers.sold === null ? '' : t('; sold as {name}', { name: tell(layers.sold.name) })}`}
+        size={`${saySides(layers.batting, unit)}${layers.sold === null ? '' : t('; sold as {name}', { name: translate(message('batting-size', { size: layers.sold.soldAs })) })}`}
       />
     </dl>
   )

@@ -1,6 +1,6 @@
 /** The batting, and whether the widest place without a stitch is within what it allows. */
-import { BATTINGS, holdsAcross, mostApart, sayLength } from '../../../geometry/index.ts'
-import { said, t, tell } from '../../words/words.ts'
+import { BATTINGS, holdsAcross, message, mostApart, sayLength } from '../../../geometry/index.ts'
+import { said, t, translate } from '../../words/words.ts'
 
 const GAP_WORDS = {
   holds: said('The batting holds.'),
@@ -26,7 +26,7 @@ export function BattingField({ unit, batting, setBatting, gap }: Props) {
         <select value={batting} onChange={(event) => setBatting(event.target.value)}>
           {BATTINGS.map((one) => (
             <option key={one.id} value={one.id}>
-              {tell(one.name)}: {sayLength(mostApart(one, unit), unit)} {unit}
+              {translate(message('batting', { batting: one.id }))}: {sayLength(mostApart(one, unit), unit)} {unit}
             </option>
           ))}
         </select>

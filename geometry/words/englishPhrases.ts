@@ -1,0 +1,38 @@
+/**
+ * Numbers, kinds and methods in English words, for sentences of every room.
+ */
+import type { Kind, Method } from '../values/block.ts'
+
+const SMALL_NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
+
+/** `two batches`, `13 batches`. */
+export function inWords(number: number, one: string, many = `${one}s`): string {
+  return `${SMALL_NUMBERS[number] ?? number} ${number === 1 ? one : many}`
+}
+
+export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+
+const KIND_WORDS: Readonly<Record<Kind, readonly [one: string, many: string]>> = {
+  square: ['plain patch', 'plain patches'],
+  hst: ['half-square triangle', 'half-square triangles'],
+  hourglass: ['hourglass', 'hourglasses'],
+  goose: ['goose', 'geese'],
+  diamond: ['square in a square', 'squares in squares'],
+  cornered: ['patch with clipped corners', 'patches with clipped corners'],
+  strips: ['strip unit', 'strip units'],
+  'half-rectangle': ['half-rectangle unit', 'half-rectangle units'],
+  polygon: ['free patch', 'free patches'],
+}
+
+export const kindWords = (kind: Kind, number: number): string => KIND_WORDS[kind][number === 1 ? 0 : 1]
+
+export const METHOD_WORDS: Readonly<Record<Method, string>> = {
+  plain: 'sewn as cut',
+  'hst-2': 'two at a time',
+  'hst-4': 'four at a time, edges on the bias',
+  'hst-8': 'eight at a time',
+  'qst-2': 'two at a time',
+  'geese-4': 'four at a time',
+  'corner-flip': 'flipped corners',
+  'strip-set': 'from a strip set',
+}
