@@ -34,17 +34,18 @@ const geometry = {
   printing: WRITING,
 }
 
-const DOCUMENT = ['words', 'workers', 'document']
-const DRAWN = [...DOCUMENT, 'drawing', 'controls', 'keeping']
+const DOCUMENT = ['words', 'document']
+const KEPT = [...DOCUMENT, 'workers', 'keeping']
+const DRAWN = [...KEPT, 'drawing', 'controls']
 const BOARD = [...DRAWN, 'views', 'board']
 
 const web = {
   words: [],
-  workers: ['words'],
-  document: ['words', 'workers'],
-  keeping: DOCUMENT,
+  workers: DOCUMENT,
+  document: ['words'],
+  keeping: [...DOCUMENT, 'workers'],
   drawing: DOCUMENT,
-  controls: [...DOCUMENT, 'keeping'],
+  controls: KEPT,
   views: DRAWN,
   board: [...DRAWN, 'views'],
   tray: BOARD,

@@ -4,29 +4,15 @@
  * The document changes only through `edit`, `undo`, `redo` and `replace`. The view (what is chosen, where the cursor stands, how the cloth is looked
  * at) is no part of the document: it is never undone.
  */
-import { useSyncExternalStore } from 'react'
-import {
-  type Block,
-  type Edit,
-  type EditCode,
-  type EditName,
-  type FilePoint,
-  type Kind,
-  type Findings,
-  following,
-  type Layered,
-  type Repeat,
-  type StitchedLine,
-  type Turn,
-} from '../../geometry/index.ts'
+import { create } from 'zustand'
+import type { Block, Edit, EditCode, EditName, FilePoint, Kind, Findings, Layered, Repeat, StitchedLine, Turn } from '../../geometry/index.ts'
 import { eveningStar } from './starters/eveningStar.ts'
 import type { Preview } from './preview.ts'
 import type { Point } from './shapes.ts'
-import { asker } from '../workers/deepClient.ts'
 import { symmetricEdit } from './symmetricEdit.ts'
 import { displayName } from './blockNames.ts'
-import { isLarge, teller } from '../workers/findingsClient.ts'
-import { type Language, said, t, translate } from '../words/words.ts'
+import { clearFindings, findingsOf, type FindingsState, keepFindings, knownFindings, type LayeredBlock } from './findingsCache.ts'
+import { type Language, t, translate } from '../words/words.ts'
 import { applyEdit, type History, type Step, redoStep, replaceBlock, undoStep, newHistory } from './history.ts'
 
 /** What a drag over the board means. */
@@ -104,7 +90,7 @@ export interface AppState {
   readonly saved: 'saved' | 'saving' | 'failed'
   readonly currentBlock: CurrentBlock
   /** The block's layers of cloth, once they are worked out. */
-  readonly layers: { readonly block: Block; readonly layered: Layered } | null
+  readonly layers: LayeredBlock | null
   /** What is stitched on the quilt: routes first, then fills, and how much of it so far (0 to 1). */
   readonly stitching: Stitching | null
   /** The block as it was laid out, while it is compared with what was sewn. */
@@ -141,7 +127,8 @@ const START: ViewState = {
   notices: 0,
 }
 
-let state: AppState = {
+/** The state as a hook: a selector must give the same object for the same state. */
+export const useStore = create<AppState>(() => ({
   history: newHistory(eveningStar),
   view: START,
   saved: 'saved',
@@ -151,18 +138,15 @@ let state: AppState = {
   comparedLayout: null,
   preview: null,
   edited: null,
-}
-const listeners = new Set<() => void>()
+}))
+export const { getState, subscribe } = useStore
+const set = useStore.setState
+
 let keep: (history: History) => void = () => {}
 
-function set(next: AppState): void {
-  state = next
-  for (const listener of listeners) listener()
-}
-
 function setHistory(history: History): void {
-  if (history === state.history) return
-  if (state.currentBlock.readOnly) {
+  if (history === getState().history) return
+  if (getState().currentBlock.readOnly) {
     refuse()
     return
   }
@@ -185,21 +169,21 @@ function refuse(): void {
 /** The same block as another tab has changed it. */
 export function showHistory(history: History): void {
   const ids = new Set(history.block.units.map(({ id }) => id))
-  const chosen = state.view.chosen.filter((id) => ids.has(id))
-  const patch = state.view.patch !== null && ids.has(state.view.patch.unit) ? state.view.patch : null
+  const { view } = getState()
+  const chosen = view.chosen.filter((id) => ids.has(id))
+  const patch = view.patch !== null && ids.has(view.patch.unit) ? view.patch : null
   const brush = brushFor(history.block)
-  set({ ...state, history, preview: null, edited: null, view: { ...state.view, chosen, patch, brush, finding: null, shown: null, sought: null } })
-  requestDerived()
+  set({ history, preview: null, edited: null, view: { ...view, chosen, patch, brush, finding: null, shown: null, sought: null } })
 }
 
 /** The fabric in hand, if the block has it. */
-const brushFor = ({ fabrics }: Block): string | null => fabrics.find(({ id }) => id === state.view.brush)?.id ?? null
+const brushFor = ({ fabrics }: Block): string | null => fabrics.find(({ id }) => id === getState().view.brush)?.id ?? null
 
 /** Another block, with a history of its own. */
 export function openHistory(history: History): void {
-  told = null
+  clearFindings()
   const view: ViewState = {
-    ...state.view,
+    ...getState().view,
     chosen: [],
     patch: null,
     brush: brushFor(history.block),
@@ -212,52 +196,35 @@ export function openHistory(history: History): void {
     zoom: 1,
     pan: [0, 0],
   }
-  set({ ...state, history, view, layers: null, stitching: null, comparedLayout: null, preview: null, edited: null })
-  requestDerived()
+  set({ history, view, layers: null, stitching: null, comparedLayout: null, preview: null, edited: null })
 }
 
-const ask = asker()
-
-/** Units above which no layers are counted, so that there is nothing deeper to say. */
-const MOST_LAYERED = 12_000
-
-const tell = teller((block, outcome) => {
-  told = { block, told: 'report' in outcome ? { report: outcome.report, trouble: null } : troubled(outcome.reason) }
-  set({ ...state })
-})
-
-const troubled = (reason: string): FindingsState => ({
-  report: null,
-  trouble: `This layout could not be worked out (${reason}); undo the last change.`,
-})
-
-/** The layers of cloth follow a little later, beside the page; the findings of a large block too. */
-export function requestDerived(): void {
-  const { block } = state.history
-  if (isLarge(block)) tell(block)
-  if (block.units.length > MOST_LAYERED) return
-  ask({ sort: 'layers', block }, (answer) => {
-    if (answer.sort === 'layers' && state.history.block === block) set({ ...state, layers: { block, layered: answer.value } })
-  })
+export function setLayers(block: Block, layered: Layered): void {
+  if (getState().history.block === block) set({ layers: { block, layered } })
 }
 
-export const showStitching = (stitching: Stitching | null): void => set({ ...state, stitching })
+/** Findings that were worked out beside the page. */
+export function setFindings(block: Block, findings: FindingsState): void {
+  keepFindings(block, findings)
+  // What shows them asks the cache again.
+  set({})
+}
+
+export const showStitching = (stitching: Stitching | null): void => set({ stitching })
 
 /** Keeps the block as it lies now, to compare with what comes out; null ends it. */
-export const setComparedLayout = (laid: Block | null): void => set({ ...state, comparedLayout: laid })
-
-export const getState = (): AppState => state
+export const setComparedLayout = (laid: Block | null): void => set({ comparedLayout: laid })
 
 /** Edits after which it is said, too, that nothing else changed. */
 const TURNING: ReadonlySet<EditCode> = new Set<EditCode>(['turn-units', 'turn-units-half-round', 'mirror-units', 'turn-block', 'mirror-block'])
 
 export function edit(change: Edit): void {
-  const { block } = state.history
-  const last = state.edited
+  const { block } = getState().history
+  const last = getState().edited
   // Only what was worked out anyway: an edit never waits for a comparison.
-  const before = told?.block === block ? told.told.report : null
-  setHistory(applyEdit(state.history, symmetricEdit(block, change, state.view.repeat)))
-  if (before === null || state.history.block === block) return
+  const before = knownFindings(block)
+  setHistory(applyEdit(getState().history, symmetricEdit(block, change, getState().view.repeat)))
+  if (before === null || getState().history.block === block) return
   // Nothing but the grid is held: what was before the last edit need not stay.
   const { grid } = block
   const moved = (at: Point): Point => change.moved?.(at, grid) ?? at
@@ -266,92 +233,55 @@ export function edit(change: Edit): void {
   const since = before.joins.length === 0 && last?.block === block && last.before.joins.length > 0 ? last : null
   const edited =
     since === null
-      ? { block: state.history.block, before, moved, turned }
-      : { block: state.history.block, before: since.before, moved: (at: Point): Point => moved(since.moved(at)), turned: turned || since.turned }
-  set({ ...state, edited })
+      ? { block: getState().history.block, before, moved, turned }
+      : { block: getState().history.block, before: since.before, moved: (at: Point): Point => moved(since.moved(at)), turned: turned || since.turned }
+  set({ edited })
 }
 
 /** Where the block does not lie on the board as it is laid, it is brought back, to show something on it. */
 export function backToCloth(): void {
-  if (state.view.mode === 'order' || state.view.mode === 'setting') setView({ mode: 'cloth' })
+  if (getState().view.mode === 'order' || getState().view.mode === 'setting') setView({ mode: 'cloth' })
 }
 
 /** What a fix would make of the block is shown on the board; null shows the block itself again. */
 export function showPreview(preview: Preview | null): void {
-  if (preview !== state.preview) set({ ...state, preview })
+  if (preview !== getState().preview) set({ preview })
 }
 
 export const replaceDocument = (block: Block, name: EditName): void => {
-  told = null
-  setHistory(replaceBlock(state.history, block, name))
+  clearFindings()
+  setHistory(replaceBlock(getState().history, block, name))
   setView({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: displayName(block) }) })
 }
 
 const stepWords = ({ name }: Step): string => (typeof name === 'string' ? name : translate(name))
 
 export function undo(): void {
-  const step = state.history.past.at(-1)
-  setHistory(undoStep(state.history))
+  const step = getState().history.past.at(-1)
+  setHistory(undoStep(getState().history))
   setView({ notice: step === undefined ? t('There is nothing to undo.') : t('Undone: {step}.', { step: stepWords(step) }) })
 }
 
 export function redo(): void {
-  const step = state.history.future[0]
-  setHistory(redoStep(state.history))
+  const step = getState().history.future[0]
+  setHistory(redoStep(getState().history))
   setView({ notice: step === undefined ? t('There is nothing to do again.') : t('Done again: {step}.', { step: stepWords(step) }) })
 }
 
 export function setView(change: Partial<ViewState>): void {
   const told = refused && change.notice !== undefined ? { notice: t('Nothing was changed: this block is open in another tab.') } : {}
-  const notices = state.view.notices + (change.notice === undefined ? 0 : 1)
-  set({ ...state, view: { ...state.view, ...change, ...told, notices } })
+  const notices = getState().view.notices + (change.notice === undefined ? 0 : 1)
+  set({ view: { ...getState().view, ...change, ...told, notices } })
 }
 
 export const setSaved = (saved: AppState['saved']): void => {
-  if (saved !== state.saved) set({ ...state, saved })
+  if (saved !== getState().saved) set({ saved })
 }
-export const setCurrentBlock = (change: Partial<CurrentBlock>): void => set({ ...state, currentBlock: { ...state.currentBlock, ...change } })
+export const setCurrentBlock = (change: Partial<CurrentBlock>): void => set({ currentBlock: { ...getState().currentBlock, ...change } })
 
 /** Where every change of the document goes to be kept. */
 export const onHistoryChange = (keeper: (history: History) => void): void => {
   keep = keeper
 }
 
-function subscribe(listener: () => void): () => void {
-  listeners.add(listener)
-  return () => listeners.delete(listener)
-}
-
-/** A selector must give the same object for the same state. */
-export function useStore<T>(select: (state: AppState) => T): T {
-  return useSyncExternalStore(subscribe, () => select(state))
-}
-
-export type FindingsState = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: string }
-
-let told: { block: Block; told: FindingsState } | null = null
-/** Each block is told from the one before it, at the cost of what an edit changed. */
-const follow = following()
-const waiting: FindingsState = { report: null, trouble: said('The findings of so large a block are being worked out; go on meanwhile.') }
-
-/** The report of the present block; trouble in making it never blanks the screen. */
-export function reportOf(block: Block): FindingsState {
-  const { layers: deep } = state
-  if (deep?.block === block) {
-    if (told?.told.report !== deep.layered.findings) told = { block, told: { report: deep.layered.findings, trouble: null } }
-    return told.told
-  }
-  if (told?.block === block) return told.told
-  // A large block is drawn from itself and never waits; what was found last stands until the worker has told it anew.
-  if (isLarge(block) && typeof Worker !== 'undefined') return told?.told ?? waiting
-  let made: FindingsState
-  try {
-    made = { report: follow(block), trouble: null }
-  } catch (error) {
-    made = troubled(error instanceof Error ? error.message : 'no reason given')
-  }
-  told = { block, told: made }
-  return made
-}
-
-export const useFindings = (): FindingsState => useStore(({ history }) => reportOf(history.block))
+export const useFindings = (): FindingsState => useStore(({ history, layers }) => findingsOf(history.block, layers))

@@ -7,7 +7,8 @@ import { begin as beginBlocks, beginAgain, beginBlock, close, remembered } from 
 import { loadChunk } from './loadChunk.ts'
 import { type Calls, openBase } from './database.ts'
 import type { Base } from './schema.ts'
-import { requestDerived, getState, setCurrentBlock, setSaved } from '../document/store.ts'
+import { startDeriving } from '../workers/derive.ts'
+import { getState, setCurrentBlock, setSaved } from '../document/store.ts'
 
 /** Milliseconds to wait for an older page that holds the database open, before the page is shown without it. */
 const PATIENCE = 1500
@@ -22,7 +23,7 @@ export async function begin(): Promise<void> {
     if (first !== 'late') return beginWith(first)
     void opening.then(beginLate, cannotKeep)
   }, cannotKeep)
-  requestDerived()
+  startDeriving()
   await openLink()
   window.addEventListener('hashchange', () => void openLink())
   window.addEventListener('beforeunload', warn)

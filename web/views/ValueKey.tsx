@@ -1,5 +1,5 @@
 /** What the greys of the value view tell: how many neighbours blur, and where that is said in full. */
-import { useBlurs } from '../workers/colourClient.ts'
+import { useBlurs } from '../workers/useBlurs.ts'
 import { setView, useStore } from '../document/store.ts'
 import { t, tn } from '../words/words.ts'
 

@@ -3,9 +3,10 @@
  *
  * Kept    how many copies, how they are turned (a habit, or each by hand) and pressed; never undone, no part of the document.
  */
-import { useEffect, useSyncExternalStore } from 'react'
+import { useEffect } from 'react'
+import { create } from 'zustand'
 import type { Block, SettingAsk, SettingReport, Turn } from '../../geometry/index.ts'
-import { asker } from '../workers/deepClient.ts'
+import { deepClient } from '../workers/clients.ts'
 import { useStore } from '../document/store.ts'
 
 export interface Wish {
@@ -27,68 +28,54 @@ export interface Setting {
   readonly before: number | null
 }
 
-let setting: Setting = {
+const useSettingState = create<Setting>(() => ({
   wish: { columns: 3, rows: 3, turn: 'none', press: 'same', turns: [] },
   said: null,
   trouble: null,
   of: null,
   before: null,
-}
-const listeners = new Set<() => void>()
-const ask = asker()
-let asked: { block: Block; wish: Wish } | null = null
+}))
+const set = useSettingState.setState
+const client = deepClient()
+let asked: { readonly block: Block; readonly wish: Wish } | null = null
 
-function set(next: Setting): void {
-  setting = next
-  for (const listener of listeners) listener()
-}
-
-export const wishFor = (change: Partial<Wish>): void => set({ ...setting, wish: { ...setting.wish, ...change } })
+export const wishFor = (change: Partial<Wish>): void => set(({ wish }) => ({ wish: { ...wish, ...change } }))
 
 /** Presses one copy round: by as much as keeps the copies' outline. */
 export function turnCopy(place: number, quarters: 1 | 2): void {
-  const { wish, said } = setting
+  const { wish, said } = useSettingState.getState()
   const turns = said === null || wish.turn === 'hand' ? [...wish.turns] : said.places.map(({ turn }) => turn)
   const all = Array.from({ length: wish.columns * wish.rows }, (_, at) => turns[at] ?? 0)
   all[place] = (((all[place] as number) + quarters) % 4) as Turn
   wishFor({ turn: 'hand', turns: all })
 }
 
-function askFor(block: Block, wish: Wish): void {
+async function requestSetting(block: Block, wish: Wish): Promise<void> {
   if (asked?.block === block && asked.wish === wish) return
-  asked = { block, wish }
+  const own = { block, wish }
+  asked = own
   const { columns, rows, press } = wish
   const byHand = Array.from({ length: columns * rows }, (_, at) => wish.turns[at] ?? 0)
-  ask(
-    {
-      sort: 'setting',
-      block,
-      ask: wish.turn === 'hand' ? { columns, rows, press, turn: 'none', turns: byHand } : { columns, rows, press, turn: wish.turn },
-    },
-    (answer) => {
-      if (answer.sort === 'trouble') set({ ...setting, said: null, trouble: answer.message, of: { block, wish }, before: null })
-      if (answer.sort !== 'setting') return
-      const { said, of } = setting
-      const comparable = of?.block === block && of.wish.columns === columns && of.wish.rows === rows
-      const before = comparable ? (said?.clashes.between ?? null) : null
-      if (answer.value.ok) set({ ...setting, said: answer.value.value, trouble: null, of: { block, wish }, before })
-      else set({ ...setting, said: null, trouble: answer.value.message, of: { block, wish }, before: null })
-    },
-  )
+  const turn = wish.turn === 'hand' ? ({ turn: 'none', turns: byHand } as const) : { turn: wish.turn }
+  const reply = await client.request('setting', block, { columns, rows, press, ...turn })
+  if (reply.type === 'dropped') {
+    if (asked === own) asked = null
+    return
+  }
+  const answer = reply.type === 'failed' ? { ok: false as const, message: reply.reason } : reply.value
+  if (!answer.ok) return set({ said: null, trouble: answer.message, of: own, before: null })
+  const { said, of } = useSettingState.getState()
+  const comparable = of?.block === block && of.wish.columns === columns && of.wish.rows === rows
+  set({ said: answer.value, trouble: null, of: own, before: comparable ? (said?.clashes.between ?? null) : null })
 }
 
 /** The setting of the block on the board; worked out while anyone looks. */
 export function useSetting(looking: boolean): Setting {
   const block = useStore(({ history }) => history.block)
-  const now = useSyncExternalStore(
-    (listener) => {
-      listeners.add(listener)
-      return () => listeners.delete(listener)
-    },
-    () => setting,
-  )
+  const setting = useSettingState()
+  useEffect(() => (looking ? client.retain() : undefined), [looking])
   useEffect(() => {
-    if (looking) askFor(block, now.wish)
-  }, [looking, block, now.wish])
-  return now
+    if (looking) void requestSetting(block, setting.wish)
+  }, [looking, block, setting.wish])
+  return setting
 }

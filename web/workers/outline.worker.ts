@@ -5,42 +5,44 @@
  * polygon-clipping throws on some shapes and never ends on others. So it gets whole numbers only and runs here, where it can be ended from outside.
  */
 import clipping, { type MultiPolygon, type Polygon } from 'polygon-clipping'
+import { serveJobs } from './serveJobs.ts'
 
-export interface OutlineWish {
-  readonly patches: readonly (readonly (readonly [number, number])[])[]
-  readonly grid: readonly (readonly [number, number])[]
+type Ring = readonly (readonly [number, number])[]
+
+/** Polygons, each an outline and its holes. */
+export type Shapes = MultiPolygon
+/** Gaps in the grid, cloth beyond it, and overlaps. */
+export type Outlines = readonly Shapes[]
+
+const jobs = { outlines, join, cut }
+export type ShapeJobs = typeof jobs
+
+serveJobs(jobs)
+
+const polygon = (corners: Ring): Polygon => [corners.map(([x, y]): [number, number] => [x, y])]
+
+/** Shapes put together: whole numbers in, polygons out. */
+function join(shapes: readonly Ring[]): Shapes {
+  const [first, ...rest] = shapes.map(polygon)
+  return first === undefined ? [] : clipping.union(first, ...rest)
 }
 
-export type Outlines = readonly MultiPolygon[]
-
-/** Shapes put together, or the first with the second cut away: whole numbers in, polygons out. */
-export interface ShapeWish {
-  readonly sort: 'join' | 'cut'
-  readonly outlines: readonly (readonly (readonly [number, number])[])[]
+/** The first shape with the others cut away. */
+function cut(shapes: readonly Ring[]): Shapes {
+  const [first, ...rest] = shapes.map(polygon)
+  return first === undefined ? [] : clipping.difference(first, ...rest)
 }
 
-export type ShapeAnswer = MultiPolygon
-
-self.onmessage = ({ data }: MessageEvent<OutlineWish | ShapeWish>) => {
-  self.postMessage('sort' in data ? shaped(data) : outlines(data))
-}
-
-function shaped({ sort, outlines }: ShapeWish): ShapeAnswer {
-  const [first, ...rest] = outlines.map((corners): Polygon => [corners.map(([x, y]): [number, number] => [x, y])])
-  if (first === undefined) return []
-  return sort === 'join' ? clipping.union(first, ...rest) : clipping.difference(first, ...rest)
-}
-
-function outlines({ patches, grid }: OutlineWish): Outlines {
-  const own: Polygon[] = patches.map((corners) => [corners.map(([x, y]): [number, number] => [x, y])])
+function outlines(patches: readonly Ring[], grid: Ring): Outlines {
+  const own = patches.map(polygon)
   const [first, ...rest] = own
-  const ground: Polygon = [grid.map(([x, y]): [number, number] => [x, y])]
+  const ground = polygon(grid)
   if (first === undefined) return [[ground]]
   const cloth = clipping.union(first, ...rest)
   return [clipping.difference([ground], cloth), clipping.difference(cloth, [ground]), overlaps(own)]
 }
 
-function overlaps(patches: readonly Polygon[]): MultiPolygon {
+function overlaps(patches: readonly Polygon[]): Shapes {
   const boxes = patches.map(boxOf)
   return patches.flatMap((patch, index) =>
     patches

@@ -9,25 +9,16 @@ import textFace from '@expo-google-fonts/inter/400Regular/Inter_400Regular.ttf?u
 import strongFace from '@expo-google-fonts/inter/600SemiBold/Inter_600SemiBold.ttf?url'
 import Pdf from 'pdfkit'
 import { type Block, bookletOf, type Paper, printBooklet, report, type SinglePage, writeBlock } from '../../geometry/index.ts'
+import { postProgress, serveJobs } from './serveJobs.ts'
 
-export interface PrintWish {
-  readonly block: Block
-  readonly paper: Paper
-  readonly only: SinglePage | null
-}
+const jobs = { print }
+export type PrintJobs = typeof jobs
+/** What is reported while the pages are made: chapters done, of so many. */
+export type PrintProgress = readonly [done: number, of: number]
 
-export type PrintNews =
-  | { readonly sort: 'progress'; readonly done: number; readonly of: number }
-  | { readonly sort: 'done'; readonly bytes: Uint8Array<ArrayBuffer> }
-  | { readonly sort: 'trouble'; readonly message: string }
+serveJobs(jobs)
 
-const tell = (news: PrintNews): void => self.postMessage(news)
-
-self.onmessage = ({ data }: MessageEvent<PrintWish>) => {
-  print(data).catch((error: unknown) => tell({ sort: 'trouble', message: error instanceof Error ? error.message : String(error) }))
-}
-
-async function print({ block, paper, only }: PrintWish): Promise<void> {
+async function print(block: Block, paper: Paper, only: SinglePage | null): Promise<Uint8Array<ArrayBuffer>> {
   const [text, strong] = await Promise.all([faceAt(textFace), faceAt(strongFace)])
   const said = report(block)
   const bytes = await printBooklet({
@@ -38,9 +29,9 @@ async function print({ block, paper, only }: PrintWish): Promise<void> {
     paper,
     only,
     tools: { Pdf, faces: { text, strong } },
-    onProgress: (done, of) => tell({ sort: 'progress', done, of }),
+    onProgress: (done, of) => postProgress([done, of] satisfies PrintProgress),
   })
-  tell({ sort: 'done', bytes: new Uint8Array(bytes) })
+  return new Uint8Array(bytes)
 }
 
 async function faceAt(address: string): Promise<Uint8Array> {

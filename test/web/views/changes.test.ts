@@ -4,7 +4,7 @@ import { type Block, type Edit, findings, mirrorBlock, setTurn, turnBlock, turnU
 import { differenceOf } from '../../../web/views/nestingChanges.ts'
 import { previewOf } from '../../../web/views/fixPreview.ts'
 import { editForFix } from '../../../web/sheets/check/editForFix.ts'
-import { layoutRepairs } from '../../../web/sheets/check/layoutRepairs.ts'
+import { layoutRepairs, repairEdit } from '../../../web/workers/layoutRepairs.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
 import { applyEdit } from '../../../web/document/history.ts'
@@ -61,23 +61,22 @@ describe('the difference that an edit makes', () => {
   })
 })
 
-describe('a turn that mends the layout', () => {
+describe('a turn that repairs the layout', () => {
   it('is found wherever a goose of a star was turned a quarter, and leads back to a star that is sewn', () => {
     for (const { id, kind } of eveningStar.units) {
       if (kind !== 'goose') continue
       const wrong = made(eveningStar, turnUnit(id))
       const report = findings(wrong)
       expect(report.joins).toEqual([])
-      const mends = report.problems.filter(({ area }) => area !== undefined).flatMap(({ units }) => layoutRepairs(wrong, report, units))
-      expect(mends.map(({ unit }) => unit)).toContain(id)
-      for (const { edit } of mends.slice(0, 1)) expect(findings(made(wrong, edit)).joins.length).toBeGreaterThan(0)
+      const repairs = layoutRepairs(wrong).flat()
+      expect(repairs.map(({ unit }) => unit)).toContain(id)
+      for (const repair of repairs.slice(0, 1)) expect(findings(made(wrong, repairEdit(repair))).joins.length).toBeGreaterThan(0)
     }
   })
 
   it('is none where no turn helps: a unit is missing', () => {
     const wrong: Block = { ...eveningStar, units: eveningStar.units.slice(1) }
-    const report = findings(wrong)
-    expect(report.problems.flatMap(({ units }) => layoutRepairs(wrong, report, units))).toEqual([])
+    expect(layoutRepairs(wrong).flat()).toEqual([])
   })
 })
 

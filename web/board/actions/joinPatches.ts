@@ -9,10 +9,8 @@ import { setView, getState } from '../../document/store.ts'
 import { said, t } from '../../words/words.ts'
 import { attempt } from './actions.ts'
 import { unitsById } from '../hitTest.ts'
-import type { ShapeAnswer, ShapeWish } from '../../workers/outline.worker.ts'
-
-/** Milliseconds before the work is ended. */
-const PATIENCE = 2000
+import { shapeClient } from '../../workers/clients.ts'
+import type { Shapes } from '../../workers/outline.worker.ts'
 
 const FAILED = said('These shapes could not be worked out; move a corner a little and try again.')
 const HOLE = said('A patch cannot have a hole, nor be closed round another; cut it in two first.')
@@ -63,12 +61,14 @@ function shapesChosen(): Unit[] | null {
 }
 
 /** Rings with exact corners; null once the maker has been told why not. */
-async function askedFor(sort: 'join' | 'cut', units: readonly Unit[]): Promise<readonly (readonly FilePoint[])[] | null> {
+async function askedFor(job: 'join' | 'cut', units: readonly Unit[]): Promise<readonly (readonly FilePoint[])[] | null> {
   const { block } = getState().history
   const whole = inParts(units.map((unit) => onePatch(unit) ?? []))
-  const answer = await askWorker({ sort, outlines: whole.outlines })
+  const client = shapeClient()
+  const reply = await client.request(job, whole.outlines)
+  client.close()
   if (getState().history.block !== block) return null
-  const rings = answer === null ? null : ringsOf(answer, whole)
+  const rings = reply.type === 'answer' ? ringsOf(reply.value, whole) : null
   if (typeof rings === 'string' || rings === null) {
     setView({ notice: rings ?? t(FAILED) })
     return null
@@ -76,26 +76,8 @@ async function askedFor(sort: 'join' | 'cut', units: readonly Unit[]): Promise<r
   return rings
 }
 
-function ringsOf(answer: ShapeAnswer, whole: WholeOutlines): readonly (readonly FilePoint[])[] | string | null {
+function ringsOf(answer: Shapes, whole: WholeOutlines): readonly (readonly FilePoint[])[] | string | null {
   if (answer.some((polygon) => polygon.length > 1)) return t(HOLE)
   const rings = answer.flatMap(([ring]) => (ring === undefined ? [] : [exactRing(ring.slice(0, -1), whole)]))
   return rings.some((ring) => ring === null) ? null : (rings as readonly (readonly FilePoint[])[])
-}
-
-function askWorker(wish: ShapeWish): Promise<ShapeAnswer | null> {
-  return new Promise((resolve) => {
-    const worker = new Worker(new URL('../../workers/outline.worker.ts', import.meta.url), { type: 'module' })
-    const end = (answer: ShapeAnswer | null): void => {
-      clearTimeout(patience)
-      worker.terminate()
-      resolve(answer)
-    }
-    const patience = setTimeout(() => end(null), PATIENCE)
-    worker.onmessage = ({ data }: MessageEvent<ShapeAnswer>) => end(data)
-    worker.onerror = (event) => {
-      event.preventDefault()
-      end(null)
-    }
-    worker.postMessage(wish)
-  })
 }

@@ -2,15 +2,15 @@
  * The outlines of what does not lie as it should, worked out beside the page.
  *
  * In      the report's findings and the grid.
- * Out     outlines in cells; none while there is nothing to show, while they are worked out, or where that takes longer than `PATIENCE`.
+ * Out     outlines in cells; none while there is nothing to show, while they are worked out, or where that takes too long: the marks of the findings show the places anyway.
  */
 import { useEffect, useState } from 'react'
 import type { Findings } from '../../../geometry/index.ts'
-import type { Outlines, OutlineWish } from '../../workers/outline.worker.ts'
+import { shapeClient } from '../../workers/clients.ts'
+import type { Outlines } from '../../workers/outline.worker.ts'
+import { useClient } from '../../workers/useWorker.ts'
 import { type Point, pointOf } from '../../document/shapes.ts'
 
-/** Milliseconds before the work is ended: the marks of the findings show the places anyway. */
-const PATIENCE = 2000
 /** Cells are drawn in this many parts, so that halves, thirds, fifths and sevenths are whole numbers. */
 const PARTS = 5040
 
@@ -24,6 +24,7 @@ const SORTS = ['gap', 'outside', 'overlap'] as const
 
 export function useOutlines(report: Findings | null, columns: number, rows: number): readonly Outline[] {
   const [rings, setRings] = useState<readonly Outline[]>([])
+  const client = useClient(shapeClient)
   useEffect(() => {
     setRings([])
     // An empty grid is no gap to be mended.
@@ -35,30 +36,22 @@ export function useOutlines(report: Findings | null, columns: number, rows: numb
       [columns, rows],
       [0, rows],
     ]
-    const wish: OutlineWish = {
-      patches: report.patches.filter(({ unit }) => unit !== null).map(({ corners }) => corners.map((corner) => whole(pointOf(corner)))),
-      grid: grid.map(whole),
-    }
-    const worker = new Worker(new URL('../../workers/outline.worker.ts', import.meta.url), { type: 'module' })
-    const end = (): void => worker.terminate()
-    const patience = setTimeout(end, PATIENCE)
-    worker.onmessage = ({ data }: MessageEvent<Outlines>) => {
-      const cells = ([x, y]: readonly [number, number]): Point => [x / PARTS, y / PARTS]
-      setRings(
-        data.flatMap((shapes, place) => shapes.flatMap((polygon) => polygon.map((ring) => ({ sort: SORTS[place] ?? 'gap', ring: ring.map(cells) })))),
-      )
-      end()
-    }
-    worker.onerror = (event) => {
-      // A shape it cannot do: the findings name the place in words.
-      event.preventDefault()
-      end()
-    }
-    worker.postMessage(wish)
+    const patches = report.patches.filter(({ unit }) => unit !== null).map(({ corners }) => corners.map((corner) => whole(pointOf(corner))))
+    let current = true
+    // Where a shape cannot be done, the findings name the place in words.
+    void client.request('outlines', patches, grid.map(whole)).then((reply) => {
+      if (current && reply.type === 'answer') setRings(ringsOf(reply.value))
+    })
     return () => {
-      clearTimeout(patience)
-      end()
+      current = false
     }
-  }, [report, columns, rows])
+  }, [report, columns, rows, client])
   return rings
+}
+
+function ringsOf(outlines: Outlines): Outline[] {
+  const cells = ([x, y]: readonly [number, number]): Point => [x / PARTS, y / PARTS]
+  return outlines.flatMap((shapes, place) =>
+    shapes.flatMap((polygon) => polygon.map((ring): Outline => ({ sort: SORTS[place] ?? 'gap', ring: ring.map(cells) }))),
+  )
 }

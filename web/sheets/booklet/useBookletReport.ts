@@ -6,7 +6,8 @@
  */
 import { useEffect, useRef, useState } from 'react'
 import type { Block, Report } from '../../../geometry/index.ts'
-import { asker } from '../../workers/deepClient.ts'
+import { deepClient } from '../../workers/clients.ts'
+import { useClient } from '../../workers/useWorker.ts'
 
 export interface BookletReport {
   readonly result: { readonly block: Block; readonly report: Report } | null
@@ -16,19 +17,21 @@ export interface BookletReport {
 export function useBookletReport(block: Block): BookletReport {
   const [result, setResult] = useState<BookletReport['result']>(null)
   const [trouble, setTrouble] = useState<string | null>(null)
-  const ask = useRef<ReturnType<typeof asker> | null>(null)
+  const client = useClient(deepClient)
   const lastDifferent = useRef(block)
   if (!differsOnlyInBooklet(lastDifferent.current, block)) lastDifferent.current = block
   const reported = lastDifferent.current
   useEffect(() => {
-    ask.current ??= asker()
-    ask.current({ sort: 'report', block: reported }, (answer) => {
-      if (answer.sort === 'trouble') setTrouble(answer.message)
-      if (answer.sort !== 'report') return
-      setTrouble(null)
-      setResult({ block: reported, report: answer.value })
+    let current = true
+    void client.request('report', reported).then((reply) => {
+      if (!current || reply.type === 'dropped') return
+      setTrouble(reply.type === 'failed' ? reply.reason : null)
+      if (reply.type === 'answer') setResult({ block: reported, report: reply.value })
     })
-  }, [reported])
+    return () => {
+      current = false
+    }
+  }, [reported, client])
   return { result, trouble }
 }
 

@@ -9,7 +9,7 @@ import type { Block, Paper, SinglePage } from '../../../geometry/index.ts'
 import { setView } from '../../document/store.ts'
 import { download, fileName } from '../../keeping/download.ts'
 import { t } from '../../words/words.ts'
-import { type Printing, startPrinting } from '../../workers/printClient.ts'
+import { type Printing, startPrinting } from '../../workers/startPrinting.ts'
 
 interface Progress {
   readonly done: number
@@ -28,7 +28,7 @@ export function usePrinting(): Printer {
   useEffect(() => () => running.current?.cancel(), [])
   const start = async (block: Block, paper: Paper, page: SinglePage | null): Promise<void> => {
     setProgress({ done: 0, of: 1 })
-    const printing = startPrinting({ block, paper, only: page }, (done, of) => setProgress({ done, of }))
+    const printing = startPrinting(block, paper, page, (done, of) => setProgress({ done, of }))
     running.current = printing
     try {
       const bytes = await printing.bytes

@@ -12,7 +12,7 @@ import { bordersAround } from '../../document/shapes.ts'
 import { backToCloth, edit, getState, setView, showPreview, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { drawTried, previewOf } from '../../views/fixPreview.ts'
-import { isLarge } from '../../workers/findingsClient.ts'
+import { isLarge } from '../../document/blockSize.ts'
 
 // Loaded only when the board is out of view.
 const FittedDrawing = lazy(async () => ({ default: (await import('../../drawing/FittedDrawing.tsx')).FittedDrawing }))

@@ -1,14 +1,21 @@
 /** The problems of the layout: what has to be fixed before the block can be sewn, and what is good to know. */
 import { ERRORS, type Findings } from '../../../geometry/index.ts'
+import { useStore } from '../../document/store.ts'
 import { PagedList } from '../../controls/PagedList.tsx'
 import { t, tell } from '../../words/words.ts'
+import { deepClient } from '../../workers/clients.ts'
+import { triesRepairs } from '../../workers/layoutRepairs.ts'
+import { useWorker } from '../../workers/useWorker.ts'
 import { FindingButton, positionWords } from './FindingButton.tsx'
 import { LayoutRepairs } from './LayoutRepairs.tsx'
 
-/** How many problems get suggestions: trying out turns takes a while. */
-const MOST_REPAIRED = 3
+type Problem = Findings['problems'][number]
 
 export function ProblemList({ report }: { readonly report: Findings }) {
+  const block = useStore(({ history }) => history.block)
+  const repairable = (problem: Problem, index: number): boolean => triesRepairs(block, problem, index)
+  // Trying out turns takes a while: a worker does it.
+  const reply = useWorker(deepClient, 'repairs', report.problems.some(repairable) ? [block] : null)
   const all = report.problems.map((problem, index) => ({ problem, index }))
   if (all.length === 0) return null
   return (
@@ -16,13 +23,14 @@ export function ProblemList({ report }: { readonly report: Findings }) {
       <PagedList
         items={all}
         upTo={-1}
-        render={({ problem: { code, message, at, area, units }, index }) => (
-          <li key={index} className={ERRORS.has(code) ? 'error' : 'notice'}>
+        render={({ problem, index }) => (
+          <li key={index} className={ERRORS.has(problem.code) ? 'error' : 'notice'}>
             <FindingButton finding={`problem ${index}`}>
-              <ProblemMark error={ERRORS.has(code)} />
-              {tell(message)} <small>{positionWords(at)}</small>
+              <ProblemMark error={ERRORS.has(problem.code)} />
+              {tell(problem.message)} <small>{positionWords(problem.at)}</small>
             </FindingButton>
-            {area !== undefined && index < MOST_REPAIRED && <LayoutRepairs units={units} report={report} />}
+            {reply === null && repairable(problem, index) && <p className="hint">{t('Being worked out…')}</p>}
+            {reply?.type === 'answer' && <LayoutRepairs repairs={reply.value[index] ?? []} />}
           </li>
         )}
       />

@@ -1,6 +1,6 @@
 /** Light and dark: the fabrics by their lightness, and neighbours that can hardly be told apart from across the room. */
 import { type Block, type Blur, BLURS_BELOW, type Fabric, fabricsUsed, meanLightness, sayLength } from '../../../geometry/index.ts'
-import { useBlurs } from '../../workers/colourClient.ts'
+import { useBlurs } from '../../workers/useBlurs.ts'
 import { setView, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { Swatch } from '../../drawing/FabricDefs.tsx'

@@ -1,7 +1,8 @@
 /** Colours from a photograph. They become new fabrics, or recolour the fabrics in use, light for light and dark for dark. */
 import { useEffect, useState } from 'react'
 import { addFabrics, coloursByValue, fabricsUsed, freshId, type PaletteColour, recolourFabrics } from '../../../geometry/index.ts'
-import { askColour } from '../../workers/colourClient.ts'
+import { colourClient } from '../../workers/clients.ts'
+import { useClient } from '../../workers/useWorker.ts'
 import { pixelsOfPhoto } from '../../keeping/readPhoto.ts'
 import { edit, setView, getState, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
@@ -52,16 +53,17 @@ export function PhotoPalette() {
 
 function usePalette(photo: Photo | null, count: number): readonly PaletteColour[] | null {
   const [palette, setPalette] = useState<readonly PaletteColour[] | null>(null)
+  const client = useClient(colourClient)
   useEffect(() => {
     if (photo === null) return
     let current = true
-    void askColour({ sort: 'palette', pixels: photo.pixels, count }).then((answer) => {
-      if (current) setPalette(answer.sort === 'palette' ? answer.value : null)
+    void client.request('palette', photo.pixels, count).then((reply) => {
+      if (current) setPalette(reply.type === 'answer' ? reply.value : null)
     })
     return () => {
       current = false
     }
-  }, [photo, count])
+  }, [photo, count, client])
   return palette
 }
 

@@ -7,7 +7,8 @@
 import { useEffect, useState } from 'react'
 import type { Block, ColouringPage, ColouringWishes } from '../../../geometry/index.ts'
 import { patchKey } from '../../drawing/ColouringPicture.tsx'
-import { askColour } from '../../workers/colourClient.ts'
+import { colourClient } from '../../workers/clients.ts'
+import { useClient } from '../../workers/useWorker.ts'
 import { PAGE_SIZE } from './ColouringCards.tsx'
 
 export function useColouringPage(
@@ -16,17 +17,18 @@ export function useColouringPage(
   from: number,
 ): { readonly page: ColouringPage | null; readonly trouble: string | null } {
   const [state, setState] = useState<{ readonly page: ColouringPage | null; readonly trouble: string | null }>({ page: null, trouble: null })
+  const client = useClient(colourClient)
   useEffect(() => {
     let current = true
-    void askColour({ sort: 'page', block, wishes, from, count: PAGE_SIZE }).then((answer) => {
+    void client.request('page', block, wishes, from, PAGE_SIZE).then((reply) => {
       if (!current) return
-      if (answer.sort === 'page') setState({ page: answer.value, trouble: null })
-      else if (answer.sort === 'trouble') setState({ page: null, trouble: answer.message })
+      if (reply.type === 'answer') setState({ page: reply.value, trouble: null })
+      else if (reply.type === 'failed') setState({ page: null, trouble: reply.reason })
     })
     return () => {
       current = false
     }
-  }, [block, wishes, from])
+  }, [block, wishes, from, client])
   return state
 }
 

@@ -14,15 +14,14 @@ import {
   type Wings,
   wingsSeen,
 } from '../../../geometry/index.ts'
-import { asker } from '../../workers/deepClient.ts'
+import { deepClient } from '../../workers/clients.ts'
 import { svgFill } from '../../drawing/FabricDefs.tsx'
 import { edit, setView, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
-import { useDeep } from '../../workers/useDeep.ts'
+import { useWorker } from '../../workers/useWorker.ts'
 
 /** Geese up to which the nearest colouring is sought at once; of more beside the page. */
 const MOST_GEESE = 16
-const ask = asker()
 
 export function BatchStars({ report }: { readonly report: Findings }) {
   const block = useStore(({ history }) => history.block)
@@ -52,8 +51,8 @@ function Fewer({ row, block }: { readonly row: UnitRow; readonly block: Block })
   const batches = row.batches.length - 1
   const few = geese.length <= MOST_GEESE
   const atOnce = useMemo(() => (few ? nearestColouring(wings, batches) : null), [few, wings, batches])
-  const told = useDeep(ask, few ? null : { sort: 'nearest', geese: wings, batches })
-  const nearest = few ? atOnce : told?.sort === 'nearest' ? told.value : null
+  const told = useWorker(deepClient, 'nearest', few ? null : [wings, batches])
+  const nearest = few ? atOnce : told?.type === 'answer' ? told.value : null
   if (nearest === null)
     return few || told !== null ? null : <p className="hint">{t('A colouring that makes do with a batch less is being sought beside the page…')}</p>
   const changed = tn(nearest.changed, 'one wing', '{n} wings')

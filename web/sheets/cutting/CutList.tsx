@@ -2,14 +2,14 @@
 import { lazy } from 'react'
 import { type Block, cutListCsv, type Findings, type StashPiece } from '../../../geometry/index.ts'
 import { MOST_COPIES_CUT, setCopies, useCopies } from '../../document/blockCount.ts'
-import { asker } from '../../workers/deepClient.ts'
+import { deepClient } from '../../workers/clients.ts'
 import { download, fileName } from '../../keeping/download.ts'
 import { useFindings, useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { copyText } from '../../controls/copyText.ts'
 import { EntryField } from '../../controls/EntryField.tsx'
 import { isCount } from '../../controls/lengthEntry.ts'
-import { useDeep } from '../../workers/useDeep.ts'
+import { useWorker } from '../../workers/useWorker.ts'
 import { CutAdvice } from './CutAdvice.tsx'
 import { FabricCuts } from './FabricCuts.tsx'
 import { GeeseBatches } from './GeeseBatches.tsx'
@@ -21,7 +21,6 @@ const HourglassPlans = lazy(async () => ({ default: (await import('./HourglassPl
 
 const copiesProblem = (text: string): string | null =>
   isCount(text, MOST_COPIES_CUT) ? null : t('Give a whole number from 1 to {most}.', { most: MOST_COPIES_CUT })
-const ask = asker()
 /** Always the same array, so that the request to the worker is the same from one render to the next. */
 const NO_STASH: readonly StashPiece[] = []
 
@@ -29,9 +28,9 @@ export function CutList() {
   const block = useStore(({ history }) => history.block)
   const { report } = useFindings()
   const copies = useCopies()
-  const many = useDeep(ask, copies === 1 ? null : { sort: 'cloth', block, copies, stash: NO_STASH })
+  const many = useWorker(deepClient, 'cloth', copies === 1 ? null : [block, copies, NO_STASH])
   if (report === null) return null
-  const list: Findings | null = copies === 1 ? report : many?.sort === 'cloth' ? { ...report, ...many.value.cloth } : null
+  const list: Findings | null = copies === 1 ? report : many?.type === 'answer' ? { ...report, ...many.value.cloth } : null
   return (
     <section aria-labelledby="cut-title" className="cutsheet">
       <div className="titled">

@@ -6,13 +6,12 @@ import { useStore } from '../../document/store.ts'
 import { type OnHand, setOnHand, takeOut, useStash } from '../../keeping/stash.ts'
 import { saySides } from '../../words/sizes.ts'
 import { t, tn } from '../../words/words.ts'
-import { asker } from '../../workers/deepClient.ts'
-import { useDeep } from '../../workers/useDeep.ts'
+import { deepClient } from '../../workers/clients.ts'
+import { useWorker } from '../../workers/useWorker.ts'
 import { AddToStash } from './AddToStash.tsx'
 import { StashUse } from './StashUse.tsx'
 import './cutting.css'
 
-const ask = asker()
 const CM_IN_AN_INCH = 2.54
 
 export function Stash() {
@@ -21,7 +20,7 @@ export function Stash() {
   const copies = useCopies()
   const { unit } = block.measure
   const usable = useMemo(() => usablePieces(all, block), [all, block])
-  const answer = useDeep(ask, usable.length === 0 ? null : { sort: 'cloth', block, copies, stash: usable })
+  const answer = useWorker(deepClient, 'cloth', usable.length === 0 ? null : [block, copies, usable])
   return (
     <section aria-labelledby="stash-title">
       <h2 id="stash-title">{t('From the stash')}</h2>
@@ -35,7 +34,7 @@ export function Stash() {
       {usable.length > 0 && (
         <>
           {copies > 1 && <p className="hint">{tn(copies, 'For one block.', 'For {n} blocks, as many as the cut list says.')}</p>}
-          {answer?.sort === 'cloth' ? (
+          {answer?.type === 'answer' ? (
             answer.value.stash.map((row) => <StashUse key={row.fabric} row={row} block={block} pieces={usable} unit={unit} />)
           ) : (
             <p className="hint">{t('Working it out beside the page…')}</p>

@@ -15,12 +15,12 @@ import {
   toNumber,
   usableWidthOf,
 } from '../../../geometry/index.ts'
-import { asker } from '../../workers/deepClient.ts'
+import { deepClient } from '../../workers/clients.ts'
 import { useStore, useFindings } from '../../document/store.ts'
 import { said, t, tn, translate } from '../../words/words.ts'
 import { CountField } from '../../controls/CountField.tsx'
 import { sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
-import { useDeep } from '../../workers/useDeep.ts'
+import { useWorker } from '../../workers/useWorker.ts'
 import { BorderStrips } from './BorderStrips.tsx'
 import { SizeRow } from './SizeRow.tsx'
 import '../cutting/cutting.css'
@@ -31,7 +31,6 @@ const QUILTED_NAMES: Readonly<Record<Quilted, string>> = {
   block: said('block by block, then joined'),
 }
 const COUNTS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12]
-const ask = asker()
 /** Always the same array, so that the request to the worker is the same from one render to the next. */
 const NO_STASH: readonly StashPiece[] = []
 
@@ -42,10 +41,10 @@ export function QuiltMaterials() {
   const [across, setAcross] = useState(3)
   const [down, setDown] = useState(3)
   const [quilted, setQuilted] = useState<Quilted>('home')
-  const proved = useDeep(ask, open ? { sort: 'cloth', block, copies: across * down, stash: NO_STASH } : null)
+  const proved = useWorker(deepClient, 'cloth', open ? [block, across * down, NO_STASH] : null)
   // First a quick answer, then the proved one from the worker.
   const quick = useMemo(() => (open ? clothFor(block, across * down, 'quick') : null), [open, block, across, down])
-  const cloth = proved?.sort === 'cloth' ? proved.value.cloth : quick
+  const cloth = proved?.type === 'answer' ? proved.value.cloth : quick
   if (report === null) return null
   return (
     <section aria-labelledby="quilt-title">

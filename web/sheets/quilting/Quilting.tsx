@@ -14,7 +14,8 @@ import { decimal } from '../../document/shapes.ts'
 import { setView, showStitching, useFindings, useStore } from '../../document/store.ts'
 import { download, fileName } from '../../keeping/download.ts'
 import { said, t, tn } from '../../words/words.ts'
-import { asker } from '../../workers/deepClient.ts'
+import { deepClient } from '../../workers/clients.ts'
+import { useClient } from '../../workers/useWorker.ts'
 import { BattingField } from './BattingField.tsx'
 import { FillFields } from './FillFields.tsx'
 import { NeedleSlider } from './NeedleSlider.tsx'
@@ -94,14 +95,14 @@ export function Quilting() {
 /** The quilting route, found by a worker while the quilting line is shown; null until it arrives. */
 function useRoute(block: Block, begin: string, shown: boolean): Ditch | null {
   const [found, setFound] = useState<{ readonly block: Block; readonly ditch: Ditch } | null>(null)
-  const ask = useMemo(asker, [])
+  const client = useClient(deepClient, shown)
   useEffect(() => {
     if (!shown) return
     const wishes = (begin === '' ? {} : { begin, atAnyCost: true }) as QuiltingWishes
-    ask({ sort: 'route', block, wishes }, (answer) => {
-      if (answer.sort === 'route') setFound({ block, ditch: answer.value })
+    void client.request('route', block, wishes).then((reply) => {
+      if (reply.type === 'answer') setFound({ block, ditch: reply.value })
     })
-  }, [shown, block, begin, ask])
+  }, [shown, block, begin, client])
   return found?.block === block ? found.ditch : null
 }
 

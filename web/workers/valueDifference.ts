@@ -8,14 +8,14 @@
 /** Lists are told by stretches of the list before, and what is new in between. */
 type Stretch = { readonly from: number; readonly count: number } | { readonly items: readonly unknown[] }
 
-export interface Sent {
+export interface ValueDifference {
   readonly fields: Readonly<Record<string, { readonly value: unknown } | { readonly list: readonly Stretch[] }>>
   readonly gone: readonly string[]
 }
 
-export function sent(before: object, now: object): Sent {
+export function valueDifference(before: object, now: object): ValueDifference {
   const known = new Map<string, unknown>(Object.entries(before))
-  const fields: [string, Sent['fields'][string]][] = []
+  const fields: [string, ValueDifference['fields'][string]][] = []
   for (const [name, value] of Object.entries(now)) {
     const last = known.get(name)
     if (known.has(name) && last === value) continue
@@ -24,7 +24,7 @@ export function sent(before: object, now: object): Sent {
   return { fields: Object.fromEntries(fields), gone: [...known.keys()].filter((name) => !Object.hasOwn(now, name)) }
 }
 
-export function received<Value extends object>(before: Value, { fields, gone }: Sent): Value {
+export function applyDifference<Value extends object>(before: Value, { fields, gone }: ValueDifference): Value {
   const known = Object.entries(before).filter(([name]) => !gone.includes(name))
   const list = (name: string): readonly unknown[] => (before as Record<string, readonly unknown[]>)[name] ?? []
   const put = Object.entries(fields).map(([name, field]) => [name, 'list' in field ? joined(list(name), field.list) : field.value])

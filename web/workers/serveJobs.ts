@@ -1,0 +1,21 @@
+/**
+ * The worker's side: does each job that the page asks for.
+ *
+ * In      the jobs by name, and those that are loaded when one of them is asked for; each may throw or take its time.
+ * Out     for each request a message with the answer, or with the reason why there is none.
+ */
+import type { Jobs, WorkerMessage, WorkerRequest } from './messages.ts'
+
+const post = (message: WorkerMessage): void => self.postMessage(message)
+
+export function serveJobs(jobs: Jobs, more?: () => Promise<Jobs>): void {
+  self.onmessage = async ({ data: { job, args } }: MessageEvent<WorkerRequest>) => {
+    try {
+      post({ type: 'answer', value: await (jobs[job] ?? (await more?.())?.[job])?.(...args) })
+    } catch (error) {
+      post({ type: 'failed', reason: error instanceof Error ? error.message : String(error) })
+    }
+  }
+}
+
+export const postProgress = (value: unknown): void => post({ type: 'progress', value })
