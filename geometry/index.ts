@@ -1,5 +1,5 @@
 /** The public face of the geometry: what screens and commands may use. */
-import type { PrintAsk } from './printing/booklet.ts'
+import type { PrintRequest } from './printing/booklet.ts'
 import type { Words } from './words/words.ts'
 
 export * from './edits/sewnComparison.ts'
@@ -78,8 +78,8 @@ export * from './writing/cutListText.ts'
 export { sanitiseLine } from './writing/sanitiseText.ts'
 export * from './writing/tables.ts'
 export { type PieceName, type SewnPiece, sewnPieces, pressedTo } from './writing/pieceNames.ts'
-export type { PrintAsk } from './printing/booklet.ts'
-export { drawingSvg, type SvgAsk } from './printing/drawingSvg.ts'
+export type { PrintRequest } from './printing/booklet.ts'
+export { drawingSvg, type SvgOptions } from './printing/drawingSvg.ts'
 export { type LayeredCell, layersSvg, VIEWS, type View, viewDrawing, viewSvg } from './printing/blockViews.ts'
 export { beginsLikeBlock, blockAmong, type Embedded, filesInPdf, isPdf, MOST_BYTES, MOST_UNPACKED } from './printing/pdfAttachments.ts'
 export type { NewPdf, PrintTools } from './printing/pdfLibrary.ts'
@@ -89,4 +89,4 @@ export { type Paper, PAPER_NAMES, PAPERS, SINGLE_PAGES, type SinglePage, usualPa
 export const germanWords = async (): Promise<Words> => (await import('./words/german.ts')).german
 
 /** The booklet as a PDF. Its pages are loaded when somebody prints. */
-export const printBooklet = async (ask: PrintAsk): Promise<Uint8Array> => (await import('./printing/booklet.ts')).printBooklet(ask)
+export const printBooklet = async (ask: PrintRequest): Promise<Uint8Array> => (await import('./printing/booklet.ts')).bookletPdf(ask)

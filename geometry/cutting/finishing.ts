@@ -6,15 +6,12 @@
  * Source  beside each function; where sources differ, also the rule taken and why. Lengths in cm are the inches rounded, from memory.
  */
 import { lengthOf } from '../block/lengthsOf.ts'
-import type { Block } from '../values/block.ts'
+import type { Block, MeasureUnit, Size } from '../values/block.ts'
 import { type BattingSize, message } from '../values/messages.ts'
 import { roundUp } from '../exact/lengths.ts'
 import { toNumber } from '../exact/rational.ts'
 import { type Rule, unfinished } from './sizes/cutSize.ts'
 import { toBuy } from './strips/yardage.ts'
-
-export type Size = readonly [number, number]
-export type MeasureUnit = 'in' | 'cm'
 
 export interface Round {
   readonly finishedWidth: number

@@ -13,7 +13,7 @@ import type { Ditch, Findings, Join } from '../values/report.ts'
 import type { Drawing, Mark, Spot } from '../writing/booklet/values.ts'
 import { pointInCells } from '../writing/pieceNames.ts'
 import { count } from '../writing/phrases.ts'
-import type { Look } from './fabricFill.ts'
+import type { FabricStyle } from './fabricFill.ts'
 import { drawingSvg } from './drawingSvg.ts'
 
 /** `wrong`: mirrored, as it lies on the ironing board. `seams`: numbered in sewing order. */
@@ -23,7 +23,7 @@ export type View = (typeof VIEWS)[number]
 /** A report; its quilting line is needed by its own view alone. */
 export type ViewedReport = Findings & { readonly ditch?: Ditch }
 
-const LOOKS: Readonly<Record<View, Look>> = {
+const FABRIC_STYLES: Readonly<Record<View, FabricStyle>> = {
   cloth: 'cloth',
   value: 'value',
   outline: 'outline',
@@ -35,7 +35,12 @@ const LOOKS: Readonly<Record<View, Look>> = {
 const WEIGHT = 1.8
 
 export function viewSvg(view: View, report: ViewedReport, block: Block): string {
-  return drawingSvg(viewDrawing(view, report, block), { unit: report.measure.unit, fabrics: block.fabrics, look: LOOKS[view], weight: WEIGHT })
+  return drawingSvg(viewDrawing(view, report, block), {
+    unit: report.measure.unit,
+    fabrics: block.fabrics,
+    fabricStyle: FABRIC_STYLES[view],
+    weight: WEIGHT,
+  })
 }
 
 /** A convex piece of the block with the layers of cloth on it: x, y, x, y … in cells. */
@@ -117,7 +122,7 @@ const DRAWN: Readonly<Record<View, Shown>> = {
   cloth: ({ block, areas }) => ({ marks: areas, title: `${block.name} from the right side` }),
   value: ({ block, areas }) => ({ marks: areas, title: `${block.name} in greys` }),
   outline: ({ block, areas }) => ({ marks: areas, title: `${block.name} in outlines` }),
-  wrong: wrongSide,
+  wrong: wrongSideSketch,
   seams: ({ block, areas, report, put }) => ({
     marks: [...areas, ...report.joins.map((join, at) => numbered(join, at + 1, put))],
     title: `${block.name}, its seams numbered in sewing order`,
@@ -146,7 +151,7 @@ function middleOf({ from, via, to }: Join): Spot {
 }
 
 /** Mirrored, with an arrow for the way each seam is pressed. */
-function wrongSide({ report, block, areas, width, put }: Seen): ReturnType<Shown> {
+function wrongSideSketch({ report, block, areas, width, put }: Seen): ReturnType<Shown> {
   const over = ([x, y]: Spot): Spot => [width - x, y]
   const turned = areas.map((mark): Mark => (mark.type === 'area' ? { ...mark, outline: mark.outline.map(over), side: 'wrong' } : mark))
   const long = report.measure.seam * 1.6

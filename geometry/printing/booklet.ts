@@ -7,9 +7,9 @@
 import type { Block } from '../values/block.ts'
 import type { Report } from '../values/report.ts'
 import type { Booklet } from '../writing/booklet/values.ts'
-import { clothsOf } from './fabricFill.ts'
+import { fabricFills } from './fabricFill.ts'
 import { FILE_NAME } from './pdfAttachments.ts'
-import type { Job } from './printJob.ts'
+import type { PrintJob } from './printJob.ts'
 import type { PrintTools } from './pdfLibrary.ts'
 import { beforeYouStartPages } from './pages/beforeYouStart.ts'
 import { allCharts, ownCharts } from './pages/sizeChart.ts'
@@ -21,9 +21,9 @@ import { allowanceTestPage } from './pages/allowanceTest.ts'
 import { partPages } from './pages/steps.ts'
 import { noTemplates, templatePages } from './pages/templates.ts'
 import type { Paper, SinglePage } from './paper.ts'
-import { Sheets } from './sheets.ts'
+import { PageWriter } from './pageWriter.ts'
 
-export interface PrintAsk {
+export interface PrintRequest {
   readonly report: Report
   readonly block: Block
   readonly booklet: Booklet
@@ -46,10 +46,10 @@ const SUBJECTS: Readonly<Record<SinglePage, string>> = {
   templates: 'Templates',
 }
 
-export async function printBooklet({ report, block, booklet: told, file, paper, only = null, tools, onProgress }: PrintAsk): Promise<Uint8Array> {
+export async function bookletPdf({ report, block, booklet: told, file, paper, only = null, tools, onProgress }: PrintRequest): Promise<Uint8Array> {
   const booklet = { ...told, title: told.title.trim() === '' ? UNTITLED : told.title }
   const subject = only === null ? 'How to make a quilt block' : SUBJECTS[only]
-  const sheets = new Sheets(tools, paper, {
+  const pages = new PageWriter(tools, paper, {
     title: booklet.title,
     by: booklet.by,
     subject,
@@ -57,19 +57,19 @@ export async function printBooklet({ report, block, booklet: told, file, paper, 
     banner: only === null ? '' : booklet.title,
   })
   const { unit } = report.measure
-  const job: Job = { sheets, report, block, booklet, unit, cloth: clothsOf(block.fabrics), blank: clothsOf(block.fabrics, 'outline') }
+  const job: PrintJob = { pages, report, block, booklet, unit, fabricFill: fabricFills(block.fabrics), blank: fabricFills(block.fabrics, 'outline') }
   const chapters = [...(only === null ? wholeBooklet(booklet) : [SINGLE[only]]), missingPage]
   chapters.forEach((chapter, at) => {
     onProgress?.(at, chapters.length)
     chapter(job)
   })
-  sheets.attach(file, FILE_NAME, 'The block file: open it, or this booklet, in Nestwright')
-  const bytes = await sheets.bytes()
+  pages.attach(file, FILE_NAME, 'The block file: open it, or this booklet, in Nestwright')
+  const bytes = await pages.bytes()
   onProgress?.(chapters.length, chapters.length)
   return bytes
 }
 
-type Chapter = (job: Job) => void
+type Chapter = (job: PrintJob) => void
 
 function wholeBooklet({ parts }: Booklet): Chapter[] {
   let next = 1

@@ -5,27 +5,27 @@
  * Out     its marks in painting order. Lines keep their width whatever the scale; on dark cloth they lie on a pale ground.
  */
 import type { Drawing, LineStyle, Mark, Spot } from '../writing/booklet/values.ts'
-import { type Cloth, lay } from './fabricFill.ts'
+import { type FabricFill, paintFabric } from './fabricFill.ts'
 import { INK } from './pageStyle.ts'
 import { SHAPES } from './meetingMarks.ts'
 import { polygon, round, type Surface } from './pen.ts'
 
-export interface Place {
+export interface Placement {
   readonly at: Spot
   /** Points for one unit of measure. */
   readonly scale: number
-  readonly cloth: (fabric: string | null) => Cloth
+  readonly fabricFill: (fabric: string | null) => FabricFill
   /** Times the usual weight of lines and letters. */
   readonly weight?: number
 }
 
-export function draw(surface: Surface, drawing: Drawing, place: Place): void {
+export function drawPicture(surface: Surface, drawing: Drawing, place: Placement): void {
   const put = ([x, y]: Spot): Spot => [place.at[0] + x * place.scale, place.at[1] + y * place.scale]
   const taken: Box[] = []
   for (const mark of drawing.marks) DRAW[mark.type](surface, mark as never, { ...place, put, weight: place.weight ?? 1, taken })
 }
 
-interface Put extends Place {
+interface Put extends Placement {
   readonly put: (spot: Spot) => Spot
   readonly weight: number
   /** Where words of this picture stand already. */
@@ -41,15 +41,15 @@ const DRAW: { readonly [Type in Mark['type']]: Drawn<Type> } = { area, line, arr
 
 const EDGES = { cut: 0.75, seam: 0.55, none: 0 } as const
 
-function area(surface: Surface, mark: Extract<Mark, { type: 'area' }>, { cloth, put, scale, weight }: Put): void {
+function area(surface: Surface, mark: Extract<Mark, { type: 'area' }>, { fabricFill, put, scale, weight }: Put): void {
   const outline = mark.outline.map(put)
-  const laid = cloth(mark.fabric)
-  lay(surface, outline, laid, mark.side, scale, put([0, 0]))
+  const laid = fabricFill(mark.fabric)
+  paintFabric(surface, outline, laid, mark.side, scale, put([0, 0]))
   const width = EDGES[mark.line] * weight
   if (width > 0) surface.path(polygon(outline), { line: { colour: mark.side === 'wrong' ? '#3c312b' : laid.edge, width } })
 }
 
-interface Stroke {
+interface GroundedStroke {
   readonly colour: string
   readonly width: number
   readonly dash?: readonly number[]
@@ -57,7 +57,7 @@ interface Stroke {
   readonly ground: boolean
 }
 
-export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
+export const STROKES: Readonly<Record<LineStyle, GroundedStroke>> = {
   seam: { colour: '#241c18', width: 0.6, ground: true },
   stitch: { colour: INK.accent, width: 1.1, dash: [3, 1.8], ground: true },
   marked: { colour: '#4a5560', width: 0.8, dash: [0.9, 1.8], ground: true },
@@ -76,13 +76,13 @@ export const LINE_WORDS: Readonly<Record<Exclude<LineStyle, 'seam' | 'thin'>, st
 }
 
 function line(surface: Surface, mark: Extract<Mark, { type: 'line' }>, { put, weight }: Put): void {
-  const way = polygon(mark.points.map(put), mark.closed ?? false)
-  stroke(surface, way, STROKES[mark.style], weight)
+  const path = polygon(mark.points.map(put), mark.closed ?? false)
+  stroke(surface, path, STROKES[mark.style], weight)
 }
 
-export function stroke(surface: Surface, way: ReturnType<typeof polygon>, { colour, width, dash, ground }: Stroke, weight: number): void {
-  if (ground) surface.path(way, { line: { colour: '#fffdf9', width: (width + (dash === undefined ? 0.7 : 1.3)) * weight } })
-  surface.path(way, { line: { colour, width: width * weight, ...(dash === undefined ? {} : { dash: dash.map((part) => part * weight) }) } })
+export function stroke(surface: Surface, path: ReturnType<typeof polygon>, { colour, width, dash, ground }: GroundedStroke, weight: number): void {
+  if (ground) surface.path(path, { line: { colour: '#fffdf9', width: (width + (dash === undefined ? 0.7 : 1.3)) * weight } })
+  surface.path(path, { line: { colour, width: width * weight, ...(dash === undefined ? {} : { dash: dash.map((part) => part * weight) }) } })
 }
 
 const ARROWS = { press: INK.accent, turn: '#1f5d86', grain: INK.ink } as const

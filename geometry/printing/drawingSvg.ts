@@ -4,18 +4,17 @@
  * In      a drawing, the measure, and how cloth is shown.
  * Out     text. Places to a thousandth of a point.
  */
-import type { Fabric } from '../values/block.ts'
+import type { Fabric, MeasureUnit } from '../values/block.ts'
 import type { Drawing, Spot } from '../writing/booklet/values.ts'
-import type { MeasureUnit } from '../writing/phrases.ts'
-import { clothsOf, type Look } from './fabricFill.ts'
-import { draw } from './drawPicture.ts'
+import { fabricFills, type FabricStyle } from './fabricFill.ts'
+import { drawPicture } from './drawPicture.ts'
 import { POINTS } from './paper.ts'
-import type { Pen, Surface, Way, Words } from './pen.ts'
+import type { Pen, Surface, PenPath, TextLabel } from './pen.ts'
 
-export interface SvgAsk {
+export interface SvgOptions {
   readonly unit: MeasureUnit
   readonly fabrics: readonly Fabric[]
-  readonly look?: Look
+  readonly fabricStyle?: FabricStyle
   /** Times the usual weight of lines and letters. */
   readonly weight?: number
 }
@@ -23,11 +22,11 @@ export interface SvgAsk {
 /** Round a drawing, so that its outermost lines and marks are whole. */
 const ROUND = 9
 
-export function drawingSvg(drawing: Drawing, { unit, fabrics, look = 'cloth', weight = 1 }: SvgAsk): string {
+export function drawingSvg(drawing: Drawing, { unit, fabrics, fabricStyle = 'cloth', weight = 1 }: SvgOptions): string {
   const scale = POINTS[unit]
   const [width, height] = [drawing.width * scale + 2 * ROUND, drawing.height * scale + 2 * ROUND]
   const parts: string[] = []
-  draw(svgSurface(parts), drawing, { at: [ROUND, ROUND], scale, cloth: clothsOf(fabrics, look), weight })
+  drawPicture(svgSurface(parts), drawing, { at: [ROUND, ROUND], scale, fabricFill: fabricFills(fabrics, fabricStyle), weight })
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${shown(width / scale)}${unit}" height="${shown(height / scale)}${unit}" viewBox="0 0 ${shown(width)} ${shown(height)}" role="img">`,
     `<title>${escaped(drawing.title)}</title>`,
@@ -40,15 +39,15 @@ export function drawingSvg(drawing: Drawing, { unit, fabrics, look = 'cloth', we
 function svgSurface(parts: string[]): Surface {
   let clips = 0
   return {
-    path: (way, { fill, line }) => {
+    path: (path, { fill, line }) => {
       const stroke =
         line === undefined ? '' : ` stroke="${line.colour}" stroke-width="${shown(line.width)}" stroke-linejoin="round"${dashes(line.dash)}`
-      parts.push(`<path d="${wayText(way)}" fill="${fill ?? 'none'}"${stroke}/>`)
+      parts.push(`<path d="${pathText(path)}" fill="${fill ?? 'none'}"${stroke}/>`)
     },
-    within: (way, inside) => {
+    within: (path, inside) => {
       clips += 1
       const id = `within-${clips}`
-      parts.push(`<clipPath id="${id}"><path d="${wayText(way)}"/></clipPath><g clip-path="url(#${id})">`)
+      parts.push(`<clipPath id="${id}"><path d="${pathText(path)}"/></clipPath><g clip-path="url(#${id})">`)
       inside()
       parts.push('</g>')
     },
@@ -63,19 +62,19 @@ const LETTER = 0.56
 const ANCHORS = { left: 'start', middle: 'middle', right: 'end' } as const
 
 /** A ground under words is a broad line round their letters: only the reader's program knows how wide they are. */
-function wordsText({ text, at: [x, y], size, align, face, colour, ground }: Words): string {
+function wordsText({ text, at: [x, y], size, align, face, colour, ground }: TextLabel): string {
   const halo = ground === undefined ? '' : ` stroke="${ground}" stroke-width="${shown(size / 3)}" stroke-linejoin="round" paint-order="stroke"`
   const weight = face === 'strong' ? ' font-weight="600"' : ''
   return `<text x="${shown(x)}" y="${shown(y + size * 0.36)}" font-family="Inter, sans-serif" font-size="${shown(size)}"${weight} text-anchor="${ANCHORS[align]}" fill="${colour}"${halo}>${escaped(text)}</text>`
 }
 
-function wayText(way: Way): string {
+function pathText(path: PenPath): string {
   const steps: string[] = []
   const step = (letter: string, ...[x, y]: Spot): void => {
     steps.push(`${letter}${shown(x)} ${shown(y)}`)
   }
   const pen: Pen = { moveTo: (x, y) => step('M', x, y), lineTo: (x, y) => step('L', x, y), close: () => steps.push('Z') }
-  way(pen)
+  path(pen)
   return steps.join('')
 }
 

@@ -11,36 +11,36 @@ import { INK } from './pageStyle.ts'
 import { polygon, round, type Surface } from './pen.ts'
 
 /** `cloth` as it is; `value` in greys; `outline` to colour in. */
-export type Look = 'cloth' | 'value' | 'outline'
+export type FabricStyle = 'cloth' | 'value' | 'outline'
 
-export interface Cloth {
+export interface FabricFill {
   readonly fill: string
   readonly edge: string
   readonly hatch: string
   readonly wrong: string
-  readonly print: Print | null
+  readonly print: PrintPattern | null
 }
 
-export interface Print {
+export interface PrintPattern {
   readonly marks: readonly { readonly mark: PrintMark; readonly colour: string }[]
   /** One repeat, in the measure's unit. */
   readonly repeat: number
 }
 
-const PAPER: Cloth = { fill: INK.white, edge: '#3c312b', hatch: '#d8cfc6', wrong: INK.white, print: null }
+const PAPER: FabricFill = { fill: INK.white, edge: '#3c312b', hatch: '#d8cfc6', wrong: INK.white, print: null }
 
-export function clothsOf(fabrics: readonly Fabric[], look: Look = 'cloth'): (fabric: string | null) => Cloth {
-  const known = new Map(fabrics.map((fabric) => [fabric.id, look === 'outline' ? PAPER : clothOf(fabric, look)]))
+export function fabricFills(fabrics: readonly Fabric[], fabricStyle: FabricStyle = 'cloth'): (fabric: string | null) => FabricFill {
+  const known = new Map(fabrics.map((fabric) => [fabric.id, fabricStyle === 'outline' ? PAPER : fabricFillOf(fabric, fabricStyle)]))
   return (fabric) => (fabric === null ? PAPER : (known.get(fabric) ?? PAPER))
 }
 
-function clothOf(fabric: Fabric, look: Look): Cloth {
+function fabricFillOf(fabric: Fabric, fabricStyle: FabricStyle): FabricFill {
   const { colour } = fabric
-  const fill = look === 'value' ? greyOf(colour) : colour
-  return { fill, edge: edgeOf(colour), hatch: hatchOf(fill), wrong: wrongSideOf(fill), print: look === 'cloth' ? printOf(fabric) : null }
+  const fill = fabricStyle === 'value' ? greyOf(colour) : colour
+  return { fill, edge: edgeOf(colour), hatch: hatchOf(fill), wrong: wrongSideOf(fill), print: fabricStyle === 'cloth' ? printOf(fabric) : null }
 }
 
-function printOf({ colour, print }: Fabric): Print | null {
+function printOf({ colour, print }: Fabric): PrintPattern | null {
   const repeat = print === undefined ? null : parseRational(print.repeat)
   if (print?.second === undefined || repeat === null) return null
   const { second } = print
@@ -52,11 +52,18 @@ const FINEST = 3.6
 const MOST = 3_000
 
 /** Prints begin at `origin`, the picture's top left. */
-export function lay(surface: Surface, outline: readonly Spot[], cloth: Cloth, side: 'right' | 'wrong', scale: number, origin: Spot): void {
-  const way = polygon(outline)
-  surface.path(way, { fill: side === 'wrong' ? cloth.wrong : cloth.fill })
-  if (side === 'wrong') surface.within(way, () => hatch(surface, boxOf(outline), cloth.hatch))
-  else if (cloth.print !== null) printOn(surface, outline, cloth.print, scale, origin)
+export function paintFabric(
+  surface: Surface,
+  outline: readonly Spot[],
+  fabricFill: FabricFill,
+  side: 'right' | 'wrong',
+  scale: number,
+  origin: Spot,
+): void {
+  const path = polygon(outline)
+  surface.path(path, { fill: side === 'wrong' ? fabricFill.wrong : fabricFill.fill })
+  if (side === 'wrong') surface.within(path, () => hatch(surface, boxOf(outline), fabricFill.hatch))
+  else if (fabricFill.print !== null) paintPrint(surface, outline, fabricFill.print, scale, origin)
 }
 
 interface Box {
@@ -92,7 +99,7 @@ function hatch(surface: Surface, { x0, y0, x1, y1 }: Box, colour: string): void 
   )
 }
 
-function printOn(surface: Surface, outline: readonly Spot[], { marks, repeat }: Print, scale: number, [left, top]: Spot): void {
+function paintPrint(surface: Surface, outline: readonly Spot[], { marks, repeat }: PrintPattern, scale: number, [left, top]: Spot): void {
   const step = repeat * scale
   const { x0, y0, x1, y1 } = boxOf(outline)
   const repeats = ((x1 - x0) / step + 1) * ((y1 - y0) / step + 1)

@@ -13,9 +13,9 @@ export interface Pen {
 }
 
 /** One way of the pen. */
-export type Way = (pen: Pen) => void
+export type PenPath = (pen: Pen) => void
 
-export interface Line {
+export interface Stroke {
   readonly colour: string
   readonly width: number
   readonly dash?: readonly number[]
@@ -23,10 +23,10 @@ export interface Line {
 
 export interface Paint {
   readonly fill?: string
-  readonly line?: Line
+  readonly line?: Stroke
 }
 
-export interface Words {
+export interface TextLabel {
   readonly text: string
   /** The middle of their height, and the end that `align` names. */
   readonly at: Spot
@@ -39,16 +39,16 @@ export interface Words {
 }
 
 export interface Surface {
-  path(way: Way, paint: Paint): void
+  path(path: PenPath, paint: Paint): void
   /** What is drawn inside shows only within the way. */
-  within(way: Way, inside: () => void): void
-  words(words: Words): void
+  within(path: PenPath, inside: () => void): void
+  words(words: TextLabel): void
   /** How wide words will be; SVG can only guess. */
-  width(words: Pick<Words, 'text' | 'size' | 'face'>): number
+  width(words: Pick<TextLabel, 'text' | 'size' | 'face'>): number
 }
 
 export const polygon =
-  (corners: readonly Spot[], closed = true): Way =>
+  (corners: readonly Spot[], closed = true): PenPath =>
   (pen) => {
     corners.forEach(([x, y], place) => {
       if (place === 0) pen.moveTo(x, y)

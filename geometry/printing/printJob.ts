@@ -1,18 +1,17 @@
 /** What every page of one booklet is made from. */
-import type { Block } from '../values/block.ts'
+import type { Block, MeasureUnit } from '../values/block.ts'
 import type { Report } from '../values/report.ts'
 import type { Booklet } from '../writing/booklet/values.ts'
-import type { MeasureUnit } from '../writing/phrases.ts'
-import type { Cloth } from './fabricFill.ts'
-import type { Sheets } from './sheets.ts'
+import type { FabricFill } from './fabricFill.ts'
+import type { PageWriter } from './pageWriter.ts'
 
-export interface Job {
-  readonly sheets: Sheets
+export interface PrintJob {
+  readonly pages: PageWriter
   readonly report: Report
   readonly block: Block
   readonly booklet: Booklet
   readonly unit: MeasureUnit
-  readonly cloth: (fabric: string | null) => Cloth
+  readonly fabricFill: (fabric: string | null) => FabricFill
   /** Cloth as a blank outline. */
-  readonly blank: (fabric: string | null) => Cloth
+  readonly blank: (fabric: string | null) => FabricFill
 }

@@ -3,7 +3,7 @@ import { boxAt } from '../writing/booklet/sketch.ts'
 import { INK, STYLES } from './pageStyle.ts'
 import { POINTS } from './paper.ts'
 import { polygon } from './pen.ts'
-import type { Sheets } from './sheets.ts'
+import type { PageWriter } from './pageWriter.ts'
 
 /** 1 in, or 2.5 cm. */
 const squareSide = (unit: 'in' | 'cm'): number => (unit === 'in' ? 1 : 2.5)
@@ -11,10 +11,10 @@ const squareSide = (unit: 'in' | 'cm'): number => (unit === 'in' ? 1 : 2.5)
 /** Points from one side to the other, between the middles of its lines. */
 export const testSquareSide = (unit: 'in' | 'cm'): number => squareSide(unit) * POINTS[unit]
 
-export function testSquare(sheets: Sheets, x: number, y: number, unit: 'in' | 'cm'): void {
+export function testSquare(pages: PageWriter, x: number, y: number, unit: 'in' | 'cm'): void {
   const side = testSquareSide(unit)
   const said = `${squareSide(unit)} ${unit}`
-  sheets.figure(`Test square: each side measures ${said} when the page is printed at its own size`, (surface) => {
+  pages.figure(`Test square: each side measures ${said} when the page is printed at its own size`, (surface) => {
     surface.path(polygon(boxAt(x, y, side, side)), { line: { colour: INK.ink, width: 0.5 } })
     const marks = unit === 'in' ? 4 : 5
     for (let at = 1; at < marks; at += 1) {
@@ -39,5 +39,5 @@ export function testSquare(sheets: Sheets, x: number, y: number, unit: 'in' | 'c
 /** The words beside it. */
 export const SQUARE_WORDS = 'Print at 100 %, “actual size”, not “fit to page”. Then measure the square before you cut.'
 
-export const squareNote = (sheets: Sheets, x: number, y: number, width: number): void =>
-  sheets.tagged('P', () => sheets.block(sheets.lines(SQUARE_WORDS, STYLES.small, width), STYLES.small, x, y))
+export const squareNote = (pages: PageWriter, x: number, y: number, width: number): void =>
+  pages.tagged('P', () => pages.textBlock(pages.breakLines(SQUARE_WORDS, STYLES.small, width), STYLES.small, x, y))

@@ -5,6 +5,11 @@
  * `JSON.stringify`. Positions are in cells, lengths in the measure's unit. Everything else is derived.
  */
 
+/** What lengths are given in: inches or centimetres. */
+export type MeasureUnit = 'in' | 'cm'
+/** Width and height in the measure's unit. */
+export type Size = readonly [width: number, height: number]
+
 /** Cells; a JSON number, or text such as `"1/3"`. */
 export type Position = number | string
 /** x, y in cells: origin top left, x to the right, y down. */
@@ -115,7 +120,7 @@ export interface Block {
   readonly format: 'nestwright.block'
   readonly version: 1
   readonly name: string
-  readonly measure: { readonly unit: 'in' | 'cm'; readonly seam?: Length; readonly round?: Length }
+  readonly measure: { readonly unit: MeasureUnit; readonly seam?: Length; readonly round?: Length }
   readonly grid: { readonly columns: number; readonly rows: number; readonly cell: Length }
   readonly fabrics: readonly Fabric[]
   readonly units: readonly Unit[]

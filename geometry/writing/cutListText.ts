@@ -5,7 +5,7 @@
  * Out     text for people, in sixteenths of an inch or tenths of a centimetre; or a table with the exact sizes.
  * Source  common practice, no source: cut by fabric, largest first.
  */
-import type { Block } from '../values/block.ts'
+import type { Block, MeasureUnit } from '../values/block.ts'
 import { type FabricPair, hourglassPlans, isSharing } from '../cutting/batches/hourglasses.ts'
 import { isOnRuler } from '../exact/lengths.ts'
 import { type Message, message } from '../values/messages.ts'
@@ -15,7 +15,7 @@ import { csv } from './csv.ts'
 import { sanitiseLines, sanitiseLine } from './sanitiseText.ts'
 import { friendlyCell } from './friendlyCell.ts'
 import { capital, inWords, kindWords, METHOD_WORDS } from '../words/englishPhrases.ts'
-import { count, decimal, type MeasureUnit, sayOne, saySize } from './phrases.ts'
+import { count, decimal, sayOne, saySize } from './phrases.ts'
 
 export function cutListText(report: Findings, block: Block): string {
   const unit = report.measure.unit

@@ -4,10 +4,8 @@
  * In      values of the report.
  * Out     plain words. A size that is not on the ruler is said as the nearest that is, with the size itself beside it.
  */
+import type { MeasureUnit, Size } from '../values/block.ts'
 import { isOnRuler, sayLength } from '../exact/lengths.ts'
-
-export type MeasureUnit = 'in' | 'cm'
-export type Size = readonly [number, number]
 
 export function sayOne(length: number, unit: MeasureUnit): string {
   return `${sayLength(length, unit)} ${unit}`

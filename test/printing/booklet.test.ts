@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { type Block, type Paper, writeBlock } from '../../geometry/index.ts'
 import { STAR } from '../writing/star.ts'
 import { KITE } from './blocks.ts'
-import { type ReadPage, type ReadPdf, readPdf, type Way } from './pdf.ts'
+import { type ReadPage, type ReadPdf, readPdf, type PenPath } from './pdf.ts'
 import { print, printed, withTitle } from './tools.ts'
 
 describe('the booklet of a star', () => {
@@ -66,10 +66,10 @@ describe('the booklet of a star', () => {
 })
 
 /** A closed square of a side, to a thousandth of an inch. */
-const squareOn = ({ ways }: ReadPage, side: number): Way | undefined =>
+const squareOn = ({ ways }: ReadPage, side: number): PenPath | undefined =>
   ways.find(({ points, closed }) => closed && points.length === 4 && sidesOf(points).every((length) => Math.abs(length - side) < 0.072))
 
-const sidesOf = (points: Way['points']): number[] =>
+const sidesOf = (points: PenPath['points']): number[] =>
   points.map(([x, y], at) => {
     const [px, py] = points.at(at - 1) as readonly [number, number]
     return Math.hypot(x - px, y - py)
@@ -124,7 +124,7 @@ describe('templates, measured back', () => {
         if (sewn < 0) continue
         measured += 1
         // The pen draws the line to cut before the line to sew.
-        const [outer, inner] = [closed[sewn - 1] as Way, closed[sewn] as Way]
+        const [outer, inner] = [closed[sewn - 1] as PenPath, closed[sewn] as PenPath]
         for (const [from, to] of edgesOf(inner.points)) {
           const apart = edgesOf(outer.points).flatMap((edge) => (parallel(edge, [from, to]) ? [distance(edge[0], from, to) / 72] : []))
           expect(apart.some((inches) => Math.abs(inches - SEAM) < 0.001)).toBe(true)
@@ -158,7 +158,7 @@ const sameSides = (found: readonly number[], wanted: readonly number[]): boolean
 }
 
 type Edge = readonly [readonly [number, number], readonly [number, number]]
-const edgesOf = (points: Way['points']): Edge[] => points.map((spot, at) => [points.at(at - 1) as readonly [number, number], spot])
+const edgesOf = (points: PenPath['points']): Edge[] => points.map((spot, at) => [points.at(at - 1) as readonly [number, number], spot])
 const parallel = ([a, b]: Edge, [c, d]: Edge): boolean => {
   const cross = (b[0] - a[0]) * (d[1] - c[1]) - (b[1] - a[1]) * (d[0] - c[0])
   return Math.abs(cross) < 0.01 * Math.hypot(b[0] - a[0], b[1] - a[1]) * Math.hypot(d[0] - c[0], d[1] - c[1])

@@ -1,7 +1,7 @@
 /** Letters and lines: what the face lacks is shown as a box and listed; a size is never torn from its fraction. */
 import { describe, expect, it } from 'vitest'
 import { codeOf, lettersOf } from '../../geometry/printing/missingLetters.ts'
-import { fittingSize, linesOf } from '../../geometry/printing/lineBreaks.ts'
+import { fittingSize, wrapText } from '../../geometry/printing/lineBreaks.ts'
 
 /** A face of Latin letters, figures and a few signs. */
 const latin = lettersOf((code) => code < 0x250 || code === 0x25a1)
@@ -36,18 +36,18 @@ describe('lines', () => {
   const measure = (text: string): number => text.length
 
   it('breaks at spaces, never inside a size', () => {
-    expect(linesOf('Trim each to 3 7/8 × 3 7/8 in, unfinished.', 20, measure)).toEqual(['Trim each to ', '3 7/8 × 3 7/8 in, ', 'unfinished.'])
+    expect(wrapText('Trim each to 3 7/8 × 3 7/8 in, unfinished.', 20, measure)).toEqual(['Trim each to ', '3 7/8 × 3 7/8 in, ', 'unfinished.'])
   })
 
   it('breaks a word that no line holds, and loses no letter', () => {
-    const lines = linesOf('A patch called Supercalifragilisticexpialidocious', 12, measure)
+    const lines = wrapText('A patch called Supercalifragilisticexpialidocious', 12, measure)
     expect(lines.every((line) => line.trimEnd().length <= 12)).toBe(true)
     expect(lines.join('').replaceAll(' ', '')).toBe('ApatchcalledSupercalifragilisticexpialidocious')
   })
 
   it('measure no more of an endless word for each line than the line holds', () => {
     let measured = 0
-    const lines = linesOf('x'.repeat(20_000), 100, (text) => {
+    const lines = wrapText('x'.repeat(20_000), 100, (text) => {
       measured += text.length
       return text.length
     })
@@ -56,7 +56,7 @@ describe('lines', () => {
   })
 
   it('keeps line ends that the maker typed', () => {
-    expect(linesOf('one\n\ntwo', 12, measure)).toEqual(['one', '', 'two'])
+    expect(wrapText('one\n\ntwo', 12, measure)).toEqual(['one', '', 'two'])
   })
 
   it('makes words smaller where they must stand on one line', () => {

@@ -8,12 +8,12 @@ export interface ReadPage {
   /** Each line of words with its box, y down from the top. */
   readonly words: readonly { readonly text: string; readonly x: number; readonly y: number; readonly width: number; readonly size: number }[]
   /** Each stretch of the pen, in points from the top left. */
-  readonly ways: readonly Way[]
+  readonly ways: readonly PenPath[]
   /** Photographs. */
   readonly photographs: number
 }
 
-export interface Way {
+export interface PenPath {
   readonly points: readonly (readonly [number, number])[]
   readonly closed: boolean
   readonly how: 'fill' | 'stroke' | 'both' | 'clip'
@@ -104,7 +104,7 @@ const times = ([a, b, c, d, e, f]: Matrix, [g, h, i, j, k, l]: Matrix): Matrix =
   b * k + d * l + f,
 ]
 
-const PAINTS: Readonly<Record<number, Way['how']>> = {
+const PAINTS: Readonly<Record<number, PenPath['how']>> = {
   [OPS.fill]: 'fill',
   [OPS.eoFill]: 'fill',
   [OPS.stroke]: 'stroke',
@@ -114,8 +114,8 @@ const PAINTS: Readonly<Record<number, Way['how']>> = {
   [OPS.endPath]: 'clip',
 }
 
-function waysOf(operators: readonly number[], args: readonly unknown[], height: number): Way[] {
-  const ways: Way[] = []
+function waysOf(operators: readonly number[], args: readonly unknown[], height: number): PenPath[] {
+  const ways: PenPath[] = []
   let now: Matrix = [1, 0, 0, 1, 0, 0]
   const kept: Matrix[] = []
   let open: { points: [number, number][]; closed: boolean }[] = []
@@ -125,7 +125,7 @@ function waysOf(operators: readonly number[], args: readonly unknown[], height: 
     else if (operator === OPS.transform) now = times(now, args[at] as unknown as Matrix)
     else if (operator === OPS.constructPath) open.push(...subpaths(args[at] as [number[], number[]], now, height))
     else if (operator in PAINTS) {
-      for (const { points, closed } of open) ways.push({ points, closed, how: PAINTS[operator] as Way['how'] })
+      for (const { points, closed } of open) ways.push({ points, closed, how: PAINTS[operator] as PenPath['how'] })
       open = []
     }
   })

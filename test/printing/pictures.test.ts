@@ -2,16 +2,16 @@
 import { deflateSync } from 'node:zlib'
 import { describe, expect, it } from 'vitest'
 import { type Block, type Drawing, drawingSvg, filesInPdf, isPdf, layersSvg, report, VIEWS, viewDrawing, viewSvg } from '../../geometry/index.ts'
-import { clothsOf } from '../../geometry/printing/fabricFill.ts'
-import { draw } from '../../geometry/printing/drawPicture.ts'
-import type { Paint, Surface, Way } from '../../geometry/printing/pen.ts'
+import { fabricFills } from '../../geometry/printing/fabricFill.ts'
+import { drawPicture } from '../../geometry/printing/drawPicture.ts'
+import type { Paint, Surface, PenPath } from '../../geometry/printing/pen.ts'
 import { STAR } from '../writing/star.ts'
 
 /** A surface that only remembers where the pen went. */
 function recorder(): { surface: Surface; ways: { corners: [number, number][]; closed: boolean; paint: Paint }[]; words: string[] } {
   const ways: { corners: [number, number][]; closed: boolean; paint: Paint }[] = []
   const words: string[] = []
-  const path = (way: Way, paint: Paint): void => {
+  const path = (way: PenPath, paint: Paint): void => {
     const seen = { corners: [] as [number, number][], closed: false, paint }
     way({ moveTo: (x, y) => seen.corners.push([x, y]), lineTo: (x, y) => seen.corners.push([x, y]), close: () => (seen.closed = true) })
     ways.push(seen)
@@ -57,7 +57,7 @@ const SQUARE: Drawing = {
 describe('a picture', () => {
   it('is drawn to scale from its place', () => {
     const { surface, ways, words } = recorder()
-    draw(surface, SQUARE, { at: [10, 20], scale: 5, cloth: clothsOf(STAR.fabrics) })
+    drawPicture(surface, SQUARE, { at: [10, 20], scale: 5, fabricFill: fabricFills(STAR.fabrics) })
     expect(ways[0]).toMatchObject({
       corners: [
         [10, 20],
@@ -72,7 +72,7 @@ describe('a picture', () => {
   })
 
   it('shows neighbours of one dark or one white cloth apart: their edge is unlike the cloth', () => {
-    const cloth = clothsOf([
+    const cloth = fabricFills([
       { id: 'night', name: 'Night', colour: '#000000' },
       { id: 'snow', name: 'Snow', colour: '#ffffff' },
     ])

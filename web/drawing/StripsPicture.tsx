@@ -1,6 +1,5 @@
 /** The strips of one fabric to scale, with their cuts numbered in the order in which they are made. */
-import { type CutPicture, cutPicture, type PictureCut, type PictureStrip, sayLength, type Strip } from '../../geometry/index.ts'
-import type { MeasureUnit } from '../words/sizes.ts'
+import { type MeasureUnit, type CutPicture, cutPicture, type PictureCut, type PictureStrip, sayLength, type Strip } from '../../geometry/index.ts'
 import { t } from '../words/words.ts'
 
 /** A letter for each size of piece, by the size as text. */

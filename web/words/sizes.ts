@@ -1,7 +1,5 @@
 /** How sizes stand on the screen. */
-import { sayLength } from '../../geometry/index.ts'
-
-export type MeasureUnit = 'in' | 'cm'
+import { type MeasureUnit, sayLength } from '../../geometry/index.ts'
 
 export const sayOneSize = (length: number, unit: MeasureUnit): string => `${sayLength(length, unit)} ${unit}`
 export const saySides = ([wide, high]: readonly [number, number], unit: MeasureUnit): string =>

@@ -1,19 +1,19 @@
 /** What the block measures if every seam is off by a little: a test on paper before anything is sewn. */
 import { sayOne, saySize } from '../../writing/phrases.ts'
 import { STYLES } from '../pageStyle.ts'
-import type { Job } from '../printJob.ts'
+import type { PrintJob } from '../printJob.ts'
 import { table } from '../table.ts'
 import { chapter } from '../titles.ts'
 
-export function allowanceTestPage({ sheets, booklet, unit }: Job): void {
+export function allowanceTestPage({ pages, booklet, unit }: PrintJob): void {
   const { off, rows, sentences } = booklet.allowanceTest
   if (rows.length === 0) return
-  chapter(sheets, 'If every seam is a little off', Math.min(MOST, 130 + rows.length * ROW))
-  for (const sentence of sentences) sheets.write(sentence, STYLES.body, { after: 4 })
+  chapter(pages, 'If every seam is a little off', Math.min(MOST, 130 + rows.length * ROW))
+  for (const sentence of sentences) pages.paragraph(sentence, STYLES.body, { after: 4 })
   const much = saidOff(off, unit)
-  sheets.top += 4
+  pages.top += 4
   table(
-    sheets,
+    pages,
     [
       { title: 'Piece', share: 1.2, strong: true },
       { title: 'Seams across × down', share: 0.8 },
@@ -26,7 +26,7 @@ export function allowanceTestPage({ sheets, booklet, unit }: Job): void {
   )
 }
 
-/** Points of one row; and of what begins on the sheet it stands on, where a new one would hold it whole. */
+/** Points of one row; and of what begins on the page it stands on, where a new one would hold it whole. */
 const ROW = 26
 const MOST = 560
 

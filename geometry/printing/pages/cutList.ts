@@ -7,24 +7,24 @@ import { capital } from '../../words/englishPhrases.ts'
 import { sayExact, sayOne, saySize } from '../../writing/phrases.ts'
 import { isOnRuler } from '../../exact/lengths.ts'
 import { INK, STYLES } from '../pageStyle.ts'
-import type { Job } from '../printJob.ts'
+import type { PrintJob } from '../printJob.ts'
 import type { PdfOutline } from '../pdfLibrary.ts'
 import { polygon } from '../pen.ts'
-import { footOf } from '../sheets.ts'
+import { footOf } from '../pageWriter.ts'
 import { chapter, heading } from '../titles.ts'
 import { cuttingDrawing, stripWords } from './cuttingDiagrams.ts'
 import { swatch } from './firstPage.ts'
 
 /** `pictures`: where each cut goes; in the whole booklet the steps of cutting show it. */
-export function cutListPages(job: Job, pictures: boolean): void {
-  const { sheets, report, block, unit } = job
-  sheets.newSheet()
-  const item = chapter(sheets, 'Cut list', 0)
+export function cutListPages(job: PrintJob, pictures: boolean): void {
+  const { pages, report, block, unit } = job
+  pages.newPage()
+  const item = chapter(pages, 'Cut list', 0)
   if (report.cut.length === 0) {
-    sheets.write('There is nothing to cut yet.', STYLES.body)
+    pages.paragraph('There is nothing to cut yet.', STYLES.body)
     return
   }
-  sheets.write(
+  pages.paragraph(
     `Every size includes its seam allowances of ${sayExact(report.measure.seam, unit)}. Cut strips across the cloth first, then the pieces from the strips, the highest strip first.`,
     STYLES.body,
     { after: 6 },
@@ -36,68 +36,68 @@ export function cutListPages(job: Job, pictures: boolean): void {
 }
 
 /** Layers, binding and tools, on the page that is taken to the shop. */
-function besides({ sheets, booklet: { needs } }: Job): void {
+function besides({ pages, booklet: { needs } }: PrintJob): void {
   if (needs.length === 0) return
-  const lines = needs.flatMap((sentence) => sheets.lines(sentence, STYLES.body))
-  heading(sheets, 'Have ready beside the fabrics', sheets.height(lines, STYLES.body) + needs.length * 3)
-  for (const sentence of needs) sheets.write(sentence, STYLES.body, { after: 3 })
+  const lines = needs.flatMap((sentence) => pages.breakLines(sentence, STYLES.body))
+  heading(pages, 'Have ready beside the fabrics', pages.height(lines, STYLES.body) + needs.length * 3)
+  for (const sentence of needs) pages.paragraph(sentence, STYLES.body, { after: 3 })
 }
 
-function fabricPart(job: Job, id: string, name: string, pictures: boolean, item: PdfOutline): void {
-  const { sheets, report, unit } = job
+function fabricPart(job: PrintJob, id: string, name: string, pictures: boolean, item: PdfOutline): void {
+  const { pages, report, unit } = job
   const rows = report.cut.filter(({ fabric }) => fabric === id).sort((a, b) => areaOf(b) - areaOf(a))
   const row = report.fabric.find(({ fabric }) => fabric === id)
-  sheets.skip(12)
-  sheets.need(46 + rows.length * 16)
+  pages.gap(12)
+  pages.ensureRoom(46 + rows.length * 16)
   head(job, id, name)
-  sheets.bookmark(name, item)
-  sheets.group('L', () => {
+  pages.bookmark(name, item)
+  pages.group('L', () => {
     for (const one of rows) pieceLine(job, one)
   })
   if (pictures && row !== undefined && row.strips.length > 0) cutting(job, row, name)
-  if (row !== undefined && !row.proved && row.strips.length > 0) sheets.write(`The least cloth found: ${sayOne(row.length, unit)}.`, STYLES.small)
+  if (row !== undefined && !row.proved && row.strips.length > 0) pages.paragraph(`The least cloth found: ${sayOne(row.length, unit)}.`, STYLES.small)
 }
 
 const areaOf = ({ size: [width, height] }: CutRow): number => width * height
 
-function head({ sheets, booklet, cloth, unit, report }: Job, id: string, name: string): void {
-  const { top } = sheets
+function head({ pages, booklet, fabricFill, unit, report }: PrintJob, id: string, name: string): void {
+  const { top } = pages
   const amount = booklet.fabrics.find((fabric) => fabric.id === id)?.buy ?? ''
   const buy = amount === '' ? '' : `buy ${amount}, ${sayOne(report.cloth.usableWidth, unit)} wide`
-  const right = sheets.measure(STYLES.strong)(buy)
-  const lines = sheets.lines(name, STYLES.heading, sheets.width - right - 46)
-  swatch({ sheets, cloth, unit }, id, sheets.left, top, 18)
-  sheets.tagged('H2', () => sheets.block(lines, STYLES.heading, sheets.left + 26, top + 1.5))
-  if (buy !== '') sheets.tagged('P', () => sheets.sayRight(buy, sheets.left + sheets.width, top + 12.5, STYLES.strong))
-  sheets.top = top + Math.max(20, lines.length * STYLES.heading.lead + 3) + 2
-  sheets.rule(sheets.left, sheets.top, sheets.width, INK.soft, 0.8)
-  sheets.top += 2
+  const right = pages.measure(STYLES.strong)(buy)
+  const lines = pages.breakLines(name, STYLES.heading, pages.width - right - 46)
+  swatch({ pages, fabricFill }, id, pages.left, top, 18)
+  pages.tagged('H2', () => pages.textBlock(lines, STYLES.heading, pages.left + 26, top + 1.5))
+  if (buy !== '') pages.tagged('P', () => pages.textLineRight(buy, pages.left + pages.width, top + 12.5, STYLES.strong))
+  pages.top = top + Math.max(20, lines.length * STYLES.heading.lead + 3) + 2
+  pages.rule(pages.left, pages.top, pages.width, INK.soft, 0.8)
+  pages.top += 2
 }
 
 /** Where a line's count ends and its words begin. */
 const AT = { count: 34, what: 42 } as const
 
-function pieceLine(job: Job, row: CutRow): void {
-  const { sheets, report, unit } = job
-  const whatWidth = sheets.width * 0.5 - AT.what
-  const purposeLeft = sheets.left + sheets.width * 0.5 + 12
-  const what = sheets.lines(`${shape(row)} ${saySize(row.size, unit)}`, STYLES.strong, whatWidth)
-  const forWhat = sheets.lines(
+function pieceLine(job: PrintJob, row: CutRow): void {
+  const { pages, report, unit } = job
+  const whatWidth = pages.width * 0.5 - AT.what
+  const purposeLeft = pages.left + pages.width * 0.5 + 12
+  const what = pages.breakLines(`${shape(row)} ${saySize(row.size, unit)}`, STYLES.strong, whatWidth)
+  const forWhat = pages.breakLines(
     [then(row), `for ${row.for.length === 0 ? 'the ' : ''}${inEnglish(cutFor(row, report))}`].filter((part) => part !== '').join('; '),
     STYLES.body,
-    sheets.width * 0.5 - 12,
+    pages.width * 0.5 - 12,
   )
   const height = Math.max(what.length * STYLES.strong.lead, forWhat.length * STYLES.body.lead) + 5
-  sheets.need(height)
-  const top = sheets.top + 2.5
-  sheets.ornament(() => sheets.surface().path(polygon(boxAt(sheets.left, top + 2.4, 9, 9)), { line: { colour: INK.soft, width: 0.7 } }))
-  sheets.tagged('LI', () => {
-    sheets.sayRight(String(row.count), sheets.left + AT.count, top + footOf(STYLES.strong), STYLES.strong)
-    sheets.block(what, STYLES.strong, sheets.left + AT.what, top)
-    sheets.block(forWhat, STYLES.body, purposeLeft, top)
+  pages.ensureRoom(height)
+  const top = pages.top + 2.5
+  pages.ornament(() => pages.surface().path(polygon(boxAt(pages.left, top + 2.4, 9, 9)), { line: { colour: INK.soft, width: 0.7 } }))
+  pages.tagged('LI', () => {
+    pages.textLineRight(String(row.count), pages.left + AT.count, top + footOf(STYLES.strong), STYLES.strong)
+    pages.textBlock(what, STYLES.strong, pages.left + AT.what, top)
+    pages.textBlock(forWhat, STYLES.body, purposeLeft, top)
   })
-  sheets.top += height
-  sheets.rule(sheets.left, sheets.top, sheets.width)
+  pages.top += height
+  pages.rule(pages.left, pages.top, pages.width)
 }
 
 const SHAPES: Readonly<Record<CutRow['shape'], readonly [string, string]>> = {
@@ -111,24 +111,24 @@ const shape = ({ shape, count }: CutRow): string => SHAPES[shape][count === 1 ? 
 const THEN = { none: '', halve: 'each cut once from corner to corner', quarter: 'each cut twice from corner to corner' } as const
 const then = (row: CutRow): string => (row.count === 1 ? THEN[row.then].replace('each ', '') : THEN[row.then])
 
-/** Of the sheet's height, the most that one cutting picture takes. */
+/** Of the page's height, the most that one cutting picture takes. */
 const TALLEST = 0.42
 
-function cutting({ sheets, cloth, report, unit }: Job, row: FabricRow, name: string): void {
-  const picture = cuttingDrawing(row, name, report.cloth.usableWidth, unit, sheets.width)
-  const scale = Math.min(sheets.width / picture.width, (sheets.paper[1] * TALLEST) / picture.height)
-  sheets.top += 8
-  sheets.need(picture.height * scale + 3 * STYLES.small.lead)
-  const { top } = sheets
-  sheets.picture(picture, [sheets.left, top], scale, cloth)
-  sheets.top = top + picture.height * scale + 4
-  sheets.write(`${capital(stripWords(row, unit).join('; '))}. ${sayOne(row.length, unit)} of the cloth in all.`, STYLES.small, { after: 4 })
+function cutting({ pages, fabricFill, report, unit }: PrintJob, row: FabricRow, name: string): void {
+  const picture = cuttingDrawing(row, name, report.cloth.usableWidth, unit, pages.width)
+  const scale = Math.min(pages.width / picture.width, (pages.paper[1] * TALLEST) / picture.height)
+  pages.top += 8
+  pages.ensureRoom(picture.height * scale + 3 * STYLES.small.lead)
+  const { top } = pages
+  pages.picture(picture, [pages.left, top], scale, fabricFill)
+  pages.top = top + picture.height * scale + 4
+  pages.paragraph(`${capital(stripWords(row, unit).join('; '))}. ${sayOne(row.length, unit)} of the cloth in all.`, STYLES.small, { after: 4 })
 }
 
-function rulerNote({ sheets, report, unit }: Job): void {
+function rulerNote({ pages, report, unit }: PrintJob): void {
   if (!report.cut.some(({ size }) => size.some((length) => !isOnRuler(length, unit)))) return
-  sheets.skip(8)
-  sheets.write(
+  pages.gap(8)
+  pages.paragraph(
     `Sizes said as “about” are the nearest ${unit === 'in' ? 'sixteenth of an inch' : 'millimetre'}; the size itself stands beside them.`,
     STYLES.small,
   )

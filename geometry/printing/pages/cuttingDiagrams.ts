@@ -4,16 +4,17 @@ import { type Box, cutPicture } from '../../cutting/cuttingDiagram.ts'
 import { sayLength } from '../../exact/lengths.ts'
 import type { FabricRow } from '../../values/report.ts'
 import type { BookletStep, Drawing, Mark, Spot } from '../../writing/booklet/values.ts'
-import { type MeasureUnit, sayOne, saySize } from '../../writing/phrases.ts'
-import type { Job } from '../printJob.ts'
+import { sayOne, saySize } from '../../writing/phrases.ts'
+import type { MeasureUnit } from '../../values/block.ts'
+import type { PrintJob } from '../printJob.ts'
 
 /** Pictures for a step of cutting: its fabric's strips; its own pictures where it cuts none. */
-export function cuttingOf({ report, block, unit, sheets }: Job, step: BookletStep): readonly Drawing[] {
+export function cuttingOf({ report, block, unit, pages }: PrintJob, step: BookletStep): readonly Drawing[] {
   const fabric = report.cut[step.cut[0] ?? -1]?.fabric
   const row = report.fabric.find((one) => one.fabric === fabric)
   if (row === undefined || row.strips.length === 0) return step.drawings
   const name = block.fabrics.find(({ id }) => id === fabric)?.name ?? row.fabric
-  return [cuttingDrawing(row, name, report.cloth.usableWidth, unit, sheets.width)]
+  return [cuttingDrawing(row, name, report.cloth.usableWidth, unit, pages.width)]
 }
 
 /** Strips that run along the cloth are as long as their longest piece. */

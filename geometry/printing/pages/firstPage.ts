@@ -3,58 +3,58 @@ import { boxAt } from '../../writing/booklet/sketch.ts'
 import { ERRORS } from '../../values/report.ts'
 import type { BookletFabric } from '../../writing/booklet/values.ts'
 import { placedErrors } from '../../writing/booklet/notes.ts'
-import { lay } from '../fabricFill.ts'
+import { paintFabric } from '../fabricFill.ts'
 import { INK, STYLES } from '../pageStyle.ts'
-import type { Job } from '../printJob.ts'
+import type { PrintJob } from '../printJob.ts'
 import { polygon } from '../pen.ts'
 import { heading } from '../titles.ts'
 
-export function firstPage(job: Job): void {
-  const { sheets, booklet } = job
-  sheets.newSheet()
-  sheets.bookmark(booklet.title)
+export function firstPage(job: PrintJob): void {
+  const { pages, booklet } = job
+  pages.newPage()
+  pages.bookmark(booklet.title)
   title(job)
   problems(job)
-  if (booklet.introduction !== '') sheets.write(booklet.introduction, STYLES.lead, { after: 10 })
+  if (booklet.introduction !== '') pages.paragraph(booklet.introduction, STYLES.lead, { after: 10 })
   front(job)
   fabrics(job)
   notes(job)
-  sheets.skip(16)
-  sheets.contents()
+  pages.gap(16)
+  pages.reserveContents()
 }
 
-function title({ sheets, booklet }: Job): void {
-  sheets.panel(sheets.left, sheets.top, 46, 3, INK.accent)
-  sheets.top += 14
-  const style = sheets.lines(booklet.title, STYLES.cover).length > 3 ? STYLES.title : STYLES.cover
-  sheets.write(booklet.title, style, { tag: 'H1', after: booklet.by === '' ? 12 : 2 })
-  if (booklet.by !== '') sheets.write(`by ${booklet.by}`, { ...STYLES.lead, colour: INK.accent }, { after: 12 })
+function title({ pages, booklet }: PrintJob): void {
+  pages.panel(pages.left, pages.top, 46, 3, INK.accent)
+  pages.top += 14
+  const style = pages.breakLines(booklet.title, STYLES.cover).length > 3 ? STYLES.title : STYLES.cover
+  pages.paragraph(booklet.title, style, { tag: 'H1', after: booklet.by === '' ? 12 : 2 })
+  if (booklet.by !== '') pages.paragraph(`by ${booklet.by}`, { ...STYLES.lead, colour: INK.accent }, { after: 12 })
 }
 
 /** What keeps the block from being sewn is said before all else. */
-function problems({ sheets, report, booklet }: Job): void {
+function problems({ pages, report, booklet }: PrintJob): void {
   const errors = report.problems.filter(({ code }) => ERRORS.has(code))
   if (errors.length === 0) return
   const words = placedErrors(errors)
   const told = words.slice(0, MOST_TOLD)
   const rest = words.length - told.length
-  const inner = sheets.width - 24
-  const head = sheets.lines(booklet.problems[0] ?? '', STYLES.strong, inner)
+  const inner = pages.width - 24
+  const head = pages.breakLines(booklet.problems[0] ?? '', STYLES.strong, inner)
   const lines = [...told, ...(rest > 0 ? [`and ${rest} more, which the app shows on the board.`] : [])].map((line) =>
-    sheets.lines(`– ${line}`, STYLES.body, inner),
+    pages.breakLines(`– ${line}`, STYLES.body, inner),
   )
   const height = 22 + head.length * STYLES.strong.lead + lines.flat().length * STYLES.body.lead
-  sheets.need(height)
-  const top = sheets.top
-  sheets.panel(sheets.left, top, sheets.width, height, '#fdf0ef', INK.trouble)
+  pages.ensureRoom(height)
+  const top = pages.top
+  pages.panel(pages.left, top, pages.width, height, '#fdf0ef', INK.trouble)
   let y = top + 10
-  sheets.tagged('H2', () => sheets.block(head, { ...STYLES.strong, colour: INK.trouble }, sheets.left + 12, y))
+  pages.tagged('H2', () => pages.textBlock(head, { ...STYLES.strong, colour: INK.trouble }, pages.left + 12, y))
   y += head.length * STYLES.strong.lead + 2
   for (const one of lines) {
-    sheets.tagged('P', () => sheets.block(one, STYLES.body, sheets.left + 12, y))
+    pages.tagged('P', () => pages.textBlock(one, STYLES.body, pages.left + 12, y))
     y += one.length * STYLES.body.lead
   }
-  sheets.top = top + height + 14
+  pages.top = top + height + 14
 }
 
 const MOST_TOLD = 6
@@ -62,31 +62,31 @@ const MOST_TOLD = 6
 const PICTURE = 0.62
 const TALLEST = 340
 
-function front({ sheets, booklet, cloth }: Job): void {
+function front({ pages, booklet, fabricFill }: PrintJob): void {
   const { front: drawing, facts } = booklet
-  const wide = sheets.width * PICTURE
+  const wide = pages.width * PICTURE
   const scale = Math.min(wide / Math.max(drawing.width, 1e-6), TALLEST / Math.max(drawing.height, 1e-6))
   const [width, height] = drawing.marks.length === 0 ? [0, 0] : [drawing.width * scale, drawing.height * scale]
-  const factsLeft = sheets.left + wide + 26
-  const factsWidth = sheets.width - wide - 26
+  const factsLeft = pages.left + wide + 26
+  const factsWidth = pages.width - wide - 26
   const said = facts.map(({ what, said }) => ({
-    what: sheets.lines(what, STYLES.label, factsWidth),
-    said: sheets.lines(said, STYLES.strong, factsWidth),
+    what: pages.breakLines(what, STYLES.label, factsWidth),
+    said: pages.breakLines(said, STYLES.strong, factsWidth),
   }))
   const tall = said.reduce((sum, fact) => sum + factHeight(fact), 0)
-  sheets.need(Math.max(height, tall))
-  const { top } = sheets
-  if (width > 0 && height > 0) sheets.picture(drawing, [sheets.left + (wide - width) / 2, top], scale, cloth)
+  pages.ensureRoom(Math.max(height, tall))
+  const { top } = pages
+  if (width > 0 && height > 0) pages.picture(drawing, [pages.left + (wide - width) / 2, top], scale, fabricFill)
   let y = top
   for (const fact of said) {
-    sheets.rule(factsLeft, y, factsWidth)
-    sheets.tagged('P', () => {
-      sheets.block(spaced(fact.what), STYLES.label, factsLeft, y + 5)
-      sheets.block(fact.said, STYLES.strong, factsLeft, y + 5 + fact.what.length * STYLES.label.lead)
+    pages.rule(factsLeft, y, factsWidth)
+    pages.tagged('P', () => {
+      pages.textBlock(spaced(fact.what), STYLES.label, factsLeft, y + 5)
+      pages.textBlock(fact.said, STYLES.strong, factsLeft, y + 5 + fact.what.length * STYLES.label.lead)
     })
     y += factHeight(fact)
   }
-  sheets.top = Math.max(top + height, y) + 8
+  pages.top = Math.max(top + height, y) + 8
 }
 
 /** More words follow: a space for who has them read aloud. */
@@ -97,58 +97,58 @@ const factHeight = ({ what, said }: { readonly what: readonly string[]; readonly
 
 const SWATCH = 26
 
-function fabrics(job: Job): void {
-  const { sheets, booklet } = job
+function fabrics(job: PrintJob): void {
+  const { pages, booklet } = job
   if (booklet.fabrics.length === 0) return
-  heading(sheets, booklet.fabrics.some(({ buy }) => buy !== '') ? 'Fabrics, and how much to buy' : 'Fabrics', 60)
-  sheets.top += 4
+  heading(pages, booklet.fabrics.some(({ buy }) => buy !== '') ? 'Fabrics, and how much to buy' : 'Fabrics', 60)
+  pages.top += 4
   const columns = columnsFor(job)
   const width = cellWidth(job, columns)
   for (let first = 0; first < booklet.fabrics.length; first += columns) {
     const row = booklet.fabrics.slice(first, first + columns)
-    const names = row.map(({ name }) => sheets.lines(name, STYLES.strong, width - SWATCH - 9))
+    const names = row.map(({ name }) => pages.breakLines(name, STYLES.strong, width - SWATCH - 9))
     const height =
       Math.max(SWATCH, ...names.map((lines, at) => lines.length * STYLES.strong.lead + (row[at]?.buy === '' ? 0 : STYLES.small.lead))) + 10
-    sheets.need(height)
-    for (const [at, fabric] of row.entries()) fabricCell(job, fabric, names[at] as string[], sheets.left + at * (width + 16))
-    sheets.top += height
+    pages.ensureRoom(height)
+    for (const [at, fabric] of row.entries()) fabricCell(job, fabric, names[at] as string[], pages.left + at * (width + 16))
+    pages.top += height
   }
 }
 
-const cellWidth = ({ sheets }: Job, columns: number): number => (sheets.width - (columns - 1) * 16) / columns
+const cellWidth = ({ pages }: PrintJob, columns: number): number => (pages.width - (columns - 1) * 16) / columns
 
 /** Three; four where that leaves no fabric alone in its row, and every name stays on one line. */
-function columnsFor(job: Job): 3 | 4 {
-  const { sheets, booklet } = job
-  const fit = booklet.fabrics.every(({ name }) => sheets.lines(name, STYLES.strong, cellWidth(job, 4) - SWATCH - 9).length === 1)
+function columnsFor(job: PrintJob): 3 | 4 {
+  const { pages, booklet } = job
+  const fit = booklet.fabrics.every(({ name }) => pages.breakLines(name, STYLES.strong, cellWidth(job, 4) - SWATCH - 9).length === 1)
   return booklet.fabrics.length % 3 === 1 && fit ? 4 : 3
 }
 
-function fabricCell({ sheets, cloth, unit }: Job, { id, name, buy }: BookletFabric, lines: readonly string[], x: number): void {
-  const { top } = sheets
-  swatch({ sheets, cloth, unit }, id, x, top, SWATCH)
-  sheets.tagged('P', () => {
-    sheets.block(spaced(name === '' ? ['(no name)'] : lines), STYLES.strong, x + SWATCH + 9, top)
-    if (buy !== '') sheets.block([`buy ${buy}`], STYLES.small, x + SWATCH + 9, top + Math.max(1, lines.length) * STYLES.strong.lead)
+function fabricCell({ pages, fabricFill }: PrintJob, { id, name, buy }: BookletFabric, lines: readonly string[], x: number): void {
+  const { top } = pages
+  swatch({ pages, fabricFill }, id, x, top, SWATCH)
+  pages.tagged('P', () => {
+    pages.textBlock(spaced(name === '' ? ['(no name)'] : lines), STYLES.strong, x + SWATCH + 9, top)
+    if (buy !== '') pages.textBlock([`buy ${buy}`], STYLES.small, x + SWATCH + 9, top + Math.max(1, lines.length) * STYLES.strong.lead)
   })
 }
 
 /** A little square of a cloth. */
-export function swatch({ sheets, cloth }: Pick<Job, 'sheets' | 'cloth' | 'unit'>, fabric: string, x: number, y: number, side: number): void {
-  const shown = cloth(fabric)
-  sheets.ornament(() => {
-    const surface = sheets.surface()
+export function swatch({ pages, fabricFill }: Pick<PrintJob, 'pages' | 'fabricFill'>, fabric: string, x: number, y: number, side: number): void {
+  const shown = fabricFill(fabric)
+  pages.ornament(() => {
+    const surface = pages.surface()
     const corners = boxAt(x, y, side, side)
-    lay(surface, corners, shown, 'right', side / 1.5, [x, y])
+    paintFabric(surface, corners, shown, 'right', side / 1.5, [x, y])
     surface.path(polygon(corners), { line: { colour: '#3c312b', width: 0.6 } })
   })
 }
 
 /** What is good to know, and keeps nobody from sewing. */
-function notes({ sheets, report, booklet }: Job): void {
+function notes({ pages, report, booklet }: PrintJob): void {
   const errors = new Set(placedErrors(report.problems.filter(({ code }) => ERRORS.has(code))))
   const known = [...new Set(booklet.problems)].slice(errors.size === 0 ? 0 : 1).filter((message) => !errors.has(message))
   if (known.length === 0) return
-  heading(sheets, 'Good to know')
-  for (const message of known) sheets.write(message, STYLES.body, { after: 3 })
+  heading(pages, 'Good to know')
+  for (const message of known) pages.paragraph(message, STYLES.body, { after: 3 })
 }

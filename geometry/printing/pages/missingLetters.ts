@@ -1,6 +1,6 @@
 /** Letters that the pages could not show: each was printed as a box, and is named here with the words where it stands. */
 import { STYLES } from '../pageStyle.ts'
-import type { Job } from '../printJob.ts'
+import type { PrintJob } from '../printJob.ts'
 import { codeOf } from '../missingLetters.ts'
 import { table } from '../table.ts'
 import { chapter } from '../titles.ts'
@@ -8,11 +8,11 @@ import { chapter } from '../titles.ts'
 /** Of long words, so much round the letter. */
 const SHOWN = 60
 
-export function missingPage({ sheets }: Job): void {
-  const missing = [...sheets.letters.missing]
+export function missingPage({ pages }: PrintJob): void {
+  const missing = [...pages.letters.missing]
   if (missing.length === 0) return
-  chapter(sheets, 'Letters shown as boxes', 140)
-  sheets.write(
+  chapter(pages, 'Letters shown as boxes', 140)
+  pages.paragraph(
     'The type of this booklet has Latin, Greek and Cyrillic letters. Any other is shown as a box; here is what each box stands for. The block file inside this booklet has them all.',
     STYLES.body,
     {
@@ -20,7 +20,7 @@ export function missingPage({ sheets }: Job): void {
     },
   )
   table(
-    sheets,
+    pages,
     [
       { title: 'Letter', share: 0.5, strong: true },
       { title: 'Where it stands', share: 2 },

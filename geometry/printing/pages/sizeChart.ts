@@ -7,9 +7,10 @@ import { CHART_TITLES } from '../../writing/sizeChartText.ts'
 import { message } from '../../values/messages.ts'
 import { inEnglish } from '../../words/english.ts'
 import { capital, METHOD_WORDS } from '../../words/englishPhrases.ts'
-import { type MeasureUnit, sayExact } from '../../writing/phrases.ts'
+import type { MeasureUnit } from '../../values/block.ts'
+import { sayExact } from '../../writing/phrases.ts'
 import { STYLES } from '../pageStyle.ts'
-import type { Job } from '../printJob.ts'
+import type { PrintJob } from '../printJob.ts'
 import { type Column, table } from '../table.ts'
 import { chapter, heading } from '../titles.ts'
 
@@ -22,32 +23,32 @@ const KIND_CHARTS: Readonly<Record<string, readonly ChartKind[]>> = {
 }
 const RANGE = { in: [1, 12, [1, 2]], cm: [2, 24, [1, 1]] } as const
 
-const usedIn = ({ report }: Job): string[] => Object.keys(KIND_CHARTS).filter((kind) => report.units.some((row) => row.kind === kind))
+const usedIn = ({ report }: PrintJob): string[] => Object.keys(KIND_CHARTS).filter((kind) => report.units.some((row) => row.kind === kind))
 
 /** Charts of the block's own kinds; no page where it has none. */
-export function ownCharts(job: Job): void {
+export function ownCharts(job: PrintJob): void {
   const used = usedIn(job)
   if (used.length > 0) charts(job, used)
 }
 
 /** The same; for a block that has none of these kinds, all of them. */
-export function allCharts(job: Job): void {
+export function allCharts(job: PrintJob): void {
   const used = usedIn(job)
   charts(job, used.length > 0 ? used : Object.keys(KIND_CHARTS))
 }
 
-function charts(job: Job, kinds: readonly string[]): void {
-  const { sheets, report, unit } = job
-  sheets.newSheet()
-  chapter(sheets, 'Size chart', 0)
-  sheets.write(
+function charts(job: PrintJob, kinds: readonly string[]): void {
+  const { pages, report, unit } = job
+  pages.newPage()
+  chapter(pages, 'Size chart', 0)
+  pages.paragraph(
     `All sizes in ${unit === 'in' ? 'inches' : 'centimetres'}, for a seam allowance of ${sayExact(report.measure.seam, unit)}. Cut sizes are rounded up to what a ruler shows; trim after sewing.`,
     STYLES.body,
   )
   for (const kind of kinds) chartTable(job, kind)
 }
 
-function chartTable({ sheets, report, block, unit }: Job, kind: string): void {
+function chartTable({ pages, report, block, unit }: PrintJob, kind: string): void {
   const [from, to, step] = RANGE[unit]
   const asked = { unit, seam: seamOf(block), from: rational(from), to: rational(to), step: rational(step[0], step[1]) }
   const charts = (KIND_CHARTS[kind] as readonly ChartKind[]).map((one) => sizeChart({ kind: one, ...asked }))
@@ -55,9 +56,9 @@ function chartTable({ sheets, report, block, unit }: Job, kind: string): void {
   const own = new Set(report.units.filter((row) => row.kind === kind).map(({ finished }) => finished.join(' ')))
   const marked = new Set(first.rows.flatMap(({ finished }, at) => (own.has(finished.join(' ')) ? [at] : [])))
   const method = charts.length > 1 || first.method === 'plain' ? '' : `, ${METHOD_WORDS[first.method]}`
-  heading(sheets, `${CHART_TITLES[first.kind]}${method}`, 60 + first.rows.length * ROW)
+  heading(pages, `${CHART_TITLES[first.kind]}${method}`, 60 + first.rows.length * ROW)
   table(
-    sheets,
+    pages,
     [
       { title: 'Finished', share: 1, strong: true },
       { title: 'Trim to', share: 1 },
@@ -70,8 +71,8 @@ function chartTable({ sheets, report, block, unit }: Job, kind: string): void {
     ]),
     { marked, style: STYLES.chart, air: 2 },
   )
-  sheets.top += 3
-  if (marked.size > 0) sheets.write('Shaded: the size in this block.', STYLES.small, { after: 2 })
+  pages.top += 3
+  if (marked.size > 0) pages.paragraph('Shaded: the size in this block.', STYLES.small, { after: 2 })
 }
 
 /** Points from one row to the next. */

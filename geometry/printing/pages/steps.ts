@@ -1,12 +1,12 @@
 /**
- * The steps: words at the left, pictures at the right; a step is kept together where a sheet holds it.
+ * The steps: words at the left, pictures at the right; a step is kept together where a page holds it.
  */
 import { wordsOf } from '../../writing/booklet/booklet.ts'
 import type { BookletPart, BookletStep, Drawing } from '../../writing/booklet/values.ts'
 import { capital } from '../../words/englishPhrases.ts'
 import { photographOf } from '../dataUrl.ts'
 import { INK, type Style, STYLES } from '../pageStyle.ts'
-import type { Job } from '../printJob.ts'
+import type { PrintJob } from '../printJob.ts'
 import type { PdfOutline } from '../pdfLibrary.ts'
 import { MARGIN } from '../paper.ts'
 import { polygon, round } from '../pen.ts'
@@ -18,28 +18,28 @@ const GAP = 22
 const AIR = 13
 
 /** Steps are numbered from `first` on; the number of the next is returned. */
-export function partPages(job: Job, part: BookletPart, first: number): number {
-  const { sheets } = job
+export function partPages(job: PrintJob, part: BookletPart, first: number): number {
+  const { pages } = job
   const laid = part.steps.map((step) => laidOut(job, part, step))
-  const item = chapter(sheets, capital(part.title), TITLE + Math.min(laid[0]?.height ?? 0, wholeSheet(job) - TITLE))
+  const item = chapter(pages, capital(part.title), TITLE + Math.min(laid[0]?.height ?? 0, wholePage(job) - TITLE))
   laid.forEach((one, at) => {
     if (at > 0) between(job, one.height)
-    sheets.group('Sect', () => stepOn(job, one, first + at, at === 0, item))
+    pages.group('Sect', () => stepOn(job, one, first + at, at === 0, item))
   })
-  sheets.top += 4
+  pages.top += 4
   return first + part.steps.length
 }
 
 /** Room for a chapter's title. */
 const TITLE = 42
-const wholeSheet = ({ sheets }: Job): number => sheets.end - MARGIN.top
+const wholePage = ({ pages }: PrintJob): number => pages.end - MARGIN.top
 
-/** A rule stands between two steps of one sheet only. */
-function between({ sheets }: Job, next: number): void {
-  if (sheets.blank) return
-  sheets.top += AIR
-  if (sheets.room > next + AIR) sheets.rule(sheets.left + GUTTER, sheets.top, sheets.width - GUTTER)
-  sheets.top += AIR
+/** A rule stands between two steps of one page only. */
+function between({ pages }: PrintJob, next: number): void {
+  if (pages.blank) return
+  pages.top += AIR
+  if (pages.room > next + AIR) pages.rule(pages.left + GUTTER, pages.top, pages.width - GUTTER)
+  pages.top += AIR
 }
 
 interface Words {
@@ -63,24 +63,24 @@ interface Laid {
   readonly share: number
 }
 
-function laidOut(job: Job, part: BookletPart, step: BookletStep): Laid {
+function laidOut(job: PrintJob, part: BookletPart, step: BookletStep): Laid {
   const drawings = part.key === 'cut' ? cuttingOf(job, step) : step.drawings
   if (WIDE.has(part.key)) {
-    const words = wordsIn(job, step, job.sheets.width - GUTTER)
-    const photo = photoOf(job, step, job.sheets.width / 2)
-    const most = wholeSheet(job) - TITLE - wordsHeight(words) - BETWEEN
-    const rows = rowsOf(drawings, job.sheets.width - GUTTER, Math.max(most, tallest(job)), 1)
+    const words = wordsIn(job, step, job.pages.width - GUTTER)
+    const photo = photoOf(job, step, job.pages.width / 2)
+    const most = wholePage(job) - TITLE - wordsHeight(words) - BETWEEN
+    const rows = rowsOf(drawings, job.pages.width - GUTTER, Math.max(most, tallest(job)), 1)
     return { step, words, rows, photo, below: true, share: 1, height: wordsHeight(words) + BETWEEN + picturesHeight(rows, photo) }
   }
   const least = part.key === 'join' && step === part.steps.at(-1) ? HALF : THIRD
   const [usual, roomy] = SHARES.map((share) => beside(job, step, drawings, share, least)) as [Laid, Laid]
-  return usual.height <= wholeSheet(job) - TITLE ? usual : roomy
+  return usual.height <= wholePage(job) - TITLE ? usual : roomy
 }
 
 /** Of the width right of the gutter, for words: usually, and where there are many. */
 const SHARES = [0.52, 0.66] as const
 
-function beside(job: Job, step: BookletStep, drawings: readonly Drawing[], share: number, least: number): Laid {
+function beside(job: PrintJob, step: BookletStep, drawings: readonly Drawing[], share: number, least: number): Laid {
   const widths = widthsOf(job, share)
   const words = wordsIn(job, step, widths.words)
   const photo = photoOf(job, step, widths.pictures)
@@ -90,10 +90,10 @@ function beside(job: Job, step: BookletStep, drawings: readonly Drawing[], share
   return { step, words, rows, photo, below: false, share, height: Math.max(wordsHeight(words), picturesHeight(rows, photo)) }
 }
 
-/** Parts whose pictures are as wide as the sheet: strips of cloth, the quilting line. */
+/** Parts whose pictures are as wide as the page: strips of cloth, the quilting line. */
 const WIDE: ReadonlySet<BookletPart['key']> = new Set(['cut', 'quilt'])
 
-/** Three steps of this height stand on a sheet of Letter. */
+/** Three steps of this height stand on a page of Letter. */
 const THIRD = 206
 /** The whole block is shown larger where its parts are joined: there most is to be matched. */
 const HALF = 324
@@ -101,16 +101,16 @@ const HALF = 324
 /** Many pictures of one step are made smaller, so that they stand beside its words. */
 const SHRINK = [1, 0.85, 0.72, 0.6, 0.5] as const
 
-const widthsOf = ({ sheets }: Job, share: number): { readonly words: number; readonly pictures: number; readonly left: number } => {
-  const whole = sheets.width - GUTTER - GAP
-  return { words: whole * share, pictures: whole * (1 - share), left: sheets.left + GUTTER + whole * share + GAP }
+const widthsOf = ({ pages }: PrintJob, share: number): { readonly words: number; readonly pictures: number; readonly left: number } => {
+  const whole = pages.width - GUTTER - GAP
+  return { words: whole * share, pictures: whole * (1 - share), left: pages.left + GUTTER + whole * share + GAP }
 }
 
 const STALE = 'These are the maker’s own words; the block has changed since they were written.'
 
-function wordsIn({ sheets }: Job, step: BookletStep, width: number): Words[] {
+function wordsIn({ pages }: PrintJob, step: BookletStep, width: number): Words[] {
   const said = (text: string, style: Style, tag: string, before: number): Words => ({
-    lines: sheets.lines(text, style, width),
+    lines: pages.breakLines(text, style, width),
     text,
     style,
     tag,
@@ -123,7 +123,7 @@ function wordsIn({ sheets }: Job, step: BookletStep, width: number): Words[] {
     ...(step.edited?.stale ? [said(STALE, STYLES.small, 'P', 3)] : []),
     ...(note === '' ? [] : [said(note, { ...STYLES.body, colour: INK.accent }, 'P', 5)]),
     ...step.cautions.map(
-      (text): Words => ({ ...said(text, STYLES.small, 'P', 5), lines: sheets.lines(text, STYLES.small, width - INDENT), caution: true }),
+      (text): Words => ({ ...said(text, STYLES.small, 'P', 5), lines: pages.breakLines(text, STYLES.small, width - INDENT), caution: true }),
     ),
   ]
 }
@@ -138,67 +138,67 @@ function picturesHeight(rows: readonly Row[], photo: Photo | null): number {
 }
 
 const BETWEEN = 12
-/** No picture is taller than a part of the sheet. */
-const tallest = ({ sheets }: Job): number => sheets.paper[1] * 0.3
+/** No picture is taller than a part of the page. */
+const tallest = ({ pages }: PrintJob): number => pages.paper[1] * 0.3
 
-function stepOn(job: Job, laid: Laid, number: number, first: boolean, item: PdfOutline): void {
-  const { sheets } = job
-  // A step that no sheet holds under its chapter's title begins there and runs on.
-  if (laid.height <= wholeSheet(job) && !first) sheets.need(laid.height)
-  else sheets.need(Math.min(laid.height, 60))
-  const { top } = sheets
-  sheets.bookmark(`${number}. ${laid.step.title}`, item)
+function stepOn(job: PrintJob, laid: Laid, number: number, first: boolean, item: PdfOutline): void {
+  const { pages } = job
+  // A step that no page holds under its chapter's title begins there and runs on.
+  if (laid.height <= wholePage(job) && !first) pages.ensureRoom(laid.height)
+  else pages.ensureRoom(Math.min(laid.height, 60))
+  const { top } = pages
+  pages.bookmark(`${number}. ${laid.step.title}`, item)
   numberOn(job, number, top)
-  if (laid.below || laid.height > sheets.room) return runningStep(job, laid)
+  if (laid.below || laid.height > pages.room) return runningStep(job, laid)
   saySome(job, laid.words, top)
   picturesOn(job, laid, top)
-  sheets.top = top + laid.height
+  pages.top = top + laid.height
 }
 
-function numberOn({ sheets }: Job, number: number, top: number): void {
-  const [x, y] = [sheets.left + 9, top + 8]
-  sheets.ornament(() => sheets.surface().path(polygon(round([x, y], 9.5)), { fill: INK.accent }))
+function numberOn({ pages }: PrintJob, number: number, top: number): void {
+  const [x, y] = [pages.left + 9, top + 8]
+  pages.ornament(() => pages.surface().path(polygon(round([x, y], 9.5)), { fill: INK.accent }))
   const style = { ...STYLES.strong, colour: INK.white, size: number > 99 ? 7.5 : 9.5 }
   const said = String(number)
-  sheets.tagged('Lbl', () => sheets.say(said, x - sheets.measure(style)(said) / 2, y + 3.4, style))
+  pages.tagged('Lbl', () => pages.textLine(said, x - pages.measure(style)(said) / 2, y + 3.4, style))
 }
 
-function saySome({ sheets }: Job, words: readonly Words[], top: number): void {
+function saySome({ pages }: PrintJob, words: readonly Words[], top: number): void {
   let y = top
   for (const { lines, style, tag, before, caution } of words) {
     y += before
-    const x = sheets.left + GUTTER + (caution ? 12 : 0)
-    if (caution) sheets.panel(sheets.left + GUTTER, y + 1.5, 2.4, lines.length * style.lead - 3, INK.accent)
-    sheets.tagged(tag, () => sheets.block(lines, style, x, y))
+    const x = pages.left + GUTTER + (caution ? 12 : 0)
+    if (caution) pages.panel(pages.left + GUTTER, y + 1.5, 2.4, lines.length * style.lead - 3, INK.accent)
+    pages.tagged(tag, () => pages.textBlock(lines, style, x, y))
     y += lines.length * style.lead
   }
 }
 
-/** Words across the sheet, then pictures: each goes to the next sheet where this one has no room for it. */
-function runningStep(job: Job, { step, words, rows, photo, below }: Laid): void {
-  const { sheets } = job
-  const [x, width] = [sheets.left + GUTTER, sheets.width - GUTTER]
+/** Words across the page, then pictures: each goes to the next page where this one has no room for it. */
+function runningStep(job: PrintJob, { step, words, rows, photo, below }: Laid): void {
+  const { pages } = job
+  const [x, width] = [pages.left + GUTTER, pages.width - GUTTER]
   for (const { text, style, tag, before, caution } of words) {
-    sheets.top += before
+    pages.top += before
     const indent = caution ? INDENT : 0
     if (caution) {
-      const height = sheets.lines(text, style, width - INDENT).length * style.lead
-      sheets.need(height)
-      sheets.panel(x, sheets.top + 1.5, 2.4, height - 3, INK.accent)
+      const height = pages.breakLines(text, style, width - INDENT).length * style.lead
+      pages.ensureRoom(height)
+      pages.panel(x, pages.top + 1.5, 2.4, height - 3, INK.accent)
     }
-    sheets.write(text, style, { tag, x: x + indent, width: width - indent })
+    pages.paragraph(text, style, { tag, x: x + indent, width: width - indent })
   }
   for (const row of below ? rows : rowsOf(step.drawings, width, tallest(job), 1)) {
-    sheets.top += BETWEEN
-    sheets.need(row.height)
-    rowOn(job, row, x, width, sheets.top)
-    sheets.top += row.height
+    pages.top += BETWEEN
+    pages.ensureRoom(row.height)
+    rowOn(job, row, x, width, pages.top)
+    pages.top += row.height
   }
   if (photo === null) return
-  sheets.top += BETWEEN
-  sheets.need(photo.height)
-  photoOn(job, step, photo, x, sheets.top)
-  sheets.top += photo.height
+  pages.top += BETWEEN
+  pages.ensureRoom(photo.height)
+  photoOn(job, step, photo, x, pages.top)
+  pages.top += photo.height
 }
 
 interface Shown {
@@ -253,16 +253,16 @@ function commonScale(shown: readonly Drawing[], width: number, most: number): nu
   return Math.max(Math.min(most / high, abreast), Math.min(Math.min(most, AMONG) / high, width / wide))
 }
 
-function rowOn({ sheets, cloth }: Job, { pictures, height }: Row, left: number, width: number, top: number): void {
+function rowOn({ pages, fabricFill }: PrintJob, { pictures, height }: Row, left: number, width: number, top: number): void {
   const used = pictures.reduce((sum, picture) => sum + picture.width, 0) + ASIDE * (pictures.length - 1)
   let x = left + (width - used) / 2
   for (const { drawing, scale, ...picture } of pictures) {
-    sheets.picture(drawing, [x, top + (height - picture.height) / 2], scale, cloth)
+    pages.picture(drawing, [x, top + (height - picture.height) / 2], scale, fabricFill)
     x += picture.width + ASIDE
   }
 }
 
-function picturesOn(job: Job, { step, rows, photo, share }: Laid, top: number): void {
+function picturesOn(job: PrintJob, { step, rows, photo, share }: Laid, top: number): void {
   const { left, pictures } = widthsOf(job, share)
   let y = top
   for (const row of rows) {
@@ -280,16 +280,16 @@ interface Photo {
 }
 
 /** A photograph that cannot be shown is said to be missing, never an empty place. */
-function photoOf(job: Job, { photograph }: BookletStep, width: number): Photo | null {
+function photoOf(job: PrintJob, { photograph }: BookletStep, width: number): Photo | null {
   if (photograph === undefined) return null
   const bytes = photographOf(photograph)
-  const size = bytes === null ? null : job.sheets.photographSize(bytes, photograph, [width, tallest(job)])
+  const size = bytes === null ? null : job.pages.photographSize(bytes, photograph, [width, tallest(job)])
   return bytes === null || size === null ? { bytes: new Uint8Array(), width, height: 2 * STYLES.small.lead } : { bytes, width, height: size.height }
 }
 
 const MISSING = 'A photograph belongs here, but it could not be read.'
 
-function photoOn({ sheets }: Job, step: BookletStep, { bytes, width, height }: Photo, x: number, y: number): void {
-  if (bytes.length > 0) sheets.photograph(bytes, step.photograph as string, `Photograph: ${step.title}`, [x, y], [width, height])
-  else sheets.tagged('P', () => sheets.block(sheets.lines(MISSING, STYLES.small, width), STYLES.small, x, y))
+function photoOn({ pages }: PrintJob, step: BookletStep, { bytes, width, height }: Photo, x: number, y: number): void {
+  if (bytes.length > 0) pages.photograph(bytes, step.photograph as string, `Photograph: ${step.title}`, [x, y], [width, height])
+  else pages.tagged('P', () => pages.textBlock(pages.breakLines(MISSING, STYLES.small, width), STYLES.small, x, y))
 }

@@ -9,7 +9,7 @@ import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { Spot, Template } from '../../writing/booklet/values.ts'
 import { count } from '../../writing/phrases.ts'
 import { INK, STYLES } from '../pageStyle.ts'
-import type { Job } from '../printJob.ts'
+import type { PrintJob } from '../printJob.ts'
 import type { PdfOutline } from '../pdfLibrary.ts'
 import { POINTS } from '../paper.ts'
 import { polygon, type Surface } from '../pen.ts'
@@ -23,16 +23,16 @@ const GAP = 20
 /** Two tiles share so much. */
 const OVERLAP = 36
 
-export function templatePages(job: Job): void {
-  const { sheets, booklet } = job
+export function templatePages(job: PrintJob): void {
+  const { pages, booklet } = job
   const { templates } = booklet
   if (templates.length === 0) return
-  sheets.newSheet()
-  const item = chapter(sheets, 'Templates, full size', 0)
+  pages.newPage()
+  const item = chapter(pages, 'Templates, full size', 0)
   const region = regionOf(job)
   foot(job, region)
-  const room: Region = { ...region, x: sheets.left, width: sheets.width }
-  const shelf: Shelf = { x: room.x, y: sheets.top, high: 0 }
+  const room: Region = { ...region, x: pages.left, width: pages.width }
+  const shelf: Shelf = { x: room.x, y: pages.top, high: 0 }
   const fits = (template: Template): boolean => {
     const size = sizeOf(job, template)
     return size.width <= room.width && size.height + captionOf(job, template).height <= region.height
@@ -41,12 +41,12 @@ export function templatePages(job: Job): void {
   for (const tiling of large) if (tiling.tiles.length > 1) overview(job, tiling, region, room, shelf)
   for (const template of templates.filter(fits)) small(job, template, room, shelf, item)
   for (const tiling of large) tiled(job, tiling, region, item)
-  sheets.top = sheets.end
+  pages.top = pages.end
 }
 
-export function noTemplates(job: Job): void {
-  chapter(job.sheets, 'Templates', 60)
-  job.sheets.write('This block needs no templates: every patch is cut as a square, a rectangle or a triangle from strips.', STYLES.body)
+export function noTemplates(job: PrintJob): void {
+  chapter(job.pages, 'Templates', 60)
+  job.pages.paragraph('This block needs no templates: every patch is cut as a square, a rectangle or a triangle from strips.', STYLES.body)
 }
 
 interface Region {
@@ -63,26 +63,26 @@ interface Shelf {
   high: number
 }
 
-function regionOf({ sheets }: Job): Region {
-  const [width, height] = sheets.paper
+function regionOf({ pages }: PrintJob): Region {
+  const [width, height] = pages.paper
   return { x: EDGE, y: EDGE, width: width - 2 * EDGE, height: height - EDGE - STRIP - 48 - EDGE / 2 }
 }
 
-const sizeOf = ({ unit }: Job, { width, height }: Template): { readonly width: number; readonly height: number } => ({
+const sizeOf = ({ unit }: PrintJob, { width, height }: Template): { readonly width: number; readonly height: number } => ({
   width: width * POINTS[unit],
   height: height * POINTS[unit],
 })
 
 /** The test square and its words, under the templates of every sheet. */
-function foot(job: Job, region: Region, more: readonly string[] = []): void {
-  const { sheets, unit } = job
+function foot(job: PrintJob, region: Region, more: readonly string[] = []): void {
+  const { pages, unit } = job
   const y = region.y + region.height + 8
   const side = testSquareSide(unit)
   const x = region.x + region.width - side - 1
-  testSquare(sheets, x, y, unit)
-  squareNote(sheets, x - 158, y + 14, 146)
+  testSquare(pages, x, y, unit)
+  squareNote(pages, x - 158, y + 14, 146)
   more.forEach((words, at) => {
-    sheets.tagged('P', () => sheets.sayFitting(words, sheets.left, y + 16 + at * 13, at === 0 ? STYLES.strong : STYLES.small, x - 178 - sheets.left))
+    pages.tagged('P', () => pages.textLineFitting(words, pages.left, y + 16 + at * 13, at === 0 ? STYLES.strong : STYLES.small, x - 178 - pages.left))
   })
 }
 
@@ -93,15 +93,15 @@ interface Caption {
   readonly height: number
 }
 
-function captionOf(job: Job, template: Template): Caption {
-  const { sheets } = job
+function captionOf(job: PrintJob, template: Template): Caption {
+  const { pages } = job
   const width = Math.max(132, Math.min(230, sizeOf(job, template).width))
-  const title = sheets.lines(template.name, STYLES.strong, width)
-  const body = template.sentences.flatMap((words) => sheets.lines(words, STYLES.small, width))
+  const title = pages.breakLines(template.name, STYLES.strong, width)
+  const body = template.sentences.flatMap((words) => pages.breakLines(words, STYLES.small, width))
   return { title, body, width, height: 6 + title.length * STYLES.strong.lead + body.length * STYLES.small.lead }
 }
 
-function countsOf({ block }: Job, { counts }: Template): string[] {
+function countsOf({ block }: PrintJob, { counts }: Template): string[] {
   const names = new Map(block.fabrics.map(({ id, name }) => [id, name]))
   return counts.map(({ fabric, count: number, mirrored }) => {
     const turned = mirrored === 0 ? '' : number === 0 ? ', template turned over' : ` and ${mirrored} with the template turned over`
@@ -110,34 +110,34 @@ function countsOf({ block }: Job, { counts }: Template): string[] {
 }
 
 /** The next place for so much, on this shelf, the next, or a new sheet. */
-function makeRoom(job: Job, region: Region, shelf: Shelf, wide: number, high: number): void {
+function makeRoom(job: PrintJob, region: Region, shelf: Shelf, wide: number, high: number): void {
   if (shelf.x > region.x && shelf.x + wide > region.x + region.width) {
     shelf.x = region.x
     shelf.y += shelf.high + GAP
     shelf.high = 0
   }
   if (shelf.y + high <= region.y + region.height) return
-  job.sheets.newSheet()
+  job.pages.newPage()
   foot(job, regionOf(job))
   Object.assign(shelf, { x: region.x, y: region.y, high: 0 })
 }
 
-function small(job: Job, template: Template, room: Region, shelf: Shelf, item: PdfOutline): void {
-  const { sheets, unit } = job
+function small(job: PrintJob, template: Template, room: Region, shelf: Shelf, item: PdfOutline): void {
+  const { pages, unit } = job
   const size = sizeOf(job, template)
   const caption = captionOf(job, template)
   const [wide, high] = [Math.max(size.width, caption.width), size.height + caption.height]
   makeRoom(job, room, shelf, wide, high)
   const { x, y } = shelf
-  sheets.bookmark(template.name, item)
-  sheets.group('Sect', () => {
-    sheets.figure(alt(template, unit), (surface) => {
+  pages.bookmark(template.name, item)
+  pages.group('Sect', () => {
+    pages.figure(alt(template, unit), (surface) => {
       outline(surface, template, [x, y], POINTS[unit])
       const [middleX, middleY] = middleOf(template.finished)
       letterOn(surface, template, [x + middleX * POINTS[unit], y + middleY * POINTS[unit]])
     })
-    sheets.tagged('P', () => sheets.block(caption.title, STYLES.strong, x, y + size.height + 5))
-    sheets.tagged('P', () => sheets.block(caption.body, STYLES.small, x, y + size.height + 5 + caption.title.length * STYLES.strong.lead))
+    pages.tagged('P', () => pages.textBlock(caption.title, STYLES.strong, x, y + size.height + 5))
+    pages.tagged('P', () => pages.textBlock(caption.body, STYLES.small, x, y + size.height + 5 + caption.title.length * STYLES.strong.lead))
   })
   shelf.x += wide + GAP
   shelf.high = Math.max(shelf.high, high)
@@ -202,12 +202,12 @@ interface Tiling {
   readonly tiles: readonly Tile[]
 }
 
-function tilingOf(job: Job, template: Template, region: Region): Tiling {
+function tilingOf(job: PrintJob, template: Template, region: Region): Tiling {
   const [upright, turned] = [template, quarterTurned(template)].map((one) => tilesOf(job, one, region)) as [Tiling, Tiling]
   return turned.tiles.length < upright.tiles.length ? turned : upright
 }
 
-function tilesOf(job: Job, template: Template, region: Region): Tiling {
+function tilesOf(job: PrintJob, template: Template, region: Region): Tiling {
   const size = sizeOf(job, template)
   const [across, down] = [tilesFor(size.width, region.width), tilesFor(size.height, region.height)]
   const cut = scaled(template.cut, POINTS[job.unit])
@@ -266,16 +266,16 @@ const areaOf = (corners: readonly Spot[]): number =>
 const OVERVIEW = 150
 
 /** How the sheets of a large template go together: small, with the tiles drawn over it. */
-function overview(job: Job, { template, across, down, tiles }: Tiling, region: Region, room: Region, shelf: Shelf): void {
-  const { sheets, unit } = job
+function overview(job: PrintJob, { template, across, down, tiles }: Tiling, region: Region, room: Region, shelf: Shelf): void {
+  const { pages, unit } = job
   const whole = { width: across * (region.width - OVERLAP) + OVERLAP, height: down * (region.height - OVERLAP) + OVERLAP }
   const small = Math.min(OVERVIEW / whole.width, OVERVIEW / whole.height)
   const words = [template.name, ...countsOf(job, template), `${count(tiles.length, 'sheet')} to tape together.`]
-  const lines = words.flatMap((text, at) => sheets.lines(text, at === 0 ? STYLES.strong : STYLES.small, OVERVIEW))
+  const lines = words.flatMap((text, at) => pages.breakLines(text, at === 0 ? STYLES.strong : STYLES.small, OVERVIEW))
   const high = whole.height * small + 8 + lines.length * STYLES.strong.lead
   makeRoom(job, room, shelf, OVERVIEW, high)
   const { x, y } = shelf
-  sheets.figure(`How the sheets of template ${template.letter} go together: ${count(down, 'row')}, ${count(across, 'column')}`, (surface) => {
+  pages.figure(`How the sheets of template ${template.letter} go together: ${count(down, 'row')}, ${count(across, 'column')}`, (surface) => {
     for (const [at, tile] of tiles.entries()) {
       const box = boxOf(tile, region)
       const corner: Spot = [x + box.x * small, y + box.y * small]
@@ -289,18 +289,18 @@ function overview(job: Job, { template, across, down, tiles }: Tiling, region: R
   let foot = y + whole.height * small + 6
   words.forEach((text, at) => {
     const style = at === 0 ? STYLES.strong : STYLES.small
-    const said = sheets.lines(text, style, OVERVIEW)
-    sheets.tagged('P', () => sheets.block(said, style, x, foot))
+    const said = pages.breakLines(text, style, OVERVIEW)
+    pages.tagged('P', () => pages.textBlock(said, style, x, foot))
     foot += said.length * style.lead
   })
   shelf.x += OVERVIEW + GAP
   shelf.high = Math.max(shelf.high, high)
 }
 
-function tiled(job: Job, { template, across, down, tiles }: Tiling, region: Region, item: PdfOutline): void {
+function tiled(job: PrintJob, { template, across, down, tiles }: Tiling, region: Region, item: PdfOutline): void {
   tiles.forEach((tile, at) => {
-    job.sheets.newSheet()
-    if (at === 0) job.sheets.bookmark(template.name, item)
+    job.pages.newPage()
+    if (at === 0) job.pages.bookmark(template.name, item)
     const place = `Sheet ${at + 1} of ${tiles.length}: row ${tile.row + 1} of ${down}, column ${tile.column + 1} of ${across}`
     foot(job, region, [
       template.name,
@@ -311,10 +311,10 @@ function tiled(job: Job, { template, across, down, tiles }: Tiling, region: Regi
   })
 }
 
-function tileOn({ sheets, unit }: Job, template: Template, region: Region, tile: Tile, grid: Grid): void {
+function tileOn({ pages, unit }: PrintJob, template: Template, region: Region, tile: Tile, grid: Grid): void {
   const box = boxOf(tile, region)
   const frame = polygon(boxAt(region.x, region.y, region.width, region.height))
-  sheets.figure(`${alt(template, unit)}; part in row ${tile.row + 1}, column ${tile.column + 1}`, (surface) => {
+  pages.figure(`${alt(template, unit)}; part in row ${tile.row + 1}, column ${tile.column + 1}`, (surface) => {
     surface.within(frame, () => outline(surface, template, [region.x - box.x, region.y - box.y], POINTS[unit]))
     joins(surface, region, tile, grid)
     const [middleX, middleY] = middleOf(within(scaled(template.cut, POINTS[unit]), box))

@@ -7,16 +7,16 @@
  * Exact   pictures only: places are doubles here and decide nothing.
  */
 import { cellOf } from '../../block/lengthsOf.ts'
-import type { Block, Unit } from '../../values/block.ts'
+import type { Block, Unit, MeasureUnit } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { viewOf } from '../../units/unitPicture.ts'
 import type { Join, Meeting, Report, ReportPoint, UnitRow } from '../../values/report.ts'
-import { type MeasureUnit, sayExact } from '../phrases.ts'
+import { sayExact } from '../phrases.ts'
 import { inCells } from '../pieceNames.ts'
 import { sanitiseLine } from '../sanitiseText.ts'
 import type { Spot } from './values.ts'
 
-export interface PlacedPatch {
+export interface MeasuredPatch {
   readonly id: string
   readonly unit: string | null
   readonly name: string
@@ -50,7 +50,7 @@ export interface BookletContext {
   readonly cell: number
   readonly fabric: (id: string) => string
   readonly colour: (id: string) => string
-  readonly patches: ReadonlyMap<string, PlacedPatch>
+  readonly patches: ReadonlyMap<string, MeasuredPatch>
   readonly joins: ReadonlyMap<string, Join>
   readonly meetings: ReadonlyMap<string, readonly Meeting[]>
   readonly usedBy: ReadonlyMap<string, Join>
@@ -113,8 +113,8 @@ export function grouped<RunItem>(items: readonly RunItem[], by: (item: RunItem) 
 }
 
 /** The patches of a piece: a patch, or what a join has made. */
-export function patchesIn(context: BookletContext, piece: string): PlacedPatch[] {
-  const found: PlacedPatch[] = []
+export function patchesIn(context: BookletContext, piece: string): MeasuredPatch[] {
+  const found: MeasuredPatch[] = []
   const left = [piece]
   while (left.length > 0) {
     const id = left.pop() as string

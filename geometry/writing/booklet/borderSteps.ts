@@ -8,7 +8,7 @@
 import type { Join } from '../../values/report.ts'
 import { capital } from '../../words/englishPhrases.ts'
 import { listed, sayOne, saySize } from '../phrases.ts'
-import { type BookletContext, type PlacedPatch, patchesIn } from './bookletContext.ts'
+import { type BookletContext, type MeasuredPatch, patchesIn } from './bookletContext.ts'
 import { boundsOf, plus, withRawEdge } from './pieceDrawing.ts'
 import type { DraftStep } from './draftStep.ts'
 import { matchingClauses, meetingsOf } from './matchingPoints.ts'
@@ -46,7 +46,7 @@ function pairsOf(context: BookletContext): Pair[] {
 }
 
 /** The border's own patches on the sides of a join: a strip, a corner square, or a strip with its squares on. */
-function newPatches(join: Join, context: BookletContext): PlacedPatch[] {
+function newPatches(join: Join, context: BookletContext): MeasuredPatch[] {
   return join.sides.flatMap((side) => {
     const patch = context.patches.get(side)
     if (patch !== undefined) return patch.unit === null ? [patch] : []
@@ -96,7 +96,7 @@ function alongStrips(joins: readonly Join[], context: BookletContext): string[] 
 }
 
 /** Where corner squares follow, top and bottom are as long as the piece was wide before its sides went on: both ways are measured then. */
-function measuring({ what, border, joins }: Pair, strips: readonly PlacedPatch[], context: BookletContext): string[] {
+function measuring({ what, border, joins }: Pair, strips: readonly MeasuredPatch[], context: BookletContext): string[] {
   const down = what === 'sides'
   const cornered = context.block.borders?.[border]?.corner !== undefined
   const fabrics = listed([...new Set(strips.filter(({ name }) => PLAIN.has(name)).map(({ fabric }) => context.fabric(fabric)))])
@@ -109,7 +109,7 @@ function measuring({ what, border, joins }: Pair, strips: readonly PlacedPatch[]
   ]
 }
 
-function cornerSentence(squares: readonly PlacedPatch[], context: BookletContext): string {
+function cornerSentence(squares: readonly MeasuredPatch[], context: BookletContext): string {
   const own = new Set(squares.map(({ id }) => id))
   const cloth = listed([...new Set(squares.map(({ fabric }) => context.fabric(fabric)))])
   const joins = context.report.joins.filter(({ sides }) => sides.some((side) => own.has(side)))

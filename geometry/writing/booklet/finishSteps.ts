@@ -6,12 +6,12 @@
  * Source  backing and batting [S145], binding [S139], the ditch [S160], order [S167], ends [S162]; the figures are those of `finishing.ts`.
  */
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
-import type { Unit } from '../../values/block.ts'
+import type { Unit, MeasureUnit, Size } from '../../values/block.ts'
 import { ruleOf } from '../../cutting/oneRun.ts'
 import { inWords, kindWords } from '../../words/englishPhrases.ts'
-import { count, listed, type MeasureUnit, sayOne, saySize, type Size } from '../phrases.ts'
+import { count, listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, NO_METHOD, oneLine, spotOf } from './bookletContext.ts'
-import { centreOfAll, type Bounds, boundsOf, grownBy, vectorLength, minus, patchesByUnit, plus, unitVector } from './pieceDrawing.ts'
+import { centreOfAll, type BoundingBox, boundsOf, grownBy, vectorLength, minus, patchesByUnit, plus, unitVector } from './pieceDrawing.ts'
 import type { DraftStep } from './draftStep.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
@@ -191,7 +191,7 @@ function edgePicture(context: BookletContext): Drawing {
   const sketch = new Sketch()
   const inner = boundsOf([...context.patches.values()].flatMap(({ corners }) => corners))
   const outer = grownBy(inner, context.seam)
-  const boxOf = ({ left, top, right, bottom }: Bounds): Spot[] => boxAt(left, top, right - left, bottom - top)
+  const boxOf = ({ left, top, right, bottom }: BoundingBox): Spot[] => boxAt(left, top, right - left, bottom - top)
   sketch.area(boxOf(outer), null, 'right', 'cut')
   for (const { corners, fabric } of context.patches.values()) sketch.area(corners, fabric)
   boxOf(outer).forEach((corner, index) => {

@@ -6,11 +6,11 @@
  */
 import type { Join } from '../../values/report.ts'
 import { type BookletContext, joinsIn, patchesIn, spotOf } from './bookletContext.ts'
-import { dot, type DrawnSeam, boundsOf, vectorLength, midpoint, minus, plus, seamBetween, type Segment, withRawEdge } from './pieceDrawing.ts'
+import { dot, type DrawnSeam, boundsOf, vectorLength, midpoint, minus, plus, seamBetween, type LineSegment, withRawEdge } from './pieceDrawing.ts'
 import { type SewingRun, seamPlace, towardSign } from './runs.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
-import { longestOf, wrongSide } from './unitPictures.ts'
+import { longestOf, wrongSideSketch } from './unitPictures.ts'
 
 /** Patches above which the wrong side is not drawn: its seams are too small to be seen. */
 const MOST_BEHIND = 160
@@ -58,7 +58,7 @@ function drawSeam(sketch: Sketch, join: Join, context: BookletContext, shift: (s
 }
 
 /** A partial seam is sewn half of the way at first, from the end of the whole seam that it reaches. */
-function drawHalf(sketch: Sketch, stretch: Segment, ends: Segment, shift: (spot: Spot) => Spot): void {
+function drawHalf(sketch: Sketch, stretch: LineSegment, ends: LineSegment, shift: (spot: Spot) => Spot): void {
   const [a, b] = stretch
   const atFirst = ends.some((end) => vectorLength(minus(end, a)) < 1e-6)
   const middle = midpoint(a, b)
@@ -67,7 +67,7 @@ function drawHalf(sketch: Sketch, stretch: Segment, ends: Segment, shift: (spot:
 }
 
 /** Where the two sides of a join lie along each other when it is sewn. */
-export const sewnNow = (join: Join, context: BookletContext): Segment[] =>
+export const sewnNow = (join: Join, context: BookletContext): LineSegment[] =>
   seamBetween(patchesIn(context, join.sides[0]), patchesIn(context, join.sides[1])).map(({ stretch }) => stretch)
 
 function pressArrow(sketch: Sketch, join: Join, run: SewingRun, context: BookletContext, shift: (spot: Spot) => Spot, gap: number): void {
@@ -85,7 +85,7 @@ function pressArrow(sketch: Sketch, join: Join, run: SewingRun, context: Booklet
 }
 
 /** The place along a seam that is farthest from its meetings, the middle if there are none. */
-function freePlace([a, b]: Segment, meetings: readonly Spot[]): Spot {
+function freePlace([a, b]: LineSegment, meetings: readonly Spot[]): Spot {
   const places = [0.5, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9].map((part) => plus(a, minus(b, a), part))
   const away = (spot: Spot): number => Math.min(vectorLength(minus(b, a)) / 6, ...meetings.map((meeting) => vectorLength(minus(spot, meeting))))
   return places.reduce((best, one) => (away(one) > away(best) + 1e-9 ? one : best))
@@ -110,7 +110,7 @@ export function pressedRun(run: SewingRun, context: BookletContext, title: strin
   const seams = new Map(joinsIn(context, run.final.id).map((join) => [join.id, drawnSeam(join, context)]))
   const own = run.joins.map(({ id }) => seams.get(id) as DrawnSeam)
   const { left, right, top, bottom } = boundsOf(patches.flatMap(({ corners }) => corners))
-  return wrongSide(patches, [...seams.values()], context.seam, own).drawing(title, Math.max(right - left, bottom - top) * 0.04)
+  return wrongSideSketch(patches, [...seams.values()], context.seam, own).drawing(title, Math.max(right - left, bottom - top) * 0.04)
 }
 
 const drawnSeam = (join: Join, context: BookletContext): DrawnSeam => ({

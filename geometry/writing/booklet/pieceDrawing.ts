@@ -8,12 +8,12 @@
  *         lines. So above the tip of a goose its two wings cross, as they do in cloth. Pressed to one side, what is seen from behind is
  *         the cloth of the other side, lying flat on across the seam.
  */
-import type { PlacedPatch } from './bookletContext.ts'
+import type { MeasuredPatch } from './bookletContext.ts'
 import type { Spot } from './values.ts'
 
 const NEAR = 1e-6
 
-export type Segment = readonly [Spot, Spot]
+export type LineSegment = readonly [Spot, Spot]
 
 export const minus = (a: Spot, b: Spot): Spot => [a[0] - b[0], a[1] - b[1]]
 export const plus = (a: Spot, b: Spot, times = 1): Spot => [a[0] + b[0] * times, a[1] + b[1] * times]
@@ -31,16 +31,16 @@ export const outward = (a: Spot, b: Spot): Spot => {
   return [y, -x]
 }
 
-export const polygonSides = (corners: readonly Spot[]): Segment[] => corners.map((a, index) => [a, corners[(index + 1) % corners.length] as Spot])
+export const polygonSides = (corners: readonly Spot[]): LineSegment[] => corners.map((a, index) => [a, corners[(index + 1) % corners.length] as Spot])
 
-export interface Bounds {
+export interface BoundingBox {
   readonly left: number
   readonly top: number
   readonly right: number
   readonly bottom: number
 }
 
-export function boundsOf(spots: readonly Spot[]): Bounds {
+export function boundsOf(spots: readonly Spot[]): BoundingBox {
   let [left, top, right, bottom] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
   for (const [x, y] of spots) {
     left = Math.min(left, x)
@@ -51,7 +51,7 @@ export function boundsOf(spots: readonly Spot[]): Bounds {
   return { left, top, right, bottom }
 }
 
-export const cornersOf = (patches: readonly PlacedPatch[]): Spot[] => patches.flatMap(({ corners }) => corners)
+export const cornersOf = (patches: readonly MeasuredPatch[]): Spot[] => patches.flatMap(({ corners }) => corners)
 
 export function polygonArea(corners: readonly Spot[]): number {
   return Math.abs(polygonSides(corners).reduce((sum, [a, b]) => sum + cross(a, b), 0)) / 2
@@ -65,7 +65,7 @@ export function centreOf(corners: readonly Spot[]): Spot {
   return [sum[0] / (3 * twice), sum[1] / (3 * twice)]
 }
 
-export function centreOfAll(patches: readonly PlacedPatch[]): Spot {
+export function centreOfAll(patches: readonly MeasuredPatch[]): Spot {
   let [x, y, all] = [0, 0, 0]
   for (const { corners } of patches) {
     const [cx, cy] = centreOf(corners)
@@ -78,7 +78,7 @@ export function centreOfAll(patches: readonly PlacedPatch[]): Spot {
 }
 
 /** The stretch that two sides have in common, along the first; null where they only touch or miss. */
-export function shared([a, b]: Segment, [c, d]: Segment): Segment | null {
+export function shared([a, b]: LineSegment, [c, d]: LineSegment): LineSegment | null {
   const along = unitVector(minus(b, a))
   if (Math.abs(cross(along, minus(c, a))) > NEAR || Math.abs(cross(along, minus(d, a))) > NEAR) return null
   const [p, q] = [dot(along, minus(c, a)), dot(along, minus(d, a))]
@@ -88,21 +88,21 @@ export function shared([a, b]: Segment, [c, d]: Segment): Segment | null {
 }
 
 /** Sides that lie on one line share a key, so that only they need be compared. Odd shares keep places that makers use off the edges between keys. */
-function lineKey([a, b]: Segment): string {
+function lineKey([a, b]: LineSegment): string {
   const [x, y] = unitVector(minus(b, a))
   const [u, v] = x < -NEAR || (Math.abs(x) <= NEAR && y < 0) ? [-x, -y] : [x, y]
   return `${Math.floor(u * 1e3 + 0.1371)} ${Math.floor(v * 1e3 + 0.1371)} ${Math.floor(cross([u, v], a) * 1e3 + 0.1371)}`
 }
 
 interface Side {
-  readonly patch: PlacedPatch
-  readonly side: Segment
+  readonly patch: MeasuredPatch
+  readonly side: LineSegment
 }
 
-const keyedSides = (patch: PlacedPatch): readonly (Side & { readonly key: string })[] =>
+const keyedSides = (patch: MeasuredPatch): readonly (Side & { readonly key: string })[] =>
   polygonSides(patch.corners).map((side) => ({ patch, side, key: lineKey(side) }))
 
-function byLine(patches: readonly PlacedPatch[]): ReadonlyMap<string, readonly Side[]> {
+function byLine(patches: readonly MeasuredPatch[]): ReadonlyMap<string, readonly Side[]> {
   const lines = new Map<string, Side[]>()
   for (const patch of patches) {
     for (const { side, key } of keyedSides(patch)) {
@@ -116,9 +116,9 @@ function byLine(patches: readonly PlacedPatch[]): ReadonlyMap<string, readonly S
 
 /** Where two groups of patches lie along each other. */
 export function seamBetween(
-  one: readonly PlacedPatch[],
-  other: readonly PlacedPatch[],
-): { stretch: Segment; one: PlacedPatch; other: PlacedPatch }[] {
+  one: readonly MeasuredPatch[],
+  other: readonly MeasuredPatch[],
+): { stretch: LineSegment; one: MeasuredPatch; other: MeasuredPatch }[] {
   const far = byLine(other)
   return one.flatMap((patch) =>
     keyedSides(patch).flatMap(({ side, key }) =>
@@ -134,7 +134,7 @@ export function seamBetween(
 const MOST_DRAWN = 300
 
 /** Every patch with the allowance at the piece's raw edge. */
-export function withRawEdge(patches: readonly PlacedPatch[], seam: number): { readonly patch: PlacedPatch; readonly outline: readonly Spot[] }[] {
+export function withRawEdge(patches: readonly MeasuredPatch[], seam: number): { readonly patch: MeasuredPatch; readonly outline: readonly Spot[] }[] {
   if (patches.length > MOST_DRAWN) return patches.map((patch) => ({ patch, outline: patch.corners }))
   const box = rectangleOf(patches)
   const lines = byLine(patches)
@@ -145,7 +145,7 @@ export function withRawEdge(patches: readonly PlacedPatch[], seam: number): { re
   })
 }
 
-export const grownBy = ({ left, top, right, bottom }: Bounds, by: number): Bounds => ({
+export const grownBy = ({ left, top, right, bottom }: BoundingBox, by: number): BoundingBox => ({
   left: left - by,
   top: top - by,
   right: right + by,
@@ -153,13 +153,13 @@ export const grownBy = ({ left, top, right, bottom }: Bounds, by: number): Bound
 })
 
 /** The box of a piece that fills it; null for other shapes. */
-export function rectangleOf(patches: readonly PlacedPatch[]): Bounds | null {
+export function rectangleOf(patches: readonly MeasuredPatch[]): BoundingBox | null {
   const box = boundsOf(cornersOf(patches))
   const area = patches.reduce((sum, { corners }) => sum + polygonArea(corners), 0)
   return Math.abs((box.right - box.left) * (box.bottom - box.top) - area) < NEAR * (1 + area) ? box : null
 }
 
-function isRaw(side: Segment, patch: PlacedPatch, onLine: readonly Side[]): boolean {
+function isRaw(side: LineSegment, patch: MeasuredPatch, onLine: readonly Side[]): boolean {
   const covered = onLine.reduce((sum, { patch: other, side: there }) => {
     const both = other === patch ? null : shared(side, there)
     return both === null ? sum : sum + vectorLength(minus(both[1], both[0]))
@@ -175,7 +175,7 @@ export function movedOut(corners: readonly Spot[], raw: readonly boolean[], seam
   const sides = polygonSides(corners)
   return corners.flatMap((corner, index) => {
     const before = (index + corners.length - 1) % corners.length
-    const [one, other] = [sides[before] as Segment, sides[index] as Segment]
+    const [one, other] = [sides[before] as LineSegment, sides[index] as LineSegment]
     const [rawOne, rawOther] = [raw[before] === true, raw[index] === true]
     if (!rawOne && !rawOther) return [corner]
     const lineOne = rawOne ? movedSide(one, seam) : one
@@ -188,13 +188,13 @@ export function movedOut(corners: readonly Spot[], raw: readonly boolean[], seam
   })
 }
 
-export const movedSide = ([a, b]: Segment, by: number): Segment => {
+export const movedSide = ([a, b]: LineSegment, by: number): LineSegment => {
   const out = outward(a, b)
   return [plus(a, out, by), plus(b, out, by)]
 }
 
 /** Where two lines cross; null where they run alike. */
-export function meeting([a, b]: Segment, [c, d]: Segment): Spot | null {
+export function meeting([a, b]: LineSegment, [c, d]: LineSegment): Spot | null {
   const [u, v] = [minus(b, a), minus(d, c)]
   const turn = cross(u, v)
   if (Math.abs(turn) < NEAR * vectorLength(u) * vectorLength(v)) return null
@@ -202,7 +202,7 @@ export function meeting([a, b]: Segment, [c, d]: Segment): Spot | null {
 }
 
 /** A polygon cut to a box. */
-export function clipped(corners: readonly Spot[], { left, top, right, bottom }: Bounds): Spot[] {
+export function clipped(corners: readonly Spot[], { left, top, right, bottom }: BoundingBox): Spot[] {
   const within: readonly ((spot: Spot) => number)[] = [([x]) => x - left, ([x]) => right - x, ([, y]) => y - top, ([, y]) => bottom - y]
   return within.reduce<Spot[]>((outline, inside) => clippedBy(outline, inside), [...corners])
 }
@@ -219,7 +219,7 @@ export function clippedBy(corners: readonly Spot[], inside: (spot: Spot) => numb
 
 export interface DrawnSeam {
   /** Patches on the two sides. */
-  readonly sides: readonly [readonly PlacedPatch[], readonly PlacedPatch[]]
+  readonly sides: readonly [readonly MeasuredPatch[], readonly MeasuredPatch[]]
   readonly toward: 0 | 1 | 'open'
 }
 
@@ -230,10 +230,10 @@ export interface Folded {
 }
 
 /** What is seen of one seam's allowances from behind, before the picture is turned over. */
-export function foldedAllowances({ sides, toward }: DrawnSeam, seam: number, box: Bounds | null): Folded[] {
+export function foldedAllowances({ sides, toward }: DrawnSeam, seam: number, box: BoundingBox | null): Folded[] {
   return seamBetween(sides[0], sides[1]).flatMap(({ stretch, one, other }): Folded[] => {
     const out = outward(...stretch)
-    const strip = (patch: PlacedPatch, way: 1 | -1, side: Folded['side']): Folded => {
+    const strip = (patch: MeasuredPatch, way: 1 | -1, side: Folded['side']): Folded => {
       const [a, b] = reaching(stretch, seam, box)
       const outline: Spot[] = [a, b, plus(b, out, way * seam), plus(a, out, way * seam)]
       return { fabric: patch.fabric, side, outline: box === null ? outline : clipped(outline, grownBy(box, seam)) }
@@ -245,18 +245,18 @@ export function foldedAllowances({ sides, toward }: DrawnSeam, seam: number, box
 }
 
 /** A seam that ends at the raw edge runs on to it. */
-function reaching([a, b]: Segment, seam: number, box: Bounds | null): Segment {
+function reaching([a, b]: LineSegment, seam: number, box: BoundingBox | null): LineSegment {
   if (box === null) return [a, b]
   const along = unitVector(minus(b, a))
   const atEdge = ([x, y]: Spot): boolean => [x - box.left, box.right - x, y - box.top, box.bottom - y].some((far) => Math.abs(far) < NEAR)
   return [atEdge(a) ? plus(a, along, -2 * seam) : a, atEdge(b) ? plus(b, along, 2 * seam) : b]
 }
 
-export const boxOfPatches = (patches: readonly PlacedPatch[]): Bounds => boundsOf(cornersOf(patches))
+export const boxOfPatches = (patches: readonly MeasuredPatch[]): BoundingBox => boundsOf(cornersOf(patches))
 
 /** Patches by the unit they belong to, each unit once. */
-export function patchesByUnit(patches: readonly PlacedPatch[]): { readonly unit: string; readonly patches: readonly PlacedPatch[] }[] {
-  const units = new Map<string, PlacedPatch[]>()
+export function patchesByUnit(patches: readonly MeasuredPatch[]): { readonly unit: string; readonly patches: readonly MeasuredPatch[] }[] {
+  const units = new Map<string, MeasuredPatch[]>()
   for (const patch of patches) {
     if (patch.unit === null) continue
     const there = units.get(patch.unit)

@@ -8,7 +8,7 @@
  *         on only where the piece is made as often: four alike quarters are made first and joined then.
  */
 import type { Join, Stage } from '../../values/report.ts'
-import { type BookletContext, type PlacedPatch, patchesIn, spotOf } from './bookletContext.ts'
+import { type BookletContext, type MeasuredPatch, patchesIn, spotOf } from './bookletContext.ts'
 import { inCells } from '../pieceNames.ts'
 import { centreOfAll, cornersOf, cross, dot, boundsOf, vectorLength, midpoint, minus, plus, rectangleOf, unitVector } from './pieceDrawing.ts'
 import type { Spot } from './values.ts'
@@ -16,7 +16,7 @@ import type { Spot } from './values.ts'
 export interface RunItem {
   /** A patch or a join. */
   readonly piece: string
-  readonly patches: readonly PlacedPatch[]
+  readonly patches: readonly MeasuredPatch[]
   /** The unit it is, if it is a whole one. */
   readonly unit: string | null
   readonly centre: Spot

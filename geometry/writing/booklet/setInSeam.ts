@@ -7,7 +7,7 @@
  */
 import type { Join, ReportPoint } from '../../values/report.ts'
 import { inWords } from '../../words/englishPhrases.ts'
-import { type BookletContext, type PlacedPatch, joinsIn, patchesIn, spotOf } from './bookletContext.ts'
+import { type BookletContext, type MeasuredPatch, joinsIn, patchesIn, spotOf } from './bookletContext.ts'
 import { vectorLength, minus } from './pieceDrawing.ts'
 import type { Spot } from './values.ts'
 
@@ -67,9 +67,9 @@ function hostOf({ sides, via }: Join, context: BookletContext): 0 | 1 {
   return angleOf(patchesIn(context, sides[0]), spotOf(context, bend)) > Math.PI + NEAR ? 0 : 1
 }
 
-const touching = (patches: readonly PlacedPatch[], spot: Spot): number => patches.filter(({ corners }) => cornerAngle(corners, spot) > 0).length
+const touching = (patches: readonly MeasuredPatch[], spot: Spot): number => patches.filter(({ corners }) => cornerAngle(corners, spot) > 0).length
 
-const angleOf = (patches: readonly PlacedPatch[], spot: Spot): number => patches.reduce((sum, { corners }) => sum + cornerAngle(corners, spot), 0)
+const angleOf = (patches: readonly MeasuredPatch[], spot: Spot): number => patches.reduce((sum, { corners }) => sum + cornerAngle(corners, spot), 0)
 
 /** Inside a polygon drawn clockwise with y down; a half turn on one of its sides, nothing where it does not reach. */
 function cornerAngle(corners: readonly Spot[], spot: Spot): number {

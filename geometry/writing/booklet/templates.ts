@@ -10,12 +10,12 @@
  */
 import { kindWords } from '../../words/englishPhrases.ts'
 import { count, listed } from '../phrases.ts'
-import { type BookletContext, type PlacedPatch, grouped } from './bookletContext.ts'
+import { type BookletContext, type MeasuredPatch, grouped } from './bookletContext.ts'
 import {
   centreOf,
   cross,
   dot,
-  type Bounds,
+  type BoundingBox,
   boundsOf,
   grownBy,
   vectorLength,
@@ -27,7 +27,7 @@ import {
   plus,
   shared,
   polygonSides,
-  type Segment,
+  type LineSegment,
   unitVector,
 } from './pieceDrawing.ts'
 import { Sketch, tidy } from './sketch.ts'
@@ -36,7 +36,7 @@ import type { Spot, Template } from './values.ts'
 export function templatesOf(context: BookletContext): Template[] {
   const patches = [...context.patches.values()].filter((patch) => wantsTemplate(patch, context))
   const beside = neighbourFinder([...context.patches.values()])
-  const shapes = new Map<string, { first: PlacedPatch; cloth: Map<string, { count: number; mirrored: number }>; letters: Set<string> }>()
+  const shapes = new Map<string, { first: MeasuredPatch; cloth: Map<string, { count: number; mirrored: number }>; letters: Set<string> }>()
   for (const patch of patches) {
     const [own, over] = [shapeKey(patch.corners), shapeKey(mirror(patch.corners))]
     const key = shapes.has(own) || !shapes.has(over) ? own : over
@@ -61,7 +61,7 @@ export function templatesOf(context: BookletContext): Template[] {
 }
 
 /** Rectangles, and the triangles that a square gives, need none. */
-function wantsTemplate(patch: PlacedPatch, context: BookletContext): boolean {
+function wantsTemplate(patch: MeasuredPatch, context: BookletContext): boolean {
   const variant = patch.unit === null ? undefined : context.variantOf.get(patch.unit)
   if (variant === undefined) return false
   const { kind, method } = variant.row
@@ -82,17 +82,17 @@ const mirror = (corners: readonly Spot[]): Spot[] => corners.map(([x, y]): Spot 
 function shapeKey(corners: readonly Spot[]): string {
   const sides = polygonSides(corners)
   const words = sides.map(([a, b], index) => {
-    const [, next] = sides[(index + 1) % sides.length] as Segment
+    const [, next] = sides[(index + 1) % sides.length] as LineSegment
     const [one, other] = [minus(b, a), minus(next, b)]
     return `${vectorLength(one).toFixed(4)}~${(cross(one, other) / (vectorLength(one) * vectorLength(other))).toFixed(4)}~${Math.sign(dot(one, other)).toFixed(0)}`
   })
   return words.map((_, index) => [...words.slice(index), ...words.slice(0, index)].join(' ')).sort()[0] as string
 }
 
-type Beside = (patch: PlacedPatch) => readonly PlacedPatch[]
+type Beside = (patch: MeasuredPatch) => readonly MeasuredPatch[]
 
 /** Patches that touch a patch's box. */
-function neighbourFinder(patches: readonly PlacedPatch[]): Beside {
+function neighbourFinder(patches: readonly MeasuredPatch[]): Beside {
   const boxes = patches.map((patch) => ({ patch, ...boundsOf(patch.corners) }))
   return (own) => {
     const { left, right, top, bottom } = boundsOf(own.corners)
@@ -107,10 +107,10 @@ function neighbourFinder(patches: readonly PlacedPatch[]): Beside {
 function templateOf(
   context: BookletContext,
   key: string,
-  patch: PlacedPatch,
+  patch: MeasuredPatch,
   counts: Template['counts'],
   letter: string,
-  beside: readonly PlacedPatch[],
+  beside: readonly MeasuredPatch[],
 ): Template {
   const outline = cutOutline(patch.corners, context.seam, beside)
   const { left, top, right, bottom } = boundsOf(outline)
@@ -151,7 +151,7 @@ function cutWords(plain: number, mirrored: number): string {
 }
 
 function picture(
-  { fabric }: PlacedPatch,
+  { fabric }: MeasuredPatch,
   name: string,
   cut: readonly Spot[],
   finished: readonly Spot[],
@@ -174,13 +174,13 @@ function picture(
 const turned = ([x, y]: Spot): Spot => [-y, x]
 
 /** The outline to cut by: mitred, tips trimmed to match the ears of the neighbours. */
-export function cutOutline(corners: readonly Spot[], seam: number, beside: readonly PlacedPatch[]): Spot[] {
+export function cutOutline(corners: readonly Spot[], seam: number, beside: readonly MeasuredPatch[]): Spot[] {
   const sides = polygonSides(corners)
   const count = corners.length
   const box = boxLines(grownBy(boundsOf(corners), seam))
   return corners.flatMap((corner, index) => {
-    const one = sides[(index + count - 1) % count] as Segment
-    const other = sides[index] as Segment
+    const one = sides[(index + count - 1) % count] as LineSegment
+    const other = sides[index] as LineSegment
     const [rawOne, rawOther] = [movedSide(one, seam), movedSide(other, seam)]
     const tip = meeting(rawOne, rawOther)
     if (tip === null) return [rawOther[0]]
@@ -201,16 +201,23 @@ const MOST_ROUND = 12
  * The lines by which a neighbour's ear ends beyond a corner, as they lie under the patch when both are laid right sides together: its raw edge, the
  * cloth it is cut from, and what its own next neighbour cuts it by.
  */
-function earLines(corner: Spot, seamSide: Segment, at: 'start' | 'end', beside: readonly PlacedPatch[], seam: number, more = MOST_ROUND): Across[] {
+function earLines(
+  corner: Spot,
+  seamSide: LineSegment,
+  at: 'start' | 'end',
+  beside: readonly MeasuredPatch[],
+  seam: number,
+  more = MOST_ROUND,
+): Across[] {
   for (const patch of beside) {
     const sides = polygonSides(patch.corners)
     const place = sides.findIndex((side) => shared(seamSide, side) !== null)
     if (place < 0) continue
-    const along = sides[place] as Segment
+    const along = sides[place] as LineSegment
     // The neighbour runs the other way along the seam.
     const mine = at === 'end' ? along[0] : along[1]
     if (vectorLength(minus(mine, corner)) > NEAR) continue
-    const next = sides[(place + (at === 'end' ? sides.length - 1 : 1)) % sides.length] as Segment
+    const next = sides[(place + (at === 'end' ? sides.length - 1 : 1)) % sides.length] as LineSegment
     const others = beside.filter((one) => one !== patch)
     const further = more > 0 ? earLines(corner, next, at, others, seam, more - 1) : []
     const lines = [movedSide(next, seam), ...boxLines(grownBy(boundsOf(patch.corners), seam)), ...further]
@@ -219,13 +226,13 @@ function earLines(corner: Spot, seamSide: Segment, at: 'start' | 'end', beside: 
   return []
 }
 
-function mirroredIn(spot: Spot, [a, b]: Segment): Spot {
+function mirroredIn(spot: Spot, [a, b]: LineSegment): Spot {
   const along = unitVector(minus(b, a))
   const away = minus(spot, a)
   return plus(a, minus([2 * dot(away, along) * along[0], 2 * dot(away, along) * along[1]], away))
 }
 
-function boxLines({ left, top, right, bottom }: Bounds): Across[] {
+function boxLines({ left, top, right, bottom }: BoundingBox): Across[] {
   const corners: Spot[] = [
     [left, top],
     [right, top],
@@ -236,7 +243,7 @@ function boxLines({ left, top, right, bottom }: Bounds): Across[] {
 }
 
 /** The tip cut by each line that crosses both of its raw edges, or ends within them. */
-function trimmedTip(corner: Spot, tip: Spot, rawOne: Segment, rawOther: Segment, lines: readonly Across[]): Spot[] {
+function trimmedTip(corner: Spot, tip: Spot, rawOne: LineSegment, rawOther: LineSegment, lines: readonly Across[]): Spot[] {
   const back = unitVector(minus(rawOne[0], rawOne[1]))
   const on = unitVector(minus(rawOther[1], rawOther[0]))
   // A small triangle at the tip stands for the corner; lines cut it down.
@@ -265,7 +272,7 @@ function plainer(way: readonly Spot[], corner: Spot, seam: number): Spot[] {
   return place < 0 ? [...way] : plainer([...way.slice(0, place), ...way.slice(place + 1)], corner, seam)
 }
 
-function fromStretch(spot: Spot, [a, b]: Segment): number {
+function fromStretch(spot: Spot, [a, b]: LineSegment): number {
   const way = minus(b, a)
   const part = Math.max(0, Math.min(1, dot(minus(spot, a), way) / (dot(way, way) || 1)))
   return vectorLength(minus(spot, plus(a, way, part)))
@@ -286,14 +293,14 @@ function clippedOpen(way: readonly Spot[], inside: (spot: Spot) => number): Spot
 }
 
 /** Along the side at the block's outside, else along one square to the grid, else along the longest. */
-function grainArrow({ corners }: PlacedPatch, context: BookletContext): Segment {
+function grainArrow({ corners }: MeasuredPatch, context: BookletContext): LineSegment {
   const [wide, high] = context.report.block.finished
   const ranked = polygonSides(corners).map((side) => ({ side, rank: rankOf(side, wide, high), length: vectorLength(minus(side[1], side[0])) }))
   const best = ranked.reduce((a, b) => (b.rank > a.rank || (b.rank === a.rank && b.length > a.length + NEAR) ? b : a))
   return chordAlong(corners, best.side)
 }
 
-function rankOf([a, b]: Segment, wide: number, high: number): number {
+function rankOf([a, b]: LineSegment, wide: number, high: number): number {
   const upright = Math.abs(a[0] - b[0]) < NEAR
   const level = Math.abs(a[1] - b[1]) < NEAR
   if (!upright && !level) return 0
@@ -302,7 +309,7 @@ function rankOf([a, b]: Segment, wide: number, high: number): number {
 }
 
 /** The middle part of the longest stretch inside the patch that runs along a side. */
-function chordAlong(corners: readonly Spot[], [a, b]: Segment): Segment {
+function chordAlong(corners: readonly Spot[], [a, b]: LineSegment): LineSegment {
   const along = unitVector(minus(b, a))
   const inward = outward(b, a)
   const deep = Math.max(...corners.map((corner) => dot(minus(corner, a), inward)))
@@ -310,7 +317,7 @@ function chordAlong(corners: readonly Spot[], [a, b]: Segment): Segment {
     (chord) => chord !== null,
   )
   // Long, and well inside: a chord near an edge would lie on the seam line.
-  const best = chords.reduce<Segment | null>(
+  const best = chords.reduce<LineSegment | null>(
     (one, other) => (one === null || vectorLength(minus(other[1], other[0])) > vectorLength(minus(one[1], one[0])) * 1.15 ? other : one),
     middleChord(chords),
   )
@@ -319,10 +326,10 @@ function chordAlong(corners: readonly Spot[], [a, b]: Segment): Segment {
   return [plus(middle, minus(from, middle), 0.6), plus(middle, minus(to, middle), 0.6)]
 }
 
-const middleChord = (chords: readonly Segment[]): Segment | null => chords[Math.floor(chords.length / 3)] ?? null
+const middleChord = (chords: readonly LineSegment[]): LineSegment | null => chords[Math.floor(chords.length / 3)] ?? null
 
 /** The longest stretch of a line inside a polygon. */
-function chordAt(corners: readonly Spot[], at: Spot, along: Spot): Segment | null {
+function chordAt(corners: readonly Spot[], at: Spot, along: Spot): LineSegment | null {
   const places = polygonSides(corners)
     .flatMap(([a, b]) => {
       const [here, there] = [cross(along, minus(a, at)), cross(along, minus(b, at))]
@@ -330,16 +337,16 @@ function chordAt(corners: readonly Spot[], at: Spot, along: Spot): Segment | nul
       return [dot(along, minus(plus(a, minus(b, a), here / (here - there)), at))]
     })
     .sort((a, b) => a - b)
-  let best: Segment | null = null
+  let best: LineSegment | null = null
   for (let index = 0; index + 1 < places.length; index += 2) {
-    const chord: Segment = [plus(at, along, places[index]), plus(at, along, places[index + 1])]
+    const chord: LineSegment = [plus(at, along, places[index]), plus(at, along, places[index + 1])]
     if (best === null || vectorLength(minus(chord[1], chord[0])) > vectorLength(minus(best[1], best[0]))) best = chord
   }
   return best
 }
 
 /** From the seam line to the cutting line wherever a neighbour's corner lies within a side. */
-function notchesOf({ corners }: PlacedPatch, beside: readonly PlacedPatch[], seam: number): Segment[] {
+function notchesOf({ corners }: MeasuredPatch, beside: readonly MeasuredPatch[], seam: number): LineSegment[] {
   const found = polygonSides(corners).flatMap((side) => {
     const along = unitVector(minus(side[1], side[0]))
     const length = vectorLength(minus(side[1], side[0]))
@@ -351,7 +358,7 @@ function notchesOf({ corners }: PlacedPatch, beside: readonly PlacedPatch[], sea
         return Math.abs(cross(along, away)) < NEAR && far > NEAR && far < length - NEAR
       })
     const places = grouped(meets, ([x, y]) => `${x.toFixed(4)} ${y.toFixed(4)}`)
-    return [...places.values()].map((same): Segment => [same[0] as Spot, plus(same[0] as Spot, outward(...side), seam)])
+    return [...places.values()].map((same): LineSegment => [same[0] as Spot, plus(same[0] as Spot, outward(...side), seam)])
   })
   return found
 }

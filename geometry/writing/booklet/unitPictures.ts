@@ -5,13 +5,13 @@
  * Out     drawings to scale, in the measure's unit.
  */
 import { type Hand, trimCuts } from '../../cutting/sizes/trim.ts'
-import type { BoxUnit } from '../../values/block.ts'
+import type { BoxUnit, MeasureUnit } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { shapeOf } from '../../units/kinds.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
 import { kindWords } from '../../words/englishPhrases.ts'
-import { decimal, listed, type MeasureUnit } from '../phrases.ts'
-import type { BookletContext, PlacedPatch, UnitVariant } from './bookletContext.ts'
+import { decimal, listed } from '../phrases.ts'
+import type { BookletContext, MeasuredPatch, UnitVariant } from './bookletContext.ts'
 import {
   boxOfPatches,
   centreOf,
@@ -30,7 +30,7 @@ import {
   plus,
   rectangleOf,
   seamBetween,
-  type Segment,
+  type LineSegment,
   unitVector,
   withRawEdge,
 } from './pieceDrawing.ts'
@@ -38,7 +38,7 @@ import { Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
 /** The unit's patches, not mirrored unless it is drawn so, turned so many quarters, from 0, 0. */
-function restingPatches(variant: UnitVariant, context: BookletContext, turn: 0 | 1 | 2 | 3 = 0): PlacedPatch[] {
+function restingPatches(variant: UnitVariant, context: BookletContext, turn: 0 | 1 | 2 | 3 = 0): MeasuredPatch[] {
   const { first } = variant
   if (first.kind === 'polygon') return []
   const lying: BoxUnit = { ...first, at: [0, 0], turn, size: turn % 2 === (first.turn ?? 0) % 2 ? first.size : [first.size[1], first.size[0]] }
@@ -51,15 +51,15 @@ function restingPatches(variant: UnitVariant, context: BookletContext, turn: 0 |
   }))
 }
 
-function seamsIn(variant: UnitVariant, patches: readonly PlacedPatch[]): DrawnSeam[] {
-  const named = (names: readonly string[]): PlacedPatch[] => patches.filter(({ name }) => names.includes(name))
+function seamsIn(variant: UnitVariant, patches: readonly MeasuredPatch[]): DrawnSeam[] {
+  const named = (names: readonly string[]): MeasuredPatch[] => patches.filter(({ name }) => names.includes(name))
   return variant.seams.map(({ sides, toward }) => ({ sides: [named(sides[0]), named(sides[1])], toward }))
 }
 
 /** Sewn and pressed, from behind. */
 export function pressedPicture(variant: UnitVariant, context: BookletContext): Drawing {
   const patches = restingPatches(variant, context)
-  const sketch = wrongSide(patches, seamsIn(variant, patches), context.seam)
+  const sketch = wrongSideSketch(patches, seamsIn(variant, patches), context.seam)
   return sketch.drawing(`${unitCaption(variant)} from the wrong side, its seam allowances folded the way they are pressed.`, marginOf(patches))
 }
 
@@ -84,13 +84,13 @@ export function variantsPicture(variants: readonly UnitVariant[], context: Bookl
 
 export const unitCaption = ({ label, row }: UnitVariant): string => `Unit ${label}, ${kindWords(row.kind, 1)},`
 
-const marginOf = (patches: readonly PlacedPatch[]): number => {
+const marginOf = (patches: readonly MeasuredPatch[]): number => {
   const { left, right, top, bottom } = boundsOf(cornersOf(patches))
   return Math.max(right - left, bottom - top) * 0.05
 }
 
 /** A piece from behind: cloth, stitches, folded allowances, an arrow across each seam. Turned over already. */
-export function wrongSide(patches: readonly PlacedPatch[], seams: readonly DrawnSeam[], seam: number, arrows = seams): Sketch {
+export function wrongSideSketch(patches: readonly MeasuredPatch[], seams: readonly DrawnSeam[], seam: number, arrows = seams): Sketch {
   const sketch = new Sketch()
   const box = rectangleOf(patches)
   for (const { patch, outline } of withRawEdge(patches, seam)) sketch.area(outline, patch.fabric, 'wrong')
@@ -115,8 +115,8 @@ function pressArrow(sketch: Sketch, { sides, toward }: DrawnSeam, seam: number):
   for (const way of ways) sketch.arrow(plus(at, out, toward === 'open' ? 0 : -way * far * 0.5), plus(at, out, way * far))
 }
 
-export function longestOf(stretches: readonly Segment[]): Segment | null {
-  return stretches.reduce<Segment | null>(
+export function longestOf(stretches: readonly LineSegment[]): LineSegment | null {
+  return stretches.reduce<LineSegment | null>(
     (best, one) => (best === null || vectorLength(minus(one[1], one[0])) > vectorLength(minus(best[1], best[0])) + 1e-9 ? one : best),
     null,
   )
@@ -134,7 +134,7 @@ export function apartPicture(variant: UnitVariant, context: BookletContext): Dra
     }),
   )
   const sketch = new Sketch()
-  const shiftOf = ({ name }: PlacedPatch): Spot => shifts.get(name) as Spot
+  const shiftOf = ({ name }: MeasuredPatch): Spot => shifts.get(name) as Spot
   for (const patch of patches) {
     const moved = patch.corners.map((corner) => plus(corner, shiftOf(patch)))
     sketch.area(

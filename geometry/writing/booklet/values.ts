@@ -4,7 +4,7 @@
  * Lengths and places of pictures are in the measure's unit, x to the right, y down, from the picture's top left. A picture of the wrong side is
  * drawn mirrored already. Sentences are whole and say their units.
  */
-import type { MeasureUnit, Size } from '../phrases.ts'
+import type { MeasureUnit, Size } from '../../values/block.ts'
 
 export type Spot = readonly [number, number]
 

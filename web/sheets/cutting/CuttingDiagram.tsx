@@ -1,10 +1,9 @@
 /** How to cut one fabric: a picture of its strips with a key of their pieces, in the sheet or large over the page. */
 import { useState } from 'react'
 import { createPortal } from 'react-dom'
-import { type FabricRow, sayLength, type Strip } from '../../../geometry/index.ts'
+import { type MeasureUnit, type FabricRow, sayLength, type Strip } from '../../../geometry/index.ts'
 import { useModal } from '../../controls/useModal.ts'
 import { pieceLetters, StripsPicture } from '../../drawing/StripsPicture.tsx'
-import type { MeasureUnit } from '../../words/sizes.ts'
 import { t, tn } from '../../words/words.ts'
 
 interface Props {

@@ -2,6 +2,7 @@
 import { useState } from 'react'
 import { createPortal } from 'react-dom'
 import {
+  type MeasureUnit,
   CHART_KINDS,
   type ChartKind,
   OVERSIZES,
@@ -17,7 +18,7 @@ import { EntryField } from '../../controls/EntryField.tsx'
 import { lengthForFile, lengthProblem } from '../../controls/lengthEntry.ts'
 import { useModal } from '../../controls/useModal.ts'
 import { useStore } from '../../document/store.ts'
-import { type MeasureUnit, sayOneSize } from '../../words/sizes.ts'
+import { sayOneSize } from '../../words/sizes.ts'
 import { said, t } from '../../words/words.ts'
 import { SizeChartTable } from './SizeChartTable.tsx'
 

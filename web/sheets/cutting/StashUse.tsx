@@ -1,7 +1,7 @@
 /** What the stash gives for one fabric of the block: what each piece can be cut into, how to cut it, and what is still to buy. */
-import { type Block, sayLength, type StashFor, type StashPiece } from '../../../geometry/index.ts'
+import { type MeasureUnit, type Block, sayLength, type StashFor, type StashPiece } from '../../../geometry/index.ts'
 import { StripsPicture } from '../../drawing/StripsPicture.tsx'
-import { type MeasureUnit, sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
+import { sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { t, tn } from '../../words/words.ts'
 
 interface Props {

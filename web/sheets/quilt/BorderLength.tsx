@@ -2,7 +2,7 @@
 import { useState } from 'react'
 import { sayLength, stripFor } from '../../../geometry/index.ts'
 import { lengthProblem, parseLengthEntry } from '../../controls/lengthEntry.ts'
-import type { MeasureUnit } from '../../words/sizes.ts'
+import type { MeasureUnit } from '../../../geometry/index.ts'
 import { t } from '../../words/words.ts'
 
 export function BorderLength({ unit }: { readonly unit: MeasureUnit }) {

@@ -1,18 +1,21 @@
 /**
- * Sheets of a booklet being filled from the top: words in lines, pictures, what must stay together; every thing is tagged as what it is, or as an
+ * Fills the pages of a PDF from the top: words in lines, pictures, what must stay together. Everything is tagged as what it is, or as an
  * ornament that a screen reader passes over.
  *
- * Kept    what is drawn lies between the margins; `top` is where the next thing goes. A sheet is begun only when something is to be put on it.
+ * Units   points, 72 an inch, from the top left of the page, y down.
+ * Kept    what is drawn lies between the margins; `top` is where the next thing goes. A page is begun only when something is to be put on it.
  */
 import type { Drawing, Spot } from '../writing/booklet/values.ts'
-import type { Cloth } from './fabricFill.ts'
-import { draw } from './drawPicture.ts'
+import type { FabricFill } from './fabricFill.ts'
+import { drawPicture } from './drawPicture.ts'
 import { INK, type Face, STYLES, type Style } from './pageStyle.ts'
 import { type Letters, lettersOf } from './missingLetters.ts'
-import { fittingSize, linesOf, type Measure } from './lineBreaks.ts'
+import { fittingSize, wrapText, type Measure } from './lineBreaks.ts'
 import type { PdfDocument, PdfImage, PdfOptions, PdfOutline, PdfStruct, PdfStructOptions, PrintTools } from './pdfLibrary.ts'
 import { FOOT, MARGIN, type Paper, SIZES } from './paper.ts'
-import type { Pen, Surface } from './pen.ts'
+import { bothFacesHave, keepPlainSlashes, withFractionSlash } from './pdfFaces.ts'
+import { pdfSurface } from './pdfSurface.ts'
+import type { Surface } from './pen.ts'
 
 export interface About {
   readonly title: string
@@ -29,7 +32,7 @@ const BANNER = 40
 /** The same block gives the same bytes, whenever it is printed. */
 const ALWAYS = new Date(Date.UTC(2000, 0, 1))
 
-export class Sheets {
+export class PageWriter {
   readonly left: number = MARGIN.side
   readonly width: number
   /** The lowest place for anything but the foot. */
@@ -45,7 +48,7 @@ export class Sheets {
   private readonly images = new Map<string, PdfImage | null>()
   private face: Face | null = null
   private begun = false
-  private readonly chapters: { readonly title: string; readonly sheet: number }[] = []
+  private readonly chapters: { readonly title: string; readonly page: number }[] = []
   private list: ContentsPlace | null = null
 
   constructor({ Pdf, faces }: PrintTools, paper: Paper, about: About) {
@@ -62,13 +65,14 @@ export class Sheets {
     })
     this.pdf.registerFont('text', faces.text)
     this.pdf.registerFont('strong', faces.strong)
-    this.letters = lettersOf(facesHave(this.pdf))
+    this.letters = lettersOf(bothFacesHave(this.pdf))
     const whole = this.pdf.struct('Document', {})
     this.pdf.addStructure(whole)
     this.parents = [whole]
   }
 
-  get sheets(): number {
+  /** Pages begun so far. */
+  get pageCount(): number {
     return this.pdf.bufferedPageRange().count
   }
 
@@ -77,71 +81,74 @@ export class Sheets {
     return this.size
   }
 
-  newSheet(): void {
+  /** Begins a page, with the banner on the first one. */
+  newPage(): void {
     this.pdf.addPage({ size: this.size, margin: 0 })
     this.begun = true
     this.face = null
     this.top = MARGIN.top
     const { banner } = this.about
-    if (banner !== '' && this.sheets === 1) this.tagged('P', () => this.sayFitting(banner, this.left, BANNER, STYLES.small, this.width))
+    if (banner !== '' && this.pageCount === 1) this.tagged('P', () => this.textLineFitting(banner, this.left, BANNER, STYLES.small, this.width))
   }
 
-  /** Room for so much, on this sheet or a new one. */
-  need(height: number): void {
-    if (!this.begun || this.top + height > this.end) this.newSheet()
+  /** Makes sure of so much height, on this page or a new one. */
+  ensureRoom(height: number): void {
+    if (!this.begun || this.top + height > this.end) this.newPage()
   }
 
+  /** The height that is left on this page. */
   get room(): number {
     return this.begun ? this.end - this.top : 0
   }
 
-  /** Whether anything stands on this sheet yet. */
+  /** Whether anything stands on this page yet. */
   get blank(): boolean {
     return !this.begun || this.top <= MARGIN.top
   }
 
-  skip(height: number): void {
+  /** Leaves a blank height, but not at the top of a page. */
+  gap(height: number): void {
     if (!this.blank) this.top += height
   }
 
-  /** A way to this sheet, in the reader's own list; inside another where one is given. */
+  /** An entry for this page in the PDF's outline; inside another entry where one is given. */
   bookmark(title: string, inside: PdfOutline = this.pdf.outline): PdfOutline {
     return inside.addItem(title.replace(/\s+/g, ' '), { expanded: false })
   }
 
-  /** A chapter begins on this sheet: the list of what is in the booklet names it. */
-  listed(title: string): void {
-    this.chapters.push({ title, sheet: this.sheets })
+  /** A chapter begins on this page: the list of what is in the booklet names it. */
+  addToContents(title: string): void {
+    this.chapters.push({ title, page: this.pageCount })
   }
 
-  /** Here the list of chapters will stand, once their sheets are known; nothing where the sheet has no room left for it. */
-  contents(): void {
+  /** Here the list of chapters will stand, once their pages are known; nothing where the page has no room left for it. */
+  reserveContents(): void {
     const list = this.pdf.struct('TOC', {})
     this.parents.at(-1)?.add(list)
-    this.list = { sheet: this.sheets - 1, top: this.top, room: this.room, element: list }
+    this.list = { page: this.pageCount - 1, top: this.top, room: this.room, element: list }
   }
 
   /** In two columns; in three where there is less room. */
-  private writeContents({ sheet, top, room, element }: ContentsPlace): void {
+  private writeContents({ page, top, room, element }: ContentsPlace): void {
     const columns = [2, 3].find((number) => CONTENTS_HEAD + Math.ceil(this.chapters.length / number) * CONTENTS_ROW <= room)
     if (columns === undefined || this.chapters.length < 2) {
       element.end()
       return
     }
     const rows = Math.ceil(this.chapters.length / columns)
-    this.pdf.switchToPage(sheet)
+    this.pdf.switchToPage(page)
     this.face = null
     const width = (this.width - CONTENTS_GAP * (columns - 1)) / columns
-    const head = this.pdf.struct('P', {}, [() => this.block(['In this booklet'], STYLES.heading, this.left, top)])
+    const head = this.pdf.struct('P', {}, [() => this.textBlock(['In this booklet'], STYLES.heading, this.left, top)])
     element.add(head)
-    this.chapters.forEach(({ title, sheet: number }, at) => {
+    this.chapters.forEach(({ title, page: number }, at) => {
       const x = this.left + Math.floor(at / rows) * (width + CONTENTS_GAP)
       const y = top + CONTENTS_HEAD + (at % rows) * CONTENTS_ROW
       this.rule(x, y, width)
       const said = String(number)
       const line = (): void => {
-        this.sayFitting(`${title} `, x, y + 12.5, STYLES.body, width - 22)
-        this.sayRight(said, x + width, y + 12.5, STYLES.body)
+        this.textLineFitting(`${title} `, x, y + 12.5, STYLES.body, width - 22)
+        this.textLineRight(said, x + width, y + 12.5, STYLES.body)
       }
       element.add(this.pdf.struct('TOCI', {}, [line]))
     })
@@ -158,7 +165,7 @@ export class Sheets {
     element.end()
   }
 
-  /** Words or a picture that a screen reader reads: nothing inside may begin a sheet. */
+  /** Words or a picture that a screen reader reads: nothing inside may begin a page. */
   tagged(type: string, drawn: () => void, options: PdfStructOptions = {}): void {
     const element = this.pdf.struct(type, options, [drawn])
     this.parents.at(-1)?.add(element)
@@ -177,15 +184,17 @@ export class Sheets {
     this.pdf.fontSize(size)
   }
 
+  /** How wide words are in a style. */
   measure(style: Pick<Style, 'face' | 'size'>): Measure {
     return (text) => {
       this.use(style)
-      return this.pdf.widthOfString(set(text, style.size))
+      return this.pdf.widthOfString(withFractionSlash(text, style.size))
     }
   }
 
-  lines(words: string, style: Style, width = this.width): string[] {
-    return linesOf(this.letters.printable(words), width, this.measure(style))
+  /** Words as lines of a width, ready for `textBlock`. */
+  breakLines(words: string, style: Style, width = this.width): string[] {
+    return wrapText(this.letters.printable(words), width, this.measure(style))
   }
 
   /** The largest style, no smaller than `least`, in which words that must not wrap fit. */
@@ -195,16 +204,16 @@ export class Sheets {
   }
 
   /** One line, ready to print, its letters standing at a height. */
-  say(line: string, x: number, foot: number, style: Style): void {
+  textLine(line: string, x: number, foot: number, style: Style): void {
     if (line === '') return
     this.use(style)
     this.pdf.fillColor(style.colour)
-    this.pdf.text(set(line, style.size), x, foot, { lineBreak: false, baseline: 'alphabetic' })
+    this.pdf.text(withFractionSlash(line, style.size), x, foot, { lineBreak: false, baseline: 'alphabetic' })
   }
 
   /** Words of a maker or ours on one line that ends no later than `width` allows: smaller where they must be, cut short never. */
-  sayFitting(words: string, x: number, foot: number, style: Style, width: number): void {
-    this.say(this.letters.printable(words), x, foot, this.fitting(words, style, width, 1))
+  textLineFitting(words: string, x: number, foot: number, style: Style, width: number): void {
+    this.textLine(this.letters.printable(words), x, foot, this.fitting(words, style, width, 1))
   }
 
   /** Words that stand whole elsewhere, on one line: cut off with dots where they are too long. */
@@ -217,40 +226,43 @@ export class Sheets {
     return `${letters.slice(0, fits).join('').trimEnd()}…`
   }
 
-  sayRight(words: string, right: number, foot: number, style: Style): void {
+  /** One line that ends at `right`. */
+  textLineRight(words: string, right: number, foot: number, style: Style): void {
     const text = this.letters.printable(words)
-    this.say(text, right - this.measure(style)(text), foot, style)
+    this.textLine(text, right - this.measure(style)(text), foot, style)
   }
 
-  /** A paragraph that may run on to the next sheet; no line of it stands alone. */
-  write(words: string, style: Style, { tag = 'P', x = this.left, width = this.width, after = 0 }: WriteOptions = {}): void {
-    const lines = this.lines(words, style, width)
+  /** A paragraph that may run on to the next page; no line of it stands alone. */
+  paragraph(words: string, style: Style, { tag = 'P', x = this.left, width = this.width, after = 0 }: WriteOptions = {}): void {
+    const lines = this.breakLines(words, style, width)
     const element = this.pdf.struct(tag, {})
     this.parents.at(-1)?.add(element)
     let said = 0
     while (said < lines.length) {
-      this.need(Math.min(2, lines.length - said) * style.lead)
+      this.ensureRoom(Math.min(2, lines.length - said) * style.lead)
       let fits = Math.min(lines.length - said, Math.max(1, Math.floor((this.room + 0.01) / style.lead)))
       if (lines.length - said - fits === 1 && fits > 2) fits -= 1
       const part = lines.slice(said, said + fits)
-      element.add(() => this.block(part, style, x, this.top))
+      element.add(() => this.textBlock(part, style, x, this.top))
       this.top += part.length * style.lead
       said += fits
-      if (said < lines.length) this.newSheet()
+      if (said < lines.length) this.newPage()
     }
     element.end()
     this.top += after
   }
 
   /** Lines one under the other from a place; it is for the caller to know that there is room. */
-  block(lines: readonly string[], style: Style, x: number, top: number): void {
-    for (const [at, line] of lines.entries()) this.say(line, x, top + at * style.lead + footOf(style), style)
+  textBlock(lines: readonly string[], style: Style, x: number, top: number): void {
+    for (const [at, line] of lines.entries()) this.textLine(line, x, top + at * style.lead + footOf(style), style)
   }
 
+  /** How high lines are. */
   height(lines: readonly string[], style: Style): number {
     return lines.length * style.lead
   }
 
+  /** A level line, for the eye only. */
   rule(x: number, y: number, width: number, colour: string = INK.line, thick = 0.6): void {
     this.ornament(() => {
       this.pdf.lineWidth(thick)
@@ -260,6 +272,7 @@ export class Sheets {
     })
   }
 
+  /** A filled box with rounded corners, for the eye only. */
   panel(x: number, y: number, width: number, height: number, fill: string, edge?: string): void {
     this.ornament(() => {
       this.pdf.lineWidth(0.6)
@@ -270,10 +283,11 @@ export class Sheets {
   }
 
   /** A picture that says in words what is to be seen. */
-  picture(drawing: Drawing, at: Spot, scale: number, cloth: (fabric: string | null) => Cloth): void {
-    this.figure(drawing.title, (surface) => draw(surface, drawing, { at, scale, cloth }))
+  picture(drawing: Drawing, at: Spot, scale: number, fabricFill: (fabric: string | null) => FabricFill): void {
+    this.figure(drawing.title, (surface) => drawPicture(surface, drawing, { at, scale, fabricFill }))
   }
 
+  /** What `drawn` draws, with words for those who cannot see it. */
   figure(title: string, drawn: (surface: Surface) => void): void {
     this.tagged('Figure', () => drawn(this.surface()), { alt: title })
   }
@@ -305,15 +319,17 @@ export class Sheets {
     return image
   }
 
+  /** A surface for pictures on this page. */
   surface(): Surface {
     return pdfSurface(this.pdf, this)
   }
 
+  /** Puts a file inside the PDF. */
   attach(bytes: Uint8Array, name: string, description: string): void {
     this.pdf.file(bytes, { name, type: 'application/json', description, relationship: 'Source' })
   }
 
-  /** The foot of every sheet, then the bytes. */
+  /** The foot of every page, then the bytes. */
   async bytes(): Promise<Uint8Array> {
     const { start, count } = this.pdf.bufferedPageRange()
     if (this.list !== null) this.writeContents(this.list)
@@ -323,7 +339,7 @@ export class Sheets {
       this.foot(at + 1, count)
     }
     this.parents[0]?.end()
-    readSlashesPlainly(this.pdf)
+    keepPlainSlashes(this.pdf)
     this.pdf.end()
     await this.finished
     return joined(this.chunks)
@@ -335,14 +351,14 @@ export class Sheets {
     const room = this.width - this.measure(STYLES.small)(page) - 18
     const words = this.about.by === '' ? this.about.title : `${this.about.title} · ${this.about.by}`
     this.ornament(() => {
-      this.say(this.shortened(words, room), this.left, y, STYLES.small)
-      this.sayRight(page, this.left + this.width, y, STYLES.small)
+      this.textLine(this.shortened(words, room), this.left, y, STYLES.small)
+      this.textLineRight(page, this.left + this.width, y, STYLES.small)
     })
   }
 }
 
 interface ContentsPlace {
-  readonly sheet: number
+  readonly page: number
   readonly top: number
   readonly room: number
   readonly element: PdfStruct
@@ -368,37 +384,6 @@ function optionsFor({ title, by, subject, language }: About): PdfOptions {
   return { font: null, autoFirstPage: false, bufferPages: true, pdfVersion: '1.7', lang: language, tagged: true, displayTitle: true, info }
 }
 
-/** Type smaller than this has fractions too small to read at a sewing machine. */
-const SMALLEST_FRACTION = 8
-
-/** A half is set as a half: a slash between figures becomes the slash of fractions. */
-const set = (text: string, size: number): string =>
-  size < SMALLEST_FRACTION ? text : text.replace(/(?<![\d/.])(\d{1,3})\/(\d{1,3})(?![\d/.])/g, '$1\u2044$2')
-
-/** What the library keeps of a face, as far as it must be asked or told. */
-interface FaceInside {
-  readonly font: { hasGlyphForCodePoint(codePoint: number): boolean }
-  /** What a reader finds for each letter that was used. */
-  readonly unicode: readonly (number[] | undefined)[]
-}
-
-const facesOf = (pdf: PdfDocument): FaceInside[] =>
-  (['text', 'strong'] as const).map((face) => {
-    pdf.font(face)
-    return (pdf as unknown as { readonly _font: FaceInside })._font
-  })
-
-/** Both faces have a letter. */
-function facesHave(pdf: PdfDocument): (codePoint: number) => boolean {
-  const faces = facesOf(pdf)
-  return (codePoint) => faces.every(({ font }) => font.hasGlyphForCodePoint(codePoint))
-}
-
-/** Who reads or searches the pages finds `3/4` as it was typed, whatever slash it was set with. */
-function readSlashesPlainly(pdf: PdfDocument): void {
-  for (const { unicode } of facesOf(pdf)) for (const codes of unicode) if (codes?.[0] === 0x2044) codes[0] = 0x2f
-}
-
 function within({ width, height }: PdfImage, [wide, high]: readonly [number, number]): { width: number; height: number } {
   const scale = Math.min(wide / width, high / height)
   return { width: width * scale, height: height * scale }
@@ -412,45 +397,4 @@ function joined(chunks: readonly Uint8Array[]): Uint8Array {
     at += chunk.length
   }
   return bytes
-}
-
-/** To a thousandth of a point: far finer than any printer, and the pages stay small. */
-const tidy = (length: number): number => Math.round(length * 1000) / 1000
-
-function pdfSurface(pdf: PdfDocument, sheets: Sheets): Surface {
-  const pen: Pen = { moveTo: (x, y) => pdf.moveTo(tidy(x), tidy(y)), lineTo: (x, y) => pdf.lineTo(tidy(x), tidy(y)), close: () => pdf.closePath() }
-  return {
-    path: (way, { fill, line }) => {
-      pdf.save()
-      if (line !== undefined) {
-        pdf.lineWidth(line.width)
-        pdf.lineJoin('round')
-        if (line.dash !== undefined) pdf.dash(line.dash)
-      }
-      way(pen)
-      if (fill !== undefined && line !== undefined) pdf.fillAndStroke(fill, line.colour)
-      else if (fill !== undefined) pdf.fill(fill)
-      else if (line !== undefined) pdf.stroke(line.colour)
-      pdf.restore()
-    },
-    within: (way, inside) => {
-      pdf.save()
-      way(pen)
-      pdf.clip()
-      inside()
-      pdf.restore()
-    },
-    words: ({ text, at: [x, y], size, align, face, colour, ground }) => {
-      const said = sheets.letters.printable(text)
-      const style: Style = { face, size, lead: size, colour }
-      const wide = sheets.measure(style)(said)
-      const left = align === 'left' ? x : align === 'right' ? x - wide : x - wide / 2
-      if (ground !== undefined) {
-        pdf.roundedRect(left - size * 0.18, y - size * 0.58, wide + size * 0.36, size * 1.16, size * 0.25)
-        pdf.fill(ground)
-      }
-      sheets.say(said, left, y + size * 0.36, style)
-    },
-    width: ({ text, size, face }) => sheets.measure({ face, size })(sheets.letters.printable(text)),
-  }
 }
