@@ -1,4 +1,4 @@
-/** The fabrics: take one in hand, pour it on a patch, name it; all else that can be done with it unfolds below it. */
+/** The fabrics of the block: pick one to colour patches with, name it, and open its details below it. */
 import { lazy, useEffect, useId, useRef, useState } from 'react'
 import { addFabric, type Block, changeFabric, type Fabric, freshId, recolourPatch } from '../../geometry/index.ts'
 import { startPouring } from '../board/hand/trayDrag.ts'
@@ -10,10 +10,10 @@ import { LazyPanel } from '../controls/LazyPanel.tsx'
 
 const FabricDetails = lazy(async () => ({ default: (await import('./FabricDetails.tsx')).FabricDetails }))
 
-/** Colours for new fabrics, one after the other. */
-const FRESH = ['#7f4f6b', '#4f8a8b', '#c9b458', '#8a5a3c', '#93a8ac', '#d98c7a'] as const
+/** Colours for new fabrics, in turn. */
+const NEW_COLOURS = ['#7f4f6b', '#4f8a8b', '#c9b458', '#8a5a3c', '#93a8ac', '#d98c7a'] as const
 
-function take(id: string): void {
+function pickFabric(id: string): void {
   const { patch, brush } = getState().view
   if (patch !== null) {
     edit(recolourPatch(patch.unit, patch.name, id))
@@ -25,16 +25,16 @@ function take(id: string): void {
     })
 }
 
-function add(): void {
+function addNewFabric(): void {
   const { block } = getState().history
   const id = freshId(block, 'fabric')
   const name = t('Fabric {n}', { n: block.fabrics.length + 1 })
-  edit(addFabric({ id, name, colour: FRESH[block.fabrics.length % FRESH.length] as string }))
+  edit(addFabric({ id, name, colour: NEW_COLOURS[block.fabrics.length % NEW_COLOURS.length] as string }))
   setView({ notice: t('{name} is added at the end of the list.', { name }) })
 }
 
 /** How many patches, border strips and corner squares are cut from each fabric. */
-function countsOf({ units, borders }: Block): ReadonlyMap<string, number> {
+function patchCounts({ units, borders }: Block): ReadonlyMap<string, number> {
   const counts = new Map<string, number>()
   const count = (id: string, by: number): void => void counts.set(id, (counts.get(id) ?? 0) + by)
   for (const { fabrics } of units) for (const id of Object.values(fabrics)) count(id, 1)
@@ -48,7 +48,7 @@ function countsOf({ units, borders }: Block): ReadonlyMap<string, number> {
 export function FabricList() {
   const block = useStore(({ history }) => history.block)
   const [open, setOpen] = useState<string | null>(null)
-  const counts = countsOf(block)
+  const counts = patchCounts(block)
   return (
     <section aria-labelledby="fabrics-title" data-part="fabrics">
       <h2 id="fabrics-title">{t('Fabrics')}</h2>
@@ -58,7 +58,7 @@ export function FabricList() {
       {block.fabrics.length === 0 && <p className="hint">{t('No fabric yet: add one to cut patches from.')}</p>}
       <ul className="fabrics">
         {block.fabrics.map((fabric) => (
-          <Row
+          <FabricItem
             key={fabric.id}
             fabric={fabric}
             count={counts.get(fabric.id) ?? 0}
@@ -67,7 +67,7 @@ export function FabricList() {
           />
         ))}
       </ul>
-      <button type="button" onClick={add}>
+      <button type="button" onClick={addNewFabric}>
         {t('Add a fabric')}
       </button>
       <p className="hint">{t('Press a fabric, then patches; or drag it onto a patch.')}</p>
@@ -75,18 +75,18 @@ export function FabricList() {
   )
 }
 
-interface RowProps {
+interface ItemProps {
   readonly fabric: Fabric
   readonly count: number
   readonly open: boolean
   readonly toggle: () => void
 }
 
-function Row({ fabric, count, open, toggle }: RowProps) {
+function FabricItem({ fabric, count, open, toggle }: ItemProps) {
   const { id, name } = fabric
   const inHand = useStore(({ view }) => view.brush === id)
   const unit = useStore(({ history }) => history.block.measure.unit)
-  const more = useId()
+  const detailsId = useId()
   return (
     <li className="fabric">
       <button
@@ -98,7 +98,7 @@ function Row({ fabric, count, open, toggle }: RowProps) {
           event.currentTarget.releasePointerCapture?.(event.pointerId)
           startPouring(id, event)
         }}
-        onClick={() => take(id)}
+        onClick={() => pickFabric(id)}
       >
         <Swatch fabric={fabric} unit={unit} />
       </button>
@@ -111,19 +111,26 @@ function Row({ fabric, count, open, toggle }: RowProps) {
         />
         <small>
           {count === 0 ? t('not used') : tn(count, 'one patch', '{n} patches')}
-          {fabric.direction !== undefined && <Direction direction={fabric.direction} />}
+          {fabric.direction !== undefined && <DirectionArrow direction={fabric.direction} />}
         </small>
       </div>
-      <button type="button" className="unfold" aria-expanded={open} aria-controls={more} aria-label={t('Change {name}', { name })} onClick={toggle}>
+      <button
+        type="button"
+        className="fabric-toggle"
+        aria-expanded={open}
+        aria-controls={detailsId}
+        aria-label={t('Change {name}', { name })}
+        onClick={toggle}
+      >
         <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
           <path d={open ? 'M3 10.5 8 5.5l5 5' : 'M3 5.5l5 5 5-5'} fill="none" stroke="currentColor" strokeWidth="1.8" />
         </svg>
       </button>
-      <div className="unfolded" id={more} hidden={!open}>
+      <div className="fabric-details" id={detailsId} hidden={!open}>
         {open && (
           <LazyPanel>
             <FabricDetails fabric={fabric} used={count > 0} />
-            <InSight />
+            <ScrollIntoView />
           </LazyPanel>
         )}
       </div>
@@ -131,16 +138,16 @@ function Row({ fabric, count, open, toggle }: RowProps) {
   )
 }
 
-/** What has unfolded is brought into sight as soon as it is there. */
-function InSight() {
+/** Scrolls the details into view once they are on the page. */
+function ScrollIntoView() {
   const here = useRef<HTMLSpanElement>(null)
-  // Some browsers give a promise back, which must not be taken for the effect's end.
+  // Some browsers return a promise here, which React must not take for a clean-up function.
   useEffect(() => void here.current?.closest('.fabric')?.scrollIntoView({ block: 'nearest' }), [])
   return <span ref={here} hidden />
 }
 
-/** An arrow along the cloth: with one head where it has a top, with two where it may be turned half round. */
-function Direction({ direction }: { readonly direction: NonNullable<Fabric['direction']> }) {
+/** An arrow along the fabric: one head if the print has a top, two heads if it may be turned half round. */
+function DirectionArrow({ direction }: { readonly direction: NonNullable<Fabric['direction']> }) {
   const name = direction === 'one-way' ? t('one-way') : t('two-way')
   return (
     <svg className="direction" viewBox="0 0 10 16" width="9" height="14" role="img" aria-label={name}>

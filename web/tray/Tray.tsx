@@ -1,4 +1,4 @@
-/** The tray: units to lay on the board, drawn in the block's own fabrics. */
+/** The tray: the kinds of unit to place on the board, drawn in the block's own fabrics. */
 import { useEffect, useRef } from 'react'
 import { t } from '../words/words.ts'
 import { useStore } from '../document/store.ts'
