@@ -1,6 +1,7 @@
-/** A time as a maker says it: the hour of today, the day of another day. */
+/** Times as the library shows them, in the language of the page. */
 import { spoken, t } from '../words/words.ts'
 
+/** Today's times by the hour, older ones by the day. */
 export function dayOrTime(time: number): string {
   const date = new Date(time)
   const today = date.toDateString() === new Date().toDateString()

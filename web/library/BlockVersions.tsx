@@ -1,0 +1,107 @@
+/** The versions of a block: keep one by name, go back to one, begin a new block from one, delete a named one. */
+import { type FormEvent, useEffect, useState } from 'react'
+import { setView } from '../document/store.ts'
+import { BlockPicture } from '../drawing/BlockPicture.tsx'
+import type { Card, Version, VersionWhy } from '../keeping/schema.ts'
+import { blockOfVersion, forgetVersion, goBackTo, keepThisVersion, tried, versionAsBlock, versionsFor } from '../keeping/shelf.ts'
+import { t } from '../words/words.ts'
+import { dateAndTime } from './timeText.ts'
+
+export function BlockVersions({ card, onOpened }: { readonly card: Card; readonly onOpened: () => void }) {
+  const [versions, setVersions] = useState<readonly Version[]>([])
+  const [name, setName] = useState('')
+  const [reads, setReads] = useState(0)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a changed block may have a new version, and so may one just kept or deleted
+  useEffect(() => void versionsFor(card.id).then(setVersions), [card.id, card.changed, reads])
+  const keep = (event: FormEvent): void => {
+    event.preventDefault()
+    if (name.trim() === '') return
+    void tried(() => keepThisVersion(card.id, name.trim())).then((kept) => {
+      if (!kept) return
+      setName('')
+      setReads(reads + 1)
+      setView({ notice: t('This version is kept as “{name}”.', { name: name.trim() }) })
+    })
+  }
+  return (
+    <>
+      <h3>{t('Versions')}</h3>
+      <form className="keep-version" onSubmit={keep}>
+        <label>
+          {t('Keep this version as')}
+          <input value={name} maxLength={100} onChange={(event) => setName(event.target.value)} />
+        </label>
+        <button type="submit" aria-disabled={name.trim() === ''}>
+          {t('Keep')}
+        </button>
+      </form>
+      {versions.length === 0 && <p className="hint">{t('Versions are kept by themselves while you work; named ones stay.')}</p>}
+      <ul className="versions">
+        {versions.map((version) => (
+          <VersionItem key={version.id} version={version} onOpened={onOpened} onDeleted={() => setReads(reads + 1)} />
+        ))}
+      </ul>
+    </>
+  )
+}
+
+/** What an unnamed version is called: why it was kept. */
+const REASONS: Readonly<Record<VersionWhy, () => string>> = {
+  asked: () => t('Kept by you'),
+  rest: () => t('While you worked'),
+  leaving: () => t('As you left it'),
+  'going back': () => t('Before going back'),
+  brought: () => t('Brought with the block'),
+}
+
+function VersionItem({ version, onOpened, onDeleted }: { readonly version: Version; readonly onOpened: () => void; readonly onDeleted: () => void }) {
+  const { id, made, name, why } = version
+  const label = name ?? REASONS[why]()
+  const labelWithTime = `${label}, ${dateAndTime(made)}`
+  const afterDelete = (deleted: boolean): void => {
+    if (deleted) setView({ notice: t('{version} is taken away.', { version: label }) })
+    onDeleted()
+  }
+  return (
+    <li>
+      <BlockPicture load={() => blockOfVersion(version)} stamp={id} side={56} />
+      <div>
+        <p className="version-name">{label}</p>
+        <p className="card-time">{dateAndTime(made)}</p>
+        <div className="buttons">
+          <button
+            type="button"
+            aria-label={t('Go back to {version}', { version: labelWithTime })}
+            onClick={() => void tried(() => goBackTo(version)).then((went) => went && onOpened())}
+          >
+            {t('Go back')}
+          </button>
+          <button
+            type="button"
+            aria-label={t('Begin a block from {version}', { version: labelWithTime })}
+            onClick={() => void versionAsBlock(version).then((begun) => begun && onOpened())}
+          >
+            {t('As a new block')}
+          </button>
+          {name !== null && <DeleteButton which={labelWithTime} onDelete={() => void tried(() => forgetVersion(id)).then(afterDelete)} />}
+        </div>
+      </div>
+    </li>
+  )
+}
+
+/** A deleted version cannot be restored, so the maker has to confirm. */
+function DeleteButton({ which, onDelete }: { readonly which: string; readonly onDelete: () => void }) {
+  const [sure, setSure] = useState(false)
+  if (!sure)
+    return (
+      <button type="button" aria-label={t('Take away {version}', { version: which })} onClick={() => setSure(true)}>
+        {t('Take away')}
+      </button>
+    )
+  return (
+    <button type="button" onClick={onDelete} onBlur={() => setSure(false)}>
+      {t('Yes, take it away for good')}
+    </button>
+  )
+}

@@ -1,0 +1,54 @@
+/** Ways to start: a new block from a star, a lantern or an empty grid, a file to open, and all blocks saved in one file. */
+import { setView } from '../document/store.ts'
+import { BlockPicture } from '../drawing/BlockPicture.tsx'
+import { writeBlocks } from '../keeping/blocksFile.ts'
+import { download } from '../keeping/download.ts'
+import { beginBlock, STARTERS } from '../keeping/openBlock.ts'
+import { filedBlocks, tried } from '../keeping/shelf.ts'
+import { t, tn } from '../words/words.ts'
+import { OpenFileButton } from './OpenFileButton.tsx'
+
+const NEW_BLOCKS = [
+  ['star', () => t('a star')],
+  ['lantern', () => t('a lantern')],
+  ['empty', () => t('an empty grid')],
+] as const
+
+interface Props {
+  /** How many blocks the library has. */
+  readonly count: number
+  /** Called when a block was opened on the board. */
+  readonly onOpened: () => void
+}
+
+export function StartBlock({ count, onOpened }: Props) {
+  return (
+    <div className="beginning">
+      <h3>{t('Begin a new block')}</h3>
+      <ul className="starts">
+        {NEW_BLOCKS.map(([starter, name]) => (
+          <li key={starter}>
+            <button type="button" onClick={() => void beginBlock(STARTERS[starter]).then((begun) => begun && onOpened())}>
+              <BlockPicture load={async () => STARTERS[starter]} stamp={starter} side={34} />
+              {name()}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <div className="buttons">
+        <OpenFileButton done={onOpened} />
+        {count > 0 && (
+          <button type="button" onClick={() => void tried(saveAll)}>
+            {t('Save all in one file')}
+          </button>
+        )}
+      </div>
+    </div>
+  )
+}
+
+async function saveAll(): Promise<void> {
+  const blocks = await filedBlocks()
+  download('nestwright-blocks.json', writeBlocks(blocks), 'application/json')
+  setView({ notice: tn(blocks.length, 'One block is saved in a file.', '{n} blocks are saved in a file.') })
+}
