@@ -1,11 +1,11 @@
 /** The page: the head, the tray and fabrics, the board, the sheets beside it. */
 import { type ComponentType, lazy, useEffect } from 'react'
 import { Board } from '../board/Board.tsx'
-import { Repeats } from '../board/BoardTools.tsx'
-import { KEYS } from '../board/keys/keys.ts'
-import { useHeld } from '../board/hand/trayDrag.ts'
+import { SymmetrySelect } from '../board/SymmetrySelect.tsx'
+import { KEYS } from '../board/keys/keyList.ts'
+import { useTrayDrag } from '../board/hand/trayDrag.ts'
 import { Swatch } from '../drawing/FabricDefs.tsx'
-import { Difference } from '../views/NestingChanges.tsx'
+import { NestingChanges } from '../views/NestingChanges.tsx'
 import { Popover } from '../controls/Popover.tsx'
 import { FabricList } from '../tray/FabricList.tsx'
 import { Header } from './Header.tsx'
@@ -27,8 +27,8 @@ const MEANINGS: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
 }
 
 const OTHER_BOARDS: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
-  order: lazy(async () => ({ default: (await import('../views/SewingOrder.tsx')).Sewing })),
-  setting: lazy(async () => ({ default: (await import('../views/RepeatedBlocks.tsx')).Copies })),
+  order: lazy(async () => ({ default: (await import('../views/SewingOrder.tsx')).SewingOrder })),
+  setting: lazy(async () => ({ default: (await import('../views/RepeatedBlocks.tsx')).RepeatedBlocks })),
 }
 
 const LOOKS: readonly (readonly [ViewMode, () => string])[] = [
@@ -84,7 +84,7 @@ export function App() {
           <div className="under" data-part="under">
             <div className="says">
               <div className="said">
-                <Difference />
+                <NestingChanges />
                 <Notice />
               </div>
             </div>
@@ -172,7 +172,7 @@ function Seeing() {
   const marks = useStore(({ view }) => view.marks)
   return (
     <div className="buttons seeing">
-      {OTHER_BOARDS[shown] === undefined && <Repeats />}
+      {OTHER_BOARDS[shown] === undefined && <SymmetrySelect />}
       <button type="button" aria-pressed={marks} onClick={() => setView({ marks: !marks })}>
         {t('Numbers and marks')}
       </button>
@@ -212,14 +212,14 @@ function Keys() {
 
 /** What is carried between the tray or the fabrics and the board. */
 function Carried() {
-  const held = useHeld()
+  const dragged = useTrayDrag()
   const block = useStore(({ history }) => history.block)
-  if (held === null) return null
-  const fabric = held.sort === 'fabric' ? block.fabrics.find(({ id }) => id === held.fabric) : undefined
+  if (dragged === null) return null
+  const fabric = dragged.type === 'fabric' ? block.fabrics.find(({ id }) => id === dragged.fabric) : undefined
   return (
-    <div className="carried" aria-hidden="true" style={{ left: held.x, top: held.y }}>
+    <div className="carried" aria-hidden="true" style={{ left: dragged.x, top: dragged.y }}>
       {fabric !== undefined && <Swatch fabric={fabric} unit={block.measure.unit} />}
-      {held.sort === 'unit' && <UnitPicture block={block} kind={held.kind} />}
+      {dragged.type === 'unit' && <UnitPicture block={block} kind={dragged.kind} />}
     </div>
   )
 }

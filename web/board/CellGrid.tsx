@@ -1,17 +1,18 @@
 /**
- * The board for those who do not see it: its cells as a grid to walk through, each saying what lies there.
+ * The board for screen readers: its cells as a grid to walk through, each saying what lies in it.
  *
- * A large block shows the cells round the cursor; rows and columns are counted over the whole.
+ * Of a large block only the cells around the cursor are there; rows and columns are counted over the whole block.
  */
 import { memo, useDeferredValue, useMemo } from 'react'
 import type { Block, Unit } from '../../geometry/index.ts'
 import { KIND_NAMES, patchName } from '../words/unitWords.ts'
 import { t } from '../words/words.ts'
-import { piecesIn, unitById, unitsOver } from './hitTest.ts'
+import { patchesInCell } from './cellPatches.ts'
+import { unitById, unitsOver } from './hitTest.ts'
 import type { Point } from '../document/shapes.ts'
 
-/** Cells each way from the cursor. */
-const SEEN = 6
+/** Cells to each side of the cursor. */
+const REACH = 6
 
 export const cellId = ([x, y]: Point): string => `cell-${Math.floor(x)}-${Math.floor(y)}`
 
@@ -21,12 +22,12 @@ interface Props {
   readonly chosen: readonly string[]
 }
 
-export const Cells = memo(function Cells(props: Props) {
-  // The hand goes first; the words follow when it rests.
+export const CellGrid = memo(function CellGrid(props: Props) {
+  // What the maker does is drawn first; the words follow when there is time.
   const { block, cursor, chosen } = useDeferredValue(props)
   const { columns, rows } = block.grid
-  const held = useMemo(() => new Set(chosen), [chosen])
-  const names = useMemo(() => new Map(block.fabrics.map(({ id, name }) => [id, name])), [block.fabrics])
+  const selected = useMemo(() => new Set(chosen), [chosen])
+  const fabricNames = useMemo(() => new Map(block.fabrics.map(({ id, name }) => [id, name])), [block.fabrics])
   const across = rangeOf(cursor[0], columns)
   const down = rangeOf(cursor[1], rows)
   return (
@@ -37,11 +38,11 @@ export const Cells = memo(function Cells(props: Props) {
           <tr key={y} aria-rowindex={y + 1}>
             {across.map((x) => {
               const units = unitsIn(block, [x, y])
-              const text = units.length === 0 ? t('empty') : units.map((unit) => wordsOn(unit, names, held.has(unit.id))).join('; ')
+              const text = units.length === 0 ? t('empty') : units.map((unit) => unitText(unit, fabricNames, selected.has(unit.id))).join('; ')
               return (
                 // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: as above
                 // biome-ignore lint/a11y/useFocusableInteractive: the board has the focus and names the cell that it is on
-                <td role="gridcell" key={x} id={cellId([x, y])} aria-colindex={x + 1} aria-selected={units.some(({ id }) => held.has(id))}>
+                <td role="gridcell" key={x} id={cellId([x, y])} aria-colindex={x + 1} aria-selected={units.some(({ id }) => selected.has(id))}>
                   {t('Column {x}, row {y}: {what}.', { x: x + 1, y: y + 1, what: text })}
                 </td>
               )
@@ -55,31 +56,31 @@ export const Cells = memo(function Cells(props: Props) {
 
 function rangeOf(cursor: number, count: number): number[] {
   const at = Math.floor(cursor)
-  const first = Math.max(0, Math.min(at - SEEN, count - 2 * SEEN - 1))
-  return Array.from({ length: Math.min(count, 2 * SEEN + 1) }, (_, index) => first + index)
+  const first = Math.max(0, Math.min(at - REACH, count - 2 * REACH - 1))
+  return Array.from({ length: Math.min(count, 2 * REACH + 1) }, (_, index) => first + index)
 }
 
-/** Units whose cloth lies in a cell; the box of a free patch says too little. */
+/** Units that have fabric in a cell. The box of a free patch says too little: its shape decides. */
 function unitsIn(block: Block, [x, y]: Point): Unit[] {
   const units = unitsOver(block, { at: [x, y], size: [1, 1] })
   if (units.every(({ kind }) => kind !== 'polygon')) return units
-  const ids = new Set(piecesIn(block, [x, y]).map(({ unit }) => unit))
+  const ids = new Set(patchesInCell(block, [x, y]).map(({ unit }) => unit))
   return [...ids].flatMap((id) => (id === null ? [] : (unitById(block, id) ?? [])))
 }
 
 const TURNS = ['', () => t('turned a quarter'), () => t('turned half round'), () => t('turned three quarters')] as const
 
-function wordsOn(unit: Unit, names: ReadonlyMap<string, string>, held: boolean): string {
+function unitText(unit: Unit, fabricNames: ReadonlyMap<string, string>, selected: boolean): string {
   const turn = unit.kind === 'polygon' ? '' : TURNS[unit.turn ?? 0]
   const mirrored = unit.kind !== 'polygon' && unit.mirror === true
   const patches = Object.entries(unit.fabrics).map(([name, fabric]) =>
-    t('{patch} of {fabric}', { patch: patchName(name), fabric: names.get(fabric) ?? fabric }),
+    t('{patch} of {fabric}', { patch: patchName(name), fabric: fabricNames.get(fabric) ?? fabric }),
   )
   return [
     `${t(KIND_NAMES[unit.kind])} ${unit.id}`,
     ...(turn === '' || turn === undefined ? [] : [turn()]),
     ...(mirrored ? [t('mirrored')] : []),
     ...patches,
-    ...(held ? [t('chosen')] : []),
+    ...(selected ? [t('chosen')] : []),
   ].join(', ')
 }

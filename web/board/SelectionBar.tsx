@@ -1,13 +1,15 @@
-/** Over the board's lower edge: what is done to several units at once, and what is in hand. */
+/** Over the board: what is done to several units at once, or the unit in hand. */
 import { memo } from 'react'
 import type { Side } from '../../geometry/index.ts'
 import { UnitPicture } from './UnitPicture.tsx'
 import { KIND_NAMES } from '../words/unitWords.ts'
 import { setView, useStore } from '../document/store.ts'
 import { said, t } from '../words/words.ts'
-import { alignChosen, replaceChosen, spreadChosen, turnInHand } from './actions/actions.ts'
-import { Bar, Tool } from './BoardTools.tsx'
+import { alignSelection, spreadSelection } from './actions/arrange.ts'
+import { turnInHand } from './actions/modes.ts'
+import { replaceSelection } from './actions/units.ts'
 import type { TrayKind } from './newUnit.ts'
+import { Toolbar, ToolButton } from './Toolbar.tsx'
 
 const SIDES: readonly (readonly [Side, string, string])[] = [
   ['left', said('Align left'), 'M-8 -8V8M-6 -5H7M-6 4H2'],
@@ -18,39 +20,53 @@ const SIDES: readonly (readonly [Side, string, string])[] = [
   ['bottom', said('Align at the bottom'), 'M-8 8H8M-5 6V-7M4 6V-2'],
 ]
 
-export function Overboard() {
-  // One line at a time, so that the block lies free: who lays units does not arrange them yet.
+export function SelectionBar() {
+  // One line at a time, so that the block stays in sight: whoever places units is not arranging them yet.
   const inHand = useStore(({ view }) => view.taking !== null)
-  return <div className="overboard">{inHand ? <InHand /> : <Arranging />}</div>
+  return <div className="overboard">{inHand ? <UnitInHand /> : <ArrangeBar />}</div>
 }
 
-/** What is done to several units at once: over the board, as soon as two are chosen, so that nothing moves away under the hand. */
-const Arranging = memo(function Arranging() {
+/** Appears over the board as soon as two units are selected, so that nothing moves away under the hand. */
+const ArrangeBar = memo(function ArrangeBar() {
   const count = useStore(({ view }) => view.chosen.length)
   if (count < 2) return null
   return (
     <div className="arranging">
-      <Bar name={t('Arranging')}>
+      <Toolbar name={t('Arranging')}>
         <fieldset>
           <legend className="unseen">{t('Align')}</legend>
-          {SIDES.map(([side, name, sign]) => (
-            <Tool key={side} name={t(name)} sign={sign} act={() => alignChosen(side)} />
+          {SIDES.map(([side, name, icon]) => (
+            <ToolButton key={side} name={t(name)} icon={icon} onClick={() => alignSelection(side)} />
           ))}
-          <Tool name={t('Spread evenly across')} sign="M-8 -7V7M8 -7V7M-3 -4H3V4H-3Z" off={count < 3} act={() => spreadChosen('across')} />
-          <Tool name={t('Spread evenly down')} sign="M-7 -8H7M-7 8H7M-4 -3V3H4V-3Z" off={count < 3} act={() => spreadChosen('down')} />
+          <ToolButton
+            name={t('Spread evenly across')}
+            icon="M-8 -7V7M8 -7V7M-3 -4H3V4H-3Z"
+            disabled={count < 3}
+            onClick={() => spreadSelection('across')}
+          />
+          <ToolButton
+            name={t('Spread evenly down')}
+            icon="M-7 -8H7M-7 8H7M-4 -3V3H4V-3Z"
+            disabled={count < 3}
+            onClick={() => spreadSelection('down')}
+          />
         </fieldset>
         <fieldset>
           <legend className="unseen">{t('Shapes')}</legend>
-          <Tool name={t('Join shapes')} sign="M-7 -7H2V-2H7V7H-2V2H-7Z" act={() => void shaping('join')} />
-          <Tool name={t('Cut away the last chosen')} sign="M-7 -7H2V-2H-2V2H-7ZM2 1V2H1M4 2H7V7H-2V4" act={() => void shaping('cut')} />
+          <ToolButton name={t('Join shapes')} icon="M-7 -7H2V-2H7V7H-2V2H-7Z" onClick={() => void changeShapes('join')} />
+          <ToolButton
+            name={t('Cut away the last chosen')}
+            icon="M-7 -7H2V-2H-2V2H-7ZM2 1V2H1M4 2H7V7H-2V4"
+            onClick={() => void changeShapes('cut')}
+          />
         </fieldset>
-      </Bar>
+      </Toolbar>
     </div>
   )
 })
 
-/** What was taken from the tray stays in hand until it is put back. */
-const InHand = memo(function InHand() {
+/** A unit taken from the tray stays in hand until it is put back. */
+const UnitInHand = memo(function UnitInHand() {
   const taking = useStore(({ view }) => view.taking)
   const turned = useStore(({ view }) => view.turned)
   const count = useStore(({ view }) => view.chosen.length)
@@ -63,7 +79,7 @@ const InHand = memo(function InHand() {
       <button type="button" onClick={turnInHand}>
         {t('Turn it')}
       </button>
-      <button type="button" disabled={count === 0} onClick={replaceChosen}>
+      <button type="button" disabled={count === 0} onClick={replaceSelection}>
         {t('Put in place of the chosen')}
       </button>
       <button type="button" onClick={() => setView({ taking: null, turned: 0, notice: t('The unit is put back.') })}>
@@ -73,7 +89,7 @@ const InHand = memo(function InHand() {
   )
 })
 
-async function shaping(what: 'join' | 'cut'): Promise<void> {
-  const { cutAwayChosen, joinChosen } = await import('./actions/joinPatches.ts')
-  await (what === 'join' ? joinChosen() : cutAwayChosen())
+async function changeShapes(what: 'join' | 'cut'): Promise<void> {
+  const { cutAwaySelection, joinSelection } = await import('./actions/joinPatches.ts')
+  await (what === 'join' ? joinSelection() : cutAwaySelection())
 }

@@ -1,26 +1,27 @@
-/** Which unit or patch lies at a place, and what lies in the way: asked of an index made once for each list of units. */
-import type { Block, Unit } from '../../geometry/index.ts'
-import { type Buckets, bucketsOf } from './spatialIndex.ts'
-import { inside, type PatchShape, unitShapes, type Rect, rectOf, type Point } from '../document/shapes.ts'
+/** Which unit, patch or meeting lies at a place, and whether there is room: looked up in an index that is made once for each list. Lengths in cells. */
+import type { Block, Findings, Meeting, Unit } from '../../geometry/index.ts'
+import { inside, type PatchShape, unitShapes, type Point, pointOf, type Rect, rectOf } from '../document/shapes.ts'
+import { type SpatialIndex, spatialIndex } from './spatialIndex.ts'
 
-const indexes = new WeakMap<Block['units'], Buckets<Unit>>()
-const names = new WeakMap<Block['units'], ReadonlyMap<string, Unit>>()
+const unitIndexes = new WeakMap<Block['units'], SpatialIndex<Unit>>()
+const unitsByName = new WeakMap<Block['units'], ReadonlyMap<string, Unit>>()
+const meetingIndexes = new WeakMap<Findings['meetings'], SpatialIndex<PlacedMeeting>>()
 
 /** The units of a block by where they lie. */
-export function unitsIndex({ units }: Block): Buckets<Unit> {
-  const known = indexes.get(units) ?? bucketsOf(units, rectOf)
-  indexes.set(units, known)
-  return known
+export function unitsIndex({ units }: Block): SpatialIndex<Unit> {
+  const index = unitIndexes.get(units) ?? spatialIndex(units, rectOf)
+  unitIndexes.set(units, index)
+  return index
 }
 
 export function unitById({ units }: Block, id: string): Unit | undefined {
-  const known = names.get(units) ?? new Map(units.map((unit) => [unit.id, unit]))
-  names.set(units, known)
-  return known.get(id)
+  const byId = unitsByName.get(units) ?? new Map(units.map((unit) => [unit.id, unit]))
+  unitsByName.set(units, byId)
+  return byId.get(id)
 }
 
-/** Makes the indexes before they are asked. */
-export function getReady(block: Block): void {
+/** Makes the indexes before they are needed. */
+export function prepareIndexes(block: Block): void {
   unitsIndex(block)
   unitById(block, '')
 }
@@ -28,7 +29,32 @@ export function getReady(block: Block): void {
 /** In the order of the ids; those that are gone are left out. */
 export const unitsById = (block: Block, ids: readonly string[]): Unit[] => ids.flatMap((id) => unitById(block, id) ?? [])
 
-/** A patch of a unit, the topmost under a spot. */
+export interface PlacedMeeting {
+  readonly at: Point
+  readonly meeting: Meeting
+}
+
+/** The meetings of a block by where they lie. */
+export function meetingsIndex({ meetings }: Findings): SpatialIndex<PlacedMeeting> {
+  const placed = (): PlacedMeeting[] => clashesLast(meetings).map((meeting) => ({ at: pointOf(meeting.at), meeting }))
+  const index = meetingIndexes.get(meetings) ?? spatialIndex(placed(), ({ at }) => ({ at, size: [0, 0] }))
+  meetingIndexes.set(meetings, index)
+  return index
+}
+
+/** Two pairs of seams may meet at one point: the one that clashes is the one to see. */
+const clashesLast = (meetings: readonly Meeting[]): readonly Meeting[] =>
+  [...meetings].sort((a, b) => Number(a.verdict === 'clashes') - Number(b.verdict === 'clashes'))
+
+/** The topmost meeting within reach of a point, by its number in the report; null where there is none. */
+export function meetingAt(report: Findings, [x, y]: Point, reach: number): number | null {
+  const found = meetingsIndex(report)
+    .touching([x - reach, y - reach], [x + reach, y + reach])
+    .at(-1)
+  return found === undefined ? null : report.meetings.indexOf(found.meeting)
+}
+
+/** The topmost patch of a unit at a point. */
 export function pieceAt(block: Block, at: Point): PatchShape | undefined {
   return unitsIndex(block)
     .touching(at, at)
@@ -36,45 +62,31 @@ export function pieceAt(block: Block, at: Point): PatchShape | undefined {
     .findLast(({ corners }) => inside(corners, at))
 }
 
-/** Spots of a cell that are asked one after the other; off the middle and the diagonals, where seams run. */
-const SPOTS = [0.47, 0.13, 0.83, 0.29, 0.67]
-
-/** The pieces that lie in a cell, the one in its middle first. */
-export function piecesIn(block: Block, [x, y]: Point): PatchShape[] {
-  const near = unitsIndex(block)
-    .touching([x, y], [x + 1, y + 1])
-    .flatMap((unit) => unitShapes(unit))
-  const found = new Set<PatchShape>()
-  for (const dy of SPOTS)
-    for (const dx of SPOTS) {
-      const piece = near.findLast(({ corners }) => inside(corners, [x + dx, y + dy - 0.05]))
-      if (piece !== undefined) found.add(piece)
-    }
-  return [...found]
-}
-
-/** Units whose boxes share cloth with a box, not only an edge. */
+/** Units whose boxes overlap a box; an edge in common is no overlap. */
 export const unitsOver = (block: Block, rect: Rect): Unit[] =>
   unitsIndex(block)
     .touching(rect.at, [rect.at[0] + rect.size[0], rect.at[1] + rect.size[1]])
-    .filter((unit) => over(rect, rectOf(unit)))
+    .filter((unit) => overlap(rect, rectOf(unit)))
 
-/** Whether boxes lie inside the grid and over no other unit's box. Free patches may lie over anything: their boxes say little, the findings say the rest. */
-export function fits(block: Block, rects: readonly Rect[], besides: ReadonlySet<string>, units?: readonly Unit[]): boolean {
-  return rects.every((rect, index) => onGrid(block, rect) && inTheWay(block, rect, besides, units?.[index]) === undefined)
+/**
+ * Whether boxes lie inside the grid and over no other unit's box, `except` aside. `units` are the units whose boxes they are: a free patch may lie over
+ * anything, for its box says little; the findings say the rest.
+ */
+export function hasRoom(block: Block, rects: readonly Rect[], except: ReadonlySet<string>, units?: readonly Unit[]): boolean {
+  return rects.every((rect, index) => onGrid(block, rect) && unitInTheWay(block, rect, except, units?.[index]) === undefined)
 }
 
-/** A unit that has no room for a box beside it; none is in the way of a free patch. */
-export function inTheWay(block: Block, rect: Rect, besides: ReadonlySet<string>, unit?: Unit): Unit | undefined {
-  return unit?.kind === 'polygon' ? undefined : unitsOver(block, rect).find(({ id, kind }) => kind !== 'polygon' && !besides.has(id))
+/** A unit that a box would overlap; nothing is in the way of a free patch. */
+export function unitInTheWay(block: Block, rect: Rect, except: ReadonlySet<string>, unit?: Unit): Unit | undefined {
+  return unit?.kind === 'polygon' ? undefined : unitsOver(block, rect).find(({ id, kind }) => kind !== 'polygon' && !except.has(id))
 }
 
-export function onGrid({ grid: { columns, rows } }: Block, { at, size }: Rect): boolean {
-  return at[0] >= -HAIR && at[1] >= -HAIR && at[0] + size[0] <= columns + HAIR && at[1] + size[1] <= rows + HAIR
+function onGrid({ grid: { columns, rows } }: Block, { at, size }: Rect): boolean {
+  return at[0] >= -EPSILON && at[1] >= -EPSILON && at[0] + size[0] <= columns + EPSILON && at[1] + size[1] <= rows + EPSILON
 }
 
-/** Cells: thirds and the like are not whole in doubles. Only what a hand may do hangs on this; what is wrong the findings say exactly. */
-const HAIR = 1e-9
+/** Cells: thirds and the like are not whole in doubles. It decides only what a hand may do; what is wrong with the block the findings say exactly. */
+const EPSILON = 1e-9
 
-export const over = (a: Rect, b: Rect): boolean =>
-  ([0, 1] as const).every((axis) => a.at[axis] + HAIR < b.at[axis] + b.size[axis] && b.at[axis] + HAIR < a.at[axis] + a.size[axis])
+const overlap = (a: Rect, b: Rect): boolean =>
+  ([0, 1] as const).every((axis) => a.at[axis] + EPSILON < b.at[axis] + b.size[axis] && b.at[axis] + EPSILON < a.at[axis] + a.size[axis])

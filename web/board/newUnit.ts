@@ -1,6 +1,6 @@
 /** A new unit of a kind, as it comes off the tray: its usual size, in the block's first fabrics. */
 import { type Block, type FilePoint, freshId, type Kind, KIND_FACTS, type Turn, type Unit } from '../../geometry/index.ts'
-import { fits } from './hitTest.ts'
+import { hasRoom } from './hitTest.ts'
 import type { Point } from '../document/shapes.ts'
 
 export const TRAY = ['square', 'hst', 'hourglass', 'goose', 'diamond', 'cornered', 'strips', 'half-rectangle'] as const satisfies readonly Kind[]
@@ -32,40 +32,40 @@ export function newUnit(block: Block, kind: TrayKind, at: FilePoint, turn: Turn 
   } as Unit
 }
 
-/** As it lies in the hand: a quarter turn lays what is wide on end. */
+/** Width and height in cells; a quarter turn stands it on end. */
 export function sizeOfKind(kind: TrayKind, turn: Turn = 0): readonly [number, number] {
   const [w, h] = SIZES[kind]
   return turn % 2 === 0 ? [w, h] : [h, w]
 }
 
 /**
- * Where a unit comes to lie that is pressed down at a spot: on whole cells, over the spot, where there is room; its middle as near to the spot as can be,
- * its first cell under the hand where two places are as near. null where it has room nowhere over the spot.
+ * Where a unit lands that is placed by a press on a point: on whole cells, over the point, where there is room; its middle as near to the point as it can
+ * be, its first cell under the pointer where two places are as near. null where there is no room anywhere over the point.
  */
-export function roomOver(block: Block, kind: TrayKind, turn: Turn, [x, y]: Point): Point | null {
+export function roomAround(block: Block, kind: TrayKind, turn: Turn, [x, y]: Point): Point | null {
   const size = sizeOfKind(kind, turn)
   const along = (at: number, length: number): number[] => Array.from({ length }, (_, index) => Math.floor(at) - index)
-  const off = ([left, top]: Point): number => Math.hypot(left + size[0] / 2 - x, top + size[1] / 2 - y)
+  const distance = ([left, top]: Point): number => Math.hypot(left + size[0] / 2 - x, top + size[1] / 2 - y)
   const places = along(y, size[1]).flatMap((top) => along(x, size[0]).map((left): Point => [left, top]))
-  return places.filter((at) => fits(block, [{ at, size }], new Set())).sort((a, b) => off(a) - off(b))[0] ?? null
+  return places.filter((at) => hasRoom(block, [{ at, size }], new Set())).sort((a, b) => distance(a) - distance(b))[0] ?? null
 }
 
-/** More than a maker lays in one go. */
+/** More units than a maker lays in one go. */
 const MOST = 4000
 
-/** A run from one cell to another: as many of a kind as stand side by side between them, where there is room. */
-export function runOf(block: Block, kind: TrayKind, from: Point, to: Point, turn: Turn = 0): Unit[] {
+/** As many units of a kind as stand side by side from one cell to another, each where there is room. */
+export function fillBetween(block: Block, kind: TrayKind, from: Point, to: Point, turn: Turn = 0): Unit[] {
   const [w, h] = sizeOfKind(kind, turn)
   const steps = (axis: 0 | 1, size: number): number[] => {
     const count = Math.floor(Math.abs(to[axis] - from[axis]) / size) + 1
-    const way = to[axis] < from[axis] ? -size : size
-    return Array.from({ length: count }, (_, index) => from[axis] + index * way)
+    const step = to[axis] < from[axis] ? -size : size
+    return Array.from({ length: count }, (_, index) => from[axis] + index * step)
   }
   const places = steps(1, h).flatMap((y) => steps(0, w).map((x): Point => [x, y]))
   const ids = freshIds(block, kind, Math.min(MOST, places.length))
   return places
     .slice(0, MOST)
-    .filter((at) => fits(block, [{ at, size: [w, h] }], new Set()))
+    .filter((at) => hasRoom(block, [{ at, size: [w, h] }], new Set()))
     .map((at, index) => newUnit(block, kind, at, turn, ids[index]))
 }
 

@@ -1,17 +1,17 @@
 /**
- * What lies where, found without asking everything.
+ * Finds what lies in a box without looking at everything.
  *
  * In      items with their boxes, in cells.
  * Out     the items whose boxes touch a box, in the order in which they were given.
- * The cloth is divided into as many squares as there are a few items each; an item stands in each square that its box touches.
+ * How     the block is divided into squares with a few items each; an item is listed in every square that its box touches.
  */
 import type { Rect } from '../document/shapes.ts'
 
-export interface Buckets<T> {
+export interface SpatialIndex<T> {
   readonly touching: (low: readonly [number, number], high: readonly [number, number]) => T[]
 }
 
-/** Items to a square, about. */
+/** Items in a square, about. */
 const CROWD = 4
 
 interface Sides {
@@ -21,7 +21,7 @@ interface Sides {
   readonly side: number
 }
 
-export function bucketsOf<T>(items: readonly T[], boxOf: (item: T) => Rect): Buckets<T> {
+export function spatialIndex<T>(items: readonly T[], boxOf: (item: T) => Rect): SpatialIndex<T> {
   const boxes = new Float64Array(items.length * 4)
   items.forEach((item, index) => {
     const { at, size } = boxOf(item)

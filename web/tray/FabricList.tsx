@@ -1,7 +1,7 @@
 /** The fabrics of the block: pick one to colour patches with, name it, and open its details below it. */
 import { lazy, useEffect, useId, useRef, useState } from 'react'
 import { addFabric, type Block, changeFabric, type Fabric, freshId, recolourPatch } from '../../geometry/index.ts'
-import { startPouring } from '../board/hand/trayDrag.ts'
+import { dragFabric } from '../board/hand/trayDrag.ts'
 import { edit, setView, getState, useStore } from '../document/store.ts'
 import { t, tn } from '../words/words.ts'
 import { ALL_TURNS, FabricDefs, cellLength, Swatch } from '../drawing/FabricDefs.tsx'
@@ -96,7 +96,7 @@ function FabricItem({ fabric, count, open, toggle }: ItemProps) {
         aria-label={t('Take {name}', { name })}
         onPointerDown={(event) => {
           event.currentTarget.releasePointerCapture?.(event.pointerId)
-          startPouring(id, event)
+          dragFabric(id, event)
         }}
         onClick={() => pickFabric(id)}
       >

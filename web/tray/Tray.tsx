@@ -4,15 +4,15 @@ import { t } from '../words/words.ts'
 import { useStore } from '../document/store.ts'
 import { UnitPicture } from '../board/UnitPicture.tsx'
 import { KIND_NAMES } from '../words/unitWords.ts'
-import { startPlacing, takeInHand } from '../board/hand/trayDrag.ts'
+import { dragUnitFromTray, pickUpUnit } from '../board/hand/trayDrag.ts'
 import { TRAY } from '../board/newUnit.ts'
-import { scrollOrCarry } from '../board/hand/trayScroll.ts'
+import { scrollOrDrag } from '../board/hand/trayScroll.ts'
 
 export function Tray() {
   const block = useStore(({ history }) => history.block)
   const taking = useStore(({ view }) => view.taking)
   const list = useRef<HTMLUListElement>(null)
-  useEffect(() => (list.current === null ? undefined : scrollOrCarry(list.current)), [])
+  useEffect(() => (list.current === null ? undefined : scrollOrDrag(list.current)), [])
   return (
     <section aria-labelledby="tray-title" data-part="units">
       <h2 id="tray-title">{t('Units')}</h2>
@@ -24,9 +24,9 @@ export function Tray() {
               aria-pressed={taking === kind}
               onPointerDown={(event) => {
                 event.currentTarget.releasePointerCapture?.(event.pointerId)
-                startPlacing(kind, event)
+                dragUnitFromTray(kind, event)
               }}
-              onClick={() => takeInHand(kind)}
+              onClick={() => pickUpUnit(kind)}
             >
               <UnitPicture block={block} kind={kind} />
               <span>{t(KIND_NAMES[kind])}</span>

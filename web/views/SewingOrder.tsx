@@ -1,4 +1,4 @@
-/** The block assembled join by join: the pieces on the board, and a slider under it that walks through the joins. */
+/** The block sewn join by join: its pieces as they come together, and under them a slider that walks through the joins. */
 import { useEffect, useMemo, useRef, useState } from 'react'
 import type { Block, Findings } from '../../geometry/index.ts'
 import { ActionButton } from '../controls/ActionButton.tsx'
@@ -9,13 +9,13 @@ import { assembly } from './assembly.ts'
 import { FittedDrawing } from '../drawing/FittedDrawing.tsx'
 import './views.css'
 
-/** Milliseconds: two sides come together; a join is looked at before the next begins. */
+/** Milliseconds in which two sides come together, and in which a join stays in sight before the next begins. */
 const TOGETHER = 700
 const REST = 1500
-/** Patches above which they are not drawn often enough to be seen moving. */
+/** With more patches than this, they cannot be drawn often enough to be seen moving. */
 const MOST_MOVED = 1500
 
-export function Sewing() {
+export function SewingOrder() {
   const { report } = useFindings()
   const block = useStore(({ history }) => history.block)
   if (report === null || report.joins.length === 0)
@@ -33,19 +33,12 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
     most,
     useStore(({ view }) => view.step),
   )
-  const [playing, setPlaying] = useState(false)
   const part = useComingTogether(step, report.patches.length <= MOST_MOVED)
   const words = useMemo(() => joinWords(report), [report])
   const { drawing, reach } = useMemo(() => assembly(report, block, step, part), [report, block, step, part])
-  const go = (to: number): void => setView({ step: Math.max(0, Math.min(most, to)) })
-  useEffect(() => {
-    if (!playing) return
-    if (step === most) return setPlaying(false)
-    const next = setTimeout(() => setView({ step: step + 1 }), step === 0 ? REST / 3 : TOGETHER + REST)
-    return () => clearTimeout(next)
-  }, [playing, step, most])
-  const told = step === 0 ? null : words(step)
-  const sentence = told === null ? beginning(report) : [told.sew, told.then, told.size].filter((one) => one !== '').join(' ')
+  const join = step === 0 ? null : words(step)
+  const sentence = join === null ? startSentence(report) : [join.sew, join.then, join.size].filter((one) => one !== '').join(' ')
+  const [playing, setPlaying] = usePlaying(step, most)
   return (
     <>
       <FittedDrawing
@@ -57,45 +50,13 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
         label={t('The block in sewing order, {step} of {most} joins made. {sentence}', { step, most, sentence })}
       />
       <section className="stepper" data-part="board" aria-label={t('Sewing order')}>
-        <div className="stepping">
-          <ActionButton disabled={step === 0} onClick={() => go(step - 1)}>
-            {t('Back')}
-          </ActionButton>
-          <button
-            type="button"
-            aria-pressed={playing}
-            onClick={() => {
-              if (step === most) go(0)
-              setPlaying(!playing)
-            }}
-          >
-            {playing ? t('Pause') : t('Play')}
-          </button>
-          <ActionButton disabled={step === most} onClick={() => go(step + 1)}>
-            {t('Next')}
-          </ActionButton>
-          <input
-            type="range"
-            min={0}
-            max={most}
-            step={1}
-            value={step}
-            aria-label={t('Join')}
-            aria-valuetext={t('{step} of {most}', { step, most })}
-            onChange={(event) => {
-              setPlaying(false)
-              go(Number(event.target.value))
-            }}
-          />
-          {/* The slider says its place, and the sentence below is said: once is enough. */}
-          <output aria-live="off">{t('{step} of {most}', { step, most })}</output>
-        </div>
+        <StepControls step={step} most={most} playing={playing} setPlaying={setPlaying} />
         <p className="told" data-testid="join" aria-live={playing ? 'off' : 'polite'}>
-          {told === null ? (
+          {join === null ? (
             sentence
           ) : (
             <>
-              <strong>{told.sew}</strong> {told.then} {told.size !== '' && <b className="now">{told.size}</b>}
+              <strong>{join.sew}</strong> {join.then} {join.size !== '' && <b className="now">{join.size}</b>}
             </>
           )}
         </p>
@@ -104,26 +65,84 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
   )
 }
 
-const beginning = ({ patches, joins }: Findings): string =>
+/** While it plays, one step follows the other until all joins are made. */
+function usePlaying(step: number, most: number): [boolean, (playing: boolean) => void] {
+  const [playing, setPlaying] = useState(false)
+  useEffect(() => {
+    if (!playing) return
+    if (step === most) return setPlaying(false)
+    const next = setTimeout(() => setView({ step: step + 1 }), step === 0 ? REST / 3 : TOGETHER + REST)
+    return () => clearTimeout(next)
+  }, [playing, step, most])
+  return [playing, setPlaying]
+}
+
+interface StepControlsProps {
+  readonly step: number
+  readonly most: number
+  readonly playing: boolean
+  readonly setPlaying: (playing: boolean) => void
+}
+
+function StepControls({ step, most, playing, setPlaying }: StepControlsProps) {
+  const go = (to: number): void => setView({ step: Math.max(0, Math.min(most, to)) })
+  return (
+    <div className="stepping">
+      <ActionButton disabled={step === 0} onClick={() => go(step - 1)}>
+        {t('Back')}
+      </ActionButton>
+      <button
+        type="button"
+        aria-pressed={playing}
+        onClick={() => {
+          if (step === most) go(0)
+          setPlaying(!playing)
+        }}
+      >
+        {playing ? t('Pause') : t('Play')}
+      </button>
+      <ActionButton disabled={step === most} onClick={() => go(step + 1)}>
+        {t('Next')}
+      </ActionButton>
+      <input
+        type="range"
+        min={0}
+        max={most}
+        step={1}
+        value={step}
+        aria-label={t('Join')}
+        aria-valuetext={t('{step} of {most}', { step, most })}
+        onChange={(event) => {
+          setPlaying(false)
+          go(Number(event.target.value))
+        }}
+      />
+      {/* The slider says its place, and the sentence below is read out: once is enough. */}
+      <output aria-live="off">{t('{step} of {most}', { step, most })}</output>
+    </div>
+  )
+}
+
+const startSentence = ({ patches, joins }: Findings): string =>
   t('{patches} lie on the table, {joins} sew them into the block.', {
     patches: tn(patches.length, 'One patch', '{n} patches'),
     joins: tn(joins.length, 'one join', '{n} joins'),
   })
 
-/** From 0 to 1 while the sides of the newest join come together; at once where motion is to be spared, or where more than one step was taken. */
+/** From 0 to 1 while the sides of the newest join come together; at once where motion is unwanted, or more than one step was taken. */
 function useComingTogether(step: number, moving: boolean): number {
   const [at, setAt] = useState({ step, part: 1 })
   const moves = moving && step === at.step + 1 && !window.matchMedia('(prefers-reduced-motion: reduce)').matches
-  const begun = useRef(0)
+  const start = useRef(0)
   useEffect(() => {
     if (!moves) return setAt((before) => (before.step === step ? before : { step, part: 1 }))
-    begun.current = performance.now()
+    start.current = performance.now()
     setAt({ step, part: 0 })
   }, [step, moves])
   useEffect(() => {
     if (at.part === 1) return
     const frame = requestAnimationFrame((now) => {
-      const part = Math.min(1, Math.max(0, (now - begun.current) / TOGETHER))
+      const part = Math.min(1, Math.max(0, (now - start.current) / TOGETHER))
       setAt({ step: at.step, part })
     })
     return () => cancelAnimationFrame(frame)

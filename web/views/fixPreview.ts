@@ -1,8 +1,9 @@
 /**
- * What a fix would change, seen before it is taken.
+ * What a fix would change, before it is made.
  *
  * In      the block, and the edit that the fix would be.
- * Out     the block and findings as they would be, the seams that would be pressed otherwise, the units that would lie otherwise, and the clashes then.
+ * Out     the block and findings as they would be, the seams that would be pressed another way, the units that would be turned or mirrored, and the
+ *         number of clashes before and after.
  */
 import { type Block, type Edit, type Findings, findings, type Unit } from '../../geometry/index.ts'
 import { produce } from 'immer'
@@ -12,14 +13,14 @@ import type { Preview } from '../document/preview.ts'
 import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
 export function previewOf(before: Block, { change }: Edit): Preview {
-  const report = quickly(before)
+  const report = findingsOnce(before)
   const block = produce(before, (draft) => {
     change(draft as Parameters<typeof change>[0])
   })
   const after = findings(block)
-  const lay = new Map(seamLines(report).map((line) => [placeOf(line.points), line.lies?.map(rounded).join() ?? 'open']))
-  const pressed = seamLines(after).filter(({ points, lies }) => lay.get(placeOf(points)) !== (lies?.map(rounded).join() ?? 'open'))
-  const units = block.units.filter((unit, index) => unit !== before.units[index] && liesOf(unit) !== liesOf(before.units[index]))
+  const pressedNow = new Map(seamLines(report).map((line) => [seamKey(line.points), line.lies?.map(rounded).join() ?? 'open']))
+  const pressed = seamLines(after).filter(({ points, lies }) => pressedNow.get(seamKey(points)) !== (lies?.map(rounded).join() ?? 'open'))
+  const units = block.units.filter((unit, index) => unit !== before.units[index] && orientationOf(unit) !== orientationOf(before.units[index]))
   return {
     block,
     report: after,
@@ -31,8 +32,8 @@ export function previewOf(before: Block, { change }: Edit): Preview {
 }
 
 export function drawPreview({ block, pressed, units }: Preview): ViewDrawing {
-  const turned = block.units.filter(({ id }) => units.includes(id)).map(rectOf)
-  const rings = turned.map(({ at: [x, y], size: [w, h] }): Point[] => [
+  const changed = block.units.filter(({ id }) => units.includes(id)).map(rectOf)
+  const rings = changed.map(({ at: [x, y], size: [w, h] }): Point[] => [
     [x, y],
     [x + w, y],
     [x + w, y + h],
@@ -41,8 +42,8 @@ export function drawPreview({ block, pressed, units }: Preview): ViewDrawing {
   return pressed.length + rings.length === 0 ? [] : [{ what: 'changed', ways: pressed.map(({ points }) => points), rings }]
 }
 
-/** The block as it would be, by itself: for where the board is out of sight. */
-export function drawTried(preview: Preview): ViewDrawing {
+/** The whole block as it would be: for where the board is out of sight. */
+export function drawBlockPreview(preview: Preview): ViewDrawing {
   const pieces = patchShapes(preview.report.patches)
   const patches = pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners }))
   const wedges = preview.pressed.map(({ middle, points, lies }): DrawingPart => {
@@ -62,19 +63,20 @@ export function drawTried(preview: Preview): ViewDrawing {
   ]
 }
 
-/** Both sides of the comparison are worked out alike, so that nothing differs but by the edit. */
+/** Both sides of the comparison are computed the same way, so that nothing differs except by the edit. */
 const known = new WeakMap<Block, Findings>()
-function quickly(block: Block): Findings {
+function findingsOnce(block: Block): Findings {
   const report = known.get(block) ?? findings(block)
   known.set(block, report)
   return report
 }
 
-/** How a unit is turned, in one word. */
-const liesOf = (unit: Unit | undefined): string => (unit === undefined || unit.kind === 'polygon' ? '' : `${unit.turn ?? 0} ${unit.mirror === true}`)
+/** How a unit is turned and mirrored, as a key. */
+const orientationOf = (unit: Unit | undefined): string =>
+  unit === undefined || unit.kind === 'polygon' ? '' : `${unit.turn ?? 0} ${unit.mirror === true}`
 const rounded = (value: number): number => Math.round(value * 1e6) + 0
-/** A seam by where it runs, whichever end comes first. */
-const placeOf = (points: readonly Point[]): string =>
+/** A key for a seam by where it runs, whichever end comes first. */
+const seamKey = (points: readonly Point[]): string =>
   points
     .map((point) => point.map(rounded).join())
     .sort()

@@ -1,27 +1,27 @@
 /**
- * What an edit changed about where seams meet: what nests no longer, and what nests now.
+ * What an edit changed where seams meet: which meetings no longer nest, and which do now.
  *
- * In      the findings before and after, and where each point of the block went (nowhere, but for an edit of the whole block).
- * Out     places and counts. At one place two pairs of seams may meet: there the numbers that nest are held against each other.
+ * In      the findings before and after, and where each point of the block moved to (only an edit of the whole block moves any).
+ * Out     places in cells, and counts. Two pairs of seams may meet at one place: there the numbers of pairs that nest are compared.
  */
 import type { Findings, Meeting, Verdict } from '../../geometry/index.ts'
 import { type Point, pointOf } from '../document/shapes.ts'
 import type { ViewDrawing } from '../drawing/viewDrawing.ts'
 
-export interface Difference {
-  /** One entry for each meeting that nests no longer, and for each that nests and did not. */
+export interface NestingComparison {
+  /** One place for each meeting that no longer nests, and for each that nests now and did not. */
   readonly lost: readonly Point[]
   readonly gained: readonly Point[]
-  /** Of those that nest no longer: what stands there now. */
+  /** Of those that no longer nest: what is there now. */
   readonly now: Readonly<Record<Exclude<Verdict, 'nests'> | 'nothing', number>>
-  /** Clashes before and after, and tips that must not be cut off. */
+  /** Before and after: clashes, and tips that must not be cut off. */
   readonly clashes: readonly [number, number]
   readonly tips: readonly [number, number]
 }
 
 type Moved = (at: Point) => Point
 
-export function differenceOf(before: Findings, after: Findings, moved: Moved = (at) => at): Difference {
+export function compareNesting(before: Findings, after: Findings, moved: Moved = (at) => at): NestingComparison {
   const old = byPlace(before.meetings, moved)
   const fresh = byPlace(after.meetings, (at) => at)
   const lost: Point[] = []
@@ -68,7 +68,7 @@ const countOf = ({ meetings }: Findings, wanted: Verdict): number => meetings.fi
 const insteadOf = (place: Place | undefined): Exclude<Verdict, 'nests'> | 'nothing' =>
   (['clashes', 'pin', 'open', 'tip'] as const).find((verdict) => place?.verdicts.includes(verdict)) ?? 'nothing'
 
-export function drawDifference({ lost, gained }: Difference): ViewDrawing {
+export function drawNestingChanges({ lost, gained }: NestingComparison): ViewDrawing {
   return [
     ...(lost.length === 0 ? [] : [{ what: 'lost', spots: lost } as const]),
     ...(gained.length === 0 ? [] : [{ what: 'gained', spots: gained } as const]),

@@ -1,14 +1,14 @@
 /**
- * The wrong side as it lies on the ironing board: every sheet of cloth to scale, the one nearest the board first.
+ * The wrong side as it lies on the ironing board: every piece of fabric to scale, the one nearest the board first.
  *
- * In      the sheets, the colours of the fabrics.
- * Out     a drawing: each sheet with its cut and folded edges, its back paler than its right side, as the back of a print; then the stitches.
+ * In      the pieces as they are folded, in cells, and the colours of the fabrics.
+ * Out     a drawing: each piece with its cut and folded edges, the wrong side of the fabric paler than its right side; then the stitches.
  */
 import type { Findings, IronedSheet } from '../../geometry/index.ts'
 import { type Point, pointOf } from '../document/shapes.ts'
 import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
-export function ironing(sheets: readonly IronedSheet[], report: Findings, colours: ReadonlyMap<string, string>): ViewDrawing {
+export function wrongSideDrawing(sheets: readonly IronedSheet[], report: Findings, colours: ReadonlyMap<string, string>): ViewDrawing {
   return [...sheets.flatMap((sheet) => sheetParts(sheet, colours)), stitches(report)]
 }
 

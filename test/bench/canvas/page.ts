@@ -7,7 +7,7 @@ import { Layer } from 'konva/lib/Layer.js'
 import { Line } from 'konva/lib/shapes/Line.js'
 import { Stage } from 'konva/lib/Stage.js'
 import type { Block } from '../../../geometry/index.ts'
-import { clothPainting, drawPatches } from '../../../web/board/layers/fabricLayer.ts'
+import { fabricPainting, drawPatches } from '../../../web/board/layers/fabricLayer.ts'
 import { pieceAt } from '../../../web/board/hitTest.ts'
 import { type Frame, frameOf } from '../../../web/board/viewport.ts'
 import { unitShapes, type Point } from '../../../web/document/shapes.ts'
@@ -61,15 +61,15 @@ const ZOOMS = [1, 0.98, 0.96, 0.94, 0.92, 0.9, 0.88]
 
 function ours(block: Block): Cost {
   const n = block.grid.columns
-  const scene = { block, report: null, mode: 'cloth', stitching: null, cells: [], sheets: null, ink: '#2b2320', paper: '#fffaf2' } as const
+  const scene = { block, report: null, mode: 'cloth', stitching: null, cells: [], wrongSide: null, ink: '#2b2320', paper: '#fffaf2' } as const
   const openings = ZOOMS.map(() => {
     const pen = penOf()
     return timed(() => {
-      clothPainting(scene, createTileCache()(block)).paint(pen, frameAt(n, 1), SIZE)
+      fabricPainting(scene, createTileCache()(block)).paint(pen, frameAt(n, 1), SIZE)
       settle(pen)
     })
   })
-  const painting = clothPainting(scene, createTileCache()(block))
+  const painting = fabricPainting(scene, createTileCache()(block))
   const pen = penOf()
   const redraws = ZOOMS.map((zoom) =>
     timed(() => {

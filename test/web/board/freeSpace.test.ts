@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Block, Unit } from '../../../geometry/index.ts'
-import { fits } from '../../../web/board/hitTest.ts'
+import { hasRoom } from '../../../web/board/hitTest.ts'
 import { freePlace } from '../../../web/board/actions/freeSpace.ts'
 import { rectOf, type Point } from '../../../web/document/shapes.ts'
 import { blockOf, square } from '../../help.ts'
@@ -14,7 +14,7 @@ function byTrying(block: Block, units: readonly Unit[]): Point | null {
   places.sort((a, b) => Math.hypot(...a) - Math.hypot(...b))
   const there = ([dx, dy]: Point): boolean => {
     const rects = units.map(rectOf).map(({ at, size }) => ({ at: [at[0] + dx, at[1] + dy] as Point, size }))
-    return fits(block, rects, new Set(), units)
+    return hasRoom(block, rects, new Set(), units)
   }
   return places.find(there) ?? null
 }

@@ -1,241 +1,339 @@
-/** What a hand does on the board: each state of a gesture, and where things come to lie. All of it common practice, no source. */
+/** What a press, a drag, a tap, the wheel and a key on the board mean. All of it common practice, no source. */
 import { describe, expect, it } from 'vitest'
-import { boxOf } from '../../../geometry/index.ts'
-import type { Block, Unit } from '../../../geometry/index.ts'
-import {
-  carried,
-  chosenBy,
-  cursorOver,
-  followed,
-  type Gesture,
-  isCarried,
-  landed,
-  onHandle,
-  pressed,
-  resizing,
-  type Scene,
-  type Touch,
-} from '../../../web/board/hand/hand.ts'
-import { newUnit, roomOver, runOf } from '../../../web/board/newUnit.ts'
-import type { Point } from '../../../web/document/shapes.ts'
-import { snapMove } from '../../../web/board/hand/snapping.ts'
+import { type Block, findings, type Unit } from '../../../geometry/index.ts'
+import { gestureOf, handle, IDLE } from '../../../web/board/hand/hand.ts'
+import type { Command, HandContext, HandEvent } from '../../../web/board/hand/values.ts'
+import { decimal, type Point } from '../../../web/document/shapes.ts'
+import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { blockOf, square } from '../../help.ts'
-
-const SCALE = 100
-
-const touch = (cells: Point, more: Partial<Touch> = {}): Touch => ({
-  at: [cells[0] * SCALE, cells[1] * SCALE],
-  cells,
-  half: false,
-  add: false,
-  by: 'mouse',
-  ...more,
-})
-const sceneOf = (block: Block, more: Partial<Scene> = {}): Scene => ({
-  block,
-  chosen: [],
-  tool: 'hand',
-  taking: null,
-  turned: 0,
-  brush: null,
-  scale: SCALE,
-  pan: [0, 0],
-  ...more,
-})
-
-/** A drag from one spot to others, as it stands at the last. */
-function drag(scene: Scene, from: Touch, ...way: Touch[]): Gesture {
-  const [first, ...rest] = way as [Touch, ...Touch[]]
-  const begun = carried(pressed(from, scene) as Extract<Gesture, { sort: 'press' }>, first, scene)
-  return rest.reduce((gesture, next) => followed(gesture, next, scene), begun)
-}
+import { cancel, contextOf, dragged, dropped, key, move, play, press, release, tapped } from './board.ts'
 
 const goose: Unit = { id: 'g', kind: 'goose', at: [4, 4], size: [2, 1], fabrics: { goose: 'a', leftWing: 'b', rightWing: 'b' } }
 const block = blockOf(8, 8, [square('s', [0, 0]), square('t', [3, 0]), square('w', [6, 0], [2, 2]), goose])
+const board = (more: Partial<HandContext> = {}): HandContext => contextOf(block, more)
+const touch = { pointerType: 'touch' } as const
+const add = { add: true } as const
+
+describe('a tap', () => {
+  it('selects the patch under it', () => {
+    expect(tapped(board(), [0.5, 0.5])).toEqual([{ type: 'selectPatch', ids: ['s'], patch: { unit: 's', name: 'patch' }, add: false }])
+    expect(tapped(board({ selected: ['t'] }), [5, 4.5])).toEqual([
+      { type: 'selectPatch', ids: ['g'], patch: { unit: 'g', name: 'goose' }, add: false },
+    ])
+  })
+
+  it('adds a unit with Shift or with the button for it, and a second one takes it out again', () => {
+    const patch = { unit: 's', name: 'patch' }
+    expect(tapped(board({ selected: ['t'] }), [0.5, 0.5], add)).toEqual([{ type: 'selectPatch', ids: ['t', 's'], patch, add: true }])
+    expect(tapped(board({ selected: ['t', 's'] }), [0.5, 0.5], add)).toEqual([{ type: 'selectPatch', ids: ['t'], patch, add: true }])
+    expect(tapped(board({ selected: ['t'], adding: true }), [0.5, 0.5])).toEqual([{ type: 'selectPatch', ids: ['t', 's'], patch, add: true }])
+  })
+
+  it('on an empty cell ends the selection, unless it adds', () => {
+    expect(tapped(board({ selected: ['s'] }), [2.5, 6.5])).toEqual([{ type: 'select', ids: [] }])
+    expect(tapped(board({ selected: ['s'] }), [2.5, 6.5], add)).toEqual([{ type: 'select', ids: ['s'] }])
+  })
+
+  it('places the unit in hand on an empty cell, and still selects a patch', () => {
+    expect(tapped(board({ unitInHand: 'goose' }), [2.5, 6.5])).toEqual([{ type: 'placeAround', kind: 'goose', at: [2.5, 6.5] }])
+    expect(tapped(board({ unitInHand: 'goose' }), [0.5, 0.5])).toMatchObject([{ type: 'selectPatch', ids: ['s'] }])
+  })
+
+  it('recolours with the fabric in hand, and with Shift selects', () => {
+    expect(tapped(board({ fabricInHand: 'b' }), [0.5, 0.5])).toEqual([{ type: 'recolourAt', fabric: 'b', at: [0.5, 0.5] }])
+    expect(tapped(board({ fabricInHand: 'b' }), [0.5, 0.5], add)).toMatchObject([{ type: 'selectPatch', ids: ['s'] }])
+  })
+
+  it('adds a corner of a free patch, snapped', () => {
+    expect(tapped(board({ tool: 'patch' }), [2.1, 5.9])).toEqual([{ type: 'addCorner', corner: [2, 6] }])
+    expect(tapped(board({ tool: 'patch' }), [2.4, 5.9], { alt: true })).toEqual([{ type: 'addCorner', corner: [2.5, 6] }])
+  })
+
+  it('with the right button does nothing', () => {
+    expect(play(board(), [press([0.5, 0.5], { button: 2 }), release([0.5, 0.5])]).commands).toEqual([])
+  })
+
+  it('ends a preview before it means anything else', () => {
+    expect(handle(IDLE, press([0.5, 0.5]), board()).commands).toEqual([{ type: 'endPreview' }])
+    expect(handle(IDLE, press([0.5, 0.5], touch), board()).commands, 'a finger puts the keyboard on the board').toEqual([
+      { type: 'endPreview' },
+      { type: 'focusBoard' },
+    ])
+  })
+})
+
+describe('the mark of a meeting', () => {
+  const report = findings(eveningStar)
+  const first = report.meetings[0]
+  if (first === undefined) throw new Error('the star has meetings')
+  const at: Point = [decimal(first.at[0]), decimal(first.at[1])]
+  const star = (more: Partial<HandContext> = {}): HandContext => contextOf(eveningStar, { report, showsMeetings: true, ...more })
+  const indexOf = ([command]: readonly Command[]): Point | null => {
+    const meeting = command?.type === 'showMeeting' ? report.meetings[command.index] : undefined
+    return meeting === undefined ? null : [decimal(meeting.at[0]), decimal(meeting.at[1])]
+  }
+
+  it('shows the meeting when it is tapped, a few pixels off too', () => {
+    expect(indexOf(tapped(star(), at))).toEqual(at)
+    expect(indexOf(tapped(star(), [at[0] + 0.06, at[1] - 0.06]))).toEqual(at)
+    expect(tapped(star(), [at[0] + 0.3, at[1] + 0.2])[0]?.type).toBe('selectPatch')
+  })
+
+  it('is no target where it cannot be seen, or where a tool or a fabric is in use', () => {
+    expect(tapped(star({ showsMeetings: false }), at)[0]?.type).toBe('selectPatch')
+    expect(tapped(star({ tool: 'box' }), at)[0]?.type).toBe('selectPatch')
+    expect(tapped(star({ fabricInHand: 'night' }), at)[0]?.type).toBe('recolourAt')
+  })
+
+  it('lets a drag that starts on it move the unit below', () => {
+    expect(dragged(star(), [at[0] + 0.02, at[1] + 0.02], [[at[0] + 1, at[1] + 1]])?.type).toBe('move')
+  })
+})
+
+describe('a press that moves', () => {
+  it('becomes a drag sooner for a mouse than for a finger, which rolls', () => {
+    expect(dragged(board(), [0.5, 0.5], [[0.54, 0.5]])?.type).toBe('press')
+    expect(dragged(board(), [0.5, 0.5], [[0.57, 0.5]])?.type).toBe('move')
+    expect(dragged(board(), [0.5, 0.5], [[0.57, 0.5]], touch)?.type).toBe('press')
+    expect(dragged(board(), [0.5, 0.5], [[0.62, 0.5]], touch)?.type).toBe('move')
+  })
+
+  it('on empty cells draws a box with a mouse and pans with a finger', () => {
+    expect(dragged(board(), [1.5, 5.5], [[2.5, 6.5]])?.type).toBe('box')
+    expect(dragged(board(), [1.5, 5.5], [[2.5, 6.5]], touch)?.type).toBe('pan')
+    expect(dragged(board({ tool: 'box' }), [1.5, 5.5], [[2.5, 6.5]], touch)?.type, 'but not with the tool for boxes').toBe('box')
+  })
+
+  it('pans with the middle button, and with Space held, over units too', () => {
+    expect(play(board({ pan: [5, 5] }), [press([0.5, 0.5], { button: 1 }), move([1.5, 1])]).commands).toEqual([
+      { type: 'setView', zoom: 1, pan: [105, 55] },
+    ])
+    const held = play(board(), [key(' ')])
+    expect(held.handled).toBe(true)
+    expect(play(board(), [press([0.5, 0.5]), move([0.5, 1.5])], held.hand).commands).toEqual([{ type: 'setView', zoom: 1, pan: [0, 100] }])
+    const lifted = play(board(), [{ type: 'keyUp', key: ' ' }], held.hand)
+    expect(play(board(), [press([0.5, 0.5]), move([0.5, 1.5])], lifted.hand).hand.gesture?.type).toBe('move')
+  })
+})
 
 describe('moving', () => {
-  it('snaps to whole cells, and to halves where the hand asks', () => {
-    expect(drag(sceneOf(block), touch([0.5, 0.5]), touch([1.4, 4.2]))).toMatchObject({
-      sort: 'move',
-      ids: ['s'],
-      snapped: { by: [1, 4] },
-      fits: true,
-    })
-    expect(drag(sceneOf(block), touch([0.5, 0.5]), touch([1.9, 6.6], { half: true }))).toMatchObject({ snapped: { by: [1.5, 6] } })
+  it('snaps to whole cells, and to halves where the hand or the button asks', () => {
+    expect(dropped(board(), [0.5, 0.5], [[1.4, 4.2]])).toEqual([{ type: 'moveUnits', ids: ['s'], by: [1, 4] }])
+    expect(dropped(board(), [0.5, 0.5], [[1.9, 6.6]], { alt: true })).toEqual([{ type: 'moveUnits', ids: ['s'], by: [1.5, 6] }])
+    expect(dropped(board({ halves: true }), [0.5, 0.5], [[1.9, 6.6]])).toEqual([{ type: 'moveUnits', ids: ['s'], by: [1.5, 6] }])
   })
 
-  it('takes all that is chosen along, and only what is pressed where that is not chosen', () => {
-    expect(drag(sceneOf(block, { chosen: ['s', 't'] }), touch([0.5, 0.5]), touch([0.5, 2.5]))).toMatchObject({
-      ids: ['s', 't'],
-      snapped: { by: [0, 2] },
-    })
-    expect(drag(sceneOf(block, { chosen: ['t'] }), touch([0.5, 0.5]), touch([0.5, 2.5]))).toMatchObject({ ids: ['s'] })
-    expect(drag(sceneOf(block, { chosen: ['t'] }), touch([0.5, 0.5], { add: true }), touch([0.5, 2.5]))).toMatchObject({ ids: ['t', 's'] })
+  it('takes the whole selection along, and only the pressed unit where that is not selected', () => {
+    const by = [0, 2]
+    expect(dropped(board({ selected: ['s', 't'] }), [0.5, 0.5], [[0.5, 2.5]])).toEqual([{ type: 'moveUnits', ids: ['s', 't'], by }])
+    expect(dropped(board({ selected: ['t'] }), [0.5, 0.5], [[0.5, 2.5]])).toEqual([{ type: 'moveUnits', ids: ['s'], by }])
+    expect(dropped(board({ selected: ['t'] }), [0.5, 0.5], [[0.5, 2.5]], add)).toEqual([{ type: 'moveUnits', ids: ['t', 's'], by }])
   })
 
-  it('does not fit over others or beyond the grid', () => {
-    expect(drag(sceneOf(block), touch([4.5, 4.5]), touch([6.5, 1.5]))).toMatchObject({ fits: false, swap: null, inTheWay: 'w' })
-    expect(drag(sceneOf(block), touch([0.5, 0.5]), touch([-1, 0.5]))).toMatchObject({ fits: false, swap: null, inTheWay: null })
+  it('selects what it takes along, once, when the drag starts', () => {
+    const { commands } = play(board({ selected: ['t'] }), [press([0.5, 0.5]), move([0.5, 2.5]), move([0.5, 3.5])])
+    expect(commands).toEqual([{ type: 'select', ids: ['s'] }])
   })
 
-  it('changes places with a unit of the same size, and with no other', () => {
-    expect(drag(sceneOf(block), touch([0.5, 0.5]), touch([3.4, 0.6]))).toMatchObject({ swap: 't', inTheWay: null })
-    expect(drag(sceneOf(block), touch([0.5, 0.5]), touch([6.4, 0.6]))).toMatchObject({ swap: null, inTheWay: 'w' })
-    expect(drag(sceneOf(block, { chosen: ['s', 'g'] }), touch([0.5, 0.5]), touch([3.4, 0.6])), 'two do not change places with one').toMatchObject({
-      swap: null,
-    })
+  it('sees where there is no room', () => {
+    expect(dragged(board(), [4.5, 4.5], [[6.5, 1.5]])).toMatchObject({ fits: false, swap: null, inTheWay: 'w' })
+    expect(dragged(board(), [0.5, 0.5], [[-1, 0.5]])).toMatchObject({ fits: false, swap: null, inTheWay: null })
+  })
+
+  it('swaps places with a unit of the same size, and refuses any other', () => {
+    expect(dropped(board(), [0.5, 0.5], [[3.4, 0.6]])).toEqual([{ type: 'swapUnits', one: 's', other: 't' }])
+    expect(dropped(board(), [0.5, 0.5], [[6.4, 0.6]])).toEqual([{ type: 'refuseSwap' }])
+    expect(dragged(board({ selected: ['s', 'g'] }), [0.5, 0.5], [[3.4, 0.6]]), 'two do not swap with one').toMatchObject({ swap: null })
+  })
+
+  it('tries its place out where nothing is in the way but the edge of the grid, so that it can be said why not', () => {
+    expect(dropped(board(), [0.5, 0.5], [[-1, 0.5]])).toEqual([{ type: 'moveUnits', ids: ['s'], by: [-1, 0] }])
   })
 })
 
-describe('where a thing comes to lie', () => {
-  const around = { grid: block.grid, units: [], half: false, reach: 0.2 }
-  const third = { ...square('k', [0, 0]), at: ['4/3', 5] } as Unit
+describe('a drag that is interrupted', () => {
+  const start = play(board(), [press([0.5, 0.5]), move([0.5, 2.5])])
 
-  it('is drawn to another edge within reach, exactly', () => {
-    const box = boxOf(square('s', [0, 0]))
-    expect(snapMove(box, [1.3, 0], { ...around, units: [third] }).by, 'low edge to low edge').toEqual(['4/3', 0])
-    expect(snapMove(box, [2.36, 0], { ...around, units: [third] }).by, 'low edge to high edge').toEqual(['7/3', 0])
-    expect(snapMove(box, [0.36, 0], { ...around, units: [third] }).by, 'high edge to low edge').toEqual(['1/3', 0])
-    expect(snapMove(box, [1.6, 0], { ...around, units: [third] }).by, 'beyond reach').toEqual([2, 0])
+  it('is forgotten on Escape, and its release does nothing', () => {
+    const escaped = play(board(), [key('Escape')], start.hand)
+    expect([escaped.hand.gesture, escaped.handled]).toEqual([null, true])
+    expect(play(board(), [move([0.5, 3.5]), release([0.5, 3.5])], escaped.hand).commands).toEqual([])
   })
 
-  it('is drawn to the middle of the block, and shows it', () => {
-    const { by, guides } = snapMove(boxOf(square('s', [0, 0])), [3.55, 5], around)
-    expect(by).toEqual([3.5, 5])
-    expect(guides).toEqual([{ axis: 0, at: 4, from: 0, to: 8, sort: 'middle' }])
+  it('is forgotten when the browser takes the pointer away', () => {
+    expect(play(board(), [cancel()], start.hand)).toMatchObject({ hand: { gesture: null }, commands: [] })
   })
 
-  it('shows the nearest edge that it is in line with, once', () => {
-    const near = square('n', [5, 3])
-    const { guides } = snapMove(boxOf(square('s', [0, 0])), [5, 1], { ...around, units: [near, square('f', [5, 7])] })
-    expect(guides.filter(({ axis }) => axis === 0)).toEqual([
-      { axis: 0, at: 5, from: 1, to: 4, sort: 'edge' },
-      { axis: 0, at: 6, from: 1, to: 4, sort: 'edge' },
+  it('ends when its units are changed under it, by undo or from another tab', () => {
+    const undone = blockOf(8, 8, [square('t', [3, 0])])
+    const context = contextOf(undone)
+    expect(gestureOf(start.hand, undone)).toBeNull()
+    expect(play(context, [move([0.5, 3.5]), release([0.5, 3.5])], start.hand)).toMatchObject({ hand: { gesture: null }, commands: [] })
+    const boxed = play(board(), [press([1.5, 5.5]), move([2.5, 6.5])])
+    expect(gestureOf(boxed.hand, undone)?.type, 'a box holds no units').toBe('box')
+  })
+
+  it('gives way to two fingers, and their lifting neither drops it nor undoes', () => {
+    const dragging = play(board(), [press([0.5, 0.5], touch), move([0.5, 2.5], touch)])
+    const two = play(board(), [press([4, 4], { ...touch, id: 2 })], dragging.hand)
+    expect(two.hand.gesture).toMatchObject({ type: 'pinch', fingers: 2, since: null })
+    expect(play(board(), [release([4, 4], { ...touch, id: 2 }), release([0.5, 2.5], touch)], two.hand).commands).toEqual([])
+  })
+})
+
+describe('two fingers', () => {
+  const down: HandEvent[] = [press([2, 4], { ...touch, id: 1, time: 1000 }), press([6, 4], { ...touch, id: 2, time: 1010 })]
+  const lift: HandEvent[] = [release([2, 4], { ...touch, id: 1, time: 1100 }), release([6, 4], { ...touch, id: 2, time: 1110 })]
+
+  it('that tap undo, three redo, four nothing', () => {
+    expect(play(board(), [...down, ...lift]).commands).toEqual([{ type: 'undo' }])
+    const third = press([4, 6], { ...touch, id: 3, time: 1020 })
+    expect(play(board(), [...down, third, ...lift]).commands).toEqual([{ type: 'redo' }])
+    expect(play(board(), [...down, third, press([4, 2], { ...touch, id: 4 }), ...lift]).commands).toEqual([])
+  })
+
+  it('that move apart zoom around their middle and undo nothing', () => {
+    const spread: HandEvent[] = [move([1.5, 4], { ...touch, id: 1 }), move([6.5, 4], { ...touch, id: 2 }), move([1, 4], { ...touch, id: 1 })]
+    const { commands } = play(board(), [...down, ...spread, ...lift])
+    expect(commands.every(({ type }) => type === 'setView')).toBe(true)
+    expect(commands.at(-1)).toMatchObject({ zoom: expect.closeTo(5.5 / 4.5), pan: [expect.anything(), 0] })
+  })
+
+  it('on a handle or a patch do what two fingers do, not what the first of them pressed', () => {
+    const { commands } = play(board({ selected: ['s'] }), [
+      press([0.5, 0.5], { ...touch, time: 1000 }),
+      press([4, 4], { ...touch, id: 2, time: 1010 }),
+      release([4, 4], { ...touch, id: 2, time: 1100 }),
+      release([0.5, 0.5], { ...touch, time: 1110 }),
     ])
+    expect(commands).toEqual([{ type: 'undo' }])
   })
 })
 
-describe('a unit from the tray', () => {
-  it('comes to lie with its middle under the hand, on cells, halves, or in line', () => {
-    expect(landed('goose', 0, [3.2, 5.4], false, sceneOf(block)).by).toEqual([2, 5])
-    expect(landed('square', 0, [3.2, 6.1], true, sceneOf(block)).by).toEqual([2.5, 5.5])
-    expect(landed('square', 0, [3.99, 6.5], false, sceneOf(block)).by, 'the middle of the block is within reach').toEqual([3.5, 6])
-    expect(landed('goose', 1, [3.4, 5.1], false, sceneOf(block)).by, 'stood on end').toEqual([3, 4])
+describe('the wheel and the zoom keys', () => {
+  it('keep what lies under the pointer where it is', () => {
+    const [command] = play(board({ zoom: 2, pan: [30, 0] }), [{ type: 'wheel', at: [500, 300], delta: -100, fine: false }]).commands
+    if (command?.type !== 'setView') throw new Error('the wheel zooms')
+    const before = [(500 - 400 - 30) / 2, (300 - 400) / 2]
+    expect((500 - 400 - command.pan[0]) / command.zoom).toBeCloseTo(before[0] as number)
+    expect((300 - 400 - command.pan[1]) / command.zoom).toBeCloseTo(before[1] as number)
+    expect(command.zoom).toBeGreaterThan(2)
   })
 
-  it('is pressed down where it has room over the spot, nearest to it', () => {
-    expect(roomOver(block, 'square', 0, [2.5, 0.5])).toEqual([2, 0])
-    expect(roomOver(block, 'goose', 0, [2.5, 0.5]), 'the cell to the right is taken').toEqual([1, 0])
-    expect(roomOver(block, 'goose', 0, [2, 2.5]), 'pressed on the line between two cells').toEqual([1, 2])
-    expect(roomOver(block, 'goose', 0, [2.5, 2.5]), 'its first cell under the hand').toEqual([2, 2])
-    expect(roomOver(block, 'goose', 1, [7.5, 2.9]), 'upright').toEqual([7, 2])
-    expect(roomOver(block, 'diamond', 0, [0.5, 0.5])).toBeNull()
+  it('stop at the least and the most', () => {
+    const wheel = (delta: number): HandEvent => ({ type: 'wheel', at: [400, 400], delta, fine: true })
+    expect(play(board(), [wheel(-9999)]).commands).toMatchObject([{ zoom: 24 }])
+    expect(play(board(), [wheel(9999)]).commands).toMatchObject([{ zoom: 0.3 }])
   })
 
-  it('lies as it was turned in the hand', () => {
-    expect(newUnit(block, 'goose', [0, 4], 1)).toMatchObject({ size: [1, 2], turn: 1 })
-    expect(newUnit(block, 'goose', [0, 4], 2)).toMatchObject({ size: [2, 1], turn: 2 })
-    expect(newUnit(block, 'goose', [0, 4])).not.toHaveProperty('turn')
-    expect(runOf(block, 'goose', [0, 2], [1, 5], 3).map((unit) => (unit.kind === 'polygon' ? null : unit.at))).toEqual([
-      [0, 2],
-      [1, 2],
-      [0, 4],
-      [1, 4],
-    ])
-  })
-})
-
-describe('a fabric in hand', () => {
-  const scene = sceneOf(block, { brush: 'b' })
-
-  it('is drawn over patches, each once, also where the hand is quick', () => {
-    expect(drag(scene, touch([0.5, 0.5]), touch([6.5, 0.5]), touch([0.5, 0.5]))).toMatchObject({
-      sort: 'pour',
-      fabric: 'b',
-      over: [
-        { unit: 's', name: 'patch' },
-        { unit: 't', name: 'patch' },
-        { unit: 'w', name: 'patch' },
-      ],
-    })
-  })
-
-  it('moves nothing; but Shift still takes units up', () => {
-    expect(drag(scene, touch([0.5, 0.5]), touch([0.5, 3])).sort).toBe('pour')
-    expect(drag(scene, touch([0.5, 0.5], { add: true }), touch([0.5, 3], { add: true })).sort).toBe('move')
+  it('zoom around the middle of the board', () => {
+    expect(play(board(), [key('+')]).commands).toEqual([{ type: 'setView', zoom: 1.2, pan: [0, 0] }])
+    expect(play(board(), [key('-')]).commands).toMatchObject([{ zoom: 1 / 1.2 }])
   })
 })
 
 describe('the round handles', () => {
-  const hold = (does: 'turn' | 'mirror', ...way: Point[]): Gesture =>
-    way.reduce(
-      (gesture, at) => followed(gesture, touch(at, { by: 'touch' }), sceneOf(block)),
-      onHandle(does, touch([5, 3.6], { by: 'touch' }), ['g'], block) as Gesture,
-    )
+  // Above the goose, whose middle lies at 5, 4.5: 30 pixels up, 20 to each side.
+  const handles = board({ selected: ['g'] })
+  const turn: Point = [4.8, 3.7]
+  const mirror: Point = [5.2, 3.7]
 
-  it('mean one quarter while the finger rests, and as many as it goes round by', () => {
-    expect(hold('turn', [5.05, 3.62])).toMatchObject({ off: false })
-    expect(hold('turn', [5.9, 4.5])).toMatchObject({ off: true, quarters: 1 })
-    expect(hold('turn', [5.9, 4.5], [5, 5.4])).toMatchObject({ quarters: 2 })
-    expect(hold('turn', [4.1, 4.5])).toMatchObject({ quarters: 3 })
-    expect(hold('turn', [5.9, 4.5], [5, 3.7]), 'back where it was').toMatchObject({ off: true, quarters: 0 })
-    expect(hold('turn', [5.9, 4.5], [5.02, 4.52]), 'over the middle nothing spins').toMatchObject({ quarters: 1 })
+  it('turn and mirror what is selected when they are tapped', () => {
+    expect(tapped(handles, turn)).toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 1 }])
+    expect(tapped(handles, mirror)).toEqual([{ type: 'mirrorSelection' }])
   })
 
-  it('let the mirror alone once the hand has left it', () => {
-    expect(hold('mirror', [5.1, 3.7])).toMatchObject({ off: false })
-    expect(hold('mirror', [5.1, 5])).toMatchObject({ off: true })
+  it('turn by as many quarters as the pointer goes round', () => {
+    const quarters = (...way: Point[]): unknown => dropped(handles, turn, way)
+    expect(quarters([5.9, 4.5])).toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 1 }])
+    expect(quarters([5.9, 4.5], [5, 5.4])).toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 2 }])
+    expect(quarters([4.1, 4.5])).toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 3 }])
+    expect(quarters([5.9, 4.5], [5, 3.7]), 'back where it was').toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 0 }])
+    expect(quarters([5.9, 4.5], [5.02, 4.52]), 'close to the middle nothing spins').toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 1 }])
   })
-})
 
-describe('what a mouse shows', () => {
-  it('is what a press would do there', () => {
-    const over = (unit: string | null, more: Partial<Scene> = {}, on: Parameters<typeof cursorOver>[0] = null): string =>
-      cursorOver(on, unit, sceneOf(block, more))
-    expect([over('s'), over(null), over(null, { taking: 'goose' }), over('s', { brush: 'a' })]).toEqual(['grab', 'default', 'copy', 'cell'])
-    expect(over('s', { tool: 'box' })).toBe('crosshair')
-    expect([over('s', {}, 'turn'), over('s', {}, [0, 0]), over('s', {}, [1, 0])]).toEqual(['pointer', 'nwse-resize', 'nesw-resize'])
+  it('let the mirror be once the pointer has left it', () => {
+    expect(dropped(handles, mirror, [[5.25, 3.75]])).toEqual([{ type: 'mirrorSelection' }])
+    expect(dropped(handles, mirror, [[5.1, 5]])).toEqual([])
   })
-})
 
-describe('a press that becomes a drag', () => {
-  it('goes farther for a finger, which rolls, than for a mouse', () => {
-    expect(isCarried(touch([1, 1]), touch([1.07, 1]))).toBe(true)
-    expect(isCarried(touch([1, 1], { by: 'touch' }), touch([1.07, 1]))).toBe(false)
-    expect(isCarried(touch([1, 1], { by: 'touch' }), touch([1.12, 1]))).toBe(true)
+  it('are not there without a selection, with another tool, or while a fix is tried', () => {
+    const types = (context: HandContext): string[] => tapped(context, turn).map(({ type }) => type)
+    expect(types(board())).toEqual(['select'])
+    expect(types(board({ selected: ['g'], tool: 'box' }))).toEqual(['select'])
+    expect(types(board({ selected: ['g'], document: blockOf(8, 8, []) }))).toEqual(['select'])
+  })
+
+  it('are larger after a finger than after a mouse', () => {
+    const beside: Point = [turn[0] - 0.26, 3.55]
+    expect(tapped(handles, beside)[0]?.type).toBe('select')
+    const finger = play(handles, [press([2.5, 7], touch), release([2.5, 7], touch)])
+    expect(play(handles, [press(beside, touch), release(beside, touch)], finger.hand).commands.map(({ type }) => type)).toEqual(['turnUnits'])
   })
 })
 
 describe('resizing', () => {
-  const resize = (ids: string[], corner: [0 | 1, 0 | 1], to: Touch): Gesture =>
-    followed(resizing(ids, corner, block, touch([-9, -9])) as Gesture, to, sceneOf(block, { chosen: ids }))
+  const resize = (unit: string, from: Point, to: Point): readonly Command[] => dropped(board({ selected: [unit] }), from, [to])
 
   it('keeps the corner across, and snaps the other to cells', () => {
-    expect(resize(['s'], [1, 1], touch([2.2, 2.9]))).toMatchObject({ to: { at: [0, 0], size: [2, 3] }, fits: true })
-    expect(resize(['w'], [0, 1], touch([4.8, 2.9]))).toMatchObject({ to: { at: [5, 0], size: [3, 3] }, fits: true })
+    expect(resize('s', [1, 1], [2.2, 2.9])).toEqual([{ type: 'resizeUnits', ids: ['s'], to: { at: [0, 0], size: [2, 3] } }])
+    expect(resize('w', [6, 2], [4.8, 2.9])).toEqual([{ type: 'resizeUnits', ids: ['w'], to: { at: [5, 0], size: [3, 3] } }])
   })
 
   it('keeps a goose twice as wide as high, and nothing smaller than a cell', () => {
-    expect(resize(['g'], [1, 1], touch([7.9, 5.1]))).toMatchObject({ to: { at: [4, 4], size: [4, 2] } })
-    expect(resize(['w'], [1, 1], touch([1, 0]))).toMatchObject({ to: { at: [6, 0], size: [1, 1] } })
-  })
-
-  it('begins when the corner is drawn away, not when it is pressed', () => {
-    const held = resizing(['s'], [1, 1], block, touch([1.1, 1.1])) as Gesture
-    expect(held).toMatchObject({ drawn: false })
-    expect(followed(held, touch([1.12, 1.11]), sceneOf(block))).toMatchObject({ drawn: false, to: { size: [1, 1] } })
-    expect(followed(held, touch([2.1, 1.1]), sceneOf(block))).toMatchObject({ drawn: true, to: { size: [2, 1] } })
+    expect(resize('g', [6, 5], [7.9, 5.1])).toMatchObject([{ to: { at: [4, 4], size: [4, 2] } }])
+    expect(resize('w', [8, 2], [1, 0])).toMatchObject([{ to: { at: [6, 0], size: [1, 1] } }])
   })
 
   it('sees that it has no room', () => {
-    expect(resize(['s'], [1, 1], touch([4, 1]))).toMatchObject({ fits: false })
+    expect(dragged(board({ selected: ['s'] }), [1, 1], [[4, 1]])).toMatchObject({ type: 'resize', fits: false })
+  })
+
+  it('starts when the corner is dragged; a tap on it selects what lies under it', () => {
+    expect(dragged(board({ selected: ['s'] }), [1.02, 1.02], [[1.04, 1.03]])).toMatchObject({ dragged: false })
+    expect(tapped(board({ selected: ['s'] }), [0.98, 0.98])).toMatchObject([{ type: 'selectPatch', ids: ['s'] }])
   })
 })
 
-describe('laying a run', () => {
-  it('lays a unit in hand on each free cell from press to pointer, and passes over taken ones', () => {
-    const laid = drag(sceneOf(block, { taking: 'square' }), touch([1.5, 0.5]), touch([4.4, 1.2])) as Extract<Gesture, { sort: 'run' }>
-    expect(laid.units.map((unit) => (unit.kind === 'polygon' ? null : unit.at))).toEqual([
+describe('a fabric in hand', () => {
+  const context = board({ fabricInHand: 'b' })
+
+  it('recolours every patch it is drawn across, each once, however fast', () => {
+    expect(
+      dropped(
+        context,
+        [0.5, 0.5],
+        [
+          [6.5, 0.5],
+          [0.5, 0.5],
+        ],
+      ),
+    ).toEqual([
+      {
+        type: 'recolourPatches',
+        fabric: 'b',
+        over: [
+          { unit: 's', name: 'patch' },
+          { unit: 't', name: 'patch' },
+          { unit: 'w', name: 'patch' },
+        ],
+      },
+    ])
+  })
+
+  it('moves nothing; but with Shift units move', () => {
+    expect(dragged(context, [0.5, 0.5], [[0.5, 3]])?.type).toBe('recolour')
+    expect(dragged(context, [0.5, 0.5], [[0.5, 3]], add)?.type).toBe('move')
+  })
+})
+
+describe('a unit in hand', () => {
+  const places = (commands: readonly Command[]): unknown =>
+    commands.flatMap((command) => (command.type === 'placeUnits' ? command.units.map((unit) => (unit.kind === 'polygon' ? null : unit.at)) : []))
+
+  it('is laid on every free cell of a drag, and passes over taken ones', () => {
+    const laid = dropped(board({ unitInHand: 'square' }), [1.5, 0.5], [[4.4, 1.2]])
+    expect(places(laid)).toEqual([
       [1, 0],
       [2, 0],
       [4, 0],
@@ -244,47 +342,131 @@ describe('laying a run', () => {
       [3, 1],
       [4, 1],
     ])
-    expect(new Set(laid.units.map(({ id }) => id)).size).toBe(7)
+    const ids = laid.flatMap((command) => (command.type === 'placeUnits' ? command.units.map(({ id }) => id) : []))
+    expect(new Set(ids).size).toBe(7)
   })
 
-  it('stands larger units side by side, to the left and upwards too', () => {
-    expect(runOf(block, 'goose', [6, 7], [1, 6]).map((unit) => (unit.kind === 'polygon' ? null : unit.at))).toEqual([
-      [6, 7],
-      [4, 7],
-      [2, 7],
-      [6, 6],
-      [4, 6],
-      [2, 6],
-    ])
+  it('does not stop a drag on a unit from moving that', () => {
+    expect(dragged(board({ unitInHand: 'square' }), [0.5, 0.5], [[0.5, 3.5]])?.type).toBe('move')
   })
 })
 
-describe('choosing', () => {
-  it('chooses what a box touches, and adds where the hand adds', () => {
-    const scene = sceneOf(block, { chosen: ['g'] })
-    const box = drag(scene, touch([1.5, 1.5]), touch([3.2, 0.8])) as Extract<Gesture, { sort: 'box' }>
-    expect(chosenBy(box, scene)).toEqual(['t'])
-    const more = drag(scene, touch([1.5, 1.5], { add: true }), touch([3.2, 0.8])) as Extract<Gesture, { sort: 'box' }>
-    expect(chosenBy(more, scene)).toEqual(['g', 't'])
+describe('selecting an area', () => {
+  const loop: Point[] = [
+    [0.2, 1.2],
+    [-0.3, -0.3],
+    [3.6, -0.4],
+    [4.2, 1.3],
+    [2, 0.9],
+  ]
+
+  it('takes the units that a box touches, and adds them where the hand adds', () => {
+    const context = board({ selected: ['g'] })
+    expect(dropped(context, [1.5, 1.5], [[3.2, 0.8]])).toEqual([{ type: 'selectArea', ids: ['t'] }])
+    expect(dropped(context, [1.5, 1.5], [[3.2, 0.8]], add)).toEqual([{ type: 'selectArea', ids: ['g', 't'] }])
   })
 
-  it('chooses what lies with its middle in a drawn round, even from a press on a unit', () => {
-    const scene = sceneOf(block, { tool: 'round' })
-    const way: Point[] = [
-      [0.2, 1.2],
-      [-0.3, -0.3],
-      [3.6, -0.4],
-      [4.2, 1.3],
-      [2, 0.9],
-    ]
-    const round = drag(scene, touch([0.4, 0.6]), ...way.map((cells) => touch(cells))) as Extract<Gesture, { sort: 'round' }>
-    expect(round.sort).toBe('round')
-    expect(chosenBy(round, scene)).toEqual(['s', 't'])
+  it('takes the units whose middle lies in a loop, even from a press on a unit', () => {
+    expect(dropped(board({ tool: 'round' }), [0.4, 0.6], loop)).toEqual([{ type: 'selectArea', ids: ['s', 't'] }])
+    expect(dropped(board({ tool: 'round', selected: ['g', 't'] }), [0.4, 0.6], loop, add)).toEqual([{ type: 'selectArea', ids: ['g', 't', 's'] }])
   })
 
-  it('pans with a finger on empty cells, and draws a box there with a mouse', () => {
-    expect(drag(sceneOf(block), touch([1.5, 5.5], { by: 'touch' }), touch([2.5, 6.5], { by: 'touch' })).sort).toBe('pan')
-    expect(drag(sceneOf(block, { tool: 'box' }), touch([1.5, 5.5], { by: 'touch' }), touch([2.5, 6.5], { by: 'touch' })).sort).toBe('box')
-    expect(drag(sceneOf(block), touch([1.5, 5.5]), touch([2.5, 6.5])).sort).toBe('box')
+  it('starts a box on a unit with the tool for it', () => {
+    expect(dropped(board({ tool: 'box' }), [0.5, 0.5], [[3.5, 0.6]])).toEqual([{ type: 'selectArea', ids: ['s', 't'] }])
   })
+})
+
+describe('drawing a free patch', () => {
+  const drawing = board({ tool: 'patch' })
+
+  it('shows the next corner under a mouse, and none once it has left the board', () => {
+    const over = play(drawing, [move([2.1, 3.1])])
+    expect(over.hand.hover?.cells).toEqual([2.1, 3.1])
+    expect(play(drawing, [{ type: 'leave' }], over.hand).hand.hover).toBeNull()
+  })
+
+  it('puts a corner where a finger lifts, and shows none after it', () => {
+    const { hand, commands } = play(drawing, [press([1, 1], touch), move([2.1, 5.9], touch), release([2.1, 5.9], touch)])
+    expect(commands).toEqual([{ type: 'addCorner', corner: [2, 6] }])
+    expect(hand.hover).toBeNull()
+  })
+
+  it('pans when a mouse drags', () => {
+    expect(dragged(drawing, [1, 1], [[2, 1]])?.type).toBe('pan')
+  })
+
+  it('leaves Space to the drawing', () => {
+    expect(play(drawing, [key(' ')])).toMatchObject({ hand: { panKey: false }, commands: [{ type: 'key', command: { type: 'addCorner' } }] })
+  })
+})
+
+describe('a drop from the tray', () => {
+  const unit = (kind: 'goose' | 'square', at: Point | null, half = false): HandEvent => ({ type: 'trayDrop', item: { type: 'unit', kind, half }, at })
+
+  it('places a unit with its middle under the pointer, on cells, halves, or in line', () => {
+    expect(play(board(), [unit('goose', [320, 540])]).commands).toEqual([{ type: 'placeUnit', kind: 'goose', at: [2, 5], turn: 0 }])
+    expect(play(board(), [unit('square', [320, 610], true)]).commands).toMatchObject([{ at: [2.5, 5.5] }])
+    expect(play(board(), [unit('square', [399, 650])]).commands, 'the middle of the block attracts').toMatchObject([{ at: [3.5, 6] }])
+  })
+
+  it('keeps the turn of the unit in hand, but not for another unit', () => {
+    const turned = board({ unitInHand: 'goose', turned: 1 })
+    expect(play(turned, [unit('goose', [340, 510])]).commands).toMatchObject([{ at: [3, 4], turn: 1 }])
+    expect(play(turned, [unit('square', [350, 550])]).commands).toMatchObject([{ turn: 0 }])
+  })
+
+  it('replaces a unit of the same size', () => {
+    expect(play(board(), [unit('square', [50, 50])]).commands).toEqual([{ type: 'replaceUnit', kind: 'square', unit: 's' }])
+    expect(play(board(), [unit('square', [700, 100])]).commands, 'this one is larger').toMatchObject([{ type: 'placeUnit' }])
+  })
+
+  it('recolours the patch under a fabric', () => {
+    expect(play(board(), [{ type: 'trayDrop', item: { type: 'fabric', fabric: 'b' }, at: [50, 50] }]).commands).toEqual([
+      { type: 'recolourAt', fabric: 'b', at: [0.5, 0.5] },
+    ])
+  })
+
+  it('off the board does nothing', () => {
+    expect(play(board(), [unit('square', null)])).toMatchObject({ commands: [], handled: false })
+  })
+})
+
+describe('the cursor of a mouse', () => {
+  const over = (cells: Point, more: Partial<HandContext> = {}): unknown => handle(IDLE, move(cells), board(more)).commands
+
+  it('shows what a press would do there', () => {
+    const shown = (cells: Point, more: Partial<HandContext> = {}): unknown => (over(cells, more) as { cursor: string }[])[0]?.cursor
+    expect([shown([0.5, 0.5]), shown([2, 6]), shown([2, 6], { unitInHand: 'goose' }), shown([0.5, 0.5], { fabricInHand: 'a' })]).toEqual([
+      'grab',
+      'default',
+      'copy',
+      'cell',
+    ])
+    expect(shown([0.5, 0.5], { tool: 'box' })).toBe('crosshair')
+    const selected = { selected: ['w'] }
+    expect([shown([6.8, 0.2], selected), shown([6, 0], selected), shown([8, 0], selected)]).toEqual(['pointer', 'nwse-resize', 'nesw-resize'])
+  })
+
+  it('is not there for a finger', () => {
+    expect(handle(IDLE, move([0.5, 0.5], touch), board()).commands).toEqual([])
+  })
+})
+
+describe('keys', () => {
+  it('are passed on as commands, or left to the browser', () => {
+    expect(play(board(), [key('t')]).commands).toEqual([{ type: 'key', command: { type: 'turn' } }])
+    expect(play(board(), [key('Tab')])).toMatchObject({ commands: [], handled: false })
+    expect(play(board(), [key('c', { control: true })]), 'the clipboard is the browser’s').toMatchObject({ handled: false })
+  })
+
+  it('let go of everything on Escape where nothing is dragged', () => {
+    expect(play(board(), [key('Escape')]).commands).toEqual([{ type: 'key', command: { type: 'letGo' } }])
+  })
+})
+
+// A block that is not the document's: what a fix would make of it.
+const tried: Block = blockOf(8, 8, [square('s', [5, 5])])
+
+it('presses what it sees while a fix is tried', () => {
+  expect(tapped(board({ block: tried }), [5.5, 5.5])).toMatchObject([{ type: 'selectPatch', ids: ['s'] }])
 })

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { bucketsOf } from '../../../web/board/spatialIndex.ts'
-import { fits, pieceAt, unitsOver } from '../../../web/board/hitTest.ts'
+import { spatialIndex } from '../../../web/board/spatialIndex.ts'
+import { hasRoom, pieceAt, unitsOver } from '../../../web/board/hitTest.ts'
 import { inside, unitShapes, type Rect } from '../../../web/document/shapes.ts'
 import { manyUnits } from '../../bench/blocks.ts'
 import { blockOf, square } from '../../help.ts'
@@ -18,7 +18,7 @@ function asked(rects: readonly Rect[], low: readonly [number, number], high: rea
 it('finds what asking every box finds', () => {
   fc.assert(
     fc.property(fc.array(rect, { maxLength: 40 }), rect, (rects, wanted) => {
-      const index = bucketsOf(
+      const index = spatialIndex(
         rects.map((_, place) => place),
         (place) => rects[place] as Rect,
       )
@@ -50,10 +50,10 @@ it('lets free patches lie over others, and no two boxes', () => {
     fabrics: { patch: 'a' },
   } as const
   const block = blockOf(4, 4, [free, square('s', [2, 2])])
-  expect(fits(block, [{ at: [0, 0], size: [1, 1] }], new Set())).toBe(true)
-  expect(fits(block, [{ at: [2, 2], size: [1, 1] }], new Set())).toBe(false)
-  expect(fits(block, [{ at: [2, 2], size: [1, 1] }], new Set(['s']))).toBe(true)
-  expect(fits(block, [{ at: [3.5, 0], size: [1, 1] }], new Set())).toBe(false)
+  expect(hasRoom(block, [{ at: [0, 0], size: [1, 1] }], new Set())).toBe(true)
+  expect(hasRoom(block, [{ at: [2, 2], size: [1, 1] }], new Set())).toBe(false)
+  expect(hasRoom(block, [{ at: [2, 2], size: [1, 1] }], new Set(['s']))).toBe(true)
+  expect(hasRoom(block, [{ at: [3.5, 0], size: [1, 1] }], new Set())).toBe(false)
   expect(
     unitsOver(block, { at: [1, 1], size: [1, 1] }).map(({ id }) => id),
     'an edge in common is nothing in common',

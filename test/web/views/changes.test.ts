@@ -1,7 +1,7 @@
 /** What an edit changes, and what a fix would change: counted against the reports themselves. */
 import { describe, expect, it } from 'vitest'
 import { type Block, type Edit, findings, mirrorBlock, setTurn, turnBlock, turnUnit } from '../../../geometry/index.ts'
-import { differenceOf } from '../../../web/views/nestingChanges.ts'
+import { compareNesting } from '../../../web/views/nestingChanges.ts'
 import { previewOf } from '../../../web/views/fixPreview.ts'
 import { editForFix } from '../../../web/sheets/check/editForFix.ts'
 import { layoutRepairs, repairEdit } from '../../../web/workers/layoutRepairs.ts'
@@ -29,22 +29,22 @@ const NESTING = four([
 describe('the difference that an edit makes', () => {
   it('names the meeting that nests no longer, and the one that does', () => {
     const [nests, clashes] = [findings(NESTING), findings(CLASHING)]
-    expect(differenceOf(nests, clashes)).toMatchObject({ lost: [[1, 1]], gained: [], now: { clashes: 1 }, clashes: [0, 1] })
-    expect(differenceOf(clashes, nests)).toMatchObject({ lost: [], gained: [[1, 1]], clashes: [1, 0] })
+    expect(compareNesting(nests, clashes)).toMatchObject({ lost: [[1, 1]], gained: [], now: { clashes: 1 }, clashes: [0, 1] })
+    expect(compareNesting(clashes, nests)).toMatchObject({ lost: [], gained: [[1, 1]], clashes: [1, 0] })
   })
 
   it('says of a goose turned outward that two seams no longer meet at its tip', () => {
     const goose = eveningStar.units.find(({ kind }) => kind === 'goose')?.id ?? ''
     const unit = eveningStar.units.find(({ id }) => id === goose)
     const turned = made(eveningStar, setTurn(goose, (((unit?.kind === 'goose' ? (unit.turn ?? 0) : 0) + 2) % 4) as 0, false))
-    const { lost, gained } = differenceOf(findings(eveningStar), findings(turned))
+    const { lost, gained } = compareNesting(findings(eveningStar), findings(turned))
     const count = (block: Block): number => findings(block).meetings.filter(({ verdict }) => verdict === 'nests').length
     expect(count(eveningStar) - lost.length + gained.length).toBe(count(turned))
   })
 
   it.each([eveningStar, lantern, CLASHING, NESTING])('finds none in %# when the whole block is turned or mirrored', (block) => {
     for (const edit of [turnBlock(), mirrorBlock()]) {
-      const { lost, gained, clashes } = differenceOf(findings(block), findings(made(block, edit)), (at) => edit.moved?.(at, block.grid) ?? at)
+      const { lost, gained, clashes } = compareNesting(findings(block), findings(made(block, edit)), (at) => edit.moved?.(at, block.grid) ?? at)
       expect([lost, gained, clashes[0] - clashes[1]]).toEqual([[], [], 0])
     }
   })
@@ -53,7 +53,7 @@ describe('the difference that an edit makes', () => {
     const random = sequence(13)
     for (let round = 0; round < 6; round++) {
       const [before, after] = [findings(blockOf(4, 4, tiling(random, 4, 4))), findings(blockOf(4, 4, tiling(random, 4, 4)))]
-      const { lost, gained, now } = differenceOf(before, after)
+      const { lost, gained, now } = compareNesting(before, after)
       const nests = (report: typeof before): number => report.meetings.filter(({ verdict }) => verdict === 'nests').length
       expect(nests(before) - lost.length + gained.length).toBe(nests(after))
       expect(Object.values(now).reduce((sum, count) => sum + count, 0)).toBe(lost.length)

@@ -2,7 +2,7 @@
 import { recorder } from './recorder.ts'
 import { describe, expect, it } from 'vitest'
 import { type Block, type Layered, layered, quiltingRoute, routeLines, type SettingAsk, settingReport, wrongSide } from '../../../geometry/index.ts'
-import { clothPainting } from '../../../web/board/layers/fabricLayer.ts'
+import { fabricPainting } from '../../../web/board/layers/fabricLayer.ts'
 import { drawMarks } from '../../../web/board/layers/marksLayer.ts'
 import { type Frame, frameOf } from '../../../web/board/viewport.ts'
 import { bordersAround, patchShapes } from '../../../web/document/shapes.ts'
@@ -28,16 +28,16 @@ function lookedAt(block: Block, mode: ViewMode): string {
   const { findings, cells } = layered(block)
   const routes = mode === 'quilting' ? routeLines(quiltingRoute(block)) : []
   const stitching = mode === 'quilting' ? { block, routes, fills: [], part: 1 } : null
-  const scene = { block, report: findings, mode, cells, stitching, sheets: mode === 'wrong' ? wrongSide(block) : null, ...INKS }
+  const scene = { block, report: findings, mode, cells, stitching, wrongSide: mode === 'wrong' ? wrongSide(block) : null, ...INKS }
   const { pen, lines } = recorder(frame)
-  clothPainting(scene, createTileCache()(block)).paint(pen, frame, SIZE)
+  fabricPainting(scene, createTileCache()(block)).paint(pen, frame, SIZE)
   return lines()
 }
 
 function marked(block: Block): string {
   const frame = frameFor(block, false)
   const { pen, lines } = recorder(frame)
-  drawMarks(pen, layered(block).findings, { numbers: true, meetings: true }, [], [], frame, SIZE, INKS)
+  drawMarks(pen, { report: layered(block).findings, marks: true, frame, size: SIZE, ...INKS }, [], [])
   return lines()
 }
 

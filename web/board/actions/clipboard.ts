@@ -1,39 +1,39 @@
-/** Units to and from the clipboard, as text that another tab, another block or another program can read. */
+/** Copying units to the clipboard and pasting them, as text that another tab, another block or another program can read. */
 import { broughtInto, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits } from '../../../geometry/index.ts'
 import { edit, setView, getState } from '../../document/store.ts'
 import { editResult } from '../../document/editResult.ts'
 import { t, tn, translate } from '../../words/words.ts'
-import { attempt } from './actions.ts'
+import { attempt } from './attempt.ts'
 import { freePlace } from './freeSpace.ts'
 
 /**
- * Copies, cuts out and pastes by the browser's own keys while the board has them; gives back what ends it.
+ * Copies, cuts and pastes with the browser's own keys while the board has the focus; gives back what ends it.
  *
- * Heard on the whole page: where no text is selected, Firefox sends these events not to what has the keys but to where the hand clicked last.
+ * It listens on the whole page: where no text is selected, Firefox sends these events not to the focused element but to where the pointer clicked last.
  */
-export function hearClipboard(board: HTMLElement): () => void {
-  const quiet = new AbortController()
-  const hear = (name: 'copy' | 'cut' | 'paste', act: (event: ClipboardEvent) => void): void =>
-    document.addEventListener(name, (event) => board.contains(document.activeElement) && act(event), { signal: quiet.signal })
-  hear('copy', (event) => copyByKey(event, sayCopied))
-  hear('cut', (event) => copyByKey(event, cutAfterCopy))
-  hear('paste', (event) => {
+export function listenToClipboard(board: HTMLElement): () => void {
+  const listening = new AbortController()
+  const listen = (name: 'copy' | 'cut' | 'paste', act: (event: ClipboardEvent) => void): void =>
+    document.addEventListener(name, (event) => board.contains(document.activeElement) && act(event), { signal: listening.signal })
+  listen('copy', (event) => copyByKey(event, sayCopied))
+  listen('cut', (event) => copyByKey(event, cutAfterCopy))
+  listen('paste', (event) => {
     event.preventDefault()
     pasteText(event.clipboardData?.getData('text/plain') ?? '')
   })
-  return () => quiet.abort()
+  return () => listening.abort()
 }
 
 function copyByKey(event: ClipboardEvent, then: () => void): void {
-  const text = takenText()
+  const text = selectionText()
   if (text === null) return
   event.preventDefault()
   event.clipboardData?.setData('text/plain', text)
   then()
 }
 
-/** The text of what is chosen, or null where nothing is. */
-function takenText(): string | null {
+/** The text of the selected units; null where nothing is selected. */
+function selectionText(): string | null {
   const { history, view } = getState()
   if (view.chosen.length > 0) return writeUnits(history.block, view.chosen)
   setView({ notice: t('Choose a unit first.') })
@@ -61,23 +61,23 @@ function cutAfterCopy(): void {
   })
 }
 
-/** Where they lay, if there is room, else at the nearest free place. */
+/** Where they lay, if there is room, or at the nearest free place. */
 function pasteText(text: string): void {
   const read = readUnits(text)
   if (!read.ok) return setView({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: translate(read.message) }) })
   const { block } = getState().history
-  const brought = broughtInto(block, read.value)
-  const place = freePlace(block, brought.units)
+  const incoming = broughtInto(block, read.value)
+  const place = freePlace(block, incoming.units)
   if (place === null) return setView({ notice: t('There is no free room to paste it; make the grid larger or remove a unit.') })
-  const ids = brought.units.map(({ id }) => id)
+  const ids = incoming.units.map(({ id }) => id)
   const [dx, dy] = place
-  const pasted = editResult(editResult(block, pasteUnits(brought)), moveUnits(ids, dx, dy))
+  const pasted = editResult(editResult(block, pasteUnits(incoming)), moveUnits(ids, dx, dy))
   const units = pasted.units.filter(({ id }) => ids.includes(id))
-  if (attempt(pasteUnits({ units, fabrics: brought.fabrics }), tn(ids.length, 'Pasted.', '{n} units pasted.'))) setView({ chosen: ids, patch: null })
+  if (attempt(pasteUnits({ units, fabrics: incoming.fabrics }), tn(ids.length, 'Pasted.', '{n} units pasted.'))) setView({ chosen: ids, patch: null })
 }
 
 export async function copyByButton(cut: boolean): Promise<void> {
-  const text = takenText()
+  const text = selectionText()
   if (text === null) return
   try {
     await navigator.clipboard.writeText(text)

@@ -1,8 +1,8 @@
-/** A free patch drawn corner by corner: the corners so far stand in the view, and become a unit when the outline closes. */
+/** Drawing a free patch corner by corner: the corners so far are in the view state, and become a unit when the outline closes. */
 import { crossesPath, exactPoint, type FilePoint, freshId, outlineTrouble, placeUnit, type Unit } from '../../../geometry/index.ts'
 import { setView, getState } from '../../document/store.ts'
 import { said, t, tn } from '../../words/words.ts'
-import { attempt } from './actions.ts'
+import { attempt } from './attempt.ts'
 import { decimal } from '../../document/shapes.ts'
 
 const CROSSED = said('The outline would cross or touch itself there; choose another corner.')
@@ -43,7 +43,7 @@ export function closeOutline(): void {
   if (attempt(placeUnit(unit), t('A free patch is laid.'))) setView({ corners: [], chosen: [unit.id], patch: null })
 }
 
-export function takeCornerBack(): void {
+export function removeCorner(): void {
   const { corners } = getState().view
   setView({
     corners: corners.slice(0, -1),

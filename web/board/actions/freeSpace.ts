@@ -1,16 +1,16 @@
 /**
- * The nearest whole cells off at which units have room.
+ * The nearest free place for units, whole cells away.
  *
- * In      a block, and units that are to lie in it.
- * Out     how far across and down; null where there is no room.
- * Rows of places are tried from the nearest on, each from its middle outward. Where a unit is in the way, the next place tried is beyond it: so a row costs
- * as many looks as units lie in it, however many cells it has. What is farther than a place that was found is not looked at.
+ * In      a block, and units that are to be placed in it.
+ * Out     how many cells across and down they must move; null where there is no room.
+ * How     rows of places are tried from the nearest on, each from its middle outwards. Where a unit is in the way, the next place tried is beyond it: so a
+ *         row costs as many tries as it has units, however many cells it has. Nothing farther than a place already found is tried.
  */
 import type { Block, Unit } from '../../../geometry/index.ts'
-import { inTheWay } from '../hitTest.ts'
+import { unitInTheWay } from '../hitTest.ts'
 import { around, type Rect, rectOf, type Point } from '../../document/shapes.ts'
 
-const NONE: ReadonlySet<string> = new Set()
+const NO_IDS: ReadonlySet<string> = new Set()
 
 export function freePlace(block: Block, units: readonly Unit[]): Point | null {
   const rects = units.map(rectOf)
@@ -31,13 +31,13 @@ export function freePlace(block: Block, units: readonly Unit[]): Point | null {
   return best
 }
 
-/** The nearer one; of two as near the upper, then the left. */
+/** The nearer one; of two that are as near, the upper, then the left. */
 function comesBefore(a: Point, b: Point): boolean {
   const [far, farther] = [Math.hypot(...a), Math.hypot(...b)]
   return far < farther || (far === farther && (a[1] < b[1] || (a[1] === b[1] && a[0] < b[0])))
 }
 
-/** Whole numbers from low to high, the nearest to nought first. */
+/** Whole numbers from low to high, the nearest to zero first. */
 function* outward(low: number, high: number): Generator<number> {
   const farthest = Math.max(Math.abs(low), Math.abs(high))
   for (let off = 0; off <= farthest; off++) {
@@ -46,7 +46,7 @@ function* outward(low: number, high: number): Generator<number> {
   }
 }
 
-/** The first place in a row of places where all have room, going one way from nought. */
+/** The first place in a row where all have room, going one way from zero. */
 function firstFree(block: Block, units: readonly Unit[], rects: readonly Rect[], dy: number, way: -1 | 1, low: number, high: number): number | null {
   let dx = 0 + Math.min(high, Math.max(low, 0))
   while (dx >= low && dx <= high) {
@@ -57,17 +57,17 @@ function firstFree(block: Block, units: readonly Unit[], rects: readonly Rect[],
   return null
 }
 
-/** The same place where all have room; else the next one at which the first unit in the way is in nobody's way any more. */
+/** The same place if all have room there; else the next one that is clear of the first unit in the way. */
 function beyond(block: Block, units: readonly Unit[], rects: readonly Rect[], dx: number, dy: number, way: -1 | 1): number {
   for (const [index, { at, size }] of rects.entries()) {
-    const wall = inTheWay(block, { at: [at[0] + dx, at[1] + dy], size }, NONE, units[index])
+    const wall = unitInTheWay(block, { at: [at[0] + dx, at[1] + dy], size }, NO_IDS, units[index])
     if (wall === undefined) continue
     const rect = rectOf(wall)
-    const clear = way > 0 ? Math.ceil(rect.at[0] + rect.size[0] - at[0] - HAIR) : Math.floor(rect.at[0] - at[0] - size[0] + HAIR)
+    const clear = way > 0 ? Math.ceil(rect.at[0] + rect.size[0] - at[0] - EPSILON) : Math.floor(rect.at[0] - at[0] - size[0] + EPSILON)
     return way > 0 ? Math.max(dx + 1, clear) : Math.min(dx - 1, clear)
   }
   return dx
 }
 
 /** Cells: thirds and the like are not whole in doubles. */
-const HAIR = 1e-9
+const EPSILON = 1e-9

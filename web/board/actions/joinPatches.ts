@@ -1,13 +1,13 @@
 /**
- * Drawn shapes joined, and cut away from each other: worked out beside the page, because the library that does it sometimes never ends.
+ * Joining shapes, and cutting one away from others: in a worker, for the library that does it sometimes never ends.
  *
- * In      the chosen units, each of one patch.
- * Out     one edit, or one sentence. Every corner is made exact again before it goes into the block.
+ * In      the selected units, each a single patch.
+ * Out     one edit, or one sentence that says why not. Every corner is made exact again before it goes into the block.
  */
 import { exactRing, type FilePoint, inParts, message, onePatch, reshape, toFile, type Unit, type WholeOutlines } from '../../../geometry/index.ts'
 import { setView, getState } from '../../document/store.ts'
 import { said, t } from '../../words/words.ts'
-import { attempt } from './actions.ts'
+import { attempt } from './attempt.ts'
 import { unitsById } from '../hitTest.ts'
 import { shapeClient } from '../../workers/clients.ts'
 import type { Shapes } from '../../workers/outline.worker.ts'
@@ -15,10 +15,10 @@ import type { Shapes } from '../../workers/outline.worker.ts'
 const FAILED = said('These shapes could not be worked out; move a corner a little and try again.')
 const HOLE = said('A patch cannot have a hole, nor be closed round another; cut it in two first.')
 
-export async function joinChosen(): Promise<void> {
-  const units = shapesChosen()
+export async function joinSelection(): Promise<void> {
+  const units = selectedShapes()
   if (units === null) return
-  const shapes = await askedFor('join', units)
+  const shapes = await requestShapes('join', units)
   if (shapes === null) return
   const [first, ...others] = units as [Unit, ...Unit[]]
   if (shapes.length === units.length) return setView({ notice: t('They do not touch along an edge, so there is nothing to join.') })
@@ -27,14 +27,14 @@ export async function joinChosen(): Promise<void> {
     setView({ chosen: [first.id], patch: null })
 }
 
-/** What lies under the shape chosen last is cut away from the others; that shape stays. */
-export async function cutAwayChosen(): Promise<void> {
-  const units = shapesChosen()
+/** Cuts what lies under the shape that was selected last away from the others; that shape stays. */
+export async function cutAwaySelection(): Promise<void> {
+  const units = selectedShapes()
   const knife = units?.at(-1)
   if (units === null || knife === undefined) return
   const next = new Map<string, readonly (readonly FilePoint[])[]>()
   for (const unit of units.slice(0, -1)) {
-    const shapes = await askedFor('cut', [unit, knife])
+    const shapes = await requestShapes('cut', [unit, knife])
     if (shapes === null) return
     if (!(shapes.length === 1 && sameCorners(shapes[0] ?? [], unit))) next.set(unit.id, shapes)
   }
@@ -47,7 +47,7 @@ function sameCorners(corners: readonly FilePoint[], unit: Unit): boolean {
   return corners.length === own.size && corners.every((corner) => own.has(corner.join()))
 }
 
-function shapesChosen(): Unit[] | null {
+function selectedShapes(): Unit[] | null {
   const { history, view } = getState()
   const units = unitsById(history.block, view.chosen)
   const trouble =
@@ -60,15 +60,15 @@ function shapesChosen(): Unit[] | null {
   return trouble === null ? units : null
 }
 
-/** Rings with exact corners; null once the maker has been told why not. */
-async function askedFor(job: 'join' | 'cut', units: readonly Unit[]): Promise<readonly (readonly FilePoint[])[] | null> {
+/** Outlines with exact corners; null once the maker has been told why there are none. */
+async function requestShapes(job: 'join' | 'cut', units: readonly Unit[]): Promise<readonly (readonly FilePoint[])[] | null> {
   const { block } = getState().history
   const whole = inParts(units.map((unit) => onePatch(unit) ?? []))
   const client = shapeClient()
   const reply = await client.request(job, whole.outlines)
   client.close()
   if (getState().history.block !== block) return null
-  const rings = reply.type === 'answer' ? ringsOf(reply.value, whole) : null
+  const rings = reply.type === 'answer' ? exactRings(reply.value, whole) : null
   if (typeof rings === 'string' || rings === null) {
     setView({ notice: rings ?? t(FAILED) })
     return null
@@ -76,7 +76,7 @@ async function askedFor(job: 'join' | 'cut', units: readonly Unit[]): Promise<re
   return rings
 }
 
-function ringsOf(answer: Shapes, whole: WholeOutlines): readonly (readonly FilePoint[])[] | string | null {
+function exactRings(answer: Shapes, whole: WholeOutlines): readonly (readonly FilePoint[])[] | string | null {
   if (answer.some((polygon) => polygon.length > 1)) return t(HOLE)
   const rings = answer.flatMap(([ring]) => (ring === undefined ? [] : [exactRing(ring.slice(0, -1), whole)]))
   return rings.some((ring) => ring === null) ? null : (rings as readonly (readonly FilePoint[])[])

@@ -1,322 +1,143 @@
 /**
- * What a hand does on the board, from press to release: small steps from one state to the next, no screen and no history.
+ * The hand on the board: what a press, a drag, a tap, the wheel and the keys mean. A state machine without a screen.
  *
- * In      where the pointer is, in pixels and cells, what lies there, and what the hand has taken up before.
- * Out     the gesture as it stands: what would be moved, resized, laid or chosen if the hand let go now.
+ * In      the hand so far, one event, and what lies on the board around it.
+ * Out     the hand after it, and commands as plain values: nothing is changed or drawn here.
+ * The steps of each gesture are in the files beside this one: `drag.ts` says what a drag becomes, `finish.ts` what a release does.
  */
-import {
-  type Block,
-  boxAround,
-  type ExactBox,
-  type FileBox,
-  keepsProportion,
-  multiply,
-  type Rational,
-  rational,
-  sameSize,
-  subtract,
-  toFile,
-  toNumber,
-  type Turn,
-  type Unit,
-  add as plus,
-  divide,
-} from '../../../geometry/index.ts'
-import type { DragTool } from '../../document/store.ts'
-import { fits, pieceAt, unitById, unitsById, unitsIndex } from '../hitTest.ts'
-import { CARRY, type Pinch, RESTING } from './pinch.ts'
-import { runOf, sizeOfKind, type TrayKind } from '../newUnit.ts'
-import { inside, decimal, unitShapes, type Rect, rectOf, type Point } from '../../document/shapes.ts'
-import { type Around, type Snapped, snapMove, snapPoint } from './snapping.ts'
+import type { Point } from '../../document/shapes.ts'
+import { pieceAt } from '../hitTest.ts'
+import { keyCommand } from '../keys/keyCommand.ts'
+import { continueDrag, pressAt, startDrag } from './drag.ts'
+import { isDrag } from './dragStart.ts'
+import { finish } from './finish.ts'
+import { cursorOver, handleAt, handlesFor, pressHandle } from './handles.ts'
+import { addFinger, movePinch, pinchView, startPinch } from './pinch.ts'
+import { dropFromTray } from './tray.ts'
+import type { Command, Gesture, Hand, HandContext, HandEvent, HandResult, PointerInput, PointerState } from './values.ts'
+import { ZOOM_RANGE, zoomAround } from './zoom.ts'
 
-export interface Touch {
-  /** Pixels. */
-  readonly at: Point
-  readonly cells: Point
-  /** Halves of cells too. */
-  readonly half: boolean
-  /** To what is chosen already. */
-  readonly add: boolean
-  readonly by: string
-}
+export const IDLE: Hand = { gesture: null, block: null, pointers: new Map(), since: 0, panKey: false, coarse: false, hover: null }
 
-export interface Scene {
-  readonly block: Block
-  readonly chosen: readonly string[]
-  readonly tool: DragTool
-  readonly taking: TrayKind | null
-  /** Quarter turns of what is in hand. */
-  readonly turned: Turn
-  /** The fabric in hand. */
-  readonly brush: string | null
-  /** Pixels to a cell. */
-  readonly scale: number
-  readonly pan: Point
-}
-
-/** A corner of a box: 0 low, 1 high, across and down. */
-export type Corner = readonly [0 | 1, 0 | 1]
-
-export type Gesture =
-  | { readonly sort: 'press'; readonly from: Touch; readonly unit: string | null; readonly name: string | null }
-  /** On one of the round handles: it acts when the hand lets go. Drawn round the middle, the turn follows by quarters. */
-  | {
-      readonly sort: 'handle'
-      readonly does: 'turn' | 'mirror'
-      readonly from: Touch
-      readonly ids: readonly string[]
-      readonly middle: Point
-      readonly quarters: Turn
-      readonly off: boolean
-    }
-  /** A fabric drawn over patches. */
-  | { readonly sort: 'pour'; readonly fabric: string; readonly over: readonly Patch[]; readonly last: Point }
-  | {
-      readonly sort: 'move'
-      readonly from: Touch
-      readonly ids: readonly string[]
-      readonly box: ExactBox
-      readonly snapped: Snapped
-      readonly fits: boolean
-      /** The unit that would change places with the one in hand; or one that is in the way and cannot. */
-      readonly swap: string | null
-      readonly inTheWay: string | null
-    }
-  | {
-      readonly sort: 'resize'
-      readonly from: Touch
-      /** The corner has been drawn from its place. */
-      readonly drawn: boolean
-      readonly ids: readonly string[]
-      readonly box: ExactBox
-      readonly corner: Corner
-      readonly to: FileBox
-      readonly fits: boolean
-    }
-  | { readonly sort: 'run'; readonly kind: TrayKind; readonly turn: Turn; readonly from: Point; readonly units: readonly Unit[] }
-  /** A corner of a free patch on its way under a finger, which covers where it lies. */
-  | { readonly sort: 'corner'; readonly to: Touch }
-  | { readonly sort: 'box'; readonly from: Touch; readonly to: Touch }
-  | { readonly sort: 'round'; readonly from: Touch; readonly points: readonly Touch[] }
-  | { readonly sort: 'pan'; readonly from: Point; readonly pan: Point }
-  | Pinch
-
-export interface Patch {
-  readonly unit: string
-  readonly name: string
-}
-
-export function pressed(touch: Touch, { block }: Scene): Gesture {
-  const piece = pieceAt(block, touch.cells)
-  return { sort: 'press', from: touch, unit: piece?.unit ?? null, name: piece?.name ?? null }
-}
-
-/** The sign a mouse carries over the board: what a press there would do. */
-export function cursorOver(on: 'turn' | 'mirror' | Corner | null, unit: string | null, { tool, taking, brush }: Scene): string {
-  if (on !== null) return typeof on === 'string' ? 'pointer' : on[0] === on[1] ? 'nwse-resize' : 'nesw-resize'
-  if (tool !== 'hand') return 'crosshair'
-  if (brush !== null) return unit === null ? 'default' : 'cell'
-  if (unit !== null) return 'grab'
-  return taking === null ? 'default' : 'copy'
-}
-
-/** A finger rolls where it rests; a mouse does not. */
-export const isCarried = (from: Touch, { at }: Touch): boolean =>
-  Math.hypot(at[0] - from.at[0], at[1] - from.at[1]) > (from.by === 'touch' ? RESTING : CARRY)
-
-/** A press that has gone so far that it is a drag. */
-export function carried(press: Extract<Gesture, { sort: 'press' }>, touch: Touch, scene: Scene): Gesture {
-  const { from, unit } = press
-  const { block, tool, taking, turned, brush, chosen, pan } = scene
-  if (tool === 'box') return { sort: 'box', from, to: touch }
-  if (tool === 'round') return { sort: 'round', from, points: [from, touch] }
-  if (tool === 'patch') return from.by === 'touch' ? { sort: 'corner', to: touch } : { sort: 'pan', from: from.at, pan }
-  if (unit !== null && brush !== null && !from.add) return followed({ sort: 'pour', fabric: brush, over: [], last: from.cells }, touch, scene)
-  if (unit !== null) {
-    const ids = chosen.includes(unit) ? chosen : from.add ? [...chosen, unit] : [unit]
-    const box = boxAround(unitsById(block, ids))
-    if (box !== null)
-      return followed({ sort: 'move', from, ids, box, snapped: { by: [0, 0], guides: [] }, fits: true, swap: null, inTheWay: null }, touch, scene)
+/** One event. */
+export function handle(before: Hand, event: HandEvent, context: HandContext): HandResult {
+  const hand = withoutStaleGesture(before, context)
+  switch (event.type) {
+    case 'press':
+      return press(hand, event, context)
+    case 'move':
+      return move(hand, event.pointer, context)
+    case 'release':
+    case 'cancel':
+      return release(hand, event, context)
+    case 'leave':
+      return result(hand.hover === null ? hand : { ...hand, hover: null })
+    case 'wheel':
+      return result(hand, zoomAround(context, event.at, Math.exp(-event.delta * (event.fine ? FINE_WHEEL : WHEEL))))
+    case 'keyDown':
+      return keyDown(hand, event, context)
+    case 'keyUp':
+      return result(event.key === ' ' ? { ...hand, panKey: false } : hand)
+    case 'trayDrop':
+      return event.at === null ? { hand, commands: [], handled: false } : result(hand, dropFromTray(event.item, event.at, context))
   }
-  if (taking !== null) return followed({ sort: 'run', kind: taking, turn: turned, from: cellOf(from.cells), units: [] }, touch, scene)
-  return from.by === 'touch' ? { sort: 'pan', from: from.at, pan } : { sort: 'box', from, to: touch }
 }
 
-const cellOf = ([x, y]: Point): Point => [Math.floor(x), Math.floor(y)]
+/** How much one pixel of the wheel zooms: as the power of e. */
+const WHEEL = 0.0016
+const FINE_WHEEL = 0.01
 
-export function resizing(ids: readonly string[], corner: Corner, block: Block, from: Touch): Gesture | null {
-  const box = boxAround(unitsById(block, ids))
-  return box === null ? null : { sort: 'resize', from, drawn: false, ids, box, corner, to: fileBox(box.low, box.high), fits: true }
+const result = (hand: Hand, ...commands: Command[]): HandResult => ({ hand, commands, handled: true })
+
+const withGesture = (hand: Hand, gesture: Gesture | null, { document }: HandContext): Hand => ({ ...hand, gesture, block: document })
+
+/**
+ * The gesture that goes on, or null.
+ *
+ * Undo, or a change from another tab, can take away or move the units that a drag holds; then the drag is over.
+ */
+export function gestureOf({ gesture, block }: Hand, document: HandContext['document']): Gesture | null {
+  const holdsUnits = gesture !== null && (gesture.type === 'move' || gesture.type === 'resize' || gesture.type === 'fill')
+  return holdsUnits && block !== document ? null : gesture
 }
 
-export function followed(gesture: Gesture, touch: Touch, scene: Scene): Gesture {
-  if (gesture.sort === 'move') return moved(gesture, touch, scene)
-  if (gesture.sort === 'resize') return resized(gesture, touch, scene)
-  if (gesture.sort === 'run') return { ...gesture, units: runOf(scene.block, gesture.kind, gesture.from, cellOf(touch.cells), gesture.turn) }
-  if (gesture.sort === 'handle') return drawnRound(gesture, touch, scene)
-  if (gesture.sort === 'pour') return poured(gesture, touch, scene)
-  if (gesture.sort === 'box' || gesture.sort === 'corner') return { ...gesture, to: touch }
-  if (gesture.sort === 'round') return { ...gesture, points: [...gesture.points, touch] }
-  return gesture
+function withoutStaleGesture(hand: Hand, context: HandContext): Hand {
+  return gestureOf(hand, context.document) === hand.gesture ? hand : withGesture(hand, null, context)
 }
 
-/** Pixels from a handle at which it is let alone. */
-const LEFT = 30
-/** Cells round the thing in hand within which other edges draw it. */
-const NEAR = 3
-const MOST_NEAR = 60
-/** Pixels within which another edge draws it. */
-const REACH = 9
-
-export function aroundOf({ block, scale }: Scene, low: Point, high: Point, besides: ReadonlySet<string>, half: boolean): Around {
-  const units = unitsIndex(block)
-    .touching([low[0] - NEAR, low[1] - NEAR], [high[0] + NEAR, high[1] + NEAR])
-    .filter(({ id }) => !besides.has(id))
-    .slice(0, MOST_NEAR)
-  return { grid: block.grid, units, half, reach: Math.min(0.3, REACH / scale) }
+function pointerState({ at, pointerType, alt, add }: PointerInput, { frame, halves, adding }: HandContext): PointerState {
+  return { at, cells: frame.toCells(...at), half: alt || halves, add: add || adding, pointerType }
 }
 
-export function onHandle(does: 'turn' | 'mirror', from: Touch, ids: readonly string[], block: Block): Gesture | null {
-  const box = boxAround(unitsById(block, ids))
-  if (box === null) return null
-  const [low, high] = [numbers(box.low), numbers(box.high)]
-  return { sort: 'handle', does, from, ids, middle: [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2], quarters: 0, off: false }
-}
-
-/** From a handle that has not left its place a press means one quarter; drawn round, it means as many as the hand has gone round by. */
-function drawnRound(gesture: Extract<Gesture, { sort: 'handle' }>, touch: Touch, { scale }: Scene): Gesture {
-  const { from, middle, does } = gesture
-  const off = gesture.off || isCarried(from, touch)
-  if (!off || does === 'mirror') return { ...gesture, off: off && Math.hypot(touch.at[0] - from.at[0], touch.at[1] - from.at[1]) > LEFT }
-  // Near the middle a hair's breadth is a quarter: what was shown stays.
-  if (Math.hypot(touch.cells[0] - middle[0], touch.cells[1] - middle[1]) * scale < RESTING) return { ...gesture, off }
-  const way = ([x, y]: Point): number => Math.atan2(y - middle[1], x - middle[0])
-  const quarters = Math.round((way(touch.cells) - way(from.cells)) / (Math.PI / 2))
-  return { ...gesture, off, quarters: (((quarters % 4) + 4) % 4) as Turn }
-}
-
-/** Every patch on the way from the last place to this one, each once. */
-function poured(gesture: Extract<Gesture, { sort: 'pour' }>, touch: Touch, { block, scale }: Scene): Gesture {
-  const { over, last } = gesture
-  const [dx, dy] = [touch.cells[0] - last[0], touch.cells[1] - last[1]]
-  const steps = Math.max(1, Math.ceil((Math.hypot(dx, dy) * scale) / RESTING))
-  const found = [...over]
-  for (let step = 0; step <= steps; step++) {
-    const piece = pieceAt(block, [last[0] + (dx * step) / steps, last[1] + (dy * step) / steps])
-    if (piece?.unit == null || found.some(({ unit, name }) => unit === piece.unit && name === piece.name)) continue
-    found.push({ unit: piece.unit, name: piece.name })
+function press(before: Hand, { pointer, button, time }: Extract<HandEvent, { type: 'press' }>, context: HandContext): HandResult {
+  const at = pointerState(pointer, context)
+  const touch = at.pointerType === 'touch'
+  const pointers = new Map(before.pointers).set(pointer.id, at.at)
+  const hand: Hand = { ...before, pointers, since: pointers.size === 1 ? time : before.since, coarse: touch }
+  const commands: Command[] = [{ type: 'endPreview' }, ...(touch ? [{ type: 'focusBoard' } as const] : [])]
+  const next = (gesture: Gesture | null): HandResult => result(withGesture(hand, gesture, context), ...commands)
+  const { gesture } = hand
+  if (pointers.size > 2) return next(gesture?.type === 'pinch' ? addFinger(gesture) : null)
+  if (pointers.size === 2) {
+    const begun = gesture !== null && gesture.type !== 'press' && gesture.type !== 'handle'
+    return next(startPinch(firstTwo(hand), begun ? null : hand.since, context.zoom, context.pan))
   }
-  return { ...gesture, over: found, last: touch.cells }
+  if (button === 1 || hand.panKey) return next({ type: 'pan', from: at.at, pan: context.pan })
+  if (button !== 0) return result(hand, ...commands)
+  // The handles are as large as they were drawn before this press.
+  const handles = handlesFor(before, context)
+  const pressed = (handles === null ? null : pressHandle(handles, at, context)) ?? pressAt(at, context)
+  const hover = pressed.type === 'press' && context.tool === 'patch' ? at : hand.hover
+  return result(withGesture({ ...hand, hover }, pressed, context), ...commands)
 }
 
-/** Where a unit from the tray comes to lie, its middle under the hand. */
-export function landed(kind: TrayKind, turn: Turn, [x, y]: Point, half: boolean, scene: Scene): Snapped {
-  const [w, h] = sizeOfKind(kind, turn)
-  const low: Point = [x - w / 2, y - h / 2]
-  const box: ExactBox = { low: [rational(0), rational(0)], high: [rational(w), rational(h)] }
-  return snapMove(box, low, aroundOf(scene, low, [low[0] + w, low[1] + h], new Set(), half))
-}
+const firstTwo = ({ pointers }: Hand): [Point, Point] => [...pointers.values()].slice(0, 2) as [Point, Point]
 
-function moved(gesture: Extract<Gesture, { sort: 'move' }>, touch: Touch, scene: Scene): Gesture {
-  const { block } = scene
-  const { from, ids, box } = gesture
-  const by: Point = [touch.cells[0] - from.cells[0], touch.cells[1] - from.cells[1]]
-  const held = new Set(ids)
-  const [low, high] = [numbers(box.low), numbers(box.high)]
-  const snapped = snapMove(box, by, aroundOf(scene, [low[0] + by[0], low[1] + by[1]], [high[0] + by[0], high[1] + by[1]], held, touch.half))
-  const shift: Point = [decimal(snapped.by[0]), decimal(snapped.by[1])]
-  const units = unitsById(block, ids)
-  const free = fits(
-    block,
-    units.map((unit) => shifted(rectOf(unit), shift)),
-    held,
-    units,
-  )
-  const [only] = units
-  const under = free || units.length !== 1 ? null : (pieceAt(block, touch.cells)?.unit ?? null)
-  const other = under === null || held.has(under) ? undefined : unitById(block, under)
-  const swap = other !== undefined && only !== undefined && sameSize(only, other) ? other.id : null
-  return { ...gesture, snapped, fits: free, swap, inTheWay: swap === null ? (other?.id ?? null) : null }
-}
-
-const shifted = ({ at, size }: Rect, by: Point): Rect => ({ at: [at[0] + by[0], at[1] + by[1]], size })
-const numbers = ([x, y]: readonly [Rational, Rational]): Point => [toNumber(x), toNumber(y)]
-
-function resized(gesture: Extract<Gesture, { sort: 'resize' }>, touch: Touch, scene: Scene): Gesture {
-  const { ids, box, corner, from } = gesture
-  if (!gesture.drawn && !isCarried(from, touch)) return gesture
-  const held = new Set(ids)
-  const point = snapPoint(touch.cells, aroundOf(scene, touch.cells, touch.cells, held, touch.half))
-  const least = touch.half ? rational(1, 2) : rational(1)
-  const sides = ([0, 1] as const).map((axis) => {
-    const side = corner[axis] === 1 ? subtract(point[axis], box.low[axis]) : subtract(box.high[axis], point[axis])
-    return toNumber(side) < toNumber(least) ? least : side
-  }) as [Rational, Rational]
-  const units = unitsById(scene.block, ids)
-  const size = keepsProportion(units) ? inProportion(box, sides) : sides
-  const low = ([0, 1] as const).map((axis) => (corner[axis] === 1 ? box.low[axis] : subtract(box.high[axis], size[axis]))) as [Rational, Rational]
-  const high: [Rational, Rational] = [plus(low[0], size[0]), plus(low[1], size[1])]
-  const to = fileBox(low, high)
-  const grown = rectsScaled(units, box, to)
-  return { ...gesture, drawn: true, to, fits: fits(scene.block, grown, held, units) }
-}
-
-/** The larger of the two changes decides; the other side follows. */
-function inProportion({ low, high }: ExactBox, [w, h]: readonly [Rational, Rational]): [Rational, Rational] {
-  const own = [subtract(high[0], low[0]), subtract(high[1], low[1])] as const
-  const by = [divide(w, own[0]), divide(h, own[1])] as const
-  const part = toNumber(by[0]) >= toNumber(by[1]) ? by[0] : by[1]
-  return [multiply(own[0], part), multiply(own[1], part)]
-}
-
-const fileBox = (low: readonly [Rational, Rational], high: readonly [Rational, Rational]): FileBox => ({
-  at: [toFile(low[0]), toFile(low[1])],
-  size: [toFile(subtract(high[0], low[0])), toFile(subtract(high[1], low[1]))],
-})
-
-/** A place in one box as it lies in the other, for drawing and for room. */
-export function scaling(box: ExactBox, to: FileBox): (spot: Point) => Point {
-  const [low, high] = [numbers(box.low), numbers(box.high)]
-  const by = ([0, 1] as const).map((axis) => decimal(to.size[axis]) / (high[axis] - low[axis])) as [number, number]
-  return ([x, y]) => [decimal(to.at[0]) + (x - low[0]) * by[0], decimal(to.at[1]) + (y - low[1]) * by[1]]
-}
-
-function rectsScaled(units: readonly Unit[], box: ExactBox, to: FileBox): Rect[] {
-  const place = scaling(box, to)
-  return units.map((unit) => {
-    const { at, size } = rectOf(unit)
-    const [low, high] = [place(at), place([at[0] + size[0], at[1] + size[1]])]
-    return { at: low, size: [high[0] - low[0], high[1] - low[1]] }
-  })
-}
-
-/** Units that a drawn box touches, or whose middle lies in a drawn round; after those chosen already where the hand adds. */
-export function chosenBy(gesture: Extract<Gesture, { sort: 'box' | 'round' }>, { block, chosen }: Scene): string[] {
-  const found =
-    gesture.sort === 'box'
-      ? inBox(block, gesture.from.cells, gesture.to.cells)
-      : inRound(
-          block,
-          gesture.points.map(({ cells }) => cells),
-        )
-  return [...new Set([...(gesture.from.add ? chosen : []), ...found.map(({ id }) => id)])]
-}
-
-export function inBox(block: Block, a: Point, b: Point): Unit[] {
-  return unitsIndex(block).touching([Math.min(a[0], b[0]), Math.min(a[1], b[1])], [Math.max(a[0], b[0]), Math.max(a[1], b[1])])
-}
-
-function inRound(block: Block, points: readonly Point[]): Unit[] {
-  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)]
-  return inBox(block, [Math.min(...xs), Math.min(...ys)], [Math.max(...xs), Math.max(...ys)]).filter((unit) => inside(points, middleOf(unit)))
-}
-
-function middleOf(unit: Unit): Point {
-  if (unit.kind !== 'polygon') {
-    const { at, size } = rectOf(unit)
-    return [at[0] + size[0] / 2, at[1] + size[1] / 2]
+function move(before: Hand, pointer: PointerInput, context: HandContext): HandResult {
+  const at = pointerState(pointer, context)
+  const pointers = before.pointers.has(pointer.id) ? new Map(before.pointers).set(pointer.id, at.at) : before.pointers
+  const hover = context.tool === 'patch' ? at : before.hover
+  const hand = pointers === before.pointers && hover === before.hover ? before : { ...before, pointers, hover }
+  const { gesture } = hand
+  if (gesture === null) return at.pointerType === 'mouse' ? result(hand, { type: 'showCursor', cursor: cursorAt(hand, at, context) }) : result(hand)
+  if (gesture.type === 'pinch') {
+    const next = movePinch(gesture, firstTwo(hand))
+    const middle: Point = [context.size[0] / 2, context.size[1] / 2]
+    return result(withGesture(hand, next, context), { type: 'setView', ...pinchView(next, firstTwo(hand), middle, ZOOM_RANGE) })
   }
-  const corners = unitShapes(unit)[0]?.corners ?? []
-  const sum = corners.reduce<Point>(([x, y], [cx, cy]) => [x + cx, y + cy], [0, 0])
-  return [sum[0] / corners.length, sum[1] / corners.length]
+  if (gesture.type === 'pan') {
+    const { from, pan } = gesture
+    return result(hand, { type: 'setView', zoom: context.zoom, pan: [pan[0] + at.at[0] - from[0], pan[1] + at.at[1] - from[1]] })
+  }
+  if (gesture.type !== 'press') return result(withGesture(hand, continueDrag(gesture, at, context), context))
+  if (!isDrag(gesture.from, at)) return result(hand)
+  const begun = startDrag(gesture, at, context)
+  return result(withGesture(hand, begun, context), ...(begun.type === 'move' ? [{ type: 'select', ids: begun.ids } as const] : []))
+}
+
+/** A mouse shows what a press would do. */
+function cursorAt(hand: Hand, at: PointerState, context: HandContext): string {
+  const handles = handlesFor(hand, context)
+  return cursorOver(handles === null ? null : handleAt(handles, at.at), pieceAt(context.block, at.cells)?.unit ?? null, context)
+}
+
+function release(before: Hand, event: Extract<HandEvent, { type: 'release' | 'cancel' }>, context: HandContext): HandResult {
+  const pointers = new Map(before.pointers)
+  pointers.delete(event.pointer.id)
+  const { gesture } = before
+  const hand = withGesture({ ...before, pointers }, null, context)
+  if (gesture === null || event.type === 'cancel') return result(hand)
+  const commands = finish(gesture, event.time, context)
+  // A finger does not hover: the next corner is shown only where a mouse is.
+  const corner = commands.some(({ type }) => type === 'addCorner') && hand.coarse
+  return result(corner ? { ...hand, hover: null } : hand, ...commands)
+}
+
+function keyDown(hand: Hand, { press }: Extract<HandEvent, { type: 'keyDown' }>, context: HandContext): HandResult {
+  if (press.key === ' ' && context.tool !== 'patch') return result(hand.panKey ? hand : { ...hand, panKey: true })
+  if (press.key === 'Escape' && hand.gesture !== null) return result(withGesture(hand, null, context))
+  const command = keyCommand(press, context)
+  if (command === null) return { hand, commands: [], handled: false }
+  if (command.type !== 'zoom') return result(hand, { type: 'key', command })
+  return result(hand, zoomAround(context, [context.size[0] / 2, context.size[1] / 2], command.by))
 }

@@ -1,92 +1,118 @@
 /**
- * What a hand holds between the tray, the fabrics and the board: one thing at a time, carried by pointer events so that mouse, pen and finger do alike.
+ * Dragging a unit off the tray, or a fabric off the list, to the board: one item at a time, by pointer events, so that mouse, pen and finger work alike.
+ *
+ * What one event does to the drag is `stepTrayDrag`, which has no screen; the rest listens to the window and tells who draws the item.
  */
 import { useSyncExternalStore } from 'react'
 import { KIND_NAMES } from '../../words/unitWords.ts'
 import { setView, getState } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
-import { CARRY } from './pinch.ts'
+import type { Point } from '../../document/shapes.ts'
 import type { TrayKind } from '../newUnit.ts'
+import { DRAG_START } from './dragStart.ts'
+import type { TrayItem } from './values.ts'
 
-export type Held =
-  | { readonly sort: 'unit'; readonly kind: TrayKind; readonly x: number; readonly y: number /** Halves of cells too. */; readonly half: boolean }
-  | { readonly sort: 'fabric'; readonly fabric: string; readonly x: number; readonly y: number }
-type Dropper = (held: Held) => boolean
+/** An item under the pointer; x and y in pixels of the window. */
+export type TrayDrag = TrayItem & { readonly x: number; readonly y: number }
+/** False where the item is not over the board. */
+type DropListener = (drag: TrayDrag) => boolean
 
-let held: Held | null = null
-let drop: Dropper = () => false
+let current: TrayDrag | null = null
+let drop: DropListener = () => false
 const listeners = new Set<() => void>()
 
-function hold(next: Held | null): void {
-  held = next
+function setCurrent(next: TrayDrag | null): void {
+  current = next
   for (const listener of listeners) listener()
 }
 
-export const useHeld = (): Held | null =>
+/** The item that is being dragged, or null. */
+export const useTrayDrag = (): TrayDrag | null =>
   useSyncExternalStore(
     (listener) => {
       listeners.add(listener)
       return () => listeners.delete(listener)
     },
-    () => held,
+    () => current,
   )
 
-/** The board says what a drop on it does. */
-export function dropWith(dropper: Dropper): void {
-  drop = dropper
+/** The board sets what a drop on it does. */
+export function onTrayDrop(listener: DropListener): void {
+  drop = listener
 }
 
-interface Press {
+/** A press on an item: by which pointer, where, and whether it has become a drag. */
+export interface TrayPress {
+  readonly pointer: number
+  readonly from: Point
+  readonly dragging: boolean
+}
+
+export interface TrayPointerEvent {
+  readonly type: 'move' | 'up' | 'cancel'
+  readonly pointer: number
+  readonly at: Point
+}
+
+/** The press after an event (null: it is over), and whether the item is dropped. Other pointers change nothing. */
+export function stepTrayDrag(
+  press: TrayPress,
+  { type, pointer, at }: TrayPointerEvent,
+): { readonly press: TrayPress | null; readonly dropped: boolean } {
+  if (pointer !== press.pointer) return { press, dropped: false }
+  if (type !== 'move') return { press: null, dropped: press.dragging && type === 'up' }
+  const dragging = press.dragging || Math.hypot(at[0] - press.from[0], at[1] - press.from[1]) >= DRAG_START
+  return { press: dragging === press.dragging ? press : { ...press, dragging }, dropped: false }
+}
+
+interface PressEvent {
   readonly clientX: number
   readonly clientY: number
   readonly pointerId: number
 }
 
-function carry(press: Press, what: (at: PointerEvent) => Held): void {
-  let carried = false
-  const move = (event: PointerEvent): void => {
-    if (event.pointerId !== press.pointerId) return
-    if (!carried && Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) < CARRY) return
-    carried = true
-    hold(what(event))
-  }
-  const end = (event: PointerEvent): void => {
-    if (event.pointerId !== press.pointerId) return
-    finish()
-    if (!carried || event.type !== 'pointerup') return
-    const thing = what(event)
-    // What was dragged to the board is laid down: the hand is empty again.
-    if (thing.sort === 'unit') setView({ taking: null })
-    if (!drop(thing)) setView({ notice: t('Let go beside the board: nothing is changed.') })
-  }
-  const letGo = (event: KeyboardEvent): void => {
-    if (event.key === 'Escape') finish()
-  }
+const EVENT_TYPES = { pointermove: 'move', pointerup: 'up', pointercancel: 'cancel' } as const
+
+function startDrag(event: PressEvent, itemAt: (event: PointerEvent) => TrayItem): void {
+  let press: TrayPress | null = { pointer: event.pointerId, from: [event.clientX, event.clientY], dragging: false }
+  const listening = new AbortController()
   const finish = (): void => {
-    hold(null)
-    window.removeEventListener('pointermove', move)
-    window.removeEventListener('pointerup', end)
-    window.removeEventListener('pointercancel', end)
-    window.removeEventListener('keydown', letGo)
+    setCurrent(null)
+    listening.abort()
   }
-  window.addEventListener('pointermove', move)
-  window.addEventListener('pointerup', end)
-  window.addEventListener('pointercancel', end)
-  window.addEventListener('keydown', letGo)
+  const step = (event: PointerEvent): void => {
+    if (press === null) return
+    const at: Point = [event.clientX, event.clientY]
+    const next = stepTrayDrag(press, { type: EVENT_TYPES[event.type as keyof typeof EVENT_TYPES], pointer: event.pointerId, at })
+    press = next.press
+    if (press === null) finish()
+    else if (press.dragging && event.pointerId === press.pointer) setCurrent({ ...itemAt(event), x: at[0], y: at[1] })
+    if (next.dropped) dropItem({ ...itemAt(event), x: at[0], y: at[1] })
+  }
+  const { signal } = listening
+  for (const type of Object.keys(EVENT_TYPES) as (keyof typeof EVENT_TYPES)[]) window.addEventListener(type, step, { signal })
+  window.addEventListener('keydown', ({ key }) => key === 'Escape' && finish(), { signal })
+}
+
+function dropItem(drag: TrayDrag): void {
+  const onBoard = drop(drag)
+  // What was dragged to the board is placed: the hand is empty again.
+  if (drag.type === 'unit') setView({ taking: null })
+  if (!onBoard) setView({ notice: t('Let go beside the board: nothing is changed.') })
 }
 
 /** A unit is pressed in the tray: it may be dragged off, or stay where it is while a finger scrolls. */
-export function startPlacing(kind: TrayKind, press: Press): void {
-  carry(press, ({ clientX, clientY, altKey }) => ({ sort: 'unit', kind, x: clientX, y: clientY, half: altKey || getState().view.halves }))
+export function dragUnitFromTray(kind: TrayKind, event: PressEvent): void {
+  startDrag(event, ({ altKey }) => ({ type: 'unit', kind, half: altKey || getState().view.halves }))
 }
 
-/** Taken in hand, to be laid as often as one likes; as it was turned, if it was in hand before. */
-export function takeInHand(kind: TrayKind): void {
+export function dragFabric(fabric: string, event: PressEvent): void {
+  startDrag(event, () => ({ type: 'fabric', fabric }))
+}
+
+/** Takes a unit in hand, to be placed as often as the maker likes; it stays turned if it was in hand before. */
+export function pickUpUnit(kind: TrayKind): void {
   const { taking, turned } = getState().view
   const notice = t('{unit} is in your hand: press a free cell of the board, or drag over cells to fill them.', { unit: t(KIND_NAMES[kind]) })
   setView({ taking: kind, turned: taking === kind ? turned : 0, notice })
-}
-
-export function startPouring(fabric: string, press: Press): void {
-  carry(press, ({ clientX, clientY }) => ({ sort: 'fabric', fabric, x: clientX, y: clientY }))
 }

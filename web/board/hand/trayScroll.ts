@@ -1,28 +1,28 @@
 /**
- * A finger on a list of things to carry off: drawn along a list that scrolls it scrolls, drawn any other way it carries.
+ * A finger on a list of things that can be dragged off: along a list that scrolls it scrolls, any other way it drags.
  *
- * In      the list. Its things have the browser's `touch-action` set to the way in which it lies.
- * Out     a function that ends the watching. While a finger carries, the browser is kept from scrolling: it asks at the finger's first move only.
+ * In      the list. Its items have the CSS `touch-action` of the direction in which the list runs.
+ * Out     a function that stops the listening. While a finger drags, the browser is kept from scrolling; it asks at the finger's first move only.
  */
 
-/** So many times farther along the list than across it is along it: a thing is mostly carried aslant. */
+/** A move is along the list if it goes so many times farther along than across: most drags start at a slant. */
 const ALONG = 3
 
 type Axis = 'x' | 'y'
 
-export function scrollOrCarry(list: HTMLElement): () => void {
+export function scrollOrDrag(list: HTMLElement): () => void {
   let start: Touch | null = null
-  let carries: boolean | null = null
+  let drags: boolean | null = null
   const begin = ({ touches }: TouchEvent): void => {
     start = touches[0] ?? null
-    carries = null
+    drags = null
   }
   const move = (event: TouchEvent): void => {
-    const now = event.touches[0]
-    if (start === null || now === undefined) return
-    const [dx, dy] = [Math.abs(now.clientX - start.clientX), Math.abs(now.clientY - start.clientY)]
-    carries ??= !isAlong(list, dx, dy)
-    if (carries && event.cancelable) event.preventDefault()
+    const finger = event.touches[0]
+    if (start === null || finger === undefined) return
+    const [dx, dy] = [Math.abs(finger.clientX - start.clientX), Math.abs(finger.clientY - start.clientY)]
+    drags ??= !isAlong(list, dx, dy)
+    if (drags && event.cancelable) event.preventDefault()
   }
   list.addEventListener('touchstart', begin, { passive: true })
   list.addEventListener('touchmove', move, { passive: false })
@@ -35,15 +35,15 @@ export function scrollOrCarry(list: HTMLElement): () => void {
 function isAlong(list: HTMLElement, dx: number, dy: number): boolean {
   const axis: Axis = list.scrollWidth > list.clientWidth + 1 ? 'x' : 'y'
   const [along, across] = axis === 'x' ? [dx, dy] : [dy, dx]
-  return along > ALONG * across && scrolls(list, axis)
+  return along > ALONG * across && canScroll(list, axis)
 }
 
-/** Whether it, or what it stands in, has more to show that way. */
-function scrolls(element: HTMLElement, axis: Axis): boolean {
+/** Whether the list, or anything it stands in, can scroll along an axis. */
+function canScroll(element: HTMLElement, axis: Axis): boolean {
   for (let one: HTMLElement | null = element; one !== null; one = one.parentElement) {
     const more = axis === 'x' ? one.scrollWidth > one.clientWidth + 1 : one.scrollHeight > one.clientHeight + 1
-    const way = getComputedStyle(one)[axis === 'x' ? 'overflowX' : 'overflowY']
-    if (more && (way === 'auto' || way === 'scroll' || one === document.documentElement)) return true
+    const overflow = getComputedStyle(one)[axis === 'x' ? 'overflowX' : 'overflowY']
+    if (more && (overflow === 'auto' || overflow === 'scroll' || one === document.documentElement)) return true
   }
   return false
 }

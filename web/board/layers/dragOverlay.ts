@@ -1,106 +1,43 @@
-/** What the hand holds, on a sheet of its own: outlines of what is chosen, ghosts, the drawn box, the cursor, the handles. */
+/**
+ * The topmost layer: outlines of what is selected, images of what is dragged, the box or loop being drawn, the free patch so far, the keyboard's cursor,
+ * and the handles.
+ */
 import { type Block, cellOf, toNumber } from '../../../geometry/index.ts'
-import type { Frame } from '../viewport.ts'
+import type { Point, Rect } from '../../document/shapes.ts'
 import { canvasFill, UNKNOWN_COLOUR } from '../../drawing/fabricPattern.ts'
-import type { Corner } from '../hand/hand.ts'
-import type { PatchShape, Rect, Point } from '../../document/shapes.ts'
-import type { Guide } from '../hand/snapping.ts'
-import type { Pen } from './stage.ts'
 import { tracePolygon } from '../../drawing/tiles.ts'
+import type { Handles } from '../hand/handles.ts'
+import type { Guide } from '../hand/snapping.ts'
+import type { Frame } from '../viewport.ts'
+import type { DragImage } from './dragImages.ts'
+import type { PatchPaths } from './patchPaths.ts'
+import type { Pen } from './stage.ts'
 
-export interface Handles {
-  readonly turn: Point
-  readonly mirror: Point
-  readonly corners: readonly { readonly at: Point; readonly corner: Corner }[]
-  /** Larger under a finger. */
-  readonly coarse: boolean
-}
-
-/** Pixels: how far from its middle a round handle, and one at a corner, is still pressed; under a mouse, and under a finger. */
-export const reachOf = ({ coarse }: { readonly coarse: boolean }): { readonly round: number; readonly corner: number } =>
-  coarse ? { round: 23, corner: 22 } : { round: 16, corner: 12 }
-
-/** Pixels: a box smaller than this has one corner to resize it by, the farthest from where it begins. */
-const ROOMY = { fine: 44, coarse: 88 }
-const CORNERS: readonly Corner[] = [
-  [0, 0],
-  [1, 0],
-  [0, 1],
-  [1, 1],
-]
-
-/** Above what is chosen to turn and mirror it, at its corners to resize it. */
-export function handlesOf(frame: Frame, box: Rect | null, coarse: boolean): Handles | null {
-  if (box === null) return null
-  const at = (corner: Corner): Point => frame.toPixels(box.at[0] + box.size[0] * corner[0], box.at[1] + box.size[1] * corner[1])
-  const [[x0, y0], [x1, y1]] = [at([0, 0]), at([1, 1])]
-  const middle = (x0 + x1) / 2
-  const apart = coarse ? 26 : 20
-  const top = Math.max(coarse ? 26 : 20, y0 - (coarse ? 42 : 30))
-  const roomy = Math.min(Math.abs(x1 - x0), y1 - y0) >= (coarse ? ROOMY.coarse : ROOMY.fine)
-  const corners = (roomy ? CORNERS : CORNERS.slice(3)).map((corner) => ({ corner, at: at(corner) }))
-  return { turn: [middle - apart, top], mirror: [middle + apart, top], corners, coarse }
-}
-
-/** What a press at some pixels would take hold of. */
-export function handleAt(handles: Handles, [x, y]: Point): 'turn' | 'mirror' | Corner | null {
-  const reach = reachOf(handles)
-  const near = ([hx, hy]: Point, within: number): boolean => Math.hypot(hx - x, hy - y) <= within
-  if (near(handles.turn, reach.round)) return 'turn'
-  if (near(handles.mirror, reach.round)) return 'mirror'
-  return handles.corners.find(({ at }) => near(at, reach.corner))?.corner ?? null
-}
-
-/** Pieces as paths, made once and moved with the hand. */
-export interface Carry {
-  readonly fills: readonly { readonly fabric: string; readonly turn: number; readonly path: Path2D }[]
-  readonly outlines: Path2D
-}
-
-/** More than this many patches are carried as their box alone. */
-const MOST_CARRIED = 3000
-
-export function carryOf(pieces: readonly PatchShape[]): Carry {
-  const fills = new Map<string, Carry['fills'][number]>()
-  const outlines = new Path2D()
-  for (const { fabric, corners, turn = 0 } of pieces.slice(0, MOST_CARRIED)) {
-    const key = `${fabric} ${turn}`
-    const fill = fills.get(key) ?? { fabric, turn, path: new Path2D() }
-    tracePolygon(fill.path, corners)
-    tracePolygon(outlines, corners)
-    fills.set(key, fill)
-  }
-  return { fills: [...fills.values()], outlines }
-}
-
-export interface Ghost {
-  readonly carry: Carry
-  /** Cells. */
-  readonly by: Point
-  readonly fits: boolean
-}
-
-export interface InHand {
+export interface DragOverlay {
   readonly block: Block
-  readonly chosen: readonly Rect[]
+  /** Boxes of the selected units, in cells. */
+  readonly selected: readonly Rect[]
   readonly handles: Handles | null
-  readonly ghosts: readonly Ghost[]
-  /** Where what is moved came from: covered with paper while it is away. */
-  readonly left: readonly Carry[]
+  readonly images: readonly DragImage[]
+  /** Where what is dragged came from: covered with paper while it is away. */
+  readonly left: readonly PatchPaths[]
   readonly guides: readonly Guide[]
-  /** The box that the hand draws, or the line round what it chooses; in pixels. */
-  readonly drawn: { readonly from: Point; readonly to: Point } | null
-  readonly round: readonly Point[]
-  /** The free patch so far, and where the hand would lay its next corner; in cells. */
+  /** The box being drawn, and the loop; in pixels. */
+  readonly box: { readonly from: Point; readonly to: Point } | null
+  readonly loop: readonly Point[]
+  /** The free patch so far, and where its next corner would lie; in cells. */
   readonly corners: readonly Point[]
-  readonly next: Point | null
+  readonly nextCorner: Point | null
+  /** The cell of the keyboard's cursor. */
   readonly cursor: Point | null
+  /** The outline of the selected patch, in cells. */
   readonly patch: readonly Point[] | null
+  /** What the findings point at, in cells. */
   readonly finding: Point | null
-  /** Takes what lies below out of the outlines of what is chosen. */
-  readonly clear: ((pen: Pen) => void) | null
-  /** The middle of the block, where edits repeat about it. */
-  readonly mirrors: readonly (readonly [Point, Point])[]
+  /** Clears what is drawn so far wherever a number or mark lies on the layer below. */
+  readonly clearMarks: ((pen: Pen) => void) | null
+  /** Lines around which edits are repeated, in cells. */
+  readonly symmetry: readonly (readonly [Point, Point])[]
   readonly ink: string
   readonly paper: string
   readonly accent: string
@@ -109,29 +46,29 @@ export interface InHand {
 const GOOD = '#2f7d6b'
 const BAD = '#c22f3d'
 
-export function drawHeld(pen: Pen, hand: InHand, frame: Frame): void {
-  const { ink, paper, accent } = hand
-  for (const [from, to] of hand.mirrors) drawLine(pen, frame, from, to, accent, 1.5, [12, 6, 2, 6], 0.75)
-  drawLeft(pen, hand, frame)
-  strokeRects(pen, hand.chosen, frame, paper, 5, [])
-  strokeRects(pen, hand.chosen, frame, ink, 2.5, [9, 4])
-  if (hand.patch !== null) {
-    strokeShapes(pen, [hand.patch], frame, paper, 5, [])
-    strokeShapes(pen, [hand.patch], frame, ink, 2.5, [])
+export function drawDragOverlay(pen: Pen, overlay: DragOverlay, frame: Frame): void {
+  const { ink, paper, accent } = overlay
+  for (const [from, to] of overlay.symmetry) drawLine(pen, frame, from, to, accent, 1.5, [12, 6, 2, 6], 0.75)
+  drawLeft(pen, overlay, frame)
+  strokeRects(pen, overlay.selected, frame, paper, 5, [])
+  strokeRects(pen, overlay.selected, frame, ink, 2.5, [9, 4])
+  if (overlay.patch !== null) {
+    strokeShapes(pen, [overlay.patch], frame, paper, 5, [])
+    strokeShapes(pen, [overlay.patch], frame, ink, 2.5, [])
   }
-  if (hand.cursor !== null) {
-    // The keyboard's own mark: it must be seen on dark cloth as on light.
-    strokeRects(pen, [{ at: hand.cursor, size: [1, 1] }], frame, paper, 6, [])
-    strokeRects(pen, [{ at: hand.cursor, size: [1, 1] }], frame, ink, 3, [2, 5])
+  if (overlay.cursor !== null) {
+    // The keyboard's cursor: it must be seen on dark fabric as on light.
+    strokeRects(pen, [{ at: overlay.cursor, size: [1, 1] }], frame, paper, 6, [])
+    strokeRects(pen, [{ at: overlay.cursor, size: [1, 1] }], frame, ink, 3, [2, 5])
   }
-  hand.clear?.(pen)
-  for (const ghost of hand.ghosts) drawGhost(pen, ghost, hand.block, frame)
-  for (const guide of hand.guides) drawGuide(pen, guide, frame, accent)
-  if (hand.drawn !== null) drawBox(pen, hand.drawn, ink)
-  if (hand.round.length > 1) drawLoop(pen, hand.round, hand)
-  drawOutline(pen, hand, frame)
-  if (hand.finding !== null) drawRound(pen, frame.toPixels(...hand.finding), 20, ink)
-  if (hand.handles !== null) drawHandles(pen, hand.handles, ink, paper)
+  overlay.clearMarks?.(pen)
+  for (const image of overlay.images) drawImage(pen, image, overlay.block, frame)
+  for (const guide of overlay.guides) drawGuide(pen, guide, frame, accent)
+  if (overlay.box !== null) drawBox(pen, overlay.box, ink)
+  if (overlay.loop.length > 1) drawLoop(pen, overlay.loop, overlay)
+  drawFreePatch(pen, overlay, frame)
+  if (overlay.finding !== null) drawCircle(pen, frame.toPixels(...overlay.finding), 20, ink)
+  if (overlay.handles !== null) drawHandles(pen, overlay.handles, ink, paper)
 }
 
 function drawLine(pen: Pen, frame: Frame, a: Point, b: Point, colour: string, width: number, dash: readonly number[], alpha: number): void {
@@ -147,17 +84,17 @@ function drawLine(pen: Pen, frame: Frame, a: Point, b: Point, colour: string, wi
   pen.restore()
 }
 
-/** Cells by which a guide runs on beyond what it lines up. */
+/** Cells by which a guide reaches beyond what it lines up. */
 const BEYOND = 0.3
 
-function drawGuide(pen: Pen, { axis, at, from, to, sort }: Guide, frame: Frame, colour: string): void {
-  const spot = (along: number): Point => (axis === 0 ? [at, along] : [along, at])
-  drawLine(pen, frame, spot(from - BEYOND), spot(to + BEYOND), colour, 1.5, sort === 'middle' ? [12, 6, 2, 6] : [], 0.85)
+function drawGuide(pen: Pen, { type, axis, at, from, to }: Guide, frame: Frame, colour: string): void {
+  const point = (along: number): Point => (axis === 0 ? [at, along] : [along, at])
+  drawLine(pen, frame, point(from - BEYOND), point(to + BEYOND), colour, 1.5, type === 'middle' ? [12, 6, 2, 6] : [], 0.85)
 }
 
-/** The line that the hand draws round, closed by a fainter one as it would be if it let go. */
-function drawLoop(pen: Pen, points: readonly Point[], { ink, paper, accent }: InHand): void {
-  const path = wayOf(points)
+/** The loop so far, closed by a dashed line as it would be if the hand let go. */
+function drawLoop(pen: Pen, points: readonly Point[], { ink, paper, accent }: DragOverlay): void {
+  const path = openPath(points)
   pen.save()
   pen.lineJoin = 'round'
   pen.globalAlpha = 0.14
@@ -178,7 +115,7 @@ function drawLoop(pen: Pen, points: readonly Point[], { ink, paper, accent }: In
   pen.restore()
 }
 
-function wayOf(points: readonly Point[]): Path2D {
+function openPath(points: readonly Point[]): Path2D {
   const path = new Path2D()
   for (const [index, point] of points.entries()) {
     if (index === 0) path.moveTo(...point)
@@ -187,11 +124,11 @@ function wayOf(points: readonly Point[]): Path2D {
   return path
 }
 
-function drawOutline(pen: Pen, { corners, next, ink, paper, accent }: InHand, frame: Frame): void {
-  const spots = corners.map((corner) => frame.toPixels(...corner))
-  const [first] = spots
+function drawFreePatch(pen: Pen, { corners, nextCorner, ink, paper, accent }: DragOverlay, frame: Frame): void {
+  const points = corners.map((corner) => frame.toPixels(...corner))
+  const [first] = points
   if (first !== undefined) {
-    const path = wayOf(spots)
+    const path = openPath(points)
     pen.save()
     pen.lineJoin = 'round'
     pen.globalAlpha = 0.16
@@ -205,10 +142,10 @@ function drawOutline(pen: Pen, { corners, next, ink, paper, accent }: InHand, fr
     pen.lineWidth = 2.25
     pen.stroke(path)
     pen.restore()
-    if (next !== null) drawLine(pen, frame, corners.at(-1) as Point, next, ink, 1.75, [5, 5], 0.9)
+    if (nextCorner !== null) drawLine(pen, frame, corners.at(-1) as Point, nextCorner, ink, 1.75, [5, 5], 0.9)
   }
-  for (const [index, spot] of spots.entries()) dot(pen, spot, index === 0 ? 7 : 4.5, index === 0 ? paper : ink, ink)
-  if (next !== null) cross(pen, frame.toPixels(...next), ink, paper)
+  for (const [index, point] of points.entries()) dot(pen, point, index === 0 ? 7 : 4.5, index === 0 ? paper : ink, ink)
+  if (nextCorner !== null) cross(pen, frame.toPixels(...nextCorner), ink, paper)
 }
 
 function dot(pen: Pen, [x, y]: Point, radius: number, fill: string, ink: string): void {
@@ -237,7 +174,7 @@ function cross(pen: Pen, [x, y]: Point, ink: string, paper: string): void {
   }
 }
 
-/** Strokes in cells under the frame's matrix, with a width and dashes in pixels. */
+/** Strokes a path in cells; width and dashes are in pixels. */
 function stroke(pen: Pen, path: Path2D, frame: Frame, colour: string, width: number, dash: readonly number[]): void {
   pen.save()
   pen.transform(...frame.matrix)
@@ -262,7 +199,7 @@ function strokeShapes(pen: Pen, shapes: readonly (readonly Point[])[], frame: Fr
   stroke(pen, path, frame, colour, width, dash)
 }
 
-function drawLeft(pen: Pen, { left, paper, ink }: InHand, frame: Frame): void {
+function drawLeft(pen: Pen, { left, paper, ink }: DragOverlay, frame: Frame): void {
   for (const { outlines } of left) {
     pen.save()
     pen.transform(...frame.matrix)
@@ -275,13 +212,13 @@ function drawLeft(pen: Pen, { left, paper, ink }: InHand, frame: Frame): void {
   }
 }
 
-function drawGhost(pen: Pen, { carry, by, fits }: Ghost, block: Block, frame: Frame): void {
+function drawImage(pen: Pen, { paths, by, fits }: DragImage, block: Block, frame: Frame): void {
   const scale = { cell: toNumber(cellOf(block)), pixels: frame.scale * window.devicePixelRatio }
   pen.save()
   pen.transform(...frame.matrix)
   pen.translate(...by)
   pen.globalAlpha = 0.82
-  for (const { fabric, turn, path } of carry.fills) {
+  for (const { fabric, turn, path } of paths.fills) {
     const known = block.fabrics.find(({ id }) => id === fabric)
     pen.fillStyle = known === undefined ? UNKNOWN_COLOUR : canvasFill(known, 'cloth', turn, scale)
     pen.fill(path)
@@ -290,7 +227,7 @@ function drawGhost(pen: Pen, { carry, by, fits }: Ghost, block: Block, frame: Fr
   pen.strokeStyle = fits ? GOOD : BAD
   pen.lineWidth = 3 / frame.scale
   pen.setLineDash(fits ? [] : [7 / frame.scale, 5 / frame.scale])
-  pen.stroke(carry.outlines)
+  pen.stroke(paths.outlines)
   pen.restore()
 }
 
@@ -303,7 +240,7 @@ function drawBox(pen: Pen, { from, to }: { readonly from: Point; readonly to: Po
   pen.restore()
 }
 
-function drawRound(pen: Pen, [x, y]: Point, radius: number, ink: string): void {
+function drawCircle(pen: Pen, [x, y]: Point, radius: number, ink: string): void {
   pen.save()
   pen.strokeStyle = ink
   pen.lineWidth = 3
@@ -313,7 +250,8 @@ function drawRound(pen: Pen, [x, y]: Point, radius: number, ink: string): void {
   pen.restore()
 }
 
-const SIGNS = { turn: 'M-6 2A6 6 0 1 1 1 6M1 2L1 10L7 6Z', mirror: 'M0 -8V8M-3 -5L-9 4H-3ZM3 -5L9 4H3Z' } as const
+/** SVG paths around 0, 0. */
+const ICONS = { turn: 'M-6 2A6 6 0 1 1 1 6M1 2L1 10L7 6Z', mirror: 'M0 -8V8M-3 -5L-9 4H-3ZM3 -5L9 4H3Z' } as const
 
 function drawHandles(pen: Pen, handles: Handles, ink: string, paper: string): void {
   const radius = handles.coarse ? 22 : 15
@@ -336,7 +274,7 @@ function drawHandles(pen: Pen, handles: Handles, ink: string, paper: string): vo
     pen.fill()
     pen.stroke()
     if (handles.coarse) pen.scale(1.3, 1.3)
-    pen.stroke(new Path2D(SIGNS[name]))
+    pen.stroke(new Path2D(ICONS[name]))
     pen.restore()
   }
   pen.restore()

@@ -1,18 +1,18 @@
-/** The cloth in sight: the grid, the patches a colour at a time, what a way of looking lays over them, and the seams. */
+/** The bottom layer: the grid, the patches a colour at a time, what the view lays over them, and the seams. Only what is in sight is drawn. */
 import { type Block, cellOf, toNumber } from '../../../geometry/index.ts'
-import { ABOVE, OVER_SEAMS, type Scene } from './overlays.ts'
-import type { Frame } from '../viewport.ts'
+import { type FabricScene, OVER_PATCHES, OVER_SEAMS } from './overlays.ts'
+import { type Frame, visibleCells } from '../viewport.ts'
 import { canvasFill, UNKNOWN_COLOUR } from '../../drawing/fabricPattern.ts'
 import { bordersAround, type Point } from '../../document/shapes.ts'
 import type { Pen } from './stage.ts'
 import type { Painting } from './bitmapCache.ts'
 import { fillKey, type Tile, type Tiles } from '../../drawing/tiles.ts'
 
-/** A patch's side in pixels: under the first its seams would hide it, over the second they are drawn in full. */
-const FAINT = 8
-const CLEAR = 18
+/** Pixels along a patch's side: below the first no seams are drawn, they would hide the patch; above the second they are drawn in full. */
+const NO_SEAMS = 8
+const FULL_SEAMS = 18
 
-export function clothPainting(scene: Scene, all: Tiles): Painting {
+export function fabricPainting(scene: FabricScene, all: Tiles): Painting {
   return {
     paint: (pen, frame, size) => {
       const tiles = inSight(all.tiles, frame, size)
@@ -22,8 +22,8 @@ export function clothPainting(scene: Scene, all: Tiles): Painting {
       pen.transform(...frame.matrix)
       drawPatches(pen, scene, tiles, frame)
       pen.restore()
-      ABOVE[scene.mode]?.(pen, scene, frame)
-      if (seams > 0 && (scene.mode !== 'wrong' || scene.sheets === null)) drawSeams(pen, scene, tiles, frame, seams)
+      OVER_PATCHES[scene.mode]?.(pen, scene, frame)
+      if (seams > 0 && (scene.mode !== 'wrong' || scene.wrongSide === null)) drawSeams(pen, scene, tiles, frame, seams)
       drawEdge(pen, scene, frame)
       OVER_SEAMS[scene.mode]?.(pen, scene, frame)
     },
@@ -35,23 +35,18 @@ export function clothPainting(scene: Scene, all: Tiles): Painting {
 /** 0 where patches are too small to tell their seams apart, 1 where they are large. */
 function seamStrength({ grid }: Block, { patches }: Tiles, { scale }: Frame): number {
   const side = Math.sqrt((grid.columns * grid.rows) / Math.max(1, patches)) * scale
-  return Math.min(1, Math.max(0, (side - FAINT) / (CLEAR - FAINT)))
-}
-
-export function sightOf(frame: Frame, [width, height]: Point): { readonly low: Point; readonly high: Point } {
-  const [a, b] = [frame.toCells(0, 0), frame.toCells(width, height)]
-  return { low: [Math.min(a[0], b[0]), Math.min(a[1], b[1])], high: [Math.max(a[0], b[0]), Math.max(a[1], b[1])] }
+  return Math.min(1, Math.max(0, (side - NO_SEAMS) / (FULL_SEAMS - NO_SEAMS)))
 }
 
 function inSight(tiles: readonly Tile[], frame: Frame, size: Point): readonly Tile[] {
-  const { low, high } = sightOf(frame, size)
+  const { low, high } = visibleCells(frame, size)
   return tiles.filter((tile) => tile.low[0] <= high[0] && tile.high[0] >= low[0] && tile.low[1] <= high[1] && tile.high[1] >= low[1])
 }
 
-/** Cells smaller than this many pixels are not ruled. */
+/** The lines between cells smaller than this many pixels are not drawn. */
 const LEAST_CELL = 5
 
-function drawGrid(pen: Pen, { block, ink }: Scene, frame: Frame): void {
+function drawGrid(pen: Pen, { block, ink }: FabricScene, frame: Frame): void {
   const { columns, rows } = block.grid
   const step = frame.scale >= LEAST_CELL ? 1 : 0
   pen.save()
@@ -70,18 +65,18 @@ function line(pen: Pen, frame: Frame, a: Point, b: Point): void {
   pen.lineTo(...frame.toPixels(...b))
 }
 
-/** All the ways in which cloth lies: `lieOf`. */
-const TURNS = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5] as const
+/** All directions in which a print can lie, in quarter turns: see `lieOf`. */
+const PRINT_TURNS = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5] as const
 
 /** The patches alone, a colour at a time. */
-export function drawPatches(pen: Pen, { block, mode }: Pick<Scene, 'block' | 'mode'>, tiles: readonly Tile[], frame: Frame): void {
+export function drawPatches(pen: Pen, { block, mode }: Pick<FabricScene, 'block' | 'mode'>, tiles: readonly Tile[], frame: Frame): void {
   const scale = { cell: toNumber(cellOf(block)), pixels: frame.scale * window.devicePixelRatio }
   const fills = block.fabrics.flatMap((fabric) =>
     fabric.print === undefined
       ? [[fabric.id, canvasFill(fabric, mode, 0, scale)] as const]
-      : TURNS.map((turn) => [fillKey(fabric.id, turn), canvasFill(fabric, mode, turn, scale)] as const),
+      : PRINT_TURNS.map((turn) => [fillKey(fabric.id, turn), canvasFill(fabric, mode, turn, scale)] as const),
   )
-  pen.fillStyle = meanOf(block)
+  pen.fillStyle = meanColour(block)
   for (const { ground } of tiles) pen.fill(ground)
   for (const [id, fill] of fills) {
     pen.fillStyle = fill
@@ -92,14 +87,14 @@ export function drawPatches(pen: Pen, { block, mode }: Pick<Scene, 'block' | 'mo
   }
 }
 
-/** Between all the fabrics, so that the hair between two patches is no brighter and no darker than they are. */
-function meanOf({ fabrics }: Block): string {
+/** The mean of all fabrics: it shows through between two patches, where it should be no brighter and no darker than they are. */
+function meanColour({ fabrics }: Block): string {
   if (fabrics.length === 0) return UNKNOWN_COLOUR
   const mean = [1, 3, 5].map((at) => fabrics.reduce((sum, { colour }) => sum + Number.parseInt(colour.slice(at, at + 2), 16), 0) / fabrics.length)
   return `rgb(${mean.map(Math.round).join(' ')})`
 }
 
-function drawSeams(pen: Pen, { ink }: Scene, tiles: readonly Tile[], frame: Frame, strength: number): void {
+function drawSeams(pen: Pen, { ink }: FabricScene, tiles: readonly Tile[], frame: Frame, strength: number): void {
   pen.save()
   pen.transform(...frame.matrix)
   pen.strokeStyle = ink
@@ -109,7 +104,7 @@ function drawSeams(pen: Pen, { ink }: Scene, tiles: readonly Tile[], frame: Fram
   pen.restore()
 }
 
-function drawEdge(pen: Pen, { block, ink }: Scene, frame: Frame): void {
+function drawEdge(pen: Pen, { block, ink }: FabricScene, frame: Frame): void {
   const around = bordersAround(block)
   const [x0, y0] = frame.toPixels(-around, -around)
   const [x1, y1] = frame.toPixels(block.grid.columns + around, block.grid.rows + around)

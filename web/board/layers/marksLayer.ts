@@ -1,108 +1,95 @@
 /**
- * Numbers of seams and marks of meetings, on a sheet of their own: those in sight, where they can be told apart.
+ * The layer of seam numbers and marks of meetings: those in sight, as far as they can be told apart.
  *
- * In      the findings and where the board looks.
+ * In      the findings, and the part of the block that the board shows.
  * Out     what is drawn. From far away only clashes are marked, from farther still as dots.
  */
 import type { Findings, Meeting } from '../../../geometry/index.ts'
-import { type Buckets, bucketsOf } from '../spatialIndex.ts'
-import { sightOf } from './fabricLayer.ts'
+import { type SeamLine, seamLines, type Point } from '../../document/shapes.ts'
 import { MARKS } from '../../drawing/marks.ts'
-import type { Frame } from '../viewport.ts'
-import { type SeamLine, seamLines, type Point, pointOf } from '../../document/shapes.ts'
+import { meetingsIndex, type PlacedMeeting } from '../hitTest.ts'
+import { type SpatialIndex, spatialIndex } from '../spatialIndex.ts'
+import { type Frame, visibleCells } from '../viewport.ts'
+import { tracePath } from './overlays.ts'
 import type { Pen } from './stage.ts'
-import { trace } from './overlays.ts'
-import type { Outline } from './useOutlines.ts'
+import type { FaultOutline } from './useFaultOutlines.ts'
 
-interface Inks {
-  readonly ink: string
-  readonly paper: string
-}
+const lineIndexes = new WeakMap<Findings['joins'], SpatialIndex<SeamLine>>()
 
-interface Placed<T> {
-  readonly at: Point
-  readonly item: T
-}
-
-const lineIndexes = new WeakMap<Findings['joins'], Buckets<SeamLine>>()
-const meetingIndexes = new WeakMap<Findings['meetings'], Buckets<Placed<Meeting>>>()
-
-function linesIndex(report: Findings): Buckets<SeamLine> {
-  const index = lineIndexes.get(report.joins) ?? bucketsOf(seamLines(report), ({ middle }) => ({ at: middle, size: [0, 0] }))
+function linesIndex(report: Findings): SpatialIndex<SeamLine> {
+  const index = lineIndexes.get(report.joins) ?? spatialIndex(seamLines(report), ({ middle }) => ({ at: middle, size: [0, 0] }))
   lineIndexes.set(report.joins, index)
   return index
 }
 
-export function meetingsIndex(report: Findings): Buckets<Placed<Meeting>> {
-  const placed = (): Placed<Meeting>[] => clashesLast(report.meetings).map((item) => ({ at: pointOf(item.at), item }))
-  const index = meetingIndexes.get(report.meetings) ?? bucketsOf(placed(), ({ at }) => ({ at, size: [0, 0] }))
-  meetingIndexes.set(report.meetings, index)
-  return index
-}
-
-/** Two pairs may meet at one point: the one that clashes is the one to see. */
-const clashesLast = (meetings: readonly Meeting[]): readonly Meeting[] =>
-  [...meetings].sort((a, b) => Number(a.verdict === 'clashes') - Number(b.verdict === 'clashes'))
-
-/** Pixels between numbers, and between marks, that leave each to be read; under the last only dots are drawn. */
+/** Pixels that a number, and a mark, needs to itself to be read; with less, clashes are drawn as dots. */
 const ROOM_FOR_NUMBERS = 40
 const ROOM_FOR_MARKS = 17
-/** Cells in pixels under which no number is sought. */
+/** Cells smaller than this many pixels have no numbers. */
 const LEAST_CELL = 12
 
-/** Round a mark, by day and by night: the cloth under it may be of any colour. */
+/** Around a mark, in light and dark themes: the fabric under it may be of any colour. */
 const PALE = '#fffaf2'
 
-export interface Shown {
-  /** The seams' numbers are shown. */
-  readonly numbers: boolean
-  readonly meetings: boolean
+/** What the layer shows, and where. */
+export interface MarksScene {
+  /** null: not known, so there is nothing to mark. */
+  readonly report: Findings | null
+  /** Seam numbers and marks of meetings are shown. */
+  readonly marks: boolean
+  readonly frame: Frame
+  /** Pixels. */
+  readonly size: Point
+  readonly ink: string
+  readonly paper: string
 }
 
-export function drawMarks(
-  pen: Pen,
-  report: Findings | null,
-  shown: Shown,
-  faults: readonly Outline[],
-  ring: readonly (readonly Point[])[],
-  frame: Frame,
-  size: Point,
-  inks: Inks,
-): void {
-  drawFaults(pen, faults, frame)
-  drawSeamNumbers(pen, report, shown, frame, size, inks)
-  drawRing(pen, ring, frame)
-  if (report !== null && shown.meetings) drawMeetings(pen, report, frame, size)
+/** `faults` are outlines of what is wrong; `tied` are the seams tied to the clash that is pointed at, in cells. */
+export function drawMarks(pen: Pen, scene: MarksScene, faults: readonly FaultOutline[], tied: readonly (readonly Point[])[]): void {
+  drawFaults(pen, faults, scene.frame)
+  drawSeamNumbers(pen, scene)
+  drawTiedSeams(pen, tied, scene.frame)
+  drawMeetings(pen, scene)
 }
 
-/** Takes numbers and marks out of what lies on the sheet above them, so that an outline there runs under them. */
-export function clearMarks(pen: Pen, report: Findings | null, shown: Shown, frame: Frame, size: Point, inks: Inks): void {
+/** Clears numbers and marks out of the layer above, so that an outline there seems to run under them. */
+export function clearMarks(pen: Pen, scene: MarksScene): void {
   pen.save()
   pen.globalCompositeOperation = 'destination-out'
-  drawSeamNumbers(pen, report, shown, frame, size, inks)
-  if (report !== null && shown.meetings) drawMeetings(pen, report, frame, size)
+  drawSeamNumbers(pen, scene)
+  drawMeetings(pen, scene)
   pen.restore()
 }
 
-function drawSeamNumbers(pen: Pen, report: Findings | null, shown: Shown, frame: Frame, size: Point, inks: Inks): void {
-  if (report !== null && shown.numbers && frame.scale >= LEAST_CELL) {
-    const { low, high } = sightOf(frame, size)
-    const lines = linesIndex(report).touching(low, high)
-    if (roomOf(lines.length, frame, low, high) >= ROOM_FOR_NUMBERS) drawNumbers(pen, lines, frame, inks)
+function drawSeamNumbers(pen: Pen, { report, marks, frame, size, ink, paper }: MarksScene): void {
+  if (report === null || !marks || frame.scale < LEAST_CELL) return
+  const { low, high } = visibleCells(frame, size)
+  const lines = linesIndex(report).touching(low, high)
+  if (roomForEach(lines.length, frame, low, high) < ROOM_FOR_NUMBERS) return
+  const height = Math.max(9, Math.min(13, frame.scale * 0.17))
+  pen.save()
+  pen.font = `600 ${height}px Inter, sans-serif`
+  pen.textAlign = 'center'
+  pen.textBaseline = 'middle'
+  for (const line of lines) {
+    drawPressing(pen, line, frame, height, ink, paper)
+    drawNumber(pen, frame.toPixels(...line.middle), String(line.number), height, ink, paper)
   }
+  pen.restore()
 }
 
-/** Pixels that each of so many things has to itself, across. */
-const roomOf = (count: number, { scale }: Frame, low: Point, high: Point): number =>
+/** Pixels across that each of so many things has to itself. */
+const roomForEach = (count: number, { scale }: Frame, low: Point, high: Point): number =>
   Math.sqrt(((high[0] - low[0]) * (high[1] - low[1])) / Math.max(1, count)) * scale
 
-function drawMeetings(pen: Pen, report: Findings, frame: Frame, size: Point): void {
-  const { low, high } = sightOf(frame, size)
+function drawMeetings(pen: Pen, { report, marks, frame, size }: MarksScene): void {
+  if (report === null || !marks) return
+  const { low, high } = visibleCells(frame, size)
   const all = meetingsIndex(report).touching(low, high)
-  const clashes = all.filter(({ item }) => item.verdict === 'clashes')
-  const near = roomOf(all.length, frame, low, high) >= ROOM_FOR_MARKS
-  if (!near && roomOf(clashes.length, frame, low, high) < ROOM_FOR_MARKS) return drawDots(pen, clashes, frame)
-  for (const { at, item } of near ? all : clashes) drawMark(pen, frame.toPixels(...at), item)
+  const clashes = all.filter(({ meeting }) => meeting.verdict === 'clashes')
+  const roomy = roomForEach(all.length, frame, low, high) >= ROOM_FOR_MARKS
+  if (!roomy && roomForEach(clashes.length, frame, low, high) < ROOM_FOR_MARKS) return drawDots(pen, clashes, frame)
+  for (const { at, meeting } of roomy ? all : clashes) drawMark(pen, frame.toPixels(...at), meeting)
 }
 
 const paths = new Map<string, Path2D>()
@@ -121,7 +108,7 @@ function drawMark(pen: Pen, [x, y]: Point, { verdict }: Meeting): void {
   pen.restore()
 }
 
-function drawDots(pen: Pen, clashes: readonly Placed<Meeting>[], frame: Frame): void {
+function drawDots(pen: Pen, clashes: readonly PlacedMeeting[], frame: Frame): void {
   const path = new Path2D()
   for (const { at } of clashes) {
     const [x, y] = frame.toPixels(...at)
@@ -131,19 +118,19 @@ function drawDots(pen: Pen, clashes: readonly Placed<Meeting>[], frame: Frame): 
   pen.fill(path)
 }
 
-function drawFaults(pen: Pen, faults: readonly Outline[], frame: Frame): void {
+function drawFaults(pen: Pen, faults: readonly FaultOutline[], frame: Frame): void {
   pen.save()
   pen.fillStyle = 'rgb(194 47 61 / 0.28)'
   pen.lineCap = 'round'
-  for (const { sort, ring } of faults) {
+  for (const { type, ring } of faults) {
     const path = new Path2D()
-    trace(path, ring, frame)
-    if (sort !== 'gap') pen.fill(path)
+    tracePath(path, ring, frame)
+    if (type !== 'gap') pen.fill(path)
     pen.setLineDash([])
     pen.strokeStyle = PALE
     pen.lineWidth = 4.5
     pen.stroke(path)
-    pen.setLineDash(sort === 'gap' ? [2, 6] : [8, 5])
+    pen.setLineDash(type === 'gap' ? [2, 6] : [8, 5])
     pen.strokeStyle = '#c22f3d'
     pen.lineWidth = 2.5
     pen.stroke(path)
@@ -151,14 +138,14 @@ function drawFaults(pen: Pen, faults: readonly Outline[], frame: Frame): void {
   pen.restore()
 }
 
-/** Seams that decide one another, shown while one of their meetings is pointed at. */
-function drawRing(pen: Pen, ring: readonly (readonly Point[])[], frame: Frame): void {
+/** Seams that are tied to each other through meetings, shown while one of their clashes is pointed at. */
+function drawTiedSeams(pen: Pen, tied: readonly (readonly Point[])[], frame: Frame): void {
   pen.save()
   pen.strokeStyle = '#c22f3d'
   pen.globalAlpha = 0.42
   pen.lineWidth = 14
   pen.lineCap = 'round'
-  for (const points of ring) {
+  for (const points of tied) {
     pen.beginPath()
     points.forEach((point, index) => {
       if (index === 0) pen.moveTo(...frame.toPixels(...point))
@@ -169,56 +156,55 @@ function drawRing(pen: Pen, ring: readonly (readonly Point[])[], frame: Frame): 
   pen.restore()
 }
 
-/** The number of each seam in sewing order, with a wedge on the side where its allowances lie (two bars where they lie open). */
-function drawNumbers(pen: Pen, lines: readonly SeamLine[], frame: Frame, { ink, paper }: Inks): void {
-  const size = Math.max(9, Math.min(13, frame.scale * 0.17))
-  pen.save()
-  pen.font = `600 ${size}px Inter, sans-serif`
-  pen.textAlign = 'center'
-  pen.textBaseline = 'middle'
-  for (const { middle, lies, number: order, points } of lines) {
-    const [x, y] = frame.toPixels(...middle)
-    const [ox, oy] = frame.toPixels(0, 0)
-    const [a, b] = points as readonly [Point, Point]
-    const [sx, sy] = frame.toPixels(b[0] - a[0], b[1] - a[1])
-    const length = Math.hypot(sx - ox, sy - oy) || 1
-    const [ux, uy] = [(sx - ox) / length, (sy - oy) / length]
-    const reach = size * 1.55
-    pen.fillStyle = ink
-    pen.strokeStyle = paper
-    pen.lineWidth = 2.5
-    if (lies === null) {
-      for (const sign of [1, -1]) {
-        pen.beginPath()
-        pen.moveTo(x - ux * 5 - uy * sign * reach, y - uy * 5 + ux * sign * reach)
-        pen.lineTo(x + ux * 5 - uy * sign * reach, y + uy * 5 + ux * sign * reach)
-        pen.strokeStyle = ink
-        pen.lineWidth = 2
-        pen.stroke()
-      }
-    } else {
-      const [tx, ty] = frame.toPixels(...lies)
-      const far = Math.hypot(tx - ox, ty - oy) || 1
-      const [nx, ny] = [(tx - ox) / far, (ty - oy) / far]
-      pen.beginPath()
-      pen.moveTo(x + nx * reach, y + ny * reach)
-      pen.lineTo(x + nx * size * 0.8 + ux * size * 0.55, y + ny * size * 0.8 + uy * size * 0.55)
-      pen.lineTo(x + nx * size * 0.8 - ux * size * 0.55, y + ny * size * 0.8 - uy * size * 0.55)
-      pen.closePath()
-      pen.stroke()
-      pen.fill()
-    }
-    const text = String(order)
-    const [half, wide] = [size * 0.82, Math.max(size * 0.82, size * (0.28 * text.length + 0.26))]
-    pen.beginPath()
-    pen.roundRect(x - wide, y - half, wide * 2, half * 2, half)
-    pen.fillStyle = paper
-    pen.fill()
+/** A wedge on the side where the seam's allowances lie; two bars where they lie open. */
+function drawPressing(pen: Pen, { middle, lies, points }: SeamLine, frame: Frame, height: number, ink: string, paper: string): void {
+  const [x, y] = frame.toPixels(...middle)
+  const [a, b] = points as readonly [Point, Point]
+  const [ux, uy] = directionOf([b[0] - a[0], b[1] - a[1]], frame)
+  const reach = height * 1.55
+  pen.fillStyle = ink
+  if (lies === null) {
     pen.strokeStyle = ink
-    pen.lineWidth = 1
-    pen.stroke()
-    pen.fillStyle = ink
-    pen.fillText(text, x, y + 0.5)
+    pen.lineWidth = 2
+    for (const side of [1, -1]) {
+      pen.beginPath()
+      pen.moveTo(x - ux * 5 - uy * side * reach, y - uy * 5 + ux * side * reach)
+      pen.lineTo(x + ux * 5 - uy * side * reach, y + uy * 5 + ux * side * reach)
+      pen.stroke()
+    }
+    return
   }
-  pen.restore()
+  const [nx, ny] = directionOf(lies, frame)
+  const [base, half] = [height * 0.8, height * 0.55]
+  pen.strokeStyle = paper
+  pen.lineWidth = 2.5
+  pen.beginPath()
+  pen.moveTo(x + nx * reach, y + ny * reach)
+  pen.lineTo(x + nx * base + ux * half, y + ny * base + uy * half)
+  pen.lineTo(x + nx * base - ux * half, y + ny * base - uy * half)
+  pen.closePath()
+  pen.stroke()
+  pen.fill()
+}
+
+/** A direction on the block as it points on the screen, one pixel long. */
+function directionOf(way: Point, frame: Frame): Point {
+  const [ox, oy] = frame.toPixels(0, 0)
+  const [x, y] = frame.toPixels(...way)
+  const length = Math.hypot(x - ox, y - oy) || 1
+  return [(x - ox) / length, (y - oy) / length]
+}
+
+/** The seam's place in the sewing order. */
+function drawNumber(pen: Pen, [x, y]: Point, text: string, height: number, ink: string, paper: string): void {
+  const [half, wide] = [height * 0.82, Math.max(height * 0.82, height * (0.28 * text.length + 0.26))]
+  pen.beginPath()
+  pen.roundRect(x - wide, y - half, wide * 2, half * 2, half)
+  pen.fillStyle = paper
+  pen.fill()
+  pen.strokeStyle = ink
+  pen.lineWidth = 1
+  pen.stroke()
+  pen.fillStyle = ink
+  pen.fillText(text, x, y + 0.5)
 }

@@ -1,7 +1,7 @@
 /**
- * What some ways of looking lay over the cloth: layers of cloth, allowances, the thread. In pixels.
+ * What some views draw over the fabric: its layers, the seam allowances, the quilting thread. In pixels.
  *
- * A new way of looking adds its own painter to `ABOVE`; it is drawn after the patches, `OVER_SEAMS` after the seams.
+ * A new view adds its painter to `OVER_PATCHES`, which is drawn before the seams, or to `OVER_SEAMS`.
  */
 import { type Block, type Findings, flatColour, type IronedSheet, type Layered, needleAt, timedPoints } from '../../../geometry/index.ts'
 import type { ViewMode, Stitching } from '../../document/store.ts'
@@ -9,31 +9,32 @@ import { layerColour } from '../../drawing/layerColours.ts'
 import type { Frame } from '../viewport.ts'
 import { type Point, pointOf } from '../../document/shapes.ts'
 import type { Pen } from './stage.ts'
-import { ironing } from '../../views/wrongSide.ts'
+import { wrongSideDrawing } from '../../views/wrongSide.ts'
 import { paint } from '../../drawing/paint.ts'
 
-/** What lies on the board, and how it is looked at. */
-export interface Scene {
+/** What lies on the board, and how it is shown. */
+export interface FabricScene {
   readonly block: Block
-  /** The findings, where they are known. */
+  /** null until the findings are known. */
   readonly report: Findings | null
   readonly mode: ViewMode
-  /** What is quilted, up to where the needle is. */
+  /** The quilting lines, and how far they are stitched. */
   readonly stitching: Stitching | null
-  /** The block by layers of cloth; empty until they are worked out. */
+  /** The block by layers of fabric; empty until they are computed. */
   readonly cells: Layered['cells']
-  /** The wrong side by sheets of cloth; null until they are worked out. */
-  readonly sheets: readonly IronedSheet[] | null
+  /** The pieces of fabric as they lie on the wrong side; null until they are computed. */
+  readonly wrongSide: readonly IronedSheet[] | null
   readonly ink: string
   readonly paper: string
 }
 
-export type Lay = (pen: Pen, scene: Scene, frame: Frame) => void
+type Overlay = (pen: Pen, scene: FabricScene, frame: Frame) => void
 
-export const ABOVE: Readonly<Partial<Record<ViewMode, Lay>>> = { layers: drawLayers, wrong: drawSheets }
-export const OVER_SEAMS: Readonly<Partial<Record<ViewMode, Lay>>> = { layers: drawThickest, wrong: drawFans, quilting: drawStitching }
+export const OVER_PATCHES: Readonly<Partial<Record<ViewMode, Overlay>>> = { layers: drawLayers, wrong: drawWrongSide }
+export const OVER_SEAMS: Readonly<Partial<Record<ViewMode, Overlay>>> = { layers: drawThickest, wrong: drawFans, quilting: drawStitching }
 
-export function trace(pen: Pick<Pen, 'moveTo' | 'lineTo' | 'closePath'>, corners: readonly Point[], frame: Frame): void {
+/** Traces a closed outline, given in cells. */
+export function tracePath(pen: Pick<Pen, 'moveTo' | 'lineTo' | 'closePath'>, corners: readonly Point[], frame: Frame): void {
   corners.forEach(([x, y], index) => {
     const [px, py] = frame.toPixels(x, y)
     if (index === 0) pen.moveTo(px, py)
@@ -42,13 +43,13 @@ export function trace(pen: Pick<Pen, 'moveTo' | 'lineTo' | 'closePath'>, corners
   pen.closePath()
 }
 
-function drawLayers(pen: Pen, { cells }: Scene, frame: Frame): void {
+function drawLayers(pen: Pen, { cells }: FabricScene, frame: Frame): void {
   const paths = new Map<number, Path2D>()
   for (const { poly, layers } of cells) {
     const path = paths.get(layers) ?? new Path2D()
     const corners: Point[] = []
     for (let i = 0; i < poly.length; i += 2) corners.push([poly[i] as number, poly[i + 1] as number])
-    trace(path, corners, frame)
+    tracePath(path, corners, frame)
     paths.set(layers, path)
   }
   for (const [layers, path] of [...paths].sort(([a], [b]) => a - b)) {
@@ -60,14 +61,14 @@ function drawLayers(pen: Pen, { cells }: Scene, frame: Frame): void {
   }
 }
 
-/** Every sheet of cloth to scale, as it lies on the ironing board; until that is known, the backs of the patches alone. */
-function drawSheets(pen: Pen, { block, report, sheets, ink, paper }: Scene, frame: Frame): void {
-  if (report === null || sheets === null) return
+/** Every piece of fabric to scale, as it lies on the ironing board; until that is known, nothing over the patches. */
+function drawWrongSide(pen: Pen, { block, report, wrongSide, ink, paper }: FabricScene, frame: Frame): void {
+  if (report === null || wrongSide === null) return
   const colours = new Map(block.fabrics.map((fabric) => [fabric.id, flatColour(fabric)]))
-  paint(pen, ironing(sheets, report, colours), { scale: frame.scale, toPixels: frame.toPixels, ink, paper })
+  paint(pen, wrongSideDrawing(wrongSide, report, colours), { scale: frame.scale, toPixels: frame.toPixels, ink, paper })
 }
 
-function drawThickest(pen: Pen, { report, ink, paper }: Scene, frame: Frame): void {
+function drawThickest(pen: Pen, { report, ink, paper }: FabricScene, frame: Frame): void {
   if (report?.bulk == null) return
   const [x, y] = frame.toPixels(...report.bulk.at)
   pen.save()
@@ -83,33 +84,33 @@ function drawThickest(pen: Pen, { report, ink, paper }: Scene, frame: Frame): vo
   pen.restore()
 }
 
-/** Under the thread the cloth is always pale, by day and by night. */
+/** The thread is drawn on pale fabric in every theme. */
 const DARK = '#2b2320'
 const PALE = '#fffaf2'
 
-/** The thread so far, the starts numbered, and the needle; what is still to stitch lies under it as a faint line. */
-function drawStitching(pen: Pen, { stitching, ink, paper }: Scene, frame: Frame): void {
+/** The thread so far with its numbered starts, and the needle; what is still to be stitched is a faint line under it. */
+function drawStitching(pen: Pen, { stitching, ink, paper }: FabricScene, frame: Frame): void {
   if (stitching === null) return
   const timed = timedPoints([...stitching.routes, ...stitching.fills])
   const length = (timed.at(-1)?.at ?? 0) * stitching.part
   const needle = needleAt(timed, length)
-  const whole = new Path2D()
-  const sofar = new Path2D()
+  const all = new Path2D()
+  const stitched = new Path2D()
   timed.forEach(({ line, place, at }, index) => {
     const begins = index === 0 || timed[index - 1]?.line !== line
-    for (const path of at <= length ? [whole, sofar] : [whole]) {
+    for (const path of at <= length ? [all, stitched] : [all]) {
       if (begins) path.moveTo(...frame.toPixels(...place))
       else path.lineTo(...frame.toPixels(...place))
     }
   })
-  if (needle !== null && timed[needle.toward - 1]?.line === needle.line) sofar.lineTo(...frame.toPixels(...needle.place))
+  if (needle !== null && timed[needle.toward - 1]?.line === needle.line) stitched.lineTo(...frame.toPixels(...needle.place))
   pen.save()
   pen.lineJoin = 'round'
   pen.lineCap = 'round'
   for (const [path, colour, width, dash, alpha] of [
-    [whole, DARK, 1.5, [], 0.25],
-    [sofar, PALE, 5, [], 1],
-    [sofar, '#8f3a1f', 2.5, [5, 4], 1],
+    [all, DARK, 1.5, [], 0.25],
+    [stitched, PALE, 5, [], 1],
+    [stitched, '#8f3a1f', 2.5, [5, 4], 1],
   ] as const) {
     pen.globalAlpha = alpha
     pen.strokeStyle = colour
@@ -138,7 +139,8 @@ function drawNeedle(pen: Pen, [x, y]: Point): void {
   pen.fill()
 }
 
-export function badge(pen: Pen, [x, y]: Point, text: string, ink: string, paper: string): void {
+/** A number in a small circle. */
+function badge(pen: Pen, [x, y]: Point, text: string, ink: string, paper: string): void {
   pen.beginPath()
   pen.arc(x, y, 11, 0, Math.PI * 2)
   pen.fillStyle = paper
@@ -153,8 +155,8 @@ export function badge(pen: Pen, [x, y]: Point, text: string, ink: string, paper:
   pen.fillText(text, x, y + 0.5)
 }
 
-/** Where allowances can be fanned round a point: a ring of four arrows that turn one way. */
-function drawFans(pen: Pen, { report, ink, paper }: Scene, frame: Frame): void {
+/** Where seam allowances can be fanned around a point: a ring of four arrows that turn one way. */
+function drawFans(pen: Pen, { report, ink, paper }: FabricScene, frame: Frame): void {
   const radius = Math.min(17, Math.max(11, frame.scale * 0.2))
   pen.save()
   for (const { at, spin } of report?.meetings ?? []) {

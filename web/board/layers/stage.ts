@@ -1,7 +1,7 @@
 /**
- * Three sheets of canvas over each other: the cloth; numbers and marks; what the hand holds. Each is one shape, drawn anew by itself.
+ * Three canvas layers over each other: the fabric; seam numbers and marks; and what the hand drags. Each is a single shape that is redrawn by itself.
  *
- * So a drag draws only the topmost, however much cloth lies under it.
+ * So a drag redraws only the topmost, however much fabric lies under it.
  */
 import { Layer } from 'konva/lib/Layer.js'
 import { Shape } from 'konva/lib/Shape.js'
@@ -9,31 +9,29 @@ import { Stage } from 'konva/lib/Stage.js'
 import type { Point } from '../../document/shapes.ts'
 
 export type Pen = CanvasRenderingContext2D
-export type Draw = (pen: Pen) => void
+type Draw = (pen: Pen) => void
 
-export interface Sheet {
-  /** Draws in the next frame, and whenever the board's size changes. */
+export interface CanvasLayer {
+  /** Draws in the next frame, and again whenever the size of the board changes. */
   readonly show: (draw: Draw) => void
-  /** Draws at once. */
-  readonly showNow: (draw: Draw) => void
-  /** What is on it now, and how many of its pixels make one of the page's. */
-  readonly picture: () => { readonly canvas: HTMLCanvasElement; readonly ratio: number }
+  /** The canvas as it is now, and how many of its pixels make one of the page's. */
+  readonly canvas: () => { readonly element: HTMLCanvasElement; readonly ratio: number }
 }
 
-export interface Sheets {
-  readonly cloth: Sheet
-  readonly marks: Sheet
-  readonly held: Sheet
+export interface CanvasLayers {
+  readonly fabric: CanvasLayer
+  readonly marks: CanvasLayer
+  readonly drag: CanvasLayer
   readonly resize: (size: Point) => void
   readonly close: () => void
 }
 
-export function sheetsIn(container: HTMLDivElement): Sheets {
+export function createLayers(container: HTMLDivElement): CanvasLayers {
   const stage = new Stage({ container, width: 1, height: 1, listening: false })
   return {
-    cloth: sheetOn(stage),
-    marks: sheetOn(stage),
-    held: sheetOn(stage),
+    fabric: createLayer(stage),
+    marks: createLayer(stage),
+    drag: createLayer(stage),
     resize: ([width, height]) => {
       stage.size({ width, height })
     },
@@ -43,20 +41,16 @@ export function sheetsIn(container: HTMLDivElement): Sheets {
   }
 }
 
-function sheetOn(stage: Stage): Sheet {
+function createLayer(stage: Stage): CanvasLayer {
   const layer = new Layer({ listening: false })
-  let drawn: Draw = () => {}
-  layer.add(new Shape({ perfectDrawEnabled: false, listening: false, sceneFunc: ({ _context }) => drawn(_context as Pen) }))
+  let shown: Draw = () => {}
+  layer.add(new Shape({ perfectDrawEnabled: false, listening: false, sceneFunc: ({ _context }) => shown(_context as Pen) }))
   stage.add(layer)
   return {
     show: (draw) => {
-      drawn = draw
+      shown = draw
       layer.batchDraw()
     },
-    showNow: (draw) => {
-      drawn = draw
-      layer.draw()
-    },
-    picture: () => ({ canvas: layer.getNativeCanvasElement(), ratio: layer.getCanvas().getPixelRatio() }),
+    canvas: () => ({ element: layer.getNativeCanvasElement(), ratio: layer.getCanvas().getPixelRatio() }),
   }
 }

@@ -12,7 +12,8 @@ import {
   setPressFree,
   type Unit,
 } from '../../../geometry/index.ts'
-import { copyChosen, halfTurnChosen, mirrorChosen, removeChosen, turnChosen } from '../../board/actions/actions.ts'
+import { halfTurnSelection, mirrorSelection, turnSelection } from '../../board/actions/turn.ts'
+import { duplicateSelection, removeSelection } from '../../board/actions/units.ts'
 import { unitsById } from '../../board/hitTest.ts'
 import { edit, setView, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
@@ -34,22 +35,22 @@ export function SelectedUnits() {
     <section aria-labelledby="chosen-title" className="chosen">
       <h2 id="chosen-title">{units.length === 1 ? `${t(KIND_NAMES[first.kind])} (${first.id})` : tn(units.length, 'one unit', '{n} units')}</h2>
       <div className="buttons">
-        <button type="button" onClick={turnChosen}>
+        <button type="button" onClick={turnSelection}>
           {t('Turn')}
         </button>
-        <button type="button" onClick={halfTurnChosen}>
+        <button type="button" onClick={halfTurnSelection}>
           {t('Turn half round')}
         </button>
-        <button type="button" onClick={mirrorChosen}>
+        <button type="button" onClick={mirrorSelection}>
           {t('Mirror')}
         </button>
-        <button type="button" onClick={copyChosen}>
+        <button type="button" onClick={duplicateSelection}>
           {t('Copy')}
         </button>
         <button
           type="button"
           onClick={() => {
-            removeChosen()
+            removeSelection()
             // This goes with what was chosen: the board is where it was.
             void import('../../controls/focus.ts').then(({ focusPart }) => focusPart('board'))
           }}

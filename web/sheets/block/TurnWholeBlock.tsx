@@ -1,5 +1,5 @@
 /** The whole block turned and mirrored: what its seams show the blocks beside it goes round with it. */
-import { mirrorWhole, turnWhole } from '../../board/actions/actions.ts'
+import { mirrorWholeBlock, turnWholeBlock } from '../../board/actions/turn.ts'
 import { t } from '../../words/words.ts'
 
 export function TurnWholeBlock() {
@@ -7,10 +7,10 @@ export function TurnWholeBlock() {
     <section aria-labelledby="whole-title">
       <h2 id="whole-title">{t('The whole block')}</h2>
       <div className="buttons">
-        <button type="button" onClick={turnWhole}>
+        <button type="button" onClick={turnWholeBlock}>
           {t('Turn the block a quarter')}
         </button>
-        <button type="button" onClick={mirrorWhole}>
+        <button type="button" onClick={mirrorWholeBlock}>
           {t('Mirror the block')}
         </button>
       </div>

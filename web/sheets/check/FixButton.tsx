@@ -11,7 +11,7 @@ import type { Preview } from '../../document/preview.ts'
 import { bordersAround } from '../../document/shapes.ts'
 import { backToCloth, edit, getState, setView, showPreview, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
-import { drawTried, previewOf } from '../../views/fixPreview.ts'
+import { drawBlockPreview, previewOf } from '../../views/fixPreview.ts'
 import { isLarge } from '../../document/blockSize.ts'
 
 // Loaded only when the board is out of view.
@@ -77,7 +77,7 @@ function FixPicture({ preview }: { readonly preview: Preview }) {
       <FittedDrawing
         className="tried"
         block={block}
-        drawing={drawTried(preview)}
+        drawing={drawBlockPreview(preview)}
         reach={[-border, -border, block.grid.columns + border, block.grid.rows + border]}
         margin={10}
         label={t('The block as it would be')}

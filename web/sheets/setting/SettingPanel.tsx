@@ -1,13 +1,13 @@
 /** The block repeated side by side: how many copies, how they are turned and pressed, where they clash, and the choice with the fewest clashes. */
 import { type Block, type Method, methodOf, PRESSINGS, setPressFree, type SettingAsk, TURNINGS } from '../../../geometry/index.ts'
-import { type Setting, useSetting, type Wish, wishFor } from '../../views/settingRequest.ts'
+import { changeSetting, type SettingChoice, type SettingState, useSetting } from '../../views/settingRequest.ts'
 import { edit, setView, useStore } from '../../document/store.ts'
 import { said, t, tn } from '../../words/words.ts'
 import { ActionButton } from '../../controls/ActionButton.tsx'
 import { CountField } from '../../controls/CountField.tsx'
 import { SettingReasons, SettingResult } from './SettingResult.tsx'
 
-const TURN_NAMES: Readonly<Record<Wish['turn'], string>> = {
+const TURN_NAMES: Readonly<Record<SettingChoice['turn'], string>> = {
   none: said('all the same way'),
   alternate: said('every other one a quarter'),
   free: said('as nests best'),
@@ -24,17 +24,27 @@ export function SettingPanel() {
   const block = useStore(({ history }) => history.block)
   const large = useStore(({ view }) => view.mode === 'setting')
   const setting = useSetting(true)
-  const { wish } = setting
+  const { choice } = setting
   return (
     <section aria-labelledby="neighbours-title">
       <h2 id="neighbours-title">{t('Beside its neighbours')}</h2>
       <div className="pairs">
-        <CountField choices={COUNTS} label={t('Across')} value={wish.columns} onChange={(columns) => wishFor(resized(wish, columns, wish.rows))} />
-        <CountField choices={COUNTS} label={t('Down')} value={wish.rows} onChange={(rows) => wishFor(resized(wish, wish.columns, rows))} />
+        <CountField
+          choices={COUNTS}
+          label={t('Across')}
+          value={choice.columns}
+          onChange={(columns) => changeSetting(resized(choice, columns, choice.rows))}
+        />
+        <CountField
+          choices={COUNTS}
+          label={t('Down')}
+          value={choice.rows}
+          onChange={(rows) => changeSetting(resized(choice, choice.columns, rows))}
+        />
         <label>
           {t('Turned')}
-          <select value={wish.turn} onChange={(event) => wishFor({ turn: event.target.value as Wish['turn'] })}>
-            {[...TURNINGS, ...(wish.turn === 'hand' ? (['hand'] as const) : [])].map((turn) => (
+          <select value={choice.turn} onChange={(event) => changeSetting({ turn: event.target.value as SettingChoice['turn'] })}>
+            {[...TURNINGS, ...(choice.turn === 'hand' ? (['hand'] as const) : [])].map((turn) => (
               <option key={turn} value={turn}>
                 {t(TURN_NAMES[turn])}
               </option>
@@ -43,7 +53,7 @@ export function SettingPanel() {
         </label>
         <label>
           {t('Pressed')}
-          <select value={wish.press} onChange={(event) => wishFor({ press: event.target.value as SettingAsk['press'] })}>
+          <select value={choice.press} onChange={(event) => changeSetting({ press: event.target.value as SettingAsk['press'] })}>
             {PRESSINGS.map((press) => (
               <option key={press} value={press}>
                 {t(PRESS_NAMES[press])}
@@ -57,7 +67,7 @@ export function SettingPanel() {
         <button type="button" aria-pressed={large} onClick={() => showLarge(!large)}>
           {t('See it large on the board')}
         </button>
-        <ActionButton disabled={wish.turn === 'free' && wish.press === 'free'} onClick={() => wishFor({ turn: 'free', press: 'free' })}>
+        <ActionButton disabled={choice.turn === 'free' && choice.press === 'free'} onClick={() => changeSetting({ turn: 'free', press: 'free' })}>
           {t('Turn and press for the fewest clashes')}
         </ActionButton>
         <LiftRules setting={setting} block={block} />
@@ -76,7 +86,7 @@ function showLarge(large: boolean): void {
 }
 
 /** If a method's pressing rule makes blocks clash: without the rule, the seams of every other copy may be pressed the other way. */
-function LiftRules({ setting: { said: answer }, block }: { readonly setting: Setting; readonly block: Block }) {
+function LiftRules({ setting: { report: answer }, block }: { readonly setting: SettingState; readonly block: Block }) {
   if (answer === null || answer.rulesLifted === null || answer.rulesLifted >= answer.clashes.between) return null
   const affected = block.units.filter((unit) => METHODS_WITH_RULE.has(methodOf(unit)) && unit.pressFree !== true).map(({ id }) => id)
   return (
@@ -84,7 +94,7 @@ function LiftRules({ setting: { said: answer }, block }: { readonly setting: Set
       type="button"
       onClick={() => {
         edit(setPressFree(affected, true))
-        wishFor({ press: 'free' })
+        changeSetting({ press: 'free' })
         setView({ notice: t('The methods’ pressing rules are lifted: every other block may be pressed the other way.') })
       }}
     >
@@ -99,10 +109,10 @@ function LiftRules({ setting: { said: answer }, block }: { readonly setting: Set
 const METHODS_WITH_RULE: ReadonlySet<Method> = new Set(['geese-4', 'corner-flip'])
 
 /** When the number of copies changes, those turned by hand keep their turns. */
-function resized(wish: Wish, columns: number, rows: number): Partial<Wish> {
+function resized(choice: SettingChoice, columns: number, rows: number): Partial<SettingChoice> {
   const turns = Array.from({ length: columns * rows }, (_, place) => {
     const [column, row] = [place % columns, Math.floor(place / columns)]
-    return column < wish.columns && row < wish.rows ? (wish.turns[row * wish.columns + column] ?? 0) : 0
+    return column < choice.columns && row < choice.rows ? (choice.turns[row * choice.columns + column] ?? 0) : 0
   })
   return { columns, rows, turns }
 }

@@ -1,11 +1,11 @@
 /** What the repeated blocks come to: a small picture, the number of clashes between copies, and why they are there. */
 import type { Block, SettingReport } from '../../../geometry/index.ts'
-import { clashWords, SettingPicture } from '../../views/RepeatedBlocks.tsx'
-import type { Setting } from '../../views/settingRequest.ts'
+import { clashCount, SettingPicture } from '../../views/RepeatedBlocks.tsx'
+import type { SettingState } from '../../views/settingRequest.ts'
 import { t, tell, tn } from '../../words/words.ts'
 
-export function SettingResult({ setting, block, large }: { readonly setting: Setting; readonly block: Block; readonly large: boolean }) {
-  const { said: answer, trouble, before } = setting
+export function SettingResult({ setting, block, large }: { readonly setting: SettingState; readonly block: Block; readonly large: boolean }) {
+  const { report: answer, trouble, before } = setting
   if (trouble !== null) return <p className="trouble">{t('The copies cannot be set like that: {reason}.', { reason: tell(trouble) })}</p>
   if (answer === null) return <p className="hint">{t('Being worked out…')}</p>
   // The seam check above already says what to do first.
@@ -13,9 +13,9 @@ export function SettingResult({ setting, block, large }: { readonly setting: Set
   if (answer.problems.length > 0) return <p className="trouble">{t('Mend the layout first: it cannot be sewn as it stands.')}</p>
   return (
     <>
-      {!large && <SettingPicture className="settingsmall" block={block} said={answer} marks={false} margin={2} />}
+      {!large && <SettingPicture className="settingsmall" block={block} report={answer} marks={false} margin={2} />}
       <p className="sum" data-testid="setting-sum" aria-live="polite">
-        {capitalise(clashWords(answer.clashes.between))}
+        {capitalise(clashCount(answer.clashes.between))}
         {changeWords(before, answer.clashes.between)}.
       </p>
     </>
@@ -23,7 +23,7 @@ export function SettingResult({ setting, block, large }: { readonly setting: Set
 }
 
 /** What the marks on the copies mean, and why the clashes cannot be avoided. */
-export function SettingReasons({ setting: { said: answer, trouble } }: { readonly setting: Setting }) {
+export function SettingReasons({ setting: { report: answer, trouble } }: { readonly setting: SettingState }) {
   if (trouble !== null || answer === null || answer.problems.length > 0) return null
   const opposite = answer.places.filter(({ press }) => press === 'opposite').length
   return (

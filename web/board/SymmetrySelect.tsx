@@ -1,0 +1,29 @@
+/** Repeating each edit around the middle of the block. */
+import { REPEATS, type Repeat } from '../../geometry/index.ts'
+import { useStore } from '../document/store.ts'
+import { said, t } from '../words/words.ts'
+import { setSymmetry } from './actions/modes.ts'
+
+const REPEAT_NAMES: Readonly<Record<Repeat, string>> = {
+  off: said('off'),
+  half: said('half turn'),
+  quarters: said('quarter turns'),
+  leftRight: said('mirror left and right'),
+  topBottom: said('mirror top and bottom'),
+}
+
+export function SymmetrySelect() {
+  const repeat = useStore(({ view }) => view.repeat)
+  return (
+    <label className="repeats">
+      {t('Repeat edits')}
+      <select value={repeat} onChange={(event) => setSymmetry(event.target.value as Repeat)}>
+        {REPEATS.map((one) => (
+          <option key={one} value={one}>
+            {t(REPEAT_NAMES[one])}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+}

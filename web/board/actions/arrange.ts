@@ -1,0 +1,80 @@
+/** Moving, swapping, resizing, aligning and spreading units. Each says what it did, or in one sentence why it did nothing. */
+import {
+  alignUnits,
+  fileBoxOf,
+  type FileBox,
+  keepsProportion,
+  moveUnits,
+  type Position,
+  resizeUnits,
+  type Side,
+  spreadUnits,
+  swapUnits,
+  type Unit,
+} from '../../../geometry/index.ts'
+import { setView, getState } from '../../document/store.ts'
+import { said, t } from '../../words/words.ts'
+import { unitsById } from '../hitTest.ts'
+import { attempt, withSelection } from './attempt.ts'
+
+export const moveSelection = (dx: Position, dy: Position): void =>
+  withSelection((ids) => {
+    attempt(moveUnits(ids, dx, dy), t('Moved.'))
+  })
+
+export function moveTo(ids: readonly string[], [dx, dy]: readonly [Position, Position]): void {
+  if (dx !== 0 || dy !== 0) attempt(moveUnits(ids, dx, dy), t('Moved.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
+}
+
+export function swapPlaces(one: string, other: string): void {
+  if (attempt(swapUnits(one, other), t('The two units have changed places.'))) setView({ chosen: [one], patch: null })
+}
+
+export const refuseSwap = (): void => setView({ notice: t('Only a unit of the same size can change places with it.') })
+
+export const resizeTo = (ids: readonly string[], to: FileBox): void => {
+  attempt(resizeUnits(ids, to), t('Resized.'), t('It does not fit so large: the cells are taken, or lie beyond the grid.'))
+}
+
+/** By keys: the right and lower sides go out or in by withSelection cells; a unit that keeps its proportion grows both ways. */
+export const growSelection = (dx: number, dy: number): void =>
+  withSelection((ids) => {
+    const units = unitsById(getState().history.block, ids)
+    const box = fileBoxOf(units)
+    if (box === null) return
+    const size = box.size.map(Number) as [number, number]
+    const grown = growth(units, size, dx, dy)
+    if (grown === null || grown.some((side) => side <= 0)) setView({ notice: t('It cannot be smaller than that.') })
+    else resizeTo(ids, { at: box.at, size: grown })
+  })
+
+function growth(units: readonly Unit[], [w, h]: readonly [number, number], dx: number, dy: number): [number, number] | null {
+  if (!keepsProportion(units)) return [w + dx, h + dy]
+  const by = dx + dy
+  // The shorter side changes by whole cells, the longer one in proportion.
+  const part = (Math.min(w, h) + by) / Math.min(w, h)
+  return part <= 0 ? null : [w * part, h * part]
+}
+
+const SIDES: Readonly<Record<Side, string>> = {
+  left: said('Aligned left.'),
+  centre: said('Aligned on one upright line.'),
+  right: said('Aligned right.'),
+  top: said('Aligned at the top.'),
+  middle: said('Aligned on one level line.'),
+  bottom: said('Aligned at the bottom.'),
+}
+
+const OVER_EACH_OTHER = said('They would lie over each other, or over other units.')
+
+export const alignSelection = (side: Side): void =>
+  withSelection((ids) => {
+    if (ids.length < 2) setView({ notice: t('Choose two units or more to align them.') })
+    else attempt(alignUnits(ids, side), t(SIDES[side]), t(OVER_EACH_OTHER))
+  })
+
+export const spreadSelection = (way: 'across' | 'down'): void =>
+  withSelection((ids) => {
+    if (ids.length < 3) setView({ notice: t('Choose three units or more to spread them evenly.') })
+    else attempt(spreadUnits(ids, way), t('Spread with even gaps.'), t(OVER_EACH_OTHER))
+  })

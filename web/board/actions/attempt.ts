@@ -1,0 +1,79 @@
+/**
+ * Making an edit, or saying in one sentence why it cannot be made.
+ *
+ * While symmetry is on, an edit is repeated around the middle of the block; what it makes there are its images.
+ */
+import { type Block, checkBlock, type Edit, MOST_UNITS, placeUnit, type Unit } from '../../../geometry/index.ts'
+import { edit, setView, getState } from '../../document/store.ts'
+import { editResult } from '../../document/editResult.ts'
+import { rectOf } from '../../document/shapes.ts'
+import { symmetricEdit } from '../../document/symmetricEdit.ts'
+import { said, t } from '../../words/words.ts'
+import { hasRoom, unitById } from '../hitTest.ts'
+
+const NO_ROOM = said('There is no room there: the cells are taken, or lie beyond the grid.')
+const NO_ROOM_FOR_IMAGES = said('It fits there, but its image does not: the cells are taken. Move what is in the way, or let edits not repeat.')
+const TOO_MANY = said('A block holds at most {most} units; remove some first.')
+const NOT_EXACT = said('Such fractions of a cell cannot be held exactly beside the others; choose a rounder place.')
+
+/** Acts on the selected units, or asks for a selection. */
+export function withSelection(act: (ids: readonly string[]) => void): void {
+  const { chosen } = getState().view
+  if (chosen.length === 0) setView({ notice: t('Choose a unit first.') })
+  else act(chosen)
+}
+
+/** Makes an edit if everything it moves, images too, has room and can be held exactly; else says why not. Gives back whether it was made. */
+export function attempt(change: Edit, notice: string, trouble: string = t(NO_ROOM)): boolean {
+  const before = getState().history.block
+  const alone = editResult(before, change)
+  if (alone === before) {
+    setView({ notice })
+    return false
+  }
+  const all = editResult(before, symmetricEdit(before, change, getState().view.repeat))
+  const reason = whyNot(before, alone, all, trouble)
+  if (reason !== null) {
+    setView({ notice: reason })
+    return false
+  }
+  edit(change)
+  setView({ notice })
+  return true
+}
+
+/** Why an edit cannot be made, with its images; null where it can. */
+function whyNot(before: Block, alone: Block, all: Block, trouble: string): string | null {
+  if (all.units.length > Math.max(MOST_UNITS, before.units.length)) return t(TOO_MANY, { most: MOST_UNITS })
+  if (!newUnitsFit(before, alone)) return trouble
+  if (!newUnitsFit(before, all)) return t(NO_ROOM_FOR_IMAGES)
+  return isExact(before, all) ? null : t(NOT_EXACT)
+}
+
+const newUnits = (before: Block, after: Block): Unit[] => after.units.filter((unit) => unitById(before, unit.id) !== unit)
+
+const newUnitsFit = (before: Block, after: Block): boolean =>
+  newUnits(before, after).every((unit) => hasRoom(after, [rectOf(unit)], new Set([unit.id]), [unit]))
+
+/** Whole cells and halves are always exact; other fractions share a denominator with the rest of the file. */
+function isExact(before: Block, after: Block): boolean {
+  const round = (unit: Unit): boolean => unit.kind !== 'polygon' && [...unit.at, ...unit.size].every((value) => Number.isInteger(Number(value) * 2))
+  return newUnits(before, after).every(round) || checkBlock(after).ok
+}
+
+/** More units than this are placed as they are, and it is said if an image has no room. */
+const MOST_PAIRED = 400
+
+/** While symmetry is on, units that are laid in one go may lie over each other's images: of each set of images only the first is placed. */
+export function withoutImages(units: readonly Unit[]): readonly Unit[] {
+  const { history, view } = getState()
+  if (view.repeat === 'off' || units.length > MOST_PAIRED) return units
+  let all = history.block
+  return units.filter((unit) => {
+    if (!hasRoom(all, [rectOf(unit)], new Set())) return false
+    const next = editResult(all, symmetricEdit(all, placeUnit(unit), view.repeat))
+    if (!newUnitsFit(all, next)) return true
+    all = next
+    return true
+  })
+}

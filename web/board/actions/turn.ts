@@ -1,0 +1,48 @@
+/** Turning and mirroring: what is selected, and the whole block. Each says what it did. */
+import { type Edit, message, mirrorBlock, mirrorUnits, type Turn, turnBlock, turnUnits } from '../../../geometry/index.ts'
+import { edit, setView } from '../../document/store.ts'
+import { said, t } from '../../words/words.ts'
+import { withSelection } from './attempt.ts'
+
+/** So many quarters clockwise, in one edit: so half a turn of a long unit ends in the cells where it began. */
+export const turnEdit = (ids: readonly string[], quarters: Turn): Edit => ({
+  name: ids.length > 1 && quarters === 2 ? message('turn-units-half-round') : message('turn-units', { units: ids.length }),
+  change: (draft) => {
+    for (let quarter = 0; quarter < quarters; quarter++) turnUnits(ids).change(draft)
+  },
+})
+
+const TURNED: Readonly<Record<Turn, string>> = {
+  0: said('It lies as before.'),
+  1: said('Turned a quarter clockwise.'),
+  2: said('Turned half round.'),
+  3: said('Turned a quarter back.'),
+}
+
+export function turnBy(ids: readonly string[], quarters: Turn): void {
+  if (quarters !== 0) edit(turnEdit(ids, quarters))
+  setView({ notice: t(TURNED[quarters]) })
+}
+
+export const turnSelection = (): void => withSelection((ids) => turnBy(ids, 1))
+
+export const halfTurnSelection = (): void =>
+  withSelection((ids) => {
+    turnBy(ids, 2)
+  })
+
+export const mirrorSelection = (): void =>
+  withSelection((ids) => {
+    edit(mirrorUnits(ids))
+    setView({ notice: t('Mirrored left for right.') })
+  })
+
+export function turnWholeBlock(): void {
+  edit(turnBlock())
+  setView({ notice: t('The whole block is turned a quarter clockwise.') })
+}
+
+export function mirrorWholeBlock(): void {
+  edit(mirrorBlock())
+  setView({ notice: t('The whole block is mirrored left for right.') })
+}

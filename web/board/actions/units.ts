@@ -1,0 +1,77 @@
+/** Placing, replacing, copying and removing units. Each says what it did, or in one sentence why it did nothing. */
+import {
+  canBecome,
+  copyUnits,
+  type FilePoint,
+  freshId,
+  placeUnit,
+  placeUnits,
+  removeUnits,
+  replaceKind,
+  type Turn,
+  type Unit,
+} from '../../../geometry/index.ts'
+import { edit, setView, getState } from '../../document/store.ts'
+import type { Point } from '../../document/shapes.ts'
+import { t, tn } from '../../words/words.ts'
+import { unitsById } from '../hitTest.ts'
+import { newUnit, roomAround, type TrayKind } from '../newUnit.ts'
+import { attempt, withoutImages, withSelection } from './attempt.ts'
+import { freePlace } from './freeSpace.ts'
+
+export const removeSelection = (): void =>
+  withSelection((ids) => {
+    edit(removeUnits(ids))
+    setView({ notice: tn(ids.length, 'Unit removed.', '{n} units removed.') })
+  })
+
+/** Puts a unit of another kind in place of each of these. */
+export function replaceWith(kind: TrayKind, ids: readonly string[]): void {
+  if (ids.length === 0) return setView({ notice: t('Choose a unit first.') })
+  const able = unitsById(getState().history.block, ids).filter((unit) => canBecome(unit, kind))
+  if (able.length < ids.length)
+    return setView({ notice: t('Its box cannot hold that unit: some kinds are square, a goose is twice as long as wide.') })
+  edit(replaceKind(ids, kind))
+  setView({ chosen: ids, patch: null, notice: t('Another unit is in its place, of the same fabrics.') })
+}
+
+export function replaceSelection(): void {
+  const { taking } = getState().view
+  if (taking === null) setView({ notice: t('Take a unit from the tray first.') })
+  else withSelection((ids) => replaceWith(taking as TrayKind, ids))
+}
+
+/** The copies go to the nearest free place. */
+export const duplicateSelection = (): void =>
+  withSelection((ids) => {
+    const place = freePlace(getState().history.block, unitsById(getState().history.block, ids))
+    if (place === null) {
+      setView({ notice: t('There is no free room for a copy; make the grid larger or remove a unit.') })
+      return
+    }
+    const taken = new Set<string>()
+    const made = ids.map((id) => {
+      const next = freshId(getState().history.block, id.replace(/-\d+$/, ''), taken)
+      taken.add(next)
+      return next
+    })
+    if (attempt(copyUnits(ids, place[0], place[1], made), t('Copied.'))) setView({ chosen: made })
+  })
+
+/** On whole cells over a point, where there is room; says so where there is none. */
+export const placeAround = (kind: TrayKind, at: Point): boolean =>
+  placeAt(kind, roomAround(getState().history.block, kind, getState().view.turned, at) ?? [Math.floor(at[0]), Math.floor(at[1])])
+
+export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = getState().view.turned): boolean {
+  const unit = newUnit(getState().history.block, kind, at, turn)
+  const laid = attempt(placeUnit(unit), t('Placed.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
+  if (laid) setView({ chosen: [unit.id], patch: null })
+  return laid
+}
+
+/** All units of one drag over cells, in one edit. */
+export function placeMany(run: readonly Unit[]): void {
+  const units = withoutImages(run)
+  if (units.length === 0) setView({ notice: t('There is no free cell for it there.') })
+  else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units laid.'))) setView({ chosen: units.map(({ id }) => id), patch: null })
+}

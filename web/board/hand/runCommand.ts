@@ -1,0 +1,59 @@
+/** Carries out what the hand decided: on the store, with a notice of what was done. */
+import { decimal } from '../../document/shapes.ts'
+import { setView, redo, showPreview, undo } from '../../document/store.ts'
+import { patchName } from '../../words/unitWords.ts'
+import { t, tn } from '../../words/words.ts'
+import { moveTo, refuseSwap, resizeTo, swapPlaces } from '../actions/arrange.ts'
+import { addCorner } from '../actions/drawPatch.ts'
+import { recolourAt, recolourPatches } from '../actions/recolour.ts'
+import { mirrorSelection, turnBy } from '../actions/turn.ts'
+import { placeAround, placeAt, placeMany, replaceWith } from '../actions/units.ts'
+import { runKeyCommand } from '../keys/runKeyCommand.ts'
+import type { Command } from './values.ts'
+
+/** Those that need the page itself are left to the board. */
+export type StoreCommand = Exclude<Command, { type: 'focusBoard' | 'showCursor' }>
+
+type Actions = { readonly [T in StoreCommand['type']]: (command: Extract<StoreCommand, { type: T }>) => unknown }
+
+const ACTIONS: Actions = {
+  endPreview: () => showPreview(null),
+  setView: ({ zoom, pan }) => setView({ zoom, pan }),
+  undo: () => undo(),
+  redo: () => redo(),
+  select: ({ ids }) => setView({ chosen: ids, patch: null }),
+  selectArea: ({ ids }) => setView({ chosen: ids, patch: null, notice: tn(ids.length, 'One unit is chosen.', '{n} units are chosen.') }),
+  selectPatch: ({ ids, patch, add }) =>
+    setView({
+      chosen: ids,
+      patch: add ? null : patch,
+      notice: t('{unit}, {patch}: chosen.', { unit: patch.unit, patch: patchName(patch.name) }),
+    }),
+  showMeeting: ({ index }) => {
+    const finding = `meeting ${index}`
+    setView({ finding, sought: finding, sheet: 'findings', notice: t('The meeting is shown among the findings.') })
+  },
+  moveUnits: ({ ids, by }) => moveTo(ids, by),
+  swapUnits: ({ one, other }) => swapPlaces(one, other),
+  refuseSwap: () => refuseSwap(),
+  resizeUnits: ({ ids, to }) => resizeTo(ids, to),
+  turnUnits: ({ ids, quarters }) => turnBy(ids, quarters),
+  mirrorSelection: () => mirrorSelection(),
+  recolourAt: ({ fabric, at }) => recolourAt(fabric, at),
+  recolourPatches: ({ fabric, over }) => recolourPatches(fabric, over),
+  placeUnits: ({ units }) => placeMany(units),
+  placeUnit: ({ kind, at, turn }) => placeAt(kind, at, turn),
+  placeAround: ({ kind, at }) => placeAround(kind, at),
+  replaceUnit: ({ kind, unit }) => replaceWith(kind, [unit]),
+  addCorner: ({ corner }) => {
+    addCorner(corner)
+    // The keyboard goes on from there; and where no mouse hovers, the next line starts there too.
+    setView({ cursor: [Math.round(decimal(corner[0]) * 2) / 2, Math.round(decimal(corner[1]) * 2) / 2] })
+  },
+  key: ({ command }) => runKeyCommand(command),
+}
+
+export function runCommand(command: StoreCommand): void {
+  const action = ACTIONS[command.type] as (command: StoreCommand) => unknown
+  action(command)
+}

@@ -1,0 +1,48 @@
+/** Keys pressed on the board, and what they mean: plain values. */
+import type { Point } from '../../document/shapes.ts'
+import type { DragTool } from '../../document/store.ts'
+
+export interface KeyPress {
+  /** As the browser names it: `ArrowLeft`, `t`, `Enter`. */
+  readonly key: string
+  readonly shift: boolean
+  readonly alt: boolean
+  /** Ctrl or Cmd. */
+  readonly control: boolean
+}
+
+export type KeyCommand =
+  /** One step: on the block, and as the arrow points on the screen; they differ where the wrong side is shown mirrored. */
+  | { readonly type: 'step'; readonly by: Point; readonly onScreen: Point; readonly shift: boolean; readonly alt: boolean }
+  | { readonly type: 'zoom'; readonly by: number }
+  | { readonly type: 'useTool'; readonly tool: DragTool }
+  | { readonly type: 'selectAtCursor'; readonly add: boolean }
+  | {
+      readonly type:
+        | 'fitToBoard'
+        | 'undo'
+        | 'redo'
+        | 'selectAll'
+        | 'selectBetween'
+        | 'turn'
+        | 'halfTurn'
+        | 'turnInHand'
+        | 'mirror'
+        | 'turnBlock'
+        | 'mirrorBlock'
+        | 'duplicate'
+        | 'remove'
+        | 'swap'
+        | 'replace'
+        | 'toggleHalves'
+        | 'placeAtCursor'
+        | 'fillToCursor'
+        | 'recolourAtCursor'
+        | 'addCorner'
+        | 'closeOutline'
+        | 'removeCorner'
+        | 'letGo'
+    }
+
+/** Those that change the block or the view state; zooming is left to the hand, which knows how large the board is. */
+export type StoreKeyCommand = Exclude<KeyCommand, { type: 'zoom' }>
