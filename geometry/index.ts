@@ -30,7 +30,7 @@ export {
   backgroundOf,
   type Colouring,
   type Colourings,
-  type ColouringWishes,
+  type ColouringRequest,
   colouringsOf,
   MOST_COLOURINGS,
 } from './colouring/colourings.ts'
@@ -45,10 +45,17 @@ export * from './cutting/batches/nearestColouring.ts'
 export * from './cutting/batches/batchStars.ts'
 export * from './cutting/sizes/trim.ts'
 export { piecesFrom, stripsFrom, toBuy } from './cutting/strips/yardage.ts'
-export { type Box, type CutPicture, cutPicture, type PictureCut, type PicturePiece, type PictureStrip } from './cutting/cuttingDiagram.ts'
-export { type Cloth, type ClothDepth, stripsFor } from './cutting/strips/strips.ts'
-export { type ClothFor, clothFor, type StashFor, stashFor } from './cutting/strips/fabricForCopies.ts'
-export { type CutPiece, type OneGo, oneGo } from './cutting/oneRun.ts'
+export {
+  type DiagramBox,
+  type CuttingDiagram,
+  cuttingDiagram,
+  type DiagramCut,
+  type DiagramPiece,
+  type DiagramStrip,
+} from './cutting/cuttingDiagram.ts'
+export { type FabricDepth, stripsFor, type StripsFor } from './cutting/strips/strips.ts'
+export { type FabricForCopies, fabricForCopies, type StashFor, stashFor } from './cutting/strips/fabricForCopies.ts'
+export { type CutPiece, type OneRun, oneRun } from './cutting/oneRun.ts'
 export { isTrimmed } from './cutting/matchingUnits.ts'
 export { type FromStash, fromStash, PRECUTS, type StashPiece } from './cutting/strips/stash.ts'
 export { add, compare, divide, equal, multiply, parseRational, type Rational, rational, subtract, toFile, toNumber } from './exact/rational.ts'
@@ -57,8 +64,8 @@ export { areaOf } from './plane/convex.ts'
 export * from './quilting/battings.ts'
 export { echoLines } from './quilting/echo.ts'
 export { type Gap, largestGap } from './quilting/largestGap.ts'
-export { lineLength, type Place, routeLines, type StitchedLine } from './quilting/stitchedLines.ts'
-export type { BlockCorner, QuiltingWishes } from './quilting/quiltingRoute.ts'
+export { lineLength, type StitchPoint, routeLines, type StitchedLine } from './quilting/stitchedLines.ts'
+export type { BlockCorner, QuiltingOptions } from './quilting/quiltingRoute.ts'
 export { squareSpiral } from './quilting/spiral.ts'
 export { type QuiltingPicture, quiltingSvg } from './printing/quiltingSvg.ts'
 export { type Needle, needleAt, type TimedPoint, timedPoints } from './quilting/needlePosition.ts'

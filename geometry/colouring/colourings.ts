@@ -22,7 +22,7 @@ const MOST_LOOKS = 4_000_000
 /** With the number of batches asked for, each try takes longer. */
 const MOST_COUNTED = 3_000
 
-export interface ColouringWishes {
+export interface ColouringRequest {
   /** Points are triangles but for the bodies of geese; or every patch. */
   readonly what: 'points' | 'all'
   /** Fabrics that the patches may take. */
@@ -61,7 +61,7 @@ export function backgroundOf(block: Block): string | null {
   return block.fabrics.reduce<string | null>((best, { id }) => ((areas.get(id) ?? 0n) > (areas.get(best ?? '') ?? 0n) ? id : best), null)
 }
 
-export function colouringsOf(block: Block, wishes: ColouringWishes): Colourings {
+export function colouringsOf(block: Block, wishes: ColouringRequest): Colourings {
   const laid = lay(block)
   const background = backgroundOf(block)
   const slots = slotsOf(laid, wishes, wishes.keepBackground ? background : null)
@@ -76,7 +76,7 @@ const nameOf = (laid: Laid, patch: number): PatchName => {
   return { unit: laid.block.units[unit]?.id as string, name }
 }
 
-function slotsOf(laid: Laid, { what }: ColouringWishes, kept: string | null): number[] {
+function slotsOf(laid: Laid, { what }: ColouringRequest, kept: string | null): number[] {
   return laid.patches.flatMap(({ unit, name, fabric, corners }, patch) => {
     if (unit < 0 || fabric === kept) return []
     const isPoint = corners.length === 3 && !(laid.block.units[unit]?.kind === 'goose' && name === 'goose')
@@ -97,7 +97,7 @@ export function alikePatches(block: Block): { readonly patches: readonly PatchNa
 class Search {
   more = false
   private readonly slots: readonly number[]
-  private readonly wishes: ColouringWishes
+  private readonly wishes: ColouringRequest
   private readonly ways: readonly Symmetry[]
   /** Ways that bring patches that may change to such. */
   private readonly kept: readonly Symmetry[]
@@ -113,7 +113,7 @@ class Search {
   private readonly amountsNow: string
   private tries: number
 
-  constructor(laid: Laid, slots: readonly number[], wishes: ColouringWishes) {
+  constructor(laid: Laid, slots: readonly number[], wishes: ColouringRequest) {
     this.slots = slots
     this.wishes = wishes
     this.ways = symmetriesOf(laid)

@@ -6,23 +6,23 @@
  */
 import { cellOf, roundOf, seamOf, usableWidthOf } from '../block/lengthsOf.ts'
 import type { Block, Method, Unit } from '../values/block.ts'
-import { sayLength } from '../exact/lengths.ts'
+import { EPSILON, sayLength, tidy } from '../exact/lengths.ts'
 import { compare, rational, toNumber } from '../exact/rational.ts'
 import { exactPoint } from '../units/kinds.ts'
 import type { Advice, CutRow, FabricRow, Problem, ReportPoint, UnitRow } from '../values/report.ts'
-import { leastCover } from '../solvers/closedWalks.ts'
 import type { CoverSolver } from './batches/coverCache.ts'
+import type { CutListCache } from './cutListCache.ts'
 import { BATCH_WORK, leastBatches, wingsSeen } from './batches/geeseBatches.ts'
 import { borderRounds, type CutStrip, roundsOf } from './finishing.ts'
-import { AT_A_TIME, goesOf } from './runsNeeded.ts'
+import { AT_A_TIME, runsNeeded } from './runsNeeded.ts'
 import { grainAdvice } from './edgeGrain.ts'
 import { type Piece, piecesOf, squareOrRectangle } from './pieces.ts'
 import { aligned, type Directions, directionsOf, printAdvice } from './printDirection.ts'
 import { crossCuts, type Rule, unfinished } from './sizes/cutSize.ts'
-import { clothOf, type ClothDepth } from './strips/strips.ts'
-import { type Alike, alikeUnits, twoByTwo } from './matchingUnits.ts'
+import { fabricRows, type FabricDepth } from './strips/strips.ts'
+import { type MatchingUnits, matchingUnits, twoByTwo } from './matchingUnits.ts'
 
-export interface CutList {
+export interface CutListParts {
   readonly units: readonly UnitRow[]
   readonly cut: readonly CutRow[]
   readonly fabric: readonly FabricRow[]
@@ -33,11 +33,11 @@ export interface CutList {
 
 export interface CutListOptions {
   /** How far the least fabric is sought; `proving` unless it is said. */
-  readonly depth?: ClothDepth
+  readonly depth?: FabricDepth
   /** How many of the block are made, 1 unless it is said; its units stand in the rows as often. */
   readonly copies?: number
-  /** Finds the fewest batches of geese; one that remembers (`cachedCovers`) spares the search after an edit elsewhere. */
-  readonly covers?: CoverSolver
+  /** Spares the searches after an edit elsewhere. */
+  readonly cache?: CutListCache
 }
 
 /**
@@ -46,7 +46,7 @@ export interface CutListOptions {
  * In      a block that has been read, and how to work it out.
  * Out     rows and pieces with sizes in the measure's unit; what a method or the fabric cannot do stands in `problems`. Throws nothing.
  */
-export function cutList(one: Block, { depth = 'proving', copies = 1, covers = leastCover }: CutListOptions = {}): CutList {
+export function cutList(one: Block, { depth = 'proving', copies = 1, cache }: CutListOptions = {}): CutListParts {
   const block = copies === 1 ? one : { ...one, units: Array.from({ length: copies }, () => one.units).flat() }
   const plain: Rule = { seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)) }
   const width = toNumber(usableWidthOf(block))
@@ -55,29 +55,29 @@ export function cutList(one: Block, { depth = 'proving', copies = 1, covers = le
   const pieces: Piece[] = []
   const advice: Advice[] = [...grainAdvice(one)]
   const directions = directionsOf(block)
-  for (const alike of alikeUnits(block)) {
-    const rule: Rule = { ...plain, oversize: alike.oversize }
-    const cannot = whyNot(alike, rule, width)
+  for (const matching of matchingUnits(block)) {
+    const rule: Rule = { ...plain, oversize: matching.oversize }
+    const cannot = whyNot(matching, rule, width)
     if (cannot !== null) {
-      problems.push({ code: 'method', at: placeOf(alike.first), units: alike.units.map(({ id }) => id), message: cannot })
+      problems.push({ code: 'method', at: placeOf(matching.first), units: matching.units.map(({ id }) => id), message: cannot })
       continue
     }
-    const row = rowOf(alike, rule, width, covers)
+    const row = rowOf(matching, rule, width, cache?.covers)
     rows.push(row)
-    pieces.push(...aligned(piecesOf(alike, row, rule, width), alike, directions))
-    advice.push(...printAdvice(alike, row, block, directions), ...notLarger(alike))
-    if (alike.method === 'qst-2') problems.push(...handProblem(alike))
+    pieces.push(...aligned(piecesOf(matching, row, rule, width), matching, directions))
+    advice.push(...printAdvice(matching, row, block, directions), ...notLarger(matching))
+    if (matching.method === 'qst-2') problems.push(...handProblem(matching))
   }
   for (let copy = 0; copy < copies; copy++) pieces.push(...borderPieces(block, plain, directions))
   const cut = gathered(pieces).map((row) => {
     // Wider than the cloth is: then it is cut along it, whatever its print.
-    if (row.fixed !== true || row.size[0] <= width + 1e-9) return row
+    if (row.fixed !== true || row.size[0] <= width + EPSILON) return row
     const { fixed: _, ...free } = row
-    if (row.size[1] <= width + 1e-9) advice.push(turnedToFit(block, row))
+    if (row.size[1] <= width + EPSILON) advice.push(turnedToFit(block, row))
     return free
   })
-  const { rows: fabric, tooLarge } = clothOf(block, cut, width, depth)
-  problems.push(...biasEdge(block), ...tooLarge.map((piece) => clothProblem(block, piece)))
+  const { rows: fabric, tooLarge } = fabricRows(block, cut, width, depth, cache?.strips)
+  problems.push(...biasEdge(block), ...tooLarge.map((piece) => tooLargeProblem(block, piece)))
   return { units: rows, cut, fabric, cloth: { usableWidth: width }, problems, advice }
 }
 
@@ -85,16 +85,16 @@ function placeOf(unit: Unit): ReportPoint {
   return (unit.kind === 'polygon' ? unit.corners[0] : unit.at) as ReportPoint
 }
 
-function whyNot({ first, method, finished }: Alike, rule: Rule, width: number): string | null {
+function whyNot({ first, method, finished }: MatchingUnits, rule: Rule, width: number): string | null {
   if (method === 'qst-2' && !twoByTwo(first))
     return 'Two-at-a-time hourglasses need the same pair of fabrics on both sides of the long seam; cut plain triangles, or recolour it.'
-  if (method === 'strip-set' && unfinished(finished[1], rule) > width + 1e-9)
+  if (method === 'strip-set' && unfinished(finished[1], rule) > width + EPSILON)
     return 'These strips are longer than the cloth is wide; cut them one by one (plain).'
   return null
 }
 
-function rowOf(alike: Alike, rule: Rule, width: number, covers: CoverSolver): UnitRow {
-  const { first, units, finished, method } = alike
+function rowOf(matching: MatchingUnits, rule: Rule, width: number, covers?: CoverSolver): UnitRow {
+  const { first, units, finished, method } = matching
   const count = units.length
   const base = {
     kind: first.kind,
@@ -102,11 +102,11 @@ function rowOf(alike: Alike, rule: Rule, width: number, covers: CoverSolver): Un
     unfinished: [unfinished(finished[0], rule), unfinished(finished[1], rule)] as const,
     method,
     fabrics: method === 'geese-4' ? { goose: first.fabrics.goose as string } : { ...first.fabrics },
-    hand: handOf(alike),
+    hand: handOf(matching),
     count,
     for: units.map(({ id }) => id),
     bias: method === 'hst-4',
-    ...(alike.oversize > 0 ? { oversize: alike.oversize } : {}),
+    ...(matching.oversize > 0 ? { oversize: matching.oversize } : {}),
   }
   if (method === 'geese-4') {
     const { batches, proved, atLeast } = leastBatches(first.fabrics.goose as string, units.map(wingsSeen), BATCH_WORK, covers)
@@ -118,18 +118,18 @@ function rowOf(alike: Alike, rule: Rule, width: number, covers: CoverSolver): Un
       spare: 4 * batches.length - count,
     }
   }
-  const { goes, spare } = goesOf(count, method === 'strip-set' ? crossCuts(finished[1], rule, width) : (AT_A_TIME[method] ?? 1))
+  const { goes, spare } = runsNeeded(count, method === 'strip-set' ? crossCuts(finished[1], rule, width) : (AT_A_TIME[method] ?? 1))
   return { ...base, batches: [], goes, spare }
 }
 
 /** `right` where, clockwise from the right angle, the longer leg comes first. */
-function handOf({ first, finished: [w, h] }: Alike): 'left' | 'right' | null {
+function handOf({ first, finished: [w, h] }: MatchingUnits): 'left' | 'right' | null {
   if (first.kind !== 'half-rectangle' || w === h) return null
   return w > h === (first.mirror !== true) ? 'right' : 'left'
 }
 
 /** Two squares make one hourglass of either hand: which of the two a drawn one is shows in its long seam and its picture together. */
-function handProblem({ units, first }: Alike): Problem[] {
+function handProblem({ units, first }: MatchingUnits): Problem[] {
   const { top, right, bottom, left } = first.fabrics
   // Where the picture is its own mirror image over the long seam's ends, turning makes one hand the other.
   if (top !== bottom || right !== left || top === right) return []
@@ -185,7 +185,7 @@ function borderPieces(block: Block, rule: Rule, directions: Directions): Piece[]
   ])
 }
 
-function notLarger({ units, first, method, oversize }: Alike): Advice[] {
+function notLarger({ units, first, method, oversize }: MatchingUnits): Advice[] {
   const asked = units.filter((unit) => unit.oversize !== undefined)
   if (asked.length === 0 || oversize > 0) return []
   const message = `What is sewn as cut (${METHOD_SAID[method] ?? 'single pieces'}) is not trimmed: it is not cut larger.`
@@ -201,8 +201,6 @@ function turnedToFit(block: Block, { fabric, size, for: units }: CutRow): Advice
   const message = `The print of ${nameOf(block, fabric)} will lie turned a quarter in a piece of ${sayLength(across, unit)} by ${sayLength(along, unit)} ${unit}: it is wider than the cloth, and cut along its length.`
   return { code: 'print', at: first === undefined ? [0, 0] : placeOf(first), units, message }
 }
-
-const tidy = (length: number): number => Math.round(length * 1e9) / 1e9
 
 /** One row for each different piece; squares that several units share are rounded up once. */
 function gathered(pieces: readonly Piece[]): CutRow[] {
@@ -221,7 +219,7 @@ function gathered(pieces: readonly Piece[]): CutRow[] {
     fabric: piece.fabric,
     shape: piece.shape,
     size: [tidy(piece.size[0]), tidy(piece.size[1])],
-    count: Math.ceil(share - 1e-9),
+    count: Math.ceil(share - EPSILON),
     then: piece.then,
     method: piece.method,
     for: [...units],
@@ -231,7 +229,7 @@ function gathered(pieces: readonly Piece[]): CutRow[] {
 
 const nameOf = ({ fabrics }: Block, fabric: string): string => fabrics.find(({ id }) => id === fabric)?.name ?? fabric
 
-function clothProblem(block: Block, { size, fabric, for: units }: CutRow): Problem {
+function tooLargeProblem(block: Block, { size, fabric, for: units }: CutRow): Problem {
   const first = block.units.find(({ id }) => id === units[0])
   return {
     code: 'cloth',

@@ -7,16 +7,17 @@
  *         said. What is left of the strip at its end.
  * How     the highest strip first; in a strip the highest pieces first, so that one cut trims all neighbours of one height.
  */
+import { tidy } from '../exact/lengths.ts'
 import type { Strip } from '../values/report.ts'
 
-export interface Box {
+export interface DiagramBox {
   readonly x: number
   readonly y: number
   readonly width: number
   readonly height: number
 }
 
-export interface PicturePiece extends Box {
+export interface DiagramPiece extends DiagramBox {
   /** Counted over the whole picture, from 1. */
   readonly number: number
   readonly size: readonly [number, number]
@@ -24,35 +25,36 @@ export interface PicturePiece extends Box {
   readonly upright: boolean
 }
 
-export interface PictureCut {
+export interface DiagramCut {
   readonly number: number
   readonly from: readonly [number, number]
   readonly to: readonly [number, number]
-  readonly kind: 'strip' | 'across' | 'trim'
+  readonly type: 'strip' | 'across' | 'trim'
 }
 
-export interface PictureStrip extends Box {
+export interface DiagramStrip extends DiagramBox {
   readonly number: number
-  readonly pieces: readonly PicturePiece[]
+  readonly pieces: readonly DiagramPiece[]
   /** The strip off the cloth, then across it, then down to height; numbered over the whole picture. */
-  readonly cuts: readonly PictureCut[]
-  readonly leftover: readonly Box[]
+  readonly cuts: readonly DiagramCut[]
+  readonly leftover: readonly DiagramBox[]
 }
 
-export interface CutPicture {
+export interface CuttingDiagram {
   readonly width: number
   readonly height: number
-  readonly strips: readonly PictureStrip[]
+  readonly strips: readonly DiagramStrip[]
 }
 
-const HAIR = 1e-6
+/** What no ruler shows: sizes come rounded to a billionth, and many of them are added up. */
+const UNSEEN = 1e-6
 
 /** `width`: what a strip is long. */
-export function cutPicture(strips: readonly Strip[], width: number): CutPicture {
-  const drawn: PictureStrip[] = []
+export function cuttingDiagram(strips: readonly Strip[], width: number): CuttingDiagram {
+  const drawn: DiagramStrip[] = []
   let [y, pieces, cuts] = [0, 0, 0]
   for (const strip of [...strips].sort((a, b) => b.height - a.height)) {
-    const box: Box = { x: 0, y, width, height: strip.height }
+    const box: DiagramBox = { x: 0, y, width, height: strip.height }
     const laid = piecesIn(strip, box, pieces)
     const made = cutsOf(box, laid, cuts)
     drawn.push({ ...box, number: drawn.length + 1, pieces: laid, cuts: made, leftover: leftovers(box, laid) })
@@ -63,10 +65,10 @@ export function cutPicture(strips: readonly Strip[], width: number): CutPicture 
   return { width, height: y, strips: drawn }
 }
 
-function piecesIn({ height, pieces }: Strip, box: Box, before: number): PicturePiece[] {
+function piecesIn({ height, pieces }: Strip, box: DiagramBox, before: number): DiagramPiece[] {
   const ways = pieces.map(({ size, count, fixed = false }) => {
     const [long, short] = [Math.max(...size), Math.min(...size)]
-    const stands = long <= height + HAIR
+    const stands = long <= height + UNSEEN
     const [wide, high] = fixed ? size : stands ? [short, long] : [long, short]
     return { size, count, upright: high >= wide, high, wide }
   })
@@ -74,7 +76,7 @@ function piecesIn({ height, pieces }: Strip, box: Box, before: number): PictureP
   let x = box.x
   let number = before
   return ways.flatMap(({ size, count, upright, high, wide }) =>
-    Array.from({ length: count }, (): PicturePiece => {
+    Array.from({ length: count }, (): DiagramPiece => {
       const piece = { x, y: box.y, width: wide, height: high, number: ++number, size, upright }
       x = tidy(x + wide)
       return piece
@@ -82,27 +84,25 @@ function piecesIn({ height, pieces }: Strip, box: Box, before: number): PictureP
   )
 }
 
-function cutsOf(box: Box, pieces: readonly PicturePiece[], before: number): PictureCut[] {
+function cutsOf(box: DiagramBox, pieces: readonly DiagramPiece[], before: number): DiagramCut[] {
   const bottom = tidy(box.y + box.height)
-  const cuts: Omit<PictureCut, 'number'>[] = [{ from: [box.x, bottom], to: [tidy(box.x + box.width), bottom], kind: 'strip' }]
+  const cuts: Omit<DiagramCut, 'number'>[] = [{ from: [box.x, bottom], to: [tidy(box.x + box.width), bottom], type: 'strip' }]
   for (const { x, width } of pieces) {
     const end = tidy(x + width)
-    if (end < box.x + box.width - HAIR) cuts.push({ from: [end, box.y], to: [end, bottom], kind: 'across' })
+    if (end < box.x + box.width - UNSEEN) cuts.push({ from: [end, box.y], to: [end, bottom], type: 'across' })
   }
   for (const { x, width, y, height } of pieces) {
-    if (height < box.height - HAIR) cuts.push({ from: [x, tidy(y + height)], to: [tidy(x + width), tidy(y + height)], kind: 'trim' })
+    if (height < box.height - UNSEEN) cuts.push({ from: [x, tidy(y + height)], to: [tidy(x + width), tidy(y + height)], type: 'trim' })
   }
   return cuts.map((cut, index) => ({ number: before + index + 1, ...cut }))
 }
 
-function leftovers(box: Box, pieces: readonly PicturePiece[]): Box[] {
-  const trimmed = pieces.flatMap(({ x, width, height }): Box[] =>
-    height < box.height - HAIR ? [{ x, y: tidy(box.y + height), width, height: tidy(box.height - height) }] : [],
+function leftovers(box: DiagramBox, pieces: readonly DiagramPiece[]): DiagramBox[] {
+  const trimmed = pieces.flatMap(({ x, width, height }): DiagramBox[] =>
+    height < box.height - UNSEEN ? [{ x, y: tidy(box.y + height), width, height: tidy(box.height - height) }] : [],
   )
   const last = pieces.at(-1)
   const end = last === undefined ? box.x : tidy(last.x + last.width)
   const rest = tidy(box.x + box.width - end)
-  return rest > HAIR ? [...trimmed, { x: end, y: box.y, width: rest, height: box.height }] : trimmed
+  return rest > UNSEEN ? [...trimmed, { x: end, y: box.y, width: rest, height: box.height }] : trimmed
 }
-
-const tidy = (length: number): number => Math.round(length * 1e9) / 1e9

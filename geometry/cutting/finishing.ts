@@ -8,7 +8,7 @@
 import { lengthOf } from '../block/lengthsOf.ts'
 import type { Block, MeasureUnit, Size } from '../values/block.ts'
 import { type BattingSize, message } from '../values/messages.ts'
-import { roundUp } from '../exact/lengths.ts'
+import { EPSILON, roundUp } from '../exact/lengths.ts'
 import { toNumber } from '../exact/rational.ts'
 import { type Rule, unfinished } from './sizes/cutSize.ts'
 import { toBuy } from './strips/yardage.ts'
@@ -75,7 +75,7 @@ export interface Measured {
 export function stripFor(measured: readonly number[], unit: MeasureUnit): Measured {
   const mean = measured.reduce((sum, one) => sum + one, 0) / measured.length
   const most = unit === 'in' ? 1 / 4 : 0.6
-  return { length: roundUp(mean, unit === 'in' ? 1 / 8 : 0.5), eases: measured.map((one) => Math.abs(one - mean) <= most + 1e-9) }
+  return { length: roundUp(mean, unit === 'in' ? 1 / 8 : 0.5), eases: measured.map((one) => Math.abs(one - mean) <= most + EPSILON) }
 }
 
 /** Strip 2 1/2 in, the widest of the usual ones [S139]; handling 10 in beyond the edge to be bound, from memory. */
@@ -100,7 +100,7 @@ export interface Binding {
  */
 export function bindingFor(top: Size, unit: MeasureUnit, usableWidth: number, strip: number = BINDING[unit].strip): Binding {
   const edge = 2 * (top[0] + top[1])
-  const strips = Math.max(Math.ceil((edge + BINDING[unit].handling) / usableWidth - 1e-9), Math.ceil(edge / (usableWidth - strip) - 1e-9))
+  const strips = Math.max(Math.ceil((edge + BINDING[unit].handling) / usableWidth - EPSILON), Math.ceil(edge / (usableWidth - strip) - EPSILON))
   return { strips, strip, length: strips * usableWidth - (strips - 1) * strip, cloth: strips * strip, buy: toBuy(strips * strip, unit) }
 }
 
@@ -183,12 +183,12 @@ export function panelsFor(size: Size, unit: MeasureUnit, usableWidth: number, ru
 /** `reach` is filled by panels side by side, each seam taking two allowances. */
 function panelsAlong(reach: number, length: number, usableWidth: number, { seam }: Rule): { readonly count: number; readonly length: number } {
   const each = usableWidth - 2 * seam
-  return { count: Math.max(1, Math.ceil((reach - 2 * seam) / each - 1e-9)), length }
+  return { count: Math.max(1, Math.ceil((reach - 2 * seam) / each - EPSILON)), length }
 }
 
 /** Batting may be turned. */
 function soldFor(size: Size, unit: MeasureUnit): SoldBatting | null {
   const inInches = unit === 'in' ? 1 : CM_IN_AN_INCH
   const [short, long] = [Math.min(...size) / inInches, Math.max(...size) / inInches]
-  return BATTING_SIZES.find(({ size: [wide, high] }) => short <= wide + 1e-9 && long <= high + 1e-9) ?? null
+  return BATTING_SIZES.find(({ size: [wide, high] }) => short <= wide + EPSILON && long <= high + EPSILON) ?? null
 }

@@ -11,7 +11,7 @@ import { multiply, subtract, toNumber } from '../exact/rational.ts'
 import { type ExactPoint, methodOf, sizeAtRest } from '../units/kinds.ts'
 import { exactBox, pictures } from '../units/unitPicture.ts'
 
-export interface Alike {
+export interface MatchingUnits {
   readonly units: readonly Unit[]
   readonly first: Unit
   /** Finished width and height at turn 0, in the measure's unit. */
@@ -24,7 +24,7 @@ export interface Alike {
 /** By unit: the key of those it is alike. Units are never changed in place, an edit makes new ones. */
 const keys = new WeakMap<Unit, string>()
 
-export function alikeUnits(block: Block): Alike[] {
+export function matchingUnits(block: Block): MatchingUnits[] {
   const cell = cellOf(block)
   const groups = new Map<string, Unit[]>()
   const known = new Map<string, string>()

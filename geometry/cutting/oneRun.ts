@@ -14,14 +14,14 @@ import type { Batch, UnitRow } from '../values/report.ts'
 import { batchOf } from './batches/geeseBatches.ts'
 import { type Piece, piecesOf } from './pieces.ts'
 import { crossCuts, type Rule, unfinished } from './sizes/cutSize.ts'
-import { type Alike, alikeUnits, twoByTwo } from './matchingUnits.ts'
+import { type MatchingUnits, matchingUnits, twoByTwo } from './matchingUnits.ts'
 
 export interface CutPiece extends Omit<Piece, 'share' | 'for'> {
   /** Before `then`. */
   readonly count: number
 }
 
-export interface OneGo {
+export interface OneRun {
   readonly method: Method
   /** Finished width and height at turn 0, in the measure's unit. */
   readonly finished: readonly [number, number]
@@ -36,26 +36,26 @@ export interface OneGo {
 
 export const ruleOf = (block: Block, oversize = 0): Rule => ({ seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)), oversize })
 
-export function oneGo(unit: Unit, block: Block, method: Method, oversize = 0): OneGo | Message {
+export function oneRun(unit: Unit, block: Block, method: Method, oversize = 0): OneRun | Message {
   const rule = ruleOf(block, oversize)
   const width = toNumber(usableWidthOf(block))
-  const [alike] = alikeUnits({ ...block, units: [{ ...unit, method }] })
-  if (alike === undefined) throw new Error('impossible: a unit that is like no unit')
+  const [matching] = matchingUnits({ ...block, units: [{ ...unit, method }] })
+  if (matching === undefined) throw new Error('impossible: a unit that is like no unit')
   if (method === 'qst-2' && !twoByTwo(unit)) return message('method-needs-pairs')
-  if (method === 'strip-set' && crossCuts(alike.finished[1], rule, width) === 0) return message('method-strips-too-long')
-  const { makes, pieces } = lotOf(alike, rule, width)
-  const { finished } = alike
+  if (method === 'strip-set' && crossCuts(matching.finished[1], rule, width) === 0) return message('method-strips-too-long')
+  const { makes, pieces } = lotOf(matching, rule, width)
+  const { finished } = matching
   const size = [unfinished(finished[0], rule), unfinished(finished[1], rule)] as const
-  return { method, finished, unfinished: size, makes, asDrawn: Math.min(makes, drawn(alike.first, method)), pieces }
+  return { method, finished, unfinished: size, makes, asDrawn: Math.min(makes, drawn(matching.first, method)), pieces }
 }
 
 const AT_ONCE: Partial<Record<Method, number>> = { 'hst-2': 2, 'hst-4': 4, 'hst-8': 8, 'qst-2': 2, 'geese-4': 4, 'corner-flip': 1 }
 
-function lotOf(alike: Alike, rule: Rule, width: number): { makes: number; pieces: readonly CutPiece[] } {
-  const fixed = alike.method === 'strip-set' ? crossCuts(alike.finished[1], rule, width) : AT_ONCE[alike.method]
+function lotOf(matching: MatchingUnits, rule: Rule, width: number): { makes: number; pieces: readonly CutPiece[] } {
+  const fixed = matching.method === 'strip-set' ? crossCuts(matching.finished[1], rule, width) : AT_ONCE[matching.method]
   const lots = (fixed === undefined ? [1, 2, 4] : [fixed]).map((makes) => ({
     makes,
-    pieces: merged(piecesOf(alike, rowOf(alike, makes, rule), rule, width)),
+    pieces: merged(piecesOf(matching, rowOf(matching, makes, rule), rule, width)),
   }))
   return lots.find(({ pieces }) => pieces.every(({ count }) => Number.isInteger(count))) ?? (lots.at(-1) as (typeof lots)[number])
 }
@@ -64,7 +64,7 @@ function drawn(unit: Unit, method: Method): number {
   const { leftWing, rightWing, top, right, bottom, left } = unit.fabrics
   if (method === 'geese-4') return batchFor(unit).makes.filter((wings) => wings[0] === leftWing && wings[1] === rightWing).length
   if (method !== 'qst-2') return Number.POSITIVE_INFINITY
-  // The two are of opposite hand. Where opposite patches are alike, turning one does not give the other: the long seam runs the other way.
+  // The two are of opposite hand. Where opposite patches are matching, turning one does not give the other: the long seam runs the other way.
   return top === bottom && right === left && top !== right ? 1 : 2
 }
 
@@ -73,8 +73,8 @@ function batchFor({ fabrics: { goose = '', leftWing = '', rightWing = '' } }: Un
   return batchOf(goose, [rightWing, leftWing, rightWing, leftWing])
 }
 
-function rowOf(alike: Alike, count: number, rule: Rule): UnitRow {
-  const { first, finished, method } = alike
+function rowOf(matching: MatchingUnits, count: number, rule: Rule): UnitRow {
+  const { first, finished, method } = matching
   return {
     kind: first.kind,
     finished,

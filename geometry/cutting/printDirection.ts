@@ -1,7 +1,7 @@
 /**
  * Prints that may not be turned: how their pieces lie on the cloth, and which units cannot have the print as it is drawn.
  *
- * In      alike units with their row and pieces; the block, for its fabrics. The print runs along the length of the cloth, and up the block.
+ * In      matching units with their row and pieces; the block, for its fabrics. The print runs along the length of the cloth, and up the block.
  * Out     pieces that keep their way, cut as the block shows them; advice `print` for units in which a method turns the cloth.
  * How     pieces sewn as cut are laid as their unit lies. A square gives triangles that lie opposite ways: halves of it half round from each other,
  *         quarters all four ways. Triangles two at a time do the same, eight at a time lie all four ways; of two hourglasses the one stands and
@@ -15,7 +15,7 @@ import { type ExactPoint, exactPoint, shapeOf, sizeAtRest, stripNames } from '..
 import type { Advice, ReportPoint, UnitRow } from '../values/report.ts'
 import { type Wings, wingsSeen } from './batches/geeseBatches.ts'
 import type { Piece } from './pieces.ts'
-import { type Alike, polygonSize } from './matchingUnits.ts'
+import { type MatchingUnits, polygonSize } from './matchingUnits.ts'
 
 /** By fabric, where its print may not be turned. */
 export type Directions = ReadonlyMap<string, Direction>
@@ -33,10 +33,10 @@ export const directionsOf = ({ fabrics }: Block): Directions =>
   new Map(fabrics.flatMap(({ id, direction }) => (direction === undefined ? [] : [[id, direction] as const])))
 
 /** Pieces of prints that keep their way: those of units that lie a quarter round are other pieces. */
-export function aligned(pieces: readonly Piece[], alike: Alike, directions: Directions): readonly Piece[] {
+export function aligned(pieces: readonly Piece[], matching: MatchingUnits, directions: Directions): readonly Piece[] {
   if (!pieces.some(({ fabric }) => directions.has(fabric))) return pieces
-  const turned = alike.units.filter((unit) => isTurned(unit, alike.first)).length
-  const all = alike.units.length
+  const turned = matching.units.filter((unit) => isTurned(unit, matching.first)).length
+  const all = matching.units.length
   return pieces.flatMap((piece): Piece[] => {
     if (!directions.has(piece.fabric) || piece.shape === 'square') return [piece]
     // A long strip of a set is laid as most of its cross-cuts need it; in the unit it stands.
@@ -57,19 +57,19 @@ function isTurned(unit: Unit, first: Unit): boolean {
   return compare(width, (first.kind === 'polygon' ? polygonSize(first) : sizeAtRest(first))[0]) !== 0
 }
 
-export function printAdvice(alike: Alike, row: UnitRow, { fabrics: cloths }: Block, directions: Directions): Advice[] {
+export function printAdvice(matching: MatchingUnits, row: UnitRow, { fabrics: cloths }: Block, directions: Directions): Advice[] {
   if (directions.size === 0) return []
-  const directed = alike.units.filter((unit) => Object.values(unit.fabrics).some((fabric) => directions.has(fabric)))
+  const directed = matching.units.filter((unit) => Object.values(unit.fabrics).some((fabric) => directions.has(fabric)))
   if (directed.length === 0) return []
-  const { units, how } = turnedIn(alike, directed, row, directions)
+  const { units, how } = turnedIn(matching, directed, row, directions)
   const first = units[0]
   if (first === undefined) return []
   const fabrics = [...new Set(units.flatMap((unit) => Object.values(unit.fabrics)))].filter((fabric) => directions.has(fabric))
   const names = fabrics.map((fabric) => cloths.find(({ id }) => id === fabric)?.name ?? fabric)
   const where =
-    units.length === alike.units.length ? (units.length === 1 ? 'this unit' : 'these units') : `${units.length} of ${alike.units.length} units`
+    units.length === matching.units.length ? (units.length === 1 ? 'this unit' : 'these units') : `${units.length} of ${matching.units.length} units`
   const ids = units.map(({ id }) => id)
-  const called = ids.length <= FEW_IDS && ids.length < alike.units.length ? ` (${ids.join(', ')})` : ''
+  const called = ids.length <= FEW_IDS && ids.length < matching.units.length ? ` (${ids.join(', ')})` : ''
   return [{ code: 'print', at: placeOf(first), units: ids, message: `The print of ${names.join(' and ')} will lie ${how} in ${where}${called}.` }]
 }
 
@@ -83,18 +83,18 @@ interface Turned {
   readonly how: 'on the slant' | 'turned round'
 }
 
-function turnedIn(alike: Alike, directed: readonly Unit[], row: UnitRow, directions: Directions): Turned {
-  const { first, method } = alike
+function turnedIn(matching: MatchingUnits, directed: readonly Unit[], row: UnitRow, directions: Directions): Turned {
+  const { first, method } = matching
   if (method === 'hst-4') return { units: directed, how: 'on the slant' }
   if (method === 'plain' && first.kind === 'diamond' && directions.has(first.fabrics.centre as string))
     return { units: directed, how: 'on the slant' }
-  return { units: once(overIn(alike, directed, row, directions)), how: 'turned round' }
+  return { units: once(overIn(matching, directed, row, directions)), how: 'turned round' }
 }
 
 const once = (needs: readonly Need[]): Unit[] => [...new Set(needs.map(({ unit }) => unit))]
 
 /** Triangles, or units, that what is cut does not hold as they are drawn. */
-function overIn({ first, units, method }: Alike, directed: readonly Unit[], row: UnitRow, directions: Directions): Need[] {
+function overIn({ first, units, method }: MatchingUnits, directed: readonly Unit[], row: UnitRow, directions: Directions): Need[] {
   const strict = (...fabrics: (string | undefined)[]): boolean => fabrics.some((fabric) => directions.get(fabric ?? '') === 'one-way')
   const { upper, lower, top, right, bottom } = first.fabrics
   const seen = (name: string): Need[] => directed.map((unit) => ({ unit, way: wayOf(unit, name), strict: strict(...Object.values(unit.fabrics)) }))

@@ -9,7 +9,7 @@
  */
 import type { Method } from '../values/block.ts'
 
-export interface Goes {
+export interface RunCount {
   readonly goes: number
   readonly spare: number
 }
@@ -17,19 +17,19 @@ export interface Goes {
 /** How many come out of the two squares of one go. */
 export const AT_A_TIME: Partial<Record<Method, number>> = { 'hst-2': 2, 'hst-4': 4, 'hst-8': 8, 'qst-2': 2 }
 
-export function goesOf(count: number, each: number): Goes {
+export function runsNeeded(count: number, each: number): RunCount {
   const goes = Math.ceil(count / each)
   return { goes, spare: goes * each - count }
 }
 
 /** Which method each of so many half-square triangles is made by, where the fewest are left over and the fewest pairs of squares sewn. */
 export function mixedMethods(count: number): Method[] {
-  const { byEight, byFour } = mixedGoes(count)
+  const { byEight, byFour } = mixedRuns(count)
   return Array.from({ length: count }, (_, place) => (place < 8 * byEight ? 'hst-8' : place < 8 * byEight + 4 * byFour ? 'hst-4' : 'hst-2'))
 }
 
 /** Half-square triangles by several methods together: the fewest left over, then the fewest pairs of squares. */
-export function mixedGoes(count: number): Goes & { readonly byEight: number; readonly byFour: number; readonly byTwo: number } {
+export function mixedRuns(count: number): RunCount & { readonly byEight: number; readonly byFour: number; readonly byTwo: number } {
   const pairs = Math.ceil(count / 2)
   const [byEight, byFour, byTwo] = [Math.floor(pairs / 4), Math.floor((pairs % 4) / 2), pairs % 2]
   return { byEight, byFour, byTwo, goes: byEight + byFour + byTwo, spare: 2 * pairs - count }

@@ -17,7 +17,7 @@ import { type Message, message } from '../values/messages.ts'
 
 export type MovedHow = 'turned' | 'mirrored' | 'swapped' | 'other' | 'missing'
 
-export interface Difference {
+export interface SewnDifference {
   /** Top left of the place, in cells. */
   readonly at: readonly [Position, Position]
   /** The unit laid there, and the one sewn there. */
@@ -34,7 +34,7 @@ export type Move =
   | { readonly do: 'sew'; readonly what: string; readonly message: Message }
 
 export interface AsSewn {
-  readonly differences: readonly Difference[]
+  readonly differences: readonly SewnDifference[]
   readonly moves: readonly Move[]
   /** No fewer moves lead back. */
   readonly proved: boolean
@@ -110,7 +110,7 @@ const quartersTo = (sewn: Unit, laid: Unit): Turn => ([1, 2, 3] as const).find((
 const isMirrored = ({ need, sewn }: Place): boolean =>
   sewn !== null && sewn.kind !== 'polygon' && pictureOf({ ...sewn, mirror: sewn.mirror !== true }) === need
 
-function differenceAt(place: Place, held: ReadonlySet<string>): Difference {
+function differenceAt(place: Place, held: ReadonlySet<string>): SewnDifference {
   const { laid, sewn, need, has } = place
   const { low } = exactBox(laid)
   const how: MovedHow = sewn === null ? 'missing' : need === has ? 'turned' : isMirrored(place) ? 'mirrored' : held.has(need) ? 'swapped' : 'other'

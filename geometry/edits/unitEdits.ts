@@ -375,7 +375,7 @@ export const setPressFree = (ids: readonly string[], free: boolean): Edit => ({
   },
 })
 
-export const setOpen = (ids: readonly string[], open: boolean): Edit => ({
+export const setPressedOpen = (ids: readonly string[], open: boolean): Edit => ({
   name: message(open ? 'press-unit-open' : 'press-unit-to-one-side'),
   change: (draft) => {
     for (const unit of unitsOf(draft, ids)) {

@@ -9,12 +9,15 @@ import { parseRational, type Rational } from './rational.ts'
 /** A length as a file writes it (a number, or text such as `"2 1/2"`); null where it is no length. */
 export const parseLength = (value: unknown): Rational | null => parseRational(value)
 
-/** Far below what any ruler shows, far above what doubles lose. */
-const HAIR = 1e-9
+/** In any unit: far below what a ruler shows, far above what doubles lose. Lengths that differ by less are the same. */
+export const EPSILON = 1e-9
 
-/** Up to the next multiple of `step`; a length that is one already (to a hair) stays. */
+/** A length without what doubles lost on the way: to the nearest billionth of its unit. */
+export const tidy = (length: number): number => Math.round(length * 1e9) / 1e9
+
+/** Up to the next multiple of `step`; a length that is one already (to within `EPSILON`) stays. */
 export function roundUp(length: number, step: number): number {
-  return Math.ceil(length / step - HAIR) * step
+  return Math.ceil(length / step - EPSILON) * step
 }
 
 /** Parts of a unit that text shows: sixteenths of an inch, millimetres. */
@@ -23,7 +26,7 @@ const SHOWN = { in: 16, cm: 10 } as const
 /** Whether text shows the length itself and not its nearest neighbour. */
 export function isOnRuler(length: number, unit: 'in' | 'cm'): boolean {
   const parts = length * SHOWN[unit]
-  return Math.abs(parts - Math.round(parts)) < HAIR * SHOWN[unit]
+  return Math.abs(parts - Math.round(parts)) < EPSILON * SHOWN[unit]
 }
 
 /** `3 7/8`, `1/4`, `12`; or `9.8`, `10`: without the unit. */

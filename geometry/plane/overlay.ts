@@ -30,7 +30,7 @@ export interface Window {
   readonly right: number
 }
 
-export interface Arrangement {
+export interface Overlay {
   readonly edges: readonly Edge[]
   /** The sum in each face; face 0 is all round. */
   readonly sums: readonly number[]
@@ -42,7 +42,7 @@ export interface Arrangement {
   readonly held: readonly { readonly face: number; readonly patch: number }[]
 }
 
-export interface Laid {
+export interface OverlayInput {
   /** The stretches of one group never cross or touch but at their ends. */
   readonly groups?: readonly (readonly Stretch[])[]
   /** Stretches that may cross anything. */
@@ -52,7 +52,7 @@ export interface Laid {
   readonly windows?: boolean
 }
 
-export function arrange(points: Points, { groups = [], loose = [], sides = [], windows = false }: Laid): Arrangement {
+export function overlay(points: Points, { groups = [], loose = [], sides = [], windows = false }: OverlayInput): Overlay {
   const all = [...loose, ...groups.flat(), ...sides]
   const sizes = [...loose.map(() => 1), ...groups.map((group) => group.length), sides.length]
   return new Sweep(points, all, cutsOf(points, all, sizes), windows).run()
@@ -131,7 +131,7 @@ class Sweep {
     this.starting[start] = this.count++
   }
 
-  run(): Arrangement {
+  run(): Overlay {
     let left = 0
     this.order.forEach((point, place) => {
       if (this.points.orderAcross(this.order[left] as number, point) !== 0) {

@@ -8,9 +8,9 @@
  *         Then faces of one sort that share an edge are one region.
  * Exact   the outlines and their crossings; areas are summed to 256 binary places, so that they come out as the nearest double.
  */
-import { oneOf } from './unionFind.ts'
+import { unionFind } from './unionFind.ts'
 import { add, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
-import { type Arrangement, arrange, type Edge, type PatchSide, type Window } from './overlay.ts'
+import { type Overlay, overlay, type Edge, type PatchSide, type Window } from './overlay.ts'
 import type { Stretch } from './intersections.ts'
 import type { Dot } from './points.ts'
 import { Points } from './vertices.ts'
@@ -42,9 +42,9 @@ export function regions(faults: readonly Fault[], patches: readonly Polygon[], w
   const points = new Points()
   const groups = [...layersOf(points, faults, patches, width, height), gridOf(points, width, height, INSIDE)]
   const all = patches.map((corners, patch): Near => ({ patch, corners, box: boxOf(corners) }))
-  const near = all.length <= FEW ? all : nearFaults(points, all, found(arrange(points, { groups, windows: true })))
+  const near = all.length <= FEW ? all : nearFaults(points, all, found(overlay(points, { groups, windows: true })))
   const named = near.flatMap(({ patch, corners }) => sidesOf(points, corners, patch))
-  return found(arrange(points, { groups, sides: named, windows: true })).map((region) => regionOf(points, region, near))
+  return found(overlay(points, { groups, sides: named, windows: true })).map((region) => regionOf(points, region, near))
 }
 
 /** So many patches are all asked whether they lie in a region; of more, first those are taken that lie near one. */
@@ -72,7 +72,7 @@ function layersOf(points: Points, faults: readonly Fault[], patches: readonly Po
     .map((corners): Pile => ({ middle: middleOf(corners), outline: subdivide([corners], []).faults.map((fault) => stretchOf(points, fault)) }))
   const jumps = [...faults.map((fault) => stretchOf(points, fault)), ...gridOf(points, width, height, 1)]
   const without = piles.flatMap(({ outline }) => outline.map((stretch) => ({ ...stretch, jump: -stretch.jump })))
-  const ground = capped(arrange(points, { loose: [...jumps, ...without] }))
+  const ground = capped(overlay(points, { loose: [...jumps, ...without] }))
   return [ground, ...halves(piles).map((half) => piled(points, half))]
 }
 
@@ -123,7 +123,7 @@ function middleOf(corners: Polygon): Dot {
 
 function piled(points: Points, piles: readonly Pile[]): readonly Stretch[] {
   if (piles.length < 2) return piles[0]?.outline ?? []
-  return capped(arrange(points, { groups: halves(piles).map((half) => piled(points, half)) }))
+  return capped(overlay(points, { groups: halves(piles).map((half) => piled(points, half)) }))
 }
 
 /** Neighbours stay together, so that a pile has little outline left when it meets the next. */
@@ -136,7 +136,7 @@ function halves(piles: readonly Pile[]): (readonly Pile[])[] {
 }
 
 /** Edges that still count once two layers are as good as more; where nothing else ends, the next on the same line goes on. */
-function capped({ edges, sums }: Arrangement): Stretch[] {
+function capped({ edges, sums }: Overlay): Stretch[] {
   const layers = (face: number): number => Math.min(sums[face] as number, MOST_LAYERS)
   const left = edges
     .map(({ line, from, to, above, below }) => ({ line, from, to, jump: layers(below) - layers(above) }))
@@ -192,9 +192,9 @@ function isKind(sum: number, kind: number): boolean {
 }
 
 /** The faces of each sort, joined along edges. */
-function found({ edges, sums, windows, same, held }: Arrangement): Found[] {
+function found({ edges, sums, windows, same, held }: Overlay): Found[] {
   const is = (face: number, kind: number): boolean => isKind(sums[face] as number, kind)
-  const one = oneOf(sums.length * KINDS.length)
+  const one = unionFind(sums.length * KINDS.length)
   const each = (face: number, kind: number): number => one.find(face * KINDS.length + kind)
   KINDS.forEach((_, kind) => {
     for (const [a, b] of same) one.join(each(a, kind), each(b, kind))

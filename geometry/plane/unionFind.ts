@@ -1,11 +1,11 @@
 /** Things that proved to be one: the leader of each is found by following the chain, which is halved on the way. */
-export interface OneOf {
+export interface UnionFind {
   readonly find: (thing: number) => number
   /** The leader of `a` leads both. */
   readonly join: (a: number, b: number) => void
 }
 
-export function oneOf(count: number): OneOf {
+export function unionFind(count: number): UnionFind {
   const leader = Int32Array.from({ length: count }, (_, thing) => thing)
   const find = (thing: number): number => {
     let top = thing

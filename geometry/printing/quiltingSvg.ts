@@ -5,7 +5,7 @@
  * Out     text; width and height in the measure's unit, drawn in the same unit.
  * Exact   places to a ten-thousandth of the unit.
  */
-import type { Place, StitchedLine } from '../quilting/stitchedLines.ts'
+import type { StitchPoint, StitchedLine } from '../quilting/stitchedLines.ts'
 
 export interface QuiltingPicture {
   readonly title: string
@@ -52,7 +52,7 @@ function pathOf({ points, closed }: StitchedLine, cell: number): string {
   return closed ? `${way}Z` : way
 }
 
-function startOf(point: Place, number: number, cell: number, size: number): string[] {
+function startOf(point: StitchPoint, number: number, cell: number, size: number): string[] {
   const [x, y] = at(point, cell).split(' ')
   return [
     `    <circle cx="${x}" cy="${y}" r="${shown(size * 0.7)}" fill="#fff" stroke="#000" stroke-width="${size / 10}"/>`,
@@ -60,7 +60,7 @@ function startOf(point: Place, number: number, cell: number, size: number): stri
   ]
 }
 
-const at = ([x, y]: Place, cell: number): string => `${shown(x * cell)} ${shown(y * cell)}`
+const at = ([x, y]: StitchPoint, cell: number): string => `${shown(x * cell)} ${shown(y * cell)}`
 
 const shown = (length: number): string => String(Number(length.toFixed(4)))
 

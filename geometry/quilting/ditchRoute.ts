@@ -10,11 +10,11 @@
  * Source  start in the middle and work out [S167]; retrace a sewn line rather than stop: [S165][S166].
  */
 import { crossSign, type Dot } from '../plane/points.ts'
-import { type Segment, SeamWeb } from './seamGraph.ts'
-import { apart, type Beginning, nearestOf, type Twice, twiceOf } from './stitchedTwice.ts'
+import { type Segment, SeamGraph } from './seamGraph.ts'
+import { distanceTo, type Beginning, nearestOf, type Twice, twiceOf } from './stitchedTwice.ts'
 import { type Taste, walk } from './eulerWalk.ts'
 
-export interface RouteWishes {
+export interface RouteOptions {
   /** Begin near this point; without it, near the centre. */
   readonly begin?: Dot
   /** Begin at the dot nearest `begin` though more be stitched twice; else only where it costs nothing. */
@@ -44,23 +44,23 @@ export interface Routes {
   readonly proved: boolean
 }
 
-export function ditch(segments: readonly Segment[], wishes: RouteWishes = {}): Routes {
-  const web = new SeamWeb(segments)
-  const centre = wishes.centre ?? middleOf(web.dots)
-  const sets = web.sets().map((set) => ({ set, far: apart(web, nearestOf(web, set, centre), centre) }))
-  const nearest = wishes.begin === undefined ? -1 : nearestOf(web, [...web.dots.keys()], wishes.begin)
+export function ditch(segments: readonly Segment[], wishes: RouteOptions = {}): Routes {
+  const graph = new SeamGraph(segments)
+  const centre = wishes.centre ?? middleOf(graph.dots)
+  const sets = graph.sets().map((set) => ({ set, far: distanceTo(graph, nearestOf(graph, set, centre), centre) }))
+  const nearest = wishes.begin === undefined ? -1 : nearestOf(graph, [...graph.dots.keys()], wishes.begin)
   const found = sets
     .sort((a, b) => a.far - b.far)
     .map(({ set }) => {
       const beginning = wishes.begin === undefined ? null : { near: wishes.begin, atAnyCost: wishes.atAnyCost === true && set.includes(nearest) }
-      return routeOf(web, set, beginning, centre, wishes.order ?? 'centre')
+      return routeOf(graph, set, beginning, centre, wishes.order ?? 'centre')
     })
   const sum = (lengths: readonly number[]): number => lengths.reduce((total, length) => total + length, 0)
-  const retraced = sum(found.flatMap(({ twice }) => twice.edges.map((edge) => web.lengths[edge] as number)))
+  const retraced = sum(found.flatMap(({ twice }) => twice.edges.map((edge) => graph.lengths[edge] as number)))
   return {
     routes: found.map(({ route }) => route),
     retraced,
-    length: sum(web.lengths) + retraced,
+    length: sum(graph.lengths) + retraced,
     starts: found.length,
     turns: sum(found.map(({ route }) => route.turns)),
     proved: found.every(({ twice }) => twice.proved),
@@ -70,25 +70,25 @@ export function ditch(segments: readonly Segment[], wishes: RouteWishes = {}): R
 /** Of more edges than this, one route only is walked. */
 const FEW = 5_000
 
-function routeOf(web: SeamWeb, set: readonly number[], beginning: Beginning | null, centre: Dot, order: 'centre' | 'straight') {
-  const twice = twiceOf(web, set, beginning)
-  const edges = [...new Set(set.flatMap((dot) => web.around[dot] as readonly number[]))]
-  const { ends, free } = endsOf(web, set, twice, beginning, centre)
-  const far = edgeDistances(web, centre)
+function routeOf(graph: SeamGraph, set: readonly number[], beginning: Beginning | null, centre: Dot, order: 'centre' | 'straight') {
+  const twice = twiceOf(graph, set, beginning)
+  const edges = [...new Set(set.flatMap((dot) => graph.around[dot] as readonly number[]))]
+  const { ends, free } = endsOf(graph, set, twice, beginning, centre)
+  const far = edgeDistances(graph, centre)
   const ways =
     edges.length > FEW ? [forwards(ends[0])] : [forwards(ends[0]), backwards(ends[1]), ...(free ? [forwards(ends[1]), backwards(ends[0])] : [])]
   const walks = ways.map(({ start, outwards }) => {
-    const path = walk(web, edges, twice.edges, start, tasteOf(web, far, order, outwards))
+    const path = walk(graph, edges, twice.edges, start, tasteOf(graph, far, order, outwards))
     return outwards === 1 ? path : path.reverse()
   })
   const score =
     order === 'straight'
-      ? (path: readonly number[]): number => -turnsOf(web, path)
-      : (path: readonly number[]): number => outwardness(web, path, centre)
+      ? (path: readonly number[]): number => -turnsOf(graph, path)
+      : (path: readonly number[]): number => outwardness(graph, path, centre)
   const best = walks.map((path) => ({ path, score: score(path) })).reduce((a, b) => (b.score > a.score ? b : a)).path
   const closed = best[0] === best.at(-1)
-  const points = best.map((dot) => web.dots[dot] as Dot)
-  return { twice, route: { points: closed ? points.slice(0, -1) : points, closed, turns: turnsOf(web, best) } }
+  const points = best.map((dot) => graph.dots[dot] as Dot)
+  return { twice, route: { points: closed ? points.slice(0, -1) : points, closed, turns: turnsOf(graph, best) } }
 }
 
 /** A walk from a dot; or one that ends there, walked from its end with the outermost first. */
@@ -96,14 +96,14 @@ const forwards = (start: number): { start: number; outwards: 1 | -1 } => ({ star
 const backwards = (start: number): { start: number; outwards: 1 | -1 } => ({ start, outwards: -1 })
 
 /** Where a route begins and ends, and whether the two may change places. */
-function endsOf(web: SeamWeb, set: readonly number[], twice: Twice, beginning: Beginning | null, centre: Dot) {
+function endsOf(graph: SeamGraph, set: readonly number[], twice: Twice, beginning: Beginning | null, centre: Dot) {
   if (twice.ends === null) {
-    const start = nearestOf(web, set, beginning?.near ?? centre)
+    const start = nearestOf(graph, set, beginning?.near ?? centre)
     return { ends: [start, start] as const, free: false }
   }
   const [from, to] = twice.ends
   if (beginning !== null) return { ends: twice.ends, free: false }
-  return { ends: apart(web, from, centre) <= apart(web, to, centre) ? twice.ends : ([to, from] as const), free: true }
+  return { ends: distanceTo(graph, from, centre) <= distanceTo(graph, to, centre) ? twice.ends : ([to, from] as const), free: true }
 }
 
 function middleOf(dots: readonly Dot[]): Dot {
@@ -118,15 +118,15 @@ function middleOf(dots: readonly Dot[]): Dot {
   return [range(0), range(1)]
 }
 
-const middleOfEdge = (web: SeamWeb, a: number, b: number): Dot => {
-  const [[x0, y0], [x1, y1]] = [web.dots[a] as Dot, web.dots[b] as Dot]
+const middleOfEdge = (graph: SeamGraph, a: number, b: number): Dot => {
+  const [[x0, y0], [x1, y1]] = [graph.dots[a] as Dot, graph.dots[b] as Dot]
   return [(x0 + x1) / 2, (y0 + y1) / 2]
 }
 
 /** How far the middle of each edge is from the centre, as a share of the farthest. */
-function edgeDistances(web: SeamWeb, [x, y]: Dot): readonly number[] {
-  const far = web.ends.map(([a, b]) => {
-    const [mx, my] = middleOfEdge(web, a, b)
+function edgeDistances(graph: SeamGraph, [x, y]: Dot): readonly number[] {
+  const far = graph.ends.map(([a, b]) => {
+    const [mx, my] = middleOfEdge(graph, a, b)
     return Math.hypot(mx - x, my - y)
   })
   const most = far.reduce((a, b) => Math.max(a, b), 0) || 1
@@ -136,32 +136,32 @@ function edgeDistances(web: SeamWeb, [x, y]: Dot): readonly number[] {
 /** What does not matter first settles what does not matter otherwise. */
 const SLIGHT = 1e-6
 
-function tasteOf(web: SeamWeb, far: readonly number[], order: 'centre' | 'straight', outwards: 1 | -1): Taste {
+function tasteOf(graph: SeamGraph, far: readonly number[], order: 'centre' | 'straight', outwards: 1 | -1): Taste {
   const [turning, farther] = order === 'centre' ? [SLIGHT, 1] : [1, SLIGHT]
   return (from, dot, edge) => {
-    const turns = from >= 0 && isTurn(web, web.across(from, dot), dot, web.across(edge, dot))
+    const turns = from >= 0 && isTurn(graph, graph.across(from, dot), dot, graph.across(edge, dot))
     return (turns ? turning : 0) + farther * outwards * (far[edge] as number)
   }
 }
 
-function isTurn(web: SeamWeb, a: number, b: number, c: number): boolean {
-  const [[ax, ay], [bx, by], [cx, cy]] = [web.dots[a] as Dot, web.dots[b] as Dot, web.dots[c] as Dot]
+function isTurn(graph: SeamGraph, a: number, b: number, c: number): boolean {
+  const [[ax, ay], [bx, by], [cx, cy]] = [graph.dots[a] as Dot, graph.dots[b] as Dot, graph.dots[c] as Dot]
   return crossSign(bx - ax, by - ay, cx - bx, cy - by) !== 0 || (bx - ax) * (cx - bx) + (by - ay) * (cy - by) < 0
 }
 
-function turnsOf(web: SeamWeb, path: readonly number[]): number {
-  return path.filter((dot, place) => place > 0 && place + 1 < path.length && isTurn(web, path[place - 1] as number, dot, path[place + 1] as number))
+function turnsOf(graph: SeamGraph, path: readonly number[]): number {
+  return path.filter((dot, place) => place > 0 && place + 1 < path.length && isTurn(graph, path[place - 1] as number, dot, path[place + 1] as number))
     .length
 }
 
 /** How much later the outer stitches come than the inner: each stretch weighs with its length, its distance and when it is stitched. */
-function outwardness(web: SeamWeb, path: readonly number[], [x, y]: Dot): number {
+function outwardness(graph: SeamGraph, path: readonly number[], [x, y]: Dot): number {
   let [done, sum, weight] = [0, 0, 0]
   for (let place = 1; place < path.length; place++) {
     const [a, b] = [path[place - 1] as number, path[place] as number]
-    const [[ax, ay], [bx, by]] = [web.dots[a] as Dot, web.dots[b] as Dot]
+    const [[ax, ay], [bx, by]] = [graph.dots[a] as Dot, graph.dots[b] as Dot]
     const length = Math.hypot(bx - ax, by - ay)
-    const [mx, my] = middleOfEdge(web, a, b)
+    const [mx, my] = middleOfEdge(graph, a, b)
     const heavy = length * Math.hypot(mx - x, my - y)
     sum += heavy * (done + length / 2)
     weight += heavy

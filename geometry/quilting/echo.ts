@@ -8,14 +8,14 @@
  *         so the middle between two such places speaks for all of it. What is left is tied end to end.
  * Exact   straight stretches to the roundings of doubles; bends are drawn by chords that leave them by a thousandth of the distance at most.
  */
-import { apart, awayFrom, liesIn, type Place, type StitchedLine } from './stitchedLines.ts'
+import { EPSILON } from '../exact/lengths.ts'
+import { distanceBetween, awayFrom, liesIn, type StitchPoint, type StitchedLine } from './stitchedLines.ts'
 
-const HAIR = 1e-9
 /** How far a chord may leave its bend, as a share of the bend's radius. */
 const SAG = 1e-3
 const MOST_LINES = 10_000
 
-export function echoLines(corners: readonly Place[], spacing: number): StitchedLine[] {
+export function echoLines(corners: readonly StitchPoint[], spacing: number): StitchedLine[] {
   if (!(spacing > 0)) return []
   const outline = outlineOf(corners)
   const lines: StitchedLine[] = []
@@ -28,48 +28,48 @@ export function echoLines(corners: readonly Place[], spacing: number): StitchedL
 }
 
 interface Outline {
-  readonly corners: readonly Place[]
+  readonly corners: readonly StitchPoint[]
   readonly sides: readonly Side[]
   /** Lengths that count as nothing. */
-  readonly hair: number
+  readonly slack: number
 }
 
 interface Side {
-  readonly from: Place
-  readonly to: Place
-  readonly along: Place
+  readonly from: StitchPoint
+  readonly to: StitchPoint
+  readonly along: StitchPoint
   /** Points inwards. */
-  readonly inwards: Place
+  readonly inwards: StitchPoint
   readonly length: number
 }
 
 /** A stretch by a number that grows along it. */
 interface Piece {
   readonly end: number
-  readonly at: (along: number) => Place
+  readonly at: (along: number) => StitchPoint
   /** Where it is `distance` from the line of a side, or from a corner. */
   readonly nearSide: (side: Side) => readonly number[]
-  readonly nearCorner: (corner: Place) => readonly number[]
+  readonly nearCorner: (corner: StitchPoint) => readonly number[]
   /** How far apart points may be that are tied by straight stretches. */
   readonly chord: number
 }
 
-function outlineOf(given: readonly Place[]): Outline {
-  const distinct = given.filter((corner, place) => apart(corner, given[(place + 1) % given.length] as Place) > 0)
+function outlineOf(given: readonly StitchPoint[]): Outline {
+  const distinct = given.filter((corner, place) => distanceBetween(corner, given[(place + 1) % given.length] as StitchPoint) > 0)
   const corners = signedArea(distinct) < 0 ? [...distinct].reverse() : distinct
   const sides = corners.map((from, place): Side => {
-    const to = corners[(place + 1) % corners.length] as Place
-    const length = apart(from, to)
-    const along: Place = [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
+    const to = corners[(place + 1) % corners.length] as StitchPoint
+    const length = distanceBetween(from, to)
+    const along: StitchPoint = [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
     return { from, to, along, inwards: [-along[1], along[0]], length }
   })
-  return { corners, sides, hair: HAIR * sides.reduce((sum, { length }) => sum + length, 0) }
+  return { corners, sides, slack: EPSILON * sides.reduce((sum, { length }) => sum + length, 0) }
 }
 
 /** Positive where the corners run clockwise on the screen. */
-function signedArea(corners: readonly Place[]): number {
+function signedArea(corners: readonly StitchPoint[]): number {
   return corners.reduce((sum, [ax, ay], place) => {
-    const [bx, by] = corners[(place + 1) % corners.length] as Place
+    const [bx, by] = corners[(place + 1) % corners.length] as StitchPoint
     return sum + ax * by - ay * bx
   }, 0)
 }
@@ -80,8 +80,8 @@ function linesAt(outline: Outline, distance: number): StitchedLine[] {
     const bend = bendAt(before, side, distance)
     return [...(bend === null ? [] : keptOf(outline, bend, distance)), ...keptOf(outline, straight(side, distance), distance)]
   })
-  // At a corner that is all but straight, two sides' lines may each run past the other by so much before a hair tells them apart.
-  const near = 3 * Math.sqrt(distance * outline.hair)
+  // At a corner that is all but straight, two sides' lines may each run past the other by so much before a trifle tells them apart.
+  const near = 3 * Math.sqrt(distance * outline.slack)
   return tied(kept, near).flatMap((points) => lineOf(points, near))
 }
 
@@ -93,7 +93,7 @@ function straight({ from, along, inwards, length }: Side, distance: number): Pie
     at: (way) => moved(start, along, way),
     nearSide: (side) => {
       const rising = dot(along, side.inwards)
-      if (Math.abs(rising) < HAIR) return []
+      if (Math.abs(rising) < EPSILON) return []
       const height = dot(between(side.from, start), side.inwards)
       return [(distance - height) / rising, (-distance - height) / rising]
     },
@@ -109,7 +109,7 @@ function straight({ from, along, inwards, length }: Side, distance: number): Pie
 /** Round a corner that points inwards, from the end of one side's line to the start of the next; null at any other corner. */
 function bendAt(before: Side, after: Side, distance: number): Piece | null {
   const turn = before.along[0] * after.along[1] - before.along[1] * after.along[0]
-  if (turn >= -HAIR) return null
+  if (turn >= -EPSILON) return null
   const corner = after.from
   const first = angleOf(before.inwards)
   const upTo = backwards(first, angleOf(after.inwards))
@@ -134,17 +134,17 @@ function bendAt(before: Side, after: Side, distance: number): Piece | null {
 }
 
 /** The stretches of a piece that are no nearer the outline than the distance, as points. */
-function keptOf({ corners, sides, hair }: Outline, piece: Piece, distance: number): Place[][] {
+function keptOf({ corners, sides, slack }: Outline, piece: Piece, distance: number): StitchPoint[][] {
   const changes = [...sides.flatMap(piece.nearSide), ...corners.flatMap(piece.nearCorner)].filter((way) => way > 0 && way < piece.end)
   const ways = [0, ...changes.sort((a, b) => a - b), piece.end]
   const kept: [number, number][] = []
   ways.slice(1).forEach((end, place) => {
     const start = ways[place] as number
-    if (apart(piece.at(start), piece.at(end)) <= hair && end - start < 1) return
+    if (distanceBetween(piece.at(start), piece.at(end)) <= slack && end - start < 1) return
     const middle = piece.at((start + end) / 2)
-    if (!liesIn(corners, middle) || sides.some((side) => awayFrom(middle, [side.from, side.to]) < distance - hair)) return
+    if (!liesIn(corners, middle) || sides.some((side) => awayFrom(middle, [side.from, side.to]) < distance - slack)) return
     const last = kept.at(-1)
-    if (last !== undefined && last[1] >= start - HAIR * piece.end) last[1] = end
+    if (last !== undefined && last[1] >= start - EPSILON * piece.end) last[1] = end
     else kept.push([start, end])
   })
   return kept.map(([start, end]) => {
@@ -154,40 +154,40 @@ function keptOf({ corners, sides, hair }: Outline, piece: Piece, distance: numbe
 }
 
 /** Pieces end to end, each with the nearest that begins where it ends; all run the same way round. */
-function tied(pieces: readonly Place[][], near: number): Place[][] {
+function tied(pieces: readonly StitchPoint[][], near: number): StitchPoint[][] {
   const left = [...pieces]
-  const lines: Place[][] = []
+  const lines: StitchPoint[][] = []
   for (let line = left.shift(); line !== undefined; line = left.shift()) {
     for (;;) {
-      const end = line.at(-1) as Place
-      const starts = left.map((piece) => apart(piece[0] as Place, end))
+      const end = line.at(-1) as StitchPoint
+      const starts = left.map((piece) => distanceBetween(piece[0] as StitchPoint, end))
       const least = starts.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY)
-      const closing = line.length > 2 ? apart(line[0] as Place, end) : Number.POSITIVE_INFINITY
+      const closing = line.length > 2 ? distanceBetween(line[0] as StitchPoint, end) : Number.POSITIVE_INFINITY
       if (least > near || closing <= least) break
-      line.push(...(left.splice(starts.indexOf(least), 1)[0] as Place[]).slice(1))
+      line.push(...(left.splice(starts.indexOf(least), 1)[0] as StitchPoint[]).slice(1))
     }
     lines.push(line)
   }
   return lines
 }
 
-function lineOf(points: readonly Place[], near: number): StitchedLine[] {
-  const first = points[0] as Place
-  const closed = points.length > 2 && apart(points.at(-1) as Place, first) <= near
+function lineOf(points: readonly StitchPoint[], near: number): StitchedLine[] {
+  const first = points[0] as StitchPoint
+  const closed = points.length > 2 && distanceBetween(points.at(-1) as StitchPoint, first) <= near
   const round = closed ? points.slice(0, -1) : points
-  if (round.every((point) => apart(point, first) <= near)) return []
+  if (round.every((point) => distanceBetween(point, first) <= near)) return []
   // Two sides that meet in the middle: there and back along one line.
   return [{ points: round, closed: closed && round.length > 2 }]
 }
 
-/** Radians from one angle back to another, less than a whole turn; a hair beyond the whole is nothing. */
+/** Radians from one angle back to another, less than a whole turn; a trifle beyond the whole is nothing. */
 function backwards(from: number, to: number): number {
   const turn = 2 * Math.PI
   const way = (((from - to) % turn) + turn) % turn
-  return way > turn - HAIR ? 0 : way
+  return way > turn - EPSILON ? 0 : way
 }
 
-const angleOf = ([x, y]: Place): number => Math.atan2(y, x)
-const dot = ([ax, ay]: Place, [bx, by]: Place): number => ax * bx + ay * by
-const between = ([ax, ay]: Place, [bx, by]: Place): Place => [bx - ax, by - ay]
-const moved = ([x, y]: Place, [dx, dy]: Place, by: number): Place => [x + dx * by, y + dy * by]
+const angleOf = ([x, y]: StitchPoint): number => Math.atan2(y, x)
+const dot = ([ax, ay]: StitchPoint, [bx, by]: StitchPoint): number => ax * bx + ay * by
+const between = ([ax, ay]: StitchPoint, [bx, by]: StitchPoint): StitchPoint => [bx - ax, by - ay]
+const moved = ([x, y]: StitchPoint, [dx, dy]: StitchPoint, by: number): StitchPoint => [x + dx * by, y + dy * by]

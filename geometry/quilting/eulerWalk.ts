@@ -1,25 +1,25 @@
 /**
- * One way over every edge of a part of the web, those stitched twice twice over.
+ * One way over every edge of a part of the graph, those stitched twice twice over.
  *
- * In      the web, the edges to walk, the dot to begin at, and at a dot with several ways on, which is the best.
+ * In      the graph, the edges to walk, the dot to begin at, and at a dot with several ways on, which is the best.
  * Out     dots in order.
  * How     Fleury: at every dot the best way is taken, unless what is left would then fall apart; of the ways at one dot at most one would do that.
  *         Whether it falls apart is asked from both ends of the edge at once, so that the smaller half answers. The asking has a budget of steps;
  *         the rest of a walk on which it ends is Hierholzer's, which asks nothing and chooses nothing.
  */
-import type { SeamWeb } from './seamGraph.ts'
+import type { SeamGraph } from './seamGraph.ts'
 
 /** Less is better; `from` is the edge walked just before, −1 at the beginning. */
 export type Taste = (from: number, dot: number, edge: number) => number
 
 const BUDGET = 1_500_000
 
-export function walk(web: SeamWeb, once: readonly number[], twice: readonly number[], start: number, taste: Taste): number[] {
-  return new Walk(web, once, twice, taste).from(start)
+export function walk(graph: SeamGraph, once: readonly number[], twice: readonly number[], start: number, taste: Taste): number[] {
+  return new Walk(graph, once, twice, taste).from(start)
 }
 
 class Walk {
-  private readonly web: SeamWeb
+  private readonly graph: SeamGraph
   private readonly taste: Taste
   /** How often each edge is still to be walked. */
   private readonly left: Uint8Array
@@ -28,13 +28,13 @@ class Walk {
   private steps = 0
   private edges: number
 
-  constructor(web: SeamWeb, once: readonly number[], twice: readonly number[], taste: Taste) {
-    this.web = web
+  constructor(graph: SeamGraph, once: readonly number[], twice: readonly number[], taste: Taste) {
+    this.graph = graph
     this.taste = taste
-    this.left = new Uint8Array(web.ends.length)
+    this.left = new Uint8Array(graph.ends.length)
     for (const edge of once) this.left[edge] = 1
     for (const edge of twice) this.left[edge] = 2
-    this.sides = [new Int32Array(web.dots.length), new Int32Array(web.dots.length)]
+    this.sides = [new Int32Array(graph.dots.length), new Int32Array(graph.dots.length)]
     this.edges = once.length + twice.length
   }
 
@@ -44,7 +44,7 @@ class Walk {
     for (let dot = start; this.edges > 0 && this.steps < BUDGET; ) {
       const edge = this.next(before, dot)
       this.take(edge)
-      dot = this.web.across(edge, dot)
+      dot = this.graph.across(edge, dot)
       path.push(dot)
       before = edge
     }
@@ -57,7 +57,7 @@ class Walk {
   }
 
   private open(dot: number): number[] {
-    return (this.web.around[dot] as readonly number[]).filter((edge) => (this.left[edge] as number) > 0)
+    return (this.graph.around[dot] as readonly number[]).filter((edge) => (this.left[edge] as number) > 0)
   }
 
   private next(before: number, dot: number): number {
@@ -72,7 +72,7 @@ class Walk {
   /** Whether the ends of an edge hang together without it. */
   private holds(edge: number): boolean {
     const stamp = ++this.stamp
-    const fronts = (this.web.ends[edge] as readonly [number, number]).map((dot, side) => {
+    const fronts = (this.graph.ends[edge] as readonly [number, number]).map((dot, side) => {
       const seen = this.sides[side as 0 | 1]
       seen[dot] = stamp
       return { seen, other: this.sides[(1 - side) as 0 | 1], queue: [dot], head: 0 }
@@ -82,9 +82,9 @@ class Walk {
       const dot = front.queue[front.head++]
       if (dot === undefined) return false
       this.steps++
-      for (const way of this.web.around[dot] as readonly number[]) {
+      for (const way of this.graph.around[dot] as readonly number[]) {
         if (way === edge || this.left[way] === 0) continue
-        const next = this.web.across(way, dot)
+        const next = this.graph.across(way, dot)
         if (front.other[next] === stamp) return true
         if (front.seen[next] === stamp) continue
         front.seen[next] = stamp
@@ -108,7 +108,7 @@ class Walk {
         continue
       }
       this.take(edge)
-      stack.push(this.web.across(edge, dot))
+      stack.push(this.graph.across(edge, dot))
     }
     return path.reverse()
   }

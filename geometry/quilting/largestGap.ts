@@ -8,19 +8,19 @@
  * Exact   both widths are sound whatever the budget of steps; they meet to a thousandth of the cloth's longer side.
  */
 import FlatQueue from 'flatqueue'
-import { awayFrom, liesIn, type Place, type StitchedLine, stretchesOf } from './stitchedLines.ts'
+import { awayFrom, liesIn, type StitchPoint, type StitchedLine, stretchesOf } from './stitchedLines.ts'
 
 export interface Gap {
-  readonly at: Place
+  readonly at: StitchPoint
   /** Of the circle found. */
   readonly width: number
   readonly atMost: number
 }
 
-type Stretch = readonly [Place, Place]
+type Stretch = readonly [StitchPoint, StitchPoint]
 
 interface Square {
-  readonly middle: Place
+  readonly middle: StitchPoint
   readonly half: number
   /** Stretches that are the nearest of some point of the square. */
   readonly near: readonly Stretch[]
@@ -29,23 +29,23 @@ interface Square {
 const PRECISION = 1e-3
 const BUDGET = 300_000
 
-export function largestGap(lines: readonly StitchedLine[], outline: readonly Place[], edge: 'held' | 'loose' = 'held'): Gap | null {
+export function largestGap(lines: readonly StitchedLine[], outline: readonly StitchPoint[], edge: 'held' | 'loose' = 'held'): Gap | null {
   const sides = stretchesOf({ points: outline, closed: true })
   const stitched = [...lines.flatMap(stretchesOf), ...(edge === 'held' ? sides : [])]
   return stitched.length === 0 ? null : new Search(outline, sides).largest(stitched)
 }
 
 class Search {
-  private readonly outline: readonly Place[]
+  private readonly outline: readonly StitchPoint[]
   private readonly sides: readonly Stretch[]
   private readonly squares: Square[] = []
   private readonly queue = new FlatQueue<number>()
-  private best: { at: Place; radius: number } = { at: [0, 0], radius: 0 }
+  private best: { at: StitchPoint; radius: number } = { at: [0, 0], radius: 0 }
 
-  constructor(outline: readonly Place[], sides: readonly Stretch[]) {
+  constructor(outline: readonly StitchPoint[], sides: readonly Stretch[]) {
     this.outline = outline
     this.sides = sides
-    this.best.at = outline[0] as Place
+    this.best.at = outline[0] as StitchPoint
   }
 
   largest(stitched: readonly Stretch[]): Gap {
@@ -66,7 +66,7 @@ class Search {
     return { at: this.best.at, width: 2 * this.best.radius, atMost: 2 * bound }
   }
 
-  private weigh(middle: Place, half: number, among: readonly Stretch[]): void {
+  private weigh(middle: StitchPoint, half: number, among: readonly Stretch[]): void {
     const reach = half * Math.SQRT2
     const inside = liesIn(this.outline, middle)
     if (!inside && this.sides.every((side) => awayFrom(middle, side) > reach)) return

@@ -5,18 +5,18 @@
  * Out     every point with the length stitched until there; from it the needle's place at any length. Between two lines the thread is cut: the
  *         end of one and the start of the next stand at the same length.
  */
-import { apart, type Place, type StitchedLine, stitchedPoints } from './stitchedLines.ts'
+import { distanceBetween, type StitchPoint, type StitchedLine, stitchedPoints } from './stitchedLines.ts'
 
 export interface TimedPoint {
   readonly line: number
-  readonly place: Place
+  readonly place: StitchPoint
   /** Length stitched until here, in the cell's unit. */
   readonly at: number
 }
 
 export interface Needle {
   readonly line: number
-  readonly place: Place
+  readonly place: StitchPoint
   /** The stretch it is on leads to this timed point; all before it are stitched. */
   readonly toward: number
 }
@@ -26,7 +26,7 @@ export function timedPoints(lines: readonly StitchedLine[], cell = 1): TimedPoin
   return lines.flatMap((line, number) => {
     const points = stitchedPoints(line)
     return points.map((place, index): TimedPoint => {
-      if (index > 0) at += apart(points[index - 1] as Place, place) * cell
+      if (index > 0) at += distanceBetween(points[index - 1] as StitchPoint, place) * cell
       return { line: number, place, at }
     })
   })

@@ -14,7 +14,7 @@ import { ditch } from './ditchRoute.ts'
 
 export type BlockCorner = 'topLeft' | 'topRight' | 'bottomRight' | 'bottomLeft'
 
-export interface QuiltingWishes {
+export interface QuiltingOptions {
   /** A corner of the block, its centre, or a place in cells. */
   readonly begin?: BlockCorner | 'centre' | readonly [number, number]
   /** Begin at the seam point nearest to that, though more be stitched twice; else at the nearest where beginning costs nothing. */
@@ -23,7 +23,7 @@ export interface QuiltingWishes {
   readonly order?: 'centre' | 'straight'
 }
 
-export function quilt(laid: Laid, plane: Plane, { begin, ...wishes }: QuiltingWishes = {}): Ditch {
+export function quilt(laid: Laid, plane: Plane, { begin, ...wishes }: QuiltingOptions = {}): Ditch {
   const inBlock = (patch: number): boolean => (laid.patches[patch]?.unit ?? -1) >= 0
   const stitched = plane.edges.filter(({ plus, minus }) => plus >= 0 && minus >= 0 && (inBlock(plus) || inBlock(minus)))
   const found = ditch(
@@ -40,7 +40,7 @@ export function quilt(laid: Laid, plane: Plane, { begin, ...wishes }: QuiltingWi
 }
 
 /** In steps; it need not be whole. */
-function dotOf({ width, height, den }: Laid, begin: NonNullable<QuiltingWishes['begin']>): Dot {
+function dotOf({ width, height, den }: Laid, begin: NonNullable<QuiltingOptions['begin']>): Dot {
   if (typeof begin !== 'string') return [begin[0] * den, begin[1] * den]
   if (begin === 'centre') return [width / 2, height / 2]
   return [begin.endsWith('Left') ? 0 : width, begin.startsWith('top') ? 0 : height]

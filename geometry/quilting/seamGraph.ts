@@ -1,5 +1,5 @@
 /**
- * Seams as a web: dots tied by stitched pieces of seam, and the shortest ways along it.
+ * Seams as a graph: dots tied by stitched pieces of seam, and the shortest ways along it.
  *
  * In      seam pieces between dots, already cut at every crossing.
  * Out     dots and edges by number; the parts that hang together; from a dot, others in the order in which they are reached.
@@ -14,7 +14,7 @@ export type Segment = readonly [Dot, Dot]
 /** All lengths together are about so many parts: sums of them stay whole in a double. */
 const PARTS = 2 ** 49
 
-export class SeamWeb {
+export class SeamGraph {
   readonly dots: readonly Dot[]
   readonly ends: readonly (readonly [number, number])[]
   /** Edges at each dot. */

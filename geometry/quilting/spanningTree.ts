@@ -1,25 +1,25 @@
 /**
  * Seams to stitch twice so that few dots stay odd, found in one pass: for crowds of loose ends too large for the least pairing.
  *
- * In      the web, one part of it, and the dots that are to become even.
+ * In      the graph, one part of it, and the dots that are to become even.
  * Out     edges; each of those dots has an odd number of them, every other dot an even one.
  * How     the shortest seams that hold the part together are kept as a tree; an edge of it is stitched again where an odd number of the dots lies beyond
  *         it. Nothing is left out and nothing loops, but it is not the least.
  */
-import { oneOf } from '../plane/unionFind.ts'
-import type { SeamWeb } from './seamGraph.ts'
+import { unionFind } from '../plane/unionFind.ts'
+import type { SeamGraph } from './seamGraph.ts'
 
-export function byTree(web: SeamWeb, set: readonly number[], dots: readonly number[]): number[] {
-  const tree = treeOf(web, set)
-  const wanted = new Uint8Array(web.dots.length)
+export function byTree(graph: SeamGraph, set: readonly number[], dots: readonly number[]): number[] {
+  const tree = treeOf(graph, set)
+  const wanted = new Uint8Array(graph.dots.length)
   for (const dot of dots) wanted[dot] = 1
-  const [order, toParent] = fromRoot(web, tree, set[0] as number)
+  const [order, toParent] = fromRoot(graph, tree, set[0] as number)
   const edges: number[] = []
   for (const dot of order.reverse()) {
     const edge = toParent.get(dot)
     if (edge === undefined || wanted[dot] === 0) continue
     edges.push(edge)
-    const [a, b] = web.ends[edge] as readonly [number, number]
+    const [a, b] = graph.ends[edge] as readonly [number, number]
     const parent = a === dot ? b : a
     wanted[parent] = 1 - (wanted[parent] as number)
   }
@@ -27,12 +27,12 @@ export function byTree(web: SeamWeb, set: readonly number[], dots: readonly numb
 }
 
 /** The shortest edges that tie all dots together, by dot. */
-function treeOf(web: SeamWeb, set: readonly number[]): Map<number, number[]> {
-  const held = oneOf(web.dots.length)
-  const edges = [...new Set(set.flatMap((dot) => web.around[dot] ?? []))].sort((a, b) => (web.whole[a] as number) - (web.whole[b] as number))
+function treeOf(graph: SeamGraph, set: readonly number[]): Map<number, number[]> {
+  const held = unionFind(graph.dots.length)
+  const edges = [...new Set(set.flatMap((dot) => graph.around[dot] ?? []))].sort((a, b) => (graph.whole[a] as number) - (graph.whole[b] as number))
   const tree = new Map<number, number[]>(set.map((dot) => [dot, []]))
   for (const edge of edges) {
-    const [a, b] = web.ends[edge] as readonly [number, number]
+    const [a, b] = graph.ends[edge] as readonly [number, number]
     if (held.find(a) === held.find(b)) continue
     held.join(a, b)
     tree.get(a)?.push(edge)
@@ -41,13 +41,13 @@ function treeOf(web: SeamWeb, set: readonly number[]): Map<number, number[]> {
   return tree
 }
 
-function fromRoot(web: SeamWeb, tree: ReadonlyMap<number, readonly number[]>, root: number): [number[], Map<number, number>] {
+function fromRoot(graph: SeamGraph, tree: ReadonlyMap<number, readonly number[]>, root: number): [number[], Map<number, number>] {
   const toParent = new Map<number, number>()
   const order = [root]
   for (const dot of order)
     for (const edge of tree.get(dot) ?? []) {
       if (edge === toParent.get(dot)) continue
-      const [a, b] = web.ends[edge] as readonly [number, number]
+      const [a, b] = graph.ends[edge] as readonly [number, number]
       const next = a === dot ? b : a
       toParent.set(next, edge)
       order.push(next)

@@ -6,50 +6,62 @@
  * How     the spiral's outermost round has its corners at the middles of the sides; every round is one distance inside the last, until there is no
  *         room for another stretch as long as that distance.
  */
-import { apart, type Place, type StitchedLine } from './stitchedLines.ts'
+import { EPSILON } from '../exact/lengths.ts'
+import { distanceBetween, type StitchPoint, type StitchedLine } from './stitchedLines.ts'
 
-const HAIR = 1e-9
-
-export function squareSpiral(corners: readonly Place[], spacing: number): StitchedLine | null {
+export function squareSpiral(corners: readonly StitchPoint[], spacing: number): StitchedLine | null {
   if (!isSquare(corners) || !(spacing > 0)) return null
-  const [top, right, bottom] = corners.slice(0, 3).map((corner, place) => middle(corner, corners[(place + 1) % 4] as Place)) as [Place, Place, Place]
-  const centre = middle(corners[0] as Place, corners[2] as Place)
-  const side = apart(top, right)
+  const [top, right, bottom] = corners.slice(0, 3).map((corner, place) => middle(corner, corners[(place + 1) % 4] as StitchPoint)) as [
+    StitchPoint,
+    StitchPoint,
+    StitchPoint,
+  ]
+  const centre = middle(corners[0] as StitchPoint, corners[2] as StitchPoint)
+  const side = distanceBetween(top, right)
   const across = direction(top, right, side)
   const down = direction(right, bottom, side)
   return {
-    points: spiral(side / 2, spacing).map(([x, y]): Place => [centre[0] + x * across[0] + y * down[0], centre[1] + x * across[1] + y * down[1]]),
+    points: spiral(side / 2, spacing).map(
+      ([x, y]): StitchPoint => [centre[0] + x * across[0] + y * down[0], centre[1] + x * across[1] + y * down[1]],
+    ),
     closed: false,
   }
 }
 
 /** In the square from −half to half: along the top, down the right, back along the bottom, up the left to one distance below the start. */
-function spiral(half: number, spacing: number): Place[] {
-  const points: Place[] = [[-half, -half]]
-  for (let inset = 0; half - inset > HAIR; inset += spacing) {
+function spiral(half: number, spacing: number): StitchPoint[] {
+  const points: StitchPoint[] = [[-half, -half]]
+  for (let inset = 0; half - inset > EPSILON; inset += spacing) {
     const far = half - inset
-    const round: Place[] = [
+    const round: StitchPoint[] = [
       [far, -far],
       [far, far],
       [-far, far],
       [-far, -far + spacing],
     ]
     for (const point of round) {
-      if (apart(points.at(-1) as Place, point) < spacing - HAIR) return points
+      if (distanceBetween(points.at(-1) as StitchPoint, point) < spacing - EPSILON) return points
       points.push(point)
     }
   }
   return points
 }
 
-const middle = ([ax, ay]: Place, [bx, by]: Place): Place => [(ax + bx) / 2, (ay + by) / 2]
+const middle = ([ax, ay]: StitchPoint, [bx, by]: StitchPoint): StitchPoint => [(ax + bx) / 2, (ay + by) / 2]
 
-const direction = ([ax, ay]: Place, [bx, by]: Place, length: number): Place => [(bx - ax) / length, (by - ay) / length]
+const direction = ([ax, ay]: StitchPoint, [bx, by]: StitchPoint, length: number): StitchPoint => [(bx - ax) / length, (by - ay) / length]
 
-function isSquare(corners: readonly Place[]): boolean {
+function isSquare(corners: readonly StitchPoint[]): boolean {
   if (corners.length !== 4) return false
-  const [a, b, c, d] = corners as readonly [Place, Place, Place, Place]
-  const sides = [apart(a, b), apart(b, c), apart(c, d), apart(d, a), apart(a, c) / Math.SQRT2, apart(b, d) / Math.SQRT2]
+  const [a, b, c, d] = corners as readonly [StitchPoint, StitchPoint, StitchPoint, StitchPoint]
+  const sides = [
+    distanceBetween(a, b),
+    distanceBetween(b, c),
+    distanceBetween(c, d),
+    distanceBetween(d, a),
+    distanceBetween(a, c) / Math.SQRT2,
+    distanceBetween(b, d) / Math.SQRT2,
+  ]
   const side = sides[0] as number
-  return side > 0 && sides.every((length) => Math.abs(length - side) < HAIR * side)
+  return side > 0 && sides.every((length) => Math.abs(length - side) < EPSILON * side)
 }

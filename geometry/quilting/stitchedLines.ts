@@ -4,36 +4,36 @@
 import { parseRational, type Rational, toNumber } from '../exact/rational.ts'
 import type { Ditch, ReportPoint } from '../values/report.ts'
 
-export type Place = readonly [number, number]
+export type StitchPoint = readonly [number, number]
 
 export interface StitchedLine {
-  readonly points: readonly Place[]
+  readonly points: readonly StitchPoint[]
   /** It ends where it begins; the start is not repeated. */
   readonly closed: boolean
 }
 
 export const routeLines = ({ routes }: Ditch): StitchedLine[] => routes.map(({ points, closed }) => ({ points: points.map(placeOf), closed }))
 
-const placeOf = ([x, y]: ReportPoint): Place => [numberOf(x), numberOf(y)]
+const placeOf = ([x, y]: ReportPoint): StitchPoint => [numberOf(x), numberOf(y)]
 
 const numberOf = (position: ReportPoint[0]): number => (typeof position === 'number' ? position : toNumber(parseRational(position) as Rational))
 
 /** All points in the order in which they are stitched, the start of a closed line once more at its end. */
-export const stitchedPoints = ({ points, closed }: StitchedLine): readonly Place[] =>
-  closed && points.length > 0 ? [...points, points[0] as Place] : points
+export const stitchedPoints = ({ points, closed }: StitchedLine): readonly StitchPoint[] =>
+  closed && points.length > 0 ? [...points, points[0] as StitchPoint] : points
 
 /** The stretches of a line from point to point. */
-export function stretchesOf(line: StitchedLine): (readonly [Place, Place])[] {
+export function stretchesOf(line: StitchedLine): (readonly [StitchPoint, StitchPoint])[] {
   const points = stitchedPoints(line)
-  return points.slice(1).map((to, place) => [points[place] as Place, to] as const)
+  return points.slice(1).map((to, place) => [points[place] as StitchPoint, to] as const)
 }
 
-export const apart = ([ax, ay]: Place, [bx, by]: Place): number => Math.hypot(bx - ax, by - ay)
+export const distanceBetween = ([ax, ay]: StitchPoint, [bx, by]: StitchPoint): number => Math.hypot(bx - ax, by - ay)
 
-export const lineLength = (line: StitchedLine): number => stretchesOf(line).reduce((sum, [from, to]) => sum + apart(from, to), 0)
+export const lineLength = (line: StitchedLine): number => stretchesOf(line).reduce((sum, [from, to]) => sum + distanceBetween(from, to), 0)
 
 /** How far a point is from a straight stretch. */
-export function awayFrom([px, py]: Place, [[ax, ay], [bx, by]]: readonly [Place, Place]): number {
+export function awayFrom([px, py]: StitchPoint, [[ax, ay], [bx, by]]: readonly [StitchPoint, StitchPoint]): number {
   const [dx, dy] = [bx - ax, by - ay]
   const square = dx * dx + dy * dy
   const share = square === 0 ? 0 : Math.min(1, Math.max(0, ((px - ax) * dx + (py - ay) * dy) / square))
@@ -41,10 +41,10 @@ export function awayFrom([px, py]: Place, [[ax, ay], [bx, by]]: readonly [Place,
 }
 
 /** Whether a point lies in a polygon; on the outline either may be said. */
-export function liesIn(corners: readonly Place[], [x, y]: Place): boolean {
+export function liesIn(corners: readonly StitchPoint[], [x, y]: StitchPoint): boolean {
   let inside = false
   corners.forEach(([ax, ay], place) => {
-    const [bx, by] = corners[(place + 1) % corners.length] as Place
+    const [bx, by] = corners[(place + 1) % corners.length] as StitchPoint
     if (ay <= y !== by <= y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) inside = !inside
   })
   return inside

@@ -12,7 +12,7 @@ import { cellOf } from '../block/lengthsOf.ts'
 import type { Block } from '../values/block.ts'
 import { meanLightness } from '../colour/print.ts'
 import { batchesIn } from '../colouring/batchCount.ts'
-import { type Colouring, type Colourings, type ColouringWishes, colouringsOf } from '../colouring/colourings.ts'
+import { type Colouring, type Colourings, type ColouringRequest, colouringsOf } from '../colouring/colourings.ts'
 import { toNumber } from '../exact/rational.ts'
 import type { Dot } from '../plane/points.ts'
 import { sewBlock } from './report.ts'
@@ -72,7 +72,7 @@ export interface ColouringPage extends Omit<Colourings, 'colourings' | 'present'
 }
 
 /** Works out all colourings once, and judges those of one page after the other as they are asked for. */
-export function colouringPages(block: Block, wishes: ColouringWishes): (from: number, count: number) => ColouringPage {
+export function colouringPages(block: Block, wishes: ColouringRequest): (from: number, count: number) => ColouringPage {
   const { patches, ...all } = colouringsOf(block, wishes)
   const sewing = sewBlock(block, 'quick')
   const { laid } = sewing

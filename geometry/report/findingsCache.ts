@@ -5,7 +5,7 @@
  * Out     the very rows that were made of them before.
  */
 import type { LaidPatch } from '../block/lay.ts'
-import type { CoverSolver } from '../cutting/batches/coverCache.ts'
+import type { CutListCache } from '../cutting/cutListCache.ts'
 import type { Seam } from '../piecing/values.ts'
 import type { Crossing, PressConstraint } from '../pressing/values.ts'
 import type { Join, Meeting, Patch } from '../values/report.ts'
@@ -16,11 +16,10 @@ export class FindingsCache {
   readonly patches = new ReuseCache<LaidPatch, Patch>()
   readonly joins = new ReuseCache<Seam, CachedJoin>()
   readonly meetings = new ReuseCache<Crossing, Meeting>()
-  /** The batch solver that remembers its answers. */
-  readonly covers: CoverSolver
+  readonly cutList: CutListCache
 
-  constructor(covers: CoverSolver) {
-    this.covers = covers
+  constructor(cutList: CutListCache) {
+    this.cutList = cutList
   }
 }
 

@@ -10,7 +10,7 @@
  */
 import { editablePlaneOf } from '../block/blockPlane.ts'
 import { type Laid, lay } from '../block/lay.ts'
-import { type CoverSolver, cachedCovers } from '../cutting/batches/coverCache.ts'
+import { type CutListCache, cutListCache } from '../cutting/cutListCache.ts'
 import type { Dot } from '../plane/points.ts'
 import type { Subdivision } from '../plane/subdivide.ts'
 import { IncrementalSew } from '../pressing/live/incrementalSew.ts'
@@ -22,13 +22,13 @@ import { findingsOf, sewBlock } from './report.ts'
 import type { SewingCache } from './sewing.ts'
 
 /**
- * A function to be called with each block in turn. `covers` finds the fewest batches of geese: its answers hold for other fabrics and another grid
- * too, so they outlive all else that is kept.
+ * A function to be called with each block in turn. What the cut list keeps holds for other fabrics and another grid too, so it
+ * outlives all else that is kept.
  */
-export function following(covers: CoverSolver = cachedCovers()): (block: Block) => Findings {
+export function following(cutList: CutListCache = cutListCache()): (block: Block) => Findings {
   let cache: LiveCache | null = null
   return (block) => {
-    cache ??= new LiveCache(covers)
+    cache ??= new LiveCache(cutList)
     try {
       return findingsOf(sewBlock(block, 'quick', cache), cache.findings)
     } catch (error) {
@@ -56,11 +56,11 @@ interface Kept {
 }
 
 class LiveCache implements SewingCache {
-  private readonly covers: CoverSolver
+  private readonly cutList: CutListCache
   private kept: Kept | null = null
 
-  constructor(covers: CoverSolver) {
-    this.covers = covers
+  constructor(cutList: CutListCache) {
+    this.cutList = cutList
   }
 
   get findings(): FindingsCache | null {
@@ -103,7 +103,7 @@ class LiveCache implements SewingCache {
       plane,
       dots: plane.dots.length,
       sewing: new IncrementalSew(),
-      findings: new FindingsCache(this.covers),
+      findings: new FindingsCache(this.cutList),
       laid,
       changed: null,
     }

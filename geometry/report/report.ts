@@ -24,7 +24,7 @@ import { reduceBulk } from '../pressing/layers/reduceBulk.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
 import { pressPlan } from '../pressing/pressPlan.ts'
 import { sewFromNothing } from '../pressing/sewPlan.ts'
-import { type QuiltingWishes, quilt } from '../quilting/quiltingRoute.ts'
+import { type QuiltingOptions, quilt } from '../quilting/quiltingRoute.ts'
 import type { Block } from '../values/block.ts'
 import type { Ditch, Edges, Findings, Report } from '../values/report.ts'
 import type { FindingsCache } from './findingsCache.ts'
@@ -89,7 +89,7 @@ export function findingsOf(sewing: Sewing, cache: FindingsCache | null = null): 
   const { laid, faults, depth, plans } = sewing
   const { block } = laid
   const clothDepth = depth === 'whole' && laid.patches.length <= PROVED_CLOTH ? 'proving' : 'quick'
-  const cut = cutList(block, cache === null ? { depth: clothDepth } : { depth: clothDepth, covers: cache.covers })
+  const cut = cutList(block, cache === null ? { depth: clothDepth } : { depth: clothDepth, cache: cache.cutList })
   return {
     format: 'nestwright.report',
     version: 1,
@@ -148,7 +148,7 @@ const NOT_SEWN: SewnParts = {
 const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0, starts: 0, turns: 0, proved: true }
 
 /** The quilting route as the maker wants it: as long as the report's, unless she begins where that costs something. */
-export function quiltingRoute(block: Block, wishes: QuiltingWishes = {}): Ditch {
+export function quiltingRoute(block: Block, wishes: QuiltingOptions = {}): Ditch {
   const laid = lay(block)
   const plane = planeOf(laid)
   // With borders on, the strips fill what lies round the grid: cloth beyond it overlaps them.

@@ -10,7 +10,7 @@
  *         cover has fewer walks than (all that is wanted at these prices) / (the dearest walk), rounded up.
  * Source  rounding of mixed whole rows, Nemhauser and Wolsey, from memory; that no row asks too much is tested by a table of all covers.
  */
-import { type Column, Simplex, surplusOf } from './simplex.ts'
+import { type SparseColumn, Simplex, surplusOf } from './simplex.ts'
 
 /** The four nodes that a closed walk comes to, in order. */
 export type Walk = readonly [number, number, number, number]
@@ -337,7 +337,7 @@ export class CoverProgram {
     return 0
   }
 
-  private columnOf(walk: number): Column {
+  private columnOf(walk: number): SparseColumn {
     const [start, end] = [this.starts[walk], this.starts[walk + 1]]
     return { rows: this.rowsOf.subarray(start, end), gives: this.worths.subarray(start, end) }
   }

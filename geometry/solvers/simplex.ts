@@ -12,7 +12,7 @@
  */
 
 /** What one of a column gives to each row that it gives anything. */
-export interface Column {
+export interface SparseColumn {
   readonly rows: ArrayLike<number>
   readonly gives: ArrayLike<number>
 }
@@ -89,14 +89,14 @@ export class Simplex {
   }
 
   /** What one of a column is worth at these prices. */
-  worthOf({ rows, gives }: Column): number {
+  worthOf({ rows, gives }: SparseColumn): number {
     let worth = 0
     for (let at = 0; at < rows.length; at++) worth += (gives[at] as number) * (this.prices[rows[at] as number] as number)
     return worth
   }
 
   /** A column in terms of those in use, by place. */
-  inUse({ rows, gives }: Column): Float64Array {
+  inUse({ rows, gives }: SparseColumn): Float64Array {
     const size = this.rows
     const column = new Float64Array(size)
     for (let at = 0; at < rows.length; at++) {

@@ -4,14 +4,14 @@ import { lay } from '../../geometry/block/lay.ts'
 import { turnBlock } from '../../geometry/edits/unitEdits.ts'
 import type { Block, Unit } from '../../geometry/values/block.ts'
 import { coloured, coloursOf, colouringPages } from '../../geometry/report/colourReport.ts'
-import { alikePatches, backgroundOf, type ColouringWishes, colouringsOf, MOST_COLOURINGS } from '../../geometry/colouring/colourings.ts'
+import { alikePatches, backgroundOf, type ColouringRequest, colouringsOf, MOST_COLOURINGS } from '../../geometry/colouring/colourings.ts'
 import { groupsOfWays, symmetriesOf } from '../../geometry/colouring/blockSymmetry.ts'
 import { findings } from '../../geometry/report/report.ts'
 import { blockOf, FABRICS, sequence, square, star } from '../help.ts'
 import { tiling } from '../layouts.ts'
 
 const ALL = FABRICS.map(({ id }) => id)
-const PLAIN: ColouringWishes = { what: 'points', fabrics: ['b', 'c', 'd'], keepBackground: true, sameAmounts: false, fewestBatches: false }
+const PLAIN: ColouringRequest = { what: 'points', fabrics: ['b', 'c', 'd'], keepBackground: true, sameAmounts: false, fewestBatches: false }
 const plainStar = star([
   ['b', 'b'],
   ['b', 'b'],
@@ -92,7 +92,7 @@ describe('colourings of a star', () => {
 const anyBlock = fc
   .record({ seed: fc.integer({ min: 1, max: 10_000 }), columns: fc.constantFrom(2, 3), rows: fc.constantFrom(2, 3) })
   .map(({ seed, columns, rows }): Block => blockOf(columns, rows, tiling(sequence(seed), columns, rows)))
-const anyWishes: fc.Arbitrary<ColouringWishes> = fc.record({
+const anyWishes: fc.Arbitrary<ColouringRequest> = fc.record({
   what: fc.constantFrom('points', 'all'),
   fabrics: fc.subarray([...ALL], { minLength: 1 }),
   keepBackground: fc.boolean(),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { goesOf, mixedGoes, mixedMethods } from '../../geometry/cutting/runsNeeded.ts'
+import { runsNeeded, mixedRuns, mixedMethods } from '../../geometry/cutting/runsNeeded.ts'
 import { report } from '../../geometry/report/report.ts'
 import { blockOf } from '../help.ts'
 
@@ -49,7 +49,7 @@ describe('goes of a method that makes several at once', () => {
             if (spare >= 0) ways.push({ spare, goes: byEight + byFour + byTwo })
           }
       const [best] = ways.sort((one, other) => one.spare - other.spare || one.goes - other.goes)
-      expect(mixedGoes(count)).toMatchObject(best as object)
+      expect(mixedRuns(count)).toMatchObject(best as object)
     }
   })
 
@@ -65,13 +65,13 @@ describe('goes of a method that makes several at once', () => {
         fabrics: { upper: 'a', lower: 'b' },
       }))
       const rows = report(blockOf(count, 1, units)).units
-      const { goes, spare } = mixedGoes(count)
+      const { goes, spare } = mixedRuns(count)
       expect([rows.reduce((sum, row) => sum + row.goes, 0), rows.reduce((sum, row) => sum + row.spare, 0)], `${count}`).toEqual([goes, spare])
     }
   })
 
   it('of one go are what it makes', () => {
-    expect(goesOf(9, 4)).toEqual({ goes: 3, spare: 3 })
-    expect(goesOf(0, 4)).toEqual({ goes: 0, spare: 0 })
+    expect(runsNeeded(9, 4)).toEqual({ goes: 3, spare: 3 })
+    expect(runsNeeded(0, 4)).toEqual({ goes: 0, spare: 0 })
   })
 })

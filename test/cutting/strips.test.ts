@@ -1,6 +1,6 @@
 /** Cloth by the strip: against an integer program, published counts, and itself. */
 import { describe, expect, it } from 'vitest'
-import { clothFor, cutListCsv, cutListText, cutPicture, findings, fromStash, PRECUTS, report, stripsFor } from '../../geometry/index.ts'
+import { fabricForCopies, cutListCsv, cutListText, cuttingDiagram, findings, fromStash, PRECUTS, report, stripsFor } from '../../geometry/index.ts'
 import { alone } from '../../geometry/cutting/strips/stash.ts'
 import type { Strip } from '../../geometry/values/report.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
@@ -40,14 +40,14 @@ function faultsOf(strips: readonly Strip[], rows: readonly Rows[], width: number
   return faults
 }
 
-const lengthOf = (strips: readonly Strip[]): number => strips.reduce((sum, { height }) => sum + height, 0)
+const totalHeight = (strips: readonly Strip[]): number => strips.reduce((sum, { height }) => sum + height, 0)
 
 describe('strips', () => {
   it.each(Array.from({ length: 14 }, (_, seed) => seed + 1))('are as short as an integer program finds (pieces %i)', (seed) => {
     const rows = drawn(seed, 2 + (seed % 4), 2)
     const { strips, length, atLeast } = stripsFor(rows, 20)
     expect(faultsOf(strips, rows, 20)).toEqual([])
-    expect(lengthOf(strips)).toBeCloseTo(length, 9)
+    expect(totalHeight(strips)).toBeCloseTo(length, 9)
     expect(atLeast, 'proved').toBe(length)
     expect(length).toBeCloseTo(leastToBuy(oneByOne(rows), 20), 6)
   })
@@ -169,7 +169,7 @@ describe('copies', () => {
 
   it('make up batches over all of them: two stars of four like geese each need two batches of four small squares of each wing', () => {
     const large = (copies: number): number =>
-      clothFor(star(wings), copies)
+      fabricForCopies(star(wings), copies)
         .cut.filter(({ method, fabric }) => method === 'geese-4' && fabric === 'a')
         .reduce((sum, { count }) => sum + count, 0)
     // Left b, right c needs each step b to c answered by one back: a batch holds two of them (from memory).
@@ -179,7 +179,7 @@ describe('copies', () => {
 
   it('cut triangles of all copies from as few squares as hold them: two copies with one half each share a square', () => {
     const half = blockOf(1, 1, [{ id: 'h', kind: 'hst', at: [0, 0], size: [1, 1], method: 'plain', fabrics: { upper: 'a', lower: 'b' } }])
-    const squares = (copies: number): number[] => clothFor(half, copies).cut.map(({ count }) => count)
+    const squares = (copies: number): number[] => fabricForCopies(half, copies).cut.map(({ count }) => count)
     expect(squares(1)).toEqual([1, 1])
     expect(squares(2)).toEqual([1, 1])
     expect(squares(5)).toEqual([3, 3])
@@ -187,7 +187,7 @@ describe('copies', () => {
 
   it('have borders each, and never more cloth than as many single ones', () => {
     const block = blockOf(2, 2, [square('s', [0, 0], [2, 2])], { borders: [{ finishedWidth: 2, fabric: 'b' }] })
-    const [one, five] = [clothFor(block, 1), clothFor(block, 5)]
+    const [one, five] = [fabricForCopies(block, 1), fabricForCopies(block, 5)]
     expect(five.cut.map(({ count }) => count)).toEqual(one.cut.map(({ count }) => 5 * count))
     five.fabric.forEach(({ length }, index) => {
       expect(length).toBeLessThanOrEqual(5 * (one.fabric[index]?.length as number))
@@ -237,7 +237,7 @@ describe('a stash', () => {
     for (const { id, along, strips: own } of cuts) {
       const [a, b] = sheets[Number(id.slice(1))] as Size
       expect([a, b]).toContain(along)
-      expect(lengthOf(own)).toBeLessThanOrEqual((along === a ? b : a) + 1e-9)
+      expect(totalHeight(own)).toBeLessThanOrEqual((along === a ? b : a) + 1e-9)
       for (const strip of own) expect(faultsOf([strip], strip.pieces, along)).toEqual([])
     }
   })
@@ -247,7 +247,7 @@ describe('cutting pictures', () => {
   it('show every piece once, apart from the others and within its strip, and number cuts in order', () => {
     const rows = drawn(3, 8, 5)
     const { strips, length } = stripsFor(rows, 42)
-    const picture = cutPicture(strips, 42)
+    const picture = cuttingDiagram(strips, 42)
     expect(picture.height).toBeCloseTo(length, 9)
     const pieces = picture.strips.flatMap((strip) => strip.pieces)
     expect(pieces.map(({ number }) => number)).toEqual(pieces.map((_, index) => index + 1))
@@ -276,7 +276,7 @@ describe('cutting pictures', () => {
   })
 
   it('trim a lower piece after the strip is cut across, and say what falls away', () => {
-    const [strip] = cutPicture(
+    const [strip] = cuttingDiagram(
       [
         {
           height: 4,
@@ -292,7 +292,7 @@ describe('cutting pictures', () => {
       [0, 4, 4],
       [4, 3, 3],
     ])
-    expect(strip?.cuts.map(({ kind, from, to }) => [kind, from, to])).toEqual([
+    expect(strip?.cuts.map(({ type, from, to }) => [type, from, to])).toEqual([
       ['strip', [0, 4], [8, 4]],
       ['across', [4, 0], [4, 4]],
       ['across', [7, 0], [7, 4]],
@@ -339,7 +339,7 @@ describe('a print that may not be turned', () => {
 
   it('stands in the cutting picture as it is cut, and is served by the stash across its print only', () => {
     const [strip] = stripsFor([{ size: [9.5, 3.5], count: 2, fixed: true }], 42).strips
-    const [drawn] = cutPicture([strip as Strip], 42).strips
+    const [drawn] = cuttingDiagram([strip as Strip], 42).strips
     expect(drawn?.pieces.map(({ width, height }) => [width, height])).toEqual([
       [9.5, 3.5],
       [9.5, 3.5],

@@ -25,7 +25,7 @@ const unit = (kind: BoxUnit['kind'], size: readonly [number, number], more: Part
 /** Cells of 2 in. */
 const cuts = (one: BoxUnit, hand: (typeof HANDS)[number]): RulerCut[] =>
   trimCuts(one, blockOf(8, 8, [one], { grid: { columns: 8, rows: 8, cell: 2 } }), hand)
-const points = (cut: RulerCut | undefined): string[] => (cut?.points ?? []).map(({ what, at }) => `${what} ${at.fromSide} ${at.fromTop}`).sort()
+const points = (cut: RulerCut | undefined): string[] => (cut?.points ?? []).map(({ type, at }) => `${type} ${at.fromSide} ${at.fromTop}`).sort()
 
 describe('where the ruler lies', () => {
   it('a goose 4 by 2: the tip 1/4 below the edge, at half of 4 1/2, the seams at 45° [S17][S8]', () => {

@@ -270,7 +270,7 @@ describe('a named edit', () => {
     ['press at another point', edits.setPress({ at: [1, 0.5], toward: 'open' }), (after) => after.press?.length, 2],
     ['lift a press', edits.liftPress([0.5, 1]), (after) => 'press' in after, false],
     ['lift a rule', edits.setPressFree(['s'], true), first, { ...block.units[0], pressFree: true }],
-    ['open', edits.setOpen(['s'], true), first, { ...block.units[0], open: true }],
+    ['open', edits.setPressedOpen(['s'], true), first, { ...block.units[0], open: true }],
   ])('does what it says: %s', (_, edit, look, wanted) => {
     expect(look(checkEdit(block, edit))).toEqual(wanted)
   })
@@ -296,7 +296,13 @@ describe('a named edit', () => {
 
   it('takes back the maker’s word on a unit', () => {
     expect(
-      checkEdits(block, edits.setOpen(['s'], true), edits.setPressFree(['s'], true), edits.setOpen(['s'], false), edits.setPressFree(['s'], false)),
+      checkEdits(
+        block,
+        edits.setPressedOpen(['s'], true),
+        edits.setPressFree(['s'], true),
+        edits.setPressedOpen(['s'], false),
+        edits.setPressFree(['s'], false),
+      ),
     ).toEqual(block)
   })
 

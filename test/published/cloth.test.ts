@@ -11,7 +11,7 @@ import tables from './tables.json' with { type: 'json' }
 const YARD = INCHES_IN_A_YARD
 
 /** Squares of one fabric as a block: `count` of them, `size` cut, from cloth so wide. */
-function clothFor(count: number, size: number, usableWidth: number) {
+function fabricForCopies(count: number, size: number, usableWidth: number) {
   const units = Array.from({ length: count }, (_, index) => square(`s${index}`, [index, 0]))
   return cutList(blockOf(count, 1, units, { grid: { columns: count, rows: 1, cell: size - 1 / 2 }, cloth: { usableWidth } })).fabric[0]
 }
@@ -30,8 +30,8 @@ describe('squares', () => {
     'a block of $count squares of $cutSquare needs no more than that yard, one more does: $source',
     ({ cutSquare, width, count, source }) => {
       const size = length(cutSquare)
-      expect(clothFor(count, size, width)?.length, from(source)).toBeLessThanOrEqual(YARD)
-      expect(clothFor(count + 1, size, width)?.length, from(source)).toBeGreaterThan(YARD)
+      expect(fabricForCopies(count, size, width)?.length, from(source)).toBeLessThanOrEqual(YARD)
+      expect(fabricForCopies(count + 1, size, width)?.length, from(source)).toBeGreaterThan(YARD)
     },
   )
 
@@ -91,7 +91,7 @@ describe('strips', () => {
       // Where the print says "7 or 8" it allows for cloth a little narrower, with "16 or 17" for cloth a little wider.
       expect(String(perStrip).split(' or ').map(Number), from(source)).toContain(ours)
       if (need !== undefined && stripWidth === piece) {
-        const cloth = clothFor(need, length(piece), wide)
+        const cloth = fabricForCopies(need, length(piece), wide)
         expect(
           cloth?.strips.map((strip) => strip.height),
           from(source),

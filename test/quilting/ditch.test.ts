@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Dot } from '../../geometry/plane/points.ts'
-import { ditch, type Routes, type RouteWishes } from '../../geometry/quilting/ditchRoute.ts'
+import { ditch, type Routes, type RouteOptions } from '../../geometry/quilting/ditchRoute.ts'
 import type { Segment } from '../../geometry/quilting/seamGraph.ts'
 import { quiltingRoute, report } from '../../geometry/report/report.ts'
 import { manyUnits } from '../bench/blocks.ts'
@@ -141,7 +141,7 @@ describe('one line of quilting', () => {
 })
 
 describe('where the maker begins', () => {
-  const routesFrom = (segments: readonly Segment[], wishes: RouteWishes): Routes => {
+  const routesFrom = (segments: readonly Segment[], wishes: RouteOptions): Routes => {
     const found = ditch(segments, wishes)
     checkRoutes(segments, found)
     return found

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { apart, lineLength, type Place, routeLines, type StitchedLine } from '../../geometry/quilting/stitchedLines.ts'
+import { distanceBetween, lineLength, type StitchPoint, routeLines, type StitchedLine } from '../../geometry/quilting/stitchedLines.ts'
 import { quiltingSvg } from '../../geometry/printing/quiltingSvg.ts'
 import { needleAt, timedPoints } from '../../geometry/quilting/needlePosition.ts'
 import { report } from '../../geometry/report/report.ts'
@@ -34,11 +34,11 @@ describe('the needle along its lines', () => {
     for (let length = 0.1; length < ditch.length; length += 0.1) {
       const needle = needleAt(timed, length)
       if (needle === null || last === null) throw new Error('no needle')
-      if (needle.line === last.line) expect(apart(needle.place, last.place) * cell).toBeLessThanOrEqual(0.1 + 1e-9)
+      if (needle.line === last.line) expect(distanceBetween(needle.place, last.place) * cell).toBeLessThanOrEqual(0.1 + 1e-9)
       expect(needle.toward).toBeGreaterThanOrEqual(last.toward)
       // What is stitched until the point ahead, less the way there, is the length asked for.
       const ahead = timed[needle.toward]
-      expect((ahead?.at ?? 0) - apart(needle.place, ahead?.place as Place) * cell).toBeCloseTo(length, 9)
+      expect((ahead?.at ?? 0) - distanceBetween(needle.place, ahead?.place as StitchPoint) * cell).toBeCloseTo(length, 9)
       last = needle
     }
   })
@@ -84,7 +84,7 @@ describe('the picture to scale', () => {
 
   const pathsOf = (svg: string, kind: string): StitchedLine[] =>
     [...svg.matchAll(new RegExp(`<path class="${kind}" d="([^"]*)"`, 'g'))].map(([, way]) => ({
-      points: [...(way as string).matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]): Place => [Number(x), Number(y)]),
+      points: [...(way as string).matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]): StitchPoint => [Number(x), Number(y)]),
       closed: (way as string).endsWith('Z'),
     }))
 

@@ -2,36 +2,45 @@ import { describe, expect, it } from 'vitest'
 import { echoLines } from '../../geometry/quilting/echo.ts'
 import { largestGap } from '../../geometry/quilting/largestGap.ts'
 import { BATTINGS, holdsAcross, mostApart } from '../../geometry/quilting/battings.ts'
-import { apart, awayFrom, liesIn, lineLength, type Place, routeLines, type StitchedLine, stretchesOf } from '../../geometry/quilting/stitchedLines.ts'
+import {
+  distanceBetween,
+  awayFrom,
+  liesIn,
+  lineLength,
+  type StitchPoint,
+  routeLines,
+  type StitchedLine,
+  stretchesOf,
+} from '../../geometry/quilting/stitchedLines.ts'
 import { squareSpiral } from '../../geometry/quilting/spiral.ts'
 import { report } from '../../geometry/report/report.ts'
 import { manyUnits } from '../bench/blocks.ts'
 import { sequence } from '../help.ts'
 
-const box = (width: number, height: number): Place[] => [
+const box = (width: number, height: number): StitchPoint[] => [
   [0, 0],
   [width, 0],
   [width, height],
   [0, height],
 ]
 
-const turned = (corners: readonly Place[], angle: number): Place[] =>
+const turned = (corners: readonly StitchPoint[], angle: number): StitchPoint[] =>
   corners.map(([x, y]) => [x * Math.cos(angle) - y * Math.sin(angle) + 5, x * Math.sin(angle) + y * Math.cos(angle) - 3])
 
-const away = (lines: readonly StitchedLine[], point: Place): number =>
+const away = (lines: readonly StitchedLine[], point: StitchPoint): number =>
   Math.min(...lines.flatMap(stretchesOf).map((stretch) => awayFrom(point, stretch)))
 
-const along = (line: StitchedLine, share: number): Place[] =>
+const along = (line: StitchedLine, share: number): StitchPoint[] =>
   stretchesOf(line).map(([[ax, ay], [bx, by]]) => [ax + (bx - ax) * share, ay + (by - ay) * share])
 
 /** Simple by making: corners round a middle at growing angles, near and far by turns of chance. */
-const star = (next: () => number, count: number): Place[] =>
+const star = (next: () => number, count: number): StitchPoint[] =>
   Array.from({ length: count }, (_, place) => {
     const [angle, far] = [(2 * Math.PI * (place + 0.6 * next())) / count, 3 + 7 * next()]
     return [far * Math.cos(angle), far * Math.sin(angle)]
   })
 
-const SHAPES: readonly [string, readonly Place[]][] = [
+const SHAPES: readonly [string, readonly StitchPoint[]][] = [
   ['a square', box(6, 6)],
   ['a rectangle', box(9, 4)],
   ['a rectangle, corners the other way round', box(9, 4).reverse()],
@@ -96,7 +105,7 @@ const SHAPES: readonly [string, readonly Place[]][] = [
       [4.38, -5],
     ],
   ],
-  ...[1, 2, 3, 4, 5, 6].map((seed): [string, Place[]] => [`a shape of chance, ${seed}`, star(sequence(seed * 97), 5 + seed)]),
+  ...[1, 2, 3, 4, 5, 6].map((seed): [string, StitchPoint[]] => [`a shape of chance, ${seed}`, star(sequence(seed * 97), 5 + seed)]),
 ]
 
 describe('echo lines', () => {
@@ -106,7 +115,7 @@ describe('echo lines', () => {
     const lines = echoLines(corners, spacing)
     let last = 0
     for (const line of lines) {
-      const first = away([outline], line.points[0] as Place)
+      const first = away([outline], line.points[0] as StitchPoint)
       const round = Math.round(first / spacing)
       expect(round).toBeGreaterThanOrEqual(Math.max(1, last))
       last = round
@@ -127,7 +136,7 @@ describe('echo lines', () => {
     // From any point the way out to the outline crosses a line at every multiple of the distance: so one is no farther than to the next multiple.
     const next = sequence(corners.length)
     for (let tries = 0; tries < 300; tries++) {
-      const point: Place = [next() * 24 - 10, next() * 24 - 12]
+      const point: StitchPoint = [next() * 24 - 10, next() * 24 - 12]
       const deep = liesIn(corners, point) ? away([outline], point) : 0
       if (deep >= spacing) expect(away(lines, point)).toBeLessThanOrEqual((deep % spacing) + spacing * 0.01 * Math.ceil(deep / spacing))
     }
@@ -140,7 +149,7 @@ describe('echo lines', () => {
   })
 
   it('part where the patch is narrow', () => {
-    const [, rooms] = SHAPES.find(([name]) => name === 'two rooms and a narrow door') as [string, Place[]]
+    const [, rooms] = SHAPES.find(([name]) => name === 'two rooms and a narrow door') as [string, StitchPoint[]]
     // The door is one wide: the first line goes through it, the second is two.
     expect(echoLines(rooms, 0.4)).toHaveLength(1 + 2 * 4)
   })
@@ -161,17 +170,17 @@ describe('a square spiral on point', () => {
   it.each([0, 0.3, Math.PI / 4])('starts at the middle of a side, turns squarely and stays inside (turned by %f)', (angle) => {
     const corners = turned(box(8, 8), angle)
     const spiral = squareSpiral(corners, 0.5) as StitchedLine
-    const [[ax, ay], [bx, by]] = [corners[0] as Place, corners[1] as Place]
-    expect(apart(spiral.points[0] as Place, [(ax + bx) / 2, (ay + by) / 2])).toBeCloseTo(0, 9)
+    const [[ax, ay], [bx, by]] = [corners[0] as StitchPoint, corners[1] as StitchPoint]
+    expect(distanceBetween(spiral.points[0] as StitchPoint, [(ax + bx) / 2, (ay + by) / 2])).toBeCloseTo(0, 9)
     expect(spiral.closed).toBe(false)
     const stretches = stretchesOf(spiral)
-    const middle = turned([[4, 4]], angle)[0] as Place
+    const middle = turned([[4, 4]], angle)[0] as StitchPoint
     for (const [from, to] of stretches) {
-      expect(apart(from, to)).toBeGreaterThanOrEqual(0.5 - 1e-9)
-      for (const point of [from, to]) expect(apart(point, middle)).toBeLessThanOrEqual(4 + 1e-9)
+      expect(distanceBetween(from, to)).toBeGreaterThanOrEqual(0.5 - 1e-9)
+      for (const point of [from, to]) expect(distanceBetween(point, middle)).toBeLessThanOrEqual(4 + 1e-9)
     }
     stretches.slice(1).forEach(([from, to], place) => {
-      const [start] = stretches[place] as readonly [Place, Place]
+      const [start] = stretches[place] as readonly [StitchPoint, StitchPoint]
       expect((from[0] - start[0]) * (to[0] - from[0]) + (from[1] - start[1]) * (to[1] - from[1])).toBeCloseTo(0, 9)
     })
   })
@@ -180,7 +189,7 @@ describe('a square spiral on point', () => {
     const spiral = squareSpiral(box(8, 8), 0.5) as StitchedLine
     const stretches = stretchesOf(spiral)
     stretches.slice(4).forEach(([from, to], place) => {
-      const outer = stretches[place] as readonly [Place, Place]
+      const outer = stretches[place] as readonly [StitchPoint, StitchPoint]
       for (const point of [from, to]) if (place > 0) expect(Math.abs(awayFromLine(point, outer))).toBeCloseTo(0.5, 9)
     })
     expect(stretches.length).toBeGreaterThan(20)
@@ -203,7 +212,7 @@ describe('a square spiral on point', () => {
   })
 })
 
-function awayFromLine([px, py]: Place, [[ax, ay], [bx, by]]: readonly [Place, Place]): number {
+function awayFromLine([px, py]: StitchPoint, [[ax, ay], [bx, by]]: readonly [StitchPoint, StitchPoint]): number {
   return ((px - ax) * (by - ay) - (py - ay) * (bx - ax)) / Math.hypot(bx - ax, by - ay)
 }
 
@@ -257,7 +266,7 @@ describe('the largest gap', () => {
     for (let seed = 1; seed <= 8; seed++) {
       const next = sequence(seed * 13)
       const outline = star(next, 9)
-      const point = (): Place => [next() * 16 - 8, next() * 16 - 8]
+      const point = (): StitchPoint => [next() * 16 - 8, next() * 16 - 8]
       const lines = Array.from({ length: 6 }, (): StitchedLine => ({ points: [point(), point(), point()], closed: seed % 2 === 0 }))
       for (const edge of ['held', 'loose'] as const) {
         const stitched = edge === 'held' ? [...lines, { points: outline, closed: true }] : lines

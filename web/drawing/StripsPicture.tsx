@@ -1,5 +1,5 @@
 /** The strips of one fabric to scale, with their cuts numbered in the order in which they are made. */
-import { type MeasureUnit, type CutPicture, cutPicture, type PictureCut, type PictureStrip, sayLength, type Strip } from '../../geometry/index.ts'
+import { type MeasureUnit, type CuttingDiagram, cuttingDiagram, type DiagramCut, type DiagramStrip, sayLength, type Strip } from '../../geometry/index.ts'
 import { t } from '../words/words.ts'
 
 /** A letter for each size of piece, by the size as text. */
@@ -28,7 +28,7 @@ interface Props {
 }
 
 export function StripsPicture({ strips, name, colour, width, unit, across }: Props) {
-  const picture: CutPicture = cutPicture(strips, width)
+  const picture: CuttingDiagram = cuttingDiagram(strips, width)
   const scale = (across - MARGIN) / picture.width
   const keys = pieceLetters(strips)
   const height = picture.height * scale + GUTTER * picture.strips.length
@@ -42,7 +42,7 @@ export function StripsPicture({ strips, name, colour, width, unit, across }: Pro
 }
 
 interface StripProps {
-  readonly strip: PictureStrip
+  readonly strip: DiagramStrip
   readonly down: number
   readonly scale: number
   readonly keys: ReadonlyMap<string, string>
@@ -113,20 +113,20 @@ function PiecePicture({ at: [x, y], size: [width, height], letter, colour }: Pie
 
 type ToPixels = (x: number, y: number) => readonly [number, number]
 
-function CutLine({ cut: { from, to, kind }, toPixels }: { readonly cut: PictureCut; readonly toPixels: ToPixels }) {
+function CutLine({ cut: { from, to, type }, toPixels }: { readonly cut: DiagramCut; readonly toPixels: ToPixels }) {
   const [x1, y1] = toPixels(...from)
   const [x2, y2] = toPixels(...to)
-  return <line x1={x1} y1={y1} x2={x2} y2={y2} stroke="#8f3a1f" strokeWidth={kind === 'strip' ? 1.8 : 1} />
+  return <line x1={x1} y1={y1} x2={x2} y2={y2} stroke="#8f3a1f" strokeWidth={type === 'strip' ? 1.8 : 1} />
 }
 
 /** The numbers beside their cuts. If two would overlap, the later one is left out: the numbers go on anyway. */
-function cutNumbers(cuts: readonly PictureCut[], toPixels: ToPixels): { x: number; y: number; text: string }[] {
+function cutNumbers(cuts: readonly DiagramCut[], toPixels: ToPixels): { x: number; y: number; text: string }[] {
   const shown: { x: number; y: number; text: string }[] = []
-  for (const { number, from, to, kind } of cuts) {
+  for (const { number, from, to, type } of cuts) {
     const text = String(number)
     const [ax, ay] = toPixels(...from)
     const [bx] = toPixels(...to)
-    const at = kind === 'strip' ? { x: MARGIN - 11, y: ay } : kind === 'across' ? { x: ax, y: ay - 4 } : { x: (ax + bx) / 2, y: ay + 10 }
+    const at = type === 'strip' ? { x: MARGIN - 11, y: ay } : type === 'across' ? { x: ax, y: ay - 4 } : { x: (ax + bx) / 2, y: ay + 10 }
     const free = shown.every(({ x, y, text: other }) => Math.abs(y - at.y) > 9 || Math.abs(x - at.x) > (DIGIT * (text.length + other.length)) / 2 + 3)
     if (free) shown.push({ ...at, text })
   }

@@ -1,5 +1,5 @@
 /** Colourings and palettes, worked out beside the page: a list of colourings is found once and judged a page at a time. */
-import { type Block, blurs, type ColouringPage, colouringPages, type ColouringWishes, paletteOf } from '../../geometry/index.ts'
+import { type Block, blurs, type ColouringPage, colouringPages, type ColouringRequest, paletteOf } from '../../geometry/index.ts'
 import { serveJobs } from './serveJobs.ts'
 
 const jobs = { page, blurs, palette: paletteOf }
@@ -9,7 +9,7 @@ serveJobs(jobs)
 
 let last: { readonly key: string; readonly page: ReturnType<typeof colouringPages> } | null = null
 
-function page(block: Block, wishes: ColouringWishes, from: number, count: number): ColouringPage {
+function page(block: Block, wishes: ColouringRequest, from: number, count: number): ColouringPage {
   const key = JSON.stringify([block, wishes])
   if (last?.key !== key) last = { key, page: colouringPages(block, wishes) }
   return last.page(from, count)

@@ -1,8 +1,8 @@
 /** What the deep worker works out only for a sheet that is open: a first visit does not load it. */
 import {
   type Block,
-  type ClothFor,
-  clothFor,
+  type FabricForCopies,
+  fabricForCopies,
   nearestColouring,
   quiltingRoute,
   report,
@@ -30,6 +30,6 @@ function clothAndStash(
   block: Block,
   copies: number,
   stash: readonly StashPiece[],
-): { readonly cloth: ClothFor; readonly stash: readonly StashFor[] } {
-  return { cloth: clothFor(block, copies), stash: stash.length === 0 ? [] : stashFor(block, stash, copies) }
+): { readonly cloth: FabricForCopies; readonly stash: readonly StashFor[] } {
+  return { cloth: fabricForCopies(block, copies), stash: stash.length === 0 ? [] : stashFor(block, stash, copies) }
 }

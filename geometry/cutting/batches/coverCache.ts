@@ -3,27 +3,18 @@
  *
  * In      the solver to ask where no answer is kept, and how many answers are kept at most.
  * Out     a solver with the same answers. An answer depends on how often each step is wanted and on the work allowed, and on nothing else: fabrics are
- *         numbers here, so geese recoloured all alike find their old answer too. Of the answers kept, the one longest not asked for goes first.
+ *         numbers here, so geese recoloured all alike find their old answer too.
  */
 import { type Cover, leastCover } from '../../solvers/closedWalks.ts'
 import type { Demand } from '../../solvers/fractionalCover.ts'
+import { remembering } from '../../solvers/remembering.ts'
 
 export type CoverSolver = (demand: Demand, work: number) => Cover
 
 /** More than the sizes and goose fabrics of nearly any block. */
 const MOST_KEPT = 256
 
-export function cachedCovers(solve: CoverSolver = leastCover, most = MOST_KEPT): CoverSolver {
-  const kept = new Map<string, Cover>()
-  return (demand, work) => {
-    const key = keyOf(demand, work)
-    const cover = kept.get(key) ?? solve(demand, work)
-    kept.delete(key)
-    kept.set(key, cover)
-    if (kept.size > most) kept.delete(kept.keys().next().value as string)
-    return cover
-  }
-}
+export const cachedCovers = (solve: CoverSolver = leastCover, most = MOST_KEPT): CoverSolver => remembering(solve, keyOf, most)
 
 function keyOf({ nodes, steps }: Demand, work: number): string {
   const wanted: string[] = [`${work}/${nodes}`]

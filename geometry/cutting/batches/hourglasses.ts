@@ -16,7 +16,7 @@ import { roundOf, seamOf } from '../../block/lengthsOf.ts'
 import type { Block, BoxUnit } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { quartered, type Rule, unfinished } from '../sizes/cutSize.ts'
-import { alikeUnits } from '../matchingUnits.ts'
+import { matchingUnits } from '../matchingUnits.ts'
 
 export type FabricPair = readonly [string, string]
 
@@ -65,7 +65,7 @@ const TRIED = 12
 
 export function hourglassPlans(block: Block): HourglassPlan[] {
   const sizes = new Map<string, { finished: number; oversize: number; units: BoxUnit[] }>()
-  for (const { units, first, finished, oversize } of alikeUnits(block)) {
+  for (const { units, first, finished, oversize } of matchingUnits(block)) {
     if (first.kind !== 'hourglass' || first.method === 'plain') continue
     const key = `${finished[0]} ${oversize}`
     const there = sizes.get(key) ?? { finished: finished[0], oversize, units: [] }

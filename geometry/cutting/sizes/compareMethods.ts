@@ -12,10 +12,11 @@
 import { cellOf } from '../../block/lengthsOf.ts'
 import type { Block, BoxUnit, Method, Unit } from '../../values/block.ts'
 import type { Message } from '../../values/messages.ts'
+import { EPSILON } from '../../exact/lengths.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { areaOf, clip, type Convex, type Half, sidesOfConvex } from '../../plane/convex.ts'
 import { type ExactPoint, exactPoint, KIND_FACTS, shapeAtRest, sizeAtRest } from '../../units/kinds.ts'
-import { type CutPiece, type OneGo, oneGo, ruleOf } from '../oneRun.ts'
+import { type CutPiece, type OneRun, oneRun, ruleOf } from '../oneRun.ts'
 import type { Rule } from './cutSize.ts'
 import { isTrimmed } from '../matchingUnits.ts'
 
@@ -31,7 +32,7 @@ export interface Bonus {
 
 export type MethodChoice = PossibleChoice | { readonly method: Method; readonly possible: false; readonly why: Message }
 
-export interface PossibleChoice extends OneGo {
+export interface PossibleChoice extends OneRun {
   readonly possible: true
   /** Pieces to cut for one go, before any is cut corner to corner. */
   readonly toCut: number
@@ -51,12 +52,12 @@ export interface PossibleChoice extends OneGo {
 
 export function compareMethods(unit: Unit, block: Block, oversize = 0): MethodChoice[] {
   return KIND_FACTS[unit.kind].methods.map((method) => {
-    const go = oneGo(unit, block, method, oversize)
+    const go = oneRun(unit, block, method, oversize)
     return 'code' in go ? { method, possible: false, why: go } : choiceOf(unit, block, go)
   })
 }
 
-function choiceOf(unit: Unit, block: Block, go: OneGo): PossibleChoice {
+function choiceOf(unit: Unit, block: Block, go: OneRun): PossibleChoice {
   const rule = ruleOf(block)
   const cloth = go.pieces.reduce((sum, { size, count }) => sum + size[0] * size[1] * count, 0)
   const flipped = go.method === 'corner-flip'
@@ -77,17 +78,17 @@ function choiceOf(unit: Unit, block: Block, go: OneGo): PossibleChoice {
 
 /** The leg of the triangle that is cut off beyond a seam, less what sewing its long side and both its short ones takes. */
 export const bonusFinished = (leg: number, { seam, round }: Rule): number =>
-  Math.max(0, Math.floor((leg - 2 * Math.SQRT2 * seam) / round + 1e-9) * round)
+  Math.max(0, Math.floor((leg - 2 * Math.SQRT2 * seam) / round + EPSILON) * round)
 
 const isCorner = (name: string): boolean => name !== 'goose' && name !== 'centre'
 
 /** Two triangles at each corner, one of the base and one of the square, whose legs end one allowance beyond the seam. */
-function offcutsOf(unit: Unit, go: OneGo, block: Block, { seam }: Rule): number {
+function offcutsOf(unit: Unit, go: OneRun, block: Block, { seam }: Rule): number {
   const leg = legOf(unit, go, block) + (2 - Math.SQRT2) * seam
   return Object.keys(unit.fabrics).filter(isCorner).length * leg * leg
 }
 
-function bonusOf(unit: Unit, go: OneGo, block: Block, rule: Rule): Bonus[] {
+function bonusOf(unit: Unit, go: OneRun, block: Block, rule: Rule): Bonus[] {
   const base = unit.fabrics.goose ?? unit.fabrics.centre ?? ''
   const finished = bonusFinished(legOf(unit, go, block), rule)
   if (finished <= 0) return []
@@ -99,7 +100,7 @@ function bonusOf(unit: Unit, go: OneGo, block: Block, rule: Rule): Bonus[] {
 }
 
 /** The finished leg of the corners that are flipped. */
-function legOf(unit: Unit, { finished: [wide, high] }: OneGo, block: Block): number {
+function legOf(unit: Unit, { finished: [wide, high] }: OneRun, block: Block): number {
   if (unit.kind === 'goose') return high
   if (unit.kind === 'diamond') return wide / 2
   const corner = unit.kind === 'polygon' ? 0 : (unit.corner ?? 0)

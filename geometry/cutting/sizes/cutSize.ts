@@ -6,7 +6,7 @@
  * Source  geese [S3][S5][S6], triangles [S37][S31][S24], hourglasses [S37], corners [S57]; the exact add-ons follow by geometry:
  *         a corner of 45° needs (1 + √2) seams beyond its leg.
  */
-import { roundUp } from '../../exact/lengths.ts'
+import { EPSILON, roundUp } from '../../exact/lengths.ts'
 
 export interface Rule {
   readonly seam: number
@@ -62,4 +62,4 @@ export const settingTriangles = (finished: number, rule: Rule): { readonly side:
 export const acrossOnPoint = (finished: number): number => finished * ROOT
 
 /** Cross-cuts of a strip set, `height` finished, that the usable width holds. */
-export const crossCuts = (height: number, rule: Rule, width: number): number => Math.floor(width / unfinished(height, rule) + 1e-9)
+export const crossCuts = (height: number, rule: Rule, width: number): number => Math.floor(width / unfinished(height, rule) + EPSILON)

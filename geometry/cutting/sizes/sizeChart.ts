@@ -34,7 +34,7 @@ export interface SizeChart {
   readonly rows: readonly ChartRow[]
 }
 
-export interface ChartWish {
+export interface SizeChartRequest {
   readonly kind: ChartKind
   readonly unit: 'in' | 'cm'
   readonly seam: Rational
@@ -55,7 +55,7 @@ const METHOD: Readonly<Record<ChartKind, Method>> = {
   setting: 'plain',
 }
 
-export function sizeChart({ kind, unit, seam, from, to, step, oversize = ZERO }: ChartWish): SizeChart {
+export function sizeChart({ kind, unit, seam, from, to, step, oversize = ZERO }: SizeChartRequest): SizeChart {
   const rule = { seam: toNumber(seam), round: unit === 'in' ? 1 / 8 : 0.5, oversize: toNumber(oversize) }
   const rows: ChartRow[] = []
   for (let width = from; compare(width, to) <= 0; width = add(width, step)) {

@@ -12,6 +12,7 @@
  */
 import { cellOf } from '../../block/lengthsOf.ts'
 import type { Block, BoxUnit, Turn } from '../../values/block.ts'
+import { EPSILON, tidy } from '../../exact/lengths.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { type ExactPoint, shapeOf } from '../../units/kinds.ts'
 import { ruleOf } from '../oneRun.ts'
@@ -30,7 +31,7 @@ export interface RulerPoint {
 
 export interface TrimPoint {
   /** `tip`: seams meet at the finished edge; `middle`: they meet inside; `end`: one seam reaches the finished edge. */
-  readonly what: 'tip' | 'middle' | 'end'
+  readonly type: 'tip' | 'middle' | 'end'
   readonly at: RulerPoint
 }
 
@@ -55,7 +56,7 @@ export function trimCuts(unit: BoxUnit, block: Block, hand: Hand): RulerCut[] {
   const first = firstTurn(unit, hand)
   return [first, ((first + 2) % 4) as Turn]
     .map((turn) => cutAt(unit, block, hand, turn))
-    .filter(({ seams }) => seams.some(({ angle }) => angle % 90 > 1e-9))
+    .filter(({ seams }) => seams.some(({ angle }) => angle % 90 > EPSILON))
 }
 
 /** A lone diagonal runs out of the ruler's trimming corner; other units begin with their top up. */
@@ -82,7 +83,7 @@ function cutAt(unit: BoxUnit, block: Block, hand: Hand, turn: Turn): RulerCut {
     turn,
     edges: [hand, 'top'],
     size: [tidy(wide + 2 * seam), tidy(high + 2 * seam)],
-    points: trimPoints(lines, [wide, high]).map(({ what, at }) => ({ what, at: onRuler(at) })),
+    points: trimPoints(lines, [wide, high]).map(({ type, at }) => ({ type, at: onRuler(at) })),
     seams: lines.map((line) => {
       const [from, to] = toRawEdge(line, [wide, high], seam)
       return { angle: tidy(angleOf(line)), ends: [onRuler(from), onRuler(to)] }
@@ -90,8 +91,6 @@ function cutAt(unit: BoxUnit, block: Block, hand: Hand, turn: Turn): RulerCut {
   }
 }
 
-const NEAR = 1e-9
-const tidy = (length: number): number => Math.round(length * 1e9) / 1e9
 const cross = (o: Flat, a: Flat, b: Flat): number => (a[0] - o[0]) * (b[1] - o[1]) - (a[1] - o[1]) * (b[0] - o[0])
 const angleOf = ({ a, b }: Line): number => (Math.atan2(Math.abs(b[1] - a[1]), Math.abs(b[0] - a[0])) * 180) / Math.PI
 
@@ -108,20 +107,20 @@ function seamLines(patches: readonly (readonly Flat[])[], size: Flat): Line[] {
 }
 
 const ends = ({ a, b }: Line): Flat[] => [a, b]
-const onEdge = (value: number, far: number): boolean => Math.abs(value) < NEAR || Math.abs(value - far) < NEAR
+const onEdge = (value: number, far: number): boolean => Math.abs(value) < EPSILON || Math.abs(value - far) < EPSILON
 
 function onOutline({ a, b }: Line, size: Flat): boolean {
-  return ([0, 1] as const).some((axis) => Math.abs(a[axis] - b[axis]) < NEAR && onEdge(a[axis], size[axis]))
+  return ([0, 1] as const).some((axis) => Math.abs(a[axis] - b[axis]) < EPSILON && onEdge(a[axis], size[axis]))
 }
 
-const alongside = ({ a, b }: Line, other: Line): boolean => Math.abs(cross(a, b, other.a)) < NEAR && Math.abs(cross(a, b, other.b)) < NEAR
+const alongside = ({ a, b }: Line, other: Line): boolean => Math.abs(cross(a, b, other.a)) < EPSILON && Math.abs(cross(a, b, other.b)) < EPSILON
 
 function longest(points: readonly Flat[]): Line {
   const sorted = [...points].sort(([ax, ay], [bx, by]) => ax - bx || ay - by)
   return { a: sorted[0] as Flat, b: sorted.at(-1) as Flat }
 }
 
-function trimPoints(lines: readonly Line[], size: Flat): { what: TrimPoint['what']; at: Flat }[] {
+function trimPoints(lines: readonly Line[], size: Flat): { type: TrimPoint['type']; at: Flat }[] {
   const at = new Map<string, Flat>()
   for (const point of [...lines.flatMap(ends), ...lines.flatMap((line) => lines.flatMap((other) => crossing(line, other)))]) {
     at.set(point.map(tidy).join(), point)
@@ -129,13 +128,13 @@ function trimPoints(lines: readonly Line[], size: Flat): { what: TrimPoint['what
   return [...at.values()].map((point) => {
     const through = lines.filter((line) => holds(line, point)).length
     const edge = onEdge(point[0], size[0]) || onEdge(point[1], size[1])
-    return { what: through < 2 ? 'end' : edge ? 'tip' : 'middle', at: point }
+    return { type: through < 2 ? 'end' : edge ? 'tip' : 'middle', at: point }
   })
 }
 
 function crossing({ a, b }: Line, other: Line): Flat[] {
   const [from, to] = [cross(other.a, other.b, a), cross(other.a, other.b, b)]
-  if (Math.abs(from - to) < NEAR) return []
+  if (Math.abs(from - to) < EPSILON) return []
   const part = from / (from - to)
   const point: Flat = [a[0] + (b[0] - a[0]) * part, a[1] + (b[1] - a[1]) * part]
   return holds({ a, b }, point) && holds(other, point) ? [point] : []
@@ -144,16 +143,16 @@ function crossing({ a, b }: Line, other: Line): Flat[] {
 /** Whether a point lies on the seam itself, ends included. */
 function holds({ a, b }: Line, point: Flat): boolean {
   const within = ([0, 1] as const).every(
-    (axis) => point[axis] >= Math.min(a[axis], b[axis]) - NEAR && point[axis] <= Math.max(a[axis], b[axis]) + NEAR,
+    (axis) => point[axis] >= Math.min(a[axis], b[axis]) - EPSILON && point[axis] <= Math.max(a[axis], b[axis]) + EPSILON,
   )
-  return within && Math.abs(cross(a, b, point)) < NEAR * 10
+  return within && Math.abs(cross(a, b, point)) < EPSILON * 10
 }
 
 /** The seam's line carried on to the raw edge, one allowance outside the finished one. */
 function toRawEdge({ a, b }: Line, [wide, high]: Flat, seam: number): [Flat, Flat] {
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]]
   const reach = (start: number, step: number, far: number): [number, number] => {
-    if (Math.abs(step) < NEAR) return [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY]
+    if (Math.abs(step) < EPSILON) return [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY]
     const [one, other] = [(-seam - start) / step, (far + seam - start) / step]
     return [Math.min(one, other), Math.max(one, other)]
   }

@@ -1,5 +1,5 @@
 /**
- * Cloth for several copies of a block, bought whole or after what lies in the stash.
+ * StripsFor for several copies of a block, bought whole or after what lies in the stash.
  *
  * In      a block and how many of it are made; stash pieces with their fabrics and numbers on hand.
  * Out     the cut list of all copies together: halves and batches are made up over all of them, so that it is often less than one block's list as
@@ -11,9 +11,10 @@ import { toNumber } from '../../exact/rational.ts'
 import type { Advice, CutRow, FabricRow, Problem, UnitRow } from '../../values/report.ts'
 import { cutList } from '../cutList.ts'
 import { type FromStash, fromStash, type StashPiece } from './stash.ts'
-import { bought, type ClothDepth, fits } from './strips.ts'
+import { type FabricDepth, fitsAcross } from './strips.ts'
+import { toBuy } from './yardage.ts'
 
-export interface ClothFor {
+export interface FabricForCopies {
   readonly copies: number
   readonly cut: readonly CutRow[]
   readonly fabric: readonly FabricRow[]
@@ -22,7 +23,7 @@ export interface ClothFor {
   readonly problems: readonly Problem[]
 }
 
-export function clothFor(block: Block, copies: number, depth: ClothDepth = 'proving'): ClothFor {
+export function fabricForCopies(block: Block, copies: number, depth: FabricDepth = 'proving'): FabricForCopies {
   const { units, cut, fabric, advice, problems } = cutList(block, { depth, copies })
   return { copies, units, cut, fabric, advice, problems: problems.filter(({ code }) => code === 'cloth' || code === 'method') }
 }
@@ -38,13 +39,13 @@ export function stashFor(block: Block, stash: readonly StashPiece[], copies = 1)
   const { cut } = cutList(block, { depth: 'quick', copies })
   const width = toNumber(usableWidthOf(block))
   return block.fabrics.flatMap(({ id }): StashFor[] => {
-    const pieces = cut.filter((row) => row.fabric === id && fits(row, width))
+    const pieces = cut.filter((row) => row.fabric === id && fitsAcross(row, width))
     if (pieces.length === 0) return []
     const found = fromStash(
       pieces,
       stash.filter(({ fabric }) => fabric === id),
       width,
     )
-    return [{ fabric: id, ...found, buy: bought(found.toBuy.length, block.measure.unit) }]
+    return [{ fabric: id, ...found, buy: toBuy(found.toBuy.length, block.measure.unit) }]
   })
 }

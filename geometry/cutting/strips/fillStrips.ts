@@ -9,7 +9,7 @@
  * Exact   a cell is one step of the ruler where the table stays small; else widths are rounded down to whole cells: bounds stay bounds, and a
  *         filling that is too wide by what was lost gives back its least worthy pieces.
  */
-import { heightsOf, type Kind, mayLie, type Task, wideIn } from './stripTask.ts'
+import { heightsOf, type PieceKind, mayLie, type StripTask, wideIn } from './stripTask.ts'
 
 /** Cells of the table times kinds: what is made at once stays small. */
 const TABLE = 400_000
@@ -22,7 +22,7 @@ interface Event {
 }
 
 export class Filler {
-  readonly task: Task
+  readonly task: StripTask
   readonly heights: readonly number[]
   /** Table entries written so far: the clock of every budget. */
   steps = 0
@@ -32,7 +32,7 @@ export class Filler {
   private readonly events: readonly (readonly Event[])[]
   private readonly table: Float64Array
 
-  constructor(task: Task) {
+  constructor(task: StripTask) {
     this.task = task
     this.heights = heightsOf(task)
     const step = task.kinds.reduce((found, { long, short }) => divisor(divisor(found, long), short), 0)
@@ -125,7 +125,7 @@ export class Filler {
 
   private giveBack(height: number, held: Map<number, number>, worth: ArrayLike<number>): void {
     const { kinds, width } = this.task
-    const wide = (kind: number): number => wideIn(kinds[kind] as Kind, height, width)
+    const wide = (kind: number): number => wideIn(kinds[kind] as PieceKind, height, width)
     let over = -width
     for (const [kind, count] of held) over += count * wide(kind)
     while (over > 0) {

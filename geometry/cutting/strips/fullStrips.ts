@@ -6,7 +6,7 @@
  * How     kind after kind, the worthiest for its width first, as many as fit and then fewer; left where even pieces cut through would not be
  *         worth enough.
  */
-import { type Kind, wideIn } from './stripTask.ts'
+import { type PieceKind, wideIn } from './stripTask.ts'
 
 /** Strips found for one piece. */
 export const STRIPS_AT_ONCE = 20_000
@@ -23,7 +23,7 @@ export interface Option {
 }
 
 /** What fits a strip of this height, the worthiest for its width first. */
-export function optionsAt(kinds: readonly Kind[], height: number, width: number, price: ArrayLike<number>): Option[] {
+export function optionsAt(kinds: readonly PieceKind[], height: number, width: number, price: ArrayLike<number>): Option[] {
   const fitting = kinds.flatMap((one, kind): Option[] => {
     const wide = wideIn(one, height, width)
     if (wide === 0) return []

@@ -10,13 +10,13 @@
 import { Filler } from './fillStrips.ts'
 import { stripsByDiving } from './stripDive.ts'
 import { pricesOf } from './stripPrices.ts'
-import { stripsAtOnce } from './quickStrips.ts'
+import { quickStrips } from './quickStrips.ts'
 import { searchStrips } from './stripSearch.ts'
-import { type Laid, lengthOf, type Task } from './stripTask.ts'
+import { type FilledStrip, totalHeight, type StripTask } from './stripTask.ts'
 import { stripsByTurning } from './stripsByTurning.ts'
 
 export interface Least {
-  readonly strips: readonly Laid[]
+  readonly strips: readonly FilledStrip[]
   readonly length: number
   readonly atLeast: number
   readonly proved: boolean
@@ -33,18 +33,18 @@ const PRICED = 100
 /** Sums of heights are told apart up to so many steps of the ruler. */
 const SUMS = 200_000
 
-export function leastStrips(task: Task, steps: number): Least {
+export function leastStrips(task: StripTask, steps: number): Least {
   const filler = new Filler(task)
-  let best: Laid[] = stripsByTurning(task)
-  const known: Laid[] = [...best]
-  const better = (strips: Laid[] | null): void => {
-    if (strips !== null && lengthOf(strips) < lengthOf(best)) best = strips
+  let best: FilledStrip[] = stripsByTurning(task)
+  const known: FilledStrip[] = [...best]
+  const better = (strips: FilledStrip[] | null): void => {
+    if (strips !== null && totalHeight(strips) < totalHeight(best)) best = strips
   }
   const said = (atLeast: number): Least => ({
     strips: best,
-    length: lengthOf(best),
+    length: totalHeight(best),
     atLeast,
-    proved: lengthOf(best) < atLeast + task.least,
+    proved: totalHeight(best) < atLeast + task.least,
     steps: filler.steps,
   })
   let atLeast = nextSum(filler, task, boundByArea(task))
@@ -55,7 +55,7 @@ export function leastStrips(task: Task, steps: number): Least {
   // One round costs about as much as filling every height once for every strip.
   const round = best.length * filler.tableCost()
   if (round < share)
-    better(stripsAtOnce(filler, { steps: share - round, rounds: many ? MANY_ROUNDS : ROUNDS, until: atLeast, seen: (strip) => known.push(strip) }))
+    better(quickStrips(filler, { steps: share - round, rounds: many ? MANY_ROUNDS : ROUNDS, until: atLeast, seen: (strip) => known.push(strip) }))
   if (said(atLeast).proved || many || filler.steps > steps) return said(atLeast)
   const { price, atLeast: bound, amounts } = pricesOf(filler, known, (steps - filler.steps) / 2)
   atLeast = Math.max(atLeast, nextSum(filler, task, bound))
@@ -63,38 +63,44 @@ export function leastStrips(task: Task, steps: number): Least {
   if (amounts.length > 0) better(rounded(filler, price, amounts, atLeast, (steps - filler.steps) / 4))
   if (said(atLeast).proved || filler.steps > steps) return said(atLeast)
   known.push(...amounts.map(({ strip }) => strip))
-  better(stripsByDiving(filler, known, lengthOf(best), atLeast, (steps - filler.steps) / 2))
+  better(stripsByDiving(filler, known, totalHeight(best), atLeast, (steps - filler.steps) / 2))
   if (said(atLeast).proved || filler.steps > steps) return said(atLeast)
   // From the bound upwards: where nothing is found below a length, that is a better bound; the least below it is the least of all.
   while (!said(atLeast).proved && filler.steps < steps) {
-    const below = Math.min(lengthOf(best), atLeast + Math.max(task.least, Math.floor((lengthOf(best) - atLeast) / PARTS)))
+    const below = Math.min(totalHeight(best), atLeast + Math.max(task.least, Math.floor((totalHeight(best) - atLeast) / PARTS)))
     const { strips, ended } = searchStrips(filler, price, below, atLeast, steps - filler.steps)
     better(strips)
     if (!ended) break
-    atLeast = strips === null ? nextSum(filler, task, below) : lengthOf(strips)
+    atLeast = strips === null ? nextSum(filler, task, below) : totalHeight(strips)
   }
   return said(atLeast)
 }
 
-function rounded(filler: Filler, price: Float64Array, amounts: readonly { strip: Laid; amount: number }[], atLeast: number, steps: number): Laid[] {
+function rounded(
+  filler: Filler,
+  price: Float64Array,
+  amounts: readonly { strip: FilledStrip; amount: number }[],
+  atLeast: number,
+  steps: number,
+): FilledStrip[] {
   const left = Int32Array.from(filler.task.kinds, ({ count }) => count)
-  const whole: Laid[] = []
+  const whole: FilledStrip[] = []
   for (const { strip, amount } of amounts) {
     for (let times = Math.floor(amount + 1e-6); times > 0; times--) {
       whole.push(strip)
       for (const [kind, count] of strip.held) left[kind] = Math.max(0, (left[kind] as number) - count)
     }
   }
-  const until = atLeast - lengthOf(whole)
-  return [...whole, ...(left.some((count) => count > 0) ? stripsAtOnce(filler, { steps, rounds: 30, worth: price, left, until }) : [])]
+  const until = atLeast - totalHeight(whole)
+  return [...whole, ...(left.some((count) => count > 0) ? quickStrips(filler, { steps, rounds: 30, worth: price, left, until }) : [])]
 }
 
-function boundByArea({ kinds, width }: Task): number {
+function boundByArea({ kinds, width }: StripTask): number {
   return kinds.reduce((sum, { long, short, count }) => sum + long * short * count, 0) / width
 }
 
 /** The least length no less than this that is a sum of heights. */
-function nextSum({ heights }: Filler, { least }: Task, length: number): number {
+function nextSum({ heights }: Filler, { least }: StripTask, length: number): number {
   const from = Math.ceil(length * (1 - 1e-9) - 1e-6)
   const lowest = heights[0] as number
   if (least > 1 || from > SUMS) return from

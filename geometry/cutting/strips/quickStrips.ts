@@ -8,7 +8,7 @@
  *         laid earlier, where something fits beside it. The best round is kept.
  */
 import type { Filler } from './fillStrips.ts'
-import { type Kind, type Laid, lengthOf, lowered, type Task, wideIn } from './stripTask.ts'
+import { type PieceKind, type FilledStrip, totalHeight, lowered, type StripTask, wideIn } from './stripTask.ts'
 
 /** How many heights are filled for each strip, those that promise most. */
 const TRIED = 3
@@ -21,10 +21,10 @@ export interface Rounds {
   /** Strips are only sought until they are no longer than this. */
   readonly until?: number
   readonly left?: ArrayLike<number>
-  readonly seen?: (strip: Laid) => void
+  readonly seen?: (strip: FilledStrip) => void
 }
 
-export function stripsAtOnce(filler: Filler, { steps, rounds, worth: first, until = 0, left, seen }: Rounds): Laid[] {
+export function quickStrips(filler: Filler, { steps, rounds, worth: first, until = 0, left, seen }: Rounds): FilledStrip[] {
   const { task } = filler
   const worth = Float64Array.from(task.kinds, ({ long, short }, kind) => {
     const area = (long * short) / task.width
@@ -32,21 +32,21 @@ export function stripsAtOnce(filler: Filler, { steps, rounds, worth: first, unti
     return Math.max(first?.[kind] ?? area, area / 10)
   })
   const end = filler.steps + steps
-  let best: Laid[] | null = null
+  let best: FilledStrip[] | null = null
   for (let round = 0; round < rounds; round++) {
     const strips = laid(filler, worth, left)
     if (seen !== undefined) strips.forEach(seen)
-    if (best === null || lengthOf(strips) < lengthOf(best)) best = strips
-    if (lengthOf(best) <= until || filler.steps > end) break
+    if (best === null || totalHeight(strips) < totalHeight(best)) best = strips
+    if (totalHeight(best) <= until || filler.steps > end) break
     for (const strip of strips) revalue(task, strip, worth)
   }
-  return best as Laid[]
+  return best as FilledStrip[]
 }
 
-function laid(filler: Filler, worth: Float64Array, given?: ArrayLike<number>): Laid[] {
+function laid(filler: Filler, worth: Float64Array, given?: ArrayLike<number>): FilledStrip[] {
   const { task } = filler
   const left = Int32Array.from(task.kinds, ({ count }, kind) => given?.[kind] ?? count)
-  const strips: Laid[] = []
+  const strips: FilledStrip[] = []
   while (left.some((count) => count > 0)) {
     const strip = lowered(task, bestStrip(filler, worth, left))
     // The same strip again and again, while there are pieces for it.
@@ -57,7 +57,7 @@ function laid(filler: Filler, worth: Float64Array, given?: ArrayLike<number>): L
   return strips
 }
 
-function bestStrip(filler: Filler, worth: Float64Array, left: Int32Array): Laid {
+function bestStrip(filler: Filler, worth: Float64Array, left: Int32Array): FilledStrip {
   const { heights } = filler
   const bounds = filler.bounds(worth, left)
   const promise = (index: number): number => (bounds[index] as number) / (heights[index] as number)
@@ -68,7 +68,7 @@ function bestStrip(filler: Filler, worth: Float64Array, left: Int32Array): Laid 
     if (place < TRIED) tried.splice(place, 0, index)
     if (tried.length > TRIED) tried.pop()
   }
-  let best: Laid | null = null
+  let best: FilledStrip | null = null
   let most = 0
   for (const index of tried) {
     if (promise(index) <= most) continue
@@ -85,11 +85,11 @@ function bestStrip(filler: Filler, worth: Float64Array, left: Int32Array): Laid 
 }
 
 /** Half way from what a piece was worth to what it cost. */
-function revalue({ kinds, width }: Task, { height, held }: Laid, worth: Float64Array): void {
+function revalue({ kinds, width }: StripTask, { height, held }: FilledStrip, worth: Float64Array): void {
   let wide = 0
-  for (const [kind, count] of held) wide += count * wideIn(kinds[kind] as Kind, height, width)
+  for (const [kind, count] of held) wide += count * wideIn(kinds[kind] as PieceKind, height, width)
   for (const kind of held.keys()) {
-    const cost = (height * wideIn(kinds[kind] as Kind, height, width)) / wide
+    const cost = (height * wideIn(kinds[kind] as PieceKind, height, width)) / wide
     worth[kind] = ((worth[kind] as number) + cost) / 2
   }
 }

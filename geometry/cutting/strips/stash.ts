@@ -11,9 +11,9 @@
 import { Filler } from './fillStrips.ts'
 import { Filling, type Option, optionsAt } from './fullStrips.ts'
 import { leastStrips } from './leastStrips.ts'
-import { type Cloth, sizeOf, stripOf } from './strips.ts'
+import { type StripsFor, sizeOf, stripOf } from './strips.ts'
 import { pricesOf } from './stripPrices.ts'
-import { type Kind, type Laid, lengthOf, lowered, restOf, type Sized, type Task, taskOf, wideIn } from './stripTask.ts'
+import { type PieceKind, type FilledStrip, totalHeight, lowered, restOf, type SizedPieces, type StripTask, taskOf, wideIn } from './stripTask.ts'
 import type { Strip } from '../../values/report.ts'
 
 export interface StashPiece {
@@ -34,7 +34,7 @@ export interface FromStash {
   readonly serves: readonly { readonly id: string; readonly pieces: readonly Served[] }[]
   /** One entry for every stash piece that is cut: strips run along `along`. */
   readonly cuts: readonly { readonly id: string; readonly along: number; readonly strips: readonly Strip[] }[]
-  readonly toBuy: Pick<Cloth, 'strips' | 'length' | 'atLeast'>
+  readonly toBuy: Pick<StripsFor, 'strips' | 'length' | 'atLeast'>
   /** Nothing less need be bought. */
   readonly proved: boolean
 }
@@ -58,15 +58,15 @@ interface Sheet {
 
 interface Cut {
   readonly sheet: Sheet
-  readonly strips: readonly Laid[]
+  readonly strips: readonly FilledStrip[]
 }
 
 interface Plan {
   readonly cuts: readonly Cut[]
-  readonly bought: readonly Laid[]
+  readonly bought: readonly FilledStrip[]
 }
 
-export function fromStash(pieces: readonly Sized[], stash: readonly StashPiece[], width: number, steps = STEPS): FromStash {
+export function fromStash(pieces: readonly SizedPieces[], stash: readonly StashPiece[], width: number, steps = STEPS): FromStash {
   const task = taskOf(
     pieces,
     width,
@@ -82,17 +82,17 @@ export function fromStash(pieces: readonly Sized[], stash: readonly StashPiece[]
     plan(task, [...sheets].reverse(), hands, price, steps / 8),
     plan(task, [], hands, price, steps / 8),
   ] as [Plan, ...Plan[]]
-  const quick = others.reduce((best, one) => (lengthOf(one.bought) < lengthOf(best.bought) ? one : best), first)
+  const quick = others.reduce((best, one) => (totalHeight(one.bought) < totalHeight(best.bought) ? one : best), first)
   const search = new Search(filler, sheets, hands, price, quick, filler.steps + steps / 2)
   const { found, ended } = search.run()
-  const length = lengthOf(found.bought)
-  const say = (strips: readonly Laid[]): Strip[] => strips.map((strip) => stripOf(task, strip))
+  const length = totalHeight(found.bought)
+  const say = (strips: readonly FilledStrip[]): Strip[] => strips.map((strip) => stripOf(task, strip))
   const atLeast = ended ? length : search.atLeast
   return {
     serves: stash.map(({ id }, index) => ({ id, pieces: servedBy(task, sheets[index] as readonly Sheet[]) })),
     cuts: found.cuts.map(({ sheet, strips }) => ({
       id: (stash[sheet.stash] as StashPiece).id,
-      along: sizeOf(task, sheet.wide - task.hair),
+      along: sizeOf(task, sheet.wide - task.slack),
       strips: say(strips),
     })),
     toBuy: { strips: say(found.bought), length: sizeOf(task, length), atLeast: sizeOf(task, Math.min(length, atLeast)) },
@@ -101,12 +101,12 @@ export function fromStash(pieces: readonly Sized[], stash: readonly StashPiece[]
 }
 
 /** Strips along the one side, or the other. */
-function waysOf(stash: number, size: readonly [number, number], { perUnit, hair }: Task): Sheet[] {
-  const [a, b] = size.map((side) => Math.floor(side * perUnit + 1e-6) + hair) as [number, number]
+function waysOf(stash: number, size: readonly [number, number], { perUnit, slack }: StripTask): Sheet[] {
+  const [a, b] = size.map((side) => Math.floor(side * perUnit + 1e-6) + slack) as [number, number]
   return a === b ? [{ stash, wide: a, high: b }] : [a, b].map((wide) => ({ stash, wide, high: wide === a ? b : a }))
 }
 
-function servedBy(task: Task, ways: readonly Sheet[]): Served[] {
+function servedBy(task: StripTask, ways: readonly Sheet[]): Served[] {
   return task.kinds.flatMap((kind) => {
     const each = Math.max(...ways.map((sheet) => alone(kind, sheet)))
     const [first, second] = kind.fixed ? [kind.short, kind.long] : [kind.long, kind.short]
@@ -115,7 +115,7 @@ function servedBy(task: Task, ways: readonly Sheet[]): Served[] {
 }
 
 /** How many of one kind a sheet gives: low strips of pieces that lie, high ones of pieces that stand. */
-export function alone({ long, short, fixed }: Omit<Kind, 'count'>, { wide, high }: Pick<Sheet, 'wide' | 'high'>): number {
+export function alone({ long, short, fixed }: Omit<PieceKind, 'count'>, { wide, high }: Pick<Sheet, 'wide' | 'high'>): number {
   if (fixed) return Math.floor(high / long) * Math.floor(wide / short)
   let most = 0
   for (let low = 0; low * short <= high; low++) {
@@ -126,7 +126,7 @@ export function alone({ long, short, fixed }: Omit<Kind, 'count'>, { wide, high 
 }
 
 /** Sheet after sheet, the smallest first, filled with what is worth most; the rest is bought. */
-function plan(task: Task, sheets: readonly (readonly Sheet[])[], hands: readonly number[], price: Float64Array, steps: number): Plan {
+function plan(task: StripTask, sheets: readonly (readonly Sheet[])[], hands: readonly number[], price: Float64Array, steps: number): Plan {
   const left = Int32Array.from(task.kinds, ({ count }) => count)
   const fillers = new Map<number, Filler>()
   const fillerOf = (wide: number): Filler => {
@@ -156,7 +156,7 @@ function plan(task: Task, sheets: readonly (readonly Sheet[])[], hands: readonly
 
 function filledSheet(filler: Filler, sheet: Sheet, given: Int32Array, price: Float64Array): Cut & { worth: number } {
   const left = given.slice()
-  const strips: Laid[] = []
+  const strips: FilledStrip[] = []
   let [room, sum] = [sheet.high, 0]
   for (;;) {
     const bounds = filler.bounds(price, left)
@@ -181,7 +181,7 @@ function filledSheet(filler: Filler, sheet: Sheet, given: Int32Array, price: Flo
 interface Open {
   readonly sheet: Sheet
   room: number
-  readonly strips: Laid[]
+  readonly strips: FilledStrip[]
 }
 
 /** Every way, as far as the steps last. */
@@ -199,7 +199,7 @@ class Search {
   private readonly rates = new Map<number, number>()
   private readonly seen = new Map<string, number>()
   private readonly open: Open[] = []
-  private readonly bought: Laid[] = []
+  private readonly bought: FilledStrip[] = []
   private found: Plan
   private below: number
   private ended = true
@@ -212,9 +212,9 @@ class Search {
     this.end = end
     this.price = price
     this.found = quick
-    this.below = lengthOf(quick.bought)
+    this.below = totalHeight(quick.bought)
     this.left = Int32Array.from(task.kinds, ({ count }) => count)
-    const sides = (kind: number): Kind => task.kinds[kind] as Kind
+    const sides = (kind: number): PieceKind => task.kinds[kind] as PieceKind
     this.order = task.kinds.map((_, kind) => kind).sort((a, b) => sides(b).short - sides(a).short || sides(b).long - sides(a).long)
     for (const { wide } of sheets.flat()) {
       if (this.rates.has(wide)) continue
@@ -312,17 +312,17 @@ class Search {
     }
   }
 
-  private without({ held }: Laid, go: () => void): void {
+  private without({ held }: FilledStrip, go: () => void): void {
     for (const [kind, count] of held) this.left[kind] = (this.left[kind] as number) - count
     go()
     for (const [kind, count] of held) this.left[kind] = (this.left[kind] as number) + count
   }
 
-  private stripsWith(first: number, width: number, highest: number): Laid[] {
+  private stripsWith(first: number, width: number, highest: number): FilledStrip[] {
     const { heights, task } = this.filler
-    const strips: Laid[] = []
+    const strips: FilledStrip[] = []
     for (const height of this.heightsFor(width, heights)) {
-      if (height > highest || wideIn(task.kinds[first] as Kind, height, width) === 0) continue
+      if (height > highest || wideIn(task.kinds[first] as PieceKind, height, width) === 0) continue
       const fill = new Filling(this.left, this.optionsAt(height, width), first, Number.NEGATIVE_INFINITY, this.end - this.filler.steps)
       fill.from(0, width)
       this.filler.steps += fill.steps

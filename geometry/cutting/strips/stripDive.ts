@@ -10,22 +10,22 @@
 import { Filler } from './fillStrips.ts'
 import { pricesOf } from './stripPrices.ts'
 import { searchStrips } from './stripSearch.ts'
-import { type Kind, type Laid, lengthOf, restOf } from './stripTask.ts'
+import { type PieceKind, type FilledStrip, totalHeight, restOf } from './stripTask.ts'
 
 /** So few are laid by searching. */
 const FEW = 12
 const CHOICES = 3
 
-export function stripsByDiving(filler: Filler, known: readonly Laid[], below: number, atLeast: number, steps: number): Laid[] | null {
+export function stripsByDiving(filler: Filler, known: readonly FilledStrip[], below: number, atLeast: number, steps: number): FilledStrip[] | null {
   const end = filler.steps + steps
-  let best: Laid[] | null = null
+  let best: FilledStrip[] | null = null
   let limit = below
   for (let turn = 0; filler.steps < end && limit > atLeast; turn++) {
     const dive = new Dive(filler, known, limit, end, Math.floor(turn / (CHOICES - 1)), turn === 0 ? 0 : 1 + (turn % (CHOICES - 1)))
     const found = dive.run()
     if (found !== null) {
       best = found
-      limit = lengthOf(found)
+      limit = totalHeight(found)
     }
     if (turn > 0 && dive.depth < Math.floor(turn / (CHOICES - 1))) break
   }
@@ -35,15 +35,15 @@ export function stripsByDiving(filler: Filler, known: readonly Laid[], below: nu
 class Dive {
   depth = 0
   private readonly filler: Filler
-  private readonly known: readonly Laid[]
+  private readonly known: readonly FilledStrip[]
   private readonly below: number
   private readonly end: number
   private readonly other: number
   private readonly choice: number
   private readonly left: Int32Array
-  private readonly taken: Laid[] = []
+  private readonly taken: FilledStrip[] = []
 
-  constructor(filler: Filler, known: readonly Laid[], below: number, end: number, other: number, choice: number) {
+  constructor(filler: Filler, known: readonly FilledStrip[], below: number, end: number, other: number, choice: number) {
     this.filler = filler
     this.known = known
     this.below = below
@@ -53,10 +53,10 @@ class Dive {
     this.left = Int32Array.from(filler.task.kinds, ({ count }) => count)
   }
 
-  run(): Laid[] | null {
+  run(): FilledStrip[] | null {
     for (; ; this.depth++) {
       const kinds = [...this.left.keys()].filter((kind) => (this.left[kind] as number) > 0)
-      const room = this.below - lengthOf(this.taken)
+      const room = this.below - totalHeight(this.taken)
       if (kinds.length === 0) return room > 0 ? this.taken : null
       if (this.filler.steps > this.end) return null
       const rest = new Filler(restOf(this.filler.task, this.left, kinds))
@@ -68,7 +68,7 @@ class Dive {
   }
 
   /** What to take of the rest, in its own numbers. */
-  private next(rest: Filler, kinds: readonly number[], room: number): readonly Laid[] | null {
+  private next(rest: Filler, kinds: readonly number[], room: number): readonly FilledStrip[] | null {
     const { task } = rest
     const budget = (this.end - this.filler.steps) / 2
     const { price, atLeast, amounts } = pricesOf(rest, this.knownOf(rest, kinds), budget)
@@ -81,19 +81,19 @@ class Dive {
     return chosen === undefined ? null : [chosen.strip]
   }
 
-  private knownOf({ task }: Filler, kinds: readonly number[]): Laid[] {
+  private knownOf({ task }: Filler, kinds: readonly number[]): FilledStrip[] {
     const place = new Map(kinds.map((kind, index) => [kind, index]))
     return this.known.flatMap(({ height, held }) => {
       const own = [...held].flatMap(([kind, count]): [number, number][] => {
         const index = place.get(kind)
-        return index === undefined ? [] : [[index, Math.min(count, (task.kinds[index] as Kind).count)]]
+        return index === undefined ? [] : [[index, Math.min(count, (task.kinds[index] as PieceKind).count)]]
       })
       return own.length === 0 ? [] : [{ height, held: new Map(own) }]
     })
   }
 
   /** More of a kind than is left may be wanted: parts of strips cover, they do not count. */
-  private take({ height, held }: Laid): void {
+  private take({ height, held }: FilledStrip): void {
     const own = [...held].flatMap(([kind, count]): [number, number][] => {
       const some = Math.min(count, this.left[kind] as number)
       return some > 0 ? [[kind, some]] : []

@@ -10,26 +10,26 @@
  *         to a length that no cutting goes below, for each strip pays at most its height. It is lowered by a billionth for what
  *         floating numbers lose.
  */
-import { type Column, Simplex, surplusOf } from '../../solvers/simplex.ts'
+import { EPSILON } from '../../exact/lengths.ts'
+import { type SparseColumn, Simplex, surplusOf } from '../../solvers/simplex.ts'
 import type { Filler } from './fillStrips.ts'
-import { type Kind, type Laid, lowered, wideIn } from './stripTask.ts'
+import { type PieceKind, type FilledStrip, lowered, wideIn } from './stripTask.ts'
 
 export interface Prices {
   readonly price: Float64Array<ArrayBuffer>
   /** In steps of the ruler, not rounded. */
   readonly atLeast: number
-  readonly amounts: readonly { readonly strip: Laid; readonly amount: number }[]
+  readonly amounts: readonly { readonly strip: FilledStrip; readonly amount: number }[]
   /** The program was solved to its end. */
   readonly solved: boolean
 }
 
-const EPSILON = 1e-9
 /** New strips are sought under prices between the best so far and the program's own: those leap about until nearly all strips are known. */
 const KEPT = 0.7
 /** New strips taken in at once. */
 const NEW_STRIPS = 24
 
-export function pricesOf(filler: Filler, known: readonly Laid[], steps: number): Prices {
+export function pricesOf(filler: Filler, known: readonly FilledStrip[], steps: number): Prices {
   const program = new StripProgram(filler, known)
   const { task } = filler
   const counts = task.kinds.map(({ count }) => count)
@@ -62,7 +62,7 @@ function priced(
   filler: Filler,
   given: Float64Array<ArrayBuffer>,
   counts: readonly number[],
-): { price: Float64Array<ArrayBuffer>; ratio: number; strips: Laid[] } {
+): { price: Float64Array<ArrayBuffer>; ratio: number; strips: FilledStrip[] } {
   const { heights } = filler
   const worth = given.map((each) => Math.max(0, each))
   const bounds = filler.bounds(worth, counts)
@@ -72,7 +72,7 @@ function priced(
   })
   promising.sort((a, b) => b.promise - a.promise)
   let ratio = 1
-  const strips: Laid[] = []
+  const strips: FilledStrip[] = []
   for (const { height, promise } of promising) {
     // A bound counts a kind twice where it may lie or stand: the filling itself says what is true.
     if (strips.length >= NEW_STRIPS || promise <= ratio) {
@@ -89,8 +89,8 @@ function priced(
 }
 
 /** A strip as a column of the program: what it gives to each kind of piece. */
-interface StripColumn extends Column {
-  readonly strip: Laid
+interface StripColumn extends SparseColumn {
+  readonly strip: FilledStrip
 }
 
 /** A surplus comes in before any strip, the first whose price is so many times below what counts; a later one only where it is as many times lower again. */
@@ -103,7 +103,7 @@ class StripProgram {
   private readonly columns: StripColumn[] = []
   private readonly known = new Set<string>()
 
-  constructor(filler: Filler, known: readonly Laid[]) {
+  constructor(filler: Filler, known: readonly FilledStrip[]) {
     this.filler = filler
     const { kinds, width } = filler.task
     this.simplex = new Simplex(kinds.length, { least: 1e-7, tie: 1e-12 })
@@ -122,7 +122,7 @@ class StripProgram {
   }
 
   /** Its number; −1 where it was known before. */
-  know(strip: Laid): number {
+  know(strip: FilledStrip): number {
     const held = [...strip.held].sort(([a], [b]) => a - b)
     const key = `${strip.height}:${held.join(';')}`
     if (this.known.has(key)) return -1
@@ -131,13 +131,13 @@ class StripProgram {
     return this.columns.length - 1
   }
 
-  saves({ height, held }: Laid): boolean {
+  saves({ height, held }: FilledStrip): boolean {
     let worth = 0
     for (const [kind, count] of held) worth += count * (this.prices[kind] as number)
     return worth > height * (1 + EPSILON)
   }
 
-  amounts(): { strip: Laid; amount: number }[] {
+  amounts(): { strip: FilledStrip; amount: number }[] {
     return [...this.simplex.basis].flatMap((column, place) => {
       const amount = this.simplex.amounts[place] as number
       return column >= 0 && amount > 1e-6 ? [{ strip: (this.columns[column] as StripColumn).strip, amount }] : []
@@ -182,7 +182,7 @@ class StripProgram {
 }
 
 /** The cheaper way to fill a strip with one kind. */
-function alone(kind: Kind, width: number): { height: number; held: number } {
+function alone(kind: PieceKind, width: number): { height: number; held: number } {
   const { long, short, count } = kind
   const ways = [short, long].flatMap((height) => {
     const wide = wideIn(kind, height, width)

@@ -10,11 +10,11 @@
  */
 import type { Filler } from './fillStrips.ts'
 import { Filling, type Option, optionsAt, STRIPS_AT_ONCE } from './fullStrips.ts'
-import { type Kind, type Laid, lengthOf, wideIn } from './stripTask.ts'
+import { type PieceKind, type FilledStrip, totalHeight, wideIn } from './stripTask.ts'
 
 export interface Searched {
   /** Null where nothing below the given length was found. */
-  readonly strips: Laid[] | null
+  readonly strips: FilledStrip[] | null
   readonly ended: boolean
 }
 
@@ -39,10 +39,10 @@ class Search {
   /** By height: what fits, the worthiest for its width first. */
   private readonly options: readonly (readonly Option[])[]
   private readonly seen = new Map<string, number>()
-  private readonly chosen: Laid[] = []
+  private readonly chosen: FilledStrip[] = []
   private readonly priced: number
   private below: number
-  private best: Laid[] | null = null
+  private best: FilledStrip[] | null = null
   private whole = true
 
   constructor(filler: Filler, price: Float64Array, below: number, atLeast: number, end: number) {
@@ -53,7 +53,7 @@ class Search {
     this.atLeast = atLeast
     this.left = Int32Array.from(task.kinds, ({ count }) => count)
     this.priced = task.kinds.reduce((sum, { count }, kind) => sum + count * (price[kind] as number), 0)
-    const sides = (kind: number): Kind => task.kinds[kind] as Kind
+    const sides = (kind: number): PieceKind => task.kinds[kind] as PieceKind
     this.order = task.kinds.map((_, kind) => kind).sort((a, b) => sides(b).short - sides(a).short || sides(b).long - sides(a).long)
     this.options = heights.map((height) => optionsAt(task.kinds, height, task.width, price))
   }
@@ -72,7 +72,7 @@ class Search {
     const { left, filler } = this
     const next = this.order.find((kind) => (left[kind] as number) > 0)
     if (next === undefined) {
-      const length = lengthOf(this.chosen)
+      const length = totalHeight(this.chosen)
       if (length < this.below) {
         this.below = length
         this.best = [...this.chosen]
@@ -110,7 +110,7 @@ class Search {
     const found: Choice[] = []
     const { heights, task } = this.filler
     heights.forEach((height, index) => {
-      const wide = wideIn(task.kinds[first] as Kind, height, task.width)
+      const wide = wideIn(task.kinds[first] as PieceKind, height, task.width)
       if (wide === 0 || found.length > STRIPS_AT_ONCE || this.filler.steps > this.end) return
       const options = this.options[index] as readonly Option[]
       const fill = new Filling(this.left, options, first, height - allowed, this.end - this.filler.steps)

@@ -3,12 +3,12 @@
  *
  * In      sizes with their numbers, and the width, in the measure's unit.
  * Out     the same in whole steps of a ruler on which every size lies, if there is one with at most a thousand steps to the unit; else in
- *         billionths of the unit, and then a hair is allowed on the width.
+ *         billionths of the unit, and then a little slack is allowed on the width.
  * How     in a strip high enough for a piece to stand, it stands: that takes the least of the strip's length. In a lower one it lies, if it can.
  *         So a strip of a given height holds every piece in one way, and cutting is packing: strips are bins whose cost is their height.
  *         A piece that may not be turned has one way only: it stands, `short` across the cloth and `long` along it, whichever is longer.
  */
-export interface Kind {
+export interface PieceKind {
   readonly long: number
   readonly short: number
   readonly count: number
@@ -16,24 +16,24 @@ export interface Kind {
   readonly fixed: boolean
 }
 
-export interface Task {
-  readonly kinds: readonly Kind[]
-  /** What is allowed in one strip, side by side; the hair included. */
+export interface StripTask {
+  readonly kinds: readonly PieceKind[]
+  /** What is allowed in one strip, side by side; the slack included. */
   readonly width: number
   readonly perUnit: number
   /** What sizes may be off together, in steps. */
-  readonly hair: number
+  readonly slack: number
   /** The least difference between lengths that counts. */
   readonly least: number
 }
 
 /** A strip across the cloth: how many of each kind it holds. */
-export interface Laid {
+export interface FilledStrip {
   readonly height: number
   readonly held: ReadonlyMap<number, number>
 }
 
-export interface Sized {
+export interface SizedPieces {
   readonly size: readonly [number, number]
   readonly count: number
   /** It may not be turned: its size is across the cloth, then along it. */
@@ -43,16 +43,16 @@ export interface Sized {
 const STEPS_TO_THE_UNIT = 1000
 const BILLION = 1e9
 /** Sizes are said to a billionth; two hundred of them side by side may be so much off. */
-const HAIR = 100
+const SLACK = 100
 /** In billionths, what no ruler shows. */
 const UNSEEN = 1000
 
 /** `others`: lengths that are to lie on the ruler too. */
-export function taskOf(pieces: readonly Sized[], width: number, others: readonly number[] = []): Task {
+export function taskOf(pieces: readonly SizedPieces[], width: number, others: readonly number[] = []): StripTask {
   const sides = [...new Set([...pieces.flatMap(({ size }) => size), ...others])]
   const perUnit = rulerOf([...sides, width]) ?? BILLION
   const exact = perUnit !== BILLION
-  const kinds = new Map<string, Kind>()
+  const kinds = new Map<string, PieceKind>()
   for (const { size, count, fixed: turned } of pieces) {
     const fixed = turned === true && size[0] !== size[1]
     const long = Math.round((fixed ? size[1] : Math.max(...size)) * perUnit)
@@ -60,8 +60,8 @@ export function taskOf(pieces: readonly Sized[], width: number, others: readonly
     const key = `${long}|${short}|${fixed}`
     kinds.set(key, { long, short, count: (kinds.get(key)?.count ?? 0) + count, fixed })
   }
-  const hair = exact ? 0 : HAIR
-  return { kinds: [...kinds.values()], width: Math.round(width * perUnit) + hair, perUnit, hair, least: exact ? 1 : UNSEEN }
+  const slack = exact ? 0 : SLACK
+  return { kinds: [...kinds.values()], width: Math.round(width * perUnit) + slack, perUnit, slack, least: exact ? 1 : UNSEEN }
 }
 
 function rulerOf(lengths: readonly number[]): number | null {
@@ -72,30 +72,30 @@ function rulerOf(lengths: readonly number[]): number | null {
 }
 
 /** How much of the strip a piece takes, or 0 where it does not fit. */
-export function wideIn({ long, short, fixed }: Omit<Kind, 'count'>, height: number, width: number): number {
+export function wideIn({ long, short, fixed }: Omit<PieceKind, 'count'>, height: number, width: number): number {
   if (long <= height && short <= width) return short
   return !fixed && short <= height && long <= width ? long : 0
 }
 
 /** Whether it can be cut with its long side across the cloth. */
-export const mayLie = ({ long, fixed }: Kind, width: number): boolean => !fixed && long <= width
+export const mayLie = ({ long, fixed }: PieceKind, width: number): boolean => !fixed && long <= width
 
 /** The heights a strip may have, the lowest first: where one more kind fits, or one more stands. */
-export function heightsOf({ kinds, width }: Task): number[] {
+export function heightsOf({ kinds, width }: StripTask): number[] {
   const heights = kinds.flatMap((kind) => (mayLie(kind, width) ? [kind.short, kind.long] : [kind.long]))
   return [...new Set(heights)].sort((a, b) => a - b)
 }
 
 /** The same task for what is left; its kinds are numbered as they stand in `kinds`. */
-export function restOf(task: Task, left: ArrayLike<number>, kinds: readonly number[]): Task {
-  return { ...task, kinds: kinds.map((kind) => ({ ...(task.kinds[kind] as Kind), count: left[kind] as number })) }
+export function restOf(task: StripTask, left: ArrayLike<number>, kinds: readonly number[]): StripTask {
+  return { ...task, kinds: kinds.map((kind) => ({ ...(task.kinds[kind] as PieceKind), count: left[kind] as number })) }
 }
 
-export const lengthOf = (strips: readonly Laid[]): number => strips.reduce((sum, { height }) => sum + height, 0)
+export const totalHeight = (strips: readonly FilledStrip[]): number => strips.reduce((sum, { height }) => sum + height, 0)
 
 /** The lowest strip that holds these side by side. */
-export function lowered(task: Task, { height, held }: Laid): Laid {
-  const kinds = [...held].map(([kind, count]) => ({ ...(task.kinds[kind] as Kind), count }))
+export function lowered(task: StripTask, { height, held }: FilledStrip): FilledStrip {
+  const kinds = [...held].map(([kind, count]) => ({ ...(task.kinds[kind] as PieceKind), count }))
   const heights = [...new Set(kinds.flatMap(({ long, short }) => [short, long]))].filter((one) => one < height).sort((a, b) => a - b)
   const fits = (one: number): boolean => {
     let wide = 0

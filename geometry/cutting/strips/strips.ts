@@ -5,40 +5,49 @@
  * Out     per fabric its strips, their length in all, what to buy, and whether less is proved impossible; rows too large for the cloth.
  * How     see `leastStrips`; the steps are shared out evenly, and what one fabric leaves goes to the next.
  */
+import { EPSILON, tidy } from '../../exact/lengths.ts'
 import type { Block } from '../../values/block.ts'
 import type { CutRow, FabricRow, Strip } from '../../values/report.ts'
+import { remembering } from '../../solvers/remembering.ts'
 import { type Least, leastStrips } from './leastStrips.ts'
-import { type Laid, type Kind, type Sized, type Task, taskOf } from './stripTask.ts'
+import { toBuy } from './yardage.ts'
+import { type FilledStrip, type PieceKind, type SizedPieces, type StripTask, taskOf } from './stripTask.ts'
 
 /** `quick` while a hand is on the block; `proving` for what is printed or cut from. */
-export type ClothDepth = 'quick' | 'proving'
+export type FabricDepth = 'quick' | 'proving'
 
 /** Steps of the search for all fabrics together: some milliseconds, and about half a second. */
-const STEPS: Readonly<Record<ClothDepth, number>> = { quick: 400_000, proving: 150_000_000 }
+const STEPS: Readonly<Record<FabricDepth, number>> = { quick: 400_000, proving: 150_000_000 }
 /** About two seconds. */
 const MOST_STEPS = 600_000_000
 
-export function clothOf(block: Block, cut: readonly CutRow[], width: number, depth: ClothDepth): { rows: FabricRow[]; tooLarge: CutRow[] } {
+export function fabricRows(
+  block: Block,
+  cut: readonly CutRow[],
+  width: number,
+  depth: FabricDepth,
+  solve: StripSolver = stripsFor,
+): { rows: FabricRow[]; tooLarge: CutRow[] } {
   const wanted = block.fabrics.flatMap(({ id }) => {
-    const pieces = cut.filter((row) => row.fabric === id && fits(row, width))
+    const pieces = cut.filter((row) => row.fabric === id && fitsAcross(row, width))
     return pieces.length === 0 ? [] : [{ id, pieces }]
   })
   let steps = STEPS[depth]
   const rows = wanted.map(({ id, pieces }, index): FabricRow => {
-    const found = (depth === 'quick' ? stripsAgain : stripsFor)(pieces, width, steps / (wanted.length - index))
+    const found = solve(pieces, width, steps / (wanted.length - index))
     steps -= found.steps
-    return { fabric: id, buy: bought(found.length, block.measure.unit), ...cloth(found) }
+    return { fabric: id, buy: toBuy(found.length, block.measure.unit), ...cloth(found) }
   })
-  return { rows, tooLarge: cut.filter((row) => !fits(row, width)) }
+  return { rows, tooLarge: cut.filter((row) => !fitsAcross(row, width)) }
 }
 
 /** Whether the cloth is wide enough for it, one way at least. */
-export const fits = ({ size, fixed }: CutRow, width: number): boolean => (fixed ? size[0] : Math.min(...size)) <= width + 1e-9
+export const fitsAcross = ({ size, fixed }: CutRow, width: number): boolean => (fixed ? size[0] : Math.min(...size)) <= width + EPSILON
 
-const cloth = ({ length, atLeast, strips }: Cloth): Pick<FabricRow, 'length' | 'proved' | 'atLeast' | 'strips'> =>
+const cloth = ({ length, atLeast, strips }: StripsFor): Pick<FabricRow, 'length' | 'proved' | 'atLeast' | 'strips'> =>
   length <= atLeast ? { length, proved: true, strips } : { length, proved: false, atLeast, strips }
 
-export interface Cloth {
+export interface StripsFor {
   readonly strips: readonly Strip[]
   readonly length: number
   /** No cutting goes below; where it is the length, the strips are proved. */
@@ -47,22 +56,22 @@ export interface Cloth {
   readonly steps: number
 }
 
-/** By all that is asked: most edits leave what is cut from a fabric as it was. */
-const answers = new Map<string, Cloth>()
-const MOST_ANSWERS = 200
+/** Finds the strips for pieces of one fabric: `stripsFor`, or one that remembers. */
+export type StripSolver = (pieces: readonly SizedPieces[], width: number, steps: number) => StripsFor
 
-function stripsAgain(pieces: readonly Sized[], width: number, steps: number): Cloth {
-  const asked = JSON.stringify([pieces.map(({ size, count, fixed }) => [size, count, fixed === true]), width, steps])
-  const known = answers.get(asked)
-  if (known !== undefined) return known
-  const found = stripsFor(pieces, width, steps)
-  if (answers.size >= MOST_ANSWERS) answers.clear()
-  answers.set(asked, found)
-  return found
-}
+/** More than the fabrics of nearly any block, with some edits before. */
+const MOST_KEPT = 200
+
+/** A solver with the same answers that keeps the last ones: most edits leave what is cut from a fabric as it was. */
+export const cachedStrips = (solve: StripSolver = stripsFor, most = MOST_KEPT): StripSolver =>
+  remembering(
+    solve,
+    (pieces, width, steps) => JSON.stringify([pieces.map(({ size, count, fixed }) => [size, count, fixed === true]), width, steps]),
+    most,
+  )
 
 /** The least cloth for these pieces, all of one fabric. */
-export function stripsFor(pieces: readonly Sized[], width: number, steps = MOST_STEPS): Cloth {
+export function stripsFor(pieces: readonly SizedPieces[], width: number, steps = MOST_STEPS): StripsFor {
   const task = taskOf(pieces, width)
   const found: Least = leastStrips(task, steps)
   const length = sizeOf(task, found.length)
@@ -75,20 +84,13 @@ export function stripsFor(pieces: readonly Sized[], width: number, steps = MOST_
 }
 
 /** Steps of the ruler, said in the measure's unit. */
-export const sizeOf = ({ perUnit }: Task, steps: number): number => tidy(steps / perUnit)
+export const sizeOf = ({ perUnit }: StripTask, steps: number): number => tidy(steps / perUnit)
 
-export function stripOf(task: Task, { height, held }: Laid): Strip {
+export function stripOf(task: StripTask, { height, held }: FilledStrip): Strip {
   const pieces = [...held].map(([kind, count]) => {
-    const { long, short, fixed } = task.kinds[kind] as Kind
+    const { long, short, fixed } = task.kinds[kind] as PieceKind
     if (fixed) return { size: [sizeOf(task, short), sizeOf(task, long)] as const, count, fixed }
     return { size: [sizeOf(task, long), sizeOf(task, short)] as const, count }
   })
   return { height: sizeOf(task, height), pieces }
-}
-
-const tidy = (length: number): number => Math.round(length * 1e9) / 1e9
-
-/** Yards to the next eighth, or metres to the next tenth. */
-export function bought(length: number, unit: 'in' | 'cm'): number {
-  return unit === 'in' ? Math.ceil((length / 36) * 8 - 1e-9) / 8 : Math.ceil((length / 100) * 10 - 1e-9) / 10
 }

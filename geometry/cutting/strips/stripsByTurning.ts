@@ -6,7 +6,7 @@
  * How     higher pieces open strips, lower ones fill what is left (and are trimmed down). Kinds are turned one after the other while that saves; beyond
  *         some hundreds of kinds not every one is tried in every round.
  */
-import { type Kind, type Laid, lengthOf, lowered, mayLie, type Task } from './stripTask.ts'
+import { type PieceKind, type FilledStrip, totalHeight, lowered, mayLie, type StripTask } from './stripTask.ts'
 
 interface Row {
   readonly height: number
@@ -19,7 +19,7 @@ const ROUNDS = 4
 /** Kinds laid over all tries. */
 const LAID_KINDS = 150_000
 
-export function stripsByTurning(task: Task): Laid[] {
+export function stripsByTurning(task: StripTask): FilledStrip[] {
   const { kinds, width } = task
   const must = kinds.map((kind) => !mayLie(kind, width))
   let best = laid(task, must)
@@ -33,19 +33,19 @@ export function stripsByTurning(task: Task): Laid[] {
         if (must[kind] || tries-- <= 0) return
         ways[kind] = !ways[kind]
         const other = laid(task, ways)
-        if (lengthOf(other) < lengthOf(now)) {
+        if (totalHeight(other) < totalHeight(now)) {
           now = other
           saved = true
         } else ways[kind] = !ways[kind]
       })
     }
-    if (lengthOf(now) < lengthOf(best)) best = now
+    if (totalHeight(now) < totalHeight(best)) best = now
   }
   return best.map((row) => lowered(task, row))
 }
 
 /** `upright[kind]`: the long side runs along the length of the cloth. High pieces first, each where the least is left beside it. */
-function laid({ kinds, width }: Task, upright: readonly boolean[]): Row[] {
+function laid({ kinds, width }: StripTask, upright: readonly boolean[]): Row[] {
   const order = kinds
     .map((kind, index) => ({
       index,
@@ -57,7 +57,7 @@ function laid({ kinds, width }: Task, upright: readonly boolean[]): Row[] {
   const rows: Row[] = []
   for (const { index, count, high, wide } of order) {
     let left = count
-    const { long, short, fixed } = kinds[index] as Kind
+    const { long, short, fixed } = kinds[index] as PieceKind
     while (left > 0) {
       const row = tightest(rows, high, wide) ?? opened(rows, high, width)
       const fits = Math.min(left, Math.floor(row.left / wide))

@@ -5,17 +5,14 @@
  * Out     whole pieces: strips are cut across the cloth, then into pieces side by side; none is turned.
  * Source  squares in a yard [S114], in a fat quarter [S118]; fractions of a yard [S122].
  */
-import { roundUp } from '../../exact/lengths.ts'
-
-/** Doubles lose less than this, and no ruler shows it. */
-const HAIR = 1e-9
+import { EPSILON, roundUp } from '../../exact/lengths.ts'
 
 export const INCHES_IN_A_YARD = 36
 export const CM_IN_A_METRE = 100
 
 /** Strips of one height from a length of cloth, once its end is straightened. */
 export const stripsFrom = (length: number, height: number, straightening = 0): number =>
-  Math.max(0, Math.floor((length - straightening) / height + HAIR))
+  Math.max(0, Math.floor((length - straightening) / height + EPSILON))
 
 /** Pieces `wide` by `high` from a piece of cloth. */
 export const piecesFrom = (cloth: readonly [number, number], [wide, high]: readonly [number, number], straightening = 0): number =>

@@ -1,6 +1,6 @@
 /** Where each cut goes: the strips of one fabric to scale, each piece with its size where there is room for it. */
 import { boxAt } from '../../writing/booklet/sketch.ts'
-import { type Box, cutPicture } from '../../cutting/cuttingDiagram.ts'
+import { type DiagramBox, cuttingDiagram } from '../../cutting/cuttingDiagram.ts'
 import { sayLength } from '../../exact/lengths.ts'
 import type { FabricRow } from '../../values/report.ts'
 import type { BookletStep, Drawing, Mark, Spot } from '../../writing/booklet/values.ts'
@@ -40,7 +40,7 @@ const FIGURE = 3.5
 /** Strips as they lie on the cloth. `wide`: how many points the picture will have for its width. */
 export function cuttingDrawing(row: FabricRow, name: string, usableWidth: number, unit: MeasureUnit, wide: number): Drawing {
   const { fabric } = row
-  const { strips, width, height } = cutPicture(row.strips, stripLength(row, usableWidth))
+  const { strips, width, height } = cuttingDiagram(row.strips, stripLength(row, usableWidth))
   const scale = wide / width
   const marks = strips.flatMap((strip): Mark[] => [
     ...strip.leftover.map((box): Mark => ({ type: 'line', points: cornersOf(box), style: 'thin', closed: true })),
@@ -61,4 +61,4 @@ export function cuttingDrawing(row: FabricRow, name: string, usableWidth: number
 const sides = ({ width, height }: { readonly width: number; readonly height: number }, unit: 'in' | 'cm'): string =>
   width === height ? sayLength(width, unit) : `${sayLength(width, unit)} × ${sayLength(height, unit)}`
 
-const cornersOf = ({ x, y, width, height }: Box): Spot[] => boxAt(x, y, width, height)
+const cornersOf = ({ x, y, width, height }: DiagramBox): Spot[] => boxAt(x, y, width, height)

@@ -5,6 +5,7 @@
  * Out     two steps a border.
  * Source  measured through the middle [S128], sides first.
  */
+import { tidy } from '../../exact/lengths.ts'
 import type { Join } from '../../values/report.ts'
 import { capital } from '../../words/englishPhrases.ts'
 import { listed, sayOne, saySize } from '../phrases.ts'
@@ -129,8 +130,6 @@ function stripLength(joins: readonly Join[], context: BookletContext, down: bool
   const { left, right, top, bottom } = boundsOf(strip.corners)
   return tidy((down ? bottom - top : right - left) + 2 * context.seam)
 }
-
-const tidy = (length: number): number => Math.round(length * 1e9) / 1e9
 
 function pressedOut(joins: readonly Join[], context: BookletContext): boolean {
   return joins.every((join) => {

@@ -5,7 +5,7 @@
  * Out     one step a fabric, with a picture of its strips to scale.
  * Source  common practice, no source: strips across the cloth, the largest first, then the pieces across the strips.
  */
-import { cutPicture } from '../../cutting/cuttingDiagram.ts'
+import { cuttingDiagram } from '../../cutting/cuttingDiagram.ts'
 import type { CutRow, FabricRow, Strip } from '../../values/report.ts'
 import { isBorderCorner } from '../cutListText.ts'
 import { capital, inWords, kindWords } from '../../words/englishPhrases.ts'
@@ -147,7 +147,7 @@ function purpose(row: CutRow, context: BookletContext): string {
 function stripPicture({ strips, fabric }: FabricRow, context: BookletContext) {
   const { report, unit } = context
   const longest = Math.max(report.cloth.usableWidth, ...strips.flatMap(({ pieces }) => pieces.flatMap(({ size }) => size)))
-  const picture = cutPicture(strips, longest)
+  const picture = cuttingDiagram(strips, longest)
   const sketch = new Sketch()
   const known = grouped(
     report.cut.filter((row) => row.fabric === fabric),

@@ -40,7 +40,7 @@ function underRuler(cut: RulerCut, context: BookletContext): string {
   const halfSquare = slanting.filter(({ angle }) => Math.abs(angle - 45) < 1e-6)
   const line = halfSquare.length === 0 ? [] : [`the ruler's 45° line along ${slanting.length === 1 ? 'the seam' : 'a seam'}`]
   const points = cut.points
-    .filter(({ what }) => what !== 'end')
+    .filter(({ type }) => type !== 'end')
     .map(
       ({ at }) =>
         `the point where the seams meet ${onRuler(at.fromSide, context.unit)} from the right edge and ${onRuler(at.fromTop, context.unit)} below the top edge`,

@@ -208,7 +208,7 @@ export function trimPicture(variant: UnitVariant, context: BookletContext, hand:
     raw.top + fromTop,
   ]
   for (const { ends } of cut.seams) sketch.line(ends.map(onPaper), 'marked')
-  const shown = cut.points.filter(({ what }) => what !== 'end')
+  const shown = cut.points.filter(({ type }) => type !== 'end')
   for (const point of shown.length > 0 ? shown : cut.points.slice(0, 1)) {
     const at = onPaper(point.at)
     sketch.line([at, [near, at[1]]], 'thin')

@@ -8,7 +8,7 @@ import {
   pictureOf,
   recolourPatch,
   setMethod,
-  setOpen,
+  setPressedOpen,
   setPressFree,
   type Unit,
 } from '../../../geometry/index.ts'
@@ -99,7 +99,11 @@ function Pressing({ units, ids }: { readonly units: readonly Unit[]; readonly id
         {t('Lift the method’s pressing rule')}
       </label>
       <label className="tick">
-        <input type="checkbox" checked={units.every(({ open }) => open === true)} onChange={(event) => edit(setOpen(ids, event.target.checked))} />
+        <input
+          type="checkbox"
+          checked={units.every(({ open }) => open === true)}
+          onChange={(event) => edit(setPressedOpen(ids, event.target.checked))}
+        />
         {t('Press its own seams open')}
       </label>
     </>

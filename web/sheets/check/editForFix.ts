@@ -13,7 +13,7 @@ import {
   setOrder,
   setPress,
   setPressFree,
-  setOpen,
+  setPressedOpen,
   setTurn,
 } from '../../../geometry/index.ts'
 import { type SeamLine, seamLines, type Point } from '../../document/shapes.ts'
@@ -22,7 +22,7 @@ export function editForFix(fix: Fix, report: Findings): Edit {
   if (fix.do === 'order') return setOrder(fix.what as Order)
   if (fix.do === 'turn') return setTurn(fix.what, fix.turn ?? 0, fix.mirror ?? false)
   const join = report.joins.findIndex(({ id }) => id === fix.what)
-  if (join < 0) return fix.do === 'open' ? setOpen([fix.what], true) : setPressFree([fix.what], true)
+  if (join < 0) return fix.do === 'open' ? setPressedOpen([fix.what], true) : setPressFree([fix.what], true)
   const at = pointOn(report, join)
   if (fix.do === 'open') return setPress({ at, toward: 'open' })
   return setPress({ at, toward: beyond(report, join, at) })

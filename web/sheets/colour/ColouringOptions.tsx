@@ -1,9 +1,9 @@
 /** What the colourings may change: which patches, which fabrics, and what has to stay as it is. */
-import type { Block, ColouringWishes } from '../../../geometry/index.ts'
+import type { Block, ColouringRequest } from '../../../geometry/index.ts'
 import { Swatch } from '../../drawing/FabricDefs.tsx'
 import { t } from '../../words/words.ts'
 
-export type Options = Omit<ColouringWishes, 'fabrics'>
+export type Options = Omit<ColouringRequest, 'fabrics'>
 export const FIRST_OPTIONS: Options = { what: 'points', keepBackground: true, sameAmounts: false, fewestBatches: false }
 
 interface Props {

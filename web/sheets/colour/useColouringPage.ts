@@ -5,7 +5,7 @@
  * Out     the last page that arrived, or why there is none; null for both until the first answer.
  */
 import { useEffect, useState } from 'react'
-import type { Block, ColouringPage, ColouringWishes } from '../../../geometry/index.ts'
+import type { Block, ColouringPage, ColouringRequest } from '../../../geometry/index.ts'
 import { patchKey } from '../../drawing/ColouringPicture.tsx'
 import { colourClient } from '../../workers/clients.ts'
 import { useClient } from '../../workers/useWorker.ts'
@@ -13,7 +13,7 @@ import { PAGE_SIZE } from './ColouringCards.tsx'
 
 export function useColouringPage(
   block: Block,
-  wishes: ColouringWishes,
+  wishes: ColouringRequest,
   from: number,
 ): { readonly page: ColouringPage | null; readonly trouble: string | null } {
   const [state, setState] = useState<{ readonly page: ColouringPage | null; readonly trouble: string | null }>({ page: null, trouble: null })

@@ -26,8 +26,8 @@ export function RulerPicture({ cut: { edges, size, points, seams }, unit }: { re
           strokeWidth={stroke}
         />
       ))}
-      {points.map(({ what, at }) => (
-        <circle key={`${what} ${at.fromSide} ${at.fromTop}`} cx={x(at.fromSide)} cy={at.fromTop} r={2.4 * stroke} fill="#2a6f66" />
+      {points.map(({ type, at }) => (
+        <circle key={`${type} ${at.fromSide} ${at.fromTop}`} cx={x(at.fromSide)} cy={at.fromTop} r={2.4 * stroke} fill="#2a6f66" />
       ))}
       <path
         d={right ? `M0 0H${width}V${height}` : `M${width} 0H0V${height}`}

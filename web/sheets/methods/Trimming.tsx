@@ -64,10 +64,10 @@ function cutWords({ turn, edges, size, points, seams }: RulerCut, unit: 'in' | '
   const slanting = [...new Set(seams.filter(({ angle }) => angle % 90 > 1e-9).map(({ angle }) => Math.round(angle)))]
   const angles = slanting.map((angle) => t('{angle}° line on the slanting seam', { angle }))
   const tips = points
-    .filter(({ what }) => what !== 'end')
-    .map(({ what, at }) => {
+    .filter(({ type }) => type !== 'end')
+    .map(({ type, at }) => {
       const place = { side: say(at.fromSide), edge, top: say(at.fromTop) }
-      return what === 'tip'
+      return type === 'tip'
         ? t('tip {side} from the {edge} edge and {top} from the top', place)
         : t('crossing {side} from the {edge} edge and {top} from the top', place)
     })

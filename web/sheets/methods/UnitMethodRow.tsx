@@ -6,7 +6,7 @@ import {
   KIND_FACTS,
   type Kind,
   type Method,
-  mixedGoes,
+  mixedRuns,
   mixedMethods,
   setMethod,
   setMethods,
@@ -77,7 +77,7 @@ export function UnitMethodRow({ row, report, block }: Props) {
 
 /** Offers to mix the methods for triangle squares, so that nothing is left over and fewer pairs of squares are sewn. */
 function MixedMethods({ row }: { readonly row: UnitRow }) {
-  const { byEight, byFour, byTwo, goes, spare } = mixedGoes(row.count)
+  const { byEight, byFour, byTwo, goes, spare } = mixedRuns(row.count)
   if (goes >= row.goes && spare >= row.spare) return null
   const parts = [
     ...(byEight > 0 ? [tn(byEight, 'one pair of squares for eight', '{n} pairs of squares for eight each')] : []),

@@ -3,7 +3,7 @@ import { useMemo, useState } from 'react'
 import {
   bindingFor,
   type Block,
-  clothFor,
+  fabricForCopies,
   type Findings,
   layersFor,
   message,
@@ -43,7 +43,7 @@ export function QuiltMaterials() {
   const [quilted, setQuilted] = useState<Quilted>('home')
   const proved = useWorker(deepClient, 'cloth', open ? [block, across * down, NO_STASH] : null)
   // First a quick answer, then the proved one from the worker.
-  const quick = useMemo(() => (open ? clothFor(block, across * down, 'quick') : null), [open, block, across, down])
+  const quick = useMemo(() => (open ? fabricForCopies(block, across * down, 'quick') : null), [open, block, across, down])
   const cloth = proved?.type === 'answer' ? proved.value.cloth : quick
   if (report === null) return null
   return (
@@ -80,7 +80,7 @@ interface MaterialsProps {
   readonly down: number
   readonly quilted: Quilted
   /** The fabric for all copies, once it is known. */
-  readonly cloth: ReturnType<typeof clothFor> | null
+  readonly cloth: ReturnType<typeof fabricForCopies> | null
 }
 
 function MaterialList({ block, report, across, down, quilted, cloth }: MaterialsProps) {

@@ -5,7 +5,7 @@ import {
   type Block,
   type Ditch,
   quiltingSvg,
-  type QuiltingWishes,
+  type QuiltingOptions,
   routeLines,
   sayLength,
   type StitchedLine,
@@ -98,7 +98,7 @@ function useRoute(block: Block, begin: string, shown: boolean): Ditch | null {
   const client = useClient(deepClient, shown)
   useEffect(() => {
     if (!shown) return
-    const wishes = (begin === '' ? {} : { begin, atAnyCost: true }) as QuiltingWishes
+    const wishes = (begin === '' ? {} : { begin, atAnyCost: true }) as QuiltingOptions
     void client.request('route', block, wishes).then((reply) => {
       if (reply.type === 'answer') setFound({ block, ditch: reply.value })
     })

@@ -1,5 +1,5 @@
 /** The lines that fill patches of the block, and the widest place without a stitch. Points are in cells. */
-import { type Block, echoLines, type Findings, largestGap, type Place, squareSpiral, type StitchedLine } from '../../../geometry/index.ts'
+import { type Block, echoLines, type Findings, largestGap, type StitchPoint, squareSpiral, type StitchedLine } from '../../../geometry/index.ts'
 import { decimal, pointOf } from '../../document/shapes.ts'
 import { said } from '../../words/words.ts'
 
@@ -13,7 +13,7 @@ export function fillLines(report: Findings, block: Block, chosen: readonly strin
   return report.patches
     .filter(({ unit }) => unit !== null && (chosen.length === 0 || chosen.includes(unit)))
     .flatMap(({ corners }) => {
-      const places = corners.map((corner): Place => pointOf(corner))
+      const places = corners.map((corner): StitchPoint => pointOf(corner))
       if (fill === 'echo') return echoLines(places, cells)
       const spiral = squareSpiral(inset(places, report.measure.seam / decimal(block.grid.cell)), cells)
       return spiral === null ? [] : [spiral]
@@ -21,12 +21,12 @@ export function fillLines(report: Findings, block: Block, chosen: readonly strin
 }
 
 /** A square, smaller by one seam allowance on each side: its edges stay loose for joining, and no stitch runs along a seam's bulk. */
-function inset(places: readonly Place[], by: number): Place[] {
+function inset(places: readonly StitchPoint[], by: number): StitchPoint[] {
   const [x, y] = [0, 1].map((axis) => places.reduce((sum, place) => sum + (place[axis] as number), 0) / places.length) as [number, number]
-  const [first, second] = places as readonly [Place, Place]
+  const [first, second] = places as readonly [StitchPoint, StitchPoint]
   const side = Math.hypot(second[0] - first[0], second[1] - first[1])
   const factor = Math.max(0, 1 - (2 * by) / side)
-  return places.map(([px, py]): Place => [x + (px - x) * factor, y + (py - y) * factor])
+  return places.map(([px, py]): StitchPoint => [x + (px - x) * factor, y + (py - y) * factor])
 }
 
 /** In inches or centimetres. The edges of the block count as stitched, because they will be joined or bound. */
