@@ -5,7 +5,7 @@ import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
 import { AppErrorBoundary } from './AppErrorBoundary.tsx'
 import { beginOffline } from '../keeping/offline.ts'
-import { begin } from '../keeping/start.ts'
+import { start } from '../keeping/start.ts'
 import { setView } from '../document/store.ts'
 import { beginWords, spoken } from '../words/words.ts'
 import '../style/light.css'
@@ -15,7 +15,7 @@ import '../style/around.css'
 import '../style/panels.css'
 import '../style/tablet.css'
 
-await Promise.all([begin(), beginWords()])
+await Promise.all([start(), beginWords()])
 setView({ language: spoken() })
 createRoot(document.getElementById('root') as HTMLElement).render(
   <StrictMode>

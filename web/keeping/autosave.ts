@@ -10,13 +10,13 @@ import type { History } from '../document/history.ts'
 import { baseFails, isOvertaken, type WriteCursor, write } from './database.ts'
 import type { Base } from './schema.ts'
 
-export type News =
+export type SaveEvent =
   | { readonly sort: 'saving' }
   | { readonly sort: 'saved'; readonly id: string }
   | { readonly sort: 'failed'; readonly error: unknown }
   | { readonly sort: 'overtaken'; readonly history: History }
 
-export interface Keeper {
+export interface Autosaver {
   /** From now on the changes are those of another block; `kept` is what of it is kept (null: nothing yet). */
   readonly take: (cursor: WriteCursor, kept: History | null) => void
   /** Keeps nothing any more: another page has the block in hand. */
@@ -30,7 +30,7 @@ export interface Keeper {
 const FIRST_PAUSE = 1000
 const LONGEST_PAUSE = 30_000
 
-export function keeperOf(base: () => Base, tell: (news: News) => void): Keeper {
+export function autosaver(base: () => Base, tell: (news: SaveEvent) => void): Autosaver {
   let cursor: WriteCursor | null = null
   let kept: History | null = null
   let wanted: History | null = null

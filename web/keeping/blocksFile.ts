@@ -12,7 +12,7 @@ export interface FiledVersion {
   readonly block: Block
 }
 
-export interface Filed {
+export interface FiledBlock {
   readonly id: string
   readonly made: number
   readonly changed: number
@@ -22,7 +22,7 @@ export interface Filed {
 
 const FORMAT = 'nestwright.blocks'
 
-export const writeBlocks = (blocks: readonly Filed[]): string => `${JSON.stringify({ format: FORMAT, version: 1, blocks }, null, 1)}\n`
+export const writeBlocks = (blocks: readonly FiledBlock[]): string => `${JSON.stringify({ format: FORMAT, version: 1, blocks }, null, 1)}\n`
 
 /** Whether a file says of itself that it holds many blocks. */
 export const holdsBlocks = (value: unknown): boolean => fieldsOf(value)?.format === FORMAT
@@ -34,7 +34,7 @@ const fieldsOf = (value: unknown): Fields | null => (typeof value === 'object' &
 const bad = (place: string, fault: Message): Refused => ({ ok: false, place, message: fault })
 const ID = /^[A-Za-z0-9._-]{1,64}$/
 
-export function checkBlocks(value: unknown): Read<readonly Filed[]> {
+export function checkBlocks(value: unknown): Read<readonly FiledBlock[]> {
   const file = fieldsOf(value)
   if (file?.format !== FORMAT) return bad('format', message('other-blocks-format', { format: FORMAT }))
   if (typeof file.version === 'number' && Number.isInteger(file.version) && file.version > 1)
@@ -42,7 +42,7 @@ export function checkBlocks(value: unknown): Read<readonly Filed[]> {
   if (file.version !== 1) return bad('version', message('blocks-version'))
   if (!Array.isArray(file.blocks)) return bad('blocks', message('blocks-list'))
   const refused = firstOf(file.blocks, refusedEntry, 'blocks')
-  return refused ?? { ok: true, value: file.blocks as readonly Filed[] }
+  return refused ?? { ok: true, value: file.blocks as readonly FiledBlock[] }
 }
 
 /** The first entry that will not do, with its place in the file. */

@@ -10,18 +10,18 @@
  */
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb'
 import { type Block, checkBlock } from '../../geometry/index.ts'
-import type { Filed } from './blocksFile.ts'
+import type { FiledBlock } from './blocksFile.ts'
 import { type History, type LooseStep, applyPacked, packStep, type Step } from '../document/history.ts'
 import { sendOff, tryCommit } from './commit.ts'
-import type { Base, Card, Kept, Version, WholeVersion } from './schema.ts'
+import type { Base, Card, Schema, Version, WholeVersion } from './schema.ts'
 
 /** What the database of before held: one block, and its steps by their place. */
-interface Before extends DBSchema {
+interface SchemaOne extends DBSchema {
   now: { key: string; value: { block: Block; past: number } }
   steps: { key: number; value: LooseStep }
 }
 
-export interface Calls {
+export interface DatabaseEvents {
   /** An older page holds the database open. */
   readonly blocked?: () => void
   /** A newer page wanted it closed. */
@@ -30,15 +30,15 @@ export interface Calls {
   readonly lost?: () => void
 }
 
-export async function openBase(name = 'nestwright', { blocked, closed, lost }: Calls = {}): Promise<Base> {
-  const db = await openDB<Kept>(name, 2, {
+export async function openBase(name = 'nestwright', { blocked, closed, lost }: DatabaseEvents = {}): Promise<Base> {
+  const db = await openDB<Schema>(name, 2, {
     async upgrade(db, from, _, work) {
       for (const store of ['cards', 'bases', 'edits', 'turns', 'versionBlocks', 'desk'] as const) {
         if (store === 'cards') db.createObjectStore(store, { keyPath: 'id' })
         else db.createObjectStore(store)
       }
       db.createObjectStore('versions', { keyPath: 'id' }).createIndex('of', 'of')
-      if (from === 1) await bringOver(db as unknown as IDBPDatabase<Before>, work as unknown as Parameters<typeof bringOver>[1])
+      if (from === 1) await upgradeFromOne(db as unknown as IDBPDatabase<SchemaOne>, work as unknown as Parameters<typeof upgradeFromOne>[1])
     },
     blocked,
     blocking(_old, next, event) {
@@ -54,11 +54,13 @@ export async function openBase(name = 'nestwright', { blocked, closed, lost }: C
 }
 
 type Work = {
-  objectStore<S extends 'now' | 'steps'>(name: S): { get(key: string): Promise<Before['now']['value'] | undefined>; getAll(): Promise<LooseStep[]> }
+  objectStore<S extends 'now' | 'steps'>(
+    name: S,
+  ): { get(key: string): Promise<SchemaOne['now']['value'] | undefined>; getAll(): Promise<LooseStep[]> }
 }
 
 /** The one block of the first version of the database becomes the first of many, its history with it. */
-async function bringOver(db: IDBPDatabase<Before>, work: Work): Promise<void> {
+async function upgradeFromOne(db: IDBPDatabase<SchemaOne>, work: Work): Promise<void> {
   const present = await work.objectStore('now').get('present')
   const steps = await work.objectStore('steps').getAll()
   if (present !== undefined) {
@@ -125,7 +127,7 @@ export async function write(
   const steps = [...present.past, ...present.future]
   const past = present.past.length
   const work = db.transaction(OF_A_BLOCK, 'readwrite', { durability: 'relaxed' })
-  await whole(work, (send) => {
+  await commitAll(work, (send) => {
     send(work.objectStore('turns').add(changed, [cursor.id, cursor.turn]))
     send(work.objectStore('turns').delete([cursor.id, cursor.turn]))
     send(work.objectStore('cards').put(cardOf(cursor, present.block, past, changed)))
@@ -154,7 +156,7 @@ function firstUnlike(kept: History | null, steps: readonly Step[]): number {
  * Sends off all requests of a transaction, and waits for its end. Where one cannot even be sent, none of them is kept. Where it was refused, the request that
  * was refused says why. (Of one refused at its end, some requests never end.)
  */
-async function whole(
+async function commitAll(
   work: { readonly done: Promise<void>; abort(): void },
   fill: (send: (request: Promise<unknown>) => void) => void,
 ): Promise<void> {
@@ -234,7 +236,7 @@ function movedTo(base: { readonly past: number; readonly block: Block }, past: n
 }
 
 /** A block to change: the next turn is ours, and a page that still has an earlier one can write no more. */
-export async function takeTurn(db: Base, id: string): Promise<{ readonly cursor: WriteCursor; readonly history: History } | null> {
+export async function takeLease(db: Base, id: string): Promise<{ readonly cursor: WriteCursor; readonly history: History } | null> {
   const work = db.transaction(OF_A_BLOCK, 'readwrite')
   const [card, base, history] = await Promise.all([work.objectStore('cards').get(id), work.objectStore('bases').get(id), historyIn(work, id)])
   if (card === undefined || base === undefined || history === null) return null
@@ -243,10 +245,10 @@ export async function takeTurn(db: Base, id: string): Promise<{ readonly cursor:
   return { cursor: { id, made: card.made, turn, base: base.past }, history }
 }
 
-export const cards = async (db: Base): Promise<Card[]> => (await db.getAll('cards')).map(sound)
+export const cards = async (db: Base): Promise<Card[]> => (await db.getAll('cards')).map(withDefaults)
 
 /** A damaged card can still be looked at. */
-function sound(card: Card): Card {
+function withDefaults(card: Card): Card {
   const time = (value: unknown): number => (typeof value === 'number' ? value : 0)
   const { name, fabrics, made, changed, aside } = card as Partial<Card>
   return {
@@ -260,7 +262,7 @@ function sound(card: Card): Card {
 }
 
 /** The block on the board last, to begin with the next time. */
-export async function setOpen(db: Base, id: string): Promise<void> {
+export async function rememberOpen(db: Base, id: string): Promise<void> {
   await db.put('desk', id, 'open')
 }
 export const openLast = (db: Base): Promise<string | undefined> => db.get('desk', 'open')
@@ -271,16 +273,8 @@ export async function settle(db: Base): Promise<void> {
   await Promise.all([work.store.put(String(Date.now()), 'settled'), work.done])
 }
 
-/** Put aside (a time), or taken back (null). */
-export async function setAside(db: Base, id: string, aside: number | null): Promise<void> {
-  const work = db.transaction('cards', 'readwrite')
-  const card = await work.store.get(id)
-  if (card !== undefined) await work.store.put({ ...card, aside })
-  await work.done
-}
-
 /** Take a block away for good. A page that still shows it keeps it under a new id at its next edit. */
-export async function forget(db: Base, id: string): Promise<void> {
+export async function deleteBlock(db: Base, id: string): Promise<void> {
   const work = db.transaction(ALL, 'readwrite')
   const card = await work.objectStore('cards').get(id)
   const versions = await work.objectStore('versions').index('of').getAllKeys(id)
@@ -300,13 +294,13 @@ export const versionBlock = (db: Base, id: string): Promise<Block | undefined> =
 /** Some versions come, some go, in one piece. */
 export async function changeVersions(db: Base, come: readonly WholeVersion[], go: readonly string[]): Promise<void> {
   const work = db.transaction(OF_VERSIONS, 'readwrite', { durability: 'strict' })
-  await whole(work, (send) => {
+  await commitAll(work, (send) => {
     for (const version of come) putVersion(work, version, send)
     for (const id of go) for (const store of OF_VERSIONS) send(work.objectStore(store).delete(id))
   })
 }
 
-type VersionStores = Pick<IDBPTransaction<Kept, typeof OF_VERSIONS, 'readwrite'>, 'objectStore'>
+type VersionStores = Pick<IDBPTransaction<Schema, typeof OF_VERSIONS, 'readwrite'>, 'objectStore'>
 
 function putVersion(work: unknown, { block, ...version }: WholeVersion, send: (request: Promise<unknown>) => void): void {
   send((work as VersionStores).objectStore('versions').put(version))
@@ -314,9 +308,9 @@ function putVersion(work: unknown, { block, ...version }: WholeVersion, send: (r
 }
 
 /** Whole blocks from elsewhere, under ids that are free: all of them or none. */
-export async function bringIn(db: Base, filed: readonly Filed[]): Promise<void> {
+export async function importBlocks(db: Base, filed: readonly FiledBlock[]): Promise<void> {
   const work = db.transaction(ALL, 'readwrite', { durability: 'strict' })
-  await whole(work, (send) => {
+  await commitAll(work, (send) => {
     for (const { id, made, changed, block, versions } of filed) {
       send(work.objectStore('cards').add(cardOf({ id, made, turn: 1, base: 0 }, block, 0, changed)))
       send(work.objectStore('bases').put({ past: 0, block }, id))

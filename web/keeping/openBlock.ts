@@ -18,48 +18,46 @@ import {
   changeVersions,
   Damaged,
   firstCursor,
-  forget,
+  deleteBlock,
   isFull,
   newId,
   openLast,
   read,
   salvaged,
-  setOpen,
+  rememberOpen,
   settle,
-  takeTurn,
+  takeLease,
   versionBlock,
   versionsOf,
 } from './database.ts'
+import { countDay, emptyArchive } from './archive.ts'
 import type { Base, Card, Version, VersionWhy, WholeVersion } from './schema.ts'
-import { keeperOf, type News } from './autosave.ts'
-import { channelOf, handOf, type Word } from './tabLocks.ts'
-import { thinned } from './thinVersions.ts'
+import { autosaver, type SaveEvent } from './autosave.ts'
+import { openChannel, blockLock, type TabMessage } from './tabLocks.ts'
+import { thinALittle } from './thinVersions.ts'
 import { openHistory, onHistoryChange, setView, getState, replaceDocument, setCurrentBlock, setSaved, showHistory } from '../document/store.ts'
 
 export const STARTERS = { star: eveningStar, lantern, empty: emptyGrid } as const
-const DAY = 86_400_000
-/** Days that a block put aside stays. */
-export const ASIDE_DAYS = 30
 /** A version is kept by itself when so long has passed since the last. */
 const REST = 600_000
 /** After so much rest what was written is brought to the disk itself. */
 const QUIET = 2000
 
 let base: Base | null = null
-export const opened = (): Base => {
+export const database = (): Base => {
   if (base === null) throw new DOMException('the database is closed', 'InvalidStateError')
   return base
 }
 
-export const keeper = keeperOf(opened, hear)
-const hand = handOf({ got: (id) => void takeUp(id), lost: (id) => void givenUp(id) })
-export const tell = channelOf(heard)
+export const autosave = autosaver(database, onSaved)
+const hand = blockLock({ got: (id) => void takeUp(id), lost: (id) => void givenUp(id) })
+export const broadcast = openChannel(onTabMessage)
 
 /** Begins to keep: the block asked for, else the last one on the board, else what lies there now. */
-export async function begin(given: Base, asked: string | null): Promise<void> {
+export async function beginKeeping(given: Base, asked: string | null): Promise<void> {
   base = given
   onHistoryChange(keepEdit)
-  await emptyOld(given)
+  await emptyArchive(given, await countDay(given))
   const known = (await cards(given)).filter(({ aside }) => aside === null).sort((a, b) => b.changed - a.changed)
   const ids = known.map(({ id }) => id)
   const wished = [asked, await openLast(given)].filter((id) => id != null && ids.includes(id)) as string[]
@@ -77,21 +75,21 @@ async function openFirst(ids: readonly string[]): Promise<boolean> {
 /** The database was closed under the page. */
 export const close = (): void => {
   base = null
-  keeper.rest()
+  autosave.rest()
 }
 
 /** The database was lost under the page, with all that was in it: what lies on the board begins it anew. */
 export async function beginAgain(given: Base): Promise<void> {
   base = given
   setCurrentBlock({ id: null, readOnly: false, trouble: null })
-  await inTurn(() => layDown(getState().history))
+  await oneAfterAnother(() => startHistory(getState().history))
 }
 
 // What is on the board.
 
 /** Whether all is kept; where not, the maker is told. */
 async function allKept(): Promise<boolean> {
-  const kept = await keeper.settled()
+  const kept = await autosave.settled()
   if (!kept) setView({ notice: t('The last changes of this block are not kept yet; save it as a file first.') })
   return kept
 }
@@ -113,7 +111,7 @@ async function leave(): Promise<boolean> {
 
 async function tidy(from: Base, id: string): Promise<void> {
   const { history } = getState()
-  if (isUntouched(history) && (await isPlain(from, id))) await forget(from, id)
+  if (isUntouched(history) && (await isPlain(from, id))) await deleteBlock(from, id)
   else if (lastVersion !== null) await keepVersion(id, history.block, 'leaving')
 }
 
@@ -130,7 +128,7 @@ export const same = (a: Block, b: Block): boolean => changesBetween(a, b).length
 /** One after the other, however fast they are asked for. */
 let before: Promise<unknown> = Promise.resolve()
 
-function inTurn<T>(act: () => Promise<T>): Promise<T> {
+function oneAfterAnother<T>(act: () => Promise<T>): Promise<T> {
   const next = before.then(act)
   before = next.catch(() => {})
   return next
@@ -138,25 +136,25 @@ function inTurn<T>(act: () => Promise<T>): Promise<T> {
 
 /** A block of her own, from a starter, a file, a link or a copy. */
 export const beginBlock = (block: Block, history: History = newHistory(block)): Promise<boolean> =>
-  inTurn(async () => {
+  oneAfterAnother(async () => {
     if (base === null) replaceDocument(block, message('begin-again'))
     else if (!(await leave())) return false
-    else await layDown(history)
+    else await startHistory(history)
     return base !== null || !getState().currentBlock.readOnly
   })
 
 /** A history that is kept nowhere yet gets a place of its own. */
-async function layDown(history: History): Promise<void> {
+async function startHistory(history: History): Promise<void> {
   const cursor = firstCursor()
   await hand.hold(cursor.id)
-  keeper.take(cursor, null)
-  settleDown(cursor.id, false, history)
-  keeper.keep(history)
+  autosave.take(cursor, null)
+  showOnBoard(cursor.id, false, history)
+  autosave.keep(history)
 }
 
 /** Whether it lies on the board now; where not, the maker is told. */
 export const openBlock = (id: string): Promise<boolean> =>
-  inTurn(() => takeUpBlock(id)).catch(() => {
+  oneAfterAnother(() => takeUpBlock(id)).catch(() => {
     setView({ notice: t('The browser refused: the block could not be opened. Load the page anew.') })
     return false
   })
@@ -165,7 +163,7 @@ export const openBlock = (id: string): Promise<boolean> =>
 let damaged = ''
 
 async function takeUpBlock(id: string): Promise<boolean> {
-  const known = await read(opened(), id).catch(ifDamaged)
+  const known = await read(database(), id).catch(ifDamaged)
   if (known === null) {
     setView({ notice: t('That block is not here any more.') })
     changedList()
@@ -174,11 +172,11 @@ async function takeUpBlock(id: string): Promise<boolean> {
   if (known === 'damaged' || !checkBlock(known.block).ok) return goOnWithWhatIsLeft(id)
   if (!(await leave())) return false
   const ours = await hand.hold(id)
-  const taken = ours ? await takeTurn(opened(), id) : null
-  if (taken === null) keeper.rest()
-  else keeper.take(taken.cursor, taken.history)
-  settleDown(id, taken === null, taken?.history ?? known)
-  if (taken !== null) tell({ sort: 'taken', id })
+  const taken = ours ? await takeLease(database(), id) : null
+  if (taken === null) autosave.rest()
+  else autosave.take(taken.cursor, taken.history)
+  showOnBoard(id, taken === null, taken?.history ?? known)
+  if (taken !== null) broadcast({ sort: 'taken', id })
   return true
 }
 
@@ -189,19 +187,19 @@ function ifDamaged(error: unknown): 'damaged' {
 
 /** What can be read of a damaged block becomes a copy beside it; the versions of the damaged one stay where they are. */
 async function goOnWithWhatIsLeft(id: string): Promise<boolean> {
-  const left = await salvaged(opened(), id)
-  const name = displayName(left ?? (await cards(opened())).find((card) => card.id === id) ?? { name: '' })
+  const left = await salvaged(database(), id)
+  const name = displayName(left ?? (await cards(database())).find((card) => card.id === id) ?? { name: '' })
   damaged =
     left === null
       ? t('{name} is damaged: nothing of it can be read. Begin a block from one of its versions, or put it aside.', { name })
       : t('{name} is damaged; what could be read of it goes on as a copy.', { name })
   if (left !== null && !(await leave())) return false
-  if (left !== null) await layDown(newHistory({ ...left, name: copyName(left.name) }))
+  if (left !== null) await startHistory(newHistory({ ...left, name: copyName(left.name) }))
   setView({ notice: damaged })
   return left !== null
 }
 
-function settleDown(id: string, elsewhere: boolean, history: History): void {
+function showOnBoard(id: string, elsewhere: boolean, history: History): void {
   setCurrentBlock({ id, readOnly: elsewhere })
   openHistory(history)
   setSaved('saved')
@@ -218,7 +216,7 @@ function remember(id: string): void {
   } catch {
     // Then the block that was opened last is opened.
   }
-  void setOpen(opened(), id).catch(() => {})
+  void rememberOpen(database(), id).catch(() => {})
 }
 
 export function remembered(): string | null {
@@ -236,7 +234,7 @@ let lastVersion: number | null = null
 
 function keepEdit(history: History): void {
   const { history: before, currentBlock } = getState()
-  keeper.keep(history)
+  autosave.keep(history)
   if (!asked) {
     asked = true
     void navigator.storage?.persist?.().catch(() => false)
@@ -256,7 +254,7 @@ function whenIdle(act: () => Promise<void>): void {
 
 let quiet: ReturnType<typeof setTimeout> | undefined
 
-function hear(news: News): void {
+function onSaved(news: SaveEvent): void {
   if (news.sort === 'saving') {
     setSaved('saving')
     return
@@ -264,14 +262,14 @@ function hear(news: News): void {
   if (news.sort === 'saved') {
     setSaved('saved')
     if (getState().currentBlock.trouble !== null) setCurrentBlock({ trouble: null })
-    tell({ sort: 'kept', id: news.id })
+    broadcast({ sort: 'kept', id: news.id })
     clearTimeout(quiet)
     quiet = setTimeout(bringToDisk, QUIET)
     changedList()
     return
   }
   if (news.sort === 'overtaken') {
-    void goOn(news.history, thisTabName(news.history.block.name))
+    void continueAs(news.history, thisTabName(news.history.block.name))
     return
   }
   setSaved('failed')
@@ -288,7 +286,7 @@ function bringToDisk(): void {
 let following = false
 let behind = false
 
-function heard({ sort, id }: Word): void {
+function onTabMessage({ sort, id }: TabMessage): void {
   const { currentBlock } = getState()
   if (sort === 'taken' && id === currentBlock.id && !currentBlock.readOnly) void givenUp(id)
   if (sort === 'kept' && id === currentBlock.id && currentBlock.readOnly) void follow(id)
@@ -298,14 +296,14 @@ function heard({ sort, id }: Word): void {
 /** Another tab has taken the block over: here it is looked at from now on, as it changes there. */
 async function givenUp(id: string): Promise<void> {
   if (getState().currentBlock.id !== id) return
-  const kept = await keeper.settled()
+  const kept = await autosave.settled()
   // What came too late to be kept has gone on as a copy by now.
   if (getState().currentBlock.id !== id || getState().currentBlock.readOnly) return
   if (!kept) {
-    await goOn(getState().history, thisTabName(getState().history.block.name))
+    await continueAs(getState().history, thisTabName(getState().history.block.name))
     return
   }
-  keeper.rest()
+  autosave.rest()
   setCurrentBlock({ readOnly: true })
   await follow(id)
 }
@@ -325,12 +323,12 @@ async function follow(id: string): Promise<void> {
 /** The other tab has let go. */
 async function takeUp(id: string): Promise<void> {
   if (getState().currentBlock.id !== id || base === null) return
-  const taken = await takeTurn(opened(), id)
+  const taken = await takeLease(database(), id)
   if (taken === null) return
-  keeper.take(taken.cursor, taken.history)
+  autosave.take(taken.cursor, taken.history)
   setCurrentBlock({ readOnly: false })
   showHistory(taken.history)
-  tell({ sort: 'taken', id })
+  broadcast({ sort: 'taken', id })
 }
 
 export async function takeOver(): Promise<void> {
@@ -343,15 +341,15 @@ export async function takeOver(): Promise<void> {
 
 export async function goOnWithCopy(): Promise<void> {
   const { history } = getState()
-  await goOn(history, copyName(history.block.name))
+  await continueAs(history, copyName(history.block.name))
 }
 
 /** A step of its own, unlike a name typed letter by letter. */
 export const renaming = (name: string): Edit => ({ ...setName(name), merge: undefined })
 
 /** The history on the board goes on under another name, beside the block it came from. */
-async function goOn(history: History, name: string): Promise<void> {
-  await inTurn(() => layDown(applied(history, renaming(name))))
+async function continueAs(history: History, name: string): Promise<void> {
+  await oneAfterAnother(() => startHistory(applied(history, renaming(name))))
   setView({ notice: t('This goes on as “{name}”; the other one is kept too.', { name: shortName(name) }) })
 }
 
@@ -368,7 +366,7 @@ async function refresh(): Promise<void> {
 
 export function changedList(others = true): void {
   if (listeners.size > 0) void refresh()
-  if (others) tell({ sort: 'list', id: '' })
+  if (others) broadcast({ sort: 'list', id: '' })
 }
 
 /** Cards of all blocks, those put aside too, the one changed last first. */
@@ -387,24 +385,19 @@ export const canKeep = (): boolean => base !== null
 /** A block by its id: the one on the board as it lies there. */
 export async function blockOf(id: string): Promise<Block | null> {
   if (id === getState().currentBlock.id) return getState().history.block
-  const known = await read(opened(), id).catch(ifDamaged)
-  return known === 'damaged' ? salvaged(opened(), id) : (known?.block ?? null)
-}
-
-async function emptyOld(from: Base): Promise<void> {
-  const old = (await cards(from)).filter(({ aside }) => aside !== null && Date.now() - aside > ASIDE_DAYS * DAY)
-  for (const { id } of old) await forget(from, id)
+  const known = await read(database(), id).catch(ifDamaged)
+  return known === 'damaged' ? salvaged(database(), id) : (known?.block ?? null)
 }
 
 // Versions.
 
-/** Keeps a version unless the newest is the same and no name is given; those that time has thinned out go. */
+/** Keeps a version unless the newest is the same and no name is given; those that time has thinned out go, the oldest first. */
 export async function keepVersion(of: string, block: Block, why: VersionWhy, name: string | null = null): Promise<void> {
-  const versions = await versionsOf(opened(), of)
+  const versions = await versionsOf(database(), of)
   const newest = versions.reduce<Version | null>((late, one) => (late === null || one.made >= late.made ? one : late), null)
-  const before = newest === null || name !== null ? undefined : await versionBlock(opened(), newest.id)
+  const before = newest === null || name !== null ? undefined : await versionBlock(database(), newest.id)
   if (before !== undefined && same(before, block)) return
   const version: WholeVersion = { id: newId(), of, made: Date.now(), name, why, block }
-  await changeVersions(opened(), [version], thinned([...versions, version], Date.now()))
+  await changeVersions(database(), [version], thinALittle([...versions, version], Date.now()))
   changedList()
 }

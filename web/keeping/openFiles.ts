@@ -8,7 +8,7 @@ import { type Block, isPdf, type Message, MOST_BYTES, readBlock } from '../../ge
 import { t, tn, translate } from '../words/words.ts'
 import { beginBlock, canKeep, openBlock } from './openBlock.ts'
 import { checkBlocks, holdsBlocks } from './blocksFile.ts'
-import { bringBlocksIn, untouchedLike } from './shelf.ts'
+import { importFiled, untouchedLike } from './shelf.ts'
 import { displayName, shortName } from '../document/blockNames.ts'
 import { isFull } from './database.ts'
 import { blockIn, isLink } from './shareLink.ts'
@@ -90,7 +90,7 @@ async function openMany(file: string, value: unknown): Promise<Came> {
   if (!read.ok) return notOpened(file, read.place, read.message)
   if (!canKeep()) return refused(t('This browser keeps no blocks here; open one block at a time.'))
   try {
-    const { came, known } = await bringBlocksIn(read.value)
+    const { came, known } = await importFiled(read.value)
     const more = known === 0 ? '' : ` ${tn(known, 'One was here already.', '{n} were here already.')}`
     return { done: true, onBoard: false, said: tn(came, 'One block came in.', '{n} blocks came in.') + more }
   } catch (error) {

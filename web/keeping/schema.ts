@@ -13,6 +13,8 @@ export interface Card {
   readonly changed: number
   /** When it was put aside; null while it is among the others. */
   readonly aside: number | null
+  /** Days on which the app had been opened when it was put aside; missing where that was before they were counted. */
+  readonly asideDay?: number | null
   /** Steps behind the present. */
   readonly past: number
   readonly turn: number
@@ -31,7 +33,7 @@ export interface Version {
 export type WholeVersion = Version & { readonly block: Block }
 export type VersionWhy = 'asked' | 'rest' | 'leaving' | 'going back' | 'brought'
 
-export interface Kept extends DBSchema {
+export interface Schema extends DBSchema {
   cards: { key: string; value: Card }
   bases: { key: string; value: { readonly past: number; readonly block: Block } }
   edits: { key: [block: string, place: number]; value: Step }
@@ -40,4 +42,4 @@ export interface Kept extends DBSchema {
   versionBlocks: { key: string; value: Block }
   desk: { key: string; value: string }
 }
-export type Base = IDBPDatabase<Kept>
+export type Base = IDBPDatabase<Schema>

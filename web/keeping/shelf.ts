@@ -2,20 +2,21 @@
  * What can be done with the maker's blocks, on the board or not.
  *
  * In      what the maker asks for, by a block's id.
- * Out     the list follows, and a notice says what was done. Nothing is lost by it: what is put aside stays for thirty days, and going back to a version is a step
+ * Out     the list follows, and a notice says what was done. Nothing is lost by it: what is put aside stays for thirty days of use, and going back to a version is a step
  *         like any other.
  */
 import { type Block, message } from '../../geometry/index.ts'
 import { emptyGrid } from '../document/starters/emptyGrid.ts'
 import { t } from '../words/words.ts'
-import { beginBlock, blockOf, changedList, keeper, keepVersion, openBlock, opened, renaming, same, tell } from './openBlock.ts'
-import type { Filed, FiledVersion } from './blocksFile.ts'
+import { beginBlock, blockOf, changedList, autosave, keepVersion, openBlock, database, renaming, same, broadcast } from './openBlock.ts'
+import type { FiledBlock, FiledVersion } from './blocksFile.ts'
 import { applyEdit as applied } from '../document/history.ts'
 import { copyName, displayName, shortName } from '../document/blockNames.ts'
-import { bringIn, cards, changeVersions, forget, isFull, newId, setAside, takeTurn, versionBlock, versionsOf } from './database.ts'
+import { importBlocks, cards, changeVersions, deleteBlock, isFull, newId, takeLease, versionBlock, versionsOf } from './database.ts'
+import { setArchived } from './archive.ts'
 import type { Card, Version } from './schema.ts'
-import { keeperOf } from './autosave.ts'
-import { inHand } from './tabLocks.ts'
+import { autosaver } from './autosave.ts'
+import { isLocked } from './tabLocks.ts'
 import { setView, getState, replaceDocument } from '../document/store.ts'
 
 /** Does what the maker asked for; where the browser refuses, says so. Whether it was done. */
@@ -33,7 +34,7 @@ export async function copyBlock(id: string): Promise<void> {
   const block = await blockOf(id)
   if (block === null) return
   const name = copyName(block.name)
-  await bringIn(opened(), [{ id: newId(), made: Date.now(), changed: Date.now(), block: { ...block, name }, versions: [] }])
+  await importBlocks(database(), [{ id: newId(), made: Date.now(), changed: Date.now(), block: { ...block, name }, versions: [] }])
   changedList()
   setView({ notice: t('{name} is among your blocks.', { name: shortName(name) }) })
 }
@@ -41,23 +42,23 @@ export async function copyBlock(id: string): Promise<void> {
 /** Renamed as an edit, so that it can be undone; not while another tab has it in hand. */
 export async function renameBlock(id: string, name: string): Promise<'done' | 'in another tab'> {
   if (id === getState().currentBlock.id) throw new RangeError('the block on the board is renamed by an edit')
-  if (await inHand(id)) return 'in another tab'
-  const taken = await takeTurn(opened(), id)
+  if (await isLocked(id)) return 'in another tab'
+  const taken = await takeLease(database(), id)
   if (taken === null) return 'done'
-  const quietly = keeperOf(opened, () => {})
+  const quietly = autosaver(database, () => {})
   quietly.take(taken.cursor, taken.history)
   quietly.keep(applied(taken.history, renaming(name)))
   await quietly.settled()
-  tell({ sort: 'kept', id })
+  broadcast({ sort: 'kept', id })
   changedList()
   return 'done'
 }
 
-export async function putAside(id: string): Promise<void> {
+export async function archiveBlock(id: string): Promise<void> {
   const name = displayName({ name: (await blockOf(id))?.name ?? '' })
-  await setAside(opened(), id, Date.now())
+  await setArchived(database(), id, Date.now())
   if (id === getState().currentBlock.id && !(await openAnother(id))) {
-    await setAside(opened(), id, null)
+    await setArchived(database(), id, null)
     return
   }
   changedList()
@@ -66,18 +67,18 @@ export async function putAside(id: string): Promise<void> {
 
 /** The one changed last takes its place on the board, or an empty grid. */
 async function openAnother(id: string): Promise<boolean> {
-  const others = (await cards(opened())).filter((card) => card.aside === null && card.id !== id)
+  const others = (await cards(database())).filter((card) => card.aside === null && card.id !== id)
   for (const next of others.sort((a, b) => b.changed - a.changed)) if (await openBlock(next.id)) return true
   return beginBlock(emptyGrid)
 }
 
-export async function bringBack(id: string): Promise<void> {
-  await setAside(opened(), id, null)
+export async function restoreBlock(id: string): Promise<void> {
+  await setArchived(database(), id, null)
   changedList()
 }
 
-export async function forgetBlocks(ids: readonly string[]): Promise<void> {
-  for (const id of ids) await forget(opened(), id)
+export async function deleteBlocks(ids: readonly string[]): Promise<void> {
+  for (const id of ids) await deleteBlock(database(), id)
   changedList()
 }
 
@@ -90,44 +91,44 @@ export async function keepThisVersion(id: string, name: string): Promise<void> {
 
 /** Newest first. */
 export async function versionsFor(id: string): Promise<Version[]> {
-  return (await versionsOf(opened(), id)).sort((a, b) => b.made - a.made)
+  return (await versionsOf(database(), id)).sort((a, b) => b.made - a.made)
 }
 
 /** Puts the block of a version on the board; what lies there is kept as a version, and going back is a step to undo. */
 export async function goBackTo(version: Version): Promise<void> {
-  const block = await versionBlock(opened(), version.id)
+  const block = await versionBlock(database(), version.id)
   if (block === undefined) return
   if (getState().currentBlock.id !== version.of && !(await openBlock(version.of))) return
   if (!getState().currentBlock.readOnly) await keepVersion(version.of, getState().history.block, 'going back')
   replaceDocument(block, message('go-back-to-version'))
 }
 
-export async function forgetVersion(id: string): Promise<void> {
-  await changeVersions(opened(), [], [id])
+export async function deleteVersion(id: string): Promise<void> {
+  await changeVersions(database(), [], [id])
   changedList()
 }
 
 export async function versionAsBlock({ id }: Version): Promise<boolean> {
-  const block = await versionBlock(opened(), id)
+  const block = await versionBlock(database(), id)
   return block !== undefined && beginBlock({ ...block, name: copyName(block.name) })
 }
 
-export const blockOfVersion = async ({ id }: Version): Promise<Block | null> => (await versionBlock(opened(), id)) ?? null
+export const blockOfVersion = async ({ id }: Version): Promise<Block | null> => (await versionBlock(database(), id)) ?? null
 
 // Files.
 
 /** Every block that is not put aside, with its versions. */
-export async function filedBlocks(): Promise<Filed[]> {
-  await keeper.settled()
-  const shown = (await cards(opened())).filter(({ aside }) => aside === null)
+export async function filedBlocks(): Promise<FiledBlock[]> {
+  await autosave.settled()
+  const shown = (await cards(database())).filter(({ aside }) => aside === null)
   const filed = await Promise.all(shown.map((card) => filedOf(card)))
   return filed.filter((one) => one !== null)
 }
 
-async function filedOf({ id, made, changed }: Card): Promise<Filed | null> {
+async function filedOf({ id, made, changed }: Card): Promise<FiledBlock | null> {
   const block = await blockOf(id)
   if (block === null) return null
-  const versions = await Promise.all((await versionsOf(opened(), id)).map(filedVersion))
+  const versions = await Promise.all((await versionsOf(database(), id)).map(filedVersion))
   return { id, made, changed, block, versions: versions.filter((version) => version !== null) }
 }
 
@@ -138,8 +139,8 @@ async function filedVersion(version: Version): Promise<FiledVersion | null> {
 
 /** The id of a block that lies as this one came, not put aside and never edited; null where there is none. */
 export async function untouchedLike(block: Block): Promise<string | null> {
-  await keeper.settled()
-  const named = (await cards(opened())).filter(({ name, aside, past }) => aside === null && past === 0 && name === block.name)
+  await autosave.settled()
+  const named = (await cards(database())).filter(({ name, aside, past }) => aside === null && past === 0 && name === block.name)
   for (const { id } of named) {
     const here = await blockOf(id)
     if (here !== null && same(here, block)) return id
@@ -155,10 +156,10 @@ export interface BroughtIn {
 }
 
 /** Brings blocks in beside those that are here: one whose id is taken comes as a copy, unless it is the very same. */
-export async function bringBlocksIn(filed: readonly Filed[]): Promise<BroughtIn> {
-  await keeper.settled()
-  const taken = new Map((await cards(opened())).map((card) => [card.id, card]))
-  const come: Filed[] = []
+export async function importFiled(filed: readonly FiledBlock[]): Promise<BroughtIn> {
+  await autosave.settled()
+  const taken = new Map((await cards(database())).map((card) => [card.id, card]))
+  const come: FiledBlock[] = []
   const coming = new Set<string>()
   let copies = 0
   for (const one of filed) {
@@ -169,7 +170,7 @@ export async function bringBlocksIn(filed: readonly Filed[]): Promise<BroughtIn>
     copies += isCopy ? 1 : 0
     come.push(isCopy ? { ...one, id: newId(), block: { ...one.block, name: copyName(one.block.name) } } : one)
   }
-  await bringIn(opened(), come)
+  await importBlocks(database(), come)
   changedList()
   return { came: come.length, copies, known: filed.length - come.length }
 }

@@ -3,9 +3,9 @@
  *
  * Out     the block on the board; whether it can be kept.
  */
-import { begin as beginBlocks, beginAgain, beginBlock, close, remembered } from './openBlock.ts'
+import { beginKeeping as beginBlocks, beginAgain, beginBlock, close, remembered } from './openBlock.ts'
 import { loadChunk } from './loadChunk.ts'
-import { type Calls, openBase } from './database.ts'
+import { type DatabaseEvents, openBase } from './database.ts'
 import type { Base } from './schema.ts'
 import { startDeriving } from '../workers/derive.ts'
 import { getState, setCurrentBlock, setSaved } from '../document/store.ts'
@@ -13,10 +13,10 @@ import { getState, setCurrentBlock, setSaved } from '../document/store.ts'
 /** Milliseconds to wait for an older page that holds the database open, before the page is shown without it. */
 const PATIENCE = 1500
 
-const CALLS: Calls = { blocked: () => setCurrentBlock({ trouble: 'older' }), closed: givenAway, lost: () => void again() }
+const CALLS: DatabaseEvents = { blocked: () => setCurrentBlock({ trouble: 'older' }), closed: givenAway, lost: () => void reopen() }
 
 /** Bring back what was kept, and keep every change from now on. */
-export async function begin(): Promise<void> {
+export async function start(): Promise<void> {
   const opening = openBase('nestwright', CALLS)
   const late = new Promise<'late'>((resolve) => setTimeout(() => resolve('late'), PATIENCE))
   await Promise.race([opening, late]).then((first) => {
@@ -55,7 +55,7 @@ function cannotKeep(error?: unknown): void {
 const PAUSES = [0, 300, 1000, 3000]
 
 /** The maker has cleared what the browser keeps, or the disk failed. */
-async function again(): Promise<void> {
+async function reopen(): Promise<void> {
   close()
   setSaved('failed')
   for (const pause of PAUSES) {
@@ -82,7 +82,7 @@ function warn(event: BeforeUnloadEvent): void {
 const openings = () => loadChunk(() => import('./openFiles.ts'))
 
 /** Whether a block of the files lies on the board now. */
-export const openFiles = async (files: readonly File[]): Promise<boolean> => (await openings())?.openFiles(files) ?? false
+export const openDroppedFiles = async (files: readonly File[]): Promise<boolean> => (await openings())?.openFiles(files) ?? false
 
 async function openLink(): Promise<void> {
   if (window.location.hash !== '') await (await openings())?.openLink()

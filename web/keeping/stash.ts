@@ -6,7 +6,7 @@
  */
 import { useSyncExternalStore } from 'react'
 
-export interface OnHand {
+export interface StashEntry {
   readonly id: string
   /** The fabric's name. */
   readonly name: string
@@ -18,9 +18,9 @@ export interface OnHand {
 
 const KEPT = 'nestwright.stash'
 const listeners = new Set<() => void>()
-let pieces: readonly OnHand[] = kept()
+let pieces: readonly StashEntry[] = kept()
 
-function kept(): readonly OnHand[] {
+function kept(): readonly StashEntry[] {
   try {
     const value: unknown = JSON.parse(localStorage.getItem(KEPT) ?? '[]')
     return Array.isArray(value) ? value.filter(isPiece) : []
@@ -29,15 +29,15 @@ function kept(): readonly OnHand[] {
   }
 }
 
-function isPiece(value: unknown): value is OnHand {
-  const piece = value as Partial<OnHand> | null
+function isPiece(value: unknown): value is StashEntry {
+  const piece = value as Partial<StashEntry> | null
   if (typeof piece !== 'object' || piece === null) return false
   const { id, name, unit, size, onHand } = piece
   const lengths = Array.isArray(size) && size.length === 2 && size.every((length) => typeof length === 'number' && length > 0)
   return typeof id === 'string' && typeof name === 'string' && (unit === 'in' || unit === 'cm') && lengths && Number.isInteger(onHand)
 }
 
-function set(next: readonly OnHand[]): void {
+function set(next: readonly StashEntry[]): void {
   pieces = next
   try {
     localStorage.setItem(KEPT, JSON.stringify(next))
@@ -48,7 +48,7 @@ function set(next: readonly OnHand[]): void {
 }
 
 /** The same again is counted up. */
-export function putBy(piece: Omit<OnHand, 'id'>): void {
+export function addToStash(piece: Omit<StashEntry, 'id'>): void {
   const like = pieces.find(({ name, unit, size }) => name === piece.name && unit === piece.unit && size.join() === piece.size.join())
   if (like !== undefined) return setOnHand(like.id, like.onHand + piece.onHand)
   const numbers = pieces.map(({ id }) => Number(id.slice(1))).filter(Number.isFinite)
@@ -56,11 +56,11 @@ export function putBy(piece: Omit<OnHand, 'id'>): void {
 }
 
 export const setOnHand = (id: string, onHand: number): void => set(pieces.map((piece) => (piece.id === id ? { ...piece, onHand } : piece)))
-export const takeOut = (id: string): void => set(pieces.filter((piece) => piece.id !== id))
+export const removeFromStash = (id: string): void => set(pieces.filter((piece) => piece.id !== id))
 
 function subscribe(listener: () => void): () => void {
   listeners.add(listener)
   return () => listeners.delete(listener)
 }
 
-export const useStash = (): readonly OnHand[] => useSyncExternalStore(subscribe, () => pieces)
+export const useStash = (): readonly StashEntry[] => useSyncExternalStore(subscribe, () => pieces)

@@ -6,7 +6,7 @@
  * Channel what one tab has kept, the others can show.
  * Where a browser has neither, the turns of the database still hold two tabs apart (see saveBase).
  */
-export interface Hand {
+export interface BlockLock {
   /** Whether the block is ours now; where not, `got` is called once it is. Lets go of the block before. */
   readonly hold: (id: string) => Promise<boolean>
   /** Takes it out of the other tab's hand. */
@@ -24,7 +24,7 @@ const nameOf = (id: string): string => `nestwright block ${id}`
 const TRIES = 4
 const PAUSE = 60
 
-export function handOf({ got, lost }: Calls): Hand {
+export function blockLock({ got, lost }: Calls): BlockLock {
   const locks = (navigator as { locks?: LockManager }).locks
   let letGo = (): void => {}
 
@@ -79,21 +79,21 @@ export function handOf({ got, lost }: Calls): Hand {
 }
 
 /** Whether any tab has a block in hand, this one included. */
-export async function inHand(id: string): Promise<boolean> {
+export async function isLocked(id: string): Promise<boolean> {
   const locks = (navigator as { locks?: LockManager }).locks
   const held = (await locks?.query())?.held ?? []
   return held.some(({ name }) => name === nameOf(id))
 }
 
-export interface Word {
+export interface TabMessage {
   /** `kept`: a block was changed; `taken`: a tab has begun to change it; `list`: blocks came, went or were put aside. */
   readonly sort: 'kept' | 'taken' | 'list'
   readonly id: string
 }
 
-export function channelOf(hear: (word: Word) => void): (word: Word) => void {
+export function openChannel(hear: (word: TabMessage) => void): (word: TabMessage) => void {
   if (typeof BroadcastChannel === 'undefined') return () => {}
   const channel = new BroadcastChannel('nestwright')
-  channel.onmessage = ({ data }: MessageEvent<Word>) => hear(data)
+  channel.onmessage = ({ data }: MessageEvent<TabMessage>) => hear(data)
   return (word) => channel.postMessage(word)
 }

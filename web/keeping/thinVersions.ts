@@ -13,7 +13,7 @@ export interface Dated {
 const HOUR = 3_600_000
 const DAY = 24 * HOUR
 
-export function thinned(versions: readonly Dated[], now: number): string[] {
+export function thinVersions(versions: readonly Dated[], now: number): string[] {
   const newest = [...versions].filter(({ name }) => name === null).sort((a, b) => b.made - a.made)
   const seen = new Set<string>()
   const gone: string[] = []
@@ -24,6 +24,12 @@ export function thinned(versions: readonly Dated[], now: number): string[] {
   }
   return gone
 }
+
+/** Versions that go for each that comes, at most. */
+const MOST_AT_ONCE = 2
+
+/** The oldest few of those: so a clock that is wrong once costs a few versions and not all of a day's work. */
+export const thinALittle = (versions: readonly Dated[], now: number): string[] => thinVersions(versions, now).slice(-MOST_AT_ONCE)
 
 /** The hour or day of the clock that a version stands for; null while all are kept. Spans do not move as time goes by, so what stays once stays. */
 function spanOf(made: number, now: number): string | null {

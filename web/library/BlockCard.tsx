@@ -3,7 +3,7 @@ import { displayName } from '../document/blockNames.ts'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import { blockOf } from '../keeping/openBlock.ts'
 import type { Card } from '../keeping/schema.ts'
-import { bringBack, tried } from '../keeping/shelf.ts'
+import { restoreBlock, tried } from '../keeping/shelf.ts'
 import { t } from '../words/words.ts'
 import { dayOrTime } from './timeText.ts'
 
@@ -29,12 +29,12 @@ export function BlockCard({ card, open, chosen, onOpen, onDetails }: Props) {
         autoFocus={open}
         aria-current={open}
         aria-label={aside === null ? t('Open {name}', { name: label }) : t('Bring back {name}', { name: label })}
-        onClick={aside === null ? onOpen : () => void tried(() => bringBack(id))}
+        onClick={aside === null ? onOpen : () => void tried(() => restoreBlock(id))}
       >
         <BlockPicture load={() => blockOf(id)} stamp={`${id} ${changed}`} side={148} />
         <span className="card-name">{label}</span>
         <span className="card-time">
-          {aside === null ? (open ? t('on the board') : dayOrTime(changed)) : t('put aside {when}', { dayOrTime: dayOrTime(aside) })}
+          {aside === null ? (open ? t('on the board') : dayOrTime(changed)) : t('put aside {when}', { when: dayOrTime(aside) })}
         </span>
       </button>
       {aside === null && (

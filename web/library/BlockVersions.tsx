@@ -3,7 +3,7 @@ import { type FormEvent, useEffect, useState } from 'react'
 import { setView } from '../document/store.ts'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import type { Card, Version, VersionWhy } from '../keeping/schema.ts'
-import { blockOfVersion, forgetVersion, goBackTo, keepThisVersion, tried, versionAsBlock, versionsFor } from '../keeping/shelf.ts'
+import { blockOfVersion, deleteVersion, goBackTo, keepThisVersion, tried, versionAsBlock, versionsFor } from '../keeping/shelf.ts'
 import { t } from '../words/words.ts'
 import { dateAndTime } from './timeText.ts'
 
@@ -83,7 +83,7 @@ function VersionItem({ version, onOpened, onDeleted }: { readonly version: Versi
           >
             {t('As a new block')}
           </button>
-          {name !== null && <DeleteButton which={labelWithTime} onDelete={() => void tried(() => forgetVersion(id)).then(afterDelete)} />}
+          {name !== null && <DeleteButton which={labelWithTime} onDelete={() => void tried(() => deleteVersion(id)).then(afterDelete)} />}
         </div>
       </div>
     </li>

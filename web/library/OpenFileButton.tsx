@@ -1,7 +1,7 @@
 /** Opens block files and booklets, one or many: picked from a dialog, or dropped anywhere on the page. */
 import { useEffect } from 'react'
 import { FileButton } from '../controls/FileButton.tsx'
-import { openFiles } from '../keeping/start.ts'
+import { openDroppedFiles } from '../keeping/start.ts'
 import { t } from '../words/words.ts'
 
 export function OpenFileButton({ done }: { readonly done?: () => void }) {
@@ -10,7 +10,7 @@ export function OpenFileButton({ done }: { readonly done?: () => void }) {
       multiple
       accept=".json,.pdf,application/json,application/pdf"
       inputLabel={t('Block file')}
-      onPick={(files) => void openFiles([...files]).then((opened) => opened && done?.())}
+      onPick={(files) => void openDroppedFiles([...files]).then((opened) => opened && done?.())}
     >
       {t('Open a file')}
     </FileButton>
@@ -27,7 +27,7 @@ export function useDroppedFiles(): void {
       const files = [...(event.dataTransfer?.files ?? [])]
       if (files.length === 0) return
       event.preventDefault()
-      void openFiles(files)
+      void openDroppedFiles(files)
     }
     window.addEventListener('dragover', over)
     window.addEventListener('drop', drop)

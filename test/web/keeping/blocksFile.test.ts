@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest'
 import { inEnglish } from '../../../geometry/index.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
-import { checkBlocks, type Filed, holdsBlocks, writeBlocks } from '../../../web/keeping/blocksFile.ts'
+import { checkBlocks, type FiledBlock, holdsBlocks, writeBlocks } from '../../../web/keeping/blocksFile.ts'
 
-const filed: readonly Filed[] = [
+const filed: readonly FiledBlock[] = [
   { id: 'a', made: 1, changed: 2, block: eveningStar, versions: [{ made: 1, name: 'the quiet one', block: lantern }] },
   { id: 'b', made: 3, changed: 4, block: { ...lantern, later: { kept: true } } as typeof lantern, versions: [] },
 ]

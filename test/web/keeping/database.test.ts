@@ -6,27 +6,27 @@ import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
 import { applyEdit, type History, redoStep, undoStep, newHistory } from '../../../web/document/history.ts'
 import {
-  bringIn,
+  importBlocks,
   cards,
   changeVersions,
   Damaged,
   firstCursor,
-  forget,
+  deleteBlock,
   isOvertaken,
   openBase,
   openLast,
   read,
   salvaged,
   type WriteCursor,
-  setAside,
-  takeTurn,
+  takeLease,
   versionBlock,
   versionsOf,
   write,
 } from '../../../web/keeping/database.ts'
+import { ARCHIVE_DAYS, countDay, emptyArchive, setArchived } from '../../../web/keeping/archive.ts'
 import type { Base } from '../../../web/keeping/schema.ts'
-import { keeperOf, type News } from '../../../web/keeping/autosave.ts'
-import { thinned } from '../../../web/keeping/thinVersions.ts'
+import { autosaver, type SaveEvent } from '../../../web/keeping/autosave.ts'
+import { thinALittle, thinVersions } from '../../../web/keeping/thinVersions.ts'
 
 const EDITS: readonly Edit[] = [
   recolourPatch('goose-top', 'leftWing', 'moss'),
@@ -75,7 +75,7 @@ describe('a block in the database', () => {
     inBase(async (db) => {
       const start = newHistory(eveningStar)
       const stale = await write(db, firstCursor(), null, start, 1)
-      const other = await takeTurn(db, stale.id)
+      const other = await takeLease(db, stale.id)
       const theirs = applyEdit(start, setName('Theirs'))
       await write(db, other?.cursor as WriteCursor, start, theirs, 2)
       const refused = await write(db, stale, start, applyEdit(start, setName('Mine')), 3).catch((error: unknown) => error)
@@ -87,7 +87,7 @@ describe('a block in the database', () => {
     inBase(async (db) => {
       const start = newHistory(eveningStar)
       const cursor = await write(db, firstCursor(), null, start, 1)
-      await forget(db, cursor.id)
+      await deleteBlock(db, cursor.id)
       expect(isOvertaken(await write(db, cursor, start, edited(EDITS), 2).catch((error: unknown) => error))).toBe(true)
       expect(await cards(db)).toEqual([])
     }))
@@ -96,7 +96,7 @@ describe('a block in the database', () => {
     inBase(async (db) => {
       const start = newHistory(eveningStar)
       const cursor = await write(db, firstCursor(), null, start, 1)
-      await setAside(db, cursor.id, 5)
+      await setArchived(db, cursor.id, 5)
       expect((await cards(db))[0]?.aside).toBe(5)
       await write(db, cursor, start, edited(EDITS), 6)
       expect((await cards(db))[0]).toMatchObject({ aside: null, changed: 6, name: eveningStar.name, fabrics: expect.arrayContaining(['Moss']) })
@@ -108,7 +108,7 @@ describe('a block in the database', () => {
       const two = await write(db, firstCursor(), null, newHistory(lantern), 1)
       await changeVersions(db, [{ id: 'v', of: one.id, made: 1, name: null, why: 'rest', block: eveningStar }], [])
       await changeVersions(db, [{ id: 'w', of: two.id, made: 1, name: null, why: 'rest', block: lantern }], [])
-      await forget(db, one.id)
+      await deleteBlock(db, one.id)
       expect(await db.count('edits')).toBe(0)
       expect((await cards(db)).map(({ id }) => id)).toEqual([two.id])
       expect((await versionsOf(db, two.id)).map(({ id }) => id)).toEqual(['w'])
@@ -119,8 +119,8 @@ describe('a block in the database', () => {
   it('is brought in from a file with all others or not at all', () =>
     inBase(async (db) => {
       const filed = (id: string, block: Block) => ({ id, made: 1, changed: 2, block, versions: [{ made: 1, name: 'first', block }] })
-      await bringIn(db, [filed('a', eveningStar)])
-      await expect(bringIn(db, [filed('b', lantern), filed('a', lantern)])).rejects.toThrow()
+      await importBlocks(db, [filed('a', eveningStar)])
+      await expect(importBlocks(db, [filed('b', lantern), filed('a', lantern)])).rejects.toThrow()
       expect((await cards(db)).map(({ id }) => id)).toEqual(['a'])
       expect(await read(db, 'a')).toEqual(newHistory(eveningStar))
     }))
@@ -130,7 +130,7 @@ describe('a block in the database', () => {
       const whole = { id: 'a', made: 1, changed: 1, block: eveningStar, versions: [] }
       // What cannot be copied stands for whatever the database will not take.
       const unsent = { ...whole, id: 'b', block: { ...lantern, later: () => 1 } as unknown as Block }
-      await expect(bringIn(db, [whole, unsent, { ...whole, id: 'c' }])).rejects.toThrow()
+      await expect(importBlocks(db, [whole, unsent, { ...whole, id: 'c' }])).rejects.toThrow()
       expect(await cards(db)).toEqual([])
       expect(await read(db, 'a')).toBeNull()
     }))
@@ -138,7 +138,7 @@ describe('a block in the database', () => {
   it('keeps of a version what a version is, whatever else its file says of it', () =>
     inBase(async (db) => {
       const version = { made: 7, name: 'the quiet one', block: lantern, why: 'asked', of: 'elsewhere', deep: [[[]]] }
-      await bringIn(db, [{ id: 'a', made: 1, changed: 1, block: eveningStar, versions: [version] }])
+      await importBlocks(db, [{ id: 'a', made: 1, changed: 1, block: eveningStar, versions: [version] }])
       expect(await versionsOf(db, 'a')).toEqual([{ id: expect.any(String), of: 'a', made: 7, name: 'the quiet one', why: 'brought' }])
     }))
 })
@@ -243,7 +243,7 @@ describe('a database of before', () => {
     await ofThatDay('before')
     const db = await openBase('before')
     const id = (await openLast(db)) as string
-    const { history } = (await takeTurn(db, id)) as { history: History }
+    const { history } = (await takeLease(db, id)) as { history: History }
     expect(history.block).toEqual(withoutBottom())
     expect(undoStep(history).block).toEqual(recoloured())
     expect(undoStep(undoStep(history)).block).toEqual(eveningStar)
@@ -268,12 +268,12 @@ describe('a database of before', () => {
 })
 
 describe('the keeper', () => {
-  const heard = (news: News[]): string[] => news.map(({ sort }) => sort)
+  const heard = (news: SaveEvent[]): string[] => news.map(({ sort }) => sort)
 
   it('keeps what is edited faster than it is written', () =>
     inBase(async (db) => {
-      const news: News[] = []
-      const keeper = keeperOf(
+      const news: SaveEvent[] = []
+      const keeper = autosaver(
         () => db,
         (one) => news.push(one),
       )
@@ -299,12 +299,12 @@ describe('the keeper', () => {
     inBase(async (db) => {
       vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
       let full = true
-      const news: News[] = []
+      const news: SaveEvent[] = []
       const base = (): Base => {
         if (full) throw new DOMException('no room', 'QuotaExceededError')
         return db
       }
-      const keeper = keeperOf(base, (one) => news.push(one))
+      const keeper = autosaver(base, (one) => news.push(one))
       const cursor = firstCursor()
       keeper.take(cursor, null)
       const one = edited(EDITS.slice(0, 2))
@@ -321,7 +321,7 @@ describe('the keeper', () => {
   it('leaves no hole where a write was refused and the next one was not', () =>
     inBase(async (db) => {
       let refusals = 1
-      const keeper = keeperOf(
+      const keeper = autosaver(
         () => {
           if (refusals-- > 0) throw new DOMException('no room', 'QuotaExceededError')
           return db
@@ -339,15 +339,15 @@ describe('the keeper', () => {
 
   it('hands back what another page overtook, once', () =>
     inBase(async (db) => {
-      const news: News[] = []
-      const keeper = keeperOf(
+      const news: SaveEvent[] = []
+      const keeper = autosaver(
         () => db,
         (one) => news.push(one),
       )
       const start = newHistory(eveningStar)
       const cursor = await write(db, firstCursor(), null, start, 1)
       keeper.take(cursor, start)
-      await takeTurn(db, cursor.id)
+      await takeLease(db, cursor.id)
       const [one, two] = [edited(EDITS.slice(0, 1)), edited(EDITS.slice(0, 2))]
       keeper.keep(one)
       keeper.keep(two)
@@ -365,13 +365,74 @@ describe('versions, as time goes by', () => {
   it('all of the last hour stay, then one an hour, then one a day; named ones always', () => {
     const lastHour = [0, 10, 20, 30, 59].map((minutes) => at(NOW - minutes * 60_000))
     const older = [at(NOW - 2.1 * HOUR), at(NOW - 2.6 * HOUR), at(NOW - 30 * HOUR), at(NOW - 35 * HOUR), at(NOW - 36 * HOUR, 'the blue one')]
-    expect(thinned([...older, ...lastHour], NOW)).toEqual([older[1], older[3]].map((one) => one?.id))
+    expect(thinVersions([...older, ...lastHour], NOW)).toEqual([older[1], older[3]].map((one) => one?.id))
+  })
+
+  it('goes a little at a time, the oldest first, so that a clock that jumps ahead costs little', () => {
+    const made = Array.from({ length: 20 }, (_, place) => ({ id: String(place), made: NOW - place * 600_000, name: null }))
+    const ahead = NOW + 30 * 86_400_000
+    expect(thinVersions(made, ahead).length).toBeGreaterThan(15)
+    expect(thinALittle(made, ahead)).toEqual(thinVersions(made, ahead).slice(-2))
+    expect(Number(thinALittle(made, ahead)[1])).toBeGreaterThan(10)
   })
 
   it('what stays once is not thinned out by the clock alone but for a coarser span', () => {
     const made = Array.from({ length: 200 }, (_, index) => at(NOW - index * HOUR * 0.4))
-    const stays = made.filter(({ id }) => !thinned(made, NOW).includes(id))
-    expect(thinned(stays, NOW)).toEqual([])
+    const stays = made.filter(({ id }) => !thinVersions(made, NOW).includes(id))
+    expect(thinVersions(stays, NOW)).toEqual([])
     expect(stays.length).toBeLessThan(3 + 24 + 5)
   })
+})
+
+describe('the archive', () => {
+  const archived = async (db: Base): Promise<string> => {
+    const { id } = await write(db, firstCursor(), null, newHistory(lantern), 1)
+    await setArchived(db, id, 5)
+    return id
+  }
+  const ids = async (db: Base): Promise<string[]> => (await cards(db)).map(({ id }) => id)
+
+  it('counts the days on which the app is opened, each once', () =>
+    inBase(async (db) => {
+      const counted: number[] = []
+      for (const day of ['Monday', 'Monday', 'Tuesday', 'Tuesday', 'Friday']) counted.push(await countDay(db, day))
+      expect(counted).toEqual([1, 1, 2, 2, 3])
+    }))
+
+  it('loses nothing to a clock that jumps a year ahead, nor to one that goes back', () =>
+    inBase(async (db) => {
+      await countDay(db, 'Mon Mar 02 2026')
+      const id = await archived(db)
+      for (const day of ['Wed Mar 03 2027', 'Tue Mar 03 2026', 'Thu Jan 01 1970']) await emptyArchive(db, await countDay(db, day))
+      expect(await ids(db)).toEqual([id])
+    }))
+
+  it('lets a block go after so many days of use, and not a day before', () =>
+    inBase(async (db) => {
+      await countDay(db, 'day 0')
+      const id = await archived(db)
+      for (let day = 1; day <= ARCHIVE_DAYS; day++) await emptyArchive(db, await countDay(db, `day ${day}`))
+      expect(await ids(db)).toEqual([id])
+      await emptyArchive(db, await countDay(db, 'one more'))
+      expect(await ids(db)).toEqual([])
+    }))
+
+  it('counts from today for what was put there before days were counted', () =>
+    inBase(async (db) => {
+      const id = await archived(db)
+      const { asideDay: _, ...older } = (await db.get('cards', id)) as NonNullable<Awaited<ReturnType<typeof db.get<'cards'>>>>
+      await db.put('cards', older)
+      for (let day = 0; day <= ARCHIVE_DAYS; day++) await emptyArchive(db, await countDay(db, `day ${day}`))
+      expect(await ids(db)).toEqual([id])
+      await emptyArchive(db, await countDay(db, 'one more'))
+      expect(await ids(db)).toEqual([])
+    }))
+
+  it('gives a block back for as long as it likes', () =>
+    inBase(async (db) => {
+      const id = await archived(db)
+      await setArchived(db, id, null)
+      for (let day = 0; day < 100; day++) await emptyArchive(db, await countDay(db, `day ${day}`))
+      expect(await ids(db)).toEqual([id])
+    }))
 })

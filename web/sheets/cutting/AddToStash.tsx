@@ -5,7 +5,7 @@ import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { parseLengthEntry } from '../../controls/lengthEntry.ts'
 import { displayName } from '../../document/blockNames.ts'
 import { setView } from '../../document/store.ts'
-import { putBy } from '../../keeping/stash.ts'
+import { addToStash } from '../../keeping/stash.ts'
 import { said, t } from '../../words/words.ts'
 
 const PIECE_SIZES = [
@@ -28,7 +28,7 @@ export function AddToStash({ block }: { readonly block: Block }) {
   const complete = size.every((length) => length !== null)
   const add = (): void => {
     if (chosen === undefined || !complete) return
-    putBy({ name: chosen.name, unit: kind === 'odd' ? unit : 'in', size: size as [number, number], onHand: 1 })
+    addToStash({ name: chosen.name, unit: kind === 'odd' ? unit : 'in', size: size as [number, number], onHand: 1 })
     setView({ notice: t('{name} is put by.', { name: displayName(chosen) }) })
   }
   return (

@@ -3,7 +3,7 @@ import { useMemo } from 'react'
 import type { Block, Fabric, StashPiece } from '../../../geometry/index.ts'
 import { useCopies } from '../../document/blockCount.ts'
 import { useStore } from '../../document/store.ts'
-import { type OnHand, setOnHand, takeOut, useStash } from '../../keeping/stash.ts'
+import { type StashEntry, setOnHand, removeFromStash, useStash } from '../../keeping/stash.ts'
 import { saySides } from '../../words/sizes.ts'
 import { t, tn } from '../../words/words.ts'
 import { deepClient } from '../../workers/clients.ts'
@@ -46,7 +46,7 @@ export function Stash() {
 }
 
 /** The pieces of this block's fabrics, in the block's own unit of measure. */
-function usablePieces(all: readonly OnHand[], block: Block): StashPiece[] {
+function usablePieces(all: readonly StashEntry[], block: Block): StashPiece[] {
   const { unit } = block.measure
   return all.flatMap(({ id, name, unit: own, size, onHand }) => {
     const fabric = block.fabrics.find((one) => one.name === name)
@@ -57,7 +57,7 @@ function usablePieces(all: readonly OnHand[], block: Block): StashPiece[] {
   })
 }
 
-function PieceOnHand({ piece: { id, name, unit, size, onHand }, fabric }: { readonly piece: OnHand; readonly fabric: Fabric | undefined }) {
+function PieceOnHand({ piece: { id, name, unit, size, onHand }, fabric }: { readonly piece: StashEntry; readonly fabric: Fabric | undefined }) {
   const sides = saySides(size, unit)
   return (
     <li>
@@ -74,7 +74,7 @@ function PieceOnHand({ piece: { id, name, unit, size, onHand }, fabric }: { read
         aria-label={t('Number on hand: {name}, {size}', { name, size: sides })}
         onChange={(event) => setOnHand(id, Math.max(0, Math.min(999, Math.floor(Number(event.target.value) || 0))))}
       />
-      <button type="button" aria-label={t('Take out {name}, {size}', { name, size: sides })} onClick={() => takeOut(id)}>
+      <button type="button" aria-label={t('Take out {name}, {size}', { name, size: sides })} onClick={() => removeFromStash(id)}>
         ×
       </button>
     </li>
