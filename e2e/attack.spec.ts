@@ -219,7 +219,7 @@ test('a database of a later Nestwright is left as it is, and said to be one', CH
       }),
   )
   await page.goto('/')
-  await expect(page.locator('.keeping')).toContainText('Your blocks were kept by a newer Nestwright: load this page anew to see them.')
+  await expect(page.locator('.save-status')).toContainText('Your blocks were kept by a newer Nestwright: load this page anew to see them.')
   await nameField(page).fill('Meanwhile')
   await expect(nameField(page)).toHaveValue('Meanwhile')
 })
@@ -337,7 +337,7 @@ async function anything(page: Page, random: Random): Promise<string> {
   }
   if (sort === 'press' || sort === 'choose') {
     const [part, place, option] = [
-      pick(['header button', '.looks button', '[role=tab]', '.bench button', '.side button', 'main button', 'summary']),
+      pick(['header button', '.view-picker button', '[role=tab]', '.bench button', '.side button', 'main button', 'summary']),
       random(),
       random(),
     ]

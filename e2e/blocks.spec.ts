@@ -30,7 +30,7 @@ const faces = (page: Page): Locator =>
   dialog(page)
     .getByRole('button', { name: /^Open / })
     .and(page.locator('.face'))
-const banner = (page: Page): Locator => page.locator('.keeping')
+const banner = (page: Page): Locator => page.locator('.save-status')
 
 async function openBlocks(page: Page): Promise<void> {
   await button(page, 'Blocks').click()

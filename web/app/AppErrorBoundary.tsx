@@ -1,7 +1,7 @@
 /**
- * The page, or where it cannot be drawn one sentence and ways on that lose nothing.
+ * The page, or if it cannot be rendered, a message and ways to go on without losing anything.
  *
- * The same block would lie on the board again after the page is loaded anew: so it can be undone, or left among the blocks.
+ * Reloading alone would put the same block on the board again. So the last change can be undone, or an empty grid opened; the block stays in the library.
  */
 import { Component, type ReactNode } from 'react'
 import { emptyGrid } from '../document/starters/emptyGrid.ts'
@@ -14,7 +14,7 @@ interface Props {
   readonly children: ReactNode
 }
 
-/** A class, because only one can hear that a part below it failed. */
+/** A class, because React only tells class components that a child failed. */
 export class AppErrorBoundary extends Component<Props, { readonly failed: boolean }> {
   override state = { failed: false }
 
@@ -24,7 +24,7 @@ export class AppErrorBoundary extends Component<Props, { readonly failed: boolea
 
   override render(): ReactNode {
     if (!this.state.failed) return this.props.children
-    const again = (): void => this.setState({ failed: false })
+    const retry = (): void => this.setState({ failed: false })
     return (
       <main className="missing" role="alert">
         <p>
@@ -38,12 +38,12 @@ export class AppErrorBoundary extends Component<Props, { readonly failed: boolea
             disabled={getState().history.past.length === 0}
             onClick={() => {
               undo()
-              again()
+              retry()
             }}
           >
             {t('Undo')}
           </button>
-          <button type="button" onClick={() => void beginBlock(emptyGrid).then(again)}>
+          <button type="button" onClick={() => void beginBlock(emptyGrid).then(retry)}>
             {t('Lay an empty grid')}
           </button>
           <button type="button" onClick={() => saveFile(getState().history.block)}>

@@ -1,4 +1,4 @@
-/** How this screen speaks and in which light: kept for this browser, no part of any block. */
+/** The language and the colours of the page. This browser remembers them; they belong to no block. */
 import { chooseTheme, type Theme, THEMES, useTheme } from '../drawing/theme.ts'
 import { setView } from '../document/store.ts'
 import { Popover } from '../controls/Popover.tsx'
@@ -6,28 +6,28 @@ import { chooseLanguage, LANGUAGES, type Language, spoken, t } from '../words/wo
 
 export function Display() {
   const light = useTheme()
-  const lights: Readonly<Record<Theme, string>> = {
+  const names: Readonly<Record<Theme, string>> = {
     device: t('as the device says'),
     day: t('by day'),
     sun: t('in the sun'),
     night: t('by night'),
   }
   return (
-    <Popover name={t('This screen')} className="thisscreen">
+    <Popover name={t('This screen')} className="display-settings">
       <div className="popover-content">
         <label>
           {t('Light')}
           <select value={light} onChange={(event) => chooseTheme(event.target.value as Theme)}>
             {THEMES.map((one) => (
               <option key={one} value={one}>
-                {lights[one]}
+                {names[one]}
               </option>
             ))}
           </select>
         </label>
         <label>
           {t('Language')}
-          <select value={spoken()} onChange={(event) => void takeUp(event.target.value as Language)}>
+          <select value={spoken()} onChange={(event) => void changeLanguage(event.target.value as Language)}>
             {Object.entries(LANGUAGES).map(([language, name]) => (
               <option key={language} value={language} lang={language}>
                 {name}
@@ -40,9 +40,9 @@ export function Display() {
   )
 }
 
-async function takeUp(language: Language): Promise<void> {
+async function changeLanguage(language: Language): Promise<void> {
   await chooseLanguage(language)
   setView({ language })
-  // The whole page is made anew: the focus goes back to where this was chosen.
-  requestAnimationFrame(() => document.querySelector<HTMLElement>('.thisscreen summary')?.focus())
+  // The whole page is rendered again, so the focus has to be put back.
+  requestAnimationFrame(() => document.querySelector<HTMLElement>('.display-settings summary')?.focus())
 }

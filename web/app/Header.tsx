@@ -1,4 +1,4 @@
-/** The head of the page: the block's name, the maker's blocks, files, undo, and whether all is kept. */
+/** The header of the page: the block's name, the library, files, undo and redo, and whether everything is saved. */
 import { lazy, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { setName } from '../../geometry/index.ts'
@@ -24,7 +24,7 @@ export function Header() {
         <input value={block.name} maxLength={200} onChange={(event) => edit(setName(event.target.value))} />
       </label>
       <div className="buttons">
-        <OwnBlocks />
+        <LibraryButton />
         <OpenFileButton />
         <button type="button" onClick={() => saveFile(block)}>
           {t('Save a file')}
@@ -36,15 +36,15 @@ export function Header() {
           {t('Do again')}
         </ActionButton>
       </div>
-      <div className="ending">
-        <Kept />
+      <div className="header-end">
+        <SaveState />
         <Display />
       </div>
     </header>
   )
 }
 
-function OwnBlocks() {
+function LibraryButton() {
   const [open, setOpen] = useState(false)
   return (
     <>
@@ -62,10 +62,10 @@ function OwnBlocks() {
   )
 }
 
-function Kept() {
+function SaveState() {
   const saved = useStore((state) => state.saved)
   const elsewhere = useStore(({ currentBlock }) => currentBlock.readOnly && currentBlock.trouble === null)
   const words = { failed: t('Not kept in this browser'), saving: t('Keeping…'), saved: t('Kept in this browser') }
-  // Each edit is kept: to say so each time would drown what it did. Where it is not, the line under the head says so aloud.
-  return <span className="saved">{elsewhere ? t('Kept by another tab') : words[saved]}</span>
+  // Not announced: every edit is saved, and hearing that each time would drown out what the edit did. If saving fails, the line below the header is announced.
+  return <span className="save-state">{elsewhere ? t('Kept by another tab') : words[saved]}</span>
 }

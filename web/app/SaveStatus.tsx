@@ -1,4 +1,4 @@
-/** One line under the head of the page where the block is not kept as it should be, or a newer page is ready, with what can be done. */
+/** A line below the header, if the block is not being saved or a newer version of the page is ready, with buttons for what to do. */
 import './saveStatus.css'
 import { type ReactNode, useState } from 'react'
 import { goOnWithCopy, takeOver, whenKept } from '../keeping/openBlock.ts'
@@ -9,36 +9,36 @@ import { t } from '../words/words.ts'
 
 export function SaveStatus() {
   const { readOnly: elsewhere, trouble } = useStore(({ currentBlock }) => currentBlock)
-  const [later, putOff] = useState(false)
-  const newer = useNewer() && !later
+  const [dismissed, setDismissed] = useState(false)
+  const newer = useNewer() && !dismissed
   if (trouble !== null) return <Line urgent>{TROUBLES[trouble]()}</Line>
-  if (elsewhere) return <Line urgent>{inAnotherTab()}</Line>
-  return newer ? <Line>{newerReady(() => putOff(true))}</Line> : null
+  if (elsewhere) return <Line urgent>{openInAnotherTab()}</Line>
+  return newer ? <Line>{newVersionReady(() => setDismissed(true))}</Line> : null
 }
 
 function Line({ urgent = false, children }: { readonly urgent?: boolean; readonly children: ReactNode }) {
   return (
-    <div className="keeping" role={urgent ? 'alert' : 'status'}>
+    <div className="save-status" role={urgent ? 'alert' : 'status'}>
       {children}
     </div>
   )
 }
 
-function newerReady(putOff: () => void): ReactNode {
+function newVersionReady(dismiss: () => void): ReactNode {
   return (
     <>
       <p>{t('A newer version of Nestwright is ready.')}</p>
       <button type="button" onClick={() => void whenKept(takeNewer)}>
         {t('Load it now')}
       </button>
-      <button type="button" onClick={putOff}>
+      <button type="button" onClick={dismiss}>
         {t('Later')}
       </button>
     </>
   )
 }
 
-function inAnotherTab(): ReactNode {
+function openInAnotherTab(): ReactNode {
   return (
     <>
       <p>{t('This block is open in another tab; here you see it as it changes there.')}</p>
@@ -53,15 +53,15 @@ function inAnotherTab(): ReactNode {
 }
 
 const TROUBLES: Readonly<Record<StorageProblem, () => ReactNode>> = {
-  none: () => withFile(t('This browser keeps nothing here (a private window?): save the block as a file before you leave.')),
-  full: () => withFile(t('The disk is full, and your last changes are not kept: save the block as a file. It is tried again and again.')),
-  failed: () => withFile(t('Your last changes could not be kept: save the block as a file. It is tried again and again.')),
+  none: () => withSaveButton(t('This browser keeps nothing here (a private window?): save the block as a file before you leave.')),
+  full: () => withSaveButton(t('The disk is full, and your last changes are not kept: save the block as a file. It is tried again and again.')),
+  failed: () => withSaveButton(t('Your last changes could not be kept: save the block as a file. It is tried again and again.')),
   older: () => <p>{t('An older Nestwright is open in another tab and holds your blocks: close that tab.')}</p>,
-  newer: () => withLoading(t('Your blocks are held by another tab with a newer Nestwright: load this page anew.')),
-  later: () => withLoading(t('Your blocks were kept by a newer Nestwright: load this page anew to see them. What you do here is not kept.')),
+  newer: () => withReloadButton(t('Your blocks are held by another tab with a newer Nestwright: load this page anew.')),
+  later: () => withReloadButton(t('Your blocks were kept by a newer Nestwright: load this page anew to see them. What you do here is not kept.')),
 }
 
-const withLoading = (sentence: string): ReactNode => (
+const withReloadButton = (sentence: string): ReactNode => (
   <>
     <p>{sentence}</p>
     <button type="button" onClick={() => window.location.reload()}>
@@ -70,7 +70,7 @@ const withLoading = (sentence: string): ReactNode => (
   </>
 )
 
-const withFile = (sentence: string): ReactNode => (
+const withSaveButton = (sentence: string): ReactNode => (
   <>
     <p>{sentence}</p>
     <button type="button" onClick={() => saveFile(getState().history.block)}>

@@ -1,7 +1,7 @@
 /**
- * The sheets beside the board: one for each thing a maker asks of a block, chosen from the row of tabs at the edge.
+ * The right side of the page: a row of tabs, and the open sheet with its panels.
  *
- * A sheet is fetched when it is first opened, so that the page is there at once; the findings' one line stands above whichever is open.
+ * The code of a sheet is loaded when it is first opened, so that the page starts at once. The summary of the seam check stands above every sheet.
  */
 import { type ComponentType, type KeyboardEvent, lazy, type ReactElement, useSyncExternalStore } from 'react'
 import { setView, type SheetName, useStore } from '../document/store.ts'
@@ -12,7 +12,7 @@ import { CheckSummary } from './check/CheckSummary.tsx'
 import { LazyPanel } from '../controls/LazyPanel.tsx'
 
 const ColourPanels = lazy(async () => ({ default: (await import('./colour/ColourPanels.tsx')).ColourPanels }))
-const BlockSheet = lazy(async () => ({ default: (await import('./block/BlockSettings.tsx')).BlockSettings }))
+const BlockSettings = lazy(async () => ({ default: (await import('./block/BlockSettings.tsx')).BlockSettings }))
 const CutList = lazy(async () => ({ default: (await import('./cutting/CutList.tsx')).CutList }))
 const UnitMethods = lazy(async () => ({ default: (await import('./methods/UnitMethods.tsx')).UnitMethods }))
 const Stash = lazy(async () => ({ default: (await import('./cutting/Stash.tsx')).Stash }))
@@ -25,16 +25,16 @@ const PrintPanel = lazy(async () => ({ default: (await import('./booklet/PrintPa
 const BookletPanel = lazy(async () => ({ default: (await import('./booklet/BookletPanel.tsx')).BookletPanel }))
 const SewnComparison = lazy(async () => ({ default: (await import('./check/SewnComparison.tsx')).SewnComparison }))
 
-interface Sheeted {
+interface SheetTab {
   readonly sheet: SheetName
   readonly name: () => string
   readonly icon: ReactElement
-  /** What the sheet holds, from the top. */
+  /** From the top. */
   readonly panels: readonly ComponentType[]
 }
 
-const SHEETS: readonly Sheeted[] = [
-  { sheet: 'block', name: () => t('Block'), icon: <path d="M4 4h16v16H4zM4 4l16 16M20 4L4 20" />, panels: [BlockSheet, TurnWholeBlock] },
+const SHEETS: readonly SheetTab[] = [
+  { sheet: 'block', name: () => t('Block'), icon: <path d="M4 4h16v16H4zM4 4l16 16M20 4L4 20" />, panels: [BlockSettings, TurnWholeBlock] },
   {
     sheet: 'findings',
     name: () => t('Findings'),
@@ -78,14 +78,15 @@ const SHEETS: readonly Sheeted[] = [
   },
 ]
 
-const OF_THE_WHOLE: ReadonlySet<SheetName> = new Set(['quilting', 'setting', 'booklet'])
+/** Sheets about the whole block, where nobody works on single units. */
+const ABOUT_WHOLE_BLOCK: ReadonlySet<SheetName> = new Set(['quilting', 'setting', 'booklet'])
 
 export function SheetTabs() {
   const open = useStore(({ view }) => view.sheet)
-  const row = useSyncExternalStore(whenTurned, () => ROW.matches)
-  // Where the block is not laid on the board, nothing is done to units; nor do they stand before a sheet that asks about the whole.
-  const apart = useStore(({ view }) => view.mode === 'order' || view.mode === 'setting' || OF_THE_WHOLE.has(view.sheet))
-  const now = SHEETS.find(({ sheet }) => sheet === open) ?? (SHEETS[0] as Sheeted)
+  const isRow = useSyncExternalStore(subscribeToLayout, () => ROW_LAYOUT.matches)
+  // The selected units are left out where the board shows something else, and on sheets about the whole block.
+  const hideSelection = useStore(({ view }) => view.mode === 'order' || view.mode === 'setting' || ABOUT_WHOLE_BLOCK.has(view.sheet))
+  const current = SHEETS.find(({ sheet }) => sheet === open) ?? (SHEETS[0] as SheetTab)
   return (
     <div className="side right">
       <div
@@ -93,8 +94,8 @@ export function SheetTabs() {
         data-part="tabs"
         role="tablist"
         aria-label={t('Sheets')}
-        aria-orientation={row ? 'horizontal' : 'vertical'}
-        onKeyDown={(event) => step(event, now)}
+        aria-orientation={isRow ? 'horizontal' : 'vertical'}
+        onKeyDown={(event) => moveToTab(event, current)}
       >
         {SHEETS.map(({ sheet, name, icon }) => (
           <button
@@ -102,9 +103,9 @@ export function SheetTabs() {
             type="button"
             role="tab"
             id={`tab-${sheet}`}
-            aria-selected={sheet === now.sheet}
+            aria-selected={sheet === current.sheet}
             aria-controls="sheet"
-            tabIndex={sheet === now.sheet ? 0 : -1}
+            tabIndex={sheet === current.sheet ? 0 : -1}
             onClick={() => setView({ sheet })}
           >
             <svg viewBox="0 0 24 24" width="22" height="22" fill="none" stroke="currentColor" strokeWidth="1.7" aria-hidden="true">
@@ -114,13 +115,13 @@ export function SheetTabs() {
           </button>
         ))}
       </div>
-      <div className="sheet" data-part="sheet" role="tabpanel" id="sheet" aria-labelledby={`tab-${now.sheet}`}>
-        {!apart && <SelectedUnits />}
+      <div className="sheet" data-part="sheet" role="tabpanel" id="sheet" aria-labelledby={`tab-${current.sheet}`}>
+        {!hideSelection && <SelectedUnits />}
         <CheckSummary />
-        <LazyPanel key={now.sheet}>
-          {now.panels.map((Panel, place) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the panels of a sheet never change places
-            <Panel key={`${now.sheet} ${place}`} />
+        <LazyPanel key={current.sheet}>
+          {current.panels.map((Panel, place) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the panels of a sheet never change their order
+            <Panel key={`${current.sheet} ${place}`} />
           ))}
         </LazyPanel>
       </div>
@@ -128,23 +129,23 @@ export function SheetTabs() {
   )
 }
 
-/** Where the tabs lie in a row above the sheet, as the style has it. */
-const ROW = window.matchMedia('(max-width: 1100px)')
+/** The width up to which the stylesheet puts the tabs in a row above the sheet. */
+const ROW_LAYOUT = window.matchMedia('(max-width: 1100px)')
 
-function whenTurned(heard: () => void): () => void {
-  ROW.addEventListener('change', heard)
-  return () => ROW.removeEventListener('change', heard)
+function subscribeToLayout(listener: () => void): () => void {
+  ROW_LAYOUT.addEventListener('change', listener)
+  return () => ROW_LAYOUT.removeEventListener('change', listener)
 }
 
-const STEPS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }
+const ARROWS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }
 
-/** Arrows walk from tab to tab, as they do in any row of tabs; Home and End go to the first and the last. */
-function step(event: KeyboardEvent<HTMLElement>, now: Sheeted): void {
-  const by = STEPS[event.key]
+/** Arrow keys move from tab to tab, as in any row of tabs; Home and End go to the first and the last. */
+function moveToTab(event: KeyboardEvent<HTMLElement>, current: SheetTab): void {
+  const by = ARROWS[event.key]
   const end = { Home: 0, End: SHEETS.length - 1 }[event.key]
   if (by === undefined && end === undefined) return
   event.preventDefault()
-  const next = SHEETS[end ?? (SHEETS.indexOf(now) + (by ?? 0) + SHEETS.length) % SHEETS.length] as Sheeted
+  const next = SHEETS[end ?? (SHEETS.indexOf(current) + (by ?? 0) + SHEETS.length) % SHEETS.length] as SheetTab
   setView({ sheet: next.sheet })
   document.getElementById(`tab-${next.sheet}`)?.focus()
 }

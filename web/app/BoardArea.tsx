@@ -1,0 +1,109 @@
+/** The middle of the page: the choice of view, the board or what a view shows instead, and below it the notice and the board's buttons. */
+import { type ComponentType, lazy } from 'react'
+import { Board } from '../board/Board.tsx'
+import { SymmetrySelect } from '../board/SymmetrySelect.tsx'
+import { KEYS } from '../board/keys/keyList.ts'
+import { LazyPanel } from '../controls/LazyPanel.tsx'
+import { Popover } from '../controls/Popover.tsx'
+import { setView, useStore, type ViewMode } from '../document/store.ts'
+import { NestingChanges } from '../views/NestingChanges.tsx'
+import { t } from '../words/words.ts'
+import { ViewPicker } from './ViewPicker.tsx'
+
+// Loaded when a view is first chosen, so that the page starts at once.
+/** Explains the colours of a view, on the board. */
+const KEYS_TO_COLOURS: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
+  value: lazy(async () => ({ default: (await import('../views/ValueKey.tsx')).ValueKey })),
+  layers: lazy(async () => ({ default: (await import('../views/LayersKey.tsx')).LayersKey })),
+}
+
+/** Views that show something else than the board: nothing can be arranged there. */
+const INSTEAD_OF_BOARD: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
+  order: lazy(async () => ({ default: (await import('../views/SewingOrder.tsx')).SewingOrder })),
+  setting: lazy(async () => ({ default: (await import('../views/RepeatedBlocks.tsx')).RepeatedBlocks })),
+}
+
+export function BoardArea() {
+  return (
+    <section className="middle" aria-labelledby="board-title">
+      <h2 id="board-title" className="unseen">
+        {t('Board')}
+      </h2>
+      <ViewPicker />
+      <BoardOrView />
+      <div className="below-board" data-part="under">
+        <div className="message-space">
+          <div className="message">
+            <NestingChanges />
+            <Notice />
+          </div>
+        </div>
+        <BoardButtons />
+      </div>
+    </section>
+  )
+}
+
+function BoardOrView() {
+  const mode = useStore(({ view }) => view.mode)
+  const [View, ColourKey] = [INSTEAD_OF_BOARD[mode], KEYS_TO_COLOURS[mode]]
+  if (View === undefined)
+    return (
+      <Board>
+        {ColourKey !== undefined && (
+          <LazyPanel key={mode}>
+            <ColourKey />
+          </LazyPanel>
+        )}
+      </Board>
+    )
+  return (
+    <LazyPanel key={mode} fallback={<div className="board" />}>
+      <View />
+    </LazyPanel>
+  )
+}
+
+/** Symmetric edits, seam numbers and marks, zoom, and the list of keys. */
+function BoardButtons() {
+  const mode = useStore(({ view }) => view.mode)
+  const marks = useStore(({ view }) => view.marks)
+  return (
+    <div className="buttons board-buttons">
+      {INSTEAD_OF_BOARD[mode] === undefined && <SymmetrySelect />}
+      <button type="button" aria-pressed={marks} onClick={() => setView({ marks: !marks })}>
+        {t('Numbers and marks')}
+      </button>
+      <button type="button" onClick={() => setView({ zoom: 1, pan: [0, 0] })}>
+        {t('Fit')}
+      </button>
+      <KeyList />
+    </div>
+  )
+}
+
+function Notice() {
+  const notice = useStore(({ view }) => view.notice)
+  const notices = useStore(({ view }) => view.notices)
+  return (
+    <p className="notice" role="status" aria-live="polite">
+      {/* A new element for each notice: a repeated sentence is announced again, and on a small screen it appears and disappears again. */}
+      <span key={notices}>{notice}</span>
+    </p>
+  )
+}
+
+function KeyList() {
+  return (
+    <Popover name={t('Keys')} className="upward keys">
+      <dl id="keys" className="popover-content">
+        {KEYS.map(([key, what]) => (
+          <div key={key}>
+            <dt>{t(key)}</dt>
+            <dd>{t(what)}</dd>
+          </div>
+        ))}
+      </dl>
+    </Popover>
+  )
+}
