@@ -103,7 +103,9 @@ function checkFollowing(start: Block, edits: readonly { change: Change; seed: nu
   for (const { change, seed, undo } of edits) {
     const last = past.at(-1) as Block
     const next = sequence(seed)
-    const block = undo === 0 && past.length > 1 ? (past.splice(-1), past.at(-1) as Block) : produce(last, (draft) => change(draft as never, next))
+    const goesBack = undo === 0 && past.length > 1
+    if (goesBack) past.pop()
+    const block = goesBack ? (past.at(-1) as Block) : produce(last, (draft) => change(draft as never, next))
     if (undo !== 0) past.push(block)
     expect(follow(block)).toEqual(findings(block))
   }
