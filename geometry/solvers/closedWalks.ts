@@ -129,8 +129,7 @@ function usefulWalks(demand: Demand): Walk[] | null {
 function everyRound(nodes: number): Walk[] {
   const walks: Walk[] = []
   for (let a = 0; a < nodes; a++)
-    for (let b = a; b < nodes; b++)
-      for (let c = a; c < nodes; c++) for (let d = a; d < nodes; d++) if (c !== a || b <= d) walks.push([a, b, c, d])
+    for (let b = a; b < nodes; b++) for (let c = a; c < nodes; c++) for (let d = a; d < nodes; d++) if (c !== a || b <= d) walks.push([a, b, c, d])
   return walks
 }
 

@@ -94,7 +94,9 @@ describe('backing and batting', () => {
   })
 
   it('battings as sold, smallest first [S147][S148]; the throw from memory', () => {
-    expect(BATTING_SIZES.map(({ soldAs, size }) => [soldAs, size]).sort()).toEqual(tables.battingSizes.map(({ name, size }) => [name, pair(size)]).sort())
+    expect(BATTING_SIZES.map(({ soldAs, size }) => [soldAs, size]).sort()).toEqual(
+      tables.battingSizes.map(({ name, size }) => [name, pair(size)]).sort(),
+    )
   })
 
   it.each(tables.quiltSizesForBeds)('$name: a quilt of $quilt, batting of $batting, $source', ({ name, quilt, batting, source }) => {

@@ -1,5 +1,13 @@
 /** The strips of one fabric to scale, with their cuts numbered in the order in which they are made. */
-import { type MeasureUnit, type CuttingDiagram, cuttingDiagram, type DiagramCut, type DiagramStrip, sayLength, type Strip } from '../../geometry/index.ts'
+import {
+  type MeasureUnit,
+  type CuttingDiagram,
+  cuttingDiagram,
+  type DiagramCut,
+  type DiagramStrip,
+  sayLength,
+  type Strip,
+} from '../../geometry/index.ts'
 import { t } from '../words/words.ts'
 
 /** A letter for each size of piece, by the size as text. */
