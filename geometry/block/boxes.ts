@@ -7,16 +7,15 @@
  */
 import { add, compare, parseRational, type Rational, rational, subtract, toFile } from '../exact/rational.ts'
 import { type ExactPoint, exactPoint } from '../units/kinds.ts'
+import { boxOf, type ExactBox } from '../units/unitBox.ts'
 import type { FilePoint, Mutable, Position, Turn, Unit } from '../values/block.ts'
 
-export interface ExactBox {
-  readonly low: ExactPoint
-  readonly high: ExactPoint
-}
-
+/** The exact value of a position of a block that has been read; 0 where it is none. */
 export const exact = (value: Position): Rational => parseRational(value) ?? rational(0)
+/** A point as a file writes it. */
 export const file = ([x, y]: ExactPoint): [Position, Position] => [toFile(x), toFile(y)]
 
+/** Moves a unit by so many cells. */
 export function shift(unit: Mutable<Unit>, dx: Position, dy: Position): void {
   const by: ExactPoint = [exact(dx), exact(dy)]
   const moved = (point: FilePoint): [Position, Position] => {
@@ -27,17 +26,7 @@ export function shift(unit: Mutable<Unit>, dx: Position, dy: Position): void {
   else unit.at = moved(unit.at)
 }
 
-export function boxOf(unit: Unit | Mutable<Unit>): ExactBox {
-  if (unit.kind !== 'polygon') {
-    const at = exactPoint(unit.at)
-    const size = exactPoint(unit.size)
-    return { low: at, high: [add(at[0], size[0]), add(at[1], size[1])] }
-  }
-  const corners = unit.corners.map((corner) => exactPoint(corner))
-  const least = (axis: 0 | 1, sign: 1 | -1): Rational => corners.map((corner) => corner[axis]).reduce((a, b) => (compare(a, b) * sign <= 0 ? a : b))
-  return { low: [least(0, 1), least(1, 1)], high: [least(0, -1), least(1, -1)] }
-}
-
+/** The box round several units; null round none. */
 export function boxAround(units: readonly (Unit | Mutable<Unit>)[]): ExactBox | null {
   return units.map(boxOf).reduce<ExactBox | null>((all, box) => {
     if (all === null) return box

@@ -9,7 +9,8 @@ import { cellOf, lengthOf } from '../block/lengthsOf.ts'
 import type { Block, Kind, Method, Unit } from '../values/block.ts'
 import { multiply, subtract, toNumber } from '../exact/rational.ts'
 import { type ExactPoint, methodOf, sizeAtRest } from '../units/kinds.ts'
-import { exactBox, pictures } from '../units/unitPicture.ts'
+import { boxOf } from '../units/unitBox.ts'
+import { pictures } from '../units/unitPicture.ts'
 
 export interface MatchingUnits {
   readonly units: readonly Unit[]
@@ -91,7 +92,7 @@ function keyOf(unit: Unit, picture: (unit: Unit) => string): string {
 }
 
 export function polygonSize(unit: Unit): ExactPoint {
-  const { low, high } = exactBox(unit)
+  const { low, high } = boxOf(unit)
   return [subtract(high[0], low[0]), subtract(high[1], low[1])]
 }
 

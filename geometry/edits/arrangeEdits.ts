@@ -7,7 +7,8 @@
  */
 import { add, compare, divide, equal, multiply, type Rational, rational, subtract, toFile } from '../exact/rational.ts'
 import { type ExactPoint, exactPoint, KIND_FACTS, shapeOf } from '../units/kinds.ts'
-import { boxAround, boxOf, exact, type ExactBox, file, shift } from '../block/boxes.ts'
+import { boxAround, exact, file, shift } from '../block/boxes.ts'
+import { boxOf, type ExactBox } from '../units/unitBox.ts'
 import type { Draft, Edit } from './unitEdits.ts'
 import type { BoxUnit, FilePoint, Kind, Mutable, Position, Turn, Unit } from '../values/block.ts'
 import { message } from '../values/messages.ts'

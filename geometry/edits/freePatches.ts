@@ -7,7 +7,8 @@
  */
 import { add, compare, divide, equal, lcm, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
 import { type ExactPoint, exactPoint } from '../units/kinds.ts'
-import { boxOf, file } from '../block/boxes.ts'
+import { file } from '../block/boxes.ts'
+import { boxOf } from '../units/unitBox.ts'
 import { type Edit, freshId } from './unitEdits.ts'
 import { crossed } from '../block/read.ts'
 import type { Block, FilePoint, Mutable, PolygonUnit, Unit } from '../values/block.ts'

@@ -10,7 +10,8 @@
  *         is looked at from each of its sides that fit, and the side that costs least is taken.
  */
 import { toFile } from '../exact/rational.ts'
-import { exactBox, pictureOf, viewOf } from '../units/unitPicture.ts'
+import { boxOf } from '../units/unitBox.ts'
+import { pictureOf, viewOf } from '../units/unitPicture.ts'
 import { turnBlock } from './unitEdits.ts'
 import type { Block, Position, Turn, Unit } from '../values/block.ts'
 import { type Message, message } from '../values/messages.ts'
@@ -100,7 +101,7 @@ function seenFrom(laid: Block, sewn: Block, turn: Turn): AsSewn {
 }
 
 function boxKey(unit: Unit): string {
-  const { low, high } = exactBox(unit)
+  const { low, high } = boxOf(unit)
   return [...low, ...high].map(({ n, d }) => `${n}/${d}`).join()
 }
 
@@ -112,7 +113,7 @@ const isMirrored = ({ need, sewn }: Place): boolean =>
 
 function differenceAt(place: Place, held: ReadonlySet<string>): SewnDifference {
   const { laid, sewn, need, has } = place
-  const { low } = exactBox(laid)
+  const { low } = boxOf(laid)
   const how: MovedHow = sewn === null ? 'missing' : need === has ? 'turned' : isMirrored(place) ? 'mirrored' : held.has(need) ? 'swapped' : 'other'
   const said =
     how === 'turned'

@@ -8,7 +8,8 @@
  */
 import { rational, toFile } from '../exact/rational.ts'
 import { exactPoint, shapeOf } from '../units/kinds.ts'
-import { boxOf, type ExactBox, mirrorIn, turnIn } from '../block/boxes.ts'
+import { mirrorIn, turnIn } from '../block/boxes.ts'
+import { boxOf, type ExactBox } from '../units/unitBox.ts'
 import { type Edit, freshId } from './unitEdits.ts'
 import type { Block, Mutable, Unit } from '../values/block.ts'
 

@@ -7,7 +7,8 @@
  */
 import { compare, divide, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
 import { exactPoint, KIND_FACTS } from '../units/kinds.ts'
-import { boxAround, boxOf, type ExactBox, file, mirrorIn, shift, turnIn } from '../block/boxes.ts'
+import { boxAround, file, mirrorIn, shift, turnIn } from '../block/boxes.ts'
+import { boxOf, type ExactBox } from '../units/unitBox.ts'
 import { lengthOf } from '../block/lengthsOf.ts'
 import type { Block, Border, Fabric, FilePoint, Length, Method, Mutable, Order, Position, PressAsked, Turn, Unit } from '../values/block.ts'
 import { type EditName, message } from '../values/messages.ts'

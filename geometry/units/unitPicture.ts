@@ -7,8 +7,9 @@
  * Exact   places are fractions of a cell.
  */
 import type { BoxUnit, Turn, Unit } from '../values/block.ts'
-import { compare, type Rational, rational, subtract } from '../exact/rational.ts'
+import { rational, subtract } from '../exact/rational.ts'
 import { type ExactPoint, exactPoint, place, type Sewn, shapeOf } from './kinds.ts'
+import { boxOf } from './unitBox.ts'
 
 interface SeenPatch {
   readonly name: string
@@ -21,23 +22,11 @@ const outline = (corners: readonly ExactPoint[]): string => corners.map(said).so
 const patchesOf = (unit: Unit): readonly SeenPatch[] =>
   unit.kind === 'polygon' ? [{ name: 'patch', corners: unit.corners.map(exactPoint) }] : shapeOf(unit).patches
 
-export interface ExactBox {
-  readonly low: ExactPoint
-  readonly high: ExactPoint
-}
-
-/** The box a unit lies in, in cells. */
-export function exactBox(unit: Unit): ExactBox {
-  const corners = patchesOf(unit).flatMap((patch) => patch.corners)
-  const end = (axis: 0 | 1, sign: 1 | -1): Rational => corners.map((corner) => corner[axis]).reduce((a, b) => (compare(a, b) * sign <= 0 ? a : b))
-  return { low: [end(0, 1), end(1, 1)], high: [end(0, -1), end(1, -1)] }
-}
-
 /** The outlines of a unit's patches in its box, for each of its four turns. */
 type Outlines = readonly (readonly { readonly name: string; readonly outline: string }[])[]
 
 function outlinesOf(unit: Unit): Outlines {
-  const { low, high } = exactBox(unit)
+  const { low, high } = boxOf(unit)
   const size: ExactPoint = [subtract(high[0], low[0]), subtract(high[1], low[1])]
   const moved = patchesOf(unit).map(({ name, corners }) => ({
     name,
