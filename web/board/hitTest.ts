@@ -14,6 +14,7 @@ export function unitsIndex({ units }: Block): SpatialIndex<Unit> {
   return index
 }
 
+/** A unit by its id; undefined where the block has none of that id. */
 export function unitById({ units }: Block, id: string): Unit | undefined {
   const byId = unitsByName.get(units) ?? new Map(units.map((unit) => [unit.id, unit]))
   unitsByName.set(units, byId)

@@ -1,8 +1,9 @@
-/** A new unit of a kind, as it comes off the tray: its usual size, in the block's first fabrics. */
+/** New units, as they come off the tray: of their usual size, in the block's first fabrics. All lengths in cells. */
 import { type Block, type FilePoint, freshId, type Kind, KIND_FACTS, type Turn, type Unit } from '../../geometry/index.ts'
 import { hasRoom } from './hitTest.ts'
 import type { Point } from '../document/shapes.ts'
 
+/** The kinds in the tray, in their order there. */
 export const TRAY = ['square', 'hst', 'hourglass', 'goose', 'diamond', 'cornered', 'strips', 'half-rectangle'] as const satisfies readonly Kind[]
 export type TrayKind = (typeof TRAY)[number]
 
@@ -17,6 +18,7 @@ const SIZES: Readonly<Record<TrayKind, readonly [number, number]>> = {
   'half-rectangle': [1, 2],
 }
 
+/** `at` is its top left corner; `turn` counts quarters clockwise. */
 export function newUnit(block: Block, kind: TrayKind, at: FilePoint, turn: Turn = 0, id = freshId(block, kind)): Unit {
   const names = kind === 'strips' ? ['strip1', 'strip2', 'strip3'] : KIND_FACTS[kind].names
   const ids = block.fabrics.map(({ id }) => id)

@@ -30,6 +30,7 @@ export const FINGER_MARGINS: Margins = [44, 60]
 /** Pixels to a cell, at least, however many cells there are. */
 const LEAST_FIT = 0.25
 
+/** `width` and `height` are the board's, in pixels; at zoom 1 the block fits it. */
 export function frameOf(
   extent: GridExtent,
   width: number,

@@ -6,11 +6,11 @@ import { useStore } from '../document/store.ts'
 
 export function LayersKey() {
   const block = useStore(({ history }) => history.block)
-  const deep = useStore((state) => state.layers)
-  const cells = deep?.block === block ? deep.layered.cells : null
-  const sums = useMemo(() => (cells !== null ? layerAreas(cells) : []), [cells])
-  const whole = sums.reduce((sum, { area }) => sum + area, 0)
-  if (sums.length === 0)
+  const layers = useStore((state) => state.layers)
+  const cells = layers?.block === block ? layers.layered.cells : null
+  const areas = useMemo(() => (cells !== null ? layerAreas(cells) : []), [cells])
+  const total = areas.reduce((sum, { area }) => sum + area, 0)
+  if (areas.length === 0)
     return (
       <p className="layers">
         {cells === null ? t('Layers are being counted…') : t('No layers to count: the block is not sewn yet, or has too many patches.')}
@@ -18,10 +18,10 @@ export function LayersKey() {
     )
   return (
     <ul className="layers" aria-label={t('Layers of cloth by colour')}>
-      {sums.map(({ layers, area }) => (
+      {areas.map(({ layers, area }) => (
         <li key={layers}>
           <span className="dot" style={{ background: layerColour(layers) }} />
-          {tn(layers, '{n} layer', '{n} layers')} <small>{percent(area / whole)}</small>
+          {tn(layers, '{n} layer', '{n} layers')} <small>{percent(area / total)}</small>
         </li>
       ))}
     </ul>

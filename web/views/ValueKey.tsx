@@ -1,4 +1,4 @@
-/** What the greys of the value view tell: how many neighbours blur, and where that is said in full. */
+/** What the value view shows: how many pairs of neighbours blur into each other, with a way to the sheet that lists them. */
 import { useBlurs } from '../workers/useBlurs.ts'
 import { setView, useStore } from '../document/store.ts'
 import { t, tn } from '../words/words.ts'
@@ -9,17 +9,17 @@ export function ValueKey() {
   if (blurs === null) return <p className="layers">{t('Neighbours are being compared…')}</p>
   if (blurs.length === 0) return <p className="layers">{t('All neighbours can be told apart.')}</p>
   const lines = blurs.flatMap((blur) => blur.lines)
-  const point = (): void => setView({ shown: lines })
-  const leave = (): void => setView({ shown: null })
+  const showLines = (): void => setView({ shown: lines })
+  const hideLines = (): void => setView({ shown: null })
   return (
     <p className="layers">
       <button
         type="button"
         className="plain"
-        onPointerEnter={point}
-        onPointerLeave={leave}
-        onFocus={point}
-        onBlur={leave}
+        onPointerEnter={showLines}
+        onPointerLeave={hideLines}
+        onFocus={showLines}
+        onBlur={hideLines}
         onClick={() => setView({ sheet: 'colour' })}
       >
         {tn(blurs.length, 'One pair of neighbours blurs.', '{n} pairs of neighbours blur.')}

@@ -1,10 +1,10 @@
 /**
  * The block as it comes together, join by join.
  *
- * In      the findings, how many joins are under the hand (0: none yet), and how far the last of them has come together (0 apart, 1 joined).
- * Out     a drawing, and where it reaches; pieces that are not joined yet lie apart across the seams that will join them.
- * How     from the leaves up each piece knows how far its parts have moved (a box); two sides are drawn apart far enough that none of their parts meet, the
- *         lighter going farther. So nothing lies on anything, and what is joined lies as it will in the block.
+ * In      the findings, how many joins have begun (0: none yet), and how far the last of them has come together (0 apart, 1 joined).
+ * Out     a drawing in cells, and its box; pieces that are not joined yet lie apart, across the seams that will join them.
+ * How     from the patches up, each piece knows how far its parts have moved (a box); two sides are moved apart so far that none of their parts touch, the
+ *         smaller one farther. So nothing lies on anything else, and what is joined lies as it will in the block.
  */
 import type { Block, Findings, Join, Patch } from '../../geometry/index.ts'
 import { type Point, pointOf } from '../document/shapes.ts'
@@ -19,32 +19,33 @@ export interface Assembly {
 
 type Box = readonly [number, number, number, number]
 
-/** Cells between two sides that are apart, and the part of the block's width that all of it may add. */
+/** Cells between two sides that are apart, and how much all gaps together may add, as a part of the block's width. */
 const APART = 0.35
 const MOST_ADDED = 0.5
 
+/** `step` counts joins from 1, `part` runs from 0 to 1. */
 export function assembly(report: Findings, block: Block, step: number, part: number): Assembly {
-  const { tree, gap, rings, reach } = known.get(report.joins) ?? readied(report)
-  return { drawing: drawn(report, tree, rings, block, step, shiftsOf(tree, gap, step, part)), reach }
+  const { tree, gap, rings, reach } = prepared.get(report.joins) ?? prepare(report)
+  return { drawing: draw(report, tree, rings, block, step, shiftsOf(tree, gap, step, part)), reach }
 }
 
 /** What is the same at every step. */
-interface Ready {
+interface Prepared {
   readonly tree: Tree
   readonly gap: number
   readonly rings: readonly (readonly Point[])[]
   readonly reach: Box
 }
 
-const known = new WeakMap<Findings['joins'], Ready>()
+const prepared = new WeakMap<Findings['joins'], Prepared>()
 
-function readied(report: Findings): Ready {
+function prepare(report: Findings): Prepared {
   const tree = treeOf(report)
   const rings = report.patches.map(({ corners }) => corners.map(pointOf))
   const gap = gapOf(rings, tree)
-  const ready = { tree, gap, rings, reach: reachOf(rings, shiftsOf(tree, gap, 0, 1)) }
-  known.set(report.joins, ready)
-  return ready
+  const result = { tree, gap, rings, reach: reachOf(rings, shiftsOf(tree, gap, 0, 1)) }
+  prepared.set(report.joins, result)
+  return result
 }
 
 interface Tree {
@@ -52,10 +53,10 @@ interface Tree {
   /** For each join: the pieces on its two sides (patches first, then joins), and the way across from side 0 to side 1, of length one. */
   readonly sides: readonly (readonly [number, number])[]
   readonly across: readonly Point[]
-  /** How much of what moves apart the first side goes: the lighter goes farther, so that the middle of the cloth stays where it is. */
-  readonly goes: readonly number[]
-  /** How far the two sides reach past each other across the join: nothing but where it bends. */
-  readonly past: readonly number[]
+  /** The first side's share of the way apart: the smaller side moves farther, so that the middle of the fabric stays where it is. */
+  readonly share: readonly number[]
+  /** Cells by which the two sides reach past each other across the join; more than zero only where it bends. */
+  readonly overlap: readonly number[]
 }
 
 function treeOf({ patches, joins }: Findings): Tree {
@@ -66,18 +67,18 @@ function treeOf({ patches, joins }: Findings): Tree {
     piece < patches.length
       ? Math.max(...(patches[piece] as Patch).corners.map(pointOf).map(([x, y]) => x * way[0] + y * way[1]))
       : Math.max(...(sides[piece - patches.length] as [number, number]).map((side) => reach(side, way)))
-  const past = joins.map(({ kind }, join) => {
+  const overlap = joins.map(({ kind }, join) => {
     if (kind !== 'set-in') return 0
     const [way, [near, far]] = [across[join] as Point, sides[join] as [number, number]]
     return Math.max(0, reach(near, way) + reach(far, [-way[0], -way[1]]))
   })
   const areas = patches.map(({ area }) => area)
-  const goes = sides.map(([near, far]) => {
+  const share = sides.map(([near, far]) => {
     const [a, b] = [areas[near] as number, areas[far] as number]
     areas.push(a + b)
     return b / (a + b)
   })
-  return { patches: patches.length, sides, across, goes, past }
+  return { patches: patches.length, sides, across, share, overlap }
 }
 
 /** The clockwise side lies at (−dy, dx) of the way from start to end. */
@@ -91,15 +92,15 @@ function acrossOf({ from, via, to, clockwise }: Join): Point {
   return [(-dy / length) * sign, (dx / length) * sign]
 }
 
-/** How far each patch lies from where it lies in the block. */
-function shiftsOf({ patches, sides, across, goes, past }: Tree, gap: number, step: number, together: number): Point[] {
+/** How far each patch is moved from its place in the block. */
+function shiftsOf({ patches, sides, across, share, overlap }: Tree, gap: number, step: number, together: number): Point[] {
   const boxes: Box[] = Array.from({ length: patches }, (): Box => [0, 0, 0, 0])
   const moves = sides.map(([near, far], join) => {
     const open = join < step - 1 ? 0 : join === step - 1 ? 1 - together : 1
     const way = across[join] as Point
     const [a, b] = [boxes[near] as Box, boxes[far] as Box]
-    const apart = open * (gap + (past[join] as number) + farthest(a, way) + farthest(b, [-way[0], -way[1]]))
-    const part = goes[join] as number
+    const apart = open * (gap + (overlap[join] as number) + farthest(a, way) + farthest(b, [-way[0], -way[1]]))
+    const part = share[join] as number
     const one: Point = [-way[0] * apart * part, -way[1] * apart * part]
     const other: Point = [way[0] * apart * (1 - part), way[1] * apart * (1 - part)]
     boxes.push(around(moved(a, one), moved(b, other)))
@@ -120,7 +121,7 @@ const farthest = ([x0, y0, x1, y1]: Box, [x, y]: Point): number => Math.max(0, (
 const moved = ([x0, y0, x1, y1]: Box, [x, y]: Point): Box => [x0 + x, y0 + y, x1 + x, y1 + y]
 const around = (a: Box, b: Box): Box => [Math.min(a[0], b[0]), Math.min(a[1], b[1]), Math.max(a[2], b[2]), Math.max(a[3], b[3])]
 
-/** As wide as `APART`, but for blocks of so many pieces that all the gaps together would drown them. */
+/** As wide as `APART`, unless the block has so many pieces that all the gaps together would be wider than they are. */
 function gapOf(rings: readonly (readonly Point[])[], tree: Tree): number {
   const size = (gap: number, step: number): Point => {
     const [x0, y0, x1, y1] = reachOf(rings, shiftsOf(tree, gap, step, 1))
@@ -140,7 +141,7 @@ function reachOf(rings: readonly (readonly Point[])[], shifts: readonly Point[])
   return [x0, y0, x1, y1]
 }
 
-/** Which side of the join under the hand each patch is of; −1 where of none. */
+/** Which side of the current join each patch belongs to; −1 for neither. */
 function sideOfPatches({ patches, sides }: Tree, step: number): readonly number[] {
   const side: number[] = new Array(patches + sides.length).fill(-1)
   const now = sides[step - 1]
@@ -150,23 +151,23 @@ function sideOfPatches({ patches, sides }: Tree, step: number): readonly number[
   return side
 }
 
-/** Patches by what is drawn alike: those that wait, then the two sides under the hand. */
-function drawn(
+/** First the patches that wait, then the two sides that are being joined. */
+function draw(
   report: Findings,
   tree: Tree,
-  still: readonly (readonly Point[])[],
+  places: readonly (readonly Point[])[],
   block: Block,
   step: number,
   shifts: readonly Point[],
 ): ViewDrawing {
   const side = sideOfPatches(tree, step)
-  const rings = still.map((ring, patch) => {
+  const rings = places.map((ring, patch) => {
     const [dx, dy] = shifts[patch] as Point
     return ring.map(([x, y]): Point => [x + dx, y + dy])
   })
-  const held = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [patch] : []))
+  const current = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [patch] : []))
   const waiting = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [] : [patch]))
-  const cloth = (patches: readonly number[], faint: boolean): DrawingPart[] =>
+  const fabric = (patches: readonly number[], faint: boolean): DrawingPart[] =>
     fabricParts(
       block,
       patches.map((patch) => ({ ...(report.patches[patch] as Patch), ring: rings[patch] as readonly Point[] })),
@@ -175,16 +176,16 @@ function drawn(
   const edges = (patches: readonly number[]): DrawingPart[] =>
     patches.length === 0 ? [] : [{ what: 'edge', rings: patches.map((patch) => rings[patch] as readonly Point[]) }]
   return [
-    ...cloth(waiting, true),
+    ...fabric(waiting, true),
     ...edges(waiting),
-    ...(held.length === 0 ? [] : [{ what: 'round', rings: held.map((patch) => rings[patch] as readonly Point[]) } as const]),
-    ...cloth(held, false),
-    ...edges(held),
+    ...(current.length === 0 ? [] : [{ what: 'round', rings: current.map((patch) => rings[patch] as readonly Point[]) } as const]),
+    ...fabric(current, false),
+    ...edges(current),
     ...joinParts(report, tree, step, shifts),
   ]
 }
 
-/** The join under the hand: its line on both sides, its number, and the way its allowances lie. */
+/** The current join: its line on both sides, its number, and the side that its seam allowances lie on. */
 function joinParts(report: Findings, { sides, across }: Tree, step: number, shifts: readonly Point[]): DrawingPart[] {
   const join = report.joins[step - 1]
   if (join === undefined) return []

@@ -21,6 +21,7 @@ export interface NestingComparison {
 
 type Moved = (at: Point) => Point
 
+/** `moved` gives where a point of the block before the edit lies after it, in cells. */
 export function compareNesting(before: Findings, after: Findings, moved: Moved = (at) => at): NestingComparison {
   const old = byPlace(before.meetings, moved)
   const fresh = byPlace(after.meetings, (at) => at)

@@ -1,7 +1,7 @@
 /** A board without a screen for the tests of the hand: a hundred pixels to a cell, and events by the cells that they are in. */
 import type { Block } from '../../../geometry/index.ts'
 import { handle, IDLE } from '../../../web/board/hand/hand.ts'
-import type { Command, Hand, HandContext, HandEvent, PointerInput } from '../../../web/board/hand/values.ts'
+import type { HandCommand, HandState, HandContext, HandEvent, PointerInput } from '../../../web/board/hand/values.ts'
 import type { KeyPress } from '../../../web/board/keys/values.ts'
 import type { Point } from '../../../web/document/shapes.ts'
 
@@ -66,17 +66,17 @@ export const key = (name: string, more: Partial<KeyPress> = {}): HandEvent => ({
 })
 
 export interface Played {
-  readonly hand: Hand
+  readonly hand: HandState
   /** All commands but those that only show something: the cursor, the end of a preview. */
-  readonly commands: readonly Command[]
+  readonly commands: readonly HandCommand[]
   /** Of the last event. */
   readonly handled: boolean
 }
 
 /** Plays events one after the other, from a hand that rests or from where another play ended. */
-export function play(context: HandContext, events: readonly HandEvent[], from: Hand = IDLE): Played {
+export function play(context: HandContext, events: readonly HandEvent[], from: HandState = IDLE): Played {
   let [hand, handled] = [from, true]
-  const commands: Command[] = []
+  const commands: HandCommand[] = []
   for (const event of events) {
     const result = handle(hand, event, context)
     ;({ hand, handled } = result)
@@ -86,15 +86,15 @@ export function play(context: HandContext, events: readonly HandEvent[], from: H
 }
 
 /** A press, moves, and the gesture as it stands at the last of them. */
-export const dragged = (context: HandContext, from: Point, way: readonly Point[], more: Partial<PointerInput> = {}): Hand['gesture'] =>
+export const dragged = (context: HandContext, from: Point, way: readonly Point[], more: Partial<PointerInput> = {}): HandState['gesture'] =>
   play(context, [press(from, more), ...way.map((cells) => move(cells, more))]).hand.gesture
 
 /** The same drag, let go: what it does. A drag of units selects them first. */
-export const dropped = (context: HandContext, from: Point, way: readonly Point[], more: Partial<PointerInput> = {}): readonly Command[] =>
+export const dropped = (context: HandContext, from: Point, way: readonly Point[], more: Partial<PointerInput> = {}): readonly HandCommand[] =>
   play(context, [press(from, more), ...way.map((cells) => move(cells, more)), release(way.at(-1), more)]).commands.filter(
     ({ type }) => type !== 'select',
   )
 
 /** What a press without a drag does. */
-export const tapped = (context: HandContext, cells: Point, more: Partial<PointerInput> = {}): readonly Command[] =>
+export const tapped = (context: HandContext, cells: Point, more: Partial<PointerInput> = {}): readonly HandCommand[] =>
   play(context, [press(cells, more), release(cells, more)]).commands

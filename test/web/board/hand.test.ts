@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { type Block, findings, type Unit } from '../../../geometry/index.ts'
 import { gestureOf, handle, IDLE } from '../../../web/board/hand/hand.ts'
-import type { Command, HandContext, HandEvent } from '../../../web/board/hand/values.ts'
+import type { HandCommand, HandContext, HandEvent } from '../../../web/board/hand/values.ts'
 import { decimal, type Point } from '../../../web/document/shapes.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { blockOf, square } from '../../help.ts'
@@ -68,7 +68,7 @@ describe('the mark of a meeting', () => {
   if (first === undefined) throw new Error('the star has meetings')
   const at: Point = [decimal(first.at[0]), decimal(first.at[1])]
   const star = (more: Partial<HandContext> = {}): HandContext => contextOf(eveningStar, { report, showsMeetings: true, ...more })
-  const indexOf = ([command]: readonly Command[]): Point | null => {
+  const indexOf = ([command]: readonly HandCommand[]): Point | null => {
     const meeting = command?.type === 'showMeeting' ? report.meetings[command.index] : undefined
     return meeting === undefined ? null : [decimal(meeting.at[0]), decimal(meeting.at[1])]
   }
@@ -273,7 +273,7 @@ describe('the round handles', () => {
 })
 
 describe('resizing', () => {
-  const resize = (unit: string, from: Point, to: Point): readonly Command[] => dropped(board({ selected: [unit] }), from, [to])
+  const resize = (unit: string, from: Point, to: Point): readonly HandCommand[] => dropped(board({ selected: [unit] }), from, [to])
 
   it('keeps the corner across, and snaps the other to cells', () => {
     expect(resize('s', [1, 1], [2.2, 2.9])).toEqual([{ type: 'resizeUnits', ids: ['s'], to: { at: [0, 0], size: [2, 3] } }])
@@ -328,7 +328,7 @@ describe('a fabric in hand', () => {
 })
 
 describe('a unit in hand', () => {
-  const places = (commands: readonly Command[]): unknown =>
+  const places = (commands: readonly HandCommand[]): unknown =>
     commands.flatMap((command) => (command.type === 'placeUnits' ? command.units.map((unit) => (unit.kind === 'polygon' ? null : unit.at)) : []))
 
   it('is laid on every free cell of a drag, and passes over taken ones', () => {

@@ -17,26 +17,30 @@ import { said, t } from '../../words/words.ts'
 import { unitsById } from '../hitTest.ts'
 import { attempt, withSelection } from './attempt.ts'
 
+/** By so many cells across and down. */
 export const moveSelection = (dx: Position, dy: Position): void =>
   withSelection((ids) => {
     attempt(moveUnits(ids, dx, dy), t('Moved.'))
   })
 
+/** Moves units by so many cells across and down; says so where they do not fit. */
 export function moveTo(ids: readonly string[], [dx, dy]: readonly [Position, Position]): void {
   if (dx !== 0 || dy !== 0) attempt(moveUnits(ids, dx, dy), t('Moved.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
 }
 
+/** Swaps two units of the same size, by their ids. */
 export function swapPlaces(one: string, other: string): void {
   if (attempt(swapUnits(one, other), t('The two units have changed places.'))) setView({ chosen: [one], patch: null })
 }
 
 export const refuseSwap = (): void => setView({ notice: t('Only a unit of the same size can change places with it.') })
 
+/** Scales units into another box, in cells. */
 export const resizeTo = (ids: readonly string[], to: FileBox): void => {
   attempt(resizeUnits(ids, to), t('Resized.'), t('It does not fit so large: the cells are taken, or lie beyond the grid.'))
 }
 
-/** By keys: the right and lower sides go out or in by withSelection cells; a unit that keeps its proportion grows both ways. */
+/** With keys: the right and lower sides move out or in by some cells; a unit that keeps its proportion grows both ways. */
 export const growSelection = (dx: number, dy: number): void =>
   withSelection((ids) => {
     const units = unitsById(getState().history.block, ids)

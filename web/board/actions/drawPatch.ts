@@ -12,6 +12,7 @@ const same = (a: FilePoint, b: FilePoint): boolean => {
   return p.every(({ n, d }, axis) => n === q[axis]?.n && d === q[axis]?.d)
 }
 
+/** Adds a corner, in cells; on the first one it closes the outline. */
 export function addCorner(point: FilePoint): void {
   const { corners } = getState().view
   const [first] = corners
@@ -30,6 +31,7 @@ export function addCorner(point: FilePoint): void {
   })
 }
 
+/** Makes a unit of the outline; says why where it cannot. */
 export function closeOutline(): void {
   const { view, history } = getState()
   const [first] = view.corners

@@ -7,6 +7,7 @@ import { t, tn } from '../../words/words.ts'
 import { pieceAt } from '../hitTest.ts'
 import type { PatchRef } from '../hand/values.ts'
 
+/** Recolours the topmost patch at a point, in cells. */
 export function recolourAt(fabric: string, at: Point): void {
   const piece = pieceAt(getState().history.block, at)
   if (piece?.unit == null) {
@@ -28,6 +29,7 @@ export const recolourEdit = (fabric: string, over: readonly PatchRef[]): Edit =>
   },
 })
 
+/** Recolours several patches in one edit. */
 export function recolourPatches(fabric: string, over: readonly PatchRef[]): void {
   const known = getState().history.block.fabrics.find(({ id }) => id === fabric)
   if (known === undefined) return setView({ notice: t('This block has no such fabric; take another.') })

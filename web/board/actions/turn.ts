@@ -19,6 +19,7 @@ const TURNED: Readonly<Record<Turn, string>> = {
   3: said('Turned a quarter back.'),
 }
 
+/** Turns units by so many quarters clockwise. */
 export function turnBy(ids: readonly string[], quarters: Turn): void {
   if (quarters !== 0) edit(turnEdit(ids, quarters))
   setView({ notice: t(TURNED[quarters]) })

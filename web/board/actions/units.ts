@@ -62,6 +62,7 @@ export const duplicateSelection = (): void =>
 export const placeAround = (kind: TrayKind, at: Point): boolean =>
   placeAt(kind, roomAround(getState().history.block, kind, getState().view.turned, at) ?? [Math.floor(at[0]), Math.floor(at[1])])
 
+/** Places a new unit; `at` is its top left corner, in cells. Gives back whether there was room. */
 export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = getState().view.turned): boolean {
   const unit = newUnit(getState().history.block, kind, at, turn)
   const laid = attempt(placeUnit(unit), t('Placed.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))

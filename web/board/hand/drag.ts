@@ -15,6 +15,7 @@ import { snapContext } from './snapContext.ts'
 import { snapMove } from './snapping.ts'
 import type { Gesture, GestureOf, HandContext, PatchRef, PointerState } from './values.ts'
 
+/** A press on the topmost patch there, or on none. */
 export function pressAt(at: PointerState, { block }: HandContext): GestureOf<'press'> {
   const piece = pieceAt(block, at.cells)
   return { type: 'press', from: at, patch: piece?.unit == null ? null : { unit: piece.unit, name: piece.name } }
@@ -39,6 +40,7 @@ export function startDrag({ from, patch }: GestureOf<'press'>, at: PointerState,
   return touch ? { type: 'pan', from: from.at, pan } : { type: 'box', from, to: at }
 }
 
+/** The drag after the pointer has moved. */
 export function continueDrag(gesture: Gesture, at: PointerState, context: HandContext): Gesture {
   switch (gesture.type) {
     case 'move':

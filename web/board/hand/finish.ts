@@ -9,9 +9,9 @@ import { unitsInBox, unitsInLoop } from '../selectArea.ts'
 import { pressAt } from './drag.ts'
 import { fingerTap } from './pinch.ts'
 import { cornerAt } from './snapContext.ts'
-import type { Command, Gesture, GestureOf, HandContext, Pinch, PointerState } from './values.ts'
+import type { HandCommand, Gesture, GestureOf, HandContext, Pinch, PointerState } from './values.ts'
 
-export function finish(gesture: Gesture, time: number, context: HandContext): readonly Command[] {
+export function finish(gesture: Gesture, time: number, context: HandContext): readonly HandCommand[] {
   switch (gesture.type) {
     case 'press':
       return tap(gesture, context)
@@ -38,19 +38,19 @@ export function finish(gesture: Gesture, time: number, context: HandContext): re
   }
 }
 
-const addCorner = (at: PointerState, context: HandContext): Command => ({ type: 'addCorner', corner: cornerAt(at, context) })
+const addCorner = (at: PointerState, context: HandContext): HandCommand => ({ type: 'addCorner', corner: cornerAt(at, context) })
 
-function liftFingers(pinch: Pinch, time: number): readonly Command[] {
+function liftFingers(pinch: Pinch, time: number): readonly HandCommand[] {
   const type = fingerTap(pinch, time)
   return type === null ? [] : [{ type }]
 }
 
-function dropMoved({ ids, snapped, fits, swap, inTheWay }: GestureOf<'move'>): readonly Command[] {
+function dropMoved({ ids, snapped, fits, swap, inTheWay }: GestureOf<'move'>): readonly HandCommand[] {
   if (fits || (swap === null && inTheWay === null)) return [{ type: 'moveUnits', ids, by: snapped.by }]
   return swap === null ? [{ type: 'refuseSwap' }] : [{ type: 'swapUnits', one: ids[0] as string, other: swap }]
 }
 
-function releaseHandle({ handle, ids, dragged, quarters }: GestureOf<'handle'>): readonly Command[] {
+function releaseHandle({ handle, ids, dragged, quarters }: GestureOf<'handle'>): readonly HandCommand[] {
   if (handle === 'turn') return [{ type: 'turnUnits', ids, quarters: dragged ? quarters : 1 }]
   return dragged ? [] : [{ type: 'mirrorSelection' }]
 }
@@ -71,7 +71,7 @@ function unitsInArea(gesture: GestureOf<'box' | 'loop'>, { block, selected }: Ha
 const MARK_REACH = 9
 
 /** A press that went nowhere. */
-function tap({ patch, from }: GestureOf<'press'>, context: HandContext): readonly Command[] {
+function tap({ patch, from }: GestureOf<'press'>, context: HandContext): readonly HandCommand[] {
   const { tool, fabricInHand, unitInHand, selected, frame, report, showsMeetings } = context
   if (tool === 'patch') return [addCorner(from, context)]
   if (fabricInHand !== null && !from.add) return [{ type: 'recolourAt', fabric: fabricInHand, at: from.cells }]

@@ -14,13 +14,13 @@ import { finish } from './finish.ts'
 import { cursorOver, handleAt, handlesFor, pressHandle } from './handles.ts'
 import { addFinger, movePinch, pinchView, startPinch } from './pinch.ts'
 import { dropFromTray } from './tray.ts'
-import type { Command, Gesture, Hand, HandContext, HandEvent, HandResult, PointerInput, PointerState } from './values.ts'
+import type { HandCommand, Gesture, HandState, HandContext, HandEvent, HandResult, PointerInput, PointerState } from './values.ts'
 import { ZOOM_RANGE, zoomAround } from './zoom.ts'
 
-export const IDLE: Hand = { gesture: null, block: null, pointers: new Map(), since: 0, panKey: false, coarse: false, hover: null }
+export const IDLE: HandState = { gesture: null, block: null, pointers: new Map(), since: 0, panKey: false, coarse: false, hover: null }
 
 /** One event. */
-export function handle(before: Hand, event: HandEvent, context: HandContext): HandResult {
+export function handle(before: HandState, event: HandEvent, context: HandContext): HandResult {
   const hand = withoutStaleGesture(before, context)
   switch (event.type) {
     case 'press':
@@ -47,21 +47,21 @@ export function handle(before: Hand, event: HandEvent, context: HandContext): Ha
 const WHEEL = 0.0016
 const FINE_WHEEL = 0.01
 
-const result = (hand: Hand, ...commands: Command[]): HandResult => ({ hand, commands, handled: true })
+const result = (hand: HandState, ...commands: HandCommand[]): HandResult => ({ hand, commands, handled: true })
 
-const withGesture = (hand: Hand, gesture: Gesture | null, { document }: HandContext): Hand => ({ ...hand, gesture, block: document })
+const withGesture = (hand: HandState, gesture: Gesture | null, { document }: HandContext): HandState => ({ ...hand, gesture, block: document })
 
 /**
  * The gesture that goes on, or null.
  *
  * Undo, or a change from another tab, can take away or move the units that a drag holds; then the drag is over.
  */
-export function gestureOf({ gesture, block }: Hand, document: HandContext['document']): Gesture | null {
+export function gestureOf({ gesture, block }: HandState, document: HandContext['document']): Gesture | null {
   const holdsUnits = gesture !== null && (gesture.type === 'move' || gesture.type === 'resize' || gesture.type === 'fill')
   return holdsUnits && block !== document ? null : gesture
 }
 
-function withoutStaleGesture(hand: Hand, context: HandContext): Hand {
+function withoutStaleGesture(hand: HandState, context: HandContext): HandState {
   return gestureOf(hand, context.document) === hand.gesture ? hand : withGesture(hand, null, context)
 }
 
@@ -69,12 +69,12 @@ function pointerState({ at, pointerType, alt, add }: PointerInput, { frame, halv
   return { at, cells: frame.toCells(...at), half: alt || halves, add: add || adding, pointerType }
 }
 
-function press(before: Hand, { pointer, button, time }: Extract<HandEvent, { type: 'press' }>, context: HandContext): HandResult {
+function press(before: HandState, { pointer, button, time }: Extract<HandEvent, { type: 'press' }>, context: HandContext): HandResult {
   const at = pointerState(pointer, context)
   const touch = at.pointerType === 'touch'
   const pointers = new Map(before.pointers).set(pointer.id, at.at)
-  const hand: Hand = { ...before, pointers, since: pointers.size === 1 ? time : before.since, coarse: touch }
-  const commands: Command[] = [{ type: 'endPreview' }, ...(touch ? [{ type: 'focusBoard' } as const] : [])]
+  const hand: HandState = { ...before, pointers, since: pointers.size === 1 ? time : before.since, coarse: touch }
+  const commands: HandCommand[] = [{ type: 'endPreview' }, ...(touch ? [{ type: 'focusBoard' } as const] : [])]
   const next = (gesture: Gesture | null): HandResult => result(withGesture(hand, gesture, context), ...commands)
   const { gesture } = hand
   if (pointers.size > 2) return next(gesture?.type === 'pinch' ? addFinger(gesture) : null)
@@ -91,9 +91,9 @@ function press(before: Hand, { pointer, button, time }: Extract<HandEvent, { typ
   return result(withGesture({ ...hand, hover }, pressed, context), ...commands)
 }
 
-const firstTwo = ({ pointers }: Hand): [Point, Point] => [...pointers.values()].slice(0, 2) as [Point, Point]
+const firstTwo = ({ pointers }: HandState): [Point, Point] => [...pointers.values()].slice(0, 2) as [Point, Point]
 
-function move(before: Hand, pointer: PointerInput, context: HandContext): HandResult {
+function move(before: HandState, pointer: PointerInput, context: HandContext): HandResult {
   const at = pointerState(pointer, context)
   const pointers = before.pointers.has(pointer.id) ? new Map(before.pointers).set(pointer.id, at.at) : before.pointers
   const hover = context.tool === 'patch' ? at : before.hover
@@ -116,12 +116,12 @@ function move(before: Hand, pointer: PointerInput, context: HandContext): HandRe
 }
 
 /** A mouse shows what a press would do. */
-function cursorAt(hand: Hand, at: PointerState, context: HandContext): string {
+function cursorAt(hand: HandState, at: PointerState, context: HandContext): string {
   const handles = handlesFor(hand, context)
   return cursorOver(handles === null ? null : handleAt(handles, at.at), pieceAt(context.block, at.cells)?.unit ?? null, context)
 }
 
-function release(before: Hand, event: Extract<HandEvent, { type: 'release' | 'cancel' }>, context: HandContext): HandResult {
+function release(before: HandState, event: Extract<HandEvent, { type: 'release' | 'cancel' }>, context: HandContext): HandResult {
   const pointers = new Map(before.pointers)
   pointers.delete(event.pointer.id)
   const { gesture } = before
@@ -133,7 +133,7 @@ function release(before: Hand, event: Extract<HandEvent, { type: 'release' | 'ca
   return result(corner ? { ...hand, hover: null } : hand, ...commands)
 }
 
-function keyDown(hand: Hand, { press }: Extract<HandEvent, { type: 'keyDown' }>, context: HandContext): HandResult {
+function keyDown(hand: HandState, { press }: Extract<HandEvent, { type: 'keyDown' }>, context: HandContext): HandResult {
   if (press.key === ' ' && context.tool !== 'patch') return result(hand.panKey ? hand : { ...hand, panKey: true })
   if (press.key === 'Escape' && hand.gesture !== null) return result(withGesture(hand, null, context))
   const command = keyCommand(press, context)

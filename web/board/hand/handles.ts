@@ -4,13 +4,13 @@
  * In      where the selection lies, and whether a finger or a mouse works here.
  * Out     where the handles are, in pixels, which one a press is on, and what pressing and dragging it does.
  */
-import { boxAround, toNumber, type Turn } from '../../../geometry/index.ts'
+import { type Block, boxAround, toNumber, type Turn } from '../../../geometry/index.ts'
 import { around, type Point, type Rect, rectOf } from '../../document/shapes.ts'
 import { unitsById } from '../hitTest.ts'
 import type { Frame } from '../viewport.ts'
 import { FINGER_DRAG_START, isDrag } from './dragStart.ts'
 import { startResize } from './resize.ts'
-import type { Corner, Gesture, GestureOf, Hand, HandContext, PointerState } from './values.ts'
+import type { Corner, Gesture, GestureOf, HandState, HandContext, PointerState } from './values.ts'
 
 export interface Handles {
   readonly turn: Point
@@ -34,12 +34,20 @@ const CORNERS: readonly Corner[] = [
 ]
 
 /** The handles on the board now: none during a gesture, while a fix is tried, or with a tool that has no use for them. */
-export function handlesFor(hand: Hand, { block, document, selected, tool, frame }: HandContext): Handles | null {
+export function handlesFor(hand: HandState, { block, document, selected, tool, frame }: HandContext): Handles | null {
   if (hand.gesture !== null || block !== document || tool !== 'hand') return null
-  return handlesAround(frame, around(unitsById(block, selected).map(rectOf)), hand.coarse)
+  return handlesAround(frame, boxOfSelection(block, selected), hand.coarse)
 }
 
-export function handlesAround(frame: Frame, box: Rect | null, coarse: boolean): Handles | null {
+/** The last one, for a mouse asks at every move. */
+let lastBox: { readonly block: Block; readonly selected: readonly string[]; readonly box: Rect | null } | null = null
+
+function boxOfSelection(block: Block, selected: readonly string[]): Rect | null {
+  if (lastBox?.block !== block || lastBox.selected !== selected) lastBox = { block, selected, box: around(unitsById(block, selected).map(rectOf)) }
+  return lastBox.box
+}
+
+function handlesAround(frame: Frame, box: Rect | null, coarse: boolean): Handles | null {
   if (box === null) return null
   const at = (corner: Corner): Point => frame.toPixels(box.at[0] + box.size[0] * corner[0], box.at[1] + box.size[1] * corner[1])
   const [[x0, y0], [x1, y1]] = [at([0, 0]), at([1, 1])]

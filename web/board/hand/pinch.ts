@@ -11,6 +11,7 @@ import type { Pinch } from './values.ts'
 /** Milliseconds: fingers that stay longer than this do not tap. */
 const TAP = 350
 
+/** Two fingers are down; `since` is null if the first of them had started something else. */
 export const startPinch = (at: readonly [Point, Point], since: number | null, zoom: number, pan: Point): Pinch => ({
   type: 'pinch',
   fingers: 2,

@@ -9,10 +9,10 @@ import { recolourAt, recolourPatches } from '../actions/recolour.ts'
 import { mirrorSelection, turnBy } from '../actions/turn.ts'
 import { placeAround, placeAt, placeMany, replaceWith } from '../actions/units.ts'
 import { runKeyCommand } from '../keys/runKeyCommand.ts'
-import type { Command } from './values.ts'
+import type { HandCommand } from './values.ts'
 
 /** Those that need the page itself are left to the board. */
-export type StoreCommand = Exclude<Command, { type: 'focusBoard' | 'showCursor' }>
+export type StoreCommand = Exclude<HandCommand, { type: 'focusBoard' | 'showCursor' }>
 
 type Actions = { readonly [T in StoreCommand['type']]: (command: Extract<StoreCommand, { type: T }>) => unknown }
 

@@ -53,6 +53,7 @@ interface Candidate {
 /** Cells: two places closer than this are one, for thirds and the like are not whole in doubles. */
 const EPSILON = 1e-9
 
+/** How far a box moves that the pointer has moved `by` cells. */
 export function snapMove(box: ExactBox, by: Point, context: SnapContext): Snapped {
   const boxes = context.units.map(boxOf)
   const lows = ([0, 1] as const).map((axis) => snapAlong(axis, box, by[axis], boxes, context)) as [Rational, Rational]

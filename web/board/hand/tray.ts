@@ -5,7 +5,7 @@ import { pieceAt, unitById } from '../hitTest.ts'
 import { newUnit, sizeOfKind, type TrayKind } from '../newUnit.ts'
 import { snapContext } from './snapContext.ts'
 import { type Guide, type Snapped, snapMove } from './snapping.ts'
-import type { Command, HandContext, TrayItem } from './values.ts'
+import type { HandCommand, HandContext, TrayItem } from './values.ts'
 
 /** A unit on its way from the tray, as it would lie; `replaces` is the unit that it would take the place of. */
 export interface TrayTarget {
@@ -25,7 +25,7 @@ export function trayTarget({ kind, half }: Extract<TrayItem, { type: 'unit' }>, 
 }
 
 /** `at` is in pixels of the board. */
-export function dropFromTray(item: TrayItem, at: Point, context: HandContext): Command {
+export function dropFromTray(item: TrayItem, at: Point, context: HandContext): HandCommand {
   const cells = context.frame.toCells(...at)
   if (item.type === 'fabric') return { type: 'recolourAt', fabric: item.fabric, at: cells }
   const replaces = unitToReplace(item.kind, cells, context)

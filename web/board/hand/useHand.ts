@@ -11,7 +11,7 @@ import { boardFrame } from '../boardFrame.ts'
 import { handle, IDLE } from './hand.ts'
 import { runCommand } from './runCommand.ts'
 import { onTrayDrop } from './trayDrag.ts'
-import type { Command, Hand, HandContext, HandEvent, PointerInput } from './values.ts'
+import type { HandCommand, HandState, HandContext, HandEvent, PointerInput } from './values.ts'
 
 /** Marks of meetings are drawn in every view that shows the block as it is sewn. */
 export const showsMeetings = ({ marks, mode }: ViewState): boolean => marks && mode !== 'layers' && mode !== 'quilting'
@@ -50,10 +50,10 @@ interface HandListeners {
 }
 
 /** The hand as it is, and what the board's element must listen to. */
-export function useHand(board: RefObject<HTMLDivElement | null>, size: Point): { readonly hand: Hand; readonly listeners: HandListeners } {
+export function useHand(board: RefObject<HTMLDivElement | null>, size: Point): { readonly hand: HandState; readonly listeners: HandListeners } {
   const [hand, setHand] = useState(() => ({ ...IDLE, coarse: window.matchMedia('(pointer: coarse)').matches }))
   // Events can come faster than the page is drawn: each goes on from the last, drawn or not.
-  const latest = useRef<Hand>(hand)
+  const latest = useRef<HandState>(hand)
   const boardSize = useRef(size)
   boardSize.current = size
 
@@ -92,7 +92,7 @@ export function useHand(board: RefObject<HTMLDivElement | null>, size: Point): {
   return { hand, listeners }
 }
 
-function run(board: HTMLDivElement | null, command: Command): void {
+function run(board: HTMLDivElement | null, command: HandCommand): void {
   if (command.type === 'focusBoard') board?.focus({ preventScroll: true })
   else if (command.type === 'showCursor') board?.style.setProperty('cursor', command.cursor)
   else runCommand(command)

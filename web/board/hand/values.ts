@@ -157,7 +157,7 @@ export type Gesture =
 
 export type GestureOf<T extends Gesture['type']> = Extract<Gesture, { readonly type: T }>
 
-export interface Hand {
+export interface HandState {
   readonly gesture: Gesture | null
   /** The document's block when the gesture was last brought up to date. */
   readonly block: Block | null
@@ -174,7 +174,7 @@ export interface Hand {
 }
 
 /** What is to be done; each is carried out by `runCommand`, or by the board itself where it concerns the page. */
-export type Command =
+export type HandCommand =
   /** Stops showing a fix that is only tried. */
   | { readonly type: 'endPreview' }
   | { readonly type: 'focusBoard' }
@@ -206,8 +206,8 @@ export type Command =
   | { readonly type: 'key'; readonly command: StoreKeyCommand }
 
 export interface HandResult {
-  readonly hand: Hand
-  readonly commands: readonly Command[]
+  readonly hand: HandState
+  readonly commands: readonly HandCommand[]
   /** False where the event means nothing to the board, and is left to the browser. */
   readonly handled: boolean
 }

@@ -6,11 +6,11 @@
  */
 import type { Point } from '../../document/shapes.ts'
 import type { Frame } from '../viewport.ts'
-import type { CanvasLayer, Pen } from './stage.ts'
+import type { CanvasLayer, CanvasPen } from './stage.ts'
 
 /** Draws what is under the hand, in a frame of so many pixels. */
 export interface Painting {
-  readonly paint: (pen: Pen, frame: Frame, size: Point) => void
+  readonly paint: (pen: CanvasPen, frame: Frame, size: Point) => void
   /** What a drawing costs: about how many corners are in sight. */
   readonly cost: (frame: Frame, size: Point) => number
 }
@@ -103,7 +103,7 @@ function copyOf(layer: CanvasLayer, frame: Frame): Bitmap {
 }
 
 /** Lays a bitmap made in one frame where its cells lie in another. */
-function stretch(pen: Pen, { canvas, frame: from, ratio }: Bitmap, to: Frame): void {
+function stretch(pen: CanvasPen, { canvas, frame: from, ratio }: Bitmap, to: Frame): void {
   const grown = to.scale / from.scale
   const [ox, oy] = from.toPixels(0, 0)
   const [nx, ny] = to.toPixels(0, 0)

@@ -11,7 +11,7 @@ import type { Guide } from '../hand/snapping.ts'
 import type { Frame } from '../viewport.ts'
 import type { DragImage } from './dragImages.ts'
 import type { PatchPaths } from './patchPaths.ts'
-import type { Pen } from './stage.ts'
+import type { CanvasPen } from './stage.ts'
 
 export interface DragOverlay {
   readonly block: Block
@@ -35,7 +35,7 @@ export interface DragOverlay {
   /** What the findings point at, in cells. */
   readonly finding: Point | null
   /** Clears what is drawn so far wherever a number or mark lies on the layer below. */
-  readonly clearMarks: ((pen: Pen) => void) | null
+  readonly clearMarks: ((pen: CanvasPen) => void) | null
   /** Lines around which edits are repeated, in cells. */
   readonly symmetry: readonly (readonly [Point, Point])[]
   readonly ink: string
@@ -46,7 +46,7 @@ export interface DragOverlay {
 const GOOD = '#2f7d6b'
 const BAD = '#c22f3d'
 
-export function drawDragOverlay(pen: Pen, overlay: DragOverlay, frame: Frame): void {
+export function drawDragOverlay(pen: CanvasPen, overlay: DragOverlay, frame: Frame): void {
   const { ink, paper, accent } = overlay
   for (const [from, to] of overlay.symmetry) drawLine(pen, frame, from, to, accent, 1.5, [12, 6, 2, 6], 0.75)
   drawLeft(pen, overlay, frame)
@@ -71,7 +71,7 @@ export function drawDragOverlay(pen: Pen, overlay: DragOverlay, frame: Frame): v
   if (overlay.handles !== null) drawHandles(pen, overlay.handles, ink, paper)
 }
 
-function drawLine(pen: Pen, frame: Frame, a: Point, b: Point, colour: string, width: number, dash: readonly number[], alpha: number): void {
+function drawLine(pen: CanvasPen, frame: Frame, a: Point, b: Point, colour: string, width: number, dash: readonly number[], alpha: number): void {
   pen.save()
   pen.strokeStyle = colour
   pen.globalAlpha = alpha
@@ -87,13 +87,13 @@ function drawLine(pen: Pen, frame: Frame, a: Point, b: Point, colour: string, wi
 /** Cells by which a guide reaches beyond what it lines up. */
 const BEYOND = 0.3
 
-function drawGuide(pen: Pen, { type, axis, at, from, to }: Guide, frame: Frame, colour: string): void {
+function drawGuide(pen: CanvasPen, { type, axis, at, from, to }: Guide, frame: Frame, colour: string): void {
   const point = (along: number): Point => (axis === 0 ? [at, along] : [along, at])
   drawLine(pen, frame, point(from - BEYOND), point(to + BEYOND), colour, 1.5, type === 'middle' ? [12, 6, 2, 6] : [], 0.85)
 }
 
 /** The loop so far, closed by a dashed line as it would be if the hand let go. */
-function drawLoop(pen: Pen, points: readonly Point[], { ink, paper, accent }: DragOverlay): void {
+function drawLoop(pen: CanvasPen, points: readonly Point[], { ink, paper, accent }: DragOverlay): void {
   const path = openPath(points)
   pen.save()
   pen.lineJoin = 'round'
@@ -124,7 +124,7 @@ function openPath(points: readonly Point[]): Path2D {
   return path
 }
 
-function drawFreePatch(pen: Pen, { corners, nextCorner, ink, paper, accent }: DragOverlay, frame: Frame): void {
+function drawFreePatch(pen: CanvasPen, { corners, nextCorner, ink, paper, accent }: DragOverlay, frame: Frame): void {
   const points = corners.map((corner) => frame.toPixels(...corner))
   const [first] = points
   if (first !== undefined) {
@@ -148,7 +148,7 @@ function drawFreePatch(pen: Pen, { corners, nextCorner, ink, paper, accent }: Dr
   if (nextCorner !== null) cross(pen, frame.toPixels(...nextCorner), ink, paper)
 }
 
-function dot(pen: Pen, [x, y]: Point, radius: number, fill: string, ink: string): void {
+function dot(pen: CanvasPen, [x, y]: Point, radius: number, fill: string, ink: string): void {
   pen.beginPath()
   pen.arc(x, y, radius, 0, Math.PI * 2)
   pen.fillStyle = fill
@@ -158,7 +158,7 @@ function dot(pen: Pen, [x, y]: Point, radius: number, fill: string, ink: string)
   pen.stroke()
 }
 
-function cross(pen: Pen, [x, y]: Point, ink: string, paper: string): void {
+function cross(pen: CanvasPen, [x, y]: Point, ink: string, paper: string): void {
   for (const [colour, width] of [
     [paper, 5],
     [ink, 2],
@@ -175,7 +175,7 @@ function cross(pen: Pen, [x, y]: Point, ink: string, paper: string): void {
 }
 
 /** Strokes a path in cells; width and dashes are in pixels. */
-function stroke(pen: Pen, path: Path2D, frame: Frame, colour: string, width: number, dash: readonly number[]): void {
+function stroke(pen: CanvasPen, path: Path2D, frame: Frame, colour: string, width: number, dash: readonly number[]): void {
   pen.save()
   pen.transform(...frame.matrix)
   pen.strokeStyle = colour
@@ -186,20 +186,27 @@ function stroke(pen: Pen, path: Path2D, frame: Frame, colour: string, width: num
   pen.restore()
 }
 
-function strokeRects(pen: Pen, rects: readonly Rect[], frame: Frame, colour: string, width: number, dash: readonly number[]): void {
+function strokeRects(pen: CanvasPen, rects: readonly Rect[], frame: Frame, colour: string, width: number, dash: readonly number[]): void {
   if (rects.length === 0) return
   const path = new Path2D()
   for (const { at, size } of rects) path.rect(...at, ...size)
   stroke(pen, path, frame, colour, width, dash)
 }
 
-function strokeShapes(pen: Pen, shapes: readonly (readonly Point[])[], frame: Frame, colour: string, width: number, dash: readonly number[]): void {
+function strokeShapes(
+  pen: CanvasPen,
+  shapes: readonly (readonly Point[])[],
+  frame: Frame,
+  colour: string,
+  width: number,
+  dash: readonly number[],
+): void {
   const path = new Path2D()
   for (const corners of shapes) tracePolygon(path, corners)
   stroke(pen, path, frame, colour, width, dash)
 }
 
-function drawLeft(pen: Pen, { left, paper, ink }: DragOverlay, frame: Frame): void {
+function drawLeft(pen: CanvasPen, { left, paper, ink }: DragOverlay, frame: Frame): void {
   for (const { outlines } of left) {
     pen.save()
     pen.transform(...frame.matrix)
@@ -212,7 +219,7 @@ function drawLeft(pen: Pen, { left, paper, ink }: DragOverlay, frame: Frame): vo
   }
 }
 
-function drawImage(pen: Pen, { paths, by, fits }: DragImage, block: Block, frame: Frame): void {
+function drawImage(pen: CanvasPen, { paths, by, fits }: DragImage, block: Block, frame: Frame): void {
   const scale = { cell: toNumber(cellOf(block)), pixels: frame.scale * window.devicePixelRatio }
   pen.save()
   pen.transform(...frame.matrix)
@@ -231,7 +238,7 @@ function drawImage(pen: Pen, { paths, by, fits }: DragImage, block: Block, frame
   pen.restore()
 }
 
-function drawBox(pen: Pen, { from, to }: { readonly from: Point; readonly to: Point }, ink: string): void {
+function drawBox(pen: CanvasPen, { from, to }: { readonly from: Point; readonly to: Point }, ink: string): void {
   pen.save()
   pen.strokeStyle = ink
   pen.lineWidth = 1.5
@@ -240,7 +247,7 @@ function drawBox(pen: Pen, { from, to }: { readonly from: Point; readonly to: Po
   pen.restore()
 }
 
-function drawCircle(pen: Pen, [x, y]: Point, radius: number, ink: string): void {
+function drawCircle(pen: CanvasPen, [x, y]: Point, radius: number, ink: string): void {
   pen.save()
   pen.strokeStyle = ink
   pen.lineWidth = 3
@@ -253,7 +260,7 @@ function drawCircle(pen: Pen, [x, y]: Point, radius: number, ink: string): void 
 /** SVG paths around 0, 0. */
 const ICONS = { turn: 'M-6 2A6 6 0 1 1 1 6M1 2L1 10L7 6Z', mirror: 'M0 -8V8M-3 -5L-9 4H-3ZM3 -5L9 4H3Z' } as const
 
-function drawHandles(pen: Pen, handles: Handles, ink: string, paper: string): void {
+function drawHandles(pen: CanvasPen, handles: Handles, ink: string, paper: string): void {
   const radius = handles.coarse ? 22 : 15
   pen.save()
   pen.fillStyle = paper

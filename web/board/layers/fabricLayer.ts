@@ -4,7 +4,7 @@ import { type FabricScene, OVER_PATCHES, OVER_SEAMS } from './overlays.ts'
 import { type Frame, visibleCells } from '../viewport.ts'
 import { canvasFill, UNKNOWN_COLOUR } from '../../drawing/fabricPattern.ts'
 import { bordersAround, type Point } from '../../document/shapes.ts'
-import type { Pen } from './stage.ts'
+import type { CanvasPen } from './stage.ts'
 import type { Painting } from './bitmapCache.ts'
 import { fillKey, type Tile, type Tiles } from '../../drawing/tiles.ts'
 
@@ -46,7 +46,7 @@ function inSight(tiles: readonly Tile[], frame: Frame, size: Point): readonly Ti
 /** The lines between cells smaller than this many pixels are not drawn. */
 const LEAST_CELL = 5
 
-function drawGrid(pen: Pen, { block, ink }: FabricScene, frame: Frame): void {
+function drawGrid(pen: CanvasPen, { block, ink }: FabricScene, frame: Frame): void {
   const { columns, rows } = block.grid
   const step = frame.scale >= LEAST_CELL ? 1 : 0
   pen.save()
@@ -60,7 +60,7 @@ function drawGrid(pen: Pen, { block, ink }: FabricScene, frame: Frame): void {
   pen.restore()
 }
 
-function line(pen: Pen, frame: Frame, a: Point, b: Point): void {
+function line(pen: CanvasPen, frame: Frame, a: Point, b: Point): void {
   pen.moveTo(...frame.toPixels(...a))
   pen.lineTo(...frame.toPixels(...b))
 }
@@ -69,7 +69,7 @@ function line(pen: Pen, frame: Frame, a: Point, b: Point): void {
 const PRINT_TURNS = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5] as const
 
 /** The patches alone, a colour at a time. */
-export function drawPatches(pen: Pen, { block, mode }: Pick<FabricScene, 'block' | 'mode'>, tiles: readonly Tile[], frame: Frame): void {
+export function drawPatches(pen: CanvasPen, { block, mode }: Pick<FabricScene, 'block' | 'mode'>, tiles: readonly Tile[], frame: Frame): void {
   const scale = { cell: toNumber(cellOf(block)), pixels: frame.scale * window.devicePixelRatio }
   const fills = block.fabrics.flatMap((fabric) =>
     fabric.print === undefined
@@ -94,7 +94,7 @@ function meanColour({ fabrics }: Block): string {
   return `rgb(${mean.map(Math.round).join(' ')})`
 }
 
-function drawSeams(pen: Pen, { ink }: FabricScene, tiles: readonly Tile[], frame: Frame, strength: number): void {
+function drawSeams(pen: CanvasPen, { ink }: FabricScene, tiles: readonly Tile[], frame: Frame, strength: number): void {
   pen.save()
   pen.transform(...frame.matrix)
   pen.strokeStyle = ink
@@ -104,7 +104,7 @@ function drawSeams(pen: Pen, { ink }: FabricScene, tiles: readonly Tile[], frame
   pen.restore()
 }
 
-function drawEdge(pen: Pen, { block, ink }: FabricScene, frame: Frame): void {
+function drawEdge(pen: CanvasPen, { block, ink }: FabricScene, frame: Frame): void {
   const around = bordersAround(block)
   const [x0, y0] = frame.toPixels(-around, -around)
   const [x1, y1] = frame.toPixels(block.grid.columns + around, block.grid.rows + around)

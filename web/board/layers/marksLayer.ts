@@ -11,7 +11,7 @@ import { meetingsIndex, type PlacedMeeting } from '../hitTest.ts'
 import { type SpatialIndex, spatialIndex } from '../spatialIndex.ts'
 import { type Frame, visibleCells } from '../viewport.ts'
 import { tracePath } from './overlays.ts'
-import type { Pen } from './stage.ts'
+import type { CanvasPen } from './stage.ts'
 import type { FaultOutline } from './useFaultOutlines.ts'
 
 const lineIndexes = new WeakMap<Findings['joins'], SpatialIndex<SeamLine>>()
@@ -45,7 +45,7 @@ export interface MarksScene {
 }
 
 /** `faults` are outlines of what is wrong; `tied` are the seams tied to the clash that is pointed at, in cells. */
-export function drawMarks(pen: Pen, scene: MarksScene, faults: readonly FaultOutline[], tied: readonly (readonly Point[])[]): void {
+export function drawMarks(pen: CanvasPen, scene: MarksScene, faults: readonly FaultOutline[], tied: readonly (readonly Point[])[]): void {
   drawFaults(pen, faults, scene.frame)
   drawSeamNumbers(pen, scene)
   drawTiedSeams(pen, tied, scene.frame)
@@ -53,7 +53,7 @@ export function drawMarks(pen: Pen, scene: MarksScene, faults: readonly FaultOut
 }
 
 /** Clears numbers and marks out of the layer above, so that an outline there seems to run under them. */
-export function clearMarks(pen: Pen, scene: MarksScene): void {
+export function clearMarks(pen: CanvasPen, scene: MarksScene): void {
   pen.save()
   pen.globalCompositeOperation = 'destination-out'
   drawSeamNumbers(pen, scene)
@@ -61,7 +61,7 @@ export function clearMarks(pen: Pen, scene: MarksScene): void {
   pen.restore()
 }
 
-function drawSeamNumbers(pen: Pen, { report, marks, frame, size, ink, paper }: MarksScene): void {
+function drawSeamNumbers(pen: CanvasPen, { report, marks, frame, size, ink, paper }: MarksScene): void {
   if (report === null || !marks || frame.scale < LEAST_CELL) return
   const { low, high } = visibleCells(frame, size)
   const lines = linesIndex(report).touching(low, high)
@@ -82,7 +82,7 @@ function drawSeamNumbers(pen: Pen, { report, marks, frame, size, ink, paper }: M
 const roomForEach = (count: number, { scale }: Frame, low: Point, high: Point): number =>
   Math.sqrt(((high[0] - low[0]) * (high[1] - low[1])) / Math.max(1, count)) * scale
 
-function drawMeetings(pen: Pen, { report, marks, frame, size }: MarksScene): void {
+function drawMeetings(pen: CanvasPen, { report, marks, frame, size }: MarksScene): void {
   if (report === null || !marks) return
   const { low, high } = visibleCells(frame, size)
   const all = meetingsIndex(report).touching(low, high)
@@ -94,7 +94,7 @@ function drawMeetings(pen: Pen, { report, marks, frame, size }: MarksScene): voi
 
 const paths = new Map<string, Path2D>()
 
-function drawMark(pen: Pen, [x, y]: Point, { verdict }: Meeting): void {
+function drawMark(pen: CanvasPen, [x, y]: Point, { verdict }: Meeting): void {
   const { path, fill } = MARKS[verdict]
   const drawn = paths.get(path) ?? new Path2D(path)
   paths.set(path, drawn)
@@ -108,7 +108,7 @@ function drawMark(pen: Pen, [x, y]: Point, { verdict }: Meeting): void {
   pen.restore()
 }
 
-function drawDots(pen: Pen, clashes: readonly PlacedMeeting[], frame: Frame): void {
+function drawDots(pen: CanvasPen, clashes: readonly PlacedMeeting[], frame: Frame): void {
   const path = new Path2D()
   for (const { at } of clashes) {
     const [x, y] = frame.toPixels(...at)
@@ -118,7 +118,7 @@ function drawDots(pen: Pen, clashes: readonly PlacedMeeting[], frame: Frame): vo
   pen.fill(path)
 }
 
-function drawFaults(pen: Pen, faults: readonly FaultOutline[], frame: Frame): void {
+function drawFaults(pen: CanvasPen, faults: readonly FaultOutline[], frame: Frame): void {
   pen.save()
   pen.fillStyle = 'rgb(194 47 61 / 0.28)'
   pen.lineCap = 'round'
@@ -139,7 +139,7 @@ function drawFaults(pen: Pen, faults: readonly FaultOutline[], frame: Frame): vo
 }
 
 /** Seams that are tied to each other through meetings, shown while one of their clashes is pointed at. */
-function drawTiedSeams(pen: Pen, tied: readonly (readonly Point[])[], frame: Frame): void {
+function drawTiedSeams(pen: CanvasPen, tied: readonly (readonly Point[])[], frame: Frame): void {
   pen.save()
   pen.strokeStyle = '#c22f3d'
   pen.globalAlpha = 0.42
@@ -157,7 +157,7 @@ function drawTiedSeams(pen: Pen, tied: readonly (readonly Point[])[], frame: Fra
 }
 
 /** A wedge on the side where the seam's allowances lie; two bars where they lie open. */
-function drawPressing(pen: Pen, { middle, lies, points }: SeamLine, frame: Frame, height: number, ink: string, paper: string): void {
+function drawPressing(pen: CanvasPen, { middle, lies, points }: SeamLine, frame: Frame, height: number, ink: string, paper: string): void {
   const [x, y] = frame.toPixels(...middle)
   const [a, b] = points as readonly [Point, Point]
   const [ux, uy] = directionOf([b[0] - a[0], b[1] - a[1]], frame)
@@ -196,7 +196,7 @@ function directionOf(way: Point, frame: Frame): Point {
 }
 
 /** The seam's place in the sewing order. */
-function drawNumber(pen: Pen, [x, y]: Point, text: string, height: number, ink: string, paper: string): void {
+function drawNumber(pen: CanvasPen, [x, y]: Point, text: string, height: number, ink: string, paper: string): void {
   const [half, wide] = [height * 0.82, Math.max(height * 0.82, height * (0.28 * text.length + 0.26))]
   pen.beginPath()
   pen.roundRect(x - wide, y - half, wide * 2, half * 2, half)

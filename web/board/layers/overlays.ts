@@ -8,7 +8,7 @@ import type { ViewMode, Stitching } from '../../document/store.ts'
 import { layerColour } from '../../drawing/layerColours.ts'
 import type { Frame } from '../viewport.ts'
 import { type Point, pointOf } from '../../document/shapes.ts'
-import type { Pen } from './stage.ts'
+import type { CanvasPen } from './stage.ts'
 import { wrongSideDrawing } from '../../views/wrongSide.ts'
 import { paint } from '../../drawing/paint.ts'
 
@@ -28,13 +28,15 @@ export interface FabricScene {
   readonly paper: string
 }
 
-type Overlay = (pen: Pen, scene: FabricScene, frame: Frame) => void
+type Overlay = (pen: CanvasPen, scene: FabricScene, frame: Frame) => void
 
+/** Drawn after the patches, under the seams. */
 export const OVER_PATCHES: Readonly<Partial<Record<ViewMode, Overlay>>> = { layers: drawLayers, wrong: drawWrongSide }
+/** Drawn last. */
 export const OVER_SEAMS: Readonly<Partial<Record<ViewMode, Overlay>>> = { layers: drawThickest, wrong: drawFans, quilting: drawStitching }
 
 /** Traces a closed outline, given in cells. */
-export function tracePath(pen: Pick<Pen, 'moveTo' | 'lineTo' | 'closePath'>, corners: readonly Point[], frame: Frame): void {
+export function tracePath(pen: Pick<CanvasPen, 'moveTo' | 'lineTo' | 'closePath'>, corners: readonly Point[], frame: Frame): void {
   corners.forEach(([x, y], index) => {
     const [px, py] = frame.toPixels(x, y)
     if (index === 0) pen.moveTo(px, py)
@@ -43,7 +45,7 @@ export function tracePath(pen: Pick<Pen, 'moveTo' | 'lineTo' | 'closePath'>, cor
   pen.closePath()
 }
 
-function drawLayers(pen: Pen, { cells }: FabricScene, frame: Frame): void {
+function drawLayers(pen: CanvasPen, { cells }: FabricScene, frame: Frame): void {
   const paths = new Map<number, Path2D>()
   for (const { poly, layers } of cells) {
     const path = paths.get(layers) ?? new Path2D()
@@ -62,13 +64,13 @@ function drawLayers(pen: Pen, { cells }: FabricScene, frame: Frame): void {
 }
 
 /** Every piece of fabric to scale, as it lies on the ironing board; until that is known, nothing over the patches. */
-function drawWrongSide(pen: Pen, { block, report, wrongSide, ink, paper }: FabricScene, frame: Frame): void {
+function drawWrongSide(pen: CanvasPen, { block, report, wrongSide, ink, paper }: FabricScene, frame: Frame): void {
   if (report === null || wrongSide === null) return
   const colours = new Map(block.fabrics.map((fabric) => [fabric.id, flatColour(fabric)]))
   paint(pen, wrongSideDrawing(wrongSide, report, colours), { scale: frame.scale, toPixels: frame.toPixels, ink, paper })
 }
 
-function drawThickest(pen: Pen, { report, ink, paper }: FabricScene, frame: Frame): void {
+function drawThickest(pen: CanvasPen, { report, ink, paper }: FabricScene, frame: Frame): void {
   if (report?.bulk == null) return
   const [x, y] = frame.toPixels(...report.bulk.at)
   pen.save()
@@ -89,7 +91,7 @@ const DARK = '#2b2320'
 const PALE = '#fffaf2'
 
 /** The thread so far with its numbered starts, and the needle; what is still to be stitched is a faint line under it. */
-function drawStitching(pen: Pen, { stitching, ink, paper }: FabricScene, frame: Frame): void {
+function drawStitching(pen: CanvasPen, { stitching, ink, paper }: FabricScene, frame: Frame): void {
   if (stitching === null) return
   const timed = timedPoints([...stitching.routes, ...stitching.fills])
   const length = (timed.at(-1)?.at ?? 0) * stitching.part
@@ -126,7 +128,7 @@ function drawStitching(pen: Pen, { stitching, ink, paper }: FabricScene, frame: 
   pen.restore()
 }
 
-function drawNeedle(pen: Pen, [x, y]: Point): void {
+function drawNeedle(pen: CanvasPen, [x, y]: Point): void {
   pen.fillStyle = DARK
   pen.strokeStyle = PALE
   pen.lineWidth = 2
@@ -140,7 +142,7 @@ function drawNeedle(pen: Pen, [x, y]: Point): void {
 }
 
 /** A number in a small circle. */
-function badge(pen: Pen, [x, y]: Point, text: string, ink: string, paper: string): void {
+function badge(pen: CanvasPen, [x, y]: Point, text: string, ink: string, paper: string): void {
   pen.beginPath()
   pen.arc(x, y, 11, 0, Math.PI * 2)
   pen.fillStyle = paper
@@ -156,7 +158,7 @@ function badge(pen: Pen, [x, y]: Point, text: string, ink: string, paper: string
 }
 
 /** Where seam allowances can be fanned around a point: a ring of four arrows that turn one way. */
-function drawFans(pen: Pen, { report, ink, paper }: FabricScene, frame: Frame): void {
+function drawFans(pen: CanvasPen, { report, ink, paper }: FabricScene, frame: Frame): void {
   const radius = Math.min(17, Math.max(11, frame.scale * 0.2))
   pen.save()
   for (const { at, spin } of report?.meetings ?? []) {
@@ -175,7 +177,7 @@ function drawFans(pen: Pen, { report, ink, paper }: FabricScene, frame: Frame): 
   pen.restore()
 }
 
-function fanArrow(pen: Pen, x: number, y: number, radius: number, from: number, width: number): void {
+function fanArrow(pen: CanvasPen, x: number, y: number, radius: number, from: number, width: number): void {
   const to = from + Math.PI / 3
   pen.beginPath()
   pen.arc(x, y, radius, from, to)

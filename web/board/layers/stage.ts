@@ -8,8 +8,8 @@ import { Shape } from 'konva/lib/Shape.js'
 import { Stage } from 'konva/lib/Stage.js'
 import type { Point } from '../../document/shapes.ts'
 
-export type Pen = CanvasRenderingContext2D
-type Draw = (pen: Pen) => void
+export type CanvasPen = CanvasRenderingContext2D
+type Draw = (pen: CanvasPen) => void
 
 export interface CanvasLayer {
   /** Draws in the next frame, and again whenever the size of the board changes. */
@@ -44,7 +44,7 @@ export function createLayers(container: HTMLDivElement): CanvasLayers {
 function createLayer(stage: Stage): CanvasLayer {
   const layer = new Layer({ listening: false })
   let shown: Draw = () => {}
-  layer.add(new Shape({ perfectDrawEnabled: false, listening: false, sceneFunc: ({ _context }) => shown(_context as Pen) }))
+  layer.add(new Shape({ perfectDrawEnabled: false, listening: false, sceneFunc: ({ _context }) => shown(_context as CanvasPen) }))
   stage.add(layer)
   return {
     show: (draw) => {

@@ -8,7 +8,7 @@ import { nextCorner } from '../hand/snapContext.ts'
 import { trayTarget } from '../hand/tray.ts'
 import { useTrayDrag } from '../hand/trayDrag.ts'
 import { handContext } from '../hand/useHand.ts'
-import type { Hand } from '../hand/values.ts'
+import type { HandState } from '../hand/values.ts'
 import { unitById, unitsById } from '../hitTest.ts'
 import { dragImages, editOnRelease, idsDragged, isTurning, pathsOfUnits, symmetricImages, symmetryLines } from './dragImages.ts'
 import { type DragOverlay, drawDragOverlay } from './dragOverlay.ts'
@@ -21,7 +21,7 @@ export function useDragLayer(
   board: RefObject<HTMLDivElement | null>,
   layers: RefObject<BoardLayers | null>,
   { block, report, view }: ShownBlock,
-  hand: Hand,
+  hand: HandState,
   focused: boolean,
   marks: MarksScene,
 ): void {
