@@ -1,18 +1,7 @@
-/** How many blocks the maker cuts for: a wish of the screen, no part of the document. */
-import { useSyncExternalStore } from 'react'
+/** How many blocks the maker cuts for: chosen on the screen, no part of the document. */
+import { create } from 'zustand'
 
 export const MOST_COPIES_CUT = 200
-const listeners = new Set<() => void>()
-let copies = 1
 
-export function setCopies(count: number): void {
-  copies = count
-  for (const listener of listeners) listener()
-}
-
-function subscribe(listener: () => void): () => void {
-  listeners.add(listener)
-  return () => listeners.delete(listener)
-}
-
-export const useCopies = (): number => useSyncExternalStore(subscribe, () => copies)
+export const useCopies = create<number>(() => 1)
+export const setCopies = (count: number): void => useCopies.setState(count, true)

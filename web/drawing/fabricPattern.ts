@@ -7,7 +7,7 @@
  *         its mean colour until it is decoded, and then `useDecodedPhotos` draws anew.
  * How     `lieOf` says how cloth lies; borders lie as the block does.
  */
-import { useSyncExternalStore } from 'react'
+import { create } from 'zustand'
 import { type Fabric, flatColour, lightnessOf, marksOf, parseLength, type Print, type PrintMark, toNumber } from '../../geometry/index.ts'
 import type { ViewMode } from '../document/store.ts'
 
@@ -133,8 +133,8 @@ function sheet(width: number, height: number): [HTMLCanvasElement, CanvasRenderi
   return [canvas, canvas.getContext('2d') as CanvasRenderingContext2D]
 }
 
-let decoded = 0
-const listeners = new Set<() => void>()
+/** A number that changes when a photograph has been decoded: what draws with `canvasFill` draws anew. */
+export const useDecodedPhotos = create<number>(() => 0)
 
 function photoOf(print: Print): HTMLImageElement {
   const known = photos.get(print)
@@ -142,19 +142,8 @@ function photoOf(print: Print): HTMLImageElement {
   const photo = new Image()
   photos.set(print, photo)
   photo.onload = () => {
-    decoded++
-    for (const listener of listeners) listener()
+    useDecodedPhotos.setState(useDecodedPhotos.getState() + 1, true)
   }
   photo.src = print.photo ?? ''
   return photo
 }
-
-/** A number that changes when a photograph has been decoded: what draws with `canvasFill` draws anew. */
-export const useDecodedPhotos = (): number =>
-  useSyncExternalStore(
-    (listener) => {
-      listeners.add(listener)
-      return () => listeners.delete(listener)
-    },
-    () => decoded,
-  )

@@ -3,7 +3,7 @@
  *
  * The browser remembers the choice. The colours themselves are in style/light.css, under `data-light`; canvas drawings ask here.
  */
-import { useSyncExternalStore } from 'react'
+import { create } from 'zustand'
 import { readSetting, writeSetting } from '../document/browserSettings.ts'
 
 export const THEMES = ['device', 'day', 'sun', 'night'] as const
@@ -11,33 +11,25 @@ export type Theme = (typeof THEMES)[number]
 
 const THEME_SETTING = 'nestwright.light'
 const deviceIsDark = window.matchMedia('(prefers-color-scheme: dark)')
-const listeners = new Set<() => void>()
-let chosen: Theme = THEMES.find((theme) => theme === readSetting(THEME_SETTING)) ?? 'device'
+
+const useThemeState = create<{ readonly theme: Theme; readonly deviceIsDark: boolean }>(() => ({
+  theme: THEMES.find((theme) => theme === readSetting(THEME_SETTING)) ?? 'device',
+  deviceIsDark: deviceIsDark.matches,
+}))
+deviceIsDark.addEventListener('change', ({ matches }) => useThemeState.setState({ deviceIsDark: matches }))
 apply()
 
-export const useTheme = (): Theme => useSyncExternalStore(subscribe, () => chosen)
+export const useTheme = (): Theme => useThemeState(({ theme }) => theme)
 
 /** Whether the page is dark now, by choice or because the device is. */
-export const useIsDark = (): boolean => useSyncExternalStore(subscribe, isDark)
+export const useIsDark = (): boolean => useThemeState((state) => state.theme === 'night' || (state.theme === 'device' && state.deviceIsDark))
 
 export function chooseTheme(theme: Theme): void {
-  chosen = theme
+  useThemeState.setState({ theme })
   writeSetting(THEME_SETTING, theme)
   apply()
-  for (const listener of listeners) listener()
 }
-
-const isDark = (): boolean => chosen === 'night' || (chosen === 'device' && deviceIsDark.matches)
 
 function apply(): void {
-  document.documentElement.dataset.light = chosen
-}
-
-function subscribe(listener: () => void): () => void {
-  listeners.add(listener)
-  deviceIsDark.addEventListener('change', listener)
-  return () => {
-    listeners.delete(listener)
-    deviceIsDark.removeEventListener('change', listener)
-  }
+  document.documentElement.dataset.light = useThemeState.getState().theme
 }

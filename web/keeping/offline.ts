@@ -3,13 +3,12 @@
  *
  * Out     whether one waits; it takes over when the maker says so, after the last edit has been kept, and never by itself.
  */
-import { useSyncExternalStore } from 'react'
+import { create } from 'zustand'
 
 /** Milliseconds between looks for a newer version, while the page stays open. */
 const OFTEN = 3_600_000
 
-let waiting: ServiceWorker | null = null
-const listeners = new Set<() => void>()
+const useWaiting = create<ServiceWorker | null>(() => null)
 
 /** Not while the app is being developed: there each change is shown at once. */
 export async function beginOffline(): Promise<void> {
@@ -26,18 +25,12 @@ export async function beginOffline(): Promise<void> {
 
 /** The very first version has nobody to wait for. */
 function offer({ waiting: next }: ServiceWorkerRegistration): void {
-  waiting = navigator.serviceWorker.controller === null ? null : next
-  for (const listener of listeners) listener()
+  useWaiting.setState(navigator.serviceWorker.controller === null ? null : next, true)
 }
 
-export const useNewer = (): boolean => useSyncExternalStore(listen, () => waiting !== null)
-
-function listen(listener: () => void): () => void {
-  listeners.add(listener)
-  return () => listeners.delete(listener)
-}
+export const useNewer = (): boolean => useWaiting() !== null
 
 export function takeNewer(): void {
   navigator.serviceWorker.addEventListener('controllerchange', () => window.location.reload(), { once: true })
-  waiting?.postMessage('take over')
+  useWaiting.getState()?.postMessage('take over')
 }

@@ -4,7 +4,8 @@
  * In      a block to begin or to open; each edit; what other tabs say.
  * Out     the board and the list follow. Nothing that was made is lost: whatever another tab did meanwhile is kept beside what was done here.
  */
-import { useEffect, useSyncExternalStore } from 'react'
+import { useEffect } from 'react'
+import { create } from 'zustand'
 import { changesBetween } from '../document/difference.ts'
 import { applyEdit as applied, type History, newHistory } from '../document/history.ts'
 import { copyName, displayName, shortName, thisTabName } from '../document/blockNames.ts'
@@ -355,29 +356,31 @@ async function continueAs(history: History, name: string): Promise<void> {
 
 // The list.
 
-let list: readonly Card[] = []
-const listeners = new Set<() => void>()
+const useList = create<readonly Card[]>(() => [])
+/** Components that show the list now: it is read for them alone. */
+let watchers = 0
 
 async function refresh(): Promise<void> {
   if (base === null) return
-  list = await cards(base).catch(() => list)
-  for (const listener of listeners) listener()
+  const list = await cards(base).catch(() => null)
+  if (list !== null) useList.setState(list, true)
 }
 
 export function changedList(others = true): void {
-  if (listeners.size > 0) void refresh()
+  if (watchers > 0) void refresh()
   if (others) broadcast({ sort: 'list', id: '' })
 }
 
 /** Cards of all blocks, those put aside too, the one changed last first. */
 export function useCards(): readonly Card[] {
-  useEffect(() => void refresh(), [])
-  return useSyncExternalStore(listen, () => list)
-}
-
-function listen(listener: () => void): () => void {
-  listeners.add(listener)
-  return () => listeners.delete(listener)
+  useEffect(() => {
+    watchers++
+    void refresh()
+    return () => {
+      watchers--
+    }
+  }, [])
+  return useList()
 }
 
 export const canKeep = (): boolean => base !== null

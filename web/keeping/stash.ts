@@ -1,10 +1,10 @@
 /**
  * The maker's stash: cloth on hand, by the name of its fabric, so that another block with a fabric of that name finds it too.
  *
- * In      pieces with their size and number.
- * Out     the same from the browser's own store; none where it keeps nothing.
+ * In      pieces with their size, in inches or centimetres, and number.
+ * Out     the same from the browser's local storage, which all tabs share; each tab follows what the others change.
  */
-import { useSyncExternalStore } from 'react'
+import { create } from 'zustand'
 
 export interface StashEntry {
   readonly id: string
@@ -16,16 +16,17 @@ export interface StashEntry {
   readonly onHand: number
 }
 
-const KEPT = 'nestwright.stash'
-const listeners = new Set<() => void>()
-let pieces: readonly StashEntry[] = kept()
+const KEY = 'nestwright.stash'
 
-function kept(): readonly StashEntry[] {
+export const useStash = create<readonly StashEntry[]>(() => stored() ?? [])
+
+/** Null where the browser keeps nothing, or what it keeps cannot be read. */
+function stored(): readonly StashEntry[] | null {
   try {
-    const value: unknown = JSON.parse(localStorage.getItem(KEPT) ?? '[]')
+    const value: unknown = JSON.parse(localStorage.getItem(KEY) ?? '[]')
     return Array.isArray(value) ? value.filter(isPiece) : []
   } catch {
-    return []
+    return null
   }
 }
 
@@ -37,30 +38,42 @@ function isPiece(value: unknown): value is StashEntry {
   return typeof id === 'string' && typeof name === 'string' && (unit === 'in' || unit === 'cm') && lengths && Number.isInteger(onHand)
 }
 
-function set(next: readonly StashEntry[]): void {
-  pieces = next
+// Another tab has changed the stash.
+globalThis.addEventListener?.('storage', ({ key }) => {
+  if (key === KEY || key === null) useStash.setState(stored() ?? [], true)
+})
+
+/** Whether the last change could be written: not with a full disk, or in a browser that keeps nothing. */
+let written = true
+
+/** A change is made to what is stored now, not to what this tab read last: so two tabs never overwrite each other's pieces. */
+function change(edit: (pieces: readonly StashEntry[]) => readonly StashEntry[]): void {
+  const pieces = edit((written ? stored() : null) ?? useStash.getState())
   try {
-    localStorage.setItem(KEPT, JSON.stringify(next))
+    localStorage.setItem(KEY, JSON.stringify(pieces))
+    written = true
   } catch {
-    // A browser that keeps nothing still reckons with it until the page is left.
+    // It counts all the same until the page is left.
+    written = false
   }
-  for (const listener of listeners) listener()
+  useStash.setState(pieces, true)
 }
 
 /** The same again is counted up. */
 export function addToStash(piece: Omit<StashEntry, 'id'>): void {
-  const like = pieces.find(({ name, unit, size }) => name === piece.name && unit === piece.unit && size.join() === piece.size.join())
-  if (like !== undefined) return setOnHand(like.id, like.onHand + piece.onHand)
+  change((pieces) => {
+    const like = pieces.find(({ name, unit, size }) => name === piece.name && unit === piece.unit && size.join() === piece.size.join())
+    return like === undefined ? [...pieces, { ...piece, id: freeId(pieces) }] : withCount(pieces, like.id, like.onHand + piece.onHand)
+  })
+}
+
+export const setOnHand = (id: string, onHand: number): void => change((pieces) => withCount(pieces, id, onHand))
+export const removeFromStash = (id: string): void => change((pieces) => pieces.filter((piece) => piece.id !== id))
+
+const withCount = (pieces: readonly StashEntry[], id: string, onHand: number): StashEntry[] =>
+  pieces.map((piece) => (piece.id === id ? { ...piece, onHand } : piece))
+
+function freeId(pieces: readonly StashEntry[]): string {
   const numbers = pieces.map(({ id }) => Number(id.slice(1))).filter(Number.isFinite)
-  set([...pieces, { ...piece, id: `s${1 + Math.max(0, ...numbers)}` }])
+  return `s${1 + Math.max(0, ...numbers)}`
 }
-
-export const setOnHand = (id: string, onHand: number): void => set(pieces.map((piece) => (piece.id === id ? { ...piece, onHand } : piece)))
-export const removeFromStash = (id: string): void => set(pieces.filter((piece) => piece.id !== id))
-
-function subscribe(listener: () => void): () => void {
-  listeners.add(listener)
-  return () => listeners.delete(listener)
-}
-
-export const useStash = (): readonly StashEntry[] => useSyncExternalStore(subscribe, () => pieces)

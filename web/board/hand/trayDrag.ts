@@ -3,7 +3,7 @@
  *
  * What one event does to the drag is `stepTrayDrag`, which has no screen; the rest listens to the window and tells who draws the item.
  */
-import { useSyncExternalStore } from 'react'
+import { create } from 'zustand'
 import { KIND_NAMES } from '../../words/unitWords.ts'
 import { setView, getState } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
@@ -17,24 +17,11 @@ export type TrayDrag = TrayItem & { readonly x: number; readonly y: number }
 /** False where the item is not over the board. */
 type DropListener = (drag: TrayDrag) => boolean
 
-let current: TrayDrag | null = null
 let drop: DropListener = () => false
-const listeners = new Set<() => void>()
-
-function setCurrent(next: TrayDrag | null): void {
-  current = next
-  for (const listener of listeners) listener()
-}
 
 /** The item that is being dragged, or null. */
-export const useTrayDrag = (): TrayDrag | null =>
-  useSyncExternalStore(
-    (listener) => {
-      listeners.add(listener)
-      return () => listeners.delete(listener)
-    },
-    () => current,
-  )
+export const useTrayDrag = create<TrayDrag | null>(() => null)
+const setCurrent = (next: TrayDrag | null): void => useTrayDrag.setState(next, true)
 
 /** The board sets what a drop on it does. */
 export function onTrayDrop(listener: DropListener): void {
