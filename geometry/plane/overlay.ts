@@ -169,7 +169,7 @@ class Sweep {
     return low
   }
 
-  /** The edges that begin at a point, from top to bottom; pieces that lie on each other are one, or none where nothing is left to add. */
+  /** The edges that begin at a point, from top to bottom; pieces that lie on each other are one, or none where nothing is left to add (alone it stays, and parts nothing). */
   private begun(point: number, place: number): Active[] {
     const { stretch, end, next } = this.pieces
     const begun: Active[] = []
