@@ -53,7 +53,7 @@ export function inputAndOutput(command: string, [input, output, another]: readon
 }
 
 /** One of the names that an option knows. */
-export function oneOf<Name extends string>(option: string, given: string, known: readonly Name[]): Name {
+export function choiceOf<Name extends string>(option: string, given: string, known: readonly Name[]): Name {
   return known.find((name) => name === given) ?? refuse(option, `${printable(given)} is unknown; choose ${known.join(', ')}`)
 }
 

@@ -21,7 +21,7 @@ export const VIEWS = ['cloth', 'value', 'outline', 'wrong', 'seams', 'quilting']
 export type View = (typeof VIEWS)[number]
 
 /** A report; its quilting line is needed by its own view alone. */
-export type ViewedReport = Findings & { readonly ditch?: Ditch }
+type ViewedReport = Findings & { readonly ditch?: Ditch }
 
 const FABRIC_STYLES: Readonly<Record<View, FabricStyle>> = {
   cloth: 'cloth',
@@ -34,6 +34,7 @@ const FABRIC_STYLES: Readonly<Record<View, FabricStyle>> = {
 /** Lines and letters of a picture at its own size are heavier than those of one on a page. */
 const WEIGHT = 1.8
 
+/** A view of the block as SVG text, at its own size with borders on. */
 export function viewSvg(view: View, report: ViewedReport, block: Block): string {
   return drawingSvg(viewDrawing(view, report, block), {
     unit: report.measure.unit,
@@ -72,6 +73,7 @@ const spotsOf = (poly: readonly number[]): Spot[] => poly.flatMap((x, at): Spot[
 const middle = (spots: readonly Spot[]): Spot =>
   [0, 1].map((axis) => spots.reduce((sum, spot) => sum + (spot[axis] as number), 0) / spots.length) as unknown as Spot
 
+/** A view of the block as a drawing, in the unit of measure, with borders on. */
 export function viewDrawing(view: View, report: ViewedReport, block: Block): Drawing {
   const placed = placedOn(report, block)
   const { width, height } = placed

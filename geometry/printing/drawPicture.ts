@@ -10,7 +10,7 @@ import { INK } from './pageStyle.ts'
 import { SHAPES } from './meetingMarks.ts'
 import { polygon, round, type Surface } from './pen.ts'
 
-export interface Placement {
+interface Placement {
   readonly at: Spot
   /** Points for one unit of measure. */
   readonly scale: number
@@ -80,6 +80,7 @@ function line(surface: Surface, mark: Extract<Mark, { type: 'line' }>, { put, we
   stroke(surface, path, STROKES[mark.style], weight)
 }
 
+/** Draws a path in the style of a line, on a pale ground where it may lie on dark fabric. `weight` is times the usual width. */
 export function stroke(surface: Surface, path: ReturnType<typeof polygon>, { colour, width, dash, ground }: GroundedStroke, weight: number): void {
   if (ground) surface.path(path, { line: { colour: '#fffdf9', width: (width + (dash === undefined ? 0.7 : 1.3)) * weight } })
   surface.path(path, { line: { colour, width: width * weight, ...(dash === undefined ? {} : { dash: dash.map((part) => part * weight) }) } })
@@ -128,6 +129,7 @@ function point(surface: Surface, mark: Extract<Mark, { type: 'point' }>, { put, 
   drawMark(surface, mark.mark, at, MARK * weight)
 }
 
+/** Draws the mark of a meeting; `half` is half its box, in points. */
 export function drawMark(surface: Surface, mark: keyof typeof SHAPES, [x, y]: Spot, half: number): void {
   const { whole, blank, colour } = SHAPES[mark]
   const sized = (corners: readonly Spot[]): Spot[] => corners.map(([cx, cy]): Spot => [x + (cx * half) / 8, y + (cy * half) / 8])
@@ -147,7 +149,7 @@ function number(surface: Surface, [x, y]: Spot, said: string, weight: number): v
 
 const angle = ([x, y]: Spot, [cx, cy]: Spot): number => Math.atan2(y - cy, x - cx)
 
-export const LETTERS = { small: 6, normal: 7.4 } as const
+const LETTERS = { small: 6, normal: 7.4 } as const
 
 function text(surface: Surface, mark: Extract<Mark, { type: 'text' }>, { put, weight, taken }: Put): void {
   const size = LETTERS[mark.size] * weight

@@ -21,7 +21,7 @@ export interface FabricFill {
   readonly print: PrintPattern | null
 }
 
-export interface PrintPattern {
+interface PrintPattern {
   readonly marks: readonly { readonly mark: PrintMark; readonly colour: string }[]
   /** One repeat, in the measure's unit. */
   readonly repeat: number
@@ -29,6 +29,7 @@ export interface PrintPattern {
 
 const PAPER: FabricFill = { fill: INK.white, edge: '#3c312b', hatch: '#d8cfc6', wrong: INK.white, print: null }
 
+/** How each fabric is filled, by its id; plain paper for null and for ids the block does not have. */
 export function fabricFills(fabrics: readonly Fabric[], fabricStyle: FabricStyle = 'cloth'): (fabric: string | null) => FabricFill {
   const known = new Map(fabrics.map((fabric) => [fabric.id, fabricStyle === 'outline' ? PAPER : fabricFillOf(fabric, fabricStyle)]))
   return (fabric) => (fabric === null ? PAPER : (known.get(fabric) ?? PAPER))

@@ -10,6 +10,7 @@ export type Measure = (text: string) => number
 const INSIDE_A_SIZE = /(?<=\d) (?=\d+\/\d)|(?<=\d) (?=(?:in|cm|yd|m|pt)\b)|(?<=\d) (?=×)|(?<=×) (?=\d)/g
 const TIED = '\u00a0'
 
+/** Words as lines no wider than `width`, in whatever unit `measure` answers. Line breaks of the words stay. */
 export function wrapText(words: string, width: number, measure: Measure): string[] {
   return words.split('\n').flatMap((paragraph) => paragraphLines(paragraph, width, measure))
 }

@@ -2,7 +2,7 @@
 import type { PointMark, Spot } from '../writing/booklet/values.ts'
 import { round } from './pen.ts'
 
-export interface Shape {
+interface Shape {
   readonly colour: string
   readonly whole: readonly Spot[]
   /** Left blank inside. */

@@ -18,6 +18,7 @@ const WHITE = /[\p{Zs}\t]/u
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what no page can show.
 const CONTROL = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/g
 
+/** A filter for the words of one booklet. `has` says whether the face has a letter, by its code point. */
 export function lettersOf(has: (codePoint: number) => boolean): Letters {
   const missing = new Map<string, string>()
   const known = new Map<string, boolean>()

@@ -17,7 +17,7 @@ import { bothFacesHave, keepPlainSlashes, withFractionSlash } from './pdfFaces.t
 import { pdfSurface } from './pdfSurface.ts'
 import type { Surface } from './pen.ts'
 
-export interface About {
+interface About {
   readonly title: string
   readonly by: string
   readonly subject: string
@@ -368,7 +368,7 @@ const CONTENTS_HEAD = 24
 const CONTENTS_ROW = 18
 const CONTENTS_GAP = 24
 
-export interface WriteOptions {
+interface WriteOptions {
   readonly tag?: string
   readonly x?: number
   readonly width?: number

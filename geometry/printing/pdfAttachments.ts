@@ -32,8 +32,10 @@ export const beginsLikeBlock = (text: string): boolean => text.trimStart().start
 export const blockAmong = (texts: readonly string[]): string | null =>
   texts.find((text) => readBlock(text).ok) ?? texts.find((text) => text.includes('"nestwright.block"')) ?? null
 
+/** Whether a file is a PDF, by its first bytes. */
 export const isPdf = (bytes: Uint8Array): boolean => textAt(bytes, 0, 1024).includes('%PDF-')
 
+/** The files that lie inside a PDF, those named as embedded files first. */
 export function filesInPdf(bytes: Uint8Array): Embedded[] {
   const named: Embedded[] = []
   const others: Embedded[] = []

@@ -9,7 +9,7 @@ import type { Pen, Surface } from './pen.ts'
 const tidy = (length: number): number => Math.round(length * 1000) / 1000
 
 /** The measuring and writing of words that a surface borrows from the page it lies on. */
-export interface TextWriter {
+interface TextWriter {
   readonly letters: Letters
   measure(style: Pick<Style, 'face' | 'size'>): Measure
   textLine(line: string, x: number, foot: number, style: Style): void

@@ -47,6 +47,7 @@ export interface Surface {
   width(words: Pick<TextLabel, 'text' | 'size' | 'face'>): number
 }
 
+/** A path from corner to corner, closed unless said otherwise; places in points. */
 export const polygon =
   (corners: readonly Spot[], closed = true): PenPath =>
   (pen) => {

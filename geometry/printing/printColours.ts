@@ -14,6 +14,7 @@ export const wrongSideOf = (colour: string): string => mixed(colour, INK.white, 
 /** Lines that mark the wrong side, seen on white cloth too. */
 export const hatchOf = (colour: string): string => mixed(wrongSideOf(colour), '#6b6058', 0.34)
 
+/** The grey that is as light as a colour: `#rrggbb` in, `#rrggbb` out. */
 export function greyOf(colour: string): string {
   const level = Math.round((lightnessOf(colour) / 100) * 255)
     .toString(16)

@@ -4,7 +4,7 @@
 import { INK, STYLES, type Style } from './pageStyle.ts'
 import type { PageWriter } from './pageWriter.ts'
 
-export interface Column {
+export interface TableColumn {
   readonly title: string
   /** A share of the table's width. */
   readonly share: number
@@ -14,7 +14,7 @@ export interface Column {
 
 const GAP = 12
 
-export interface TableLook {
+interface TableLook {
   /** Rows to be seen first. */
   readonly marked?: ReadonlySet<number>
   readonly style?: Style
@@ -24,14 +24,14 @@ export interface TableLook {
 
 export function table(
   pages: PageWriter,
-  columns: readonly Column[],
+  columns: readonly TableColumn[],
   rows: readonly (readonly string[])[],
   { marked, style = STYLES.body, air = 4 }: TableLook = {},
 ): void {
   const shares = columns.reduce((sum, { share }) => sum + share, 0)
   const widths = columns.map(({ share }) => ((pages.width - GAP * (columns.length - 1)) * share) / shares)
   const lefts = widths.map((_, at) => pages.left + widths.slice(0, at).reduce((sum, width) => sum + width + GAP, 0))
-  const styleOf = (column: Column): Style => (column.strong ? { ...style, face: 'strong' } : style)
+  const styleOf = (column: TableColumn): Style => (column.strong ? { ...style, face: 'strong' } : style)
   const cells = (words: readonly string[], styles: readonly Style[]): string[][] =>
     words.map((text, at) => pages.breakLines(text, styles[at] as Style, widths[at]))
   const heads = columns.map(() => STYLES.label)
@@ -51,7 +51,7 @@ export function table(
     })
   }
   const put = (cell: readonly string[], at: number, style: Style, top: number): void => {
-    const column = columns[at] as Column
+    const column = columns[at] as TableColumn
     cell.forEach((line, place) => {
       const short = column.align === 'right' ? (widths[at] as number) - pages.measure(style)(line.trimEnd()) : 0
       pages.textBlock([line], style, (lefts[at] as number) + short, top + place * style.lead)

@@ -39,5 +39,6 @@ export function testSquare(pages: PageWriter, x: number, y: number, unit: 'in' |
 /** The words beside it. */
 export const SQUARE_WORDS = 'Print at 100 %, “actual size”, not “fit to page”. Then measure the square before you cut.'
 
+/** The words beside the test square, from a place on the page, in points. */
 export const squareNote = (pages: PageWriter, x: number, y: number, width: number): void =>
   pages.tagged('P', () => pages.textBlock(pages.breakLines(SQUARE_WORDS, STYLES.small, width), STYLES.small, x, y))

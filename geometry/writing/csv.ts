@@ -5,8 +5,9 @@
  * Out     lines that end in CR LF, quoted where needed.
  * Source  RFC 4180, Common Format and MIME Type for Comma-Separated Values.
  */
-export type Cell = string | number
+type Cell = string | number
 
+/** Rows as comma-separated text. */
 export function csv(rows: readonly (readonly Cell[])[]): string {
   return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('')
 }

@@ -15,8 +15,9 @@ import { csv } from './csv.ts'
 import { sanitiseLines, sanitiseLine } from './sanitiseText.ts'
 import { friendlyCell } from './friendlyCell.ts'
 import { capital, inWords, kindWords, METHOD_WORDS } from '../words/englishPhrases.ts'
-import { count, decimal, sayOne, saySize } from './phrases.ts'
+import { count, toThousandths, sayOne, saySize } from './phrases.ts'
 
+/** The cut list for people, fabric by fabric, with the geese batches and hourglasses. */
 export function cutListText(report: Findings, block: Block): string {
   const unit = report.measure.unit
   const named = namesOf(block)
@@ -66,6 +67,7 @@ export const batchMessage = ({ batches, count: geese, spare }: UnitRow): Message
 
 type Named = (fabric: string) => string
 
+/** The name of a fabric by its id, safe on one line; the id where the block does not have it. */
 export function namesOf(block: Block): Named {
   const names = new Map(block.fabrics.map(({ id, name }) => [id, sanitiseLine(name)]))
   return (fabric) => names.get(fabric) ?? fabric
@@ -115,7 +117,7 @@ function clothLines(row: FabricRow, usableWidth: number, unit: MeasureUnit): str
     const held = pieces.map((piece) => `${piece.count} of ${saySize(piece.size, unit)}`).join(', ')
     return `    a strip ${sayOne(height, unit)} high: ${held}`
   })
-  const buy = unit === 'in' ? `${eighths(row.buy)} yd` : `${decimal(row.buy)} m`
+  const buy = unit === 'in' ? `${eighths(row.buy)} yd` : `${toThousandths(row.buy)} m`
   return [`  Cloth: ${sayOne(row.length, unit)} of it, ${sayOne(usableWidth, unit)} wide; buy ${buy}. Strips across the cloth:`, ...strips]
 }
 

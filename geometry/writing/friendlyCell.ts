@@ -16,6 +16,7 @@ const MARKS = { in: 16, cm: 10 } as const
 /** Finer parts of a cell than this are not a piece on the grid but one on the slant. */
 const FINEST = 512
 
+/** That cell in the unit of measure, or null. */
 export function friendlyCell(report: Findings, block: Block): number | null {
   const { unit, seam } = report.measure
   const cell = toNumber(parseRational(block.grid.cell) ?? { n: 0n, d: 1n })

@@ -7,26 +7,30 @@
 import type { MeasureUnit, Size } from '../values/block.ts'
 import { isOnRuler, sayLength } from '../exact/lengths.ts'
 
+/** A length with its unit, as the nearest mark on a ruler: `3 1/2 in`. */
 export function sayOne(length: number, unit: MeasureUnit): string {
   return `${sayLength(length, unit)} ${unit}`
 }
 
 /** As `sayOne`; where no ruler shows it, the length itself: `0.75 cm`. */
-export const sayExact = (length: number, unit: MeasureUnit): string => (isOnRuler(length, unit) ? sayOne(length, unit) : `${decimal(length)} ${unit}`)
+export const sayExact = (length: number, unit: MeasureUnit): string =>
+  isOnRuler(length, unit) ? sayOne(length, unit) : `${toThousandths(length)} ${unit}`
 
 /** `6 1/2 × 3 1/2 in`, or `about 3 5/16 × 3 5/16 in (exactly 3.333 × 3.333)`. */
 export function saySize([width, height]: Size, unit: MeasureUnit): string {
   const said = `${sayLength(width, unit)} × ${sayLength(height, unit)} ${unit}`
-  return isOnRuler(width, unit) && isOnRuler(height, unit) ? said : `about ${said} (exactly ${decimal(width)} × ${decimal(height)})`
+  return isOnRuler(width, unit) && isOnRuler(height, unit) ? said : `about ${said} (exactly ${toThousandths(width)} × ${toThousandths(height)})`
 }
 
-export const decimal = (length: number): string => String(Math.round(length * 1000) / 1000)
+/** A number to three places: `0.75`. */
+export const toThousandths = (length: number): string => String(Math.round(length * 1000) / 1000)
 
 /** Yards are sold by the eighth. */
 export function purchaseText(buy: number, unit: MeasureUnit): string {
-  return unit === 'cm' ? `${decimal(buy)} m` : sayOne(buy, 'in').replace(' in', ' yd')
+  return unit === 'cm' ? `${toThousandths(buy)} m` : sayOne(buy, 'in').replace(' in', ' yd')
 }
 
+/** `1 seam`, `2 seams`. */
 export function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`
 }

@@ -22,6 +22,7 @@ export const CHART_TITLES: Readonly<Record<ChartKind, string>> = {
   setting: 'Setting triangles of blocks on point',
 }
 
+/** A size chart in columns for people. */
 export function chartText(chart: SizeChart): string {
   const { unit, rows } = chart
   const head = ['finished', 'trim to', ...pieceNames(rows)]
@@ -45,6 +46,7 @@ export function chartText(chart: SizeChart): string {
   return `${[title, '', ...lines, ...note].join('\n')}\n`
 }
 
+/** A size chart as comma-separated text with the exact sizes. */
 export function chartCsv({ unit, rows }: SizeChart): string {
   const head = ['finished_width', 'finished_height', 'unfinished_width', 'unfinished_height', ...pieceNames(rows), 'measure']
   return csv([head, ...rows.map((row) => [...row.finished, ...row.unfinished, ...row.pieces.map(({ size }) => size), unit])])

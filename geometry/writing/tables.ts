@@ -11,6 +11,7 @@ import { namesOf } from './cutListText.ts'
 import { kindWords } from '../words/englishPhrases.ts'
 import { patchWords } from './phrases.ts'
 
+/** One line for each different unit. */
 export function unitsCsv(report: Findings, block: Block): string {
   const named = namesOf(block)
   const head = [
@@ -48,6 +49,7 @@ export function unitsCsv(report: Findings, block: Block): string {
   return csv([head, ...rows])
 }
 
+/** One line for each fabric. */
 export function clothCsv(report: Findings, block: Block): string {
   const named = namesOf(block)
   const head = ['fabric', 'name', 'colour', 'length', 'usable_width', 'measure', 'buy', 'buy_in', 'strips', 'proved']

@@ -1,7 +1,7 @@
 /** `booklet FILE OUT.pdf`: the printable booklet, with its block file inside. */
 import { readFileSync } from 'node:fs'
 import { bookletOf, PAPERS, printBooklet, type PrintTools, report, SINGLE_PAGES, usualPaper, writeBlock } from '../../index.ts'
-import { inputAndOutput, oneOf, parseArguments } from '../arguments.ts'
+import { inputAndOutput, choiceOf, parseArguments } from '../arguments.ts'
 import { readBlockFile } from '../readBlockFile.ts'
 import { type Command, textResult } from '../result.ts'
 import { writeOutput } from '../writeOutput.ts'
@@ -11,9 +11,9 @@ export const bookletCommand: Command = {
   run: async (args) => {
     const { options, files } = parseArguments('booklet', args, ['--paper', '--only'])
     const [input, output] = inputAndOutput('booklet', files, '.pdf')
-    const only = options.has('--only') ? oneOf('--only', options.get('--only') ?? '', SINGLE_PAGES) : null
+    const only = options.has('--only') ? choiceOf('--only', options.get('--only') ?? '', SINGLE_PAGES) : null
     const block = readBlockFile(input)
-    const paper = oneOf('--paper', (options.get('--paper') ?? usualPaper(block)).toLowerCase(), PAPERS)
+    const paper = choiceOf('--paper', (options.get('--paper') ?? usualPaper(block)).toLowerCase(), PAPERS)
     const value = report(block)
     const bytes = await printBooklet({
       report: value,

@@ -1,6 +1,6 @@
 /** `chart`: the sizes to cut for a row of finished sizes. */
 import { CHART_KINDS, type ChartKind, chartCsv, chartText, type Rational, sizeChart } from '../../index.ts'
-import { oneOf, parseArguments, positiveLength } from '../arguments.ts'
+import { choiceOf, parseArguments, positiveLength } from '../arguments.ts'
 import { type Command, done, printable, refuse } from '../result.ts'
 
 const OPTIONS = ['--kind', '--unit', '--seam', '--from', '--to', '--step', '--larger'] as const
@@ -24,8 +24,8 @@ export const chartCommand: Command = {
 }
 
 function chartAsked(options: ReadonlyMap<(typeof OPTIONS)[number], string>): Parameters<typeof sizeChart>[0] {
-  const unit = oneOf('--unit', options.get('--unit') ?? 'in', ['in', 'cm'] as const)
-  const kind = oneOf<ChartKind>('--kind', options.get('--kind') ?? 'geese', CHART_KINDS)
+  const unit = choiceOf('--unit', options.get('--unit') ?? 'in', ['in', 'cm'] as const)
+  const kind = choiceOf<ChartKind>('--kind', options.get('--kind') ?? 'geese', CHART_KINDS)
   const length = (name: keyof (typeof DEFAULTS)['in']): Rational => positiveLength(name, options.get(name) ?? DEFAULTS[unit][name])
   const [seam, from, to, step] = [length('--seam'), length('--from'), length('--to'), length('--step')]
   if (to.n * from.d < from.n * to.d) refuse('--to', 'must not be less than --from')

@@ -1,6 +1,6 @@
 /** `cutlist FILE [--csv]`: what to cut, for people or as a table. */
 import { type Block, clothCsv, cutListCsv, cutListText, type Report, report, unitsCsv } from '../../index.ts'
-import { type Arguments, oneFile, oneOf, parseArguments } from '../arguments.ts'
+import { type Arguments, oneFile, choiceOf, parseArguments } from '../arguments.ts'
 import { readBlockFile } from '../readBlockFile.ts'
 import { type Command, refuse, textResult } from '../result.ts'
 
@@ -20,5 +20,5 @@ export const cutlistCommand: Command = {
 function cutList(of: Report, block: Block, { flags, options }: Arguments<'--of'>): string {
   const table = options.get('--of')
   if (!flags.has('--csv')) return table === undefined ? cutListText(of, block) : refuse('--of', 'says which table --csv prints; give --csv too')
-  return TABLES[oneOf('--of', table ?? 'pieces', TABLE_NAMES)](of, block)
+  return TABLES[choiceOf('--of', table ?? 'pieces', TABLE_NAMES)](of, block)
 }

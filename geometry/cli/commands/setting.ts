@@ -1,6 +1,6 @@
 /** `setting FILE --columns N --rows N`: copies of a block set edge to edge, as JSON. */
 import { MOST_COPIES, PRESSINGS, settingReport, TURNINGS } from '../../index.ts'
-import { oneFile, oneOf, parseArguments } from '../arguments.ts'
+import { oneFile, choiceOf, parseArguments } from '../arguments.ts'
 import { readBlockFile } from '../readBlockFile.ts'
 import { type Command, jsonResult, printable, refuse } from '../result.ts'
 
@@ -14,8 +14,8 @@ export const settingCommand: Command = {
     const request = {
       columns: copies('--columns', options.get('--columns')),
       rows: copies('--rows', options.get('--rows')),
-      turn: oneOf('--turn', options.get('--turn') ?? 'none', TURNINGS),
-      press: oneOf('--press', options.get('--press') ?? 'same', PRESSINGS),
+      turn: choiceOf('--turn', options.get('--turn') ?? 'none', TURNINGS),
+      press: choiceOf('--press', options.get('--press') ?? 'same', PRESSINGS),
     }
     const setting = settingReport(readBlockFile(file), request)
     return setting.ok ? jsonResult(setting.value, setting.value.problems) : refuse(`--${setting.place}`, setting.message)

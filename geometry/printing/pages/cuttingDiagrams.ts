@@ -26,6 +26,7 @@ function alongStrip(size: readonly [number, number], height: number): number {
   return long <= height + 1e-6 ? short : long
 }
 
+/** What each strip of a fabric holds, one clause a strip; lengths with their unit. */
 export const stripWords = (row: FabricRow, unit: 'in' | 'cm'): string[] =>
   [...row.strips]
     .sort((a, b) => b.height - a.height)

@@ -11,7 +11,7 @@ import type { MeasureUnit } from '../../values/block.ts'
 import { sayExact } from '../../writing/phrases.ts'
 import { STYLES } from '../pageStyle.ts'
 import type { PrintJob } from '../printJob.ts'
-import { type Column, table } from '../table.ts'
+import { type TableColumn, table } from '../table.ts'
 import { chapter, heading } from '../titles.ts'
 
 /** Kinds of unit that have a chart, each with its ways side by side. */
@@ -78,7 +78,7 @@ function chartTable({ pages, report, block, unit }: PrintJob, kind: string): voi
 /** Points from one row to the next. */
 const ROW = STYLES.chart.lead + 4
 
-const columnsOf = ({ rows, method }: SizeChart, several: boolean): Column[] =>
+const columnsOf = ({ rows, method }: SizeChart, several: boolean): TableColumn[] =>
   (rows[0]?.pieces ?? []).map(({ piece }) => {
     const name = inEnglish(message('chart-piece', { piece }))
     return { title: several ? `${capital(METHOD_WORDS[method])}: ${name}` : `Cut ${name}`, share: 1 }

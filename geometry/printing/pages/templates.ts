@@ -23,6 +23,7 @@ const GAP = 20
 /** Two tiles share so much. */
 const OVERLAP = 36
 
+/** All templates of the booklet at full size, on pages of their own; nothing where the block needs none. */
 export function templatePages(job: PrintJob): void {
   const { pages, booklet } = job
   const { templates } = booklet
@@ -44,6 +45,7 @@ export function templatePages(job: PrintJob): void {
   pages.top = pages.end
 }
 
+/** Says on a page that the block needs no templates. */
 export function noTemplates(job: PrintJob): void {
   chapter(job.pages, 'Templates', 60)
   job.pages.paragraph('This block needs no templates: every patch is cut as a square, a rectangle or a triangle from strips.', STYLES.body)

@@ -11,7 +11,7 @@
 import { compare, parseRational, type Rational, rational, subtract, toNumber } from '../../exact/rational.ts'
 import type { Join, ReportPoint } from '../../values/report.ts'
 import { capital } from '../../words/englishPhrases.ts'
-import { count, decimal, saySize } from '../phrases.ts'
+import { count, toThousandths, saySize } from '../phrases.ts'
 import type { Size } from '../../values/block.ts'
 import { type BookletContext, joinsIn } from './bookletContext.ts'
 import { sewingRuns, groupRuns } from './runs.ts'
@@ -136,10 +136,12 @@ function unequal(lines: readonly AllowanceTestRow[], off: number, unit: 'in' | '
 
 /** To a thirty-second of an inch: the test is about hairs. */
 function thirtySeconds(length: number, unit: 'in' | 'cm'): string {
-  if (unit === 'cm') return `${decimal(length)} cm`
+  if (unit === 'cm') return `${toThousandths(length)} cm`
   const parts = Math.round(length * 32)
   return parts % 2 === 0 ? onRuler(parts / 32, unit) : `${Math.floor(parts / 32) > 0 ? `${Math.floor(parts / 32)} ` : ''}${parts % 32}/32 in`
 }
 
 const fine = ([wide, high]: Size, unit: 'in' | 'cm'): string =>
-  unit === 'cm' ? `${decimal(wide)} × ${decimal(high)} cm` : `${thirtySeconds(wide, unit).replace(' in', '')} × ${thirtySeconds(high, unit)}`
+  unit === 'cm'
+    ? `${toThousandths(wide)} × ${toThousandths(high)} cm`
+    : `${thirtySeconds(wide, unit).replace(' in', '')} × ${thirtySeconds(high, unit)}`

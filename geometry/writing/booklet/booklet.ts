@@ -21,6 +21,7 @@ import { templatesOf } from './templates.ts'
 import { unitSteps } from './unitSteps.ts'
 import type { Booklet, BookletFabric, BookletFact, BookletPart, BookletPartKey, BookletStep, Caution, OrphanedWords } from './values.ts'
 
+/** The booklet of a block and its report, with the maker's own words laid over its steps. */
 export function bookletOf(report: Report, block: Block): Booklet {
   const context = bookletContext(report, block)
   const taken = new Set<string>()

@@ -62,6 +62,7 @@ export interface BookletContext {
   readonly letterOf: (row: UnitRow) => string
 }
 
+/** What all steps share, derived once from a report and its block. */
 export function bookletContext(report: Report, block: Block): BookletContext {
   const cell = toNumber(cellOf(block))
   const { unit, seam } = report.measure
@@ -101,6 +102,7 @@ const placer =
 /** A place of the report in the measure's unit. */
 export const spotOf = (context: BookletContext, at: ReportPoint): Spot => placer(context.cell)(at)
 
+/** Items by a key, groups and items in the order in which they came. */
 export function grouped<RunItem>(items: readonly RunItem[], by: (item: RunItem) => string): Map<string, RunItem[]> {
   const groups = new Map<string, RunItem[]>()
   for (const item of items) {
@@ -160,7 +162,7 @@ function variantsOf(report: Report, block: Block, seams: ReadonlyMap<string, rea
 export const NO_METHOD = '?'
 
 /** A … Z, AA, AB … */
-export function letter(place: number): string {
+function letter(place: number): string {
   const last = String.fromCharCode(65 + (place % 26))
   return place < 26 ? last : `${letter(Math.floor(place / 26) - 1)}${last}`
 }

@@ -12,7 +12,7 @@ import { listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, type MeasuredPatch, patchesIn } from './bookletContext.ts'
 import { boundsOf, plus, withRawEdge } from './pieceDrawing.ts'
 import type { DraftStep } from './draftStep.ts'
-import { matchingClauses, meetingsOf } from './matchingPoints.ts'
+import { matchingClauses, meetingsAlong } from './matchingPoints.ts'
 import { Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
@@ -85,11 +85,11 @@ function borderStep(pair: Pair, many: boolean, context: BookletContext): DraftSt
 
 /** Strips are sewn one by one: what is alike along each is said once. */
 function alongStrips(joins: readonly Join[], context: BookletContext): string[] {
-  const [first, ...others] = joins.map(({ id }) => matchingClauses(meetingsOf(context, [id])))
+  const [first, ...others] = joins.map(({ id }) => matchingClauses(meetingsAlong(context, [id])))
   if (first !== undefined && first.length > 0 && others.length > 0 && others.every((one) => one.join() === first.join()))
     return [`along each strip ${first[0]}`, ...first.slice(1)]
   return matchingClauses(
-    meetingsOf(
+    meetingsAlong(
       context,
       joins.map(({ id }) => id),
     ),

@@ -27,6 +27,7 @@ export function frontPicture(context: BookletContext): Drawing {
   return sketch.drawing(`${oneLine(context.report.block.name)}, finished${borders}.`, Math.max(wide, high) * 0.01)
 }
 
+/** Laying the units out before joining; nothing where there are none. */
 export function layOutSteps(context: BookletContext): DraftStep[] {
   if (context.variants.length === 0) return []
   const many = context.variants.length > MOST_LETTERS
@@ -70,6 +71,7 @@ function layOutPicture(context: BookletContext): Drawing {
   return sketch.drawing('The block laid out, each unit with its letter.', Math.max(wide, high) * 0.02)
 }
 
+/** Layering backing, batting and top; nothing where no seam is sewn. */
 export function sandwichSteps(context: BookletContext): DraftStep[] {
   const { report, unit, block } = context
   if (report.joins.length === 0) return []
@@ -91,6 +93,7 @@ export function sandwichSteps(context: BookletContext): DraftStep[] {
   ]
 }
 
+/** `the backing 16 × 16 in and the batting 16 × 16 in`: sizes in the unit of measure. */
 export function layersText(backing: Size, batting: Size, unit: MeasureUnit): string {
   const alike = backing.every((side, axis) => side === batting[axis])
   return alike
@@ -119,6 +122,7 @@ function sandwichPicture(context: BookletContext, backing: readonly [number, num
   return sketch.drawing('The three layers on each other: backing, batting, and the top in their middle.', first[0] * 0.03)
 }
 
+/** Quilting along the seams; nothing where the report has no route. */
 export function quiltSteps(context: BookletContext): DraftStep[] {
   const { ditch } = context.report
   if (ditch.routes.length === 0) return []
@@ -163,6 +167,7 @@ function routePicture(context: BookletContext): Drawing {
   return sketch.drawing('The quilting line along the seams: numbers where each line begins, arrows the way it runs.', context.cell * 0.15)
 }
 
+/** Trimming, binding and labelling; nothing where no seam is sewn. */
 export function finishSteps(context: BookletContext): DraftStep[] {
   const { report, unit } = context
   if (report.joins.length === 0) return []

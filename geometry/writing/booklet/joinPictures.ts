@@ -15,6 +15,7 @@ import { longestOf, wrongSideSketch } from './unitPictures.ts'
 /** Patches above which the wrong side is not drawn: its seams are too small to be seen. */
 const MOST_BEHIND = 160
 
+/** The items of a run apart, right side up, with their labels, meetings and pressing arrows. */
 export function layoutPicture(run: SewingRun, labels: readonly string[], context: BookletContext, numbered: boolean, title: string): Drawing {
   const sketch = new Sketch()
   const gap = gapOf(run, context)

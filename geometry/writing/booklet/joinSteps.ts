@@ -12,7 +12,7 @@ import { type BookletContext, NO_METHOD, spotOf } from './bookletContext.ts'
 import { vectorLength, minus } from './pieceDrawing.ts'
 import { inOrder, layoutPicture, placePicture, pressedRun, sewnNow } from './joinPictures.ts'
 import type { DraftStep } from './draftStep.ts'
-import { matchingClauses, meetingsOf } from './matchingPoints.ts'
+import { matchingClauses, meetingsAlong } from './matchingPoints.ts'
 import { rowsOrColumns, listedNumbers, type RunItem, type SewingRun, sewingRuns, type RunGroup, groupRuns, towardSign } from './runs.ts'
 import { setInSentences, stopShort } from './setInSeam.ts'
 import type { Drawing, Spot } from './values.ts'
@@ -101,7 +101,7 @@ function asOne(run: SewingRun, number: number, naming: Naming): string[] {
       ? [`Make ${inWords(number, '', '').trim()}; chain piece them: feed them through one after the other, then snip the thread between.`]
       : []
   const match = matchingClauses(
-    meetingsOf(
+    meetingsAlong(
       naming.context,
       run.joins.map(({ id }) => id),
     ),

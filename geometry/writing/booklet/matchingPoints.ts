@@ -17,6 +17,7 @@ const CLAUSES: Readonly<Record<Verdict, (number: number) => string>> = {
   clashes: (n) => `pin ${count(n, 'pair')} of seams whose allowances lie the same way, and sew slowly over the ${n === 1 ? 'ridge' : 'ridges'}`,
 }
 
+/** One clause for each kind of meeting, with how many there are: `match 2 nested seams`. */
 export function matchingClauses(meetings: readonly Meeting[]): string[] {
   return (Object.keys(CLAUSES) as Verdict[]).flatMap((verdict) => {
     const number = meetings.filter((meeting) => meeting.verdict === verdict).length
@@ -24,4 +25,6 @@ export function matchingClauses(meetings: readonly Meeting[]): string[] {
   })
 }
 
-export const meetingsOf = (context: BookletContext, joins: readonly string[]): Meeting[] => joins.flatMap((join) => context.meetings.get(join) ?? [])
+/** All meetings along some joins, by the ids of the joins. */
+export const meetingsAlong = (context: BookletContext, joins: readonly string[]): Meeting[] =>
+  joins.flatMap((join) => context.meetings.get(join) ?? [])

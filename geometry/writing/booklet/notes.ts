@@ -14,6 +14,7 @@ import { purchaseText, listed } from '../phrases.ts'
 import type { BookletContext } from './bookletContext.ts'
 import { layersText } from './finishSteps.ts'
 
+/** What keeps the block from being sewn, then what is good to know, as whole sentences. */
 export function problemsOf(context: BookletContext): string[] {
   const { problems, advice } = context.report
   const errors = placedErrors(problems.filter(({ code }) => ERRORS.has(code)))

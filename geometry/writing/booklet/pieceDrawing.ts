@@ -15,12 +15,21 @@ const NEAR = 1e-6
 
 export type LineSegment = readonly [Spot, Spot]
 
+// Plane vectors, x to the right and y down, in the unit of measure.
+
+/** a − b. */
 export const minus = (a: Spot, b: Spot): Spot => [a[0] - b[0], a[1] - b[1]]
+/** a + b, b taken so many times. */
 export const plus = (a: Spot, b: Spot, times = 1): Spot => [a[0] + b[0] * times, a[1] + b[1] * times]
+/** The scalar product. */
 export const dot = (a: Spot, b: Spot): number => a[0] * b[0] + a[1] * b[1]
+/** Above nothing where b points clockwise of a. */
 export const cross = (a: Spot, b: Spot): number => a[0] * b[1] - a[1] * b[0]
+/** How long a vector is. */
 export const vectorLength = (a: Spot): number => Math.hypot(a[0], a[1])
+/** Half way from one point to the other. */
 export const midpoint = (a: Spot, b: Spot): Spot => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
+/** The same direction, one unit long; nothing for a vector that is too short to have one. */
 export function unitVector(a: Spot): Spot {
   const length = vectorLength(a)
   return length < NEAR ? [0, 0] : [a[0] / length, a[1] / length]
@@ -31,6 +40,7 @@ export const outward = (a: Spot, b: Spot): Spot => {
   return [y, -x]
 }
 
+/** Each side of a polygon, from corner to corner, closed. */
 export const polygonSides = (corners: readonly Spot[]): LineSegment[] => corners.map((a, index) => [a, corners[(index + 1) % corners.length] as Spot])
 
 export interface BoundingBox {
@@ -40,6 +50,7 @@ export interface BoundingBox {
   readonly bottom: number
 }
 
+/** The smallest upright box round some points. */
 export function boundsOf(spots: readonly Spot[]): BoundingBox {
   let [left, top, right, bottom] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
   for (const [x, y] of spots) {
@@ -51,9 +62,11 @@ export function boundsOf(spots: readonly Spot[]): BoundingBox {
   return { left, top, right, bottom }
 }
 
+/** All corners of all patches. */
 export const cornersOf = (patches: readonly MeasuredPatch[]): Spot[] => patches.flatMap(({ corners }) => corners)
 
-export function polygonArea(corners: readonly Spot[]): number {
+/** In square units of measure. */
+function polygonArea(corners: readonly Spot[]): number {
   return Math.abs(polygonSides(corners).reduce((sum, [a, b]) => sum + cross(a, b), 0)) / 2
 }
 
@@ -65,6 +78,7 @@ export function centreOf(corners: readonly Spot[]): Spot {
   return [sum[0] / (3 * twice), sum[1] / (3 * twice)]
 }
 
+/** The balance point of a piece of several patches. */
 export function centreOfAll(patches: readonly MeasuredPatch[]): Spot {
   let [x, y, all] = [0, 0, 0]
   for (const { corners } of patches) {
@@ -145,6 +159,7 @@ export function withRawEdge(patches: readonly MeasuredPatch[], seam: number): { 
   })
 }
 
+/** A box, larger by a length on each side. */
 export const grownBy = ({ left, top, right, bottom }: BoundingBox, by: number): BoundingBox => ({
   left: left - by,
   top: top - by,
@@ -188,6 +203,7 @@ export function movedOut(corners: readonly Spot[], raw: readonly boolean[], seam
   })
 }
 
+/** A side moved outward by a length. */
 export const movedSide = ([a, b]: LineSegment, by: number): LineSegment => {
   const out = outward(a, b)
   return [plus(a, out, by), plus(b, out, by)]
@@ -223,7 +239,7 @@ export interface DrawnSeam {
   readonly toward: 0 | 1 | 'open'
 }
 
-export interface Folded {
+interface Folded {
   readonly fabric: string
   readonly side: 'right' | 'wrong'
   readonly outline: readonly Spot[]
@@ -252,6 +268,7 @@ function reaching([a, b]: LineSegment, seam: number, box: BoundingBox | null): L
   return [atEdge(a) ? plus(a, along, -2 * seam) : a, atEdge(b) ? plus(b, along, 2 * seam) : b]
 }
 
+/** The smallest upright box round some patches. */
 export const boxOfPatches = (patches: readonly MeasuredPatch[]): BoundingBox => boundsOf(cornersOf(patches))
 
 /** Patches by the unit they belong to, each unit once. */

@@ -40,6 +40,7 @@ export interface RunGroup {
   readonly title: string
 }
 
+/** All runs of a block in sewing order. */
 export function sewingRuns(context: BookletContext): SewingRun[] {
   const open = new Map<string, Join[]>()
   const made = repeatsByJoin(context)
@@ -53,7 +54,8 @@ export function sewingRuns(context: BookletContext): SewingRun[] {
   return [...open.values()].map((joins) => runOf(context, joins)).sort((a, b) => numberOf(a.final) - numberOf(b.final))
 }
 
-export const numberOf = ({ id }: Join): number => Number(id.slice(2))
+/** The place of a join in sewing order, from its id. */
+const numberOf = ({ id }: Join): number => Number(id.slice(2))
 
 /** How many alike pieces there are of what each join makes. */
 function repeatsByJoin({ report }: BookletContext): ReadonlyMap<string, number> {
@@ -201,10 +203,11 @@ function blockTitle(run: SewingRun, lines: RowsOrColumns | null): string {
   return run.items.every(({ unit }) => unit !== null) ? 'Sew the block' : 'Join the sections'
 }
 
+/** `1, 2 and 4`. */
 export const listedNumbers = (numbers: readonly number[]): string =>
   numbers.length < 2 ? String(numbers[0] ?? '') : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`
 
-export interface RowsOrColumns {
+interface RowsOrColumns {
   readonly word: 'row' | 'column'
   /** By piece, from 1. */
   readonly places: ReadonlyMap<string, number>

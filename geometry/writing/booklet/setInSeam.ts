@@ -13,6 +13,7 @@ import type { Spot } from './values.ts'
 
 const NEAR = 1e-6
 
+/** How to sew a set-in seam; `names` is what its two sides are called, in the join's order. */
 export function setInSentences(join: Join, names: readonly [string, string], context: BookletContext): string[] {
   const host = hostOf(join, context)
   const [into, set] = [names[host], names[host === 0 ? 1 : 0]]

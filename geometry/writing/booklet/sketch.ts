@@ -4,6 +4,7 @@
  * In      marks in the measure's unit.
  * Out     a drawing whose marks lie within its width and height, a margin all round.
  */
+import { boundsOf } from './pieceDrawing.ts'
 import type { Drawing, LineStyle, Mark, PointMark, Spot } from './values.ts'
 
 export class Sketch {
@@ -44,18 +45,14 @@ export class Sketch {
     for (const mark of other.marks) this.marks.push(movedMark(mark, ([x, y]) => [x + dx, y + dy]))
   }
 
+  /** Left, top, right and bottom of all marks. */
   bounds(): readonly [number, number, number, number] {
     const spots = this.marks.flatMap(spotsOf)
-    let [left, top, right, bottom] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
-    for (const [x, y] of spots) {
-      left = Math.min(left, x)
-      top = Math.min(top, y)
-      right = Math.max(right, x)
-      bottom = Math.max(bottom, y)
-    }
+    const { left, top, right, bottom } = boundsOf(spots)
     return spots.length === 0 ? [0, 0, 1, 1] : [left, top, right, bottom]
   }
 
+  /** The finished picture, with a margin in the unit of measure all round. */
   drawing(title: string, margin: number): Drawing {
     const [left, top, right, bottom] = this.bounds()
     const moved = ([x, y]: Spot): Spot => [tidy(x - left + margin), tidy(y - top + margin)]
@@ -68,8 +65,10 @@ export class Sketch {
   }
 }
 
+/** A length to a millionth, never minus zero. */
 export const tidy = (length: number): number => Math.round(length * 1e6) / 1e6 + 0
 
+/** The corners of a box, clockwise from its top left. */
 export const boxAt = (x: number, y: number, width: number, height: number): Spot[] => [
   [x, y],
   [x + width, y],

@@ -10,6 +10,7 @@ import type { Booklet, BookletStep } from './values.ts'
 
 const WIDE = 100
 
+/** The whole booklet as plain text. */
 export function stepsText(booklet: Booklet): string {
   let number = 0
   const parts = booklet.parts.map(({ title, steps }) => {

@@ -33,6 +33,7 @@ import {
 import { Sketch, tidy } from './sketch.ts'
 import type { Spot, Template } from './values.ts'
 
+/** A template for each different shape that no strip, square or triangle gives. */
 export function templatesOf(context: BookletContext): Template[] {
   const patches = [...context.patches.values()].filter((patch) => wantsTemplate(patch, context))
   const beside = neighbourFinder([...context.patches.values()])
@@ -72,6 +73,7 @@ function wantsTemplate(patch: MeasuredPatch, context: BookletContext): boolean {
 
 const NEAR = 1e-6
 
+/** Whether a shape is a rectangle that stands upright on the grid. */
 export function isUprightBox(corners: readonly Spot[]): boolean {
   return corners.length === 4 && polygonSides(corners).every(([a, b]) => Math.abs(a[0] - b[0]) < NEAR || Math.abs(a[1] - b[1]) < NEAR)
 }

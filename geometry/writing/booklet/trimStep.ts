@@ -11,12 +11,14 @@ import type { BookletContext, UnitVariant } from './bookletContext.ts'
 import { onRuler, trimPicture } from './unitPictures.ts'
 import type { Drawing } from './values.ts'
 
+/** How the ruler lies, a picture for each hand; none for units without a slanting seam. */
 export const leftAndRight = (variant: UnitVariant, context: BookletContext): Drawing[] =>
   (['right', 'left'] as const).flatMap((hand) => {
     const picture = trimPicture(variant, context, hand)
     return picture === null ? [] : [picture]
   })
 
+/** How to trim a unit variant to its unfinished size. */
 export function trimSentences(variant: UnitVariant, context: BookletContext): string[] {
   const { first } = variant
   const to = `Trim ${variant.row.count === 1 ? 'it' : 'each'} to ${saySize(variant.row.unfinished, context.unit)}`

@@ -10,7 +10,7 @@ import { toNumber } from '../../exact/rational.ts'
 import { shapeOf } from '../../units/kinds.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
 import { kindWords } from '../../words/englishPhrases.ts'
-import { decimal, listed } from '../phrases.ts'
+import { toThousandths, listed } from '../phrases.ts'
 import type { BookletContext, MeasuredPatch, UnitVariant } from './bookletContext.ts'
 import {
   boxOfPatches,
@@ -82,7 +82,8 @@ export function variantsPicture(variants: readonly UnitVariant[], context: Bookl
   return sketch.drawing(`${listed(variants.map(({ label }) => label))} from the right side.`, context.seam)
 }
 
-export const unitCaption = ({ label, row }: UnitVariant): string => `Unit ${label}, ${kindWords(row.kind, 1)},`
+/** `Unit A, goose,` at the head of a picture's title. */
+const unitCaption = ({ label, row }: UnitVariant): string => `Unit ${label}, ${kindWords(row.kind, 1)},`
 
 const marginOf = (patches: readonly MeasuredPatch[]): number => {
   const { left, right, top, bottom } = boundsOf(cornersOf(patches))
@@ -115,6 +116,7 @@ function pressArrow(sketch: Sketch, { sides, toward }: DrawnSeam, seam: number):
   for (const way of ways) sketch.arrow(plus(at, out, toward === 'open' ? 0 : -way * far * 0.5), plus(at, out, way * far))
 }
 
+/** The longest of some segments, the first of equals; null where there are none. */
 export function longestOf(stretches: readonly LineSegment[]): LineSegment | null {
   return stretches.reduce<LineSegment | null>(
     (best, one) => (best === null || vectorLength(minus(one[1], one[0])) > vectorLength(minus(best[1], best[0])) + 1e-9 ? one : best),
@@ -224,4 +226,4 @@ export function trimPicture(variant: UnitVariant, context: BookletContext, hand:
 
 /** A length on the ruler, or the nearest. */
 export const onRuler = (length: number, unit: MeasureUnit): string =>
-  isOnRuler(length, unit) ? `${sayLength(length, unit)} ${unit}` : `${sayLength(length, unit)} ${unit} (${decimal(length)})`
+  isOnRuler(length, unit) ? `${sayLength(length, unit)} ${unit}` : `${sayLength(length, unit)} ${unit} (${toThousandths(length)})`

@@ -14,7 +14,7 @@ import { count, listed, patchWords, saySize } from '../phrases.ts'
 import type { BookletContext, UnitVariant, UnitSeam } from './bookletContext.ts'
 import { type Flip, flipsOf } from './clippedCorners.ts'
 import type { DraftStep } from './draftStep.ts'
-import { matchingClauses, meetingsOf } from './matchingPoints.ts'
+import { matchingClauses, meetingsAlong } from './matchingPoints.ts'
 import { crossedHalves, flippedPicture, goosePictures, stripSetPicture, twoSquares } from './methodPictures.ts'
 import { apartPicture, variantsPicture, pressedPicture } from './unitPictures.ts'
 import type { Drawing } from './values.ts'
@@ -318,7 +318,7 @@ const stripSet: MakeWay = (row, variant, context) => {
 const plain: MakeWay = (row, variant, context) => {
   const order = PLAIN_WORDS[row.kind]
   const meetings = matchingClauses(
-    meetingsOf(
+    meetingsAlong(
       context,
       variant.seams.map(({ join }) => join),
     ),
