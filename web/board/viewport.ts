@@ -15,7 +15,7 @@ export interface Frame {
   readonly matrix: readonly [number, number, number, number, number, number]
 }
 
-export interface GridExtent {
+interface GridExtent {
   readonly columns: number
   readonly rows: number
   /** The width of the borders, in cells. */

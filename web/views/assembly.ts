@@ -11,7 +11,7 @@ import { type Point, pointOf } from '../document/shapes.ts'
 import { fabricParts } from '../drawing/fabricParts.ts'
 import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
-export interface Assembly {
+interface Assembly {
   readonly drawing: ViewDrawing
   /** Left, top, right, bottom, in cells: the same at every step. */
   readonly reach: readonly [number, number, number, number]

@@ -16,7 +16,7 @@ export interface Copy {
   readonly press: 'own' | 'opposite'
 }
 
-export interface SettingView {
+interface SettingView {
   readonly drawing: ViewDrawing
   /** Width and height of one copy and of all of them, in cells. */
   readonly copy: Point
@@ -37,7 +37,7 @@ export function settingView(block: Block, pieces: readonly PatchShape[], { colum
   }
 }
 
-export interface SettingLayout {
+interface SettingLayout {
   readonly columns: number
   readonly rows: number
   readonly copies: readonly Copy[]

@@ -12,7 +12,7 @@ import { runKeyCommand } from '../keys/runKeyCommand.ts'
 import type { HandCommand } from './values.ts'
 
 /** Those that need the page itself are left to the board. */
-export type StoreCommand = Exclude<HandCommand, { type: 'focusBoard' | 'showCursor' }>
+type StoreCommand = Exclude<HandCommand, { type: 'focusBoard' | 'showCursor' }>
 
 type Actions = { readonly [T in StoreCommand['type']]: (command: Extract<StoreCommand, { type: T }>) => unknown }
 

@@ -38,7 +38,7 @@ export function dropFromTray(item: TrayItem, at: Point, context: HandContext): H
 const turnFromTray = (kind: TrayKind, { unitInHand, turned }: HandContext): Turn => (kind === unitInHand ? turned : 0)
 
 /** Its middle under the pointer, then snapped. */
-export function snapFromTray(kind: TrayKind, turn: Turn, [x, y]: Point, half: boolean, context: HandContext): Snapped {
+function snapFromTray(kind: TrayKind, turn: Turn, [x, y]: Point, half: boolean, context: HandContext): Snapped {
   const [w, h] = sizeOfKind(kind, turn)
   const low: Point = [x - w / 2, y - h / 2]
   const box: ExactBox = { low: [rational(0), rational(0)], high: [rational(w), rational(h)] }

@@ -13,7 +13,7 @@ import { DRAG_START } from './dragStart.ts'
 import type { TrayItem } from './values.ts'
 
 /** An item under the pointer; x and y in pixels of the window. */
-export type TrayDrag = TrayItem & { readonly x: number; readonly y: number }
+type TrayDrag = TrayItem & { readonly x: number; readonly y: number }
 /** False where the item is not over the board. */
 type DropListener = (drag: TrayDrag) => boolean
 
