@@ -9,14 +9,14 @@ import { crossSign, type Dot } from '../plane/points.ts'
 import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
 
 /** One straight stretch of a contact: dots from end to end, all on one line. */
-export interface Run {
+export interface StraightRun {
   readonly line: number
   readonly dots: readonly number[]
 }
 
 export interface Contact {
   /** End to end; more than one where the contact bends. Empty where the two touch in separate places. */
-  readonly runs: readonly Run[]
+  readonly runs: readonly StraightRun[]
   /** One straight run, with each piece on its own side of the line at both ends. */
   readonly straight: boolean
 }
@@ -25,12 +25,12 @@ export interface Contact {
 export function contactOf(plane: Plane, edges: readonly number[], side: (patch: number) => -1 | 0 | 1): Contact {
   const runs = oneLine(plane, edges) ?? anyLine(plane, edges)
   if (runs === null) return { runs: [], straight: false }
-  const only = runs[0] as Run
+  const only = runs[0] as StraightRun
   return { runs, straight: runs.length === 1 && keepsItsSide(plane, only, 0, side) && keepsItsSide(plane, only, only.dots.length - 1, side) }
 }
 
 /** Most contacts are stretches of one straight line, end to end: those need no search. */
-function oneLine(plane: Plane, edges: readonly number[]): Run[] | null {
+function oneLine(plane: Plane, edges: readonly number[]): StraightRun[] | null {
   const first = plane.edges[edges[0] as number]
   if (first === undefined) return null
   if (edges.length === 1) return [{ line: first.line, dots: [first.a, first.b] }]
@@ -49,7 +49,7 @@ function oneLine(plane: Plane, edges: readonly number[]): Run[] | null {
   return [{ line: first.line, dots }]
 }
 
-function anyLine(plane: Plane, edges: readonly number[]): Run[] | null {
+function anyLine(plane: Plane, edges: readonly number[]): StraightRun[] | null {
   const chain = chained(plane, edges)
   return chain === null ? null : cutAtBends(plane, chain)
 }
@@ -100,7 +100,7 @@ function firstDot(plane: Plane, at: ReadonlyMap<number, readonly number[]>): num
 
 const before = (p: Dot, q: Dot): boolean => p[0] < q[0] || (p[0] === q[0] && p[1] < q[1])
 
-function cutAtBends(plane: Plane, chain: readonly { edge: number; from: number }[]): Run[] {
+function cutAtBends(plane: Plane, chain: readonly { edge: number; from: number }[]): StraightRun[] {
   const runs: { line: number; dots: number[] }[] = []
   for (const { edge, from } of chain) {
     const { a, b, line } = plane.edges[edge] as PlaneEdge
@@ -113,17 +113,17 @@ function cutAtBends(plane: Plane, chain: readonly { edge: number; from: number }
 }
 
 /** Whether, round one end of a run, each piece stays on its own side of the line: if not, the seam would end in an inner corner. */
-export function keepsItsSide(plane: Plane, run: Run, place: number, side: (patch: number) => -1 | 0 | 1): boolean {
+export function keepsItsSide(plane: Plane, run: StraightRun, place: number, side: (patch: number) => -1 | 0 | 1): boolean {
   const end = run.dots[place] as number
   const inner = run.dots[place === 0 ? 1 : place - 1] as number
-  const along = difference(plane, inner, end)
+  const along = vectorBetween(plane, inner, end)
   const first = plane.around[end]?.find((edge) => otherDot(plane, edge, end) === inner) as number
   const { a, plus, minus } = plane.edges[first] as PlaneEdge
   // Seen from the inner dot toward the end, `plus` lies clockwise when the edge runs that way.
   const clockwise = a === inner ? plus : minus
   const sign = side(clockwise)
   return (plane.around[end] ?? []).every((edge) => {
-    const away = difference(plane, end, otherDot(plane, edge, end))
+    const away = vectorBetween(plane, end, otherDot(plane, edge, end))
     const turn = crossSign(along[0], along[1], away[0], away[1])
     if (turn === 0) return true
     const beside = plane.edges[edge] as PlaneEdge
@@ -137,7 +137,7 @@ export function otherDot(plane: Plane, edge: number, dot: number): number {
   return dot === a ? b : a
 }
 
-export function difference(plane: Plane, from: number, to: number): Dot {
+export function vectorBetween(plane: Plane, from: number, to: number): Dot {
   const p = plane.dots[from] as Dot
   const q = plane.dots[to] as Dot
   return [q[0] - p[0], q[1] - p[1]]

@@ -1,46 +1,47 @@
 /**
- * How the pieces of a block were divided before an edit, to be divided in the same way where nothing that decides it changed.
+ * How the pieces of a block were divided before an edit. A piece is divided in the same way again where nothing that decides it has changed.
  *
- * In      after each edit the parts that are not what they were, and those of them whose outline is not; then pieces, as they come up.
- * Out     the tree of a piece without a part that changed; its cut where parts changed only inside.
+ * In      after each edit the parts that changed, and those of them whose outline changed; then pieces, as they come up.
+ * Out     the tree of a piece without a part that changed; only its cut where parts changed inside their outlines.
  * Why     a cut is found along the outlines of the parts of a piece. The one other thing that may decide it, where two cuts are as good, is on which
- *         side of its first part each lies, patch by patch: so a cut keeps the parts that were `asked`.
+ *         side of its first part each lies, patch by patch: so a cut keeps the parts it was `decidedBy`.
  */
 import type { Tree } from './values.ts'
 
 /** A direction along the plane, in steps. */
-export type Way = readonly [number, number]
+export type CutDirection = readonly [number, number]
 
-/** The halves of a piece, the way of the seam between them, and the parts whose patches decided it. */
-export interface Cut {
+/** The halves of a piece, the direction of the seam between them, and the parts whose patches decided between cuts that are as good. */
+export interface StraightCut {
   readonly near: readonly number[]
   readonly far: readonly number[]
-  readonly way: Way
-  readonly asked: readonly number[]
+  readonly direction: CutDirection
+  readonly decidedBy: readonly number[]
 }
 
 /** How a piece was divided, and whether no other way has fewer set-in and partial joins. */
-export interface Divided {
+export interface Division {
   readonly tree: Tree
   readonly proved: boolean
 }
 
-/** A piece and how it came up: after a cut which way, and how many cuts were passed over. */
-export interface Asked {
+/** A piece and how it came up: the direction of the cut before, and how many cuts are to be skipped. */
+export interface PieceToDivide {
   readonly parts: readonly number[]
-  readonly last: Way | null
-  readonly passed: number
+  readonly last: CutDirection | null
+  readonly skipped: number
 }
 
-export interface Kept extends Divided {
+/** A division as it is kept: `time` counts edits. */
+export interface CachedDivision extends Division {
   readonly parts: readonly number[]
   /** Null for a piece without a straight seam. */
-  readonly cut: Cut | null
+  readonly cut: StraightCut | null
   readonly time: number
 }
 
 /** Slabs of rows or columns, each with its items, and the tree of them all. */
-export interface KeptRows {
+export interface CachedRows {
   readonly slabs: readonly (readonly Item[])[]
   readonly tree: Tree
 }
@@ -50,24 +51,24 @@ interface Item {
   readonly tree: Tree
 }
 
-/** Parts after an edit: those that changed, and those of them that lie otherwise. */
-export interface Changed {
+/** Parts after an edit: those that changed, and those of them whose outline changed too. */
+export interface ChangedParts {
   readonly parts: readonly number[]
   readonly outlines: readonly number[]
 }
 
 export class DivisionCache {
-  private readonly pieces = new Map<string, Kept>()
+  private readonly pieces = new Map<string, CachedDivision>()
   private time = 0
   /** When each part changed last, and when its outline did. */
   private readonly changes: number[] = []
   private readonly outlines: number[] = []
-  private rows: { readonly kept: KeptRows; readonly since: Set<number> } | null = null
+  private rows: { readonly kept: CachedRows; readonly since: Set<number> } | null = null
 
-  /** An edit later; null where the parts are numbered anew. */
-  next(changed: Changed | null, parts: number): void {
+  /** After each edit; `changed` is null where the parts have other numbers than before. */
+  next(changed: ChangedParts | null, parts: number): void {
     this.time++
-    // A piece forgotten is divided again; so it is enough to begin anew now and then.
+    // Forgetting is always safe: what is forgotten is divided again.
     if (changed === null || this.pieces.size > 8 * parts + 1000) this.pieces.clear()
     if (changed === null || changed.outlines.length > 0) this.rows = null
     for (const part of changed?.parts ?? []) {
@@ -77,14 +78,14 @@ export class DivisionCache {
     for (const part of changed?.outlines ?? []) this.outlines[part] = this.time
   }
 
-  private changedSince(part: number, { time }: Kept): boolean {
+  private changedSince(part: number, { time }: CachedDivision): boolean {
     return (this.changes[part] ?? 0) > time
   }
 
   /** What is known of a piece: all of it, or only its cut. */
-  find(asked: Asked): { readonly kept: Kept; readonly holds: 'all' | 'cut' } | null {
-    const { parts } = asked
-    const kept = this.pieces.get(keyOf(asked))
+  find(piece: PieceToDivide): { readonly kept: CachedDivision; readonly holds: 'all' | 'cut' } | null {
+    const { parts } = piece
+    const kept = this.pieces.get(keyOf(piece))
     if (kept === undefined || kept.parts.length !== parts.length) return null
     let all = true
     for (let place = 0; place < parts.length; place++) {
@@ -93,25 +94,26 @@ export class DivisionCache {
       if (this.changedSince(part, kept)) all = false
     }
     if (all) return { kept, holds: 'all' }
-    return kept.cut === null || kept.cut.asked.some((part) => this.changedSince(part, kept)) ? null : { kept, holds: 'cut' }
+    return kept.cut === null || kept.cut.decidedBy.some((part) => this.changedSince(part, kept)) ? null : { kept, holds: 'cut' }
   }
 
-  keep(asked: Asked, divided: Divided, cut: Cut | null): void {
-    this.pieces.set(keyOf(asked), { ...divided, parts: asked.parts, cut, time: this.time })
+  /** Keeps how a piece was divided; `cut` is null where no straight seam runs through it. */
+  keep(piece: PieceToDivide, divided: Division, cut: StraightCut | null): void {
+    this.pieces.set(keyOf(piece), { ...divided, parts: piece.parts, cut, time: this.time })
   }
 
   /** The rows as they were, where no outline changed, and the parts that changed since. */
-  rowsBefore(): { readonly kept: KeptRows; readonly since: ReadonlySet<number> } | null {
+  rowsBefore(): { readonly kept: CachedRows; readonly since: ReadonlySet<number> } | null {
     return this.rows
   }
 
-  keepRows(kept: KeptRows): void {
+  keepRows(kept: CachedRows): void {
     this.rows = { kept, since: new Set() }
   }
 }
 
-function keyOf({ parts, last, passed }: Asked): string {
+function keyOf({ parts, last, skipped }: PieceToDivide): string {
   let sum = 0
   for (const part of parts) sum += part
-  return `${parts.length} ${parts[0]} ${sum} ${last?.[0]} ${last?.[1]} ${passed}`
+  return `${parts.length} ${parts[0]} ${sum} ${last?.[0]} ${last?.[1]} ${skipped}`
 }

@@ -9,10 +9,10 @@
  *         a division is passed over only where its seam and its two sets cannot cost less than what was found.
  */
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
-import { type Contact, contactOf, keepsItsSide, type Run } from './contact.ts'
+import { type Contact, contactOf, keepsItsSide, type StraightRun } from './contact.ts'
 import type { Tree } from './values.ts'
 
-export interface Item {
+export interface SewnItem {
   readonly tree: Tree
   readonly patches: readonly number[]
 }
@@ -38,7 +38,7 @@ interface Touch {
 const parted = (near: number, far: number, a: number, b: number): boolean =>
   ((near >> a) & (far >> b) & 1) === 1 || ((near >> b) & (far >> a) & 1) === 1
 
-export function fewest(plane: Plane, edges: readonly number[], items: readonly Item[]): Tree {
+export function fewestBends(plane: Plane, edges: readonly number[], items: readonly SewnItem[]): Tree {
   const itemOf = itemsByPatch(items)
   const touches = touching(plane, edges, itemOf)
   const beside = items.map((_, item) => touches.reduce((mask, { a, b }) => (a === item ? mask | (1 << b) : b === item ? mask | (1 << a) : mask), 0))
@@ -86,7 +86,7 @@ export function fewest(plane: Plane, edges: readonly number[], items: readonly I
   const best = (set: number): Best => {
     const seen = known.get(set)
     if (seen !== undefined) return seen
-    if ((set & (set - 1)) === 0) return { setIn: 0, partial: 0, tree: (items[31 - Math.clz32(set)] as Item).tree }
+    if ((set & (set - 1)) === 0) return { setIn: 0, partial: 0, tree: (items[31 - Math.clz32(set)] as SewnItem).tree }
     let found = NEVER
     const offer = (one: Best, other: Best, near: boolean, setIn: number, partial: number): void => {
       const sum = { setIn: one.setIn + other.setIn + setIn, partial: one.partial + other.partial + partial, tree: null }
@@ -130,7 +130,7 @@ export function fewest(plane: Plane, edges: readonly number[], items: readonly I
       const seam = contact(near, far)
       if (seam.runs.length === 0) return false
       const cost = seam.straight ? 0 : 1
-      const run = seam.runs[0] as Run
+      const run = seam.runs[0] as StraightRun
       const opens = seam.straight && run.line === line && (run.dots[0] === dot || run.dots.at(-1) === dot)
       const choices = opens
         ? [[best(near), best(far)] as const]
@@ -151,10 +151,10 @@ export function fewest(plane: Plane, edges: readonly number[], items: readonly I
 }
 
 /** Ends of a bent contact that may be the rest of a seam left open: the run, and the dot where it turns. */
-function closable(plane: Plane, { runs }: Contact, side: (patch: number) => -1 | 0 | 1): { run: Run; dot: number }[] {
+function closable(plane: Plane, { runs }: Contact, side: (patch: number) => -1 | 0 | 1): { run: StraightRun; dot: number }[] {
   if (runs.length !== 2) return []
-  const [first, second] = runs as readonly [Run, Run]
-  const found: { run: Run; dot: number }[] = []
+  const [first, second] = runs as readonly [StraightRun, StraightRun]
+  const found: { run: StraightRun; dot: number }[] = []
   const dot = second.dots[0] as number
   if (keepsItsSide(plane, first, 0, side)) found.push({ run: second, dot })
   if (keepsItsSide(plane, second, second.dots.length - 1, side)) found.push({ run: first, dot })
@@ -168,7 +168,7 @@ function sideIn(itemOf: ReadonlyMap<number, number>, near: number, far: number):
   }
 }
 
-function itemsByPatch(items: readonly Item[]): Map<number, number> {
+function itemsByPatch(items: readonly SewnItem[]): Map<number, number> {
   return new Map(items.flatMap(({ patches }, item) => patches.map((patch) => [patch, item] as const)))
 }
 
@@ -202,7 +202,7 @@ function connected(beside: readonly number[]): (set: number) => boolean {
  * Join items that share a whole straight side, small ones first, until few enough are left. Only where the two touch along one line and nowhere else, not
  * even at a point: then each piece is without a hole or a pinch, and of such pieces some two can always be joined.
  */
-export function grow(plane: Plane, edges: readonly number[], items: readonly Item[], most: number): Item[] {
+export function joinNeighbours(plane: Plane, edges: readonly number[], items: readonly SewnItem[], most: number): SewnItem[] {
   let left = [...items]
   while (left.length > most) {
     const itemOf = itemsByPatch(left)
@@ -217,8 +217,8 @@ export function grow(plane: Plane, edges: readonly number[], items: readonly Ite
     const joined = bestPairs(plane, left, itemOf, pairs, dots, Math.min(left.length - most, Math.max(1, Math.floor(left.length / ROUND))))
     if (joined.length === 0) throw new Error('impossible: a piece that hangs together and cannot be joined')
     const used = new Set(joined.flat())
-    const made = joined.map(([a, b]): Item => {
-      const [one, other] = [left[a] as Item, left[b] as Item]
+    const made = joined.map(([a, b]): SewnItem => {
+      const [one, other] = [left[a] as SewnItem, left[b] as SewnItem]
       return { tree: { sides: [one.tree, other.tree], stage: 'section' }, patches: [...one.patches, ...other.patches] }
     })
     left = [...left.filter((_, item) => !used.has(item)), ...made]
@@ -232,7 +232,7 @@ const ROUND = 16
 /** The best pairs with no item in common, all of them as good as the first in the ends they leave. */
 function bestPairs(
   plane: Plane,
-  items: readonly Item[],
+  items: readonly SewnItem[],
   itemOf: ReadonlyMap<number, number>,
   pairs: ReadonlyMap<number, readonly number[]>,
   dots: readonly ReadonlySet<number>[],
@@ -245,8 +245,8 @@ function bestPairs(
     const side = (patch: number): -1 | 0 | 1 => (itemOf.get(patch) === a ? 0 : itemOf.get(patch) === b ? 1 : -1)
     const contact = contactOf(plane, edges, side)
     if (contact.runs.length === 0) continue
-    const size = (items[a] as Item).patches.length + (items[b] as Item).patches.length
-    const loose = contact.straight ? looseEnds(plane, contact.runs[0] as Run, side) : 3
+    const size = (items[a] as SewnItem).patches.length + (items[b] as SewnItem).patches.length
+    const loose = contact.straight ? looseEnds(plane, contact.runs[0] as StraightRun, side) : 3
     if (!pinched(contact, dots[a] as ReadonlySet<number>, dots[b] as ReadonlySet<number>)) offers.push({ a, b, loose, size })
   }
   offers.sort((one, other) => one.loose - other.loose || one.size - other.size)
@@ -281,7 +281,7 @@ function pinched({ runs }: Contact, one: ReadonlySet<number>, other: ReadonlySet
 }
 
 /** How many ends of a straight seam would leave an inner corner in the piece that it makes. */
-function looseEnds(plane: Plane, run: Run, side: (patch: number) => -1 | 0 | 1): number {
+function looseEnds(plane: Plane, run: StraightRun, side: (patch: number) => -1 | 0 | 1): number {
   return [0, run.dots.length - 1].filter((place) => {
     const end = run.dots[place] as number
     const carriesOn = (plane.around[end] ?? []).filter((edge) => (plane.edges[edge] as PlaneEdge).line === run.line)

@@ -5,17 +5,17 @@
  * Out     the places of the parts of the largest such rectangle of at most `most` parts, two at least, not all of them; null where there is none.
  * Exact   whole numbers: parts do not lie on each other, so they fill a rectangle when none crosses its edge and their areas add up to it.
  */
-import type { Box } from './rows.ts'
+import type { PartBox } from './rows.ts'
 
-export interface Sized {
-  readonly box: Box
+export interface SizedPart {
+  readonly box: PartBox
   readonly twice: bigint
 }
 
 /** Corners tried: beyond that a piece has too many parts for this to be of use. */
 const MOST_CORNERS = 400
 
-export function innerRectangle(parts: readonly Sized[], most: number): readonly number[] | null {
+export function innerRectangle(parts: readonly SizedPart[], most: number): readonly number[] | null {
   const low = corners(parts.map(({ box }) => box.low))
   const high = corners(parts.map(({ box }) => box.high))
   if (low.length > MOST_CORNERS || high.length > MOST_CORNERS) return null
@@ -33,11 +33,11 @@ type Corner = readonly [number, number]
 
 const corners = (all: readonly Corner[]): Corner[] => [...new Map(all.map((corner) => [corner.join(), corner])).values()]
 
-function filledBy(parts: readonly Sized[], from: Corner, to: Corner, most: number): number[] | null {
+function filledBy(parts: readonly SizedPart[], from: Corner, to: Corner, most: number): number[] | null {
   const inside: number[] = []
   let area = 0n
   for (let place = 0; place < parts.length; place++) {
-    const { box, twice } = parts[place] as Sized
+    const { box, twice } = parts[place] as SizedPart
     if (box.high[0] <= from[0] || box.low[0] >= to[0] || box.high[1] <= from[1] || box.low[1] >= to[1]) continue
     if (box.low[0] < from[0] || box.high[0] > to[0] || box.low[1] < from[1] || box.high[1] > to[1]) return null
     if (inside.push(place) > most) return null

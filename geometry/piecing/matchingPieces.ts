@@ -138,7 +138,7 @@ function lowest(turn: (x: number, y: number) => Dot, [x0, y0, x1, y1]: Piece['bo
   return [Math.min(ax, bx), Math.min(ay, by)]
 }
 
-/** Powers of the bases, each reckoned once: pieces begin and end on the same few lines. */
+/** Powers of the bases, each computed once: pieces begin and end on the same few lines. */
 class Places {
   private readonly across = [new Map<number, number>(), new Map<number, number>()] as const
   private readonly down = [new Map<number, number>(), new Map<number, number>()] as const

@@ -6,10 +6,10 @@
  * How     a full-width cut crosses no unit: the slabs are the merged stretches of the units' heights. Inside a slab, the same across.
  */
 import type { Laid } from '../block/lay.ts'
-import type { KeptRows, DivisionCache } from './divisionCache.ts'
+import type { CachedRows, DivisionCache } from './divisionCache.ts'
 import type { Stage, Tree } from './values.ts'
 
-export interface Box {
+export interface PartBox {
   readonly part: number
   readonly low: readonly [number, number]
   readonly high: readonly [number, number]
@@ -30,7 +30,7 @@ export function inRows(laid: Laid, name: 'rows' | 'columns', sections: Sections,
   }
   const across = name === 'rows' ? 1 : 0
   const stage: Stage = name === 'rows' ? 'row' : 'column'
-  const boxes = laid.block.units.map((_, part) => boxOf(laid, part))
+  const boxes = laid.block.units.map((_, part) => partBox(laid, part))
   const slabs = slabsOf(boxes, across).map((slab) =>
     slabsOf(slab, across === 1 ? 0 : 1).map((item) => {
       const parts = item.map(({ part }) => part)
@@ -44,24 +44,24 @@ export function inRows(laid: Laid, name: 'rows' | 'columns', sections: Sections,
     ),
   )
   const tree = chain(rows, 'block')
-  // What is sought and not proved is told each time.
+  // A plan that is not proved is divided again each time, so that the divider can say so.
   if (sections.proved) cache?.keepRows({ slabs, tree })
   return tree
 }
 
 /** Whether an item that has a part that changed is divided in another way now. */
-function isOther({ parts, tree }: KeptRows['slabs'][number][number], since: ReadonlySet<number>, sections: Sections): boolean {
+function isOther({ parts, tree }: CachedRows['slabs'][number][number], since: ReadonlySet<number>, sections: Sections): boolean {
   return parts.length > 1 && parts.some((part) => since.has(part)) && sections.divide(parts) !== tree
 }
 
-export function boxOf(laid: Laid, part: number): Box {
+export function partBox(laid: Laid, part: number): PartBox {
   const { low, high } = laid.parts[part] as Laid['parts'][number]
   return { part, low, high }
 }
 
 /** Boxes between the cuts that cross none of them, along one axis. */
-function slabsOf(boxes: readonly Box[], axis: 0 | 1): Box[][] {
-  const slabs: Box[][] = []
+function slabsOf(boxes: readonly PartBox[], axis: 0 | 1): PartBox[][] {
+  const slabs: PartBox[][] = []
   let reach = Number.NEGATIVE_INFINITY
   for (const box of sorted(boxes, axis)) {
     if (box.low[axis] >= reach) slabs.push([box])
@@ -72,9 +72,9 @@ function slabsOf(boxes: readonly Box[], axis: 0 | 1): Box[][] {
 }
 
 /** By where they begin along one axis, then along the other. Boxes begin on few lines and mostly come in order on each. */
-function sorted(boxes: readonly Box[], axis: 0 | 1): Box[] {
+function sorted(boxes: readonly PartBox[], axis: 0 | 1): PartBox[] {
   const other = axis === 0 ? 1 : 0
-  const lines = new Map<number, Box[]>()
+  const lines = new Map<number, PartBox[]>()
   for (const box of boxes) {
     const there = lines.get(box.low[axis])
     if (there === undefined) lines.set(box.low[axis], [box])

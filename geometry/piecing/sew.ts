@@ -10,7 +10,7 @@
 import type { Laid, SewnPatches } from '../block/lay.ts'
 import type { Dot } from '../plane/points.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
-import { type Contact, contactOf, keepsItsSide, type Run } from './contact.ts'
+import { type Contact, contactOf, keepsItsSide, type StraightRun } from './contact.ts'
 import type { Branch, Seam, Stage, Tree } from './values.ts'
 
 /** No bend, no seam finished: one list for all seams without one. */
@@ -113,7 +113,7 @@ type Begun = Pick<Seam, 'kind' | 'path'>
 
 /** The line that sews two pieces together, and the seams left open before that it finishes. */
 interface SewnLine<Earlier extends Begun> extends Pick<Seam, 'kind' | 'path' | 'bends'> {
-  readonly finishes: readonly { readonly seam: Earlier; readonly run: Run }[]
+  readonly finishes: readonly { readonly seam: Earlier; readonly run: StraightRun }[]
 }
 
 /** `endingAt`: the earlier seams of the plan that end at a dot, in sewing order. */
@@ -124,10 +124,10 @@ export function lineOf<Earlier extends Begun>(
   endingAt: (dot: number) => readonly Earlier[],
 ): SewnLine<Earlier> {
   if (runs.length === 0) throw new Error('impossible: two pieces that do not meet along one line')
-  if (straight) return { kind: 'straight', path: (runs[0] as Run).dots, bends: STRAIGHT, finishes: NOTHING }
+  if (straight) return { kind: 'straight', path: (runs[0] as StraightRun).dots, bends: STRAIGHT, finishes: NOTHING }
   const left = [...runs]
-  const finishes: { seam: Earlier; run: Run }[] = []
-  const finish = (run: Run | undefined, dot: number | undefined): boolean => {
+  const finishes: { seam: Earlier; run: StraightRun }[] = []
+  const finish = (run: StraightRun | undefined, dot: number | undefined): boolean => {
     if (run === undefined || dot === undefined || left.length < 2) return false
     const seam = endingAt(dot).find((earlier) => carriesOn(earlier, dot, run, plane, side))
     if (seam === undefined) return false
@@ -136,7 +136,7 @@ export function lineOf<Earlier extends Begun>(
   }
   if (finish(left.at(-1), left.at(-1)?.dots[0])) left.pop()
   if (finish(left[0], left[0]?.dots.at(-1))) left.shift()
-  const only = left[0] as Run
+  const only = left[0] as StraightRun
   const bentAt = new Set(finishes.map(({ run }) => (run.dots[0] === only.dots.at(-1) ? (run.dots[0] as number) : (run.dots.at(-1) as number))))
   const holds = (place: number): boolean => bentAt.has(only.dots[place] as number) || keepsItsSide(plane, only, place, side)
   if (left.length === 1 && finishes.length > 0 && holds(0) && holds(only.dots.length - 1))
@@ -145,7 +145,7 @@ export function lineOf<Earlier extends Begun>(
 }
 
 /** Whether an earlier seam, sewn up to `dot`, would carry straight on along `run`. */
-function carriesOn({ kind, path }: Begun, dot: number, run: Run, plane: Plane, side: (patch: number) => -1 | 0 | 1): boolean {
+function carriesOn({ kind, path }: Begun, dot: number, run: StraightRun, plane: Plane, side: (patch: number) => -1 | 0 | 1): boolean {
   if (kind !== 'straight') return false
   const [first, last] = [path[0] as number, path.at(-1) as number]
   if (dot !== first && dot !== last) return false
@@ -159,13 +159,13 @@ function carriesOn({ kind, path }: Begun, dot: number, run: Run, plane: Plane, s
 }
 
 /** The whole seam, once the part that was left open is finished along `run`. */
-export function carriedOn(path: readonly number[], run: Run): readonly number[] {
+export function carriedOn(path: readonly number[], run: StraightRun): readonly number[] {
   const forward = path.at(-1) === run.dots[0] || path[0] === run.dots[0] ? run.dots : [...run.dots].reverse()
   return path.at(-1) === forward[0] ? [...path, ...forward.slice(1)] : [...[...forward].reverse(), ...path.slice(1)]
 }
 
-function bent(runs: readonly Run[]): { path: number[]; bends: number[] } {
-  const path = [...(runs[0] as Run).dots]
+function bent(runs: readonly StraightRun[]): { path: number[]; bends: number[] } {
+  const path = [...(runs[0] as StraightRun).dots]
   const bends: number[] = []
   for (const run of runs.slice(1)) {
     bends.push(path.length - 1)

@@ -11,13 +11,13 @@ import type { Laid } from '../block/lay.ts'
 import { type Dot, doubleArea, sideOf } from '../plane/points.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { contactOf } from './contact.ts'
-import { type Item, fewest, grow } from './fewestBends.ts'
-import { innerRectangle, type Sized } from './innerRectangle.ts'
-import type { Asked, Cut, Divided, Kept, DivisionCache, Way } from './divisionCache.ts'
-import { type Box, boxOf } from './rows.ts'
+import { type SewnItem, fewestBends, joinNeighbours } from './fewestBends.ts'
+import { innerRectangle, type SizedPart } from './innerRectangle.ts'
+import type { PieceToDivide, StraightCut, Division, CachedDivision, DivisionCache, CutDirection } from './divisionCache.ts'
+import { type PartBox, partBox } from './rows.ts'
 import type { CutOrder, PlanChoice, Tree } from './values.ts'
 
-/** Beyond this many parts the fewest set-in and partial joins are sought, not proved. */
+/** Beyond this many parts the fewest set-in and partial joins found are not proved to be the fewest. */
 export const PROVED_PARTS = 12
 
 /** The stretches on the outline of a part, in any order. */
@@ -33,14 +33,14 @@ export interface DivisionContext {
   readonly edgesOf: EdgesOf | null
 }
 
-/** A piece on its way: its cut, and how it was divided before by the same one. */
+/** A piece on its direction: its cut, and how it was divided before by the same one. */
 interface Halved {
-  readonly cut: Cut
-  readonly kept: Kept | null
+  readonly cut: StraightCut
+  readonly kept: CachedDivision | null
 }
 
 /** The two halves joined; the very tree that was, where they are what they were. */
-function joined(near: Tree, far: Tree, kept: Kept | null): Tree {
+function joined(near: Tree, far: Tree, kept: CachedDivision | null): Tree {
   const before = kept?.tree ?? null
   if (before !== null && typeof before !== 'number' && before.sides[0] === near && before.sides[1] === far) return before
   return { sides: [near, far], stage: 'section' }
@@ -93,7 +93,7 @@ export class Divider {
   private readonly firsts = new WeakMap<readonly number[], number>()
   private pieces = 0
   /** The parts whose patches decided between cuts that are as good. */
-  private asked: number[] = []
+  private decidedBy: number[] = []
   private marks = 0
   /** Whether every piece without a straight cut was small enough for a proof. */
   proved = true
@@ -121,53 +121,54 @@ export class Divider {
     return patch === OUTSIDE ? -1 : (this.partOf[patch] as number)
   }
 
-  private box(part: number): Pick<Box, 'low' | 'high'> {
+  private box(part: number): Pick<PartBox, 'low' | 'high'> {
     return this.laid.parts[part] as Laid['parts'][number]
   }
 
+  /** The tree of a piece, given by its parts; cuts are made from the whole down, and halves joined on the way back, without recursion. */
   divide(parts: readonly number[]): Tree {
-    const done = new Map<readonly number[], Divided>()
+    const done = new Map<readonly number[], Division>()
     const halves = new Map<readonly number[], Halved>()
-    const before = new Map<readonly number[], Way>()
+    const before = new Map<readonly number[], CutDirection>()
     const waiting: (readonly number[])[] = [parts]
     while (waiting.length > 0) {
       const piece = waiting.pop() as readonly number[]
-      const asked = { parts: piece, last: before.get(piece) ?? null, passed: piece === parts ? this.skippedCuts : 0 }
+      const request: PieceToDivide = { parts: piece, last: before.get(piece) ?? null, skipped: piece === parts ? this.skippedCuts : 0 }
       const halved = halves.get(piece)
       if (halved !== undefined) {
-        const [near, far] = [done.get(halved.cut.near) as Divided, done.get(halved.cut.far) as Divided]
+        const [near, far] = [done.get(halved.cut.near) as Division, done.get(halved.cut.far) as Division]
         const divided = { tree: joined(near.tree, far.tree, halved.kept), proved: near.proved && far.proved }
-        done.set(piece, this.kept(asked, divided, halved.cut))
+        done.set(piece, this.kept(request, divided, halved.cut))
         continue
       }
-      const known = piece.length === 1 ? null : (this.cache?.find(asked) ?? null)
+      const known = piece.length === 1 ? null : (this.cache?.find(request) ?? null)
       if (piece.length === 1 || known?.holds === 'all') {
         done.set(piece, known?.kept ?? { tree: piece[0] as number, proved: true })
         continue
       }
-      const cut = known?.kept.cut ?? this.cut(asked)
+      const cut = known?.kept.cut ?? this.cut(request)
       if (cut === null) {
-        done.set(piece, this.kept(asked, { tree: this.crooked(piece), proved: piece.length <= PROVED_PARTS }, null))
+        done.set(piece, this.kept(request, { tree: this.crooked(piece), proved: piece.length <= PROVED_PARTS }, null))
         continue
       }
       halves.set(piece, { cut, kept: known?.kept ?? null })
-      before.set(cut.near, cut.way).set(cut.far, cut.way)
+      before.set(cut.near, cut.direction).set(cut.far, cut.direction)
       waiting.push(piece, cut.near, cut.far)
     }
-    const { tree, proved } = done.get(parts) as Divided
+    const { tree, proved } = done.get(parts) as Division
     if (!proved) this.proved = false
     return tree
   }
 
-  private kept(asked: Asked, divided: Divided, cut: Cut | null): Divided {
-    this.cache?.keep(asked, divided, cut)
+  private kept(piece: PieceToDivide, divided: Division, cut: StraightCut | null): Division {
+    this.cache?.keep(piece, divided, cut)
     return divided
   }
 
   private crooked(parts: readonly number[]): Tree {
     const sorted = [...parts].sort((a, b) => this.before(a, b))
     const key = this.shapeOf(sorted)
-    const known = this.known.get(key) ?? namedBy(this.sought(sorted), new Map(sorted.map((part, place) => [part, place])))
+    const known = this.known.get(key) ?? namedBy(this.fewestBendsOf(sorted), new Map(sorted.map((part, place) => [part, place])))
     this.known.set(key, known)
     return namedBy(known, new Map(sorted.map((part, place) => [place, part])))
   }
@@ -189,20 +190,20 @@ export class Divider {
     return sorted.map((part) => (this.laid.parts[part]?.patches ?? []).map(outline).sort().join(';')).join('|')
   }
 
-  private sought(parts: readonly number[]): Tree {
+  private fewestBendsOf(parts: readonly number[]): Tree {
     const edges = this.edgesAmong(parts)
-    let items: (Item & Sized)[] = parts.map((part) => {
+    let items: (SewnItem & SizedPart)[] = parts.map((part) => {
       const patches = [...(this.laid.parts[part]?.patches ?? [])]
       const twice = patches.reduce((sum, patch) => sum + doubleArea(this.laid.patches[patch]?.corners ?? []), 0n)
-      return { tree: part, patches, box: boxOf(this.laid, part), twice }
+      return { tree: part, patches, box: partBox(this.laid, part), twice }
     })
     while (items.length > PROVED_PARTS) {
       const inner = innerRectangle(items, PROVED_PARTS)
       if (inner === null) break
-      const chosen = inner.map((place) => items[place] as Item & Sized)
+      const chosen = inner.map((place) => items[place] as SewnItem & SizedPart)
       items = [...items.filter((item) => !chosen.includes(item)), this.sewn(chosen, edges)]
     }
-    return fewest(this.plane, edges, items.length <= PROVED_PARTS ? items : grow(this.plane, edges, items, PROVED_PARTS))
+    return fewestBends(this.plane, edges, items.length <= PROVED_PARTS ? items : joinNeighbours(this.plane, edges, items, PROVED_PARTS))
   }
 
   /** The stretches on the outlines of some parts, from left to right: in the same order for pieces of one shape wherever they lie. */
@@ -219,10 +220,10 @@ export class Divider {
   }
 
   /** A few items that fill a rectangle, sewn into one. */
-  private sewn(items: readonly (Item & Sized)[], edges: readonly number[]): Item & Sized {
+  private sewn(items: readonly (SewnItem & SizedPart)[], edges: readonly number[]): SewnItem & SizedPart {
     const end = (axis: 0 | 1, side: 'low' | 'high'): number => Math[side === 'low' ? 'min' : 'max'](...items.map(({ box }) => box[side][axis]))
     return {
-      tree: fewest(this.plane, edges, items),
+      tree: fewestBends(this.plane, edges, items),
       patches: items.flatMap(({ patches }) => patches),
       box: { part: -1, low: [end(0, 'low'), end(1, 'low')], high: [end(0, 'high'), end(1, 'high')] },
       twice: items.reduce((sum, { twice }) => sum + twice, 0n),
@@ -230,8 +231,8 @@ export class Divider {
   }
 
   /** The two halves of a piece along a straight full-length seam; null where there is none. */
-  private cut({ parts, last, passed }: Asked): Cut | null {
-    this.asked = []
+  private cut({ parts, last, skipped }: PieceToDivide): StraightCut | null {
+    this.decidedBy = []
     const piece = ++this.pieces
     for (const part of parts) this.pieceOf[part] = piece
     const inner: Inner[] = []
@@ -246,12 +247,12 @@ export class Divider {
           inner.push({ edge, place })
         }
       }
-    let found: Cut | null = null
-    let left = passed
+    let found: StraightCut | null = null
+    let left = skipped
     for (const run of this.ordered(this.runs(inner, piece), parts, last)) {
       const halves = this.halves(parts, run, piece)
       if (halves === null) continue
-      found = { near: halves[0], far: halves[1], way: this.wayOf(run), asked: this.asked }
+      found = { near: halves[0], far: halves[1], direction: this.directionOf(run), decidedBy: this.decidedBy }
       if (left-- === 0) break
     }
     return found
@@ -307,9 +308,9 @@ export class Divider {
     return this.plane.dots[a]?.[0] === this.plane.dots[b]?.[0]
   }
 
-  private wayOf(run: readonly number[]): Way {
-    const [x0, y0] = this.plane.dots[(this.plane.edges[run[0] as number] as PlaneEdge).a] as Way
-    const [x1, y1] = this.plane.dots[(this.plane.edges[run.at(-1) as number] as PlaneEdge).b] as Way
+  private directionOf(run: readonly number[]): CutDirection {
+    const [x0, y0] = this.plane.dots[(this.plane.edges[run[0] as number] as PlaneEdge).a] as CutDirection
+    const [x1, y1] = this.plane.dots[(this.plane.edges[run.at(-1) as number] as PlaneEdge).b] as CutDirection
     return [x1 - x0, y1 - y0]
   }
 
@@ -317,7 +318,7 @@ export class Divider {
    * By how near the middle of each run lies to the middle of the piece, or how far from it; of runs as near, first those that lie the way of the last
    * cut (opposite sides one after the other [S55]), then long ones, then those along a part that comes first, by the order of its sides.
    */
-  private ordered(runs: readonly number[][], parts: readonly number[], last: Way | null): number[][] {
+  private ordered(runs: readonly number[][], parts: readonly number[], last: CutDirection | null): number[][] {
     const middle = ([0, 1] as const).map((axis) => {
       let low = Number.POSITIVE_INFINITY
       let high = Number.NEGATIVE_INFINITY
@@ -329,8 +330,8 @@ export class Divider {
       return (low + high) / 2
     })
     const measured = runs.map((run) => {
-      const [x0, y0] = this.plane.dots[(this.plane.edges[run[0] as number] as PlaneEdge).a] as Way
-      const [dx, dy] = this.wayOf(run)
+      const [x0, y0] = this.plane.dots[(this.plane.edges[run[0] as number] as PlaneEdge).a] as CutDirection
+      const [dx, dy] = this.directionOf(run)
       const length = Math.hypot(dx, dy)
       // Whole to a millionth of a step, so that sides as far from the middle count as such.
       const away = Math.round((Math.abs(dx * ((middle[1] as number) - y0) - dy * ((middle[0] as number) - x0)) / length) * 1e6)
@@ -356,7 +357,7 @@ export class Divider {
 
   /** The first side of a part, patch by patch, that lies on the line of a run. */
   private firstSide(part: number, run: readonly number[]): number {
-    if (!this.asked.includes(part)) this.asked.push(part)
+    if (!this.decidedBy.includes(part)) this.decidedBy.push(part)
     const { a, b } = this.plane.edges[run[0] as number] as PlaneEdge
     const [from, to] = [this.plane.dots[a] as Dot, this.plane.dots[b] as Dot]
     const sides = (this.laid.parts[part]?.patches ?? []).flatMap((patch) => {

@@ -19,7 +19,7 @@ export interface Plan {
   readonly proved: boolean
 }
 
-/** Where straight cuts are sought first: through the `middle` (halves and quarters), or at the `outside` (strips peeled off, as for a log cabin). */
+/** Which straight cuts are tried first: through the `middle` (halves and quarters), or at the `outside` (strips peeled off, as for a log cabin). */
 export type CutOrder = 'middle' | 'outside'
 
 /** Which of the possible plans is wanted. */

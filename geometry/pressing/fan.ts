@@ -7,7 +7,7 @@
  *         arithmetic: nested, the fullest quarter holds its own patch, six allowances of the two seams folded on it; fanned, each quarter holds its
  *         patch, the two allowances of one seam, and a quarter of the four corners opened in the middle.
  */
-import { difference } from '../piecing/contact.ts'
+import { vectorBetween } from '../piecing/contact.ts'
 import type { Dot } from '../plane/points.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import { verdictOf } from './press.ts'
@@ -24,10 +24,10 @@ export function canFan(plane: Plane, { seams, pressed }: PressedPlan, folds: Fol
   if (around.length !== 4) return false
   const { path } = seams[crossing.join] as PressedPlan['seams'][number]
   const place = path.indexOf(crossing.dot)
-  const [ex, ey] = difference(plane, path[place - 1] as number, crossing.dot)
+  const [ex, ey] = vectorBetween(plane, path[place - 1] as number, crossing.dot)
   const square = around.every((edge) => {
     const { a, b } = plane.edges[edge] as Plane['edges'][number]
-    const [dx, dy] = difference(plane, a, b)
+    const [dx, dy] = vectorBetween(plane, a, b)
     return ex * dx + ey * dy === 0 || ex * dy - ey * dx === 0
   })
   return square && patchesNear(folds, folds.laid.places.cells(plane.dots[crossing.dot] as Dot), 2 * folds.allowance).size === 4

@@ -7,12 +7,13 @@
  * Exact   directions are whole numbers, so "mirror image" is an equality, never a tolerance.
  * Source  common practice, no source.
  */
-import { difference } from '../piecing/contact.ts'
+import { vectorBetween } from '../piecing/contact.ts'
 import type { Seam } from '../piecing/values.ts'
 import { crossSign, greatestCommon } from '../plane/points.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import type { Crossing, SeamEnd } from './values.ts'
 
+/** Where the seams of a plan meet. */
 export interface MetSeams {
   readonly crossings: readonly Crossing[]
   /** Per seam: seam ends strictly inside it, on its sides 0 and 1. */
@@ -33,7 +34,7 @@ export type SideOf = (seam: number, patch: number) => -1 | 0 | 1
 
 /** `units`: what is known of the first seams already; all plans of a block begin with the same ones. */
 export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf, units: MetInUnits | null = null): MetInUnits {
-  const begun = units?.ends.length ?? 0
+  const known = units?.ends.length ?? 0
   const clockwise = seams.map((seam, index) => units?.clockwise[index] ?? clockwiseSide(plane, seam, index, sideOf))
   const ends = seams.map((_, index): [number, number] => (units?.ends[index] ?? [0, 0]) as [number, number])
   const crossings: Crossing[] = [...(units?.crossings ?? [])]
@@ -54,7 +55,7 @@ export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf, units
   }
 
   seams.forEach((seam, index) => {
-    if (index < begun) return
+    if (index < known) return
     if (seam.finishedAfter === null) cross(index)
     for (const end of endsOf(plane, seam, index, clockwise[index] as 0 | 1)) loose.put(end.dot, end)
     for (const open of finishing.get(index) ?? []) cross(open)
@@ -138,8 +139,8 @@ export function endsOf(plane: Plane, seam: SeamLine, index: number, clockwise: 0
   const first = path[0] as number
   const last = path.at(-1) as number
   if (first === last) return []
-  const start = lowest(...difference(plane, first, path[1] as number))
-  const end = lowest(...difference(plane, last, path.at(-2) as number))
+  const start = lowest(...vectorBetween(plane, first, path[1] as number))
+  const end = lowest(...vectorBetween(plane, last, path.at(-2) as number))
   return [
     { seam: index, dot: first, dx: start[0], dy: start[1], clockwise },
     { seam: index, dot: last, dx: end[0], dy: end[1], clockwise: clockwise === 0 ? 1 : 0 },
@@ -153,13 +154,13 @@ function lowest(dx: number, dy: number): [number, number] {
 
 function sideAt(plane: Plane, seam: SeamLine, index: number, place: number, end: SeamEnd, clockwise: 0 | 1, sideOf: SideOf): 0 | 1 {
   if (!seam.bends.includes(place)) {
-    const [ex, ey] = difference(plane, seam.path[place - 1] as number, seam.path[place] as number)
+    const [ex, ey] = vectorBetween(plane, seam.path[place - 1] as number, seam.path[place] as number)
     return crossSign(ex, ey, end.dx, end.dy) > 0 ? clockwise : clockwise === 0 ? 1 : 0
   }
   const dot = seam.path[place] as number
   for (const edge of plane.around[dot] ?? []) {
     const { a, b, plus, minus } = plane.edges[edge] as PlaneEdge
-    const [dx, dy] = lowest(...difference(plane, dot, a === dot ? b : a))
+    const [dx, dy] = lowest(...vectorBetween(plane, dot, a === dot ? b : a))
     if (dx !== end.dx || dy !== end.dy) continue
     const side = sideOf(index, plus === OUTSIDE ? minus : plus)
     if (side !== -1) return side
@@ -172,7 +173,7 @@ function crossingsAt(plane: Plane, seam: SeamLine, join: number, place: number, 
   const near = ends.filter((_, index) => sides[index] === 0)
   const far = ends.filter((_, index) => sides[index] === 1)
   if (!seam.bends.includes(place)) {
-    const along = lowest(...difference(plane, seam.path[place - 1] as number, dot))
+    const along = lowest(...vectorBetween(plane, seam.path[place - 1] as number, dot))
     const pairs = near.flatMap((a) =>
       far
         .filter((b) => mirrored(along, a, b))

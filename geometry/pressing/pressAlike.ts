@@ -17,7 +17,7 @@ export interface SharedChoices {
   readonly choiceOf: readonly number[]
   /** By seam: whether it lies toward its side 1 where the choice says 0. */
   readonly flipped: readonly boolean[]
-  /** Seams settled otherwise than others that match them. */
+  /** Seams that are settled in another way than a seam that matches them. */
   readonly conflicting: readonly number[]
 }
 

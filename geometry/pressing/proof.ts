@@ -8,8 +8,8 @@ import { tiesOf } from './press.ts'
 import type { PressedPlan } from './plan.ts'
 import type { Crossing } from './values.ts'
 
-/** Longer rings are told by their number of seams. */
-const TOLD = 12
+/** Longer rings are named by their number of seams. */
+const MOST_NAMED = 12
 
 export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): string {
   const { met, constraints, pressed } = plan
@@ -31,19 +31,19 @@ export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): st
       }
     const inside = pressed.clashing.filter((index) => (met.crossings[index] as Crossing).seams.every((seam) => group.includes(seam))).length
     const fixed = group.filter((seam) => constraints[seam]?.fixed !== null).length
-    const named = group.length <= TOLD ? group.map(joinId).join(', ') : `${group.length} seams from ${joinId(first)} on`
+    const named = group.length <= MOST_NAMED ? group.map(joinId).join(', ') : `${group.length} seams from ${joinId(first)} on`
     const times = inside === 1 ? 'one clash' : `${inside} clashes`
     const cause =
       fixed > 0 ? `the ways of ${fixed} of them are settled by their method or by you` : 'going once round, the turns do not come out even'
-    reasons.push(`${group.length <= TOLD ? 'Seams ' : ''}${named} each decide the next: ${cause}, so at least ${times} must stay`)
+    reasons.push(`${group.length <= MOST_NAMED ? 'Seams ' : ''}${named} each decide the next: ${cause}, so at least ${times} must stay`)
   }
   return `${reasons.join('. ')}. All other seams are free of these, so no pressing of these joins has fewer.`
 }
 
 function alikeProof({ constraints, pressed, alike }: PressedPlan): string {
   const free = new Set(constraints.flatMap(({ fixed }, seam) => (fixed === null ? [alike?.shared.choiceOf[seam]] : []))).size
-  const told = `Alike units are pressed alike, so their seams turn together: ${free === 1 ? 'one choice is' : `${free} choices are`} left.`
+  const alikeWords = `Alike units are pressed alike, so their seams turn together: ${free === 1 ? 'one choice is' : `${free} choices are`} left.`
   if (pressed.atLeast === pressed.clashes)
-    return `${told} Each was weighed against every way those it meets may lie, and none was left out: no pressing has fewer than ${pressed.clashes}.`
-  return `${told} There are too many to weigh them all: this is the best found, and no pressing has fewer than ${pressed.atLeast}.`
+    return `${alikeWords} Each was weighed against every way those it meets may lie, and none was left out: no pressing has fewer than ${pressed.clashes}.`
+  return `${alikeWords} There are too many to weigh them all: this is the best found, and no pressing has fewer than ${pressed.atLeast}.`
 }

@@ -11,12 +11,12 @@ import type { Plane } from '../plane/subdivide.ts'
 import { meet } from './meet.ts'
 import type { PlanSewer, SewnPlan } from './plan.ts'
 import { constraintsOf, seamConstraint } from './pressRules.ts'
-import { sidesOf } from './sidesOf.ts'
+import { sideLookup } from './sideLookup.ts'
 
 export function sewFromNothing(laid: Laid, plane: Plane): PlanSewer {
   const patches = laid.patches.length
   const units = sewUnits(laid, plane)
-  const inUnits = meet(plane, units.seams, sidesOf(patches, units.seams))
+  const inUnits = meet(plane, units.seams, sideLookup(patches, units.seams))
   const constraintOf = seamConstraint(laid, plane)
   const constraints = units.seams.map((seam, index) =>
     constraintOf(seam, inUnits.ends[index] as readonly [number, number], inUnits.clockwise[index] as 0 | 1),
@@ -27,7 +27,7 @@ export function sewFromNothing(laid: Laid, plane: Plane): PlanSewer {
     fingerprints: null,
     sew({ tree }): SewnPlan {
       const seams = sew(laid, plane, units, tree)
-      const sideOf = sidesOf(patches, seams)
+      const sideOf = sideLookup(patches, seams)
       const met = meet(plane, seams, sideOf, inUnits)
       return { seams, sideOf, met, ...constraintsOf(laid, plane, seams, met, sideOf, constraints) }
     },

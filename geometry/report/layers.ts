@@ -19,7 +19,7 @@ export interface Layered {
   readonly cells: readonly { readonly poly: readonly number[]; readonly layers: number }[]
 }
 
-/** Pressings with fewer layers are sought, and every place is counted; no cells where the block is not sewn or has too many layers to count. */
+/** The pressing with the fewest layers that can be found, with every place counted; no cells where the block is not sewn or has too many layers to count. */
 export function layered(block: Block): Layered {
   const sewing = sewBlock(block, 'whole')
   const { cloth, plans } = sewing

@@ -125,7 +125,7 @@ interface Moves {
   readonly numbers: Int32Array | null
   readonly changed: readonly number[] | null
 }
-/** What lies otherwise than before: patches by their numbers before and now, and the units that are new; null where others are numbered anew. */
+/** What an edit changed: patches by their numbers before and now, and the parts that are new; null where others have other numbers now. */
 function movesOf(before: Laid, now: Laid): Moves {
   const [old, units] = [before.block.units, now.block.units]
   const was = placesBefore(old, units)

@@ -12,6 +12,7 @@
  */
 import { planeOf } from '../block/blockPlane.ts'
 import { lay } from '../block/lay.ts'
+import { patchCount } from '../block/patchCount.ts'
 import { cellOf, seamOf } from '../block/lengthsOf.ts'
 import { cutList } from '../cutting/cutList.ts'
 import { toNumber } from '../exact/rational.ts'
@@ -72,10 +73,13 @@ export function sewBlock(block: Block, depth: Depth, cache: SewingCache | null =
 /** Patches above which layers of cloth are not counted. */
 const MOST_LAYERED = 12_000
 
+/** Whether a block is small enough for its layers of cloth to be counted, if it can be sewn. */
+export const hasLayers = (block: Block): boolean => patchCount(block) <= MOST_LAYERED
+
 /** The cloth as it lies once the plan taken is pressed; of pressings that are equal otherwise, one with less bulk is taken. */
 function withCloth(sewing: Sewing, taken: PressedPlan): Sewing {
   const { laid, plane, plans } = sewing
-  if (plans === null || laid.patches.length > MOST_LAYERED) return sewing
+  if (plans === null || !hasLayers(laid.block)) return sewing
   const folds = foldsOf(laid, plane, taken)
   const reduced = reduceBulk(plane, taken, folds)
   return reduced === null ? sewing : { ...sewing, plans: { ...plans, taken: reduced.plan }, cloth: { folds, thickest: reduced.thickest } }

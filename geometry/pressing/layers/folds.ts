@@ -57,7 +57,7 @@ export interface Folding {
   readonly finishing: boolean
 }
 
-/** All that does not depend on how seams are pressed: reckoned once, folded often. */
+/** All that does not depend on how seams are pressed: worked out once, folded often. */
 export interface Folds {
   readonly laid: Laid
   readonly seams: readonly Seam[]

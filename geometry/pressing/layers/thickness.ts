@@ -16,7 +16,7 @@ import type { PressedPlan } from '../plan.ts'
 import { canFan, FANNED_LAYERS, NESTED_LAYERS } from '../fan.ts'
 import type { Crossing, Toward } from '../values.ts'
 
-/** Clashes whose layers are reckoned: a block with more has other troubles first. */
+/** Clashes whose layers are counted: a block with more has other troubles first. */
 const MOST_CLASHES = 100
 
 export class Thickness {

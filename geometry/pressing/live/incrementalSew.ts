@@ -1,10 +1,10 @@
 /**
  * Sew the plans of a block again after an edit: a piece that is as it was keeps its seam, its meetings and what is asked of it.
  *
- * In      a laid block and its plane, after each edit anew; the plane changes with its patches and keeps the numbers of its dots (see `Subdivision`).
+ * In      a laid block and its plane after each edit; the plane changes with its patches and keeps the numbers of its dots (see `Subdivision`).
  * Out     what `sew`, `meet` and `constraintsOf` say of the block, as if sewn from nothing.
  * How     a piece is a patch, or two pieces joined, and there is one for every two that are joined. All cloth round an inner point of a seam lies in
- *         the two pieces it joins, so where it runs and what meets across it follows from them alone; the numbers of pieces are given anew each time.
+ *         the two pieces it joins, so where it runs and what meets across it follows from them alone; pieces are numbered again each time.
  *         A seam left open lies otherwise until it is finished: so meetings also hang on the piece in which all that was left open is finished.
  */
 import type { Laid, SewnPatches } from '../../block/lay.ts'
@@ -18,67 +18,67 @@ import { type Plan, type PlanChoice, planKey, type Seam, type Stage, type Tree }
 import { OUTSIDE, type PlaneEdge, type Subdivision } from '../../plane/subdivide.ts'
 import { clockwiseSide, crossedAt, endsOf, type SideOf } from '../meet.ts'
 import type { PlanSewer, SewnPlan } from '../plan.ts'
-import { sidesIn } from '../sidesOf.ts'
-import { isNumberedAlike, isSame, type PlainlySewn, type Shift, shiftOf, Steady } from './patchPlan.ts'
+import { sideLookupOf } from '../sideLookup.ts'
+import { isNumberedAlike, isSame, type PatchableSewing, type InnerEdit, innerEdit, PlanPatcher } from './patchPlan.ts'
 import type { Crossing, SeamEnd, PressConstraint } from '../values.ts'
 import { seamConstraint, withAskedPressing } from '../pressRules.ts'
 
-/** So many plans join one piece to others; older ones are forgotten. */
+/** Joins kept by the first piece they join; older ones are forgotten. */
 const MOST_JOINTS = 12
 
-/** So many edits later a plan is sewn from nothing as soon. */
+/** After so many edits it costs as much to patch a plan as to sew it from nothing. */
 const MOST_LATE = 50
 
 /** A piece and the number it has in the plan that is being sewn. */
-abstract class Piece {
+abstract class CachedPiece {
   number = 0
   /** The pieces in which it is the first of the two. */
-  private readonly joints: Joint[] = []
+  private readonly joins: CachedJoin[] = []
   abstract readonly size: number
 
-  with(far: Piece, stage: Stage): Joint {
-    const known = this.joints.find((joint) => joint.far === far && joint.stage === stage)
+  with(far: CachedPiece, stage: Stage): CachedJoin {
+    const known = this.joins.find((join) => join.far === far && join.stage === stage)
     if (known !== undefined) return known
-    const made = new Joint(this, far, stage)
-    if (this.joints.push(made) > MOST_JOINTS) this.joints.shift()
+    const made = new CachedJoin(this, far, stage)
+    if (this.joins.push(made) > MOST_JOINTS) this.joins.shift()
     return made
   }
 }
 
-class Patch extends Piece {
+class CachedPatch extends CachedPiece {
   readonly size = 1
 }
 
 /** Where a seam runs as it is first sewn, and the seams left open before that it finishes, each with its whole path. */
 interface Line extends Pick<Seam, 'kind' | 'path' | 'bends'> {
-  readonly finishes: readonly { readonly joint: Joint; readonly path: readonly number[] }[]
+  readonly finishes: readonly { readonly join: CachedJoin; readonly path: readonly number[] }[]
 }
 
 /** A meeting by its pieces, and as it was numbered last. */
 interface MetSeams {
-  readonly seams: readonly Joint[]
+  readonly seams: readonly CachedJoin[]
   crossing: Crossing
 }
 
-class Joint extends Piece {
-  readonly near: Piece
-  readonly far: Piece
+class CachedJoin extends CachedPiece {
+  readonly near: CachedPiece
+  readonly far: CachedPiece
   readonly stage: Stage
   readonly size: number
   line: Line | null = null
   clockwise: 0 | 1 = 0
   /** Found in the piece `scope`: null where nothing round it was left open. */
-  met: { readonly scope: Joint | null; readonly ends: readonly [number, number]; readonly crossings: readonly MetSeams[] } | null = null
+  met: { readonly scope: CachedJoin | null; readonly ends: readonly [number, number]; readonly crossings: readonly MetSeams[] } | null = null
   constraint: PressConstraint | null = null
   seam: Seam | null = null
   /** In the plan that is being sewn: its place, its unit, the seam that finishes it, its whole path, and the scope of its meetings. */
   index = 0
   unit = -1
-  finishedBy: Joint | null = null
+  finishedBy: CachedJoin | null = null
   path: readonly number[] = []
-  scope: Joint | null = null
+  scope: CachedJoin | null = null
 
-  constructor(near: Piece, far: Piece, stage: Stage) {
+  constructor(near: CachedPiece, far: CachedPiece, stage: Stage) {
     super()
     this.near = near
     this.far = far
@@ -87,26 +87,26 @@ class Joint extends Piece {
   }
 }
 
-interface Part {
+interface CachedPart {
   /** In the block's list, when it was last there. */
   place: number
-  readonly patches: readonly Patch[]
-  readonly joints: readonly Joint[]
-  readonly whole: Piece
+  readonly patches: readonly CachedPatch[]
+  readonly joins: readonly CachedJoin[]
+  readonly whole: CachedPiece
 }
 
 export class IncrementalSew implements PlanSewer {
   readonly fingerprints: FingerprintCache = { fabrics: new WeakMap(), shapes: new WeakMap() }
   private readonly known = new Map<string, Tree>()
   private readonly divisions = new Map<string, DivisionCache>()
-  private readonly units = new WeakMap<Unit, Part>()
-  private readonly strips: Part[] = []
-  private parts: Part[] = []
-  private bench: Bench | null = null
-  private room: Room | null = null
-  private readonly steady = new Map<string, { readonly plan: Steady; late: Shift[] }>()
+  private readonly units = new WeakMap<Unit, CachedPart>()
+  private readonly strips: CachedPart[] = []
+  private parts: CachedPart[] = []
+  private current: CurrentBlock | null = null
+  private sewer: BlockSewer | null = null
+  private readonly patchers = new Map<string, { readonly plan: PlanPatcher; late: InnerEdit[] }>()
 
-  /** Whether units that were there before come one after the other as they did: else what is kept would be told in another order. */
+  /** Whether the units that were there before still come in the same order: what is kept relies on it. */
   inOrder(units: readonly Unit[]): boolean {
     let last = -1
     for (const unit of units) {
@@ -118,9 +118,9 @@ export class IncrementalSew implements PlanSewer {
     return true
   }
 
-  /** The block after an edit. `changed`: the parts that are not what they were; null where parts are numbered anew. */
+  /** The block after an edit. `changed`: the parts that changed; null where parts have other numbers than before. */
   next(laid: Laid, plane: Subdivision, changed: readonly number[] | null): void {
-    const before = this.bench?.laid ?? null
+    const before = this.current?.laid ?? null
     const edit =
       before === null || changed === null ? null : { parts: changed, outlines: changed.filter((part) => liesOtherwise(before, laid, part)) }
     for (const cache of this.divisions.values()) cache.next(edit, laid.parts.length)
@@ -128,29 +128,29 @@ export class IncrementalSew implements PlanSewer {
     const numbered = before !== null && edit !== null && isNumberedAlike(before, laid, edit.parts)
     if (numbered) for (const part of edit.parts) this.parts[part] = this.placed(laid, part)
     else this.parts = laid.parts.map((_, part) => this.placed(laid, part))
-    if (numbered && edit.outlines.length === 0) this.shift(shiftOf(before, plane, edit.parts))
-    else this.steady.clear()
-    this.bench = { laid, plane, edgesOf: outlines(laid, plane) }
-    this.room = null
+    if (numbered && edit.outlines.length === 0) this.shift(innerEdit(before, plane, edit.parts))
+    else this.patchers.clear()
+    this.current = { laid, plane, edgesOf: outlines(laid, plane) }
+    this.sewer = null
   }
 
-  /** What goes on steadily is told of the edit; a plan that is not asked for any more is forgotten. */
-  private shift(shift: Shift): void {
-    for (const [key, { late }] of this.steady) if (late.push(shift) > MOST_LATE) this.steady.delete(key)
+  /** Plans that can be patched hear of the edit; one that has not been needed for many edits is forgotten. */
+  private shift(shift: InnerEdit): void {
+    for (const [key, { late }] of this.patchers) if (late.push(shift) > MOST_LATE) this.patchers.delete(key)
   }
 
   /** A part with the numbers that it has now. */
-  private placed(laid: Laid, index: number): Part {
+  private placed(laid: Laid, index: number): CachedPart {
     const own = this.part(laid, index)
     const first = laid.parts[index]?.patches[0] as number
     if (own.place === index && own.patches[0]?.number === first) return own
     own.place = index
-    for (let place = 0; place < own.patches.length; place++) (own.patches[place] as Patch).number = first + place
-    for (const joint of own.joints) joint.unit = index
+    for (let place = 0; place < own.patches.length; place++) (own.patches[place] as CachedPatch).number = first + place
+    for (const join of own.joins) join.unit = index
     return own
   }
 
-  private part(laid: Laid, index: number): Part {
+  private part(laid: Laid, index: number): CachedPart {
     const unit = laid.block.units[index]
     const known = unit === undefined ? this.strips[index - laid.block.units.length] : this.units.get(unit)
     if (known !== undefined) return known
@@ -167,30 +167,30 @@ export class IncrementalSew implements PlanSewer {
       cache = new DivisionCache()
       this.divisions.set(key, cache)
     }
-    return { known: this.known, cache, edgesOf: (this.bench as Bench).edgesOf }
+    return { known: this.known, cache, edgesOf: (this.current as CurrentBlock).edgesOf }
   }
 
   sew({ tree }: Plan, choice: PlanChoice): SewnPlan {
-    const { laid, plane } = this.bench as Bench
+    const { laid, plane } = this.current as CurrentBlock
     const key = planKey(choice)
-    const last = this.steady.get(key)
+    const last = this.patchers.get(key)
     if (last !== undefined && isSame(last.plan.tree, tree)) {
       const late = last.late
       last.late = []
       const sewn = last.plan.after(laid, plane, late)
       if (sewn !== null) return sewn
     }
-    this.room ??= new Room(laid, plane, this.parts)
-    const sewn = this.room.sew(tree)
-    const plan = Steady.from(laid, tree, sewn)
-    if (plan === null) this.steady.delete(key)
-    else this.steady.set(key, { plan, late: [] })
+    this.sewer ??= new BlockSewer(laid, plane, this.parts)
+    const sewn = this.sewer.sew(tree)
+    const plan = PlanPatcher.from(laid, tree, sewn)
+    if (plan === null) this.patchers.delete(key)
+    else this.patchers.set(key, { plan, late: [] })
     return sewn
   }
 }
 
 /** A block as it is laid out to be sewn. */
-interface Bench {
+interface CurrentBlock {
   readonly laid: Laid
   readonly plane: Subdivision
   readonly edgesOf: EdgesOf
@@ -208,113 +208,113 @@ const isFree = ({ block }: Laid, part: number): boolean => block.units[part]?.ki
 /** Crooked pieces that are remembered by their shape. */
 const MOST_KNOWN = 2_000
 
-function partOf(laid: Laid, index: number): Part {
+function partOf(laid: Laid, index: number): CachedPart {
   const { patches, sewn } = laid.parts[index] as Laid['parts'][number]
   const first = patches[0] as number
-  const own = patches.map(() => new Patch())
-  const joints: Joint[] = []
-  const inside = (node: SewnPatches): Piece => {
-    if (typeof node === 'number') return own[node - first] as Patch
-    const joint = inside(node[0]).with(inside(node[1]), 'unit')
-    joints.push(joint)
-    return joint
+  const own = patches.map(() => new CachedPatch())
+  const joins: CachedJoin[] = []
+  const inside = (node: SewnPatches): CachedPiece => {
+    if (typeof node === 'number') return own[node - first] as CachedPatch
+    const join = inside(node[0]).with(inside(node[1]), 'unit')
+    joins.push(join)
+    return join
   }
-  return { place: -1, patches: own, joints, whole: inside(sewn) }
+  return { place: -1, patches: own, joins, whole: inside(sewn) }
 }
 
 /** One block between two edits. */
-class Room {
+class BlockSewer {
   private readonly laid: Laid
   private readonly plane: Subdivision
-  private readonly parts: readonly Part[]
-  private readonly inUnits: Joint[] = []
+  private readonly parts: readonly CachedPart[]
+  private readonly inUnits: CachedJoin[] = []
   private readonly constraint: ReturnType<typeof seamConstraint>
 
-  constructor(laid: Laid, plane: Subdivision, parts: readonly Part[]) {
+  constructor(laid: Laid, plane: Subdivision, parts: readonly CachedPart[]) {
     this.laid = laid
     this.plane = plane
     this.parts = parts
-    for (const { joints } of parts) for (const joint of joints) this.inUnits.push(joint)
+    for (const { joins } of parts) for (const join of joins) this.inUnits.push(join)
     this.constraint = seamConstraint(laid, plane)
   }
 
-  sew(tree: Tree): PlainlySewn {
-    const joints = this.jointsOf(tree)
-    const sideOf = this.numbered(joints)
-    this.lay(joints, sideOf)
+  sew(tree: Tree): PatchableSewing {
+    const joins = this.joinsOf(tree)
+    const sideOf = this.numbered(joins)
+    this.lay(joins, sideOf)
     const seams: Seam[] = []
     const clockwise: (0 | 1)[] = []
-    for (const joint of joints) {
-      seams.push(this.seamOf(joint))
-      clockwise.push(joint.clockwise)
+    for (const join of joins) {
+      seams.push(this.seamOf(join))
+      clockwise.push(join.clockwise)
     }
-    const crossings = this.meet(joints, new Ends(this.plane, seams, clockwise), sideOf)
+    const crossings = this.meet(joins, new Ends(this.plane, seams, clockwise), sideOf)
     const ends: (readonly [number, number])[] = []
     const plain: PressConstraint[] = []
-    for (const joint of joints) {
-      const { ends: own } = joint.met as NonNullable<Joint['met']>
-      joint.constraint ??= this.constraint(joint.seam as Seam, own, joint.clockwise)
+    for (const join of joins) {
+      const { ends: own } = join.met as NonNullable<CachedJoin['met']>
+      join.constraint ??= this.constraint(join.seam as Seam, own, join.clockwise)
       ends.push(own)
-      plain.push(joint.constraint)
+      plain.push(join.constraint)
     }
     const met = { crossings, ends, clockwise, loose: looseOf(this.laid, this.plane, seams, clockwise) }
     return { seams, sideOf, met, plain, ...withAskedPressing(this.laid, this.plane, seams, sideOf, plain) }
   }
 
   /** In sewing order: the units' own, then those of the tree. */
-  private jointsOf(tree: Tree): Joint[] {
-    const made: Joint[] = []
-    const waiting: Piece[] = []
-    const piece = (node: Tree): Piece => (typeof node === 'number' ? (this.parts[node] as Part).whole : (waiting.pop() as Piece))
+  private joinsOf(tree: Tree): CachedJoin[] {
+    const made: CachedJoin[] = []
+    const waiting: CachedPiece[] = []
+    const piece = (node: Tree): CachedPiece => (typeof node === 'number' ? (this.parts[node] as CachedPart).whole : (waiting.pop() as CachedPiece))
     for (const { sides, stage } of postOrder(tree)) {
       const far = piece(sides[1])
-      const joint = piece(sides[0]).with(far, stage)
-      waiting.push(joint)
-      made.push(joint)
+      const join = piece(sides[0]).with(far, stage)
+      waiting.push(join)
+      made.push(join)
     }
     return [...this.inUnits, ...inSewingOrder(made)]
   }
 
-  private numbered(joints: readonly Joint[]): SideOf {
+  private numbered(joins: readonly CachedJoin[]): SideOf {
     const patches = this.laid.patches.length
-    const near = new Int32Array(joints.length)
-    const far = new Int32Array(joints.length)
-    joints.forEach((joint, index) => {
-      joint.index = index
-      joint.number = patches + index
-      joint.finishedBy = null
-      joint.scope = null
-      near[index] = joint.near.number
-      far[index] = joint.far.number
+    const near = new Int32Array(joins.length)
+    const far = new Int32Array(joins.length)
+    joins.forEach((join, index) => {
+      join.index = index
+      join.number = patches + index
+      join.finishedBy = null
+      join.scope = null
+      near[index] = join.near.number
+      far[index] = join.far.number
     })
-    return sidesIn(patches, near, far)
+    return sideLookupOf(patches, near, far)
   }
 
   /** Where each seam runs, once all that is left open is finished. */
-  private lay(joints: readonly Joint[], sideOf: SideOf): void {
+  private lay(joins: readonly CachedJoin[], sideOf: SideOf): void {
     let finishes = false
-    for (const joint of joints) {
-      joint.line ??= this.lineOf(joint, sideOf)
-      joint.path = joint.line.path
-      for (const { joint: open, path } of joint.line.finishes) {
-        open.finishedBy = joint
+    for (const join of joins) {
+      join.line ??= this.lineOf(join, sideOf)
+      join.path = join.line.path
+      for (const { join: open, path } of join.line.finishes) {
+        open.finishedBy = join
         open.path = path
         finishes = true
       }
     }
-    if (finishes) scope(joints)
+    if (finishes) scope(joins)
   }
 
-  private lineOf(joint: Joint, sideOf: SideOf): Line {
-    const side = (patch: number): -1 | 0 | 1 => sideOf(joint.index, patch)
-    const contact = contactOf(this.plane, this.between(joint, side), side)
-    const { finishes, ...line } = lineOf(this.plane, contact, side, (dot) => endingAt(joint, dot))
-    joint.clockwise = clockwiseSide(this.plane, line, joint.index, sideOf)
-    return { ...line, finishes: finishes.map(({ seam, run }) => ({ joint: seam.joint, path: carriedOn(seam.path, run) })) }
+  private lineOf(join: CachedJoin, sideOf: SideOf): Line {
+    const side = (patch: number): -1 | 0 | 1 => sideOf(join.index, patch)
+    const contact = contactOf(this.plane, this.between(join, side), side)
+    const { finishes, ...line } = lineOf(this.plane, contact, side, (dot) => endingAt(join, dot))
+    join.clockwise = clockwiseSide(this.plane, line, join.index, sideOf)
+    return { ...line, finishes: finishes.map(({ seam, run }) => ({ join: seam.join, path: carriedOn(seam.path, run) })) }
   }
 
   /** The stretches where two pieces touch. */
-  private between({ near, far }: Joint, side: (patch: number) => -1 | 0 | 1): number[] {
+  private between({ near, far }: CachedJoin, side: (patch: number) => -1 | 0 | 1): number[] {
     const [small, beyond] = near.size <= far.size ? [near, 1] : [far, 0]
     const found: number[] = []
     for (const { number } of patchesIn(small))
@@ -325,9 +325,9 @@ class Room {
     return found
   }
 
-  private seamOf(joint: Joint): Seam {
-    const { near, far, stage, unit, finishedBy, path, seam: last } = joint
-    const { kind, bends } = joint.line as Line
+  private seamOf(join: CachedJoin): Seam {
+    const { near, far, stage, unit, finishedBy, path, seam: last } = join
+    const { kind, bends } = join.line as Line
     const finishedAfter = finishedBy?.index ?? null
     const kept =
       last !== null &&
@@ -337,46 +337,46 @@ class Room {
       last.path === path &&
       last.finishedAfter === finishedAfter
     if (kept) return last
-    joint.seam = { sides: [near.number, far.number], stage, unit, finishedAfter, kind: finishedBy === null ? kind : 'partial', path, bends }
-    return joint.seam
+    join.seam = { sides: [near.number, far.number], stage, unit, finishedAfter, kind: finishedBy === null ? kind : 'partial', path, bends }
+    return join.seam
   }
 
-  private meet(joints: readonly Joint[], ends: Ends, sideOf: SideOf): Crossing[] {
+  private meet(joins: readonly CachedJoin[], ends: Ends, sideOf: SideOf): Crossing[] {
     const crossings: Crossing[] = []
-    const finishing = finishedBy(joints)
-    const cross = (joint: Joint): void => {
-      if (joint.met === null || joint.met.scope !== joint.scope) {
-        joint.met = this.metBy(joint, ends, joints, sideOf)
-        joint.constraint = null
+    const finishing = finishedBy(joins)
+    const cross = (join: CachedJoin): void => {
+      if (join.met === null || join.met.scope !== join.scope) {
+        join.met = this.metBy(join, ends, joins, sideOf)
+        join.constraint = null
       }
-      for (const met of joint.met.crossings) crossings.push(renumbered(met, joint.index))
+      for (const met of join.met.crossings) crossings.push(renumbered(met, join.index))
     }
-    for (const joint of joints) {
-      if (joint.finishedBy === null) cross(joint)
-      if (finishing.size > 0) for (const open of finishing.get(joint) ?? []) cross(open)
+    for (const join of joins) {
+      if (join.finishedBy === null) cross(join)
+      if (finishing.size > 0) for (const open of finishing.get(join) ?? []) cross(open)
     }
     return crossings
   }
 
-  private metBy(joint: Joint, ends: Ends, joints: readonly Joint[], sideOf: SideOf): NonNullable<Joint['met']> {
-    const { path, index, clockwise, scope } = joint
-    const line = { path, bends: (joint.line as Line).bends }
+  private metBy(join: CachedJoin, ends: Ends, joins: readonly CachedJoin[], sideOf: SideOf): NonNullable<CachedJoin['met']> {
+    const { path, index, clockwise, scope } = join
+    const line = { path, bends: (join.line as Line).bends }
     const counts: [number, number] = [0, 0]
     const crossings: MetSeams[] = []
     for (let place = 1; place + 1 < path.length; place++) {
       const there = ends.at(path[place] as number, index)
       if (there.length === 0) continue
       for (const crossing of crossedAt(this.plane, line, index, place, there, clockwise, sideOf, counts))
-        crossings.push({ seams: crossing.seams.map((seam) => joints[seam] as Joint), crossing })
+        crossings.push({ seams: crossing.seams.map((seam) => joins[seam] as CachedJoin), crossing })
     }
     return { scope, ends: counts, crossings }
   }
 }
 
 /** The seams that each finishes, in sewing order. */
-function finishedBy(joints: readonly Joint[]): Map<Joint, Joint[]> {
-  const finishing = new Map<Joint, Joint[]>()
-  for (const joint of joints) if (joint.finishedBy !== null) finishing.set(joint.finishedBy, [...(finishing.get(joint.finishedBy) ?? []), joint])
+function finishedBy(joins: readonly CachedJoin[]): Map<CachedJoin, CachedJoin[]> {
+  const finishing = new Map<CachedJoin, CachedJoin[]>()
+  for (const join of joins) if (join.finishedBy !== null) finishing.set(join.finishedBy, [...(finishing.get(join.finishedBy) ?? []), join])
   return finishing
 }
 
@@ -403,43 +403,43 @@ function outlines(laid: Laid, plane: Subdivision): EdgesOf {
 function renumbered(met: MetSeams, join: number): Crossing {
   const { crossing, seams } = met
   let same = crossing.join === join
-  for (let place = 0; same && place < seams.length; place++) same = (seams[place] as Joint).index === crossing.seams[place]
+  for (let place = 0; same && place < seams.length; place++) same = (seams[place] as CachedJoin).index === crossing.seams[place]
   if (!same) met.crossing = { ...crossing, join, seams: seams.map(({ index }) => index) }
   return met.crossing
 }
 
 /** The outermost piece round each seam in which one that was left open is finished. None is ever left open inside a unit. */
-function scope(joints: readonly Joint[]): void {
-  for (let index = joints.length - 1; index >= 0; index--) {
-    const joint = joints[index] as Joint
-    if (joint.scope === null && joint.line?.finishes.length !== 0) joint.scope = joint
-    if (joint.scope === null) continue
-    for (const piece of [joint.near, joint.far]) if (piece instanceof Joint && piece.stage !== 'unit') piece.scope = joint.scope
+function scope(joins: readonly CachedJoin[]): void {
+  for (let index = joins.length - 1; index >= 0; index--) {
+    const join = joins[index] as CachedJoin
+    if (join.scope === null && join.line?.finishes.length !== 0) join.scope = join
+    if (join.scope === null) continue
+    for (const piece of [join.near, join.far]) if (piece instanceof CachedJoin && piece.stage !== 'unit') piece.scope = join.scope
   }
 }
 
-function patchesIn(piece: Piece): Patch[] {
-  const found: Patch[] = []
+function patchesIn(piece: CachedPiece): CachedPatch[] {
+  const found: CachedPatch[] = []
   const waiting = [piece]
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop())
-    if (next instanceof Joint) waiting.push(next.near, next.far)
-    else found.push(next as Patch)
+    if (next instanceof CachedJoin) waiting.push(next.near, next.far)
+    else found.push(next as CachedPatch)
   return found
 }
 
 /** The seams of the plan in a piece that end at a dot, in sewing order, as they lie when the piece is joined. */
-function endingAt(whole: Joint, dot: number): { kind: Seam['kind']; path: readonly number[]; joint: Joint }[] {
-  const found: Joint[] = []
-  const waiting: Piece[] = [whole.near, whole.far]
+function endingAt(whole: CachedJoin, dot: number): { kind: Seam['kind']; path: readonly number[]; join: CachedJoin }[] {
+  const found: CachedJoin[] = []
+  const waiting: CachedPiece[] = [whole.near, whole.far]
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
-    if (!(next instanceof Joint) || next.stage === 'unit') continue
+    if (!(next instanceof CachedJoin) || next.stage === 'unit') continue
     const { path } = next.line as Line
     if (path[0] === dot || path.at(-1) === dot) found.push(next)
     waiting.push(next.near, next.far)
   }
   return found
     .sort((a, b) => a.index - b.index)
-    .map((joint) => ({ kind: joint.finishedBy === null ? (joint.line as Line).kind : 'partial', path: joint.path, joint }))
+    .map((join) => ({ kind: join.finishedBy === null ? (join.line as Line).kind : 'partial', path: join.path, join }))
 }
 
 const NONE = -1

@@ -8,14 +8,14 @@
 import type { Seam } from '../piecing/values.ts'
 import type { SideOf } from './meet.ts'
 
-export function sidesOf(patches: number, seams: readonly Pick<Seam, 'sides'>[]): SideOf {
+export function sideLookup(patches: number, seams: readonly Pick<Seam, 'sides'>[]): SideOf {
   const near = Int32Array.from(seams, ({ sides }) => sides[0])
   const far = Int32Array.from(seams, ({ sides }) => sides[1])
-  return sidesIn(patches, near, far)
+  return sideLookupOf(patches, near, far)
 }
 
 /** The same by the numbers of the pieces on the two sides of each seam. */
-export function sidesIn(patches: number, near: Int32Array, far: Int32Array): SideOf {
+export function sideLookupOf(patches: number, near: Int32Array, far: Int32Array): SideOf {
   const pieces = patches + near.length
   const size = new Int32Array(pieces).fill(1, 0, patches)
   const used = new Uint8Array(pieces)
