@@ -25,7 +25,7 @@ import type { SewingCache } from './sewing.ts'
  * A function to be called with each block in turn. What the cut list keeps holds for other fabrics and another grid too, so it
  * outlives all else that is kept.
  */
-export function following(cutList: CutListCache = cutListCache()): (block: Block) => Findings {
+export function liveFindings(cutList: CutListCache = cutListCache()): (block: Block) => Findings {
   let cache: LiveCache | null = null
   return (block) => {
     cache ??= new LiveCache(cutList)

@@ -4,7 +4,7 @@
  *
  * The machine may be shared, so the floor stands in the same run: what it costs to write out the findings as text once.
  */
-import { type Block, findings, following, type Unit } from '../../geometry/index.ts'
+import { type Block, findings, liveFindings, type Unit } from '../../geometry/index.ts'
 import { manyUnits, turned } from './blocks.ts'
 
 const RUNS = 15
@@ -52,7 +52,7 @@ export function editsFollowed(): void {
 }
 
 function told(start: Block, change: Change, fromNothing: number): string {
-  const follow = following()
+  const follow = liveFindings()
   follow(start)
   const times = Array.from({ length: RUNS }, (_, turn) => {
     const after = change(start, turn)

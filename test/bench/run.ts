@@ -8,7 +8,7 @@
  * Times depend on the machine and so are printed, never asserted.
  */
 import { fork } from 'node:child_process'
-import { following, layered, report, settingReport } from '../../geometry/index.ts'
+import { liveFindings, layered, report, settingReport } from '../../geometry/index.ts'
 import { manyUnits, turned } from './blocks.ts'
 import { batchesBesidePeer } from './batches.ts'
 import { canvasInBrowser } from './canvas.ts'
@@ -82,7 +82,7 @@ function edits(): void {
   // The engine compiles what it has seen often; the first runs are not what a maker waits for.
   middleTime(() => report(manyUnits(10)), 10)
   const before = manyUnits(20)
-  const follow = following()
+  const follow = liveFindings()
   const edit = middleTime((turn) => follow(turned(before, (turn * 37) % 400)), 100)
   console.log(`\nFindings after one edit on 400 units: ${edit.toFixed(1)} ms, ${(edit / FRAME).toFixed(2)} of a frame of ${FRAME.toFixed(1)} ms`)
   editsFollowed()

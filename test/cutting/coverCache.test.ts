@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { cachedCovers } from '../../geometry/cutting/batches/coverCache.ts'
 import { cutListCache } from '../../geometry/cutting/cutListCache.ts'
-import { type Block, findings, following } from '../../geometry/index.ts'
+import { type Block, findings, liveFindings } from '../../geometry/index.ts'
 import { type Cover, leastCover } from '../../geometry/solvers/closedWalks.ts'
 import type { Demand } from '../../geometry/solvers/fractionalCover.ts'
 import { star } from '../help.ts'
@@ -64,7 +64,7 @@ describe('a batch solver that remembers', () => {
 describe('findings that follow the hand', () => {
   it('do not solve the batches again while the geese stay as they are', () => {
     const { solve, asked } = counted()
-    const follow = following(cutListCache(solve))
+    const follow = liveFindings(cutListCache(solve))
     const block = star(SCRAPS)
     follow(block)
     expect(asked).toHaveLength(1)
@@ -77,7 +77,7 @@ describe('findings that follow the hand', () => {
 
   it('solve them again once a wing is another fabric', () => {
     const { solve, asked } = counted()
-    const follow = following(cutListCache(solve))
+    const follow = liveFindings(cutListCache(solve))
     const block = star(SCRAPS)
     follow(block)
     const after = recoloured(block, 'g0', { leftWing: 'd' })

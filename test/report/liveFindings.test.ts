@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { produce } from 'immer'
 import { describe, expect, it } from 'vitest'
-import { type Block, type BoxUnit, findings, following, parseRational, type Rational, toNumber, type Unit } from '../../geometry/index.ts'
+import { type Block, type BoxUnit, findings, liveFindings, parseRational, type Rational, toNumber, type Unit } from '../../geometry/index.ts'
 import { blockOf, FABRICS, sequence, square, star } from '../help.ts'
 import { oneOf, tiling, unitAtRandom } from '../layouts.ts'
 
@@ -97,7 +97,7 @@ const anEdit = fc.record({
 const MORE = Number(process.env.NESTWRIGHT_MORE ?? 1)
 
 function checkFollowing(start: Block, edits: readonly { change: Change; seed: number; undo: number }[]): void {
-  const follow = following()
+  const follow = liveFindings()
   const past: Block[] = [start]
   expect(follow(start)).toEqual(findings(start))
   for (const { change, seed, undo } of edits) {

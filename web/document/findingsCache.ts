@@ -5,7 +5,7 @@
  * Out     its findings, or why there are none: trouble in working them out never blanks the screen. Each block is worked out from the one before it, at the
  *         cost of what an edit changed. A large block never waits: the findings before it stand until those of a worker are there.
  */
-import { type Block, type Findings, following, type Layered } from '../../geometry/index.ts'
+import { type Block, type Findings, liveFindings, type Layered } from '../../geometry/index.ts'
 import { said } from '../words/words.ts'
 import { isLarge } from './blockSize.ts'
 
@@ -18,7 +18,7 @@ export interface LayeredBlock {
 }
 
 const waiting: FindingsState = { report: null, trouble: said('The findings of so large a block are being worked out; go on meanwhile.') }
-const follow = following()
+const follow = liveFindings()
 let cache: { readonly block: Block; readonly findings: FindingsState } | null = null
 
 export function findingsOf(block: Block, layers: LayeredBlock | null): FindingsState {

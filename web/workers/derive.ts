@@ -4,14 +4,11 @@
  * In      each history that the store shows, from the call on.
  * Out     the store has the layers and findings once they are there; those of a block that is past already are passed over.
  */
-import type { Block } from '../../geometry/index.ts'
+import { type Block, hasLayers } from '../../geometry/index.ts'
 import { isLarge } from '../document/blockSize.ts'
 import { noFindings } from '../document/findingsCache.ts'
 import { getState, setFindings, setLayers, subscribe } from '../document/store.ts'
 import { deepClient, findingsWorker } from './clients.ts'
-
-/** Units above which no layers are counted, so that there is nothing deeper to say. */
-const MOST_LAYERED = 12_000
 
 const layersClient = deepClient()
 const findingsClient = findingsWorker()
@@ -25,7 +22,7 @@ export function startDeriving(): void {
 
 function derive(block: Block): void {
   if (isLarge(block)) void deriveFindings(block)
-  if (block.units.length <= MOST_LAYERED) void deriveLayers(block)
+  if (hasLayers(block)) void deriveLayers(block)
 }
 
 async function deriveFindings(block: Block): Promise<void> {

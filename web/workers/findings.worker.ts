@@ -4,13 +4,13 @@
  * In      what differs from the block before.
  * Out     what differs from the findings before.
  */
-import { type Block, type Findings, following } from '../../geometry/index.ts'
+import { type Block, type Findings, liveFindings } from '../../geometry/index.ts'
 import { serveJobs } from './serveJobs.ts'
 import { applyDifference, type ValueDifference, valueDifference } from './valueDifference.ts'
 
 let block: object = {}
 let findings: Partial<Findings> = {}
-const follow = following()
+const follow = liveFindings()
 
 serveJobs({ findings: next })
 

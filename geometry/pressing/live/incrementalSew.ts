@@ -102,7 +102,7 @@ export class IncrementalSew implements PlanSewer {
   private readonly units = new WeakMap<Unit, CachedPart>()
   private readonly strips: CachedPart[] = []
   private parts: CachedPart[] = []
-  private current: CurrentBlock | null = null
+  private current: EditedBlock | null = null
   private sewer: BlockSewer | null = null
   private readonly patchers = new Map<string, { readonly plan: PlanPatcher; late: InnerEdit[] }>()
 
@@ -167,11 +167,11 @@ export class IncrementalSew implements PlanSewer {
       cache = new DivisionCache()
       this.divisions.set(key, cache)
     }
-    return { known: this.known, cache, edgesOf: (this.current as CurrentBlock).edgesOf }
+    return { known: this.known, cache, edgesOf: (this.current as EditedBlock).edgesOf }
   }
 
   sew({ tree }: Plan, choice: PlanChoice): SewnPlan {
-    const { laid, plane } = this.current as CurrentBlock
+    const { laid, plane } = this.current as EditedBlock
     const key = planKey(choice)
     const last = this.patchers.get(key)
     if (last !== undefined && isSame(last.plan.tree, tree)) {
@@ -190,7 +190,7 @@ export class IncrementalSew implements PlanSewer {
 }
 
 /** A block as it is laid out to be sewn. */
-interface CurrentBlock {
+interface EditedBlock {
   readonly laid: Laid
   readonly plane: Subdivision
   readonly edgesOf: EdgesOf
