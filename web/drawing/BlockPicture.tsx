@@ -1,18 +1,19 @@
 /**
- * A small picture of a block, drawn from the block itself when it comes in sight. Of a long list only the pictures drawn last stay.
+ * A small picture of a block, drawn when it comes into view. Of a long list only the pictures drawn last stay in memory.
  *
- * In      how to get the block, and a word that changes with it.
- * Out     a square canvas with the block in its middle; nothing for a reader, since the name stands beside it.
+ * In      how to load the block, and a text that changes whenever the block does.
+ * Out     a square canvas with the block in the middle. It is hidden from screen readers, because the name stands beside it.
  */
 import { useEffect, useRef } from 'react'
 import { type Block, cellOf, type Turn, toNumber } from '../../geometry/index.ts'
-import { canvasFill, type CellScale, UNKNOWN_COLOUR, useDecodedPhotos } from './fabricPattern.ts'
+import { UNKNOWN_COLOUR } from './fabricParts.ts'
+import { canvasFill, type CellScale, useDecodedPhotos } from './fabricPattern.ts'
 import { bordersAround, decimal, unitShapes, type Point } from '../document/shapes.ts'
 
 interface Props {
   readonly load: () => Promise<Block | null>
   readonly stamp: string
-  /** Pixels of the page to a side. */
+  /** Width and height, in CSS pixels. */
   readonly side: number
 }
 
@@ -21,7 +22,7 @@ export function BlockPicture({ load, stamp, side }: Props) {
   const loading = useRef(load)
   loading.current = load
   const decoded = useDecodedPhotos()
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the stamp says when the block is another, a photograph when it is there
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the stamp changes with the block, and a decoded photograph has to be painted
   useEffect(() => {
     const paper = canvas.current
     if (paper === null) return
@@ -29,12 +30,12 @@ export function BlockPicture({ load, stamp, side }: Props) {
     const show = (block: Block | null): void => {
       if (block === null || gone) return
       draw(paper, block, side)
-      stay(paper, () => seen.observe(paper))
+      remember(paper, () => seen.observe(paper))
     }
     const seen = new IntersectionObserver(([entry]) => {
       if (entry?.isIntersecting !== true) return
       seen.disconnect()
-      // What cannot be read, or drawn, has no picture: opening it says why.
+      // A block that cannot be read or drawn has no picture. Opening it says why.
       loading
         .current()
         .then(show)
@@ -54,14 +55,14 @@ export function BlockPicture({ load, stamp, side }: Props) {
   )
 }
 
-/** Far more than are in sight at once. */
+/** Far more than are in view at once. */
 const MOST_DRAWN = 400
-/** Pictures that are drawn, the one drawn longest ago first, and what lets each be drawn again. */
+/** The pictures in memory, the oldest first, each with what to do when it is dropped. */
 const drawn = new Map<HTMLCanvasElement, () => void>()
 
-function stay(paper: HTMLCanvasElement, again: () => void): void {
-  drawn.delete(paper)
-  drawn.set(paper, again)
+function remember(canvas: HTMLCanvasElement, onDrop: () => void): void {
+  drawn.delete(canvas)
+  drawn.set(canvas, onDrop)
   const [oldest] = drawn
   if (drawn.size <= MOST_DRAWN || oldest === undefined) return
   drawn.delete(oldest[0])
@@ -78,20 +79,20 @@ function draw(canvas: HTMLCanvasElement, block: Block, side: number): void {
   const around = bordersAround(block)
   const scale = size / (Math.max(columns, rows) + 2 * around)
   pen.setTransform(scale, 0, 0, scale, (size - columns * scale) / 2, (size - rows * scale) / 2)
-  const cloth: CellScale = { cell: toNumber(cellOf(block)), pixels: scale }
-  drawBorders(pen, block, around, cloth)
+  const cellScale: CellScale = { cell: toNumber(cellOf(block)), pixels: scale }
+  drawBorders(pen, block, around, cellScale)
   drawGrid(pen, columns, rows, scale)
   for (const { fabric, turn, path } of areasOf(block)) {
-    pen.fillStyle = fillIn(block, fabric, turn, cloth)
+    pen.fillStyle = fillFor(block, fabric, turn, cellScale)
     pen.fill(path)
-    // A hair of the same cloth closes the gaps between neighbours.
+    // A thin outline of the same fabric closes the gaps between neighbours.
     pen.strokeStyle = pen.fillStyle
     pen.lineWidth = 0.6 / scale
     pen.stroke(path)
   }
 }
 
-/** Where no cloth lies the grid shows. */
+/** The grid shows where there is no fabric. */
 function drawGrid(pen: CanvasRenderingContext2D, columns: number, rows: number, scale: number): void {
   pen.fillStyle = 'rgb(128 128 128 / 0.12)'
   pen.fillRect(0, 0, columns, rows)
@@ -101,27 +102,27 @@ function drawGrid(pen: CanvasRenderingContext2D, columns: number, rows: number, 
   for (let y = 1; y < rows; y++) pen.strokeRect(0, y, columns, 0)
 }
 
-function fillIn({ fabrics }: Block, id: string, turn: Turn, cloth: CellScale): string | CanvasPattern {
+function fillFor({ fabrics }: Block, id: string, turn: Turn, cellScale: CellScale): string | CanvasPattern {
   const fabric = fabrics.find((one) => one.id === id)
-  return fabric === undefined ? UNKNOWN_COLOUR : canvasFill(fabric, 'cloth', turn, cloth)
+  return fabric === undefined ? UNKNOWN_COLOUR : canvasFill(fabric, 'cloth', turn, cellScale)
 }
 
-/** From the outside in, each over the one around it. */
-function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number, cloth: CellScale): void {
+/** From the outside in, each over the one outside it. */
+function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number, cellScale: CellScale): void {
   let out = around
   const { columns, rows } = block.grid
   for (const { finishedWidth, fabric, corner } of [...(block.borders ?? [])].reverse()) {
-    const wide = decimal(finishedWidth) / cloth.cell
-    pen.fillStyle = fillIn(block, fabric, 0, cloth)
+    const wide = decimal(finishedWidth) / cellScale.cell
+    pen.fillStyle = fillFor(block, fabric, 0, cellScale)
     pen.fillRect(-out, -out, columns + 2 * out, rows + 2 * out)
     if (corner !== undefined) {
-      pen.fillStyle = fillIn(block, corner, 0, cloth)
+      pen.fillStyle = fillFor(block, corner, 0, cellScale)
       for (const x of [-out, columns + out - wide]) for (const y of [-out, rows + out - wide]) pen.fillRect(x, y, wide, wide)
     }
     out -= wide
   }
-  // A hair of the innermost border stays under the patches, so that nothing shines through between them.
-  const hair = 1 / cloth.pixels
+  // A thin edge of the innermost border stays under the patches, so that no gap shows between them.
+  const hair = 1 / cellScale.pixels
   pen.clearRect(hair, hair, block.grid.columns - 2 * hair, block.grid.rows - 2 * hair)
 }
 
@@ -131,7 +132,7 @@ interface Area {
   readonly path: Path2D
 }
 
-/** All patches of one cloth that lie the same way. */
+/** All patches of one fabric and one turn. */
 function areasOf({ units }: Block): Iterable<Area> {
   const areas = new Map<string, Area>()
   for (const unit of units) {

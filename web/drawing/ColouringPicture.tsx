@@ -1,8 +1,8 @@
 /**
- * A small picture of a block, one path for each fabric and each way its cloth lies.
+ * A small picture of a block in other fabrics, with one path for each fabric and each turn of its print.
  *
- * In      the block's outlines, made once; of some patches other fabrics.
- * Out     an SVG, whose prints are the patterns of `ClothDefs` under the id given, in cells.
+ * In      the block's outlines, computed once, and the fabrics of patches that differ.
+ * Out     an SVG in cells. Its prints are the patterns that `FabricDefs` defines under the same id.
  */
 import type { Block, Fabric } from '../../geometry/index.ts'
 import { bordersAround, borderShapes, unitShapes } from '../document/shapes.ts'
@@ -30,7 +30,7 @@ export function blockOutlines(block: Block): BlockOutlines {
   }
 }
 
-/** Beyond so many patches seams would be all that is seen. */
+/** Up to this many patches the seams are drawn; with more, nothing but seams would be seen. */
 const MOST_SEAMS = 500
 
 interface Props {
@@ -46,9 +46,9 @@ export function ColouringPicture({ id, outlines, fabrics, colours }: Props) {
   for (const { patch, fabric: own, turn, path } of outlines.shapes) {
     const fabric = colours?.get(patch) ?? own
     const key = `${fabric} ${turn}`
-    const there = paths.get(key)
-    if (there === undefined) paths.set(key, { fabric, turn, path })
-    else there.path += path
+    const group = paths.get(key)
+    if (group === undefined) paths.set(key, { fabric, turn, path })
+    else group.path += path
   }
   const known = new Map(fabrics.map((fabric) => [fabric.id, fabric]))
   const seams = outlines.shapes.length <= MOST_SEAMS

@@ -1,7 +1,7 @@
 /**
- * A drawing on a canvas of its own, in two layers: what is cloth, and what is said of it, so that no mark ever lies under cloth.
+ * A drawing on a canvas of its own, in two layers: the fabric below, all marks above it.
  *
- * Painted anew only when the drawing or the frame has changed, however often the page round it is told anew.
+ * It is painted again only if the drawing or its frame has changed, however often the page around it is rendered.
  */
 import { memo, useMemo } from 'react'
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js'
@@ -9,29 +9,33 @@ import type { Point } from '../document/shapes.ts'
 import type { ViewDrawing, PartType } from './viewDrawing.ts'
 import { paint, type PaintContext } from './paint.ts'
 
-const CLOTH: ReadonlySet<PartType> = new Set(['cloth', 'back', 'folded', 'edge', 'seam', 'stitches'])
+const FABRIC_LAYER: ReadonlySet<PartType> = new Set(['fabric', 'back', 'folded', 'edge', 'seam', 'stitches'])
 
 interface Props {
   readonly drawing: ViewDrawing
-  readonly sight: PaintContext
+  readonly context: PaintContext
   readonly size: Point
 }
 
-export function DrawingCanvas({ drawing, sight, size: [width, height] }: Props) {
-  const cloth = useMemo(() => drawing.filter(({ what }) => CLOTH.has(what)), [drawing])
-  const above = useMemo(() => drawing.filter(({ what }) => !CLOTH.has(what)), [drawing])
+export function DrawingCanvas({ drawing, context, size: [width, height] }: Props) {
+  const fabric = useMemo(() => drawing.filter(({ type }) => FABRIC_LAYER.has(type)), [drawing])
+  const marks = useMemo(() => drawing.filter(({ type }) => !FABRIC_LAYER.has(type)), [drawing])
   return (
     <Stage width={width} height={height} listening={false}>
-      <Painted drawing={cloth} sight={sight} />
-      <Painted drawing={above} sight={sight} />
+      <PaintedLayer drawing={fabric} context={context} />
+      <PaintedLayer drawing={marks} context={context} />
     </Stage>
   )
 }
 
-const Painted = memo(function Painted({ drawing, sight }: Pick<Props, 'drawing' | 'sight'>) {
+const PaintedLayer = memo(function PaintedLayer({ drawing, context }: Pick<Props, 'drawing' | 'context'>) {
   return (
     <Layer listening={false}>
-      <Shape perfectDrawEnabled={false} listening={false} sceneFunc={({ _context }) => paint(_context as CanvasRenderingContext2D, drawing, sight)} />
+      <Shape
+        perfectDrawEnabled={false}
+        listening={false}
+        sceneFunc={({ _context }) => paint(_context as CanvasRenderingContext2D, drawing, context)}
+      />
     </Layer>
   )
 })

@@ -1,42 +1,43 @@
 /**
- * Prints in small pictures: patterns that an SVG fills its patches with, to the same scale as the board.
+ * Prints in SVG pictures: patterns to fill patches with, true to scale as on the board.
  *
- * In      fabrics, the length of one unit of the picture in the block's measure, the turns in which cloth lies, and a word that keeps ids apart.
- * Out     definitions, and the fill of a fabric by name.
+ * In      the fabrics, how long one unit of the picture is in the block's unit of measure, the turns that prints lie in, and a prefix for the ids.
+ * Out     the definitions, and the fill of a fabric.
  */
 import { useId } from 'react'
 import { type Block, cellOf, type Fabric, marksOf, parseLength, photoSize, type Print, toNumber } from '../../geometry/index.ts'
+import { UNKNOWN_COLOUR } from './fabricParts.ts'
 
 interface Props {
   readonly id: string
   readonly fabrics: readonly Fabric[]
-  /** What one unit of the picture measures: of a block's picture, a cell. */
+  /** How long one unit of the picture is, in inches or centimetres. In a picture of a block it is a cell. */
   readonly unit: number
   readonly turns?: readonly number[]
 }
 
-const STRAIGHT = [0] as const
-/** All the ways in which cloth lies: `lieOf`. */
+const NO_TURN = [0] as const
+/** All the turns that a print can lie in, in quarter turns: see `lieOf`. */
 export const ALL_TURNS = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5] as const
 
 export const cellLength = (block: Block): number => toNumber(cellOf(block))
 
 export const svgFill = (id: string, fabric: Fabric | undefined, turn = 0): string =>
-  fabric === undefined ? '#888888' : fabric.print === undefined ? fabric.colour : `url(#${id}${fabric.id}-${turn})`
+  fabric === undefined ? UNKNOWN_COLOUR : fabric.print === undefined ? fabric.colour : `url(#${id}${fabric.id}-${turn})`
 
-export function FabricDefs({ id, fabrics, unit, turns = STRAIGHT }: Props) {
+export function FabricDefs({ id, fabrics, unit, turns = NO_TURN }: Props) {
   return (
     <defs>
       {fabrics.map((fabric) =>
         fabric.print === undefined ? null : (
-          <Repeat key={fabric.id} id={`${id}${fabric.id}-`} fabric={fabric} print={fabric.print} unit={unit} turns={turns} />
+          <PrintPatterns key={fabric.id} id={`${id}${fabric.id}-`} fabric={fabric} print={fabric.print} unit={unit} turns={turns} />
         ),
       )}
     </defs>
   )
 }
 
-interface RepeatProps {
+interface PatternsProps {
   readonly id: string
   readonly fabric: Fabric
   readonly print: Print
@@ -44,33 +45,33 @@ interface RepeatProps {
   readonly turns: readonly number[]
 }
 
-/** Cells to a repeat, or repeats to a cell: beyond this nothing of it is seen, and a browser may not take the number. */
-const WIDEST = 1e6
+/** The largest and, inverted, the smallest repeat in cells. Beyond this nothing of the print can be seen, and a browser may reject the number. */
+const MOST_CELLS = 1e6
 
-/** One pattern with what is drawn; the turned ones draw the same. */
-function Repeat({ id, fabric, print, unit, turns }: RepeatProps) {
+/** One pattern with its marks; the turned patterns refer to it. */
+function PrintPatterns({ id, fabric, print, unit, turns }: PatternsProps) {
   const length = parseLength(print.repeat)
-  const wide = Math.min(WIDEST, Math.max(1 / WIDEST, (length === null ? 1 : toNumber(length)) / unit))
-  const lies = (turn: number): string => `rotate(${turn * 90}) scale(${wide})`
+  const wide = Math.min(MOST_CELLS, Math.max(1 / MOST_CELLS, (length === null ? 1 : toNumber(length)) / unit))
+  const transform = (turn: number): string => `rotate(${turn * 90}) scale(${wide})`
   const [first = 0, ...others] = turns
   return (
     <>
-      <Drawn id={`${id}${first}`} fabric={fabric} print={print} transform={lies(first)} />
+      <PrintPattern id={`${id}${first}`} fabric={fabric} print={print} transform={transform(first)} />
       {others.map((turn) => (
-        <pattern key={turn} id={`${id}${turn}`} href={`#${id}${first}`} patternTransform={lies(turn)} />
+        <pattern key={turn} id={`${id}${turn}`} href={`#${id}${first}`} patternTransform={transform(turn)} />
       ))}
     </>
   )
 }
 
-interface DrawnProps {
+interface PatternProps {
   readonly id: string
   readonly fabric: Fabric
   readonly print: Print
   readonly transform: string
 }
 
-function Drawn({ id, fabric, print, transform }: DrawnProps) {
+function PrintPattern({ id, fabric, print, transform }: PatternProps) {
   const size = print.photo === undefined ? null : photoSize(print.photo)
   const high = size === null ? 1 : size.height / size.width
   return (
@@ -88,7 +89,7 @@ function Drawn({ id, fabric, print, transform }: DrawnProps) {
   )
 }
 
-/** A square of cloth: two inches or five centimetres of it, or one whole repeat where that is more. */
+/** A small square of fabric: two inches or five centimetres of it, or one whole repeat if that is more. */
 export function Swatch({ fabric, unit }: { readonly fabric: Fabric; readonly unit: 'in' | 'cm' }) {
   const id = useId()
   if (fabric.print === undefined) {

@@ -1,4 +1,4 @@
-/** A drawing on a canvas of its own, as large as its place allows; what lies over it is told where its cells lie. */
+/** A drawing on a canvas of its own, scaled to fit its place. Elements over it get the scale and the origin, to find the cells. */
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react'
 import { type Block, cellOf, type Fabric, toNumber } from '../../geometry/index.ts'
 import { canvasFill, useDecodedPhotos } from './fabricPattern.ts'
@@ -9,15 +9,15 @@ import type { ViewDrawing } from './viewDrawing.ts'
 import type { PaintContext } from './paint.ts'
 
 interface Props {
-  /** Whose fabrics it is drawn in. */
+  /** The block whose fabrics are used. */
   readonly block: Block
   readonly drawing: ViewDrawing
   /** Left, top, right, bottom, in cells. */
   readonly reach: readonly [number, number, number, number]
-  /** What a screen reader says of it. */
+  /** The accessible name. */
   readonly label: string
   readonly className: string
-  /** Pixels left round it. */
+  /** Pixels left free around it. */
   readonly margin: number
   readonly over?: (scale: number, origin: Point) => ReactNode
 }
@@ -30,29 +30,29 @@ export function FittedDrawing({ block, drawing, reach: [x0, y0, x1, y1], label, 
   const [left, top] = [width / 2 - ((x0 + x1) / 2) * scale, height / 2 - ((y0 + y1) / 2) * scale]
   useEffect(() => {
     if (place.current === null) return
-    const watch = new ResizeObserver(([entry]) => {
+    const observer = new ResizeObserver(([entry]) => {
       if (entry !== undefined) setSize([entry.contentRect.width, entry.contentRect.height])
     })
-    watch.observe(place.current)
-    return () => watch.disconnect()
+    observer.observe(place.current)
+    return () => observer.disconnect()
   }, [])
-  const prints = useDecodedPhotos()
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a photograph that has just been decoded is drawn anew
-  const sight = useMemo((): PaintContext => {
-    const seen = { cell: toNumber(cellOf(block)), pixels: scale * (window.devicePixelRatio || 1) }
+  const photos = useDecodedPhotos()
+  // biome-ignore lint/correctness/useExhaustiveDependencies: when a photograph has been decoded, the drawing is painted again
+  const context = useMemo((): PaintContext => {
+    const cellScale = { cell: toNumber(cellOf(block)), pixels: scale * (window.devicePixelRatio || 1) }
     const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
     return {
       scale,
       toPixels: (x, y) => [left + x * scale, top + y * scale],
       ink,
       paper,
-      fillOf: (fabric, turn) => canvasFill(fabrics.get(fabric) as Fabric, 'cloth', turn, seen),
+      fillOf: (fabric, turn) => canvasFill(fabrics.get(fabric) as Fabric, 'cloth', turn, cellScale),
     }
-  }, [block, scale, left, top, ink, paper, prints])
+  }, [block, scale, left, top, ink, paper, photos])
   return (
     <div ref={place} className={className}>
       <div role="img" aria-label={label}>
-        {width > 0 && <DrawingCanvas drawing={drawing} sight={sight} size={[width, height]} />}
+        {width > 0 && <DrawingCanvas drawing={drawing} context={context} size={[width, height]} />}
       </div>
       {width > 0 && over?.(scale, [left, top])}
     </div>

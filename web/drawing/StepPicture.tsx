@@ -1,4 +1,4 @@
-/** A picture of the booklet, drawn by the same pen as its pages; letters and lines keep their size however small it is shown. */
+/** A picture of the booklet, drawn with the same code as its pages. Letters and lines have the same size however small the picture is. */
 import { memo, useMemo } from 'react'
 import { type Drawing, drawingSvg, type Fabric } from '../../geometry/index.ts'
 import { t, tell } from '../words/words.ts'
@@ -9,10 +9,10 @@ interface Props {
   readonly unit: 'in' | 'cm'
 }
 
-/** Pixels: as wide as the sheet leaves room, and no taller than lets the words be seen beside it. */
+/** Pixels: as wide as the sheet allows, and not so tall that the step's words are pushed out of view. */
 const WIDEST = 330
 const TALLEST = 250
-/** Points to a unit of measure, as the pen draws them. */
+/** Printer's points in an inch and in a centimetre. */
 const POINTS = { in: 72, cm: 72 / 2.54 } as const
 
 export const StepPicture = memo(function StepPicture({ drawing, fabrics, unit }: Props) {

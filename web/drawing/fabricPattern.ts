@@ -1,27 +1,22 @@
 /**
- * What a fabric is filled with on a canvas: its colour, or its print drawn true to scale.
- * The one place that says so.
+ * The fill of a fabric on a canvas: its colour, or its print true to scale.
  *
- * In      a fabric, how the cloth is looked at, the quarter turns by which it lies, and how large a cell is in the measure and in pixels.
- * Out     a fill for a path whose coordinates are cells, under a transform to pixels. A print too small to be seen is one flat colour; a photograph is
- *         its mean colour until it is decoded, and then `useDecodedPhotos` draws anew.
- * How     `lieOf` says how cloth lies; borders lie as the block does.
+ * In      a fabric, the view mode, the quarter turns that it lies in (see `lieOf`; borders are not turned), and how large a cell is.
+ * Out     a fill for paths in cells, under a transform to pixels. A print too small to be seen is one flat colour. A photograph is its mean colour until it
+ *         has been decoded; then `useDecodedPhotos` renders again.
  */
 import { create } from 'zustand'
 import { type Fabric, flatColour, lightnessOf, marksOf, parseLength, type Print, type PrintMark, toNumber } from '../../geometry/index.ts'
 import type { ViewMode } from '../document/store.ts'
 
 export interface CellScale {
-  /** A cell in the measure's unit. */
+  /** The length of a cell, in inches or centimetres. */
   readonly cell: number
-  /** Pixels of the canvas to a cell. */
+  /** Canvas pixels in a cell. */
   readonly pixels: number
 }
 
-/** For a fabric that the block does not have (a file is never read so). */
-export const UNKNOWN_COLOUR = '#888888'
-
-/** Pixels: below this a repeat is a blur, above it a tile costs more than it shows. */
+/** Pixels of a repeat: below this it is a blur, and above it a tile costs more than it shows. */
 const LEAST = 4
 const MOST = 2048
 
@@ -44,7 +39,7 @@ const repeatOf = ({ repeat }: Print): number => {
   return length === null ? 1 : toNumber(length)
 }
 
-/** As it is; in greys of the same lightness; or paler, as the back of a print. */
+/** A colour as a view shows it: as it is, as a grey of the same lightness, or paler for the wrong side. */
 export function colourInView(colour: string, mode: ViewMode): string {
   if (mode === 'value') return `hsl(0 0% ${Math.round(lightnessOf(colour))}%)`
   if (mode !== 'wrong') return colour
@@ -57,10 +52,10 @@ interface Tile {
   readonly patterns: Map<number, CanvasPattern>
 }
 
-/** While a colour is dragged, each of its shades makes a tile. */
+/** Tiles of one print. While the maker drags in a colour picker, each shade makes another one. */
 const MOST_TILES = 12
 
-/** Tiles of a print last as long as the print itself: an edited one is another value. */
+/** Tiles last as long as their print: an edited print is a new value. */
 const tiles = new WeakMap<Print, Map<string, Tile>>()
 const photos = new WeakMap<Print, HTMLImageElement>()
 const pen = document.createElement('canvas').getContext('2d') as CanvasRenderingContext2D
@@ -80,7 +75,7 @@ function tileOf(fabric: Fabric, print: Print, mode: ViewMode, size: number): Til
 }
 
 function drawnTile(fabric: Fabric, print: Print, mode: ViewMode, size: number): HTMLCanvasElement {
-  const [canvas, brush] = sheet(size, size)
+  const [canvas, brush] = newCanvas(size, size)
   brush.fillStyle = colourInView(fabric.colour, mode)
   brush.fillRect(0, 0, size, size)
   brush.scale(size, size)
@@ -103,9 +98,9 @@ function photoTile(print: Print, mode: ViewMode, size: number): HTMLCanvasElemen
   const photo = photoOf(print)
   if (!photo.complete || photo.naturalWidth === 0) return null
   const width = Math.min(size, photo.naturalWidth)
-  const [canvas, brush] = sheet(width, Math.max(1, Math.round((width * photo.naturalHeight) / photo.naturalWidth)))
+  const [canvas, brush] = newCanvas(width, Math.max(1, Math.round((width * photo.naturalHeight) / photo.naturalWidth)))
   brush.drawImage(photo, 0, 0, canvas.width, canvas.height)
-  if (mode === 'value') greyed(brush, canvas)
+  if (mode === 'value') turnGrey(brush, canvas)
   if (mode === 'wrong') {
     brush.fillStyle = 'rgb(255 255 255 / 0.45)'
     brush.fillRect(0, 0, canvas.width, canvas.height)
@@ -113,7 +108,7 @@ function photoTile(print: Print, mode: ViewMode, size: number): HTMLCanvasElemen
   return canvas
 }
 
-function greyed(brush: CanvasRenderingContext2D, { width, height }: HTMLCanvasElement): void {
+function turnGrey(brush: CanvasRenderingContext2D, { width, height }: HTMLCanvasElement): void {
   const picture = brush.getImageData(0, 0, width, height)
   const { data } = picture
   for (let at = 0; at < data.length; at += 4) {
@@ -126,14 +121,14 @@ function greyed(brush: CanvasRenderingContext2D, { width, height }: HTMLCanvasEl
   brush.putImageData(picture, 0, 0)
 }
 
-function sheet(width: number, height: number): [HTMLCanvasElement, CanvasRenderingContext2D] {
+function newCanvas(width: number, height: number): [HTMLCanvasElement, CanvasRenderingContext2D] {
   const canvas = document.createElement('canvas')
   canvas.width = width
   canvas.height = height
   return [canvas, canvas.getContext('2d') as CanvasRenderingContext2D]
 }
 
-/** A number that changes when a photograph has been decoded: what draws with `canvasFill` draws anew. */
+/** A number that changes when a photograph has been decoded. Use it in every component that draws with `canvasFill`, so that it renders again. */
 export const useDecodedPhotos = create<number>(() => 0)
 
 function photoOf(print: Print): HTMLImageElement {

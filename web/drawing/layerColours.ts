@@ -1,7 +1,7 @@
-/** Colours of the layers view: the thicker the cloth, the darker; the numbers say the rest. */
+/** The colours of the layers view: more layers, darker. */
 import { areaOf, type Layered } from '../../geometry/index.ts'
 
-/** Layers at which the darkest colour is reached. */
+/** The number of layers with the darkest colour. */
 const DARKEST = 15
 
 export function layerColour(layers: number): string {
@@ -16,11 +16,11 @@ export interface LayerArea {
   readonly area: number
 }
 
-/** How much of the block lies under each number of layers, thinnest first; slivers too thin to see are left out. */
+/** How much of the block has each number of layers, fewest first. Slivers too thin to see are left out. */
 export function layerAreas(cells: Layered['cells']): LayerArea[] {
-  const sums = new Map<number, number>()
-  for (const { poly, layers } of cells) sums.set(layers, (sums.get(layers) ?? 0) + areaOf(poly))
-  return [...sums]
+  const areas = new Map<number, number>()
+  for (const { poly, layers } of cells) areas.set(layers, (areas.get(layers) ?? 0) + areaOf(poly))
+  return [...areas]
     .map(([layers, area]) => ({ layers, area }))
     .filter(({ area }) => area > 1e-6)
     .sort((a, b) => a.layers - b.layers)

@@ -1,11 +1,10 @@
-/** One mark for each verdict: a shape and a colour of its own, the same on the cloth and in the list. Paths lie in a box from −8 to 8. */
+/** The mark of each verdict, with its own shape and colour, the same on the board and in the lists. Paths lie in a box from −8 to 8. */
 import type { Verdict } from '../../geometry/index.ts'
 import { said } from '../words/words.ts'
 
 export interface MarkStyle {
   readonly path: string
   readonly fill: string
-  readonly label: string
   readonly sentence: string
 }
 
@@ -13,34 +12,29 @@ export const MARKS: Readonly<Record<Verdict, MarkStyle>> = {
   nests: {
     path: 'M-7 0C-4 -6 4 -6 7 0C4 6 -4 6 -7 0Z',
     fill: '#2f7d6b',
-    label: 'nests',
     sentence: said('The allowances lie opposite ways, so the two seams lock when you butt them together.'),
   },
   clashes: {
     path: 'M-7 -7L-1 -3L1 -8L3 -2L8 -1L3 2L6 7L0 4L-4 8L-4 2L-8 0L-4 -2Z',
     fill: '#c22f3d',
-    label: 'clashes',
     sentence: said('Both allowances lie the same way, so they pile up and push the seams apart.'),
   },
   open: {
     path: 'M-6 -6H6V6H-6ZM-3 -3V3H3V-3Z',
     fill: '#3f6fb0',
-    label: 'open',
     sentence: said('One of the seams is pressed open: match the stitching lines with a pin.'),
   },
   pin: {
     path: 'M0 -8A4 4 0 1 1 -0.01 -8ZM-1 0H1L0.6 8H-0.6Z',
     fill: '#a66a12',
-    label: 'pin',
     sentence: said('Seams meet here that are not mirror images of each other: push a pin through both points.'),
   },
   tip: {
     path: 'M0 -7L8 6H-8ZM0 -2L-3 4H3Z',
     fill: '#7a4a8c',
-    label: 'tip',
     sentence: said('A point ends here: stitch exactly through it, so that it is not cut off.'),
   },
 }
 
-/** What has to be mended, what wants care at the machine, what lies well. */
+/** In the order of the seam check: what has to be fixed, what needs care at the machine, what is fine. */
 export const VERDICTS = ['clashes', 'pin', 'tip', 'open', 'nests'] as const satisfies readonly Verdict[]

@@ -1,5 +1,6 @@
-/** Painting a drawing: how each part looks. Lines and marks keep their size on the screen, cloth follows the frame. */
+/** Paints a drawing on a canvas: what each type of part looks like. Lines and marks have the same size at any zoom; fabric is scaled. */
 import type { Point } from '../document/shapes.ts'
+import { UNKNOWN_COLOUR } from './fabricParts.ts'
 import { MARKS } from './marks.ts'
 import { type ViewDrawing, type DrawingPart, type PathPen, tracePart, type PartType } from './viewDrawing.ts'
 
@@ -9,87 +10,87 @@ export interface PaintContext {
   readonly toPixels: (x: number, y: number) => readonly [number, number]
   readonly ink: string
   readonly paper: string
-  /** What a print is filled with, for paths in cells; without it cloth has one colour. */
+  /** The fill of a print, for paths in cells. Without it a print is painted in one colour. */
   readonly fillOf?: (fabric: string, turn: number) => string | CanvasPattern
 }
 
 type Canvas = CanvasRenderingContext2D
-type Painter = (pen: Canvas, part: DrawingPart, sight: PaintContext) => void
+type Painter = (pen: Canvas, part: DrawingPart, context: PaintContext) => void
 
-/** Cloth is the same by day and by night: what lies on it keeps one colour. */
+/** Fabric looks the same on a light and on a dark page, so what is painted on it has fixed colours. */
 const DARK = '#2b2320'
 const PALE = '#fffaf2'
 const CLASH = MARKS.clashes.fill
 const NEST = MARKS.nests.fill
 const WARM = '#8f3a1f'
 
-export function paint(pen: Canvas, drawing: ViewDrawing, sight: PaintContext): void {
+export function paint(pen: Canvas, drawing: ViewDrawing, context: PaintContext): void {
   for (const part of drawing) {
     pen.save()
     pen.lineJoin = 'round'
     pen.lineCap = 'round'
-    PAINTERS[part.what](pen, part, sight)
+    PAINTERS[part.type](pen, part, context)
     pen.restore()
   }
 }
 
 const PAINTERS: Readonly<Record<PartType, Painter>> = {
-  cloth: (pen, part, sight) => fill(pen, part, sight, part.colour ?? '#888888', part.faint === true ? 0.5 : 1),
-  back: (pen, part, sight) => sheet(pen, part, sight, paler(part.colour ?? '#888888')),
-  folded: (pen, part, sight) => sheet(pen, part, sight, part.colour ?? '#888888'),
-  edge: (pen, part, sight) => stroke(pen, part, sight, DARK, 0.9, 0.65),
-  seam: (pen, part, sight) => stroke(pen, part, sight, DARK, 1.2, 0.7),
-  stitches: (pen, part, sight) => {
-    stroke(pen, part, sight, PALE, 1.6, 0.7)
+  fabric: (pen, part, context) => fill(pen, part, context, part.colour ?? UNKNOWN_COLOUR, part.faint === true ? 0.5 : 1),
+  back: (pen, part, context) => layer(pen, part, context, paler(part.colour ?? UNKNOWN_COLOUR)),
+  folded: (pen, part, context) => layer(pen, part, context, part.colour ?? UNKNOWN_COLOUR),
+  edge: (pen, part, context) => stroke(pen, part, context, DARK, 0.9, 0.65),
+  seam: (pen, part, context) => stroke(pen, part, context, DARK, 1.2, 0.7),
+  stitches: (pen, part, context) => {
+    stroke(pen, part, context, PALE, 1.6, 0.7)
     pen.setLineDash([4, 3])
-    stroke(pen, part, sight, WARM, 1.3, 0.9)
+    stroke(pen, part, context, WARM, 1.3, 0.9)
   },
-  round: (pen, part, sight) => {
-    stroke(pen, part, sight, sight.paper, 9, 1)
-    stroke(pen, part, sight, sight.ink, 5, 1)
+  round: (pen, part, context) => {
+    stroke(pen, part, context, context.paper, 9, 1)
+    stroke(pen, part, context, context.ink, 5, 1)
   },
-  join: (pen, part, sight) => {
-    stroke(pen, part, sight, PALE, 6, 1)
-    stroke(pen, part, sight, WARM, 3, 1)
+  join: (pen, part, context) => {
+    stroke(pen, part, context, PALE, 6, 1)
+    stroke(pen, part, context, WARM, 3, 1)
   },
-  wedge: (pen, part, sight) => each(part, sight, (x, y) => wedge(pen, x, y, wayOf(part, sight))),
-  bars: (pen, part, sight) => each(part, sight, (x, y) => bars(pen, x, y, wayOf(part, sight))),
-  number: (pen, part, sight) => each(part, sight, (x, y) => badge(pen, x, y, part.text ?? '')),
-  mark: (pen, part, sight) => each(part, sight, (x, y) => mark(pen, x, y, part, sight)),
-  stretch: (pen, part, sight) => {
-    stroke(pen, part, sight, PALE, 8, 1)
-    stroke(pen, part, sight, CLASH, 4.5, 1)
+  wedge: (pen, part, context) => each(part, context, (x, y) => wedge(pen, x, y, directionOf(part, context))),
+  bars: (pen, part, context) => each(part, context, (x, y) => bars(pen, x, y, directionOf(part, context))),
+  number: (pen, part, context) => each(part, context, (x, y) => badge(pen, x, y, part.text ?? '')),
+  mark: (pen, part, context) => each(part, context, (x, y) => mark(pen, x, y, part, context)),
+  stretch: (pen, part, context) => {
+    stroke(pen, part, context, PALE, 8, 1)
+    stroke(pen, part, context, CLASH, 4.5, 1)
   },
-  between: (pen, part, sight) => {
-    stroke(pen, part, sight, DARK, 2.4, 0.8)
-    stroke(pen, part, sight, PALE, 1, 1)
+  between: (pen, part, context) => {
+    stroke(pen, part, context, DARK, 2.4, 0.8)
+    stroke(pen, part, context, PALE, 1, 1)
   },
-  opposite: (pen, part, sight) => each(part, sight, (x, y) => bar(pen, x, y)),
-  lost: (pen, part, sight) => each(part, sight, (x, y) => ring(pen, x, y, CLASH, true)),
-  gained: (pen, part, sight) => each(part, sight, (x, y) => ring(pen, x, y, NEST, false)),
-  changed: (pen, part, sight) => {
-    stroke(pen, part, sight, PALE, 10, 0.9)
+  opposite: (pen, part, context) => each(part, context, (x, y) => bar(pen, x, y)),
+  lost: (pen, part, context) => each(part, context, (x, y) => ring(pen, x, y, CLASH, true)),
+  gained: (pen, part, context) => each(part, context, (x, y) => ring(pen, x, y, NEST, false)),
+  changed: (pen, part, context) => {
+    stroke(pen, part, context, PALE, 10, 0.9)
     pen.setLineDash([10, 7])
-    stroke(pen, part, sight, NEST, 5, 1)
+    stroke(pen, part, context, NEST, 5, 1)
   },
 }
 
-function fill(pen: Canvas, part: DrawingPart, sight: PaintContext, colour: string, alpha = 1): void {
-  const { toPixels, fillOf } = sight
+function fill(pen: Canvas, part: DrawingPart, context: PaintContext, colour: string, alpha = 1): void {
+  const { toPixels, fillOf } = context
   pen.globalAlpha = alpha
-  if (part.print !== undefined && fillOf !== undefined) return fillPrint(pen, part, sight, fillOf(part.print.fabric, part.print.turn))
+  if (part.print !== undefined && fillOf !== undefined) return fillPrint(pen, part, context, fillOf(part.print.fabric, part.print.turn))
   pen.beginPath()
   tracePart(pen satisfies PathPen, part, toPixels)
   pen.fillStyle = colour
   pen.fill()
   if (alpha < 1) return
-  // A hair of the same colour closes the seams between fills.
+  // A thin outline of the same colour closes the gaps between neighbours.
   pen.strokeStyle = colour
   pen.lineWidth = 0.6
   pen.stroke()
 }
 
-/** A print lies in cells, so that it is true to scale wherever the patch lies. */
+/** A print is painted in cells, so that it is true to scale wherever the patch lies. */
 function fillPrint(pen: Canvas, part: DrawingPart, { toPixels, scale }: PaintContext, print: string | CanvasPattern): void {
   pen.translate(...toPixels(0, 0))
   pen.scale(scale, scale)
@@ -99,8 +100,8 @@ function fillPrint(pen: Canvas, part: DrawingPart, { toPixels, scale }: PaintCon
   pen.fill()
 }
 
-/** Cloth on cloth throws a little shadow. */
-function sheet(pen: Canvas, part: DrawingPart, { toPixels }: PaintContext, colour: string): void {
+/** Fabric on fabric casts a small shadow. */
+function layer(pen: Canvas, part: DrawingPart, { toPixels }: PaintContext, colour: string): void {
   pen.shadowColor = 'rgb(30 20 10 / 0.45)'
   pen.shadowBlur = 5
   pen.beginPath()
@@ -122,14 +123,14 @@ function each({ spots = [] }: DrawingPart, { toPixels }: PaintContext, draw: (x:
   for (const [x, y] of spots) draw(...toPixels(x, y))
 }
 
-/** The back of a print is paler than its right side. */
+/** The wrong side of a fabric is paler than its right side. */
 export function paler(colour: string): string {
   const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(colour.slice(at, at + 2), 16) * 0.5 + 255 * 0.5))
   return `rgb(${channels.join(' ')})`
 }
 
-/** The way across, in pixels of length one. */
-function wayOf({ toward = [0, 1] }: DrawingPart, { toPixels }: PaintContext): Point {
+/** The direction across the seam, in pixels, of length one. */
+function directionOf({ toward = [0, 1] }: DrawingPart, { toPixels }: PaintContext): Point {
   const [from, to] = [toPixels(0, 0), toPixels(...toward)]
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1
   return [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
@@ -191,7 +192,7 @@ function bar(pen: Canvas, x: number, y: number): void {
   outlined(pen, DARK, PALE)
 }
 
-/** A ring round a place; struck through where something is lost. */
+/** A ring around a place; dashed and crossed out if something is lost there. */
 function ring(pen: Canvas, x: number, y: number, colour: string, struck: boolean): void {
   for (const [shade, width] of [
     [PALE, 7],

@@ -1,21 +1,22 @@
 /**
- * The cloth as paths, made once and drawn at any zoom.
+ * The fabric of the block as paths that are made once and drawn at any zoom, in square tiles.
  *
  * In      the block.
- * Out     squares of cloth; each holds a path for each fabric and one for its seams, in cells, and is made anew only where one of its units changed.
- * A square that is out of sight is not drawn. Units are drawn fabric by fabric, not in their order: that differs only where they lie over each other.
+ * Out     tiles in cells. Each has a path for each fabric and one for its seams, and is made again only when one of its units has changed. A tile out of
+ *         view is not drawn. Units are drawn fabric by fabric, which differs from their own order only where units overlap.
  */
 import type { Block, Unit } from '../../geometry/index.ts'
+import type { PathPen } from './viewDrawing.ts'
 import { decimal, type PatchShape, borderShapes, unitShapes, type Rect, rectOf, type Point } from '../document/shapes.ts'
 
 export interface Tile {
   readonly low: Point
   readonly high: Point
   readonly corners: number
-  /** By the fabric's id; of a printed fabric by how its cloth lies, too: `fillKey`. */
+  /** By the fabric's id; for a printed fabric by `fillKey`. */
   readonly fills: ReadonlyMap<string, Path2D>
   readonly seams: Path2D
-  /** The boxes of its units, row by row: what keeps the table from shining through between two patches. */
+  /** The boxes of its units, row by row, drawn below the patches so that the background does not show through between two of them. */
   readonly ground: Path2D
 }
 
@@ -25,29 +26,29 @@ export interface Tiles {
   readonly patches: number
 }
 
-/** Units to a square, about. */
-const CROWD = 80
+/** Units in a tile, about. */
+const UNITS_IN_TILE = 80
 
-interface Made {
+interface CachedTile {
   readonly units: readonly Unit[]
   readonly tile: Tile
   readonly patches: number
 }
 
-/** A maker of tiles that keeps what it made for the block before. */
+/** Returns a function that makes the tiles of a block, and reuses those of the block before. */
 export function createTileCache(): (block: Block) => Tiles {
-  let squares = new Map<string, Made>()
+  let cached = new Map<string, CachedTile>()
   let last: { readonly block: Block; readonly tiles: Tiles } | null = null
   return (block) => {
-    if (last !== null && sameCloth(last.block, block)) return last.tiles
+    if (last !== null && sameFabric(last.block, block)) return last.tiles
     const printed = printedOf(block)
-    if (last !== null && !samePrinted(printedOf(last.block), printed)) squares = new Map()
-    const next = new Map<string, Made>()
-    for (const [key, units] of squaresOf(block)) {
-      const before = squares.get(key)
-      next.set(key, before !== undefined && sameUnits(before.units, units) ? before : made(units, printed))
+    if (last !== null && !samePrinted(printedOf(last.block), printed)) cached = new Map()
+    const next = new Map<string, CachedTile>()
+    for (const [key, units] of unitsByTile(block)) {
+      const before = cached.get(key)
+      next.set(key, before !== undefined && sameUnits(before.units, units) ? before : makeTile(units, printed))
     }
-    squares = next
+    cached = next
     const all = [...next.values()]
     const border = tileOf(borderShapes(block), [], printed)
     const tiles = border.corners > 0 ? [border, ...all.map(({ tile }) => tile)] : all.map(({ tile }) => tile)
@@ -59,19 +60,19 @@ export function createTileCache(): (block: Block) => Tiles {
   }
 }
 
-const sameCloth = (a: Block, b: Block): boolean =>
+const sameFabric = (a: Block, b: Block): boolean =>
   a.units === b.units && a.grid === b.grid && a.borders === b.borders && samePrinted(printedOf(a), printedOf(b))
 
-/** Prints lie as they were cut, so a printed fabric has a path for each turn; a plain one has a single path. */
+/** A print lies as its patch was cut, so a printed fabric has a path for each turn; a plain one has a single path. */
 export const fillKey = (fabric: string, turn: number): string => `${fabric} ${turn}`
 type Printed = ReadonlySet<string>
 const printedOf = ({ fabrics }: Block): Printed => new Set(fabrics.flatMap(({ id, print }) => (print === undefined ? [] : [id])))
 const samePrinted = (a: Printed, b: Printed): boolean => a.size === b.size && [...a].every((id) => b.has(id))
 const sameUnits = (a: readonly Unit[], b: readonly Unit[]): boolean => a.length === b.length && a.every((unit, index) => unit === b[index])
 
-/** Each unit belongs to the square that holds its top left. */
-function squaresOf({ units, grid }: Block): Map<string, Unit[]> {
-  const side = Math.max(1, Math.ceil(Math.sqrt((grid.columns * grid.rows * CROWD) / Math.max(1, units.length))))
+/** Each unit belongs to the tile that its top left corner is in. */
+function unitsByTile({ units, grid }: Block): Map<string, Unit[]> {
+  const side = Math.max(1, Math.ceil(Math.sqrt((grid.columns * grid.rows * UNITS_IN_TILE) / Math.max(1, units.length))))
   const found = new Map<string, Unit[]>()
   for (const unit of units) {
     const [x, y] = unit.kind === 'polygon' ? rectOf(unit).at : [decimal(unit.at[0]), decimal(unit.at[1])]
@@ -83,7 +84,7 @@ function squaresOf({ units, grid }: Block): Map<string, Unit[]> {
   return found
 }
 
-function made(units: readonly Unit[], printed: Printed): Made {
+function makeTile(units: readonly Unit[], printed: Printed): CachedTile {
   const pieces = units.flatMap((unit) => unitShapes(unit))
   return { units, tile: tileOf(pieces, units, printed), patches: pieces.length }
 }
@@ -112,9 +113,7 @@ function tileOf(pieces: readonly PatchShape[], units: readonly Unit[], printed: 
   return { low: [x0, y0], high: [x1, y1], corners, fills, seams, ground: groundOf(units) }
 }
 
-type Pen = Pick<CanvasRenderingContext2D, 'moveTo' | 'lineTo' | 'closePath'>
-
-export function tracePolygon(pen: Pen, corners: readonly Point[]): void {
+export function tracePolygon(pen: PathPen, corners: readonly Point[]): void {
   corners.forEach(([x, y], index) => {
     if (index === 0) pen.moveTo(x, y)
     else pen.lineTo(x, y)
@@ -122,7 +121,7 @@ export function tracePolygon(pen: Pen, corners: readonly Point[]): void {
   pen.closePath()
 }
 
-/** Boxes that stand side by side in a row are one rectangle. */
+/** Boxes side by side in a row become one rectangle. */
 function groundOf(units: readonly Unit[]): Path2D {
   const path = new Path2D()
   const boxes = units.flatMap((unit) => (unit.kind === 'polygon' ? [] : [rectOf(unit)]))

@@ -1,4 +1,4 @@
-/** The ink and paper of the page, for what is drawn on the canvas: they follow the light. */
+/** The ink and paper colours of the page, for canvas drawings. Keep them the same as in style/light.css. */
 import { useIsDark, useTheme } from './theme.ts'
 
 const INKS = {

@@ -1,66 +1,67 @@
 /**
- * A drawing: what a view shows, in plain values in cells, before anything is painted.
+ * What a view shows, as plain values in cells, before anything is painted.
  *
- * Views make drawings; the screen paints them through a pen of three verbs, and the tests read them as text. Order is the order in which they lie.
+ * Views make drawings, `paint` paints them on a canvas, and tests read them as text. Parts lie over each other in their order.
  */
 import type { Verdict } from '../../geometry/index.ts'
 import type { Point } from '../document/shapes.ts'
 
-/** What is drawn, which says how it looks. */
+/** What a part shows. `paint` decides what it looks like. */
 export type PartType =
-  /** Cloth in its colour; `faint` where it waits. */
-  | 'cloth'
-  /** The back of cloth, and its right side where an allowance is folded back. */
+  /** Fabric, right side up; `faint` if it is not sewn yet. */
+  | 'fabric'
+  /** The wrong side of the fabric, and its right side where an allowance is folded back. */
   | 'back'
   | 'folded'
-  /** Cut and folded edges; sewn lines; the stitches of a seam as they show on the wrong side. */
+  /** Cut and folded edges; sewn seams; the stitches of a seam as they show on the wrong side. */
   | 'edge'
   | 'seam'
   | 'stitches'
-  /** Round the two sides of a join; the join itself. */
+  /** The outline of the two sides that are being joined; the seam that joins them. */
   | 'round'
   | 'join'
-  /** Which way allowances lie; a seam pressed open. */
+  /** The way an allowance is pressed; a seam pressed open; a number in a badge. */
   | 'wedge'
   | 'bars'
   | 'number'
-  /** A meeting, by its verdict; a stretch of an edge between copies where seams clash. */
+  /** A meeting, by its verdict; a stretch of an edge between two copies where seams clash. */
   | 'mark'
   | 'stretch'
-  /** Edges between copies; a copy pressed the opposite way. */
+  /** The edges between copies; a copy that is pressed the opposite way. */
   | 'between'
   | 'opposite'
-  /** What an edit changes: where something nests no longer, where something nests now. */
+  /** What an edit changes: a place that no longer nests, a place that nests now, a seam pressed another way. */
   | 'lost'
   | 'gained'
   | 'changed'
 
 export interface DrawingPart {
-  readonly what: PartType
+  readonly type: PartType
   readonly colour?: string
-  /** The fabric whose print it shows, and quarter turns in which the print lies. */
+  /** The fabric whose print it shows, and the quarter turns that the print lies in. */
   readonly print?: { readonly fabric: string; readonly turn: number }
   readonly faint?: true
   readonly verdict?: Verdict
   readonly text?: string
-  /** Closed. */
+  /** Closed outlines. */
   readonly rings?: readonly (readonly Point[])[]
-  /** Open. */
+  /** Open lines. */
   readonly ways?: readonly (readonly Point[])[]
   readonly spots?: readonly Point[]
-  /** Of a wedge or bars: the way across the seam, one cell long. */
+  /** For a wedge or bars: the direction across the seam, one cell long. */
   readonly toward?: Point
 }
 
 export type ViewDrawing = readonly DrawingPart[]
 
-/** The three verbs. */
+/** The part of a canvas, or of a path, that outlines need. */
 export interface PathPen {
   moveTo(x: number, y: number): void
   lineTo(x: number, y: number): void
   closePath(): void
 }
 
+/** Adds the outlines and lines of a part to a path. */
 export function tracePart(pen: PathPen, { rings = [], ways = [] }: DrawingPart, toPixels: (x: number, y: number) => readonly [number, number]): void {
   for (const ring of rings) {
     along(pen, ring, toPixels)

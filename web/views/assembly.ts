@@ -174,11 +174,11 @@ function draw(
       faint && step > 0,
     )
   const edges = (patches: readonly number[]): DrawingPart[] =>
-    patches.length === 0 ? [] : [{ what: 'edge', rings: patches.map((patch) => rings[patch] as readonly Point[]) }]
+    patches.length === 0 ? [] : [{ type: 'edge', rings: patches.map((patch) => rings[patch] as readonly Point[]) }]
   return [
     ...fabric(waiting, true),
     ...edges(waiting),
-    ...(current.length === 0 ? [] : [{ what: 'round', rings: current.map((patch) => rings[patch] as readonly Point[]) } as const]),
+    ...(current.length === 0 ? [] : [{ type: 'round', rings: current.map((patch) => rings[patch] as readonly Point[]) } as const]),
     ...fabric(current, false),
     ...edges(current),
     ...joinParts(report, tree, step, shifts),
@@ -199,6 +199,6 @@ function joinParts(report: Findings, { sides, across }: Tree, step: number, shif
   const { toward } = join.press
   const together = Math.hypot(middles[0][0] - middles[1][0], middles[0][1] - middles[1][1]) < 1e-9
   const press: DrawingPart =
-    toward === 'open' ? { what: 'bars', spots: [at], toward: way } : { what: 'wedge', spots: [at], toward: toward === 1 ? way : [-way[0], -way[1]] }
-  return [{ what: 'join', ways: together ? [ways[0]] : ways }, ...(together ? [press] : []), { what: 'number', spots: [at], text: String(step) }]
+    toward === 'open' ? { type: 'bars', spots: [at], toward: way } : { type: 'wedge', spots: [at], toward: toward === 1 ? way : [-way[0], -way[1]] }
+  return [{ type: 'join', ways: together ? [ways[0]] : ways }, ...(together ? [press] : []), { type: 'number', spots: [at], text: String(step) }]
 }

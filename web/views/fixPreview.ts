@@ -39,7 +39,7 @@ export function drawPreview({ block, pressed, units }: Preview): ViewDrawing {
     [x + w, y + h],
     [x, y + h],
   ])
-  return pressed.length + rings.length === 0 ? [] : [{ what: 'changed', ways: pressed.map(({ points }) => points), rings }]
+  return pressed.length + rings.length === 0 ? [] : [{ type: 'changed', ways: pressed.map(({ points }) => points), rings }]
 }
 
 /** The whole block as it would be: for where the board is out of sight. */
@@ -48,15 +48,15 @@ export function drawBlockPreview(preview: Preview): ViewDrawing {
   const patches = pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners }))
   const wedges = preview.pressed.map(({ middle, points, lies }): DrawingPart => {
     const [[ax, ay], [bx, by]] = points as readonly [Point, Point]
-    return lies === null ? { what: 'bars', spots: [middle], toward: [ay - by, bx - ax] } : { what: 'wedge', spots: [middle], toward: lies }
+    return lies === null ? { type: 'bars', spots: [middle], toward: [ay - by, bx - ax] } : { type: 'wedge', spots: [middle], toward: lies }
   })
   const marks = (['nests', 'clashes'] as const).flatMap((verdict): DrawingPart[] => {
     const spots = preview.report.meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => pointOf(at))
-    return spots.length === 0 ? [] : [{ what: 'mark', verdict, spots }]
+    return spots.length === 0 ? [] : [{ type: 'mark', verdict, spots }]
   })
   return [
     ...fabricParts(preview.block, patches),
-    { what: 'edge', rings: patches.map(({ ring }) => ring) },
+    { type: 'edge', rings: patches.map(({ ring }) => ring) },
     ...drawPreview(preview),
     ...wedges,
     ...marks,

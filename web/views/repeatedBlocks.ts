@@ -51,7 +51,7 @@ function fabricOfCopies(block: Block, pieces: readonly PatchShape[], copies: rea
     return pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners.map(toCopy), turned: turn }))
   })
   const opposite = copies.filter(({ press }) => press === 'opposite').map(({ at }): Point => [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
-  return [...fabricParts(block, patches), ...(opposite.length === 0 ? [] : [{ what: 'opposite', spots: opposite } as const])]
+  return [...fabricParts(block, patches), ...(opposite.length === 0 ? [] : [{ type: 'opposite', spots: opposite } as const])]
 }
 
 /** Takes a point of the block to where it lies in a copy, turned around its middle. */
@@ -79,7 +79,7 @@ function edgesBetween(columns: number, rows: number, [wide, high]: Point): Drawi
       [0, row * high],
       [columns * wide, row * high],
     ])
-  return edges.length === 0 ? [] : [{ what: 'between', ways: edges }]
+  return edges.length === 0 ? [] : [{ type: 'between', ways: edges }]
 }
 
 /** Clashes last, so that their marks lie on top. */
@@ -95,9 +95,9 @@ function meetingParts(joins: SettingReport['joins'], meetings: SettingReport['me
   })
   const marks = (['nests', 'pin', 'tip', 'open', 'clashes'] as const).flatMap((verdict): DrawingPart[] => {
     const spots = oncePerPlace(meetings.filter((meeting) => meeting.verdict === verdict)).map(({ at }) => pointOf(at))
-    return spots.length === 0 ? [] : [{ what: 'mark', verdict, spots }]
+    return spots.length === 0 ? [] : [{ type: 'mark', verdict, spots }]
   })
-  return [...(ways.length === 0 ? [] : [{ what: 'stretch', ways } as const]), ...marks]
+  return [...(ways.length === 0 ? [] : [{ type: 'stretch', ways } as const]), ...marks]
 }
 
 /** Two pairs of seams that meet at one place get one mark. */

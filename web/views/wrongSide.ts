@@ -15,8 +15,8 @@ export function wrongSideDrawing(sheets: readonly IronedSheet[], report: Finding
 function sheetParts({ fabric, face, parts, edges }: IronedSheet, colours: ReadonlyMap<string, string>): DrawingPart[] {
   const colour = colours.get(fabric) ?? '#888888'
   return [
-    { what: face === 'wrong' ? 'back' : 'folded', colour, rings: parts.map(spotsOf) },
-    { what: 'edge', ways: edges.map(spotsOf) },
+    { type: face === 'wrong' ? 'back' : 'folded', colour, rings: parts.map(spotsOf) },
+    { type: 'edge', ways: edges.map(spotsOf) },
   ]
 }
 
@@ -26,4 +26,4 @@ function spotsOf(flat: readonly number[]): Point[] {
   return spots
 }
 
-const stitches = ({ joins }: Findings): DrawingPart => ({ what: 'stitches', ways: joins.map(({ from, via, to }) => [from, ...via, to].map(pointOf)) })
+const stitches = ({ joins }: Findings): DrawingPart => ({ type: 'stitches', ways: joins.map(({ from, via, to }) => [from, ...via, to].map(pointOf)) })

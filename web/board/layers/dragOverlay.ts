@@ -4,7 +4,8 @@
  */
 import { type Block, cellOf, toNumber } from '../../../geometry/index.ts'
 import type { Point, Rect } from '../../document/shapes.ts'
-import { canvasFill, UNKNOWN_COLOUR } from '../../drawing/fabricPattern.ts'
+import { UNKNOWN_COLOUR } from '../../drawing/fabricParts.ts'
+import { canvasFill } from '../../drawing/fabricPattern.ts'
 import { tracePolygon } from '../../drawing/tiles.ts'
 import type { Handles } from '../hand/handles.ts'
 import type { Guide } from '../hand/snapping.ts'
