@@ -4,7 +4,7 @@
  * Exit status  0 done; 1 the layout has an error among its problems (the output is printed all the same); 2 the file or the arguments could
  *              not be used: one line on standard error that names the place, nothing on standard output.
  */
-import { ERRORS, printed, type Report, sanitiseLine } from '../index.ts'
+import { ERRORS, inEnglish, printed, type Report, sanitiseLine } from '../index.ts'
 
 export interface CommandResult {
   readonly exitStatus: 0 | 1 | 2
@@ -47,5 +47,5 @@ export function textResult(stdout: string, report: Report): CommandResult {
 const errorLines = ({ problems }: Report): string =>
   problems
     .filter(({ code }) => ERRORS.has(code))
-    .map(({ code, at, message }) => `${code} at ${at.join(', ')}: ${sanitiseLine(message)}\n`)
+    .map(({ code, at, message }) => `${code} at ${at.join(', ')}: ${sanitiseLine(inEnglish(message))}\n`)
     .join('')

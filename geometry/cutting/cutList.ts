@@ -5,7 +5,7 @@
  * Out     `units`, `cut`, `fabric`, `cloth`, `advice` of the report and problems (`method`, `cloth`, `bias-edge`, `hand`).
  */
 import { cellOf, roundOf, seamOf, usableWidthOf } from '../block/lengthsOf.ts'
-import type { Block, Method, Unit } from '../values/block.ts'
+import type { Block, Unit } from '../values/block.ts'
 import { EPSILON, sayLength, tidy } from '../exact/lengths.ts'
 import { compare, rational, toNumber } from '../exact/rational.ts'
 import { exactPoint } from '../units/kinds.ts'
@@ -21,6 +21,7 @@ import { aligned, type Directions, directionsOf, printAdvice } from './printDire
 import { crossCuts, type Rule, unfinished } from './sizes/cutSize.ts'
 import { fabricRows, type FabricDepth } from './strips/strips.ts'
 import { type MatchingUnits, matchingUnits, twoByTwo } from './matchingUnits.ts'
+import { type Message, message } from '../values/messages.ts'
 
 export interface CutListParts {
   readonly units: readonly UnitRow[]
@@ -85,11 +86,9 @@ function placeOf(unit: Unit): ReportPoint {
   return (unit.kind === 'polygon' ? unit.corners[0] : unit.at) as ReportPoint
 }
 
-function whyNot({ first, method, finished }: MatchingUnits, rule: Rule, width: number): string | null {
-  if (method === 'qst-2' && !twoByTwo(first))
-    return 'Two-at-a-time hourglasses need the same pair of fabrics on both sides of the long seam; cut plain triangles, or recolour it.'
-  if (method === 'strip-set' && unfinished(finished[1], rule) > width + EPSILON)
-    return 'These strips are longer than the cloth is wide; cut them one by one (plain).'
+function whyNot({ first, method, finished }: MatchingUnits, rule: Rule, width: number): Message | null {
+  if (method === 'qst-2' && !twoByTwo(first)) return message('hourglass-pairs-differ')
+  if (method === 'strip-set' && unfinished(finished[1], rule) > width + EPSILON) return message('strip-set-too-long')
   return null
 }
 
@@ -144,8 +143,8 @@ function handProblem({ units, first }: MatchingUnits): Problem[] {
   const other = units.filter((unit) => !ofHand(unit))
   const most = one.length > other.length ? one : other
   if (most.length <= Math.ceil(units.length / 2)) return []
-  const message = `Two squares make one hourglass of each hand; ${most.length} of ${units.length} are drawn with the same hand. Turn or mirror some of them, or expect their long seams to run the other way.`
-  return [{ code: 'hand', at: placeOf(most[0] as Unit), units: most.map(({ id }) => id), message }]
+  const said = message('hourglass-hands', { most: most.length, all: units.length })
+  return [{ code: 'hand', at: placeOf(most[0] as Unit), units: most.map(({ id }) => id), message: said }]
 }
 
 function biasEdge(block: Block): Problem[] {
@@ -157,7 +156,7 @@ function biasEdge(block: Block): Problem[] {
       code: 'bias-edge',
       at: placeOf(edge[0] as Unit),
       units: edge.map(({ id }) => id),
-      message: 'The outside edges of these triangles are on the bias and lie at the edge of the block: handle them gently, or add a border.',
+      message: message('bias-at-edge'),
     },
   ]
 }
@@ -188,18 +187,13 @@ function borderPieces(block: Block, rule: Rule, directions: Directions): Piece[]
 function notLarger({ units, first, method, oversize }: MatchingUnits): Advice[] {
   const asked = units.filter((unit) => unit.oversize !== undefined)
   if (asked.length === 0 || oversize > 0) return []
-  const message = `What is sewn as cut (${METHOD_SAID[method] ?? 'single pieces'}) is not trimmed: it is not cut larger.`
-  return [{ code: 'oversize', at: placeOf(first), units: asked.map(({ id }) => id), message }]
+  return [{ code: 'oversize', at: placeOf(first), units: asked.map(({ id }) => id), message: message('not-trimmed', { method }) }]
 }
-
-const METHOD_SAID: Partial<Record<Method, string>> = { 'corner-flip': 'flipped corners', 'strip-set': 'a strip set' }
 
 function turnedToFit(block: Block, { fabric, size, for: units }: CutRow): Advice {
   const first = block.units.find(({ id }) => id === units[0])
-  const [across, along] = size
-  const { unit } = block.measure
-  const message = `The print of ${nameOf(block, fabric)} will lie turned a quarter in a piece of ${sayLength(across, unit)} by ${sayLength(along, unit)} ${unit}: it is wider than the cloth, and cut along its length.`
-  return { code: 'print', at: first === undefined ? [0, 0] : placeOf(first), units, message }
+  const said = message('print-turned-to-fit', { fabric: nameOf(block, fabric), size, measure: block.measure.unit })
+  return { code: 'print', at: first === undefined ? [0, 0] : placeOf(first), units, message: said }
 }
 
 /** One row for each different piece; squares that several units share are rounded up once. */
@@ -235,6 +229,6 @@ function tooLargeProblem(block: Block, { size, fabric, for: units }: CutRow): Pr
     code: 'cloth',
     at: first === undefined ? [0, 0] : placeOf(first),
     units,
-    message: `A piece of ${nameOf(block, fabric)}, ${size[0]} by ${size[1]}, is wider and longer than the cloth; divide it, or use wider cloth.`,
+    message: message('piece-too-large', { fabric: nameOf(block, fabric), size }),
   }
 }

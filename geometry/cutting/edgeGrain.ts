@@ -13,16 +13,14 @@ import type { Block, PolygonUnit } from '../values/block.ts'
 import { toNumber } from '../exact/rational.ts'
 import { exactPoint } from '../units/kinds.ts'
 import type { Advice, ReportPoint } from '../values/report.ts'
-
-const MESSAGE =
-  'These free patches have a side at the outside of the block and others on the slant: lay each template as the patch lies in the block, so that its outside edge runs along the grain.'
+import { message } from '../values/messages.ts'
 
 export function grainAdvice({ grid, units, borders = [] }: Block): Advice[] {
   if (borders.length > 0) return []
   const slanting = units.filter((unit): unit is PolygonUnit => unit.kind === 'polygon' && isSlantingOutside(unit, [grid.columns, grid.rows]))
   const [first] = slanting
   if (first === undefined) return []
-  return [{ code: 'grain', at: first.corners[0] as ReportPoint, units: slanting.map(({ id }) => id), message: MESSAGE }]
+  return [{ code: 'grain', at: first.corners[0] as ReportPoint, units: slanting.map(({ id }) => id), message: message('grain-at-edge') }]
 }
 
 type Flat = readonly [number, number]

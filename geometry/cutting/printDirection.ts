@@ -16,6 +16,7 @@ import type { Advice, ReportPoint, UnitRow } from '../values/report.ts'
 import { type Wings, wingsSeen } from './batches/geeseBatches.ts'
 import type { Piece } from './pieces.ts'
 import { type MatchingUnits, polygonSize } from './matchingUnits.ts'
+import { message } from '../values/messages.ts'
 
 /** By fabric, where its print may not be turned. */
 export type Directions = ReadonlyMap<string, Direction>
@@ -66,11 +67,10 @@ export function printAdvice(matching: MatchingUnits, row: UnitRow, { fabrics: cl
   if (first === undefined) return []
   const fabrics = [...new Set(units.flatMap((unit) => Object.values(unit.fabrics)))].filter((fabric) => directions.has(fabric))
   const names = fabrics.map((fabric) => cloths.find(({ id }) => id === fabric)?.name ?? fabric)
-  const where =
-    units.length === matching.units.length ? (units.length === 1 ? 'this unit' : 'these units') : `${units.length} of ${matching.units.length} units`
   const ids = units.map(({ id }) => id)
-  const called = ids.length <= FEW_IDS && ids.length < matching.units.length ? ` (${ids.join(', ')})` : ''
-  return [{ code: 'print', at: placeOf(first), units: ids, message: `The print of ${names.join(' and ')} will lie ${how} in ${where}${called}.` }]
+  const named = ids.length <= FEW_IDS && ids.length < matching.units.length ? ids : []
+  const said = message('print-turned', { fabrics: names, how, units: units.length, of: matching.units.length, named })
+  return [{ code: 'print', at: placeOf(first), units: ids, message: said }]
 }
 
 /** So many units are called by their ids. */
@@ -80,15 +80,15 @@ const placeOf = (unit: Unit): ReportPoint => (unit.kind === 'polygon' ? unit.cor
 
 interface Turned {
   readonly units: readonly Unit[]
-  readonly how: 'on the slant' | 'turned round'
+  readonly how: 'slanting' | 'turned'
 }
 
 function turnedIn(matching: MatchingUnits, directed: readonly Unit[], row: UnitRow, directions: Directions): Turned {
   const { first, method } = matching
-  if (method === 'hst-4') return { units: directed, how: 'on the slant' }
+  if (method === 'hst-4') return { units: directed, how: 'slanting' }
   if (method === 'plain' && first.kind === 'diamond' && directions.has(first.fabrics.centre as string))
-    return { units: directed, how: 'on the slant' }
-  return { units: once(overIn(matching, directed, row, directions)), how: 'turned round' }
+    return { units: directed, how: 'slanting' }
+  return { units: once(overIn(matching, directed, row, directions)), how: 'turned' }
 }
 
 const once = (needs: readonly Need[]): Unit[] => [...new Set(needs.map(({ unit }) => unit))]

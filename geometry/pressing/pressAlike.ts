@@ -10,6 +10,9 @@ import { CLASH, scorePressing } from './press.ts'
 import { type Choices, leastWays, type Pair } from '../solvers/elimination.ts'
 import type { MatchingSeam } from './matchingSeams.ts'
 import type { Crossing, Pressed, Toward, PressConstraint } from './values.ts'
+import { message } from '../values/messages.ts'
+
+const LIKE_ALIKE_UNITS = message('like-alike-units')
 
 export interface SharedChoices {
   readonly constraints: readonly PressConstraint[]
@@ -43,7 +46,7 @@ export function shareChoices(constraints: readonly PressConstraint[], matching: 
     if (ways.size === 1 && leader !== undefined) {
       const { rule, fixed: way } = constraints[leader] as PressConstraint
       const common = wayOf(way, flipped[leader] as boolean)
-      const why = 'Pressed like the other units that are alike.'
+      const why = LIKE_ALIKE_UNITS
       for (const seam of led) settled[seam] = { fixed: wayOf(common, flipped[seam] as boolean), rule, preference: null, why }
     }
     for (const seam of led) choiceOf[seam] = led[0] as number

@@ -16,11 +16,12 @@ import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
 import { type ExactPoint, exactPoint, methodOf } from '../units/kinds.ts'
 import { edgeBetween, type MetSeams, type SideOf } from './meet.ts'
 import type { Toward, PressConstraint } from './values.ts'
+import { type Message, message, type PressNotKept } from '../values/messages.ts'
 
 export interface PressConstraints {
   readonly constraints: readonly PressConstraint[]
   /** Places in the block's `press` list that are passed over, each with the reason. */
-  readonly passedOver: readonly { readonly entry: number; readonly reason: string }[]
+  readonly passedOver: readonly { readonly entry: number; readonly reason: PressNotKept }[]
 }
 
 /** `units`: what is asked of the first seams, but for the maker's own word; all plans of a block begin with the same ones. */
@@ -42,9 +43,10 @@ export function seamConstraint(laid: Laid, plane: Plane): (seam: Seam, ends: rea
   const lightness = new Map(laid.block.fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]))
   return (seam, ends, clockwise) => {
     const unit = laid.block.units[seam.unit]
-    if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: 'You asked for this unit’s seams to be pressed open.' }
+    if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: ASKED_OPEN }
     const ruled = unit === undefined || unit.pressFree === true ? null : methodRule(laid, unit, seam)
-    if (ruled !== null) return { fixed: ruled, rule: 'method', preference: null, why: ruleWords(unit as Unit) }
+    if (ruled !== null)
+      return { fixed: ruled, rule: 'method', preference: null, why: methodOf(unit as Unit) === 'geese-4' ? GEESE_RULE : CORNER_RULE }
     return preferenceOf(laid, plane, seam, ends, clockwise, lightness)
   }
 }
@@ -60,25 +62,25 @@ export function withAskedPressing(
   const words = laid.block.press ?? []
   if (words.length === 0) return { constraints: plain, passedOver: [] }
   const asked = new Map<number, { toward: Toward; entry: number }>()
-  const passedOver: { entry: number; reason: string }[] = []
+  const passedOver: { entry: number; reason: PressNotKept }[] = []
   words.forEach((word, entry) => {
     const found = seamAsked(laid, plane, seams, sideOf, word)
     if (typeof found === 'string') passedOver.push({ entry, reason: found })
     else {
       const earlier = asked.get(found.seam)
-      if (earlier !== undefined && earlier.toward !== found.toward)
-        passedOver.push({ entry: earlier.entry, reason: 'a later word of yours presses the same seam otherwise' })
+      if (earlier !== undefined && earlier.toward !== found.toward) passedOver.push({ entry: earlier.entry, reason: 'later-word' })
       asked.set(found.seam, { toward: found.toward, entry })
     }
   })
   const constraints = [...plain]
-  for (const [seam, { toward }] of asked) constraints[seam] = { fixed: toward, rule: 'asked', preference: null, why: 'You asked for this.' }
+  for (const [seam, { toward }] of asked) constraints[seam] = { fixed: toward, rule: 'asked', preference: null, why: ASKED }
   return { constraints, passedOver }
 }
 
-function ruleWords(unit: Unit): string {
-  return methodOf(unit) === 'geese-4' ? 'Geese made four at a time are pressed toward their wings.' : 'A flipped corner is pressed toward the corner.'
-}
+const ASKED = message('asked-for-seam')
+const ASKED_OPEN = message('asked-for-unit')
+const GEESE_RULE = message('geese-rule')
+const CORNER_RULE = message('corner-rule')
 
 /** The side that a method's rule presses to: wings, or flipped corners, are always a patch by themselves. */
 function methodRule(laid: Laid, unit: Unit, { sides }: Seam): 0 | 1 | null {
@@ -91,17 +93,23 @@ function methodRule(laid: Laid, unit: Unit, { sides }: Seam): 0 | 1 | null {
   return corner === 0 || corner === 1 ? corner : null
 }
 
-function seamAsked(laid: Laid, plane: Plane, seams: readonly Seam[], sideOf: SideOf, word: PressAsked): { seam: number; toward: Toward } | string {
+function seamAsked(
+  laid: Laid,
+  plane: Plane,
+  seams: readonly Seam[],
+  sideOf: SideOf,
+  word: PressAsked,
+): { seam: number; toward: Toward } | PressNotKept {
   const at = laid.places.steps(exactPoint(word.at))
   const on = at === null ? [] : seams.flatMap((seam, index) => (passes(plane, seam, at) ? [index] : []))
-  if (on.length !== 1) return on.length === 0 ? 'no seam of this plan runs there' : 'several seams meet there; give a point on one of them'
+  if (on.length !== 1) return on.length === 0 ? 'no-seam' : 'several-seams'
   const seam = on[0] as number
-  if (!within(plane, seams[seam] as Seam, at as ExactPoint)) return 'that is the end of a seam; give a point between its ends'
+  if (!within(plane, seams[seam] as Seam, at as ExactPoint)) return 'end-of-seam'
   if (word.toward === 'open') return { seam, toward: 'open' }
   const toward = laid.places.steps(exactPoint(word.toward))
   const held = new Set(toward === null ? [] : laid.patches.flatMap((patch, index) => (holds(patch.corners, toward) ? [sideOf(seam, index)] : [])))
   held.delete(-1)
-  return held.size === 1 ? { seam, toward: [...held][0] as 0 | 1 } : 'the point to press toward lies on neither side of the seam'
+  return held.size === 1 ? { seam, toward: [...held][0] as 0 | 1 } : 'neither-side'
 }
 
 function passes(plane: Plane, seam: Seam, at: ExactPoint): boolean {
@@ -149,11 +157,11 @@ function holds(corners: readonly Dot[], [x, y]: ExactPoint): boolean {
 }
 
 /** Constraints of free seams: one value for all that prefer the same way for the same reason. */
-const free = (preference: 0 | 1 | null, why: string): PressConstraint => ({ fixed: null, rule: null, preference, why })
-const both = (why: string): readonly [PressConstraint, PressConstraint] => [free(0, why), free(1, why)]
-const AWAY = both('Away from the side with more seams, so that less cloth piles up.')
-const DARKER = both('Toward the darker fabric.')
-const EITHER = free(null, 'Either way: both sides are alike.')
+const free = (preference: 0 | 1 | null, why: Message): PressConstraint => ({ fixed: null, rule: null, preference, why })
+const both = (why: Message): readonly [PressConstraint, PressConstraint] => [free(0, why), free(1, why)]
+const AWAY = both(message('less-bulk'))
+const DARKER = both(message('darker-side'))
+const EITHER = free(null, message('both-sides-alike'))
 
 function preferenceOf(
   laid: Laid,

@@ -1,4 +1,5 @@
 /** What the pressing room shares. */
+import type { Message } from '../values/messages.ts'
 import type { Verdict } from '../values/report.ts'
 
 /** The side both allowances lie on, or open. */
@@ -36,7 +37,7 @@ export interface PressConstraint {
   readonly fixed: Toward | null
   readonly rule: 'asked' | 'method' | null
   readonly preference: 0 | 1 | null
-  readonly why: string
+  readonly why: Message
 }
 
 export interface Pressed {

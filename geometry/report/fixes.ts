@@ -19,6 +19,7 @@ import type { Fix } from '../values/report.ts'
 import { type ClashPlaces, clashPlace, clashPlaces, isFixed } from './clashPlaces.ts'
 import { joinId } from './joinRows.ts'
 import { type SewBlock, UnitTurns } from './unitTurns.ts'
+import { message } from '../values/messages.ts'
 
 const NONE: ReadonlyMap<number, readonly Fix[]> = new Map()
 
@@ -95,7 +96,7 @@ function liftRule(trial: Trial, clash: number, seam: number): Fix[] {
   const unit = (plan.seams[seam] as PressedPlan['seams'][number]).unit
   const id = laid.block.units[unit]?.id as string
   if (!helps(trial, clash, withoutRule(trial, unit))) return []
-  return [{ do: 'press', what: id, message: `Press the seams of ${id} the other way where it helps: lift the rule of its method.` }]
+  return [{ do: 'press', what: id, message: message('lift-rule', { unit: id }) }]
 }
 
 /** The constraints of a unit's own seams, were its method's rule lifted; the maker's own words stay. */
@@ -121,13 +122,12 @@ function otherWay({ plan, clashing }: Trial, clash: number, seam: number): Fix[]
   const toward = plan.pressed.toward.map((way, index) => (index === seam && way !== 'open' ? (way === 0 ? 1 : 0) : way))
   const turned = scorePressing(plan.met.crossings, plan.constraints, toward)
   if (turned.clashing.includes(clash) || !turned.clashing.every((index) => clashing.has(index))) return []
-  return [{ do: 'press', what: joinId(seam), message: 'Press this seam the other way.' }]
+  return [{ do: 'press', what: joinId(seam), message: message('press-other-way') }]
 }
 
 function otherOrder({ laid, plane, before }: Trial, crossing: Crossing, other: PressedPlan, after: ClashPlaces): Fix[] {
   if (!isFixed(before, after, clashPlace(laid, plane, crossing))) return []
-  const gone = other.pressed.clashes === 0 ? 'every meeting nests' : 'this meeting does not clash'
-  return [{ do: 'order', what: other.name, message: `Join by ${other.name}: then ${gone}.` }]
+  return [{ do: 'order', what: other.name, message: message('join-by-order', { order: other.name, all: other.pressed.clashes === 0 }) }]
 }
 
 function pressOpen(trial: Trial, clash: number, seam: number): Fix[] {
@@ -136,5 +136,5 @@ function pressOpen(trial: Trial, clash: number, seam: number): Fix[] {
   const crossing = plan.met.crossings[clash] as Crossing
   if (constraint.rule === 'asked' && crossing.seams.some((other) => plan.constraints[other]?.rule !== 'asked')) return []
   if (!helps(trial, clash, new Map([[seam, { ...constraint, fixed: 'open' as const }]]))) return []
-  return [{ do: 'open', what: joinId(seam), message: 'Press this seam open.' }]
+  return [{ do: 'open', what: joinId(seam), message: message('press-open') }]
 }

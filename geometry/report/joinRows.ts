@@ -14,6 +14,7 @@ import type { Join, ReportPoint } from '../values/report.ts'
 import type { FindingsCache } from './findingsCache.ts'
 import { PieceSizes } from './pieceSizes.ts'
 import type { Sewing } from './sewing.ts'
+import { type Message, message } from '../values/messages.ts'
 
 /** The id of a join by the number of its seam. */
 export const joinId = (seam: number): string => `j:${seam + 1}`
@@ -72,9 +73,12 @@ function pressOf(toward: Toward, constraint: PressConstraint, costly: boolean, l
   return last?.toward === toward && last.rule === rule ? last : { toward, rule, why }
 }
 
-function reasonOf(toward: Toward, constraint: PressConstraint, costly: boolean): [Join['press']['rule'], string] {
+const NESTS = message('so-that-it-nests')
+const EITHER_WAY = message('either-way')
+
+function reasonOf(toward: Toward, constraint: PressConstraint, costly: boolean): [Join['press']['rule'], Message] {
   if (constraint.rule !== null) return [constraint.rule, constraint.why]
-  if (costly) return ['meeting', 'So that it nests where it meets other seams.']
+  if (costly) return ['meeting', NESTS]
   if (constraint.preference !== null && constraint.preference === toward) return ['preference', constraint.why]
-  return ['none', 'Either way will do.']
+  return ['none', EITHER_WAY]
 }

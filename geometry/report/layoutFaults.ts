@@ -11,11 +11,12 @@ import type { Dot } from '../plane/points.ts'
 import { regions } from '../plane/regions.ts'
 import { type Plane, subdivide } from '../plane/subdivide.ts'
 import type { Problem } from '../values/report.ts'
+import { message } from '../values/messages.ts'
 
-const WORDS = {
-  gap: 'There is no cloth here; fill the gap.',
-  overlap: 'Units lie over each other here; move one of them.',
-  outside: 'Cloth lies beyond the grid here; move it in or make the grid larger.',
+const FAULTS = {
+  gap: message('cloth-missing'),
+  overlap: message('units-overlap'),
+  outside: message('cloth-outside'),
 }
 
 export function layoutFaults(laid: Laid, plane: Plane): Problem[] {
@@ -32,7 +33,7 @@ export function layoutFaults(laid: Laid, plane: Plane): Problem[] {
       laid,
       patches.map((patch) => (own[patch] as Laid['patches'][number]).unit),
     ),
-    message: WORDS[kind],
+    message: FAULTS[kind],
     area: area / (laid.den * laid.den),
   }))
 }

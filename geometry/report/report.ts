@@ -39,6 +39,7 @@ import { proofOf } from '../pressing/proof.ts'
 import type { Depth, Sewing, SewingCache } from './sewing.ts'
 import { sewingProblems } from './sewingProblems.ts'
 import { sizesOf } from './pieceSizes.ts'
+import { message } from '../values/messages.ts'
 
 /** The whole report of a block. */
 export function report(block: Block): Report {
@@ -141,7 +142,7 @@ function sewnParts(sewing: Sewing, taken: PressedPlan, others: readonly PressedP
 const NO_EDGES: Edges = { top: [], right: [], bottom: [], left: [] }
 const NOT_SEWN: SewnParts = {
   joins: [],
-  pressing: { clashes: 0, against: 0, proof: 'Nothing is sewn while the layout has gaps or overlaps.' },
+  pressing: { clashes: 0, against: 0, proof: message('nothing-sewn') },
   crooked: { setIn: 0, partial: 0, proved: true },
   repeats: [],
   bulk: null,

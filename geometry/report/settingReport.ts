@@ -16,6 +16,7 @@ import { tiedSeams, opposite } from '../pressing/tiedSeams.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
 import { sewBlock } from './report.ts'
 import type { Problem, ReportPoint, Verdict } from '../values/report.ts'
+import { type Message, message } from '../values/messages.ts'
 
 export type { Pressing, SettingAsk, Turning } from '../neighbours/setting.ts'
 export { PRESSINGS, TURNINGS } from '../neighbours/setting.ts'
@@ -62,12 +63,12 @@ export interface SettingReport {
   readonly proved: boolean
   /** Clashes between copies that would be left if every other copy, or those that gain by it, were pressed against its methods' rules. */
   readonly rulesLifted: number | null
-  readonly why: readonly string[]
+  readonly why: readonly Message[]
 }
 
 export type SettingAnswer =
   | { readonly ok: true; readonly value: SettingReport }
-  | { readonly ok: false; readonly place: string; readonly message: string }
+  | { readonly ok: false; readonly place: string; readonly message: Message }
 
 export function settingReport(block: Block, ask: SettingAsk): SettingAnswer {
   const { laid, plane, faults, plans } = sewBlock(block, 'whole')
@@ -75,8 +76,7 @@ export function settingReport(block: Block, ask: SettingAsk): SettingAnswer {
   const { taken } = plans
   const shown = shownEdges(laid, plane, taken.met.loose)
   const quarters = ask.turns === undefined ? ask.turn === 'alternate' : ask.turns.some((turn) => turn % 2 === 1)
-  if (quarters && !isSquare(shown))
-    return { ok: false, place: 'turn', message: 'a quarter turn needs a block as wide as it is high; choose none or free' }
+  if (quarters && !isSquare(shown)) return { ok: false, place: 'turn', message: message('quarter-turn-not-square') }
   const ways = versions(taken)
   const chosen = chooseSetting(shown, taken.pressed.toward, ways.opposite, ask)
   const { joins, meetings } = between(shown, chosen)
@@ -176,7 +176,7 @@ function unsewn(block: Block, ask: SettingAsk, problems: readonly Problem[]): Se
     atLeast: 0,
     proved: false,
     rulesLifted: null,
-    why: ['Nothing is sewn while the layout has gaps or overlaps.'],
+    why: [message('nothing-sewn')],
   }
 }
 
@@ -280,40 +280,30 @@ function reasons(
   meetings: readonly SettingMeeting[],
   rulesLifted: number | null,
   inside: number,
-): string[] {
+): Message[] {
   const clashes = meetings.filter(({ verdict }) => verdict === 'clashes')
-  const said: string[] = []
+  const said: Message[] = []
   const byHand = turns !== undefined
-  if (chosen.clashes === 0) said.push('Every pair of seams that meets between blocks nests.')
+  if (chosen.clashes === 0) said.push(message('copies-nest'))
   else {
     const through = clashes.filter(({ seams: [one, other] }) => one?.split('/')[1] === other?.split('/')[1]).length
-    said.push(`${chosen.clashes === 1 ? 'One meeting clashes' : `${chosen.clashes} meetings clash`} between blocks.`)
-    if (through > 0 && !byHand && turn === 'none' && press === 'same')
-      said.push(
-        `${through === 1 ? 'One of them is a seam' : `${through} of them are seams`} running through the block from edge to edge, leaning the same way at both ends: a copy set the same way meets it pressed alike. Turn every other block, or press it the opposite way.`,
-      )
-    if (rulesLifted !== null)
-      said.push(
-        `Some are seams whose way a method settles (geese toward their wings, flipped corners toward the corner), so both sides lie alike. With those of every other block pressed the other way, ${rulesLifted === 0 ? 'none' : String(rulesLifted)} would clash.`,
-      )
-    if (chosen.clashes > chosen.atLeast) said.push(`The choice was sought band by band: no fewer than ${chosen.atLeast} can be had, perhaps more.`)
-    else if (byHand && press === 'free') said.push('With these turns no other choice of pressings has fewer: all were weighed.')
-    else if (!byHand && (turn === 'free' || press === 'free')) said.push('No other choice of turns and pressings has fewer: all were weighed.')
+    said.push(message('copies-clash', { clashes: chosen.clashes }))
+    if (through > 0 && !byHand && turn === 'none' && press === 'same') said.push(message('copies-clash-through', { clashes: through }))
+    if (rulesLifted !== null) said.push(message('copies-clash-by-rule', { clashes: rulesLifted }))
+    if (chosen.clashes > chosen.atLeast) said.push(message('copies-searched-in-bands', { atLeast: chosen.atLeast }))
+    else if (byHand && press === 'free') said.push(message('copies-pressing-proved'))
+    else if (!byHand && (turn === 'free' || press === 'free')) said.push(message('copies-proved'))
   }
-  if (inside > 0) said.push(`Each block has ${inside === 1 ? 'one clash' : `${inside} clashes`} of its own besides.`)
+  if (inside > 0) said.push(message('clashes-inside', { clashes: inside }))
   return byHand ? said : [...said, ...ruleOfThumb(shown, chosen, turn, press)]
 }
 
 /** What is printed about blocks of odd and even numbers of units a side, and where the geometry differs. */
-function ruleOfThumb({ edges }: ShownEdges, { clashes }: ChosenSetting, turn: SettingAsk['turn'], press: SettingAsk['press']): string[] {
+function ruleOfThumb({ edges }: ShownEdges, { clashes }: ChosenSetting, turn: SettingAsk['turn'], press: SettingAsk['press']): Message[] {
   const units = 1 + new Set((edges[0] ?? []).filter(({ corner }) => corner === null).map(({ place }) => toFile(place))).size
   if (turn !== 'none' || press === 'free' || units === 1) return []
   const [even, alike] = [units % 2 === 0, press === 'same']
   const promised = even === alike
-  const rule = even
-    ? `The rule of thumb for an even number of units a side (${units} here) is to press all blocks alike.`
-    : `The rule of thumb for an odd number of units a side (${units} here) is to press every other block the opposite way.`
-  if (promised && clashes > 0) return [`${rule} It speaks of the short seams; the others clash all the same, so the count above stands.`]
-  if (!promised && clashes === 0) return [`${rule} Here all nests without it.`]
-  return [rule]
+  const outcome = promised && clashes > 0 ? 'clashes-all-the-same' : !promised && clashes === 0 ? 'nests-without' : 'as-said'
+  return [message('rule-of-thumb', { units, outcome })]
 }

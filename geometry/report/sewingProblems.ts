@@ -13,6 +13,7 @@ import type { PressedPlan } from '../pressing/plan.ts'
 import type { Problem, ReportPoint } from '../values/report.ts'
 import { unitIds } from './layoutFaults.ts'
 import type { Sewing } from './sewing.ts'
+import { message } from '../values/messages.ts'
 
 export function sewingProblems(sewing: Sewing, plan: PressedPlan): Problem[] {
   return [...crookedSeams(sewing, plan), ...passedOver(sewing, plan), ...conflicts(sewing, plan)]
@@ -21,19 +22,16 @@ export function sewingProblems(sewing: Sewing, plan: PressedPlan): Problem[] {
 function crookedSeams(sewing: Sewing, { seams }: PressedPlan): Problem[] {
   return seams.flatMap((seam): Problem[] => {
     if (seam.kind === 'straight') return []
-    const message =
-      seam.kind === 'partial'
-        ? 'This seam is sewn only part of the way at first, and finished once its neighbours are on.'
-        : 'This seam bends: it is set in, stopping at the bend with the needle down.'
+    const said = message(seam.kind === 'partial' ? 'seam-partial' : 'seam-set-in')
     const at = placeOf(sewing, seam.path[seam.bends[0] ?? 0] as number)
-    return [{ code: 'not-straight', at, units: unitsBeside(sewing, seam), message }]
+    return [{ code: 'not-straight', at, units: unitsBeside(sewing, seam), message: said }]
   })
 }
 
 function passedOver({ laid }: Sewing, plan: PressedPlan): Problem[] {
   return plan.passedOver.map(({ entry, reason }): Problem => {
     const word = laid.block.press?.[entry]
-    return { code: 'press', at: (word?.at ?? [0, 0]) as ReportPoint, units: [], message: `Your word on pressing here was passed over: ${reason}.` }
+    return { code: 'press', at: (word?.at ?? [0, 0]) as ReportPoint, units: [], message: message('press-not-kept', { reason }) }
   })
 }
 
@@ -45,7 +43,7 @@ function conflicts(sewing: Sewing, { seams, alike }: PressedPlan): Problem[] {
       code: 'press',
       at: placeOf(sewing, path[0] as number),
       units: unitIds(sewing.laid, [unit]),
-      message: 'Alike units are to be pressed alike, but this seam and its likes are settled in different ways: each keeps its own.',
+      message: message('press-alike-differs'),
     }
   })
 }

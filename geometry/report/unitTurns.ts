@@ -14,6 +14,7 @@ import type { Block, BoxUnit, Turn, Unit } from '../values/block.ts'
 import type { Fix } from '../values/report.ts'
 import { type ClashPlaces, clashPlace, clashPlaces, isFixed } from './clashPlaces.ts'
 import type { Sewing } from './sewing.ts'
+import { message } from '../values/messages.ts'
 
 /** Units in a block, and turnings tried in it. */
 const MOST_UNITS = 64
@@ -43,8 +44,8 @@ export class UnitTurns {
     return sameView(own).flatMap(({ turn, mirror }): Fix[] => {
       const after = this.clashesWith(unit, { ...own, turn, mirror })
       if (after === null || !isFixed(this.before, after, clashPlace(this.laid, this.plane, crossing))) return []
-      const message = `Sew ${own.id} ${mirror === (own.mirror === true) ? 'turned' : 'as its mirror image'}: the picture stays, its seams run the other way.`
-      return [{ do: 'turn', what: own.id, message, turn, mirror }]
+      const said = message(mirror === (own.mirror === true) ? 'sew-turned' : 'sew-mirrored', { unit: own.id })
+      return [{ do: 'turn', what: own.id, message: said, turn, mirror }]
     })
   }
 

@@ -254,7 +254,10 @@ interface Problems {
   readonly 'press-alike-differs': None
   readonly 'method-needs-pairs': None
   readonly 'method-strips-too-long': None
+  /** `error`: what the program says of itself, in English. */
   readonly 'not-worked-out': { readonly error: string }
+  readonly 'findings-follow': None
+  readonly 'program-error': { readonly error: string }
 }
 
 /** Why a maker's own word on pressing is passed over. */

@@ -232,6 +232,8 @@ export const english: Words = {
   'method-needs-pairs': 'It needs the same two fabrics on both sides of the long seam.',
   'method-strips-too-long': 'The strips are longer than the cloth is wide.',
   'not-worked-out': ({ error }) => `This layout could not be worked out (${error}); undo the last change.`,
+  'findings-follow': 'The findings of so large a block are being worked out; go on meanwhile.',
+  'program-error': ({ error }) => error,
 
   'asked-for-seam': 'You asked for this.',
   'asked-for-unit': 'You asked for this unit’s seams to be pressed open.',

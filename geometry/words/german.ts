@@ -273,6 +273,8 @@ export const german: Words = {
   'method-needs-pairs': 'Sie braucht beiderseits der langen Naht dieselben zwei Stoffe.',
   'method-strips-too-long': 'Die Streifen sind länger, als der Stoff breit ist.',
   'not-worked-out': ({ error }) => `Diese Anordnung ließ sich nicht ausrechnen (${error}); nimm die letzte Änderung zurück.`,
+  'findings-follow': 'Die Befunde eines so großen Blocks werden noch ausgerechnet; mach inzwischen weiter.',
+  'program-error': ({ error }) => error,
 
   'asked-for-seam': 'Du hast es so verlangt.',
   'asked-for-unit': 'Du hast verlangt, die Nähte dieser Einheit auseinanderzubügeln.',

@@ -28,7 +28,7 @@ export function cutListText(report: Findings, block: Block): string {
     ...hourglassSections(block, named),
     rulerNote(report, block),
   ]
-  const notes = [...report.problems, ...report.advice].map(({ message }) => `Note: ${message}`).join('\n')
+  const notes = [...report.problems, ...report.advice].map(({ message }) => `Note: ${inEnglish(message)}`).join('\n')
   const empty = report.cut.length === 0 ? 'Nothing to cut yet.' : ''
   return sanitiseLines(`${[...sections, empty, notes].filter((section) => section !== '').join('\n\n')}\n`)
 

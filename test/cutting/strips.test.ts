@@ -1,4 +1,5 @@
 /** Cloth by the strip: against an integer program, published counts, and itself. */
+import { message } from '../../geometry/values/messages.ts'
 import { describe, expect, it } from 'vitest'
 import { fabricForCopies, cutListCsv, cutListText, cuttingDiagram, findings, fromStash, PRECUTS, report, stripsFor } from '../../geometry/index.ts'
 import { alone } from '../../geometry/cutting/strips/stash.ts'
@@ -363,7 +364,7 @@ describe('a print that may not be turned', () => {
       [[50.5, 3.5], undefined],
     ])
     expect(said.advice).toMatchObject([
-      { code: 'print', units: [], message: expect.stringMatching(/50 1\/2 by 3 1\/2 in: it is wider than the cloth/) },
+      { code: 'print', units: [], message: message('print-turned-to-fit', { fabric: 'Oat', size: [50.5, 3.5], measure: 'in' }) },
     ])
   })
 

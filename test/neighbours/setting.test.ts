@@ -1,4 +1,5 @@
 /** Blocks beside each other: a star worked by hand, printed rules of thumb, and the choice of turns against trying them all. */
+import { inEnglish } from '../../geometry/words/english.ts'
 import { describe, expect, it } from 'vitest'
 import { type Block, report, settingReport, sideBySide, type SettingReport, type Turn } from '../../geometry/index.ts'
 import { costOfStates, leastStates, type StateProblem } from '../../geometry/solvers/frontier.ts'
@@ -23,7 +24,7 @@ const pressedStar = star(
 
 const said = (block: Block, columns: number, rows: number, turn: SettingReport['turn'], press: SettingReport['press']): SettingReport => {
   const answer = settingReport(block, { columns, rows, turn, press })
-  if (!answer.ok) throw new Error(answer.message)
+  if (!answer.ok) throw new Error(inEnglish(answer.message))
   return answer.value
 }
 
@@ -69,7 +70,7 @@ describe('rules of thumb', () => {
     const long = new Set(['13', '14', '15'])
     expect(clashes.length).toBe(18)
     expect(clashes.every(({ seams }) => seams.every((seam) => long.has(seam.split('/j:')[1] ?? '')))).toBe(true)
-    expect(setting.why.join(' ')).toContain('It speaks of the short seams')
+    expect(setting.why.map(inEnglish).join(' ')).toContain('It speaks of the short seams')
   })
 })
 
@@ -206,7 +207,7 @@ describe('turned by hand', () => {
     const free = said(block, 3, 2, 'free', 'same')
     const byHand = (turns: readonly Turn[]): SettingReport => {
       const answer = settingReport(block, { columns: 3, rows: 2, turn: 'none', press: 'same', turns })
-      if (!answer.ok) throw new Error(answer.message)
+      if (!answer.ok) throw new Error(inEnglish(answer.message))
       return answer.value
     }
     const again = byHand(free.places.map(({ turn }) => turn))

@@ -8,6 +8,7 @@
  *         solved as one program, and each is at its own least.
  * Source  two seams nest when their allowances lie opposite ways: common practice, no source.
  */
+import { message } from '../../geometry/values/messages.ts'
 import loadSolver from 'highs'
 import type { Crossing, Toward, PressConstraint } from '../../geometry/pressing/values.ts'
 
@@ -145,5 +146,5 @@ function wishAt(next: () => number): PressConstraint {
   const drawn = next()
   const fixed = drawn < 0.08 ? 0 : drawn < 0.16 ? 1 : drawn < 0.2 ? 'open' : null
   const preference = fixed !== null || next() < 0.2 ? null : next() < 0.5 ? 0 : 1
-  return { fixed, rule: fixed === null ? null : 'asked', preference, why: '' }
+  return { fixed, rule: fixed === null ? null : 'asked', preference, why: message('either-way') }
 }

@@ -2,7 +2,7 @@
 import { chooseTheme, type Theme, THEMES, useTheme } from '../drawing/theme.ts'
 import { setView } from '../document/store.ts'
 import { Popover } from '../controls/Popover.tsx'
-import { chooseLanguage, LANGUAGES, type Language, spoken, t } from '../words/words.ts'
+import { chooseLanguage, LANGUAGES, type Language, currentLanguage, t } from '../words/words.ts'
 
 export function Display() {
   const light = useTheme()
@@ -27,7 +27,7 @@ export function Display() {
         </label>
         <label>
           {t('Language')}
-          <select value={spoken()} onChange={(event) => void changeLanguage(event.target.value as Language)}>
+          <select value={currentLanguage()} onChange={(event) => void changeLanguage(event.target.value as Language)}>
             {Object.entries(LANGUAGES).map(([language, name]) => (
               <option key={language} value={language} lang={language}>
                 {name}

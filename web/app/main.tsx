@@ -7,7 +7,7 @@ import { AppErrorBoundary } from './AppErrorBoundary.tsx'
 import { beginOffline } from '../keeping/offline.ts'
 import { start } from '../keeping/start.ts'
 import { setView } from '../document/store.ts'
-import { beginWords, spoken } from '../words/words.ts'
+import { loadLanguage, currentLanguage } from '../words/words.ts'
 import '../style/light.css'
 import '../style/controls.css'
 import '../style/page.css'
@@ -15,8 +15,8 @@ import '../style/around.css'
 import '../style/panels.css'
 import '../style/tablet.css'
 
-await Promise.all([start(), beginWords()])
-setView({ language: spoken() })
+await Promise.all([start(), loadLanguage()])
+setView({ language: currentLanguage() })
 createRoot(document.getElementById('root') as HTMLElement).render(
   <StrictMode>
     <AppErrorBoundary>

@@ -5,11 +5,10 @@
  * Out     its findings, or why there are none: trouble in working them out never blanks the screen. Each block is worked out from the one before it, at the
  *         cost of what an edit changed. A large block never waits: the findings before it stand until those of a worker are there.
  */
-import { type Block, type Findings, liveFindings, type Layered } from '../../geometry/index.ts'
-import { said } from '../words/words.ts'
+import { type Block, type Findings, liveFindings, type Layered, type Message, message } from '../../geometry/index.ts'
 import { isLarge } from './blockSize.ts'
 
-export type FindingsState = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: string }
+export type FindingsState = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: Message }
 
 /** A block with its layers of cloth. */
 export interface LayeredBlock {
@@ -17,7 +16,7 @@ export interface LayeredBlock {
   readonly layered: Layered
 }
 
-const waiting: FindingsState = { report: null, trouble: said('The findings of so large a block are being worked out; go on meanwhile.') }
+const waiting: FindingsState = { report: null, trouble: message('findings-follow') }
 const follow = liveFindings()
 let cache: { readonly block: Block; readonly findings: FindingsState } | null = null
 
@@ -43,7 +42,7 @@ function workedOut(block: Block): FindingsState {
 
 export const noFindings = (reason: string): FindingsState => ({
   report: null,
-  trouble: `This layout could not be worked out (${reason}); undo the last change.`,
+  trouble: message('not-worked-out', { error: reason }),
 })
 
 /** The findings of a block if they are there already. */

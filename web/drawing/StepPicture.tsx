@@ -1,7 +1,7 @@
 /** A picture of the booklet, drawn with the same code as its pages. Letters and lines have the same size however small the picture is. */
 import { memo, useMemo } from 'react'
 import { type Drawing, drawingSvg, type Fabric } from '../../geometry/index.ts'
-import { t, tell } from '../words/words.ts'
+import { t } from '../words/words.ts'
 
 interface Props {
   readonly drawing: Drawing
@@ -28,10 +28,10 @@ export const StepPicture = memo(function StepPicture({ drawing, fabrics, unit }:
         src={address}
         loading="lazy"
         decoding="async"
-        alt={t('Picture: {what}', { what: tell(drawing.title) })}
+        alt={t('Picture: {what}', { what: drawing.title })}
         style={{ width: Math.max(60, Math.round(wide * scale)) }}
       />
-      <figcaption aria-hidden="true">{tell(drawing.title)}</figcaption>
+      <figcaption aria-hidden="true">{drawing.title}</figcaption>
     </figure>
   )
 })

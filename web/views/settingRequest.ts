@@ -5,7 +5,7 @@
  */
 import { useEffect } from 'react'
 import { create } from 'zustand'
-import type { Block, SettingAsk, SettingReport, Turn } from '../../geometry/index.ts'
+import { type Block, type Message, message, type SettingAsk, type SettingReport, type Turn } from '../../geometry/index.ts'
 import { deepClient } from '../workers/clients.ts'
 import { useStore } from '../document/store.ts'
 
@@ -22,7 +22,7 @@ export interface SettingState {
   readonly choice: SettingChoice
   /** The last answer, and what it answers; it stays in sight until the next one comes. */
   readonly report: SettingReport | null
-  readonly trouble: string | null
+  readonly trouble: Message | null
   readonly of: { readonly block: Block; readonly choice: SettingChoice } | null
   /** Clashes between copies before the last change, if there were as many copies of the same block. */
   readonly before: number | null
@@ -62,7 +62,7 @@ async function requestSetting(block: Block, choice: SettingChoice): Promise<void
     if (requested === request) requested = null
     return
   }
-  const answer = reply.type === 'failed' ? { ok: false as const, message: reply.reason } : reply.value
+  const answer = reply.type === 'failed' ? { ok: false as const, message: message('program-error', { error: reply.reason }) } : reply.value
   if (!answer.ok) return setSetting({ report: null, trouble: answer.message, of: request, before: null })
   const { report, of } = useSettingState.getState()
   const comparable = of?.block === block && of.choice.columns === columns && of.choice.rows === rows

@@ -371,8 +371,6 @@ export const german: Catalogue = {
   '{file} is too large to be a block file; choose another file.': '{file} ist zu groß für eine Blockdatei; wähle eine andere Datei.',
   'The disk is full: this could not be kept.': 'Der Speicher ist voll: Das konnte nicht aufbewahrt werden.',
   'The browser refused: this could not be kept.': 'Der Browser hat es abgelehnt: Das konnte nicht aufbewahrt werden.',
-  'The findings of so large a block are being worked out; go on meanwhile.':
-    'Die Befunde eines so großen Blocks werden noch ausgerechnet; mach inzwischen weiter.',
   '{n} corners. Press where the next one lies.': {
     one: 'Erste Ecke. Drücke dorthin, wo die nächste liegt.',
     other: '{n} Ecken. Drücke dorthin, wo die nächste liegt.',

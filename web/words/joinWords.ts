@@ -15,7 +15,7 @@ import {
   type SewnPiece,
   sewnPieces,
 } from '../../geometry/index.ts'
-import { said, t, tell, tn } from './words.ts'
+import { said, t, tn, translate } from './words.ts'
 import { patchName } from './unitWords.ts'
 
 export interface JoinWords {
@@ -95,7 +95,7 @@ export function joinWords(report: Findings): (step: number) => JoinWords {
     const later = join.finishedAfter === undefined ? [] : [t('Finish it after seam {number}.', { number: numbers.get(join.finishedAfter) ?? 0 })]
     return {
       sew: sewWords(join, pieces, names),
-      then: [...later, ...careWords(meetings.get(join.id) ?? []), pressWords(join, pieces, names), tell(join.press.why)].join(' '),
+      then: [...later, ...careWords(meetings.get(join.id) ?? []), pressWords(join, pieces, names), translate(join.press.why)].join(' '),
       size: sizeWords(join, report),
     }
   }

@@ -1,5 +1,5 @@
 /** `setting FILE --columns N --rows N`: copies of a block set edge to edge, as JSON. */
-import { MOST_COPIES, PRESSINGS, settingReport, TURNINGS } from '../../index.ts'
+import { inEnglish, MOST_COPIES, PRESSINGS, settingReport, TURNINGS } from '../../index.ts'
 import { oneFile, choiceOf, parseArguments } from '../arguments.ts'
 import { readBlockFile } from '../readBlockFile.ts'
 import { type Command, jsonResult, printable, refuse } from '../result.ts'
@@ -18,7 +18,7 @@ export const settingCommand: Command = {
       press: choiceOf('--press', options.get('--press') ?? 'same', PRESSINGS),
     }
     const setting = settingReport(readBlockFile(file), request)
-    return setting.ok ? jsonResult(setting.value, setting.value.problems) : refuse(`--${setting.place}`, setting.message)
+    return setting.ok ? jsonResult(setting.value, setting.value.problems) : refuse(`--${setting.place}`, inEnglish(setting.message))
   },
 }
 

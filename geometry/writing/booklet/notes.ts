@@ -13,6 +13,7 @@ import { capital, inWords } from '../../words/englishPhrases.ts'
 import { purchaseText, listed } from '../phrases.ts'
 import type { BookletContext } from './bookletContext.ts'
 import { layersText } from './finishSteps.ts'
+import { inEnglish } from '../../words/english.ts'
 
 /** What keeps the block from being sewn, then what is good to know, as whole sentences. */
 export function problemsOf(context: BookletContext): string[] {
@@ -27,12 +28,13 @@ export function problemsOf(context: BookletContext): string[] {
 export function placedErrors(errors: readonly Problem[]): string[] {
   const places = new Map<string, string[]>()
   for (const { message, at } of errors) {
+    const said = inEnglish(message)
     const [column, row] = pointInCells(at).map((cell) => Math.max(1, Math.floor(cell) + 1)) as [number, number]
-    places.set(message, [...(places.get(message) ?? []), `column ${column}, row ${row}`])
+    places.set(said, [...(places.get(said) ?? []), `column ${column}, row ${row}`])
   }
-  return [...places].map(([message, all]) => {
+  return [...places].map(([said, all]) => {
     const rest = all.length > MOST_PLACES ? ` and ${all.length - MOST_PLACES} places more` : ''
-    return `${capital(all.slice(0, MOST_PLACES).join('; '))}${rest}: ${message}`
+    return `${capital(all.slice(0, MOST_PLACES).join('; '))}${rest}: ${said}`
   })
 }
 
@@ -61,9 +63,9 @@ function adviceSaid(advice: Advice, context: BookletContext): string {
 }
 
 /** `A and D1: …`: on paper units go by the letters of the layout, never by the ids of the file, which end what is said of a print. */
-function lettered({ code, units, message }: Pick<Advice | Problem, 'code' | 'units' | 'message'>, context: BookletContext): string {
+function lettered({ units, message }: Pick<Advice | Problem, 'units' | 'message'>, context: BookletContext): string {
   const letters = lettersOf(units, context)
-  const said = code === 'print' ? message.replace(/ \([^()]*\)\.$/, '.') : message
+  const said = inEnglish(message.code === 'print-turned' ? { ...message, params: { ...message.params, named: [] } } : message)
   return letters.length === 0 ? said : `${listed(letters)}: ${said}`
 }
 

@@ -8,10 +8,10 @@ import { lantern } from '../../../web/document/starters/lantern.ts'
 import { applyEdit, type History, newHistory, replaceBlock } from '../../../web/document/history.ts'
 import { openHistory, getState, redo, undo } from '../../../web/document/store.ts'
 import { german } from '../../../web/words/german.ts'
-import { sayWith } from '../../../web/words/words.ts'
+import { setWords } from '../../../web/words/words.ts'
 
-const inGerman = (): void => sayWith('de', german, {}, germanMessages)
-const inEnglish = (): void => sayWith('en', {}, {}, english)
+const inGerman = (): void => setWords('de', german, germanMessages)
+const inEnglish = (): void => setWords('en', {}, english)
 afterEach(inEnglish)
 
 /** As a page before wrote it: the name in words. */

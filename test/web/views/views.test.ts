@@ -55,7 +55,7 @@ function sewn(block: Block, { findings }: Layered, step: number, part: number): 
 
 function among(block: Block, ask: SettingAsk): string {
   const answer = settingReport(block, ask)
-  if (!answer.ok) throw new Error(answer.message)
+  if (!answer.ok) throw new Error(answer.message.code)
   const { columns, rows, places, joins, meetings } = answer.value
   return drawn(settingView(block, patchShapes(layered(block).findings.patches), { columns, rows, copies: places, joins, meetings }).drawing)
 }

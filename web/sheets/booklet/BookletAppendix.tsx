@@ -3,7 +3,7 @@ import type { ReactNode } from 'react'
 import { type Block, type Booklet, dropStepWords } from '../../../geometry/index.ts'
 import { edit } from '../../document/store.ts'
 import { StepPicture } from '../../drawing/StepPicture.tsx'
-import { spoken, t, tell, tn } from '../../words/words.ts'
+import { currentLanguage, t, tn } from '../../words/words.ts'
 import { RehearsalTable } from './RehearsalTable.tsx'
 
 export function BookletAppendix({ booklet, block }: { readonly booklet: Booklet; readonly block: Block }) {
@@ -19,7 +19,7 @@ export function BookletAppendix({ booklet, block }: { readonly booklet: Booklet;
         <Foldout title={tn(templates.length, 'One template', '{n} templates')}>
           {templates.map(({ key, name, sentences, drawing }) => (
             <div key={key} className="template">
-              <h4>{tell(name)}</h4>
+              <h4>{name}</h4>
               <StepPicture drawing={drawing} fabrics={block.fabrics} unit={unit} />
               <Sentences sentences={sentences} />
             </div>
@@ -29,7 +29,7 @@ export function BookletAppendix({ booklet, block }: { readonly booklet: Booklet;
       <Foldout title={t('Take care')}>
         {cautions.map(({ about, title, sentences }) => (
           <div key={about}>
-            <h4>{tell(title)}</h4>
+            <h4>{title}</h4>
             <Sentences sentences={sentences} />
           </div>
         ))}
@@ -42,7 +42,7 @@ export function BookletAppendix({ booklet, block }: { readonly booklet: Booklet;
 function OrphanedWords({ orphans }: { readonly orphans: Booklet['orphans'] }) {
   if (orphans.length === 0) return null
   return (
-    <section className="part orphans" lang={spoken()} aria-label={t('Words whose step is gone')}>
+    <section className="part orphans" lang={currentLanguage()} aria-label={t('Words whose step is gone')}>
       <h3>{t('Words whose step is gone')}</h3>
       <p className="hint">{t('The block no longer has the steps that these belong to. They stay in its file, and come back with the step.')}</p>
       <ul>
@@ -64,10 +64,10 @@ function OrphanedWords({ orphans }: { readonly orphans: Booklet['orphans'] }) {
 function Foldout({ title, children }: { readonly title: string; readonly children: ReactNode }) {
   return (
     <details className="part">
-      <summary lang={spoken()}>{title}</summary>
+      <summary lang={currentLanguage()}>{title}</summary>
       {children}
     </details>
   )
 }
 
-const Sentences = ({ sentences }: { readonly sentences: readonly string[] }) => sentences.map((sentence) => <p key={sentence}>{tell(sentence)}</p>)
+const Sentences = ({ sentences }: { readonly sentences: readonly string[] }) => sentences.map((sentence) => <p key={sentence}>{sentence}</p>)

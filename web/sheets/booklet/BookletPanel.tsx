@@ -2,7 +2,7 @@
 import { useMemo } from 'react'
 import { type Block, type Booklet, bookletOf, setBookletBy, setBookletTitle, setIntroduction } from '../../../geometry/index.ts'
 import { edit, useStore } from '../../document/store.ts'
-import { t, tell } from '../../words/words.ts'
+import { t } from '../../words/words.ts'
 import { BookletAppendix } from './BookletAppendix.tsx'
 import { BookletStep } from './BookletStep.tsx'
 import { differsOnlyInBooklet, useBookletReport } from './useBookletReport.ts'
@@ -21,7 +21,7 @@ export function BookletPanel() {
     <section aria-labelledby="booklet-title" className="booklet">
       <h2 id="booklet-title">{t('Booklet')}</h2>
       <TitleFields block={block} />
-      {trouble !== null && <p className="trouble">{tell(trouble)}</p>}
+      {trouble !== null && <p className="trouble">{trouble}</p>}
       {booklet === null && trouble === null && <p className="hint">{t('The steps are being written…')}</p>}
       {booklet !== null && (
         // The program writes its steps in English; the page around them is in the maker's language.
@@ -51,7 +51,7 @@ function BookletProblems({ problems }: { readonly problems: Booklet['problems'] 
   return (
     <ul className="problems">
       {problems.map((problem) => (
-        <li key={problem}>{tell(problem)}</li>
+        <li key={problem}>{problem}</li>
       ))}
     </ul>
   )
@@ -61,8 +61,8 @@ function BookletProblems({ problems }: { readonly problems: Booklet['problems'] 
 function BookletParts({ booklet, block }: { readonly booklet: Booklet; readonly block: Block }) {
   let number = 0
   return booklet.parts.map(({ key, title, steps }) => (
-    <section key={key} className="part" aria-label={tell(title)}>
-      <h3>{tell(title)}</h3>
+    <section key={key} className="part" aria-label={title}>
+      <h3>{title}</h3>
       <ol start={number + 1}>
         {steps.map((step) => {
           number += 1

@@ -13,7 +13,7 @@ import {
 } from '../../../geometry/index.ts'
 import { edit } from '../../document/store.ts'
 import { StepPicture } from '../../drawing/StepPicture.tsx'
-import { spoken, t, tell } from '../../words/words.ts'
+import { currentLanguage, t } from '../../words/words.ts'
 import { StepPhotograph } from './StepPhotograph.tsx'
 import { WordsField } from './WordsField.tsx'
 
@@ -32,7 +32,7 @@ export function BookletStep({ step, number, block, unit }: Props) {
   return (
     <li className="step" aria-labelledby={heading}>
       <h4 id={heading}>
-        <span className="number">{number}</span> {tell(step.title)}
+        <span className="number">{number}</span> {step.title}
       </h4>
       {step.drawings.length > 0 && (
         <div className="pictures">
@@ -55,7 +55,7 @@ export function BookletStep({ step, number, block, unit }: Props) {
         note !== undefined && <p className="note">{note}</p>
       )}
       {photograph !== undefined && <img className="photograph" src={photograph} alt={t('Your photograph of step {number}', { number })} />}
-      <div className="buttons" lang={spoken()}>
+      <div className="buttons" lang={currentLanguage()}>
         <button
           type="button"
           aria-label={editingWords ? t('Done with the words of step {number}', { number }) : t('Change the words of step {number}', { number })}
@@ -104,12 +104,12 @@ function StepWords({ step, number, editing }: { readonly step: Step; readonly nu
       ) : (
         wordsOf(step).map((sentence, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: sentences have no name but their place
-          <p key={index}>{edited === undefined ? tell(sentence) : sentence}</p>
+          <p key={index}>{sentence}</p>
         ))
       )}
       {step.cautions.map((caution) => (
         <p key={caution} className="caution">
-          {tell(caution)}
+          {caution}
         </p>
       ))}
     </>
@@ -125,14 +125,14 @@ function noteLabel(editing: boolean, note: string | undefined, number: number): 
 function OutdatedWords({ stepKey, program }: { readonly stepKey: string; readonly program: string }) {
   return (
     <div className="stale">
-      <p lang={spoken()}>{t('The block has moved on since you wrote these words.')}</p>
+      <p lang={currentLanguage()}>{t('The block has moved on since you wrote these words.')}</p>
       <details>
-        <summary lang={spoken()}>{t('What the program says now')}</summary>
+        <summary lang={currentLanguage()}>{t('What the program says now')}</summary>
         {program.split('\n').map((sentence) => (
-          <p key={sentence}>{tell(sentence)}</p>
+          <p key={sentence}>{sentence}</p>
         ))}
       </details>
-      <button type="button" lang={spoken()} onClick={() => edit(keepStepWords(stepKey, program))}>
+      <button type="button" lang={currentLanguage()} onClick={() => edit(keepStepWords(stepKey, program))}>
         {t('Mine still hold')}
       </button>
     </div>

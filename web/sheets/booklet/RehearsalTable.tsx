@@ -1,6 +1,6 @@
 /** What a seam allowance that is a little off does to the size of each piece. */
 import { type AllowanceTestRow, sayLength } from '../../../geometry/index.ts'
-import { spoken, t, tell } from '../../words/words.ts'
+import { currentLanguage, t } from '../../words/words.ts'
 
 interface Props {
   readonly rows: readonly AllowanceTestRow[]
@@ -11,12 +11,12 @@ export function RehearsalTable({ rows, unit }: Props) {
   const size = ([width, height]: AllowanceTestRow['planned']): string => `${fineLength(width, unit)} × ${fineLength(height, unit)}`
   return (
     <table className="rehearsal">
-      <caption lang={spoken()}>
+      <caption lang={currentLanguage()}>
         {unit === 'in'
           ? t('If every allowance is off by 1/32 in; all sizes in inches')
           : t('If every allowance is off by 0.1 cm; all sizes in centimetres')}
       </caption>
-      <thead lang={spoken()}>
+      <thead lang={currentLanguage()}>
         <tr>
           <th scope="col">{t('Piece')}</th>
           <th scope="col">{t('Seams')}</th>
@@ -28,7 +28,7 @@ export function RehearsalTable({ rows, unit }: Props) {
       <tbody>
         {rows.map(({ what, seams, planned, wide, narrow }) => (
           <tr key={what}>
-            <th scope="row">{tell(what)}</th>
+            <th scope="row">{what}</th>
             <td>{t('{across} across, {down} down', { across: seams[0], down: seams[1] })}</td>
             <td>{size(planned)}</td>
             <td>{size(wide)}</td>

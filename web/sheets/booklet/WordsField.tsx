@@ -1,7 +1,7 @@
 /** A text field of the booklet. What was typed is committed when the field loses the focus: one edit, one undo. */
 import { useEffect, useId, useRef, useState } from 'react'
 import { LONGEST_WORDS } from '../../../geometry/index.ts'
-import { spoken } from '../../words/words.ts'
+import { currentLanguage } from '../../words/words.ts'
 
 interface Props {
   readonly label: string
@@ -35,7 +35,7 @@ export function WordsField({ label, value, placeholder, multiline = false, hideL
     onBlur: commit,
   }
   return (
-    <div className="words" lang={spoken()}>
+    <div className="words" lang={currentLanguage()}>
       <label htmlFor={id} className={hideLabel ? 'unseen' : undefined}>
         {label}
       </label>

@@ -2,7 +2,7 @@
 import type { Findings, Verdict } from '../../../geometry/index.ts'
 import { MARKS } from '../../drawing/marks.ts'
 import { setView, useStore, useFindings } from '../../document/store.ts'
-import { t, tell, tn } from '../../words/words.ts'
+import { t, tn, translate } from '../../words/words.ts'
 
 export function CheckSummary() {
   const { report, trouble } = useFindings()
@@ -11,7 +11,7 @@ export function CheckSummary() {
   return (
     <button type="button" className="check-summary" onClick={openSeamCheck}>
       {report !== null && hasVerdict(report) && <VerdictMark verdict={worstVerdict(report)} />}
-      {report === null ? tell(trouble) : summaryText(report)}
+      {report === null ? translate(trouble) : summaryText(report)}
     </button>
   )
 }

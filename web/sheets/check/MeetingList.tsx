@@ -4,7 +4,7 @@ import type { Findings, Meeting, Verdict } from '../../../geometry/index.ts'
 import { PagedList } from '../../controls/PagedList.tsx'
 import { useStore } from '../../document/store.ts'
 import { MARKS } from '../../drawing/marks.ts'
-import { said, t, tell } from '../../words/words.ts'
+import { said, t, translate } from '../../words/words.ts'
 import { VerdictMark } from './CheckSummary.tsx'
 import { FindingButton, positionWords } from './FindingButton.tsx'
 import { Fixes } from './Fixes.tsx'
@@ -86,12 +86,15 @@ function Reasons({ meeting, report }: { readonly meeting: Meeting; readonly repo
   return (
     <ul className="reasons">
       {meeting.seams.map((id) => (
-        <li key={id}>
-          {t('Seam {number}: {why}', { number: seamNumber(report, id), why: tell(report.joins[seamNumber(report, id) - 1]?.press.why ?? '') })}
-        </li>
+        <li key={id}>{seamReason(report, seamNumber(report, id))}</li>
       ))}
     </ul>
   )
+}
+
+function seamReason({ joins }: Findings, number: number): string {
+  const join = joins[number - 1]
+  return t('Seam {number}: {why}', { number, why: join === undefined ? '' : translate(join.press.why) })
 }
 
 function layerWords({ now, nested, fanned }: NonNullable<Meeting['layers']>): string {

@@ -2,7 +2,7 @@
 import { ERRORS, type Findings } from '../../../geometry/index.ts'
 import { useStore } from '../../document/store.ts'
 import { PagedList } from '../../controls/PagedList.tsx'
-import { t, tell } from '../../words/words.ts'
+import { t, translate } from '../../words/words.ts'
 import { deepClient } from '../../workers/clients.ts'
 import { triesRepairs } from '../../workers/layoutRepairs.ts'
 import { useWorker } from '../../workers/useWorker.ts'
@@ -27,7 +27,7 @@ export function ProblemList({ report }: { readonly report: Findings }) {
           <li key={index} className={ERRORS.has(problem.code) ? 'error' : 'notice'}>
             <FindingButton finding={`problem ${index}`}>
               <ProblemMark error={ERRORS.has(problem.code)} />
-              {tell(problem.message)} <small>{positionWords(problem.at)}</small>
+              {translate(problem.message)} <small>{positionWords(problem.at)}</small>
             </FindingButton>
             {reply === null && repairable(problem, index) && <p className="hint">{t('Being worked out…')}</p>}
             {reply?.type === 'answer' && <LayoutRepairs repairs={reply.value[index] ?? []} />}

@@ -4,11 +4,11 @@
  * First what has to be fixed, then what needs care at the machine, then what is fine. Long lists are shown a page at a time.
  */
 import { lazy, useState } from 'react'
-import type { Findings } from '../../../geometry/index.ts'
+import { type Findings, type Message, message } from '../../../geometry/index.ts'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import { setView, useFindings, useStore } from '../../document/store.ts'
 import { VERDICTS } from '../../drawing/marks.ts'
-import { said, t, tell } from '../../words/words.ts'
+import { said, t, translate } from '../../words/words.ts'
 import { hasVerdict, summaryText, VerdictMark, worstVerdict } from './CheckSummary.tsx'
 import { useFocusFinding } from './FindingButton.tsx'
 import { MeetingList } from './MeetingList.tsx'
@@ -26,7 +26,11 @@ export function SeamCheck() {
   return (
     <section aria-labelledby="findings-title" className="findings" onPointerLeave={stopPointing}>
       <h2 id="findings-title">{t('Findings')}</h2>
-      {report === null ? <p className="trouble">{tell(trouble)}</p> : <FindingLists report={report} onlyCare={onlyCare} setOnlyCare={setOnlyCare} />}
+      {report === null ? (
+        <p className="trouble">{translate(trouble)}</p>
+      ) : (
+        <FindingLists report={report} onlyCare={onlyCare} setOnlyCare={setOnlyCare} />
+      )}
     </section>
   )
 }
@@ -60,7 +64,7 @@ function FindingLists({ report, onlyCare, setOnlyCare }: ListsProps) {
       {VERDICTS.filter((verdict) => !onlyCare || verdict !== 'nests').map((verdict) => (
         <MeetingList key={verdict} verdict={verdict} report={report} />
       ))}
-      {report.joins.length > 0 && !onlyCare && <p className="hint">{tell(report.pressing.proof.replaceAll('j:', ''))}</p>}
+      {report.joins.length > 0 && !onlyCare && <p className="hint">{translate(withSeamNumbers(report.pressing.proof))}</p>}
       <CrookedSeams report={report} />
       <ThickestSpot report={report} />
       {!onlyCare && <SewingOrder report={report} />}
@@ -88,4 +92,11 @@ function SewingOrder({ report }: { readonly report: Findings }) {
       )}
     </details>
   )
+}
+
+/** On the screen a join goes by its number in sewing order. */
+function withSeamNumbers(proof: Message): Message {
+  if (proof.code !== 'chains-must-clash') return proof
+  const chains = proof.params.chains.map((chain) => ({ ...chain, joins: chain.joins.map((id) => id.replace('j:', '')) }))
+  return message('chains-must-clash', { chains })
 }

@@ -1,23 +1,23 @@
 /** What to know before cutting. Pressing advice about certain units selects them on the board. */
 import type { Advice } from '../../../geometry/index.ts'
 import { setView } from '../../document/store.ts'
-import { t, tell, tn } from '../../words/words.ts'
+import { t, tn, translate } from '../../words/words.ts'
 
 export function CutAdvice({ advice }: { readonly advice: readonly Advice[] }) {
   if (advice.length === 0) return null
   return (
     <ul className="advice" aria-label={t('Before you cut')}>
       {advice.map(({ code, units, message }) => (
-        <li key={`${code} ${units.join()} ${message}`}>
+        <li key={`${code} ${units.join()} ${message.code}`}>
           {units.length === 0 ? (
-            <p>{tell(message)}</p>
+            <p>{translate(message)}</p>
           ) : (
             <button
               type="button"
               className="plain"
               onClick={() => setView({ chosen: units, patch: null, notice: tn(units.length, 'One unit is chosen.', '{n} units are chosen.') })}
             >
-              {tell(message)}
+              {translate(message)}
             </button>
           )}
         </li>
