@@ -13,8 +13,8 @@ export type PrintPoint = readonly [number, number]
 
 /** `part` of the second colour over the first: 1, or between for the half tones of a woven check. */
 export type PrintMark = { readonly part: number } & (
-  | { readonly sort: 'disc'; readonly at: PrintPoint; readonly radius: number }
-  | { readonly sort: 'shape'; readonly corners: readonly PrintPoint[] }
+  | { readonly type: 'disc'; readonly at: PrintPoint; readonly radius: number }
+  | { readonly type: 'shape'; readonly corners: readonly PrintPoint[] }
 )
 
 export interface KindOfPrint {
@@ -25,10 +25,10 @@ export interface KindOfPrint {
   readonly repeat: { readonly in: Length; readonly cm: Length }
 }
 
-const disc = (x: number, y: number, radius: number): PrintMark => ({ sort: 'disc', at: [x, y], radius, part: 1 })
+const disc = (x: number, y: number, radius: number): PrintMark => ({ type: 'disc', at: [x, y], radius, part: 1 })
 
 const box = (x0: number, y0: number, x1: number, y1: number, part = 1): PrintMark => ({
-  sort: 'shape',
+  type: 'shape',
   part,
   corners: [
     [x0, y0],
@@ -53,7 +53,7 @@ function leaf([x, y]: PrintPoint, angle: number, length: number, width: number):
       const part = (step + (sign === 1 ? 0 : 1)) / LEAF_STEPS
       return place(part * length, sign * width * Math.sin(Math.PI * part ** 0.8))
     })
-  return { sort: 'shape', part: 1, corners: [...side(1), ...side(-1).reverse()] }
+  return { type: 'shape', part: 1, corners: [...side(1), ...side(-1).reverse()] }
 }
 
 /** A bud on a stem with two pairs of leaves, its foot at a point. */
@@ -91,7 +91,7 @@ export function marksOf(fabric: Fabric, print: Print): { readonly mark: PrintMar
 }
 
 function areaOfMark(mark: PrintMark): number {
-  if (mark.sort === 'disc') return Math.PI * mark.radius ** 2
+  if (mark.type === 'disc') return Math.PI * mark.radius ** 2
   const { corners } = mark
   const sum = corners.reduce((area, [x, y], at) => {
     const [nx, ny] = corners[(at + 1) % corners.length] as PrintPoint

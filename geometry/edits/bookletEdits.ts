@@ -46,7 +46,7 @@ function onStep(draft: Draft, key: string, change: (step: DraftStep) => void): v
   })
 }
 
-/** Her words instead of the program's, or the program's again where she leaves none; `of`: the program's as they stand now, by which it is told later whether the block has moved on. */
+/** Her words instead of the program's, or the program's again where she leaves none; `of`: the program's as they stand now, by which it is seen later whether the block has changed since. */
 export const editStep = (key: string, words: string, of: string): Edit => ({
   name: message('change-step-words'),
   merge: `booklet step ${key}`,

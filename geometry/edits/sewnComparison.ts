@@ -3,9 +3,9 @@
  *
  * In      the block as it was laid, and the same block as it came out: units turned, mirrored, swapped, or the whole with another side up.
  * Out     a difference for each place that looks otherwise, and moves that make the sewn block the laid one: the whole turned, a unit turned where it
- *         is, two units swapped (each turned as it goes), a unit sewn anew.
+ *         is, two units swapped (each turned as it goes), a unit sewn again.
  * How     units with the same picture are interchangeable. A place that only shows its unit turned costs one move. The other places form cycles: each holds
- *         what another needs; a cycle of k places takes k − 1 swaps, and one that begins with a unit nobody has takes one sewn anew as well. So the
+ *         what another needs; a cycle of k places takes k − 1 swaps, and one that begins with a unit nobody has takes one sewn again as well. So the
  *         fewest moves come from the most cycles: found by trying all for up to `TRIED` places, shortest cycles first beyond. The whole block
  *         is looked at from each of its sides that fit, and the side that costs least is taken.
  */
@@ -125,7 +125,7 @@ function differenceAt(place: Place, held: ReadonlySet<string>): SewnDifference {
 interface Cycle {
   /** Each holds what the next one needs. */
   readonly places: readonly Place[]
-  /** Whether the last holds what the first needs; else the first must be sewn anew. */
+  /** Whether the last holds what the first needs; else the first must be sewn again. */
   readonly closed: boolean
 }
 

@@ -296,7 +296,7 @@ export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?
       delete measure.round
       delete cloth?.usableWidth
       for (const unit of draft.units) delete unit.oversize
-      // Cloth is as large as it was: its prints are measured anew.
+      // Cloth is as large as it was: its prints are measured again.
       for (const { print } of draft.fabrics) if (print !== undefined) print.repeat = inOther(print.repeat, change.unit)
     }
     if (change.seam !== undefined) measure.seam = change.seam

@@ -70,7 +70,7 @@ type DraftEdge = { -readonly [key in keyof PlaneEdge]: PlaneEdge[key] }
 const GONE: PlaneEdge = { a: -1, b: -1, plus: OUTSIDE, minus: OUTSIDE, line: -1 }
 
 /**
- * A plane that changes with its patches: only lines on which some patch changed are cut anew.
+ * A plane that changes with its patches: only lines on which some patch changed are cut again.
  *
  * Kept    dots keep their numbers, those that no patch has any more too, with nothing around them; places of edges that are gone are filled again.
  *         So whatever was found of an unchanged piece holds on.
@@ -106,7 +106,7 @@ export class Subdivision implements Plane {
 
   /**
    * Some patches go, some come, the rest keep their shapes: `numbers` says how each patch before is numbered now, −1 for one that goes; null where none
-   * is numbered anew.
+   * is numbered again.
    */
   change(gone: ReadonlyMap<number, Polygon>, come: ReadonlyMap<number, Polygon>, numbers: Int32Array | null, count: number): void {
     const touched = new Set<Line>()

@@ -125,6 +125,6 @@ function repeatsIn(from: number, to: number, origin: number, step: number): numb
 }
 
 function cornersOf(mark: PrintMark, [x, y]: Spot, step: number): Spot[] {
-  const corners = mark.sort === 'disc' ? round(mark.at, mark.radius, 14) : mark.corners
+  const corners = mark.type === 'disc' ? round(mark.at, mark.radius, 14) : mark.corners
   return corners.map(([atX, atY]): Spot => [x + atX * step, y + atY * step])
 }

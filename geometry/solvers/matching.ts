@@ -4,7 +4,7 @@
  * In      points, and their neighbours, nearest first, as far as they are asked for; costs are whole, at most 2^49 over all pairs.
  * Out     for each point its partner; the sum; and a sum below which no pairing can be. The two are the same whole number: that is the proof.
  * How     Edmonds. Every point has a price, and no pair may cost less than its two prices. All open points raise their prices at one speed. A pair
- *         that has become tight joins two trees (then the way between their roots is paired anew), lets a tree grow by a pair, or closes an odd
+ *         that has become tight joins two trees (then the way between their roots is paired again), lets a tree grow by a pair, or closes an odd
  *         ring, which from then on is priced as one point. What a tree reaches at an odd step sinks as its neighbours rise, and a ring sunk to
  *         nothing is opened again. Kept true: pairs are tight, no pair costs less than the prices across it, no price is above that of an open
  *         point. So when as many points are open as may be, prices less the open ones' are a floor for every pairing, and ours stands on it.

@@ -101,7 +101,7 @@ describe('drawn prints', () => {
 const tone = (kind: (typeof drawn)[number], point: PrintPoint): number => PRINT_FACTS[kind].marks.find((mark) => holds(mark, point))?.part ?? 0
 
 function holds(mark: PrintMark, [x, y]: PrintPoint): boolean {
-  if (mark.sort === 'disc') return Math.hypot(x - mark.at[0], y - mark.at[1]) < mark.radius
+  if (mark.type === 'disc') return Math.hypot(x - mark.at[0], y - mark.at[1]) < mark.radius
   let inside = false
   mark.corners.forEach(([ax, ay], index) => {
     const [bx, by] = mark.corners[(index + 1) % mark.corners.length] as PrintPoint

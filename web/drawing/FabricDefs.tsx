@@ -79,7 +79,7 @@ function PrintPattern({ id, fabric, print, transform }: PatternProps) {
       <rect width={1} height={high} fill={fabric.colour} />
       {print.kind === 'photo' && <image href={print.photo} width={1} height={high} preserveAspectRatio="none" />}
       {marksOf(fabric, print).map(({ mark, colour }) =>
-        mark.sort === 'disc' ? (
+        mark.type === 'disc' ? (
           <circle key={mark.at.join()} cx={mark.at[0]} cy={mark.at[1]} r={mark.radius} fill={colour} />
         ) : (
           <polygon key={mark.corners.join()} points={mark.corners.map((corner) => corner.join()).join(' ')} fill={colour} />

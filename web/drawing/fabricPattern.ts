@@ -89,7 +89,7 @@ function drawnTile(fabric: Fabric, print: Print, mode: ViewMode, size: number): 
 }
 
 function traceMark(brush: CanvasRenderingContext2D, mark: PrintMark): void {
-  if (mark.sort === 'disc') brush.arc(...mark.at, mark.radius, 0, Math.PI * 2)
+  if (mark.type === 'disc') brush.arc(...mark.at, mark.radius, 0, Math.PI * 2)
   else for (const [x, y] of mark.corners) brush.lineTo(x, y)
   brush.closePath()
 }

@@ -6,7 +6,7 @@
  *         is sent anywhere: the part after `#` never leaves the browser. Photographs are left out. Or the block again, or one sentence why not.
  * Source  deflate: RFC 1951; base64url: RFC 4648, section 5.
  */
-import { type Block, checkBlock } from '../../geometry/index.ts'
+import { base64Of, type Block, bytesOfBase64, checkBlock } from '../../geometry/index.ts'
 
 const MARK = '#block='
 const VERSION = '1'
@@ -59,13 +59,9 @@ async function through(bytes: Uint8Array<ArrayBuffer>, stream: CompressionStream
   return new Uint8Array(await new Blob(parts).arrayBuffer())
 }
 
-function lettersOf(bytes: Uint8Array): string {
-  const plain = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''))
-  return plain.replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '')
-}
+const lettersOf = (bytes: Uint8Array): string => base64Of(bytes).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '')
 
-const bytesOf = (letters: string): Uint8Array<ArrayBuffer> =>
-  Uint8Array.from(atob(letters.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0))
+const bytesOf = (letters: string): Uint8Array<ArrayBuffer> => bytesOfBase64(letters.replaceAll('-', '+').replaceAll('_', '/'))
 
 const isPhotograph = (value: unknown): boolean => typeof value === 'string' && value.startsWith('data:')
 
