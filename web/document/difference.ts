@@ -1,9 +1,9 @@
 /**
- * What leads from one value to another, as few small changes as can be seen at a glance, and how they are written down.
+ * The changes that turn one value into another, as few and as small as can be found quickly, and how they are written as text.
  *
- * In      two JSON values that may share parts; what is shared is passed over without a look.
+ * In      two JSON values that may share parts; shared parts are skipped.
  * Out     changes in the order they are made; the same as one short text, in which a move of many units costs a few letters for each.
- * Exact   lists of things with ids are matched by id, so that taking one unit out of thousands is one change and not thousands.
+ * Exact   lists of items with ids are matched by id, so that removing one unit out of thousands is one change and not thousands.
  */
 export type Path = readonly (string | number)[]
 

@@ -1,4 +1,4 @@
-/** What an edit makes of a block, worked out once however often it is asked: to try whether it fits, and then to make it. */
+/** What an edit makes of a block. Computed once: first to try whether the result fits, then to apply it. */
 import { produce } from 'immer'
 import type { Block, Edit } from '../../geometry/index.ts'
 

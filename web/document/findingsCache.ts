@@ -20,7 +20,7 @@ const waiting: FindingsState = { report: null, trouble: message('findings-follow
 const follow = liveFindings()
 let cache: { readonly block: Block; readonly findings: FindingsState } | null = null
 
-export function findingsOf(block: Block, layers: LayeredBlock | null): FindingsState {
+export function cachedFindings(block: Block, layers: LayeredBlock | null): FindingsState {
   if (layers?.block === block) {
     const report = layers.layered.findings
     if (cache?.findings.report !== report) cache = { block, findings: { report, trouble: null } }

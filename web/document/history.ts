@@ -1,16 +1,16 @@
 /**
- * The one history of the document: every edit is a step forward with its way back.
+ * The history of the document: every edit is a step that can be undone.
  *
  * In      the present and an edit (a named pure change), or a step back or forward.
  * Out     a new history; the same one where nothing changed.
- * Small   a step holds only what differs, written down as text: a day of edits of a large block stays a few megabytes.
+ * Size    a step holds only what differs, as text: a day of editing a large block stays within a few megabytes.
  */
 import type { Block, Edit, EditName } from '../../geometry/index.ts'
 import { type Change, applyChanges, changesBetween, packChanges, unpackChanges } from './difference.ts'
 import { editResult } from './editResult.ts'
 
 /** What an edit is called; of a step kept before edits had codes, its name in the words of its day. */
-export type StepName = EditName | string
+type StepName = EditName | string
 
 export interface Step {
   readonly name: StepName

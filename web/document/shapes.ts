@@ -26,8 +26,8 @@ export interface PatchShape {
   readonly turn?: number
 }
 
-export const decimal = (value: number | string): number => (typeof value === 'number' ? value : toNumber(parseRational(value) ?? { n: 0n, d: 1n }))
-export const pointOf = ([x, y]: ReportPoint): Point => [decimal(x), decimal(y)]
+export const toDecimal = (value: number | string): number => (typeof value === 'number' ? value : toNumber(parseRational(value) ?? { n: 0n, d: 1n }))
+export const pointOf = ([x, y]: ReportPoint): Point => [toDecimal(x), toDecimal(y)]
 
 export const patchShapes = (patches: readonly Patch[]): PatchShape[] =>
   patches.map(({ unit, name, fabric, corners }) => ({ unit, name, fabric, corners: corners.map(pointOf) }))
@@ -57,7 +57,7 @@ function outlinesOf(unit: BoxUnit): readonly Outline[] {
 /** One unit's patches where they lie, moved by some cells. */
 export function unitShapes(unit: Unit, dx = 0, dy = 0): PatchShape[] {
   const outlines = unit.kind === 'polygon' ? [{ name: 'patch', corners: unit.corners.map(pointOf) }] : outlinesOf(unit)
-  const [left, top] = unit.kind === 'polygon' ? [dx, dy] : [decimal(unit.at[0]) + dx, decimal(unit.at[1]) + dy]
+  const [left, top] = unit.kind === 'polygon' ? [dx, dy] : [toDecimal(unit.at[0]) + dx, toDecimal(unit.at[1]) + dy]
   return outlines.map(({ name, corners }) => ({
     unit: unit.id,
     name,
@@ -72,7 +72,7 @@ export function borderShapes(block: Block): PatchShape[] {
   const [cell, { columns, rows }] = [toNumber(cellOf(block)), block.grid]
   let inner = 0
   return (block.borders ?? []).flatMap(({ fabric, corner, finishedWidth }) => {
-    const outer = inner + decimal(finishedWidth) / cell
+    const outer = inner + toDecimal(finishedWidth) / cell
     const strip = (name: string, x0: number, y0: number, x1: number, y1: number, cloth = fabric): PatchShape => ({
       unit: null,
       name,
@@ -112,7 +112,7 @@ export function inside(corners: readonly Point[], [x, y]: Point): boolean {
   return within
 }
 
-export interface SeamLine {
+export interface DrawnSeam {
   readonly join: Join
   readonly number: number
   readonly points: readonly Point[]
@@ -124,16 +124,16 @@ export interface SeamLine {
 /** Where along a seam its number may stand, the best first. */
 const PLACES = [0.5, 0.375, 0.625, 0.3125, 0.1875]
 
-const known = new WeakMap<Findings['joins'], readonly SeamLine[]>()
+const known = new WeakMap<Findings['joins'], readonly DrawnSeam[]>()
 
 /** A report's seams as lines, worked out once. */
-export function seamLines(report: Findings): readonly SeamLine[] {
+export function drawnSeams(report: Findings): readonly DrawnSeam[] {
   const lines = known.get(report.joins) ?? madeLines(report)
   known.set(report.joins, lines)
   return lines
 }
 
-function madeLines(report: Findings): SeamLine[] {
+function madeLines(report: Findings): DrawnSeam[] {
   const busy = new Set(report.meetings.map(({ at }) => millionths(pointOf(at))))
   return report.joins.map((join, index) => {
     const points = [join.from, ...join.via, join.to].map(pointOf)
@@ -166,7 +166,9 @@ export interface Rect {
 }
 
 export const rectOf = (unit: Unit): Rect =>
-  unit.kind === 'polygon' ? boxOfUnit(unit) : { at: [decimal(unit.at[0]), decimal(unit.at[1])], size: [decimal(unit.size[0]), decimal(unit.size[1])] }
+  unit.kind === 'polygon'
+    ? boxOfUnit(unit)
+    : { at: [toDecimal(unit.at[0]), toDecimal(unit.at[1])], size: [toDecimal(unit.size[0]), toDecimal(unit.size[1])] }
 
 export function around(rects: readonly Rect[]): Rect | null {
   if (rects.length === 0) return null
@@ -177,4 +179,4 @@ export function around(rects: readonly Rect[]): Rect | null {
 
 /** Border width all round, in cells. */
 export const bordersAround = (block: Block): number =>
-  (block.borders ?? []).reduce((sum, { finishedWidth }) => sum + decimal(finishedWidth), 0) / toNumber(cellOf(block))
+  (block.borders ?? []).reduce((sum, { finishedWidth }) => sum + toDecimal(finishedWidth), 0) / toNumber(cellOf(block))

@@ -11,7 +11,7 @@ import type { Preview } from './preview.ts'
 import type { Point } from './shapes.ts'
 import { symmetricEdit } from './symmetricEdit.ts'
 import { displayName } from './blockNames.ts'
-import { clearFindings, findingsOf, type FindingsState, keepFindings, knownFindings, type LayeredBlock } from './findingsCache.ts'
+import { clearFindings, cachedFindings, type FindingsState, keepFindings, knownFindings, type LayeredBlock } from './findingsCache.ts'
 import { type Language, t, translate } from '../words/words.ts'
 import { applyEdit, type History, type Step, redoStep, replaceBlock, undoStep, newHistory } from './history.ts'
 
@@ -73,7 +73,7 @@ export interface Stitching {
 }
 
 /** Which of the maker's blocks lies on the board, and how it is kept. */
-export interface CurrentBlock {
+interface CurrentBlock {
   /** null until it is known, and where nothing can be kept. */
   readonly id: string | null
   /** Another tab has the block in hand: here it is only looked at. */
@@ -284,4 +284,4 @@ export const onHistoryChange = (keeper: (history: History) => void): void => {
   keep = keeper
 }
 
-export const useFindings = (): FindingsState => useStore(({ history, layers }) => findingsOf(history.block, layers))
+export const useFindings = (): FindingsState => useStore(({ history, layers }) => cachedFindings(history.block, layers))

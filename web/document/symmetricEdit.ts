@@ -1,4 +1,4 @@
-/** An edit with what it does to the images of what it touches, while edits repeat. */
+/** While edits repeat about the middle of the block: the edit together with the same edit of every image of what it touches. */
 import { type Block, type Edit, imagesOf, type Repeat, withImages } from '../../geometry/index.ts'
 import { editResult } from './editResult.ts'
 

@@ -8,7 +8,7 @@ import { useEffect, useRef } from 'react'
 import { type Block, cellOf, type Turn, toNumber } from '../../geometry/index.ts'
 import { UNKNOWN_COLOUR } from './fabricParts.ts'
 import { canvasFill, type CellScale, useDecodedPhotos } from './fabricPattern.ts'
-import { bordersAround, decimal, unitShapes, type Point } from '../document/shapes.ts'
+import { bordersAround, toDecimal, unitShapes, type Point } from '../document/shapes.ts'
 
 interface Props {
   readonly load: () => Promise<Block | null>
@@ -112,7 +112,7 @@ function drawBorders(pen: CanvasRenderingContext2D, block: Block, around: number
   let out = around
   const { columns, rows } = block.grid
   for (const { finishedWidth, fabric, corner } of [...(block.borders ?? [])].reverse()) {
-    const wide = decimal(finishedWidth) / cellScale.cell
+    const wide = toDecimal(finishedWidth) / cellScale.cell
     pen.fillStyle = fillFor(block, fabric, 0, cellScale)
     pen.fillRect(-out, -out, columns + 2 * out, rows + 2 * out)
     if (corner !== undefined) {

@@ -7,7 +7,7 @@
  */
 import type { Block, Unit } from '../../geometry/index.ts'
 import type { PathPen } from './viewDrawing.ts'
-import { decimal, type PatchShape, borderShapes, unitShapes, type Rect, rectOf, type Point } from '../document/shapes.ts'
+import { toDecimal, type PatchShape, borderShapes, unitShapes, type Rect, rectOf, type Point } from '../document/shapes.ts'
 
 export interface Tile {
   readonly low: Point
@@ -75,7 +75,7 @@ function unitsByTile({ units, grid }: Block): Map<string, Unit[]> {
   const side = Math.max(1, Math.ceil(Math.sqrt((grid.columns * grid.rows * UNITS_IN_TILE) / Math.max(1, units.length))))
   const found = new Map<string, Unit[]>()
   for (const unit of units) {
-    const [x, y] = unit.kind === 'polygon' ? rectOf(unit).at : [decimal(unit.at[0]), decimal(unit.at[1])]
+    const [x, y] = unit.kind === 'polygon' ? rectOf(unit).at : [toDecimal(unit.at[0]), toDecimal(unit.at[1])]
     const key = `${side} ${Math.floor(x / side)} ${Math.floor(y / side)}`
     const list = found.get(key)
     if (list === undefined) found.set(key, [unit])

@@ -20,7 +20,7 @@ export async function countDay(db: Base, today = new Date().toDateString()): Pro
   return days
 }
 
-export const daysOpened = async (db: Base): Promise<number> => daysIn(await db.get('desk', 'days'))[0] ?? 0
+const daysOpened = async (db: Base): Promise<number> => daysIn(await db.get('desk', 'days'))[0] ?? 0
 
 function daysIn(text: string | undefined): [count?: number, last?: string] {
   try {

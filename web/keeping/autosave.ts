@@ -1,28 +1,28 @@
 /**
- * Keeps every change of the block on the board, from the moment it is made.
+ * Saves every change of the block on the board as soon as it is made.
  *
- * In      where the page stands with a block, what of it is surely kept, and each new history.
- * Out     news: all is kept, something waits, it failed, or another page has had the turn after ours.
- * Kept    a change is sent off before anything else is done, without waiting for the one ahead. What failed is tried again, more and more
- *         seldom, and always together with whatever came after it: nothing is passed over.
+ * In      the page's lease on a block, what of the block is certainly saved, and each new history.
+ * Out     events: everything is saved, something is being saved, saving failed, or another page has taken the lease.
+ * How     each change is sent off at once, without waiting for the one before it. A failed write is tried again, at longer and longer intervals, and
+ *         always together with everything that came after it: nothing is skipped.
  */
 import type { History } from '../document/history.ts'
 import { baseFails, isOvertaken, type WriteCursor, write } from './database.ts'
 import type { Base } from './schema.ts'
 
 export type SaveEvent =
-  | { readonly sort: 'saving' }
-  | { readonly sort: 'saved'; readonly id: string }
-  | { readonly sort: 'failed'; readonly error: unknown }
-  | { readonly sort: 'overtaken'; readonly history: History }
+  | { readonly type: 'saving' }
+  | { readonly type: 'saved'; readonly id: string }
+  | { readonly type: 'failed'; readonly error: unknown }
+  | { readonly type: 'overtaken'; readonly history: History }
 
 export interface Autosaver {
-  /** From now on the changes are those of another block; `kept` is what of it is kept (null: nothing yet). */
+  /** From now on the changes belong to another block; `kept` is what is saved of it (null: nothing yet). */
   readonly take: (cursor: WriteCursor, kept: History | null) => void
-  /** Keeps nothing any more: another page has the block in hand. */
+  /** Saves nothing any more: another page has the lease. */
   readonly rest: () => void
   readonly keep: (history: History) => void
-  /** When all that was sent has come to its end, whether everything is kept. */
+  /** Waits until every write has ended; whether everything is saved. */
   readonly settled: () => Promise<boolean>
 }
 
@@ -51,7 +51,7 @@ export function autosaver(base: () => Base, tell: (news: SaveEvent) => void): Au
     clearTimeout(again)
     if (cursor === null || wanted === null) return
     const [to, sent] = [cursor, wanted]
-    // While a base is on its way, what follows brings its own: it may have left the way that leads there.
+    // While a base is being written, each later write brings its own: it may no longer lead on from the one before.
     const lay = laying > 0 || baseFails(to, kept, sent)
     laying += lay ? 1 : 0
     const flight: Promise<void> = writeNow(to, sent, lay)
@@ -67,14 +67,14 @@ export function autosaver(base: () => Base, tell: (news: SaveEvent) => void): Au
   }
 
   const writeNow = async (to: WriteCursor, sent: History, lay: boolean): Promise<WriteCursor> => write(base(), to, kept, sent, Date.now(), lay)
-  const stillOurs = ({ id, turn }: WriteCursor): boolean => cursor?.id === id && cursor.turn === turn
+  const stillOurs = ({ id, lease }: WriteCursor): boolean => cursor?.id === id && cursor.lease === lease
 
   const landed = (next: WriteCursor, sent: History): void => {
     if (!stillOurs(next)) return
     cursor = next
     kept = sent
     pause = FIRST_PAUSE
-    if (wanted === sent) tell({ sort: 'saved', id: next.id })
+    if (wanted === sent) tell({ type: 'saved', id: next.id })
   }
 
   const refused = (error: unknown, to: WriteCursor): void => {
@@ -82,10 +82,10 @@ export function autosaver(base: () => Base, tell: (news: SaveEvent) => void): Au
     if (isOvertaken(error)) {
       const history = wanted
       begin(null, null)
-      tell({ sort: 'overtaken', history })
+      tell({ type: 'overtaken', history })
       return
     }
-    tell({ sort: 'failed', error })
+    tell({ type: 'failed', error })
     clearTimeout(again)
     again = setTimeout(send, pause)
     pause = Math.min(2 * pause, LONGEST_PAUSE)
@@ -97,7 +97,7 @@ export function autosaver(base: () => Base, tell: (news: SaveEvent) => void): Au
     keep: (history) => {
       if (cursor === null) return
       wanted = history
-      tell({ sort: 'saving' })
+      tell({ type: 'saving' })
       send()
     },
     settled: async () => {

@@ -1,11 +1,11 @@
 /**
- * Sending a transaction off whole.
+ * Commits a transaction explicitly, where the browser does that correctly.
  *
- * A page may be gone before it hears that all went well, so a transaction best carries the word to commit with it. But some browsers, so told, pass over a
- * request that failed, unless it was the last, and keep the rest (Firefox 153): half an edit on a full disk, or another tab's work overwritten. So it is tried
- * once whether the word may be given. Where it may not, a transaction ends by itself as soon as the page has heard of all its requests, whole or not at
- * all; only what is sent off while the page goes is told to commit, for else it would surely be lost. What was sent off before that cannot be told any more:
- * a transaction takes the word only in the task that fills it.
+ * A page may be closed before it hears that a write succeeded, so it is best to call `commit` right after the last request. But some browsers then ignore a
+ * request that failed, unless it was the last, and keep the rest (Firefox 153): half an edit on a full disk, or another tab's work overwritten. So this is
+ * tried once. Where it goes wrong, a transaction is left to commit by itself once the page has heard of all its requests, completely or not at all; only
+ * what is written while the page is being closed is committed explicitly, because otherwise it would certainly be lost. `commit` only works in the task that
+ * makes the requests, so earlier transactions cannot be helped.
  */
 import type { Base } from './schema.ts'
 

@@ -1,12 +1,12 @@
 /**
  * The browser's database: every block a maker has, each with its own history and versions.
  *
- * Kept    a card for each block (what a list shows of it, and where its history stands); the block as it lay at one place of its history (its base);
- *         each step in a record of its own. An edit writes its step and the card in one transaction, so it is kept whole or not at all, and costs
- *         as little on a block of thousands of units as on one of four. The present is the base moved along the steps.
- * Turns   two tabs never overwrite each other. Who opens a block to change it takes the next turn, and lays a mark on the turn before. Every write puts
- *         and takes away the mark of its own turn: where a mark lies there already, the database refuses the whole write. Nothing has to be read first, so a
- *         write is on its way, whole, before the page does anything else.
+ * Stored  a card for each block (what a list shows of it, and where its history stands); the block as it was at one place of its history (its base);
+ *         each step in a record of its own. An edit writes its step and the card in one transaction, so it is saved completely or not at all, and costs
+ *         no more for a block of thousands of units than for one of four. The present block is the base with the steps applied.
+ * Leases  two tabs never overwrite each other. A page that opens a block to change it takes the next lease, and puts a mark on the lease before. Every write
+ *         adds and deletes the mark of its own lease: where a mark is there already, the database refuses the whole write. Nothing has to be read first,
+ *         so a write is sent off completely before the page does anything else. (In the database a lease is called a turn.)
  */
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb'
 import { type Block, checkBlock } from '../../geometry/index.ts'
@@ -15,7 +15,7 @@ import { type History, type LooseStep, applyPacked, packStep, type Step } from '
 import { sendOff, tryCommit } from './commit.ts'
 import type { Base, Card, Schema, Version, WholeVersion } from './schema.ts'
 
-/** What the database of before held: one block, and its steps by their place. */
+/** What version 1 of the database held: one block, and its steps by their place. */
 interface SchemaOne extends DBSchema {
   now: { key: string; value: { block: Block; past: number } }
   steps: { key: number; value: LooseStep }
@@ -26,7 +26,7 @@ export interface DatabaseEvents {
   readonly blocked?: () => void
   /** A newer page wanted it closed. */
   readonly closed?: () => void
-  /** The browser has taken it away. */
+  /** The browser has closed or deleted it. */
   readonly lost?: () => void
 }
 
@@ -43,7 +43,7 @@ export async function openBase(name = 'nestwright', { blocked, closed, lost }: D
     blocked,
     blocking(_old, next, event) {
       ;(event.target as IDBDatabase).close()
-      // Without a version to come it is taken away and not made newer.
+      // Without a next version the database is being deleted, not upgraded.
       if (next === null) lost?.()
       else closed?.()
     },
@@ -59,14 +59,14 @@ type Work = {
   ): { get(key: string): Promise<SchemaOne['now']['value'] | undefined>; getAll(): Promise<LooseStep[]> }
 }
 
-/** The one block of the first version of the database becomes the first of many, its history with it. */
+/** The one block of version 1 becomes the first of many, with its history. */
 async function upgradeFromOne(db: IDBPDatabase<SchemaOne>, work: Work): Promise<void> {
   const present = await work.objectStore('now').get('present')
   const steps = await work.objectStore('steps').getAll()
   if (present !== undefined) {
     const id = newId()
     const stores = work as unknown as { objectStore(name: string): { put(value: unknown, key?: unknown): Promise<unknown> } }
-    const card = cardOf({ id, made: Date.now(), turn: 1, base: present.past }, present.block, present.past, Date.now())
+    const card = cardOf({ id, made: Date.now(), lease: 1, base: present.past }, present.block, present.past, Date.now())
     await stores.objectStore('cards').put(card)
     await stores.objectStore('bases').put(present, id)
     await Promise.all(steps.map((step, place) => stores.objectStore('edits').put(packStep(step), [id, place])))
@@ -81,18 +81,18 @@ export function newId(): string {
   return [...random].map((part) => part.toString(36)).join('')
 }
 
-/** Where a page stands with the block it changes. */
+/** What a page needs to write to a block: which block, under which lease, and where its base is. */
 export interface WriteCursor {
   readonly id: string
   readonly made: number
-  readonly turn: number
-  /** The place in the history at which the base lies. */
+  readonly lease: number
+  /** How many steps the base has behind it. */
   readonly base: number
 }
 
-export const firstCursor = (id = newId(), made = Date.now()): WriteCursor => ({ id, made, turn: 1, base: 0 })
+export const firstCursor = (id = newId(), made = Date.now()): WriteCursor => ({ id, made, lease: 1, base: 0 })
 
-const cardOf = ({ id, made, turn }: WriteCursor, { name, fabrics }: Block, past: number, changed: number): Card => ({
+const cardOf = ({ id, made, lease }: WriteCursor, { name, fabrics }: Block, past: number, changed: number): Card => ({
   id,
   name,
   fabrics: fabrics.map((fabric) => fabric.name),
@@ -100,12 +100,12 @@ const cardOf = ({ id, made, turn }: WriteCursor, { name, fabrics }: Block, past:
   changed,
   aside: null,
   past,
-  turn,
+  turn: lease,
 })
 
 const editsOf = (id: string, from = 0): IDBKeyRange => IDBKeyRange.bound([id, from], [id, []])
 
-/** So many steps may lie between the base and the present before the base is laid anew. */
+/** Steps between the base and the present after which a new base is written. */
 const FAR = 400
 
 const OF_A_BLOCK = ['cards', 'bases', 'edits', 'turns'] as const
@@ -113,8 +113,8 @@ const OF_VERSIONS = ['versions', 'versionBlocks'] as const
 const ALL = [...OF_A_BLOCK, ...OF_VERSIONS] as const
 
 /**
- * Write what differs between the history that is surely kept (null: nothing) and the present one; all of it is sent off before this returns.
- * A write that comes before the one ahead of it has succeeded still reckons from what is surely kept, so one that fails leaves no hole.
+ * Writes what differs between the history that is certainly saved (null: nothing) and the present one; all of it is sent off before this returns.
+ * A write that starts before the one ahead of it has succeeded still starts from what is certainly saved, so a failed write leaves no gap.
  */
 export async function write(
   db: Base,
@@ -128,8 +128,8 @@ export async function write(
   const past = present.past.length
   const work = db.transaction(OF_A_BLOCK, 'readwrite', { durability: 'relaxed' })
   await commitAll(work, (send) => {
-    send(work.objectStore('turns').add(changed, [cursor.id, cursor.turn]))
-    send(work.objectStore('turns').delete([cursor.id, cursor.turn]))
+    send(work.objectStore('turns').add(changed, [cursor.id, cursor.lease]))
+    send(work.objectStore('turns').delete([cursor.id, cursor.lease]))
     send(work.objectStore('cards').put(cardOf(cursor, present.block, past, changed)))
     send(work.objectStore('edits').delete(editsOf(cursor.id, steps.length)))
     for (let place = firstUnlike(kept, steps); place < steps.length; place++)
@@ -140,7 +140,7 @@ export async function write(
   return layBase ? { ...cursor, base: past } : cursor
 }
 
-/** The base does not lead to the present any more, or by too long a way. */
+/** Whether the steps no longer lead from the base to the present, or there are too many of them. */
 export function baseFails({ base }: WriteCursor, kept: History | null, present: History): boolean {
   return kept === null || base > firstUnlike(kept, [...present.past, ...present.future]) || Math.abs(present.past.length - base) >= FAR
 }
@@ -153,8 +153,8 @@ function firstUnlike(kept: History | null, steps: readonly Step[]): number {
 }
 
 /**
- * Sends off all requests of a transaction, and waits for its end. Where one cannot even be sent, none of them is kept. Where it was refused, the request that
- * was refused says why. (Of one refused at its end, some requests never end.)
+ * Sends off all requests of a transaction, and waits for it to end. Where one request cannot even be sent, none of them is kept. Where the transaction was
+ * refused, the request that failed says why. (Where it is refused at its end, some requests never settle.)
  */
 async function commitAll(
   work: { readonly done: Promise<void>; abort(): void },
@@ -178,14 +178,14 @@ async function commitAll(
   }
 }
 
-/** Another page has had the turn after ours. */
+/** Another page has taken the lease after ours. */
 export const isOvertaken = (error: unknown): boolean => error instanceof DOMException && error.name === 'ConstraintError'
 export const isFull = (error: unknown): boolean => error instanceof DOMException && error.name === 'QuotaExceededError'
 
-/** What is kept of a block cannot be read any more: the disk failed, or another program changed it. */
+/** A block that can no longer be read: the disk failed, or another program changed it. */
 export class Damaged extends Error {}
 
-/** A block to look at; null where there is none of that id. */
+/** Reads a block without a lease; null where there is none with that id. Throws `Damaged`. */
 export async function read(db: Base, id: string): Promise<History | null> {
   const work = db.transaction(['cards', 'bases', 'edits'])
   return historyIn(work, id)
@@ -212,7 +212,7 @@ async function historyIn(work: unknown, id: string): Promise<History | null> {
   }
 }
 
-/** What can still be read of a damaged block: its base, moved along as many steps as lead on; null where not even the base can. */
+/** What can still be read of a damaged block: its base with as many steps as still apply; null where not even the base can be read. */
 export async function salvaged(db: Base, id: string): Promise<Block | null> {
   const work = db.transaction(['cards', 'bases', 'edits']) as unknown as Readable
   const [card, base, steps] = await Promise.all([
@@ -225,7 +225,7 @@ export async function salvaged(db: Base, id: string): Promise<Block | null> {
     const ways = steps.slice(base?.past, card?.past)
     for (let next = base?.block; checkBlock(next).ok; next = applyPacked(found as Block, (ways.shift() as Step).redo)) found = next as Block
   } catch {
-    // It leads no farther.
+    // This step no longer applies.
   }
   return found
 }
@@ -235,19 +235,19 @@ function movedTo(base: { readonly past: number; readonly block: Block }, past: n
   return steps.slice(past, base.past).reduceRight((block, { undo }) => applyPacked(block, undo), base.block)
 }
 
-/** A block to change: the next turn is ours, and a page that still has an earlier one can write no more. */
+/** Opens a block to change it: the next lease is ours, and a page with an earlier one can no longer write. */
 export async function takeLease(db: Base, id: string): Promise<{ readonly cursor: WriteCursor; readonly history: History } | null> {
   const work = db.transaction(OF_A_BLOCK, 'readwrite')
   const [card, base, history] = await Promise.all([work.objectStore('cards').get(id), work.objectStore('bases').get(id), historyIn(work, id)])
   if (card === undefined || base === undefined || history === null) return null
   const turn = card.turn + 1
   await Promise.all([work.objectStore('turns').put(Date.now(), [id, card.turn]), work.objectStore('cards').put({ ...card, turn }), work.done])
-  return { cursor: { id, made: card.made, turn, base: base.past }, history }
+  return { cursor: { id, made: card.made, lease: turn, base: base.past }, history }
 }
 
 export const cards = async (db: Base): Promise<Card[]> => (await db.getAll('cards')).map(withDefaults)
 
-/** A damaged card can still be looked at. */
+/** Fills in what a damaged card lacks, so that it can still be listed. */
 function withDefaults(card: Card): Card {
   const time = (value: unknown): number => (typeof value === 'number' ? value : 0)
   const { name, fabrics, made, changed, aside } = card as Partial<Card>
@@ -261,19 +261,19 @@ function withDefaults(card: Card): Card {
   }
 }
 
-/** The block on the board last, to begin with the next time. */
+/** Remembers the block on the board, to start with it the next time. */
 export async function rememberOpen(db: Base, id: string): Promise<void> {
   await db.put('desk', id, 'open')
 }
 export const openLast = (db: Base): Promise<string | undefined> => db.get('desk', 'open')
 
-/** What has been written so far is on the disk itself when this ends, not only with the system. */
+/** When this ends, what has been written so far is on the disk itself, not only in the system's buffers. */
 export async function settle(db: Base): Promise<void> {
   const work = db.transaction('desk', 'readwrite', { durability: 'strict' })
   await Promise.all([work.store.put(String(Date.now()), 'settled'), work.done])
 }
 
-/** Take a block away for good. A page that still shows it keeps it under a new id at its next edit. */
+/** Deletes a block for good. A page that still shows it saves it under a new id at its next edit. */
 export async function deleteBlock(db: Base, id: string): Promise<void> {
   const work = db.transaction(ALL, 'readwrite')
   const card = await work.objectStore('cards').get(id)
@@ -291,7 +291,7 @@ export async function deleteBlock(db: Base, id: string): Promise<void> {
 export const versionsOf = (db: Base, id: string): Promise<Version[]> => db.getAllFromIndex('versions', 'of', id)
 export const versionBlock = (db: Base, id: string): Promise<Block | undefined> => db.get('versionBlocks', id)
 
-/** Some versions come, some go, in one piece. */
+/** Adds some versions and deletes others, in one transaction. */
 export async function changeVersions(db: Base, come: readonly WholeVersion[], go: readonly string[]): Promise<void> {
   const work = db.transaction(OF_VERSIONS, 'readwrite', { durability: 'strict' })
   await commitAll(work, (send) => {
@@ -307,12 +307,12 @@ function putVersion(work: unknown, { block, ...version }: WholeVersion, send: (r
   send((work as VersionStores).objectStore('versionBlocks').put(block, version.id))
 }
 
-/** Whole blocks from elsewhere, under ids that are free: all of them or none. */
+/** Adds complete blocks from a file, under ids that are free: all of them or none. */
 export async function importBlocks(db: Base, filed: readonly FiledBlock[]): Promise<void> {
   const work = db.transaction(ALL, 'readwrite', { durability: 'strict' })
   await commitAll(work, (send) => {
     for (const { id, made, changed, block, versions } of filed) {
-      send(work.objectStore('cards').add(cardOf({ id, made, turn: 1, base: 0 }, block, 0, changed)))
+      send(work.objectStore('cards').add(cardOf({ id, made, lease: 1, base: 0 }, block, 0, changed)))
       send(work.objectStore('bases').put({ past: 0, block }, id))
       send(work.objectStore('edits').delete(editsOf(id)))
       for (const version of versions)

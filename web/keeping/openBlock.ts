@@ -1,8 +1,8 @@
 /**
- * Which of the maker's blocks lies on the board, and that all that is done to it is kept.
+ * Which of the maker's blocks is on the board, and that everything done to it is saved.
  *
- * In      a block to begin or to open; each edit; what other tabs say.
- * Out     the board and the list follow. Nothing that was made is lost: whatever another tab did meanwhile is kept beside what was done here.
+ * In      a block to start or to open; each edit; messages from other tabs.
+ * Out     the board and the list follow. Nothing is lost: where another tab changed the same block meanwhile, both states are kept, one as a copy.
  */
 import { useEffect } from 'react'
 import { create } from 'zustand'
@@ -54,7 +54,7 @@ export const autosave = autosaver(database, onSaved)
 const hand = blockLock({ got: (id) => void takeUp(id), lost: (id) => void givenUp(id) })
 export const broadcast = openChannel(onTabMessage)
 
-/** Begins to keep: the block asked for, else the last one on the board, else what lies there now. */
+/** Starts saving, with the block asked for, else the one opened last, else what is on the board now. */
 export async function beginKeeping(given: Base, asked: string | null): Promise<void> {
   base = given
   onHistoryChange(keepEdit)
@@ -67,7 +67,7 @@ export async function beginKeeping(given: Base, asked: string | null): Promise<v
   document.addEventListener('visibilitychange', () => document.hidden && bringToDisk())
 }
 
-/** One that is damaged beyond reading does not keep the others from the board. */
+/** Opens the first that can be read: a damaged block must not keep the others off the board. */
 async function openFirst(ids: readonly string[]): Promise<boolean> {
   for (const id of new Set(ids)) if (await openBlock(id)) return true
   return false
@@ -79,7 +79,7 @@ export const close = (): void => {
   autosave.rest()
 }
 
-/** The database was lost under the page, with all that was in it: what lies on the board begins it anew. */
+/** The database was deleted while the page was open: the block on the board becomes the first of a new one. */
 export async function beginAgain(given: Base): Promise<void> {
   base = given
   setCurrentBlock({ id: null, readOnly: false, trouble: null })
@@ -95,17 +95,17 @@ async function allKept(): Promise<boolean> {
   return kept
 }
 
-/** What must not happen in the middle of an edit. */
+/** Does something once everything is saved. */
 export async function whenKept(act: () => void): Promise<void> {
   if (await allKept()) act()
 }
 
-/** Leaves the block on the board; false where what was done last is not kept yet. */
+/** Finishes with the block on the board; false where its last changes are not saved yet. */
 async function leave(): Promise<boolean> {
   const { id, readOnly: elsewhere } = getState().currentBlock
   if (base === null || id === null || elsewhere) return true
   if (!(await allKept())) return false
-  // Where there is no room for a version, one leaves without.
+  // Without room for a version, the block is left without one.
   await tidy(base, id).catch(() => {})
   return true
 }
@@ -126,7 +126,7 @@ const isUntouched = ({ block, past, future }: History): boolean =>
 
 export const same = (a: Block, b: Block): boolean => changesBetween(a, b).length === 0
 
-/** One after the other, however fast they are asked for. */
+/** Opening and starting blocks happens one after another, however fast they are asked for. */
 let before: Promise<unknown> = Promise.resolve()
 
 function oneAfterAnother<T>(act: () => Promise<T>): Promise<T> {
@@ -135,7 +135,7 @@ function oneAfterAnother<T>(act: () => Promise<T>): Promise<T> {
   return next
 }
 
-/** A block of her own, from a starter, a file, a link or a copy. */
+/** Starts a block of the maker's own, from a starter, a file, a link or a copy. */
 export const beginBlock = (block: Block, history: History = newHistory(block)): Promise<boolean> =>
   oneAfterAnother(async () => {
     if (base === null) replaceDocument(block, message('begin-again'))
@@ -144,7 +144,7 @@ export const beginBlock = (block: Block, history: History = newHistory(block)): 
     return base !== null || !getState().currentBlock.readOnly
   })
 
-/** A history that is kept nowhere yet gets a place of its own. */
+/** Puts a history that is not saved anywhere yet on the board, under a new id. */
 async function startHistory(history: History): Promise<void> {
   const cursor = firstCursor()
   await hand.hold(cursor.id)
@@ -160,7 +160,7 @@ export const openBlock = (id: string): Promise<boolean> =>
     return false
   })
 
-/** What was said of the last block of which not all could be read. */
+/** The notice about the last block of which not everything could be read. */
 let damaged = ''
 
 async function takeUpBlock(id: string): Promise<boolean> {
@@ -177,7 +177,7 @@ async function takeUpBlock(id: string): Promise<boolean> {
   if (taken === null) autosave.rest()
   else autosave.take(taken.cursor, taken.history)
   showOnBoard(id, taken === null, taken?.history ?? known)
-  if (taken !== null) broadcast({ sort: 'taken', id })
+  if (taken !== null) broadcast({ type: 'taken', id })
   return true
 }
 
@@ -186,7 +186,7 @@ function ifDamaged(error: unknown): 'damaged' {
   throw error
 }
 
-/** What can be read of a damaged block becomes a copy beside it; the versions of the damaged one stay where they are. */
+/** What can be read of a damaged block becomes a copy; the damaged block keeps its versions. */
 async function goOnWithWhatIsLeft(id: string): Promise<boolean> {
   const left = await salvaged(database(), id)
   const name = displayName(left ?? (await cards(database())).find((card) => card.id === id) ?? { name: '' })
@@ -228,7 +228,7 @@ export function remembered(): string | null {
   }
 }
 
-// Keeping.
+// Saving.
 
 let asked = false
 let lastVersion: number | null = null
@@ -256,20 +256,20 @@ function whenIdle(act: () => Promise<void>): void {
 let quiet: ReturnType<typeof setTimeout> | undefined
 
 function onSaved(news: SaveEvent): void {
-  if (news.sort === 'saving') {
+  if (news.type === 'saving') {
     setSaved('saving')
     return
   }
-  if (news.sort === 'saved') {
+  if (news.type === 'saved') {
     setSaved('saved')
     if (getState().currentBlock.trouble !== null) setCurrentBlock({ trouble: null })
-    broadcast({ sort: 'kept', id: news.id })
+    broadcast({ type: 'kept', id: news.id })
     clearTimeout(quiet)
     quiet = setTimeout(bringToDisk, QUIET)
     changedList()
     return
   }
-  if (news.sort === 'overtaken') {
+  if (news.type === 'overtaken') {
     void continueAs(news.history, thisTabName(news.history.block.name))
     return
   }
@@ -287,14 +287,14 @@ function bringToDisk(): void {
 let following = false
 let behind = false
 
-function onTabMessage({ sort, id }: TabMessage): void {
+function onTabMessage({ type: sort, id }: TabMessage): void {
   const { currentBlock } = getState()
   if (sort === 'taken' && id === currentBlock.id && !currentBlock.readOnly) void givenUp(id)
   if (sort === 'kept' && id === currentBlock.id && currentBlock.readOnly) void follow(id)
   changedList(false)
 }
 
-/** Another tab has taken the block over: here it is looked at from now on, as it changes there. */
+/** Another tab has taken over the block: from now on it is read-only here, and shows what changes there. */
 async function givenUp(id: string): Promise<void> {
   if (getState().currentBlock.id !== id) return
   const kept = await autosave.settled()
@@ -321,7 +321,7 @@ async function follow(id: string): Promise<void> {
   following = false
 }
 
-/** The other tab has let go. */
+/** The other tab has released the block. */
 async function takeUp(id: string): Promise<void> {
   if (getState().currentBlock.id !== id || base === null) return
   const taken = await takeLease(database(), id)
@@ -329,7 +329,7 @@ async function takeUp(id: string): Promise<void> {
   autosave.take(taken.cursor, taken.history)
   setCurrentBlock({ readOnly: false })
   showHistory(taken.history)
-  broadcast({ sort: 'taken', id })
+  broadcast({ type: 'taken', id })
 }
 
 export async function takeOver(): Promise<void> {
@@ -368,7 +368,7 @@ async function refresh(): Promise<void> {
 
 export function changedList(others = true): void {
   if (watchers > 0) void refresh()
-  if (others) broadcast({ sort: 'list', id: '' })
+  if (others) broadcast({ type: 'list', id: '' })
 }
 
 /** Cards of all blocks, those put aside too, the one changed last first. */

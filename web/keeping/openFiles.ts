@@ -8,7 +8,7 @@ import { type Block, isPdf, type Message, MOST_BYTES, readBlock } from '../../ge
 import { t, tn, translate } from '../words/words.ts'
 import { beginBlock, canKeep, openBlock } from './openBlock.ts'
 import { checkBlocks, holdsBlocks } from './blocksFile.ts'
-import { importFiled, untouchedLike } from './shelf.ts'
+import { importFiled, untouchedLike } from './blockActions.ts'
 import { displayName, shortName } from '../document/blockNames.ts'
 import { isFull } from './database.ts'
 import { blockIn, isLink } from './shareLink.ts'

@@ -16,7 +16,7 @@ const PRINTED = 1200
 
 export type Seen<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string }
 
-export interface ClothPhoto {
+interface ClothPhoto {
   /** `data:image/jpeg;base64,…` */
   readonly photo: string
   readonly colour: string

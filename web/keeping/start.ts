@@ -1,5 +1,5 @@
 /**
- * The way in: what was kept is brought back before the page is drawn; files and links that come are handed on.
+ * Starts the app: opens the database and the last block before the page is drawn, and passes on files and links.
  *
  * Out     the block on the board; whether it can be kept.
  */

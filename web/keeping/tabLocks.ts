@@ -1,12 +1,12 @@
 /**
- * Several tabs, one hand on each block.
+ * Several tabs, of which one at a time may change a block.
  *
- * Locks   the browser gives the lock of a block to one tab at a time, and takes it back when the tab ends, however it ends. A tab that must wait gets it
- *         when the other lets go, or at once where the maker asks for it here.
- * Channel what one tab has kept, the others can show.
- * Where a browser has neither, the turns of the database still hold two tabs apart (see saveBase).
+ * Locks   the browser gives the lock of a block to one tab, and takes it back when the tab ends, however it ends. A tab that waits gets the lock when the
+ *         other one releases it, or at once where the maker asks for it.
+ * Channel tells the other tabs what this one has saved, so that they can show it.
+ * Where a browser has neither, the leases of the database still keep two tabs apart.
  */
-export interface BlockLock {
+interface BlockLock {
   /** Whether the block is ours now; where not, `got` is called once it is. Lets go of the block before. */
   readonly hold: (id: string) => Promise<boolean>
   /** Takes it out of the other tab's hand. */
@@ -87,7 +87,7 @@ export async function isLocked(id: string): Promise<boolean> {
 
 export interface TabMessage {
   /** `kept`: a block was changed; `taken`: a tab has begun to change it; `list`: blocks came, went or were put aside. */
-  readonly sort: 'kept' | 'taken' | 'list'
+  readonly type: 'kept' | 'taken' | 'list'
   readonly id: string
 }
 

@@ -1,10 +1,10 @@
 /**
- * Which versions stay as time goes by.
+ * Which versions to delete as time goes by.
  *
  * In      when each version was made, whether the maker named it, and the time now.
- * Out     the ids of those to be taken away: all of the last hour stay, then the last of each hour for a day, then the last of each day.
+ * Out     the ids of those to delete: all of the last hour stay, then the last of each hour for a day, then the last of each day.
  */
-export interface Dated {
+interface Dated {
   readonly id: string
   readonly made: number
   readonly name: string | null
@@ -31,7 +31,7 @@ const MOST_AT_ONCE = 2
 /** The oldest few of those: so a clock that is wrong once costs a few versions and not all of a day's work. */
 export const thinALittle = (versions: readonly Dated[], now: number): string[] => thinVersions(versions, now).slice(-MOST_AT_ONCE)
 
-/** The hour or day of the clock that a version stands for; null while all are kept. Spans do not move as time goes by, so what stays once stays. */
+/** The hour or day of the clock that a version stands for; null while all are kept. Spans do not move as time goes by, so a version that was spared stays spared within its span. */
 function spanOf(made: number, now: number): string | null {
   if (now - made <= HOUR) return null
   return now - made <= DAY ? `hour ${Math.floor(made / HOUR)}` : `day ${Math.floor(made / DAY)}`

@@ -2,7 +2,7 @@
 import { useState } from 'react'
 import { ARCHIVE_DAYS } from '../keeping/archive.ts'
 import type { Card } from '../keeping/schema.ts'
-import { deleteBlocks, tried } from '../keeping/shelf.ts'
+import { deleteBlocks, tried } from '../keeping/blockActions.ts'
 import { t, tn } from '../words/words.ts'
 
 export function ArchiveHeader({ cards }: { readonly cards: readonly Card[] }) {

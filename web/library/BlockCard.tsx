@@ -3,7 +3,7 @@ import { displayName } from '../document/blockNames.ts'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import { blockOf } from '../keeping/openBlock.ts'
 import type { Card } from '../keeping/schema.ts'
-import { restoreBlock, tried } from '../keeping/shelf.ts'
+import { restoreBlock, tried } from '../keeping/blockActions.ts'
 import { t } from '../words/words.ts'
 import { dayOrTime } from './timeText.ts'
 

@@ -3,7 +3,7 @@ import { type FormEvent, useEffect, useState } from 'react'
 import { setView } from '../document/store.ts'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import type { Card, Version, VersionWhy } from '../keeping/schema.ts'
-import { blockOfVersion, deleteVersion, goBackTo, keepThisVersion, tried, versionAsBlock, versionsFor } from '../keeping/shelf.ts'
+import { blockOfVersion, deleteVersion, goBackTo, keepThisVersion, tried, versionAsBlock, versionsFor } from '../keeping/blockActions.ts'
 import { t } from '../words/words.ts'
 import { dateAndTime } from './timeText.ts'
 

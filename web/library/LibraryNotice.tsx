@@ -1,6 +1,6 @@
 /** The latest notice, repeated inside the dialog because a screen reader does not read the page behind it; and a button to restore the block just archived. */
 import { useStore } from '../document/store.ts'
-import { restoreBlock, tried } from '../keeping/shelf.ts'
+import { restoreBlock, tried } from '../keeping/blockActions.ts'
 import { t } from '../words/words.ts'
 
 /** Defined once, so that React calls it once and the button takes the focus once. */

@@ -4,7 +4,7 @@ import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import { writeBlocks } from '../keeping/blocksFile.ts'
 import { download } from '../keeping/download.ts'
 import { beginBlock, STARTERS } from '../keeping/openBlock.ts'
-import { filedBlocks, tried } from '../keeping/shelf.ts'
+import { filedBlocks, tried } from '../keeping/blockActions.ts'
 import { t, tn } from '../words/words.ts'
 import { OpenFileButton } from './OpenFileButton.tsx'
 

@@ -7,7 +7,7 @@
  */
 import { type Block, type Edit, type Findings, findings, type Unit } from '../../geometry/index.ts'
 import { produce } from 'immer'
-import { seamLines, patchShapes, rectOf, type Point, pointOf } from '../document/shapes.ts'
+import { drawnSeams, patchShapes, rectOf, type Point, pointOf } from '../document/shapes.ts'
 import { fabricParts } from '../drawing/fabricParts.ts'
 import type { Preview } from '../document/preview.ts'
 import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
@@ -18,8 +18,8 @@ export function previewOf(before: Block, { change }: Edit): Preview {
     change(draft as Parameters<typeof change>[0])
   })
   const after = findings(block)
-  const pressedNow = new Map(seamLines(report).map((line) => [seamKey(line.points), line.lies?.map(rounded).join() ?? 'open']))
-  const pressed = seamLines(after).filter(({ points, lies }) => pressedNow.get(seamKey(points)) !== (lies?.map(rounded).join() ?? 'open'))
+  const pressedNow = new Map(drawnSeams(report).map((line) => [seamKey(line.points), line.lies?.map(rounded).join() ?? 'open']))
+  const pressed = drawnSeams(after).filter(({ points, lies }) => pressedNow.get(seamKey(points)) !== (lies?.map(rounded).join() ?? 'open'))
   const units = block.units.filter((unit, index) => unit !== before.units[index] && orientationOf(unit) !== orientationOf(before.units[index]))
   return {
     block,

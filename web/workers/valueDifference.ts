@@ -1,11 +1,11 @@
 /**
- * What one value has that another had not: so that little need be sent between the page and a worker that both hold the value before.
+ * The difference between two values, so that little has to be posted between the page and a worker that both hold the earlier one.
  *
- * In      two plain objects, of which the second shares with the first whatever did not change.
- * Out     their fields that differ, lists by their parts that differ; and, put onto the first, the second again, sharing as much with it.
+ * In      two plain objects, of which the later one shares with the earlier one whatever did not change.
+ * Out     the fields that differ, and of lists only the parts that differ; applied to the earlier value, the later one again, which shares just as much.
  */
 
-/** Lists are told by stretches of the list before, and what is new in between. */
+/** A list is described by stretches of the earlier list, and the new items between them. */
 type Stretch = { readonly from: number; readonly count: number } | { readonly items: readonly unknown[] }
 
 export interface ValueDifference {
@@ -31,7 +31,7 @@ export function applyDifference<Value extends object>(before: Value, { fields, g
   return Object.fromEntries([...known, ...put]) as Value
 }
 
-/** How far on a thing is looked for in the list before: an edit puts few others in between. */
+/** How far ahead an item is searched for in the earlier list: an edit inserts few others. */
 const FAR = 40
 
 function stretchesOf(before: readonly unknown[], now: readonly unknown[]): Stretch[] {

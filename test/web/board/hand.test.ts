@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { type Block, findings, type Unit } from '../../../geometry/index.ts'
 import { gestureOf, handle, IDLE } from '../../../web/board/hand/hand.ts'
 import type { HandCommand, HandContext, HandEvent } from '../../../web/board/hand/values.ts'
-import { decimal, type Point } from '../../../web/document/shapes.ts'
+import { toDecimal, type Point } from '../../../web/document/shapes.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { blockOf, square } from '../../help.ts'
 import { cancel, contextOf, dragged, dropped, key, move, play, press, release, tapped } from './board.ts'
@@ -66,11 +66,11 @@ describe('the mark of a meeting', () => {
   const report = findings(eveningStar)
   const first = report.meetings[0]
   if (first === undefined) throw new Error('the star has meetings')
-  const at: Point = [decimal(first.at[0]), decimal(first.at[1])]
+  const at: Point = [toDecimal(first.at[0]), toDecimal(first.at[1])]
   const star = (more: Partial<HandContext> = {}): HandContext => contextOf(eveningStar, { report, showsMeetings: true, ...more })
   const indexOf = ([command]: readonly HandCommand[]): Point | null => {
     const meeting = command?.type === 'showMeeting' ? report.meetings[command.index] : undefined
-    return meeting === undefined ? null : [decimal(meeting.at[0]), decimal(meeting.at[1])]
+    return meeting === undefined ? null : [toDecimal(meeting.at[0]), toDecimal(meeting.at[1])]
   }
 
   it('shows the meeting when it is tapped, a few pixels off too', () => {

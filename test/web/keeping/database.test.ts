@@ -268,7 +268,7 @@ describe('a database of before', () => {
 })
 
 describe('the keeper', () => {
-  const heard = (news: SaveEvent[]): string[] => news.map(({ sort }) => sort)
+  const heard = (news: SaveEvent[]): string[] => news.map(({ type }) => type)
 
   it('keeps what is edited faster than it is written', () =>
     inBase(async (db) => {
@@ -292,7 +292,7 @@ describe('the keeper', () => {
       }
       expect(await keeper.settled()).toBe(true)
       expect(await read(db, cursor.id)).toEqual(present)
-      expect(news.at(-1)).toEqual({ sort: 'saved', id: cursor.id })
+      expect(news.at(-1)).toEqual({ type: 'saved', id: cursor.id })
     }))
 
   it('tries again after a refusal, and then keeps all of it', () =>
@@ -352,7 +352,7 @@ describe('the keeper', () => {
       keeper.keep(one)
       keeper.keep(two)
       await keeper.settled()
-      expect(news.filter(({ sort }) => sort === 'overtaken')).toEqual([{ sort: 'overtaken', history: two }])
+      expect(news.filter(({ type }) => type === 'overtaken')).toEqual([{ type: 'overtaken', history: two }])
       expect(await read(db, cursor.id)).toEqual(start)
     }))
 })

@@ -3,7 +3,7 @@ import { crossesPath, exactPoint, type FilePoint, freshId, outlineTrouble, place
 import { setView, getState } from '../../document/store.ts'
 import { said, t, tn } from '../../words/words.ts'
 import { attempt } from './attempt.ts'
-import { decimal } from '../../document/shapes.ts'
+import { toDecimal } from '../../document/shapes.ts'
 
 const CROSSED = said('The outline would cross or touch itself there; choose another corner.')
 
@@ -19,7 +19,7 @@ export function addCorner(point: FilePoint): void {
   if (crossesPath(corners, point)) return setView({ notice: t(CROSSED) })
   if (first !== undefined && corners.length > 2 && same(first, point)) return closeOutline()
   const { columns, rows } = getState().history.block.grid
-  const [x, y] = [decimal(point[0]), decimal(point[1])]
+  const [x, y] = [toDecimal(point[0]), toDecimal(point[1])]
   if (x < 0 || y < 0 || x > columns || y > rows) return setView({ notice: t('A corner lies on the grid or at its edge.') })
   const next = [...corners, point]
   setView({

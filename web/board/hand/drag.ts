@@ -5,7 +5,7 @@
  * Out     the gesture after it: what would be moved, resized, laid, recoloured or selected if the hand let go now.
  */
 import { boxAround, type Rational, sameSize, toNumber, type Unit } from '../../../geometry/index.ts'
-import { decimal, type Point, type Rect, rectOf } from '../../document/shapes.ts'
+import { toDecimal, type Point, type Rect, rectOf } from '../../document/shapes.ts'
 import { hasRoom, pieceAt, unitById, unitsById } from '../hitTest.ts'
 import { fillBetween } from '../newUnit.ts'
 import { dragHandle } from './handles.ts'
@@ -72,7 +72,7 @@ function moveUnits(gesture: GestureOf<'move'>, at: PointerState, context: HandCo
   const dragged = new Set(ids)
   const [low, high] = [asPoint(box.low), asPoint(box.high)]
   const snapped = snapMove(box, by, snapContext(context, [low[0] + by[0], low[1] + by[1]], [high[0] + by[0], high[1] + by[1]], dragged, at.half))
-  const shift: Point = [decimal(snapped.by[0]), decimal(snapped.by[1])]
+  const shift: Point = [toDecimal(snapped.by[0]), toDecimal(snapped.by[1])]
   const units = unitsById(block, ids)
   const rects = units.map((unit) => shiftRect(rectOf(unit), shift))
   const fits = hasRoom(block, rects, dragged, units)

@@ -15,7 +15,7 @@ import {
   toNumber,
   type Unit,
 } from '../../../geometry/index.ts'
-import { decimal, type Point, type Rect, rectOf } from '../../document/shapes.ts'
+import { toDecimal, type Point, type Rect, rectOf } from '../../document/shapes.ts'
 import { hasRoom, unitsById } from '../hitTest.ts'
 import { isDrag } from './dragStart.ts'
 import { snapContext } from './snapContext.ts'
@@ -64,8 +64,8 @@ const fileBox = (low: readonly [Rational, Rational], high: readonly [Rational, R
 /** Takes points of one box to where they lie in the other: for drawing, and for seeing whether there is room. */
 export function scaleBetween(box: ExactBox, to: FileBox): (point: Point) => Point {
   const low: Point = [toNumber(box.low[0]), toNumber(box.low[1])]
-  const by = bothAxes((axis) => decimal(to.size[axis]) / (toNumber(box.high[axis]) - low[axis]))
-  return ([x, y]) => [decimal(to.at[0]) + (x - low[0]) * by[0], decimal(to.at[1]) + (y - low[1]) * by[1]]
+  const by = bothAxes((axis) => toDecimal(to.size[axis]) / (toNumber(box.high[axis]) - low[axis]))
+  return ([x, y]) => [toDecimal(to.at[0]) + (x - low[0]) * by[0], toDecimal(to.at[1]) + (y - low[1]) * by[1]]
 }
 
 function scaledRects(units: readonly Unit[], box: ExactBox, to: FileBox): Rect[] {

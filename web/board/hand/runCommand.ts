@@ -1,5 +1,5 @@
 /** Carries out what the hand decided: on the store, with a notice of what was done. */
-import { decimal } from '../../document/shapes.ts'
+import { toDecimal } from '../../document/shapes.ts'
 import { setView, redo, showPreview, undo } from '../../document/store.ts'
 import { patchName } from '../../words/unitWords.ts'
 import { t, tn } from '../../words/words.ts'
@@ -48,7 +48,7 @@ const ACTIONS: Actions = {
   addCorner: ({ corner }) => {
     addCorner(corner)
     // The keyboard goes on from there; and where no mouse hovers, the next line starts there too.
-    setView({ cursor: [Math.round(decimal(corner[0]) * 2) / 2, Math.round(decimal(corner[1]) * 2) / 2] })
+    setView({ cursor: [Math.round(toDecimal(corner[0]) * 2) / 2, Math.round(toDecimal(corner[1]) * 2) / 2] })
   },
   key: ({ command }) => runKeyCommand(command),
 }

@@ -1,6 +1,6 @@
 /** What attracts a thing that is dragged: the units near it, and how far their edges reach. */
 import { type FilePoint, toFile } from '../../../geometry/index.ts'
-import { decimal, type Point } from '../../document/shapes.ts'
+import { toDecimal, type Point } from '../../document/shapes.ts'
 import { unitsIndex } from '../hitTest.ts'
 import { type SnapContext, snapPoint } from './snapping.ts'
 import type { HandContext, PointerState } from './values.ts'
@@ -31,5 +31,5 @@ export function cornerAt({ cells, half }: PointerState, context: HandContext): F
 export function nextCorner(hover: PointerState | null, context: HandContext): Point | null {
   if (hover === null) return null
   const [x, y] = cornerAt(hover, context)
-  return [decimal(x), decimal(y)]
+  return [toDecimal(x), toDecimal(y)]
 }

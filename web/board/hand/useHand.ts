@@ -4,7 +4,7 @@
  */
 import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react'
 import type { Point } from '../../document/shapes.ts'
-import { findingsOf } from '../../document/findingsCache.ts'
+import { cachedFindings } from '../../document/findingsCache.ts'
 import { getState, type ViewState } from '../../document/store.ts'
 import type { TrayKind } from '../newUnit.ts'
 import { boardFrame } from '../boardFrame.ts'
@@ -23,7 +23,7 @@ export function handContext(size: Point): HandContext {
   return {
     block,
     document: history.block,
-    report: preview === null ? findingsOf(history.block, layers).report : preview.report,
+    report: preview === null ? cachedFindings(history.block, layers).report : preview.report,
     showsMeetings: showsMeetings(view),
     selected: view.chosen,
     tool: view.tool,

@@ -6,7 +6,7 @@
  */
 import { type Block, type Edit, moveUnits, placeUnit, placeUnits, resizeUnits, swapUnits, type Repeat, type Unit } from '../../../geometry/index.ts'
 import { editResult } from '../../document/editResult.ts'
-import { decimal, type PatchShape, unitShapes, type Point, rectOf } from '../../document/shapes.ts'
+import { toDecimal, type PatchShape, unitShapes, type Point, rectOf } from '../../document/shapes.ts'
 import { symmetricEdit } from '../../document/symmetricEdit.ts'
 import { withoutImages } from '../actions/attempt.ts'
 import { recolourEdit } from '../actions/recolour.ts'
@@ -63,7 +63,7 @@ export function dragImages(block: Block, gesture: Gesture | null, dragged: Patch
 /** Two units that swap places are both shown where they would lie. */
 function movedImages(block: Block, { ids, snapped, fits, swap }: GestureOf<'move'>, paths: PatchPaths): readonly DragImage[] {
   const [one, other] = [unitById(block, ids[0] ?? ''), swap === null ? undefined : unitById(block, swap)]
-  if (one === undefined || other === undefined) return [{ paths, by: [decimal(snapped.by[0]), decimal(snapped.by[1])], fits }]
+  if (one === undefined || other === undefined) return [{ paths, by: [toDecimal(snapped.by[0]), toDecimal(snapped.by[1])], fits }]
   const [a, b] = [rectOf(one).at, rectOf(other).at]
   const by: Point = [b[0] - a[0], b[1] - a[1]]
   return [

@@ -5,7 +5,7 @@
  * Out     what is drawn. From far away only clashes are marked, from farther still as dots.
  */
 import type { Findings, Meeting } from '../../../geometry/index.ts'
-import { type SeamLine, seamLines, type Point } from '../../document/shapes.ts'
+import { type DrawnSeam, drawnSeams, type Point } from '../../document/shapes.ts'
 import { MARKS } from '../../drawing/marks.ts'
 import { meetingsIndex, type PlacedMeeting } from '../hitTest.ts'
 import { type SpatialIndex, spatialIndex } from '../spatialIndex.ts'
@@ -14,10 +14,10 @@ import { tracePath } from './overlays.ts'
 import type { CanvasPen } from './stage.ts'
 import type { FaultOutline } from './useFaultOutlines.ts'
 
-const lineIndexes = new WeakMap<Findings['joins'], SpatialIndex<SeamLine>>()
+const lineIndexes = new WeakMap<Findings['joins'], SpatialIndex<DrawnSeam>>()
 
-function linesIndex(report: Findings): SpatialIndex<SeamLine> {
-  const index = lineIndexes.get(report.joins) ?? spatialIndex(seamLines(report), ({ middle }) => ({ at: middle, size: [0, 0] }))
+function linesIndex(report: Findings): SpatialIndex<DrawnSeam> {
+  const index = lineIndexes.get(report.joins) ?? spatialIndex(drawnSeams(report), ({ middle }) => ({ at: middle, size: [0, 0] }))
   lineIndexes.set(report.joins, index)
   return index
 }
@@ -157,7 +157,7 @@ function drawTiedSeams(pen: CanvasPen, tied: readonly (readonly Point[])[], fram
 }
 
 /** A wedge on the side where the seam's allowances lie; two bars where they lie open. */
-function drawPressing(pen: CanvasPen, { middle, lies, points }: SeamLine, frame: Frame, height: number, ink: string, paper: string): void {
+function drawPressing(pen: CanvasPen, { middle, lies, points }: DrawnSeam, frame: Frame, height: number, ink: string, paper: string): void {
   const [x, y] = frame.toPixels(...middle)
   const [a, b] = points as readonly [Point, Point]
   const [ux, uy] = directionOf([b[0] - a[0], b[1] - a[1]], frame)

@@ -1,6 +1,6 @@
 /** What the findings point at on the board. A finding is named by its type and its number in the report: `meeting 3`. */
 import type { Findings } from '../../../geometry/index.ts'
-import { seamLines, decimal, type Point, pointOf, tiedTo } from '../../document/shapes.ts'
+import { drawnSeams, toDecimal, type Point, pointOf, tiedTo } from '../../document/shapes.ts'
 
 /** Where a finding lies, in cells; null where there is none. */
 export function pointOfFinding(finding: string | null, report: Findings | null): Point | null {
@@ -10,7 +10,7 @@ export function pointOfFinding(finding: string | null, report: Findings | null):
   const at = type === 'meeting' ? report.meetings[Number(index)]?.at : type === 'problem' ? report.problems[Number(index)]?.at : undefined
   if (at !== undefined) return pointOf(at)
   const join = type === 'join' ? report.joins[Number(index)] : undefined
-  return join === undefined ? null : [(decimal(join.from[0]) + decimal(join.to[0])) / 2, (decimal(join.from[1]) + decimal(join.to[1])) / 2]
+  return join === undefined ? null : [(toDecimal(join.from[0]) + toDecimal(join.to[0])) / 2, (toDecimal(join.from[1]) + toDecimal(join.to[1])) / 2]
 }
 
 /** The seams that a clash is tied to through other meetings, as lines in cells; none for other findings. */
@@ -18,7 +18,7 @@ export function seamsTiedTo(finding: string | null, report: Findings | null): re
   const [type, index] = (finding ?? '').split(' ')
   if (report === null || type !== 'meeting' || report.meetings[Number(index)]?.verdict !== 'clashes') return []
   const tied = new Set(tiedTo(report, Number(index)))
-  return seamLines(report)
+  return drawnSeams(report)
     .filter(({ join }) => tied.has(join.id))
     .map(({ points }) => points)
 }

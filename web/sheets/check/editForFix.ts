@@ -16,7 +16,7 @@ import {
   setPressedOpen,
   setTurn,
 } from '../../../geometry/index.ts'
-import { type SeamLine, seamLines, type Point } from '../../document/shapes.ts'
+import { type DrawnSeam, drawnSeams, type Point } from '../../document/shapes.ts'
 
 export function editForFix(fix: Fix, report: Findings): Edit {
   if (fix.do === 'order') return setOrder(fix.what as Order)
@@ -30,8 +30,8 @@ export function editForFix(fix: Fix, report: Findings): Edit {
 
 /** A point of the seam that lies on no other seam: halfway between its start and the first place where another seam ends on it. In cells. */
 function pointOn(report: Findings, index: number): Point {
-  const lines = seamLines(report)
-  const [a, b] = (lines[index] as SeamLine).points as [Point, Point]
+  const lines = drawnSeams(report)
+  const [a, b] = (lines[index] as DrawnSeam).points as [Point, Point]
   const ends = lines.flatMap(({ points }, other) => (other === index ? [] : [points[0] as Point, points.at(-1) as Point, ...points.slice(1, -1)]))
   const along = ends.flatMap(([x, y]) => {
     const [dx, dy] = [b[0] - a[0], b[1] - a[1]]
@@ -46,7 +46,7 @@ function pointOn(report: Findings, index: number): Point {
 
 /** A point just off the seam, on the side that its allowance is not pressed to now. In cells. */
 function beyond(report: Findings, index: number, [x, y]: Point): Point {
-  const { lies } = seamLines(report)[index] as { lies: Point | null; join: Join }
+  const { lies } = drawnSeams(report)[index] as { lies: Point | null; join: Join }
   const [dx, dy] = lies ?? [0, 1]
   const step = 1 / 64
   return [x - (Math.round(dx * 1024) / 1024) * step, y - (Math.round(dy * 1024) / 1024) * step]

@@ -10,7 +10,7 @@ import {
   sayLength,
   type StitchedLine,
 } from '../../../geometry/index.ts'
-import { decimal } from '../../document/shapes.ts'
+import { toDecimal } from '../../document/shapes.ts'
 import { setView, showStitching, useFindings, useStore } from '../../document/store.ts'
 import { download, fileName } from '../../keeping/download.ts'
 import { said, t, tn } from '../../words/words.ts'
@@ -121,7 +121,7 @@ function savePicture(block: Block, ditch: Ditch, fills: readonly StitchedLine[])
   const picture = quiltingSvg({
     title: t('{name}: quilting line', { name: block.name }),
     unit: block.measure.unit,
-    cell: decimal(cell),
+    cell: toDecimal(cell),
     columns,
     rows,
     routes: routeLines(ditch),

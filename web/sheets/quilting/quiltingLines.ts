@@ -1,6 +1,6 @@
 /** The lines that fill patches of the block, and the widest place without a stitch. Points are in cells. */
 import { type Block, echoLines, type Findings, largestGap, type StitchPoint, squareSpiral, type StitchedLine } from '../../../geometry/index.ts'
-import { decimal, pointOf } from '../../document/shapes.ts'
+import { toDecimal, pointOf } from '../../document/shapes.ts'
 import { said } from '../../words/words.ts'
 
 export const FILLS = { none: said('nothing'), echo: said('echo lines'), spiral: said('a square spiral') } as const
@@ -9,13 +9,13 @@ export type Fill = keyof typeof FILLS
 /** In the chosen units, or in every patch if none is chosen. The spacing is in inches or centimetres, as the block is measured. */
 export function fillLines(report: Findings, block: Block, chosen: readonly string[], fill: Fill, spacing: number): StitchedLine[] {
   if (fill === 'none') return []
-  const cells = spacing / decimal(block.grid.cell)
+  const cells = spacing / toDecimal(block.grid.cell)
   return report.patches
     .filter(({ unit }) => unit !== null && (chosen.length === 0 || chosen.includes(unit)))
     .flatMap(({ corners }) => {
       const places = corners.map((corner): StitchPoint => pointOf(corner))
       if (fill === 'echo') return echoLines(places, cells)
-      const spiral = squareSpiral(inset(places, report.measure.seam / decimal(block.grid.cell)), cells)
+      const spiral = squareSpiral(inset(places, report.measure.seam / toDecimal(block.grid.cell)), cells)
       return spiral === null ? [] : [spiral]
     })
 }
@@ -38,6 +38,6 @@ export function widestGap(lines: readonly StitchedLine[], block: Block): { width
     [columns, rows],
     [0, rows],
   ])
-  const cell = decimal(block.grid.cell)
+  const cell = toDecimal(block.grid.cell)
   return gap === null ? null : { width: gap.width * cell, atMost: gap.atMost * cell }
 }

@@ -1,5 +1,5 @@
 /**
- * What can be done with the maker's blocks, on the board or not.
+ * What a maker can do with her blocks, whether on the board or not.
  *
  * In      what the maker asks for, by a block's id.
  * Out     the list follows, and a notice says what was done. Nothing is lost by it: what is put aside stays for thirty days of use, and going back to a version is a step
@@ -49,7 +49,7 @@ export async function renameBlock(id: string, name: string): Promise<'done' | 'i
   quietly.take(taken.cursor, taken.history)
   quietly.keep(applied(taken.history, renaming(name)))
   await quietly.settled()
-  broadcast({ sort: 'kept', id })
+  broadcast({ type: 'kept', id })
   changedList()
   return 'done'
 }
@@ -148,7 +148,7 @@ export async function untouchedLike(block: Block): Promise<string | null> {
   return null
 }
 
-export interface BroughtIn {
+interface BroughtIn {
   readonly came: number
   readonly copies: number
   /** Here already, the very same. */
