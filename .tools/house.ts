@@ -123,11 +123,13 @@ function usersOfExports(sources: readonly Source[]): Map<string, Set<string>> {
     const source = byPath.get(path)
     return source === undefined ? [] : [...source.exports.map(({ name }) => name), ...source.passesOn.flatMap(exportsOf)]
   }
+  const taken = new Set(sources.flatMap(({ text }) => [...text.matchAll(/\.([A-Za-z_]\w*)/g)].map(([, name]) => name as string)))
   for (const { path, text, imports } of sources)
     for (const { from, name } of imports) {
       if (from === null) continue
-      // Of a file imported as a whole, what the importing text mentions.
-      const names = name === '*' ? exportsOf(from).filter((one) => one === 'default' || new RegExp(`\\b${one}\\b`).test(text)) : [name]
+      // Of a file imported as a whole, what the importing text mentions, or what is taken from something anywhere: it may be loaded here and used there.
+      const mentioned = (one: string): boolean => one === 'default' || new RegExp(`\\b${one}\\b`).test(text) || taken.has(one)
+      const names = name === '*' ? exportsOf(from).filter(mentioned) : [name]
       for (const one of names) use(from, one, path)
     }
   return users

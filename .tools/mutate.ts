@@ -76,7 +76,7 @@ function stagesFor({ file }: Mutation, tests: ReadonlyMap<string, ReadonlyMap<st
 
 function copyOfCheckout(): string {
   const folder = mkdtempSync(join(tmpdir(), 'nestwright-mutations-'))
-  for (const file of sourceFiles(['.'])) {
+  for (const file of sourceFiles(['.']).filter((one) => one !== 'node_modules')) {
     mkdirSync(dirname(join(folder, file)), { recursive: true })
     cpSync(file, join(folder, file))
   }

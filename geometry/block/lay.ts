@@ -23,7 +23,7 @@ export interface LaidPatch {
 }
 
 /** One whole unit, or one strip or corner square of a border. */
-export interface Part {
+interface Part {
   readonly patches: readonly number[]
   readonly sewn: SewnPatches
   /** The box it lies in, in steps. */
@@ -35,7 +35,7 @@ export interface Part {
 export type SewnPatches = number | readonly [SewnPatches, SewnPatches]
 
 /** One part by its number; or three: the strip, then the squares that are sewn to its ends. */
-export type FramePiece = number | readonly [number, number, number]
+type FramePiece = number | readonly [number, number, number]
 
 export interface Laid {
   readonly block: Block

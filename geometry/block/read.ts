@@ -12,8 +12,8 @@ import { type FoundValue, type Message, message, type Read } from '../values/mes
 import { type Block, DIRECTIONS, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS } from '../values/block.ts'
 
 /** Positions in one file share a denominator of at most this: 11 · 7 · 5 · 9 · 16, every fraction a maker meets. */
-export const MOST_PARTS = 55_440n
-export const FARTHEST = 10_000
+const MOST_PARTS = 55_440n
+const FARTHEST = 10_000
 export const MOST_UNITS = 100_000
 
 /** A length may be any double that is not absurdly small: a third written as 0.3333333333333333 has 10¹⁶ parts. */

@@ -10,7 +10,7 @@ const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+
 /** A photograph of at most 512 pixels a side takes far less. */
 export const LONGEST_PHOTO = 600_000
 
-export interface PhotoSize {
+interface PhotoSize {
   readonly width: number
   readonly height: number
 }

@@ -17,7 +17,7 @@ export type PrintMark = { readonly part: number } & (
   | { readonly type: 'shape'; readonly corners: readonly PrintPoint[] }
 )
 
-export interface KindOfPrint {
+interface KindOfPrint {
   readonly marks: readonly PrintMark[]
   /** Whether such a cloth has a top (`one-way`), runs along (`two-way`) or may be turned as one likes (null). */
   readonly direction: 'one-way' | 'two-way' | null

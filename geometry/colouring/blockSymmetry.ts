@@ -22,7 +22,7 @@ const WAYS = {
   'about the rising diagonal': [0, -1, -1, 0],
 } as const satisfies Record<string, Matrix>
 
-export type Way = keyof typeof WAYS
+type Way = keyof typeof WAYS
 
 export interface Symmetry {
   readonly way: Way

@@ -23,7 +23,7 @@ import { fabricRows, type FabricDepth } from './strips/strips.ts'
 import { type MatchingUnits, matchingUnits, twoByTwo } from './matchingUnits.ts'
 import { type Message, message } from '../values/messages.ts'
 
-export interface CutListParts {
+interface CutListParts {
   readonly units: readonly UnitRow[]
   readonly cut: readonly CutRow[]
   readonly fabric: readonly FabricRow[]
@@ -32,7 +32,7 @@ export interface CutListParts {
   readonly advice: readonly Advice[]
 }
 
-export interface CutListOptions {
+interface CutListOptions {
   /** How far the least fabric is sought; `proving` unless it is said. */
   readonly depth?: FabricDepth
   /** How many of the block are made, 1 unless it is said; its units stand in the rows as often. */

@@ -13,7 +13,7 @@ import { toNumber } from '../exact/rational.ts'
 import { type Rule, unfinished } from './sizes/cutSize.ts'
 import { toBuy } from './strips/yardage.ts'
 
-export interface Round {
+interface Round {
   readonly finishedWidth: number
   readonly fabric: string
   /** The fabric of squares in the four corners; without them top and bottom run through. */
@@ -28,7 +28,7 @@ export interface CutStrip {
 }
 
 /** One border, in sewing order: sides, then top and bottom, with the corner squares sewn to their ends first. */
-export interface BorderRound {
+interface BorderRound {
   readonly sides: CutStrip
   readonly corners: CutStrip | null
   readonly topAndBottom: CutStrip
@@ -64,7 +64,7 @@ export const roundsOf = (block: Block): Round[] =>
     ...(corner === undefined ? {} : { corners: corner }),
   }))
 
-export interface Measured {
+interface Measured {
   /** What both strips of a pair are cut to. */
   readonly length: number
   /** By measurement: whether a strip of that length can be eased on there. */
@@ -79,9 +79,9 @@ export function stripFor(measured: readonly number[], unit: MeasureUnit): Measur
 }
 
 /** Strip 2 1/2 in, the widest of the usual ones [S139]; handling 10 in beyond the edge to be bound, from memory. */
-export const BINDING = { in: { strip: 2.5, handling: 10 }, cm: { strip: 6.5, handling: 25 } } as const
+const BINDING = { in: { strip: 2.5, handling: 10 }, cm: { strip: 6.5, handling: 25 } } as const
 
-export interface Binding {
+interface Binding {
   readonly strips: number
   /** Across one strip. */
   readonly strip: number
@@ -123,7 +123,7 @@ export const MARGINS: Readonly<Record<MeasureUnit, Readonly<Record<Quilted, { re
   cm: { longarm: { backing: 10, batting: 7.5 }, home: { backing: 2.5, batting: 5 }, block: { backing: 2, batting: 2 } },
 }
 
-export interface Layers {
+interface Layers {
   readonly backing: Size
   readonly batting: Size
   /** How the backing is cut from cloth of the usable width. */
@@ -132,7 +132,7 @@ export interface Layers {
   readonly sold: SoldBatting | null
 }
 
-export interface Panels {
+interface Panels {
   /** Equal lengths of cloth, selvages cut off, joined side by side [S144]. */
   readonly count: number
   readonly length: number
@@ -142,7 +142,7 @@ export interface Panels {
   readonly buy: number
 }
 
-export interface SoldBatting {
+interface SoldBatting {
   readonly soldAs: BattingSize
   readonly size: Size
 }

@@ -58,7 +58,7 @@ function soughtKey(unit: Unit, known: Map<string, string>, picture: (unit: Unit)
 }
 
 /** The method asked for, or the first its kind lists that can make the unit. */
-export function takenMethod(unit: Unit): Method {
+function takenMethod(unit: Unit): Method {
   if (unit.kind === 'hourglass' && unit.method === undefined && !twoByTwo(unit)) return 'plain'
   return methodOf(unit)
 }

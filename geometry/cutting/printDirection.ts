@@ -86,8 +86,7 @@ interface Turned {
 function turnedIn(matching: MatchingUnits, directed: readonly Unit[], row: UnitRow, directions: Directions): Turned {
   const { first, method } = matching
   if (method === 'hst-4') return { units: directed, how: 'slanting' }
-  if (method === 'plain' && first.kind === 'diamond' && directions.has(first.fabrics.centre as string))
-    return { units: directed, how: 'slanting' }
+  if (method === 'plain' && first.kind === 'diamond' && directions.has(first.fabrics.centre as string)) return { units: directed, how: 'slanting' }
   return { units: once(overIn(matching, directed, row, directions)), how: 'turned' }
 }
 

@@ -9,7 +9,7 @@
  */
 import type { Method } from '../values/block.ts'
 
-export interface RunCount {
+interface RunCount {
   readonly goes: number
   readonly spare: number
 }

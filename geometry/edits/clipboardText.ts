@@ -9,7 +9,7 @@ import { checkBlock } from '../block/read.ts'
 import type { Block, Fabric, Mutable, Unit } from '../values/block.ts'
 import { message, type Read } from '../values/messages.ts'
 
-export interface Carried {
+interface Carried {
   readonly units: readonly Unit[]
   readonly fabrics: readonly Fabric[]
 }

@@ -16,9 +16,9 @@ import { turnBlock } from './unitEdits.ts'
 import type { Block, Position, Turn, Unit } from '../values/block.ts'
 import { type Message, message } from '../values/messages.ts'
 
-export type MovedHow = 'turned' | 'mirrored' | 'swapped' | 'other' | 'missing'
+type MovedHow = 'turned' | 'mirrored' | 'swapped' | 'other' | 'missing'
 
-export interface SewnDifference {
+interface SewnDifference {
   /** Top left of the place, in cells. */
   readonly at: readonly [Position, Position]
   /** The unit laid there, and the one sewn there. */
@@ -34,7 +34,7 @@ export type Move =
   | { readonly do: 'swap'; readonly what: readonly [string, string]; readonly message: Message }
   | { readonly do: 'sew'; readonly what: string; readonly message: Message }
 
-export interface AsSewn {
+interface AsSewn {
   readonly differences: readonly SewnDifference[]
   readonly moves: readonly Move[]
   /** No fewer moves lead back. */

@@ -34,7 +34,7 @@ const SYMMETRIES: Readonly<Record<Repeat, readonly Symmetry[]>> = {
 export const canRepeat = ({ grid }: Block, repeat: Repeat): boolean => repeat !== 'quarters' || grid.columns === grid.rows
 
 /** The unit as it lies after the block is mirrored and turned about the middle of its grid. */
-export function imageOf(unit: Unit, { mirror, turns }: Symmetry, { columns, rows }: Block['grid']): Unit {
+function imageOf(unit: Unit, { mirror, turns }: Symmetry, { columns, rows }: Block['grid']): Unit {
   const image = JSON.parse(JSON.stringify(unit)) as Mutable<Unit>
   let box: ExactBox = { low: [rational(0), rational(0)], high: [rational(columns), rational(rows)] }
   if (mirror) mirrorIn(image, box)
@@ -45,7 +45,7 @@ export function imageOf(unit: Unit, { mirror, turns }: Symmetry, { columns, rows
   return image as Unit
 }
 
-export interface Images {
+interface Images {
   /** Units of the block as they become. */
   readonly changed: readonly Unit[]
   readonly added: readonly Unit[]

@@ -13,7 +13,7 @@ export interface Rational {
 export const ZERO: Rational = { n: 0n, d: 1n }
 export const ONE: Rational = { n: 1n, d: 1n }
 
-export function gcd(a: bigint, b: bigint): bigint {
+function gcd(a: bigint, b: bigint): bigint {
   let x = a < 0n ? -a : a
   let y = b < 0n ? -b : b
   while (y !== 0n) [x, y] = [y, x % y]
@@ -38,7 +38,7 @@ export const add = (a: Rational, b: Rational): Rational => rational(a.n * b.d + 
 export const subtract = (a: Rational, b: Rational): Rational => rational(a.n * b.d - b.n * a.d, a.d * b.d)
 export const multiply = (a: Rational, b: Rational): Rational => rational(a.n * b.n, a.d * b.d)
 export const divide = (a: Rational, b: Rational): Rational => rational(a.n * b.d, a.d * b.n)
-export const negate = (a: Rational): Rational => ({ n: -a.n, d: a.d })
+const negate = (a: Rational): Rational => ({ n: -a.n, d: a.d })
 
 /** Negative, zero or positive as a is less than, equal to or greater than b. */
 export function compare(a: Rational, b: Rational): number {

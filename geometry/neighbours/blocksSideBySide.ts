@@ -11,7 +11,7 @@ import type { Turn } from '../values/block.ts'
 import type { Toward } from '../pressing/values.ts'
 import { leanOf, type ShownEdges, type ShownEnd } from './looseEnds.ts'
 
-export type EdgeVerdict = 'nests' | 'clashes' | 'open' | 'pin' | 'tip' | 'alone'
+type EdgeVerdict = 'nests' | 'clashes' | 'open' | 'pin' | 'tip' | 'alone'
 
 export interface EdgeTouch {
   /** Cells from the start of the first block's edge, going clockwise round that block. */
@@ -22,7 +22,7 @@ export interface EdgeTouch {
   readonly verdict: EdgeVerdict
 }
 
-export interface PressedEnd extends ShownEnd {
+interface PressedEnd extends ShownEnd {
   readonly lean: -1 | 0 | 1
 }
 

@@ -23,4 +23,4 @@ function between(ends: readonly ShownEnd[], toward: readonly Toward[]): EdgeEnd[
 }
 
 /** Degrees from the clockwise direction. */
-export const angleOf = ({ along, inward }: ShownEnd): number => (Math.atan2(inward, along) * 180) / Math.PI
+const angleOf = ({ along, inward }: ShownEnd): number => (Math.atan2(inward, along) * 180) / Math.PI

@@ -13,7 +13,7 @@ import type { Plane } from '../plane/subdivide.ts'
 import { leanToSide0 } from '../pressing/meet.ts'
 import type { SeamEnd, Toward } from '../pressing/values.ts'
 
-export const EDGE_NAMES = ['top', 'right', 'bottom', 'left'] as const
+const EDGE_NAMES = ['top', 'right', 'bottom', 'left'] as const
 export type EdgeName = (typeof EDGE_NAMES)[number]
 
 export interface ShownEnd {

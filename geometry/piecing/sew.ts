@@ -26,7 +26,7 @@ interface Step {
 }
 
 /** All units sewn: what every plan of a block begins with. */
-export interface SewnUnits {
+interface SewnUnits {
   readonly seams: readonly Seam[]
   /** The piece each part has become. */
   readonly made: readonly number[]

@@ -42,7 +42,7 @@ export interface Overlay {
   readonly held: readonly { readonly face: number; readonly patch: number }[]
 }
 
-export interface OverlayInput {
+interface OverlayInput {
   /** The stretches of one group never cross or touch but at their ends. */
   readonly groups?: readonly (readonly Stretch[])[]
   /** Stretches that may cross anything. */

@@ -1,5 +1,5 @@
 /** Things that proved to be one: the leader of each is found by following the chain, which is halved on the way. */
-export interface UnionFind {
+interface UnionFind {
   readonly find: (thing: number) => number
   /** The leader of `a` leads both. */
   readonly join: (a: number, b: number) => void

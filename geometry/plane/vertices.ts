@@ -9,7 +9,7 @@
 import { crossSign, type Dot, greatestCommon } from './points.ts'
 
 /** x/over and y/over. */
-export interface ExactPlace {
+interface ExactPlace {
   readonly x: bigint
   readonly y: bigint
   readonly over: bigint

@@ -25,7 +25,7 @@ export interface MetSeams {
 }
 
 /** What met inside the units, with which all plans of a block begin. */
-export interface MetInUnits extends MetSeams {
+interface MetInUnits extends MetSeams {
   readonly loose: Loose
 }
 
@@ -64,7 +64,7 @@ export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf, units
 }
 
 /** Seam ends by dot, beginning with those of a stage before, which stay as they are. */
-export class Loose {
+class Loose {
   private readonly before: Loose | null
   private readonly own = new Map<number, readonly SeamEnd[] | null>()
 
@@ -94,7 +94,7 @@ export class Loose {
 }
 
 /** The part of a seam that says where it runs. */
-export type SeamLine = Pick<Seam, 'path' | 'bends'>
+type SeamLine = Pick<Seam, 'path' | 'bends'>
 
 /** What meets where a seam passes seam ends; the ends on its two sides are counted in `counts`. */
 export function crossedAt(

@@ -15,7 +15,7 @@ export interface Pen {
 /** One way of the pen. */
 export type PenPath = (pen: Pen) => void
 
-export interface Stroke {
+interface Stroke {
   readonly colour: string
   readonly width: number
   readonly dash?: readonly number[]

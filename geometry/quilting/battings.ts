@@ -6,7 +6,7 @@
 import type { BattingId } from '../values/messages.ts'
 import type { Gap } from './largestGap.ts'
 
-export interface Batting {
+interface Batting {
   readonly id: BattingId
   /** In inches, the lower figure where two are given. */
   readonly most: number

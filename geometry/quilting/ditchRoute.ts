@@ -25,7 +25,7 @@ export interface RouteOptions {
   readonly order?: 'centre' | 'straight'
 }
 
-export interface Route {
+interface Route {
   readonly points: readonly Dot[]
   /** It ends where it begins; the start is not repeated. */
   readonly closed: boolean

@@ -24,7 +24,7 @@ export class FindingsCache {
 }
 
 /** A row of the report, and what it was made from. */
-export interface CachedJoin {
+interface CachedJoin {
   readonly join: Join
   /** The seam's number. */
   readonly number: number

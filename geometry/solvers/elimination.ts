@@ -22,14 +22,14 @@ export interface Pair {
   readonly unlike: number
 }
 
-export interface LeastWays {
+interface LeastWays {
   readonly ways: readonly (0 | 1)[]
   readonly cost: number
   readonly atLeast: number
 }
 
 /** Entries of tables made and read: about two seconds. */
-export const STEPS = 4e7
+const STEPS = 4e7
 /** Neighbours in one table where the budget does not reach. */
 const APART = 12
 /** A table of more neighbours than this is never made. */

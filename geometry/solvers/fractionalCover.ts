@@ -21,7 +21,7 @@ export interface Demand {
   readonly steps: Int32Array
 }
 
-export interface WalkPart {
+interface WalkPart {
   readonly walk: Walk
   readonly times: number
 }
@@ -39,7 +39,7 @@ export interface Budget {
 }
 
 /** Every `whole` of what the weights count ask for a walk more. */
-export interface RoundingCut {
+interface RoundingCut {
   readonly weights: Int32Array
   readonly whole: number
 }
@@ -196,7 +196,7 @@ class RoundingRow {
 }
 
 /** Walk w uses `steps[i]`, for i from `starts[w]` to before `starts[w + 1]`: those wanted, each at most as often as it is wanted, in rising order. */
-export interface Used {
+interface Used {
   readonly steps: Int32Array
   readonly starts: Int32Array
 }
@@ -249,7 +249,7 @@ export function differentWalks({ nodes }: Demand, { steps, starts }: Used): numb
   return different
 }
 
-export class CoverProgram {
+class CoverProgram {
   readonly cuts: readonly RoundingCut[]
   /** What setting it up costs of a budget, and what one step of the simplex method does. */
   readonly setUpCost: number

@@ -21,7 +21,7 @@ export interface StateProblem {
   readonly below: (state: number, neighbour: number, column: number, row: number) => number
 }
 
-export interface LeastStates {
+interface LeastStates {
   /** Row by row. */
   readonly states: readonly number[]
   readonly cost: number

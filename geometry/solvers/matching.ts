@@ -27,7 +27,7 @@ export interface Nearby {
 /** At least so many neighbours that are not askers themselves, or all there are. Costs are whole, heights are halves at most. */
 export type AskNear = (askers: readonly number[], heights: readonly number[], most: number) => Nearby
 
-export interface LeastPairing {
+interface LeastPairing {
   /** −1 for a point left open. */
   readonly partner: readonly number[]
   readonly cost: number

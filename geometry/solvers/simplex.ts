@@ -17,7 +17,7 @@ export interface SparseColumn {
   readonly gives: ArrayLike<number>
 }
 
-export interface Pivoting {
+interface Pivoting {
   /** A row that gets no more than this of the entering column never makes way for it. */
   readonly least: number
   /** Rows whose ratios differ by less are tied, and the one that gets most makes way. */

@@ -12,7 +12,7 @@ import { add, compare, divide, multiply, parseRational, type Rational, rational,
 /** x, y in cells. */
 export type ExactPoint = readonly [Rational, Rational]
 
-export interface UnitPatch {
+interface UnitPatch {
   readonly name: string
   readonly corners: readonly ExactPoint[]
 }
@@ -20,7 +20,7 @@ export interface UnitPatch {
 /** A patch by its name, or two pieces sewn together: the order of sewing inside a unit. */
 export type Sewn = string | readonly [Sewn, Sewn]
 
-export interface UnitShape {
+interface UnitShape {
   readonly patches: readonly UnitPatch[]
   readonly sewn: Sewn
 }

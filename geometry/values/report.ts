@@ -7,7 +7,7 @@ import type { Message } from './messages.ts'
 
 export type ReportPoint = readonly [Position, Position]
 
-export type ProblemCode = 'gap' | 'overlap' | 'outside' | 'method' | 'cloth' | 'not-straight' | 'bias-edge' | 'press' | 'hand'
+type ProblemCode = 'gap' | 'overlap' | 'outside' | 'method' | 'cloth' | 'not-straight' | 'bias-edge' | 'press' | 'hand'
 /** Codes that make the exit status 1. */
 export const ERRORS: ReadonlySet<ProblemCode> = new Set(['gap', 'overlap', 'outside', 'method', 'cloth'])
 
@@ -41,7 +41,7 @@ export interface Patch {
 }
 
 export type Stage = 'unit' | 'row' | 'column' | 'section' | 'block' | 'border'
-export type PressRule = 'method' | 'meeting' | 'preference' | 'none' | 'asked'
+type PressRule = 'method' | 'meeting' | 'preference' | 'none' | 'asked'
 
 export interface Join {
   readonly id: string
@@ -154,7 +154,7 @@ export interface FabricRow {
   readonly strips: readonly Strip[]
 }
 
-export interface QuiltingRoute {
+interface QuiltingRoute {
   readonly points: readonly ReportPoint[]
   readonly closed: boolean
   /** Changes of direction on the way. */

@@ -100,7 +100,7 @@ function mean(corners: readonly (readonly [number, number])[]): readonly [number
 }
 
 /** Where a seam's allowances go, on the table: from the right side, with the block the right way up. */
-export interface PressedTo {
+interface PressedTo {
   readonly toward: SewnPiece | undefined
   /** Both nothing where the seam bends. */
   readonly vertical: 'up' | 'down' | ''

@@ -14,7 +14,7 @@ const FRACTIONS = /[\u00bc-\u00be\u2150-\u215e]/g
 const COMMA = /^(\d*),(\d{1,2}|\d{4,})$/
 
 /** Both included. */
-export interface Bounds {
+interface Bounds {
   readonly least?: number
   readonly most?: number
 }

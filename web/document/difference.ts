@@ -5,7 +5,7 @@
  * Out     changes in the order they are made; the same as one short text, in which a move of many units costs a few letters for each.
  * Exact   lists of items with ids are matched by id, so that removing one unit out of thousands is one change and not thousands.
  */
-export type Path = readonly (string | number)[]
+type Path = readonly (string | number)[]
 
 export interface Change {
   readonly op: 'add' | 'replace' | 'remove'

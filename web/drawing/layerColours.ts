@@ -10,7 +10,7 @@ export function layerColour(layers: number): string {
   return `hsl(${(36 - 66 * part + 360) % 360} ${Math.round(52 - 8 * part)}% ${Math.round(90 - 70 * Math.sqrt(part))}%)`
 }
 
-export interface LayerArea {
+interface LayerArea {
   readonly layers: number
   /** Square cells. */
   readonly area: number

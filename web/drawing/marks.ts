@@ -2,7 +2,7 @@
 import type { Verdict } from '../../geometry/index.ts'
 import { said } from '../words/words.ts'
 
-export interface MarkStyle {
+interface MarkStyle {
   readonly path: string
   readonly fill: string
   readonly sentence: string

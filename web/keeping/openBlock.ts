@@ -33,7 +33,7 @@ import {
 } from './database.ts'
 import { countDay, emptyArchive } from './archive.ts'
 import type { Base, Card, Version, VersionWhy, WholeVersion } from './schema.ts'
-import { autosaver, type SaveEvent } from './autosave.ts'
+import { type Autosaver, autosaver, type SaveEvent } from './autosave.ts'
 import { openChannel, blockLock, type TabMessage } from './tabLocks.ts'
 import { thinALittle } from './thinVersions.ts'
 import { openHistory, onHistoryChange, setView, getState, replaceDocument, setCurrentBlock, setSaved, showHistory } from '../document/store.ts'
@@ -50,7 +50,7 @@ export const database = (): Base => {
   return base
 }
 
-export const autosave = autosaver(database, onSaved)
+export const autosave: Autosaver = autosaver(database, onSaved)
 const hand = blockLock({ got: (id) => void takeUp(id), lost: (id) => void givenUp(id) })
 export const broadcast = openChannel(onTabMessage)
 

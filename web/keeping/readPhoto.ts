@@ -14,7 +14,7 @@ const SHOWN = 512
 /** A step of the booklet is printed as wide as a page. */
 const PRINTED = 1200
 
-export type Seen<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string }
+type Seen<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string }
 
 interface ClothPhoto {
   /** `data:image/jpeg;base64,…` */

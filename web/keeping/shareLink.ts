@@ -15,7 +15,7 @@ const LONGEST = 30_000
 /** Bytes of a block that a link may unfold to; the largest link of ours stays far below. */
 const MOST_UNFOLDED = 20_000_000
 
-export type Link =
+type Link =
   | { readonly ok: true; readonly link: string; readonly photographs: boolean }
   | { readonly ok: false; readonly why: 'too long' | 'cannot press' }
 
@@ -29,7 +29,7 @@ export async function linkTo(block: Block, address: string): Promise<Link> {
 
 export const isLink = (fragment: string): boolean => fragment.startsWith(MARK)
 
-export type Opened = { readonly ok: true; readonly block: Block } | { readonly ok: false; readonly why: 'broken' | 'newer' | 'cannot press' }
+type Opened = { readonly ok: true; readonly block: Block } | { readonly ok: false; readonly why: 'broken' | 'newer' | 'cannot press' }
 
 export async function blockIn(fragment: string): Promise<Opened> {
   if (typeof DecompressionStream === 'undefined') return { ok: false, why: 'cannot press' }

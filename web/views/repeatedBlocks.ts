@@ -10,7 +10,7 @@ import { bordersAround, type PatchShape, type Point, pointOf } from '../document
 import { fabricParts } from '../drawing/fabricParts.ts'
 import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
-export interface Copy {
+interface Copy {
   readonly at: Point
   readonly turn: Turn
   readonly press: 'own' | 'opposite'

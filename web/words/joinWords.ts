@@ -18,7 +18,7 @@ import {
 import { said, t, tn, translate } from './words.ts'
 import { patchName } from './unitWords.ts'
 
-export interface JoinWords {
+interface JoinWords {
   /** What is sewn to what. */
   readonly sew: string
   /** What to look after, which way to press and why. */

@@ -16,7 +16,7 @@ import { demandOf, type Wings } from './geeseBatches.ts'
 import { leastCover } from '../../solvers/closedWalks.ts'
 import type { Walk } from '../../solvers/fractionalCover.ts'
 
-export interface Nearest {
+interface Nearest {
   readonly wings: readonly Wings[]
   /** Wings of another cloth than before. */
   readonly changed: number

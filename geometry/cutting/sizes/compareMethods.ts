@@ -21,7 +21,7 @@ import type { Rule } from './cutSize.ts'
 import { isTrimmed } from '../matchingUnits.ts'
 
 /** Half-square triangles from the offcuts of flipped corners: sewn before the corners are cut off, a second line two allowances beyond the first. */
-export interface Bonus {
+interface Bonus {
   /** The base's fabric and the corner's. */
   readonly fabrics: readonly [string, string]
   /** Rounded down to what the ruler shows; what to trim to is two allowances more. */

@@ -13,7 +13,7 @@ import { acrossOnPoint, eightAtATime, fourAtATime, geese, halved, onPoint, quart
 export const CHART_KINDS = ['geese', 'hst', 'hst4', 'hst8', 'hourglass', 'diamond', 'setting'] as const
 export type ChartKind = (typeof CHART_KINDS)[number]
 
-export interface ChartPiece {
+interface ChartPiece {
   readonly piece: ChartPieceId
   readonly size: number
 }
@@ -34,7 +34,7 @@ export interface SizeChart {
   readonly rows: readonly ChartRow[]
 }
 
-export interface SizeChartRequest {
+interface SizeChartRequest {
   readonly kind: ChartKind
   readonly unit: 'in' | 'cm'
   readonly seam: Rational

@@ -24,18 +24,18 @@ export type Hand = (typeof HANDS)[number]
 export const OVERSIZES = { in: [1 / 8, 1 / 4], cm: [0.3, 0.5] } as const
 
 /** On the ruler: in from the edge at the cutting hand's side, and down from its top edge. */
-export interface RulerPoint {
+interface RulerPoint {
   readonly fromSide: number
   readonly fromTop: number
 }
 
-export interface TrimPoint {
+interface TrimPoint {
   /** `tip`: seams meet at the finished edge; `middle`: they meet inside; `end`: one seam reaches the finished edge. */
   readonly type: 'tip' | 'middle' | 'end'
   readonly at: RulerPoint
 }
 
-export interface TrimSeam {
+interface TrimSeam {
   /** To the ruler's top edge, 0 to 90 degrees. */
   readonly angle: number
   /** Where the seam's line reaches the raw edge. */

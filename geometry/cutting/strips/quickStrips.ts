@@ -13,7 +13,7 @@ import { type PieceKind, type FilledStrip, totalHeight, lowered, type StripTask,
 /** How many heights are filled for each strip, those that promise most. */
 const TRIED = 3
 
-export interface Rounds {
+interface Rounds {
   readonly steps: number
   readonly rounds: number
   /** What pieces are worth at first; their area if not given. */

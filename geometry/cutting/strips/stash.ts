@@ -24,7 +24,7 @@ export interface StashPiece {
   readonly onHand: number
 }
 
-export interface Served {
+interface Served {
   readonly size: readonly [number, number]
   readonly each: number
 }

@@ -15,7 +15,7 @@ import { type SparseColumn, Simplex, surplusOf } from '../../solvers/simplex.ts'
 import type { Filler } from './fillStrips.ts'
 import { type PieceKind, type FilledStrip, lowered, wideIn } from './stripTask.ts'
 
-export interface Prices {
+interface Prices {
   readonly price: Float64Array<ArrayBuffer>
   /** In steps of the ruler, not rounded. */
   readonly atLeast: number

@@ -12,7 +12,7 @@ import type { Filler } from './fillStrips.ts'
 import { Filling, type Option, optionsAt, STRIPS_AT_ONCE } from './fullStrips.ts'
 import { type PieceKind, type FilledStrip, totalHeight, wideIn } from './stripTask.ts'
 
-export interface Searched {
+interface Searched {
   /** Null where nothing below the given length was found. */
   readonly strips: FilledStrip[] | null
   readonly ended: boolean

@@ -8,7 +8,7 @@
 import { EPSILON, roundUp } from '../../exact/lengths.ts'
 
 export const INCHES_IN_A_YARD = 36
-export const CM_IN_A_METRE = 100
+const CM_IN_A_METRE = 100
 
 /** Strips of one height from a length of cloth, once its end is straightened. */
 export const stripsFrom = (length: number, height: number, straightening = 0): number =>

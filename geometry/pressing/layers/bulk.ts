@@ -20,7 +20,7 @@ export interface Thickest {
   readonly spread: number
 }
 
-export interface Bounds {
+interface Bounds {
   readonly x0: number
   readonly y0: number
   readonly x1: number

@@ -44,12 +44,12 @@ interface Crease {
   readonly to: number
 }
 
-export interface Trim {
+interface Trim {
   readonly at: Point
   readonly halves: readonly Half[]
 }
 
-export interface Folding {
+interface Folding {
   readonly seam: number
   readonly creases: readonly Crease[]
   readonly trims: readonly Trim[]

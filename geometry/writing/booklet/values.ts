@@ -62,7 +62,7 @@ export interface BookletStep {
   readonly photograph?: string
 }
 
-export const BOOKLET_PARTS = ['cut', 'units', 'lay out', 'join', 'borders', 'sandwich', 'quilt', 'finish'] as const
+const BOOKLET_PARTS = ['cut', 'units', 'lay out', 'join', 'borders', 'sandwich', 'quilt', 'finish'] as const
 export type BookletPartKey = (typeof BOOKLET_PARTS)[number]
 
 /** Only parts that have steps are in a booklet. */

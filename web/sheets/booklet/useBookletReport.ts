@@ -9,7 +9,7 @@ import type { Block, Report } from '../../../geometry/index.ts'
 import { deepClient } from '../../workers/clients.ts'
 import { useClient } from '../../workers/useWorker.ts'
 
-export interface BookletReport {
+interface BookletReport {
   readonly result: { readonly block: Block; readonly report: Report } | null
   readonly trouble: string | null
 }
