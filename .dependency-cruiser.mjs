@@ -43,7 +43,7 @@ const web = {
   words: [],
   workers: DOCUMENT,
   document: ['words'],
-  keeping: [...DOCUMENT, 'workers'],
+  keeping: ['words', 'workers', 'document'],
   drawing: DOCUMENT,
   controls: KEPT,
   views: DRAWN,
