@@ -96,7 +96,7 @@ export type { NewPdf, PrintTools } from './printing/pdfLibrary.ts'
 export { type Paper, PAPER_NAMES, PAPERS, SINGLE_PAGES, type SinglePage, usualPaper } from './printing/paper.ts'
 
 /** What German says for each message; it is loaded when somebody chooses German. */
-export const germanWords = async (): Promise<Words> => (await import('./words/german.ts')).german
+export const germanWords = async (): Promise<Words> => (await import('./words/german.ts')).germanMessages
 
 /** The booklet as a PDF. Its pages are loaded when somebody prints. */
 export const printBooklet = async (ask: PrintRequest): Promise<Uint8Array> => (await import('./printing/booklet.ts')).bookletPdf(ask)

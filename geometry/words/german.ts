@@ -90,7 +90,7 @@ function chainWords({ joins, length, settled, clashes }: ClashingChain): string 
   return `${named} entscheiden je die nächste: ${cause}, also muss mindestens ${clashes === 1 ? 'ein Zusammenstoß' : `${clashes} Zusammenstöße`} bleiben`
 }
 
-export const german: Words = {
+export const germanMessages: Words = {
   'not-json': 'das ist keine Blockdatei: Es ist kein JSON; wähle eine Datei, die Nestwright gesichert hat',
   'other-format': ({ value }) => `${is(value)}; eine Blockdatei sagt "nestwright.block"`,
   'newer-version': ({ version }) => `ist ${version}, neuer, als dieses Nestwright liest; öffne sie mit einem neueren`,

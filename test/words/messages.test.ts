@@ -7,13 +7,13 @@ import { readBlock, report, settingReport, writeBlock } from '../../geometry/ind
 import type { Block } from '../../geometry/values/block.ts'
 import type { Message, MessageCode, MessageParams } from '../../geometry/values/messages.ts'
 import { english, inEnglish } from '../../geometry/words/english.ts'
-import { german } from '../../geometry/words/german.ts'
+import { germanMessages } from '../../geometry/words/german.ts'
 import { printed } from '../../geometry/words/printed.ts'
 import { say } from '../../geometry/words/words.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
 import { tiling } from '../layouts.ts'
 
-const inGerman = (message: Message): string => say(german, message)
+const inGerman = (message: Message): string => say(germanMessages, message)
 
 type WithParams = { readonly [Code in MessageCode as keyof MessageParams[Code] extends never ? never : Code]: readonly MessageParams[Code][] }
 

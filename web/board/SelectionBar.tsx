@@ -4,7 +4,7 @@ import type { Side } from '../../geometry/index.ts'
 import { UnitPicture } from './UnitPicture.tsx'
 import { KIND_NAMES } from '../words/unitWords.ts'
 import { setView, useStore } from '../document/store.ts'
-import { said, t } from '../words/words.ts'
+import { label, t } from '../words/words.ts'
 import { alignSelection, spreadSelection } from './actions/arrange.ts'
 import { turnInHand } from './actions/modes.ts'
 import { replaceSelection } from './actions/units.ts'
@@ -12,12 +12,12 @@ import type { TrayKind } from './newUnit.ts'
 import { Toolbar, ToolButton } from './Toolbar.tsx'
 
 const SIDES: readonly (readonly [Side, string, string])[] = [
-  ['left', said('Align left'), 'M-8 -8V8M-6 -5H7M-6 4H2'],
-  ['centre', said('Align on an upright line'), 'M0 -8V8M-7 -5H7M-4 4H4'],
-  ['right', said('Align right'), 'M8 -8V8M6 -5H-7M6 4H-2'],
-  ['top', said('Align at the top'), 'M-8 -8H8M-5 -6V7M4 -6V2'],
-  ['middle', said('Align on a level line'), 'M-8 0H8M-5 -7V7M4 -4V4'],
-  ['bottom', said('Align at the bottom'), 'M-8 8H8M-5 6V-7M4 6V-2'],
+  ['left', label('Align left'), 'M-8 -8V8M-6 -5H7M-6 4H2'],
+  ['centre', label('Align on an upright line'), 'M0 -8V8M-7 -5H7M-4 4H4'],
+  ['right', label('Align right'), 'M8 -8V8M6 -5H-7M6 4H-2'],
+  ['top', label('Align at the top'), 'M-8 -8H8M-5 -6V7M4 -6V2'],
+  ['middle', label('Align on a level line'), 'M-8 0H8M-5 -7V7M4 -4V4'],
+  ['bottom', label('Align at the bottom'), 'M-8 8H8M-5 6V-7M4 6V-2'],
 ]
 
 export function SelectionBar() {

@@ -1,15 +1,15 @@
 /** Repeating each edit around the middle of the block. */
 import { REPEATS, type Repeat } from '../../geometry/index.ts'
 import { useStore } from '../document/store.ts'
-import { said, t } from '../words/words.ts'
+import { label, t } from '../words/words.ts'
 import { setSymmetry } from './actions/modes.ts'
 
 const REPEAT_NAMES: Readonly<Record<Repeat, string>> = {
-  off: said('off'),
-  half: said('half turn'),
-  quarters: said('quarter turns'),
-  leftRight: said('mirror left and right'),
-  topBottom: said('mirror top and bottom'),
+  off: label('off'),
+  half: label('half turn'),
+  quarters: label('quarter turns'),
+  leftRight: label('mirror left and right'),
+  topBottom: label('mirror top and bottom'),
 }
 
 export function SymmetrySelect() {

@@ -15,7 +15,7 @@ import {
   type SewnPiece,
   sewnPieces,
 } from '../../geometry/index.ts'
-import { said, t, tn, translate } from './words.ts'
+import { label, t, tn, translate } from './words.ts'
 import { patchName } from './unitWords.ts'
 
 interface JoinWords {
@@ -28,60 +28,60 @@ interface JoinWords {
 }
 
 const UNITS: Readonly<Record<Kind, string>> = {
-  square: said('the square {id}'),
-  hst: said('the half-square triangle {id}'),
-  hourglass: said('the hourglass {id}'),
-  goose: said('the flying goose {id}'),
-  diamond: said('the square in a square {id}'),
-  cornered: said('the clipped corners {id}'),
-  strips: said('the strips {id}'),
-  'half-rectangle': said('the half rectangle {id}'),
-  polygon: said('the free patch {id}'),
+  square: label('the square {id}'),
+  hst: label('the half-square triangle {id}'),
+  hourglass: label('the hourglass {id}'),
+  goose: label('the flying goose {id}'),
+  diamond: label('the square in a square {id}'),
+  cornered: label('the clipped corners {id}'),
+  strips: label('the strips {id}'),
+  'half-rectangle': label('the half rectangle {id}'),
+  polygon: label('the free patch {id}'),
 }
 
 const BORDERS: Readonly<Record<string, string>> = {
-  left: said('the left border'),
-  right: said('the right border'),
-  top: said('the top border'),
-  bottom: said('the bottom border'),
+  left: label('the left border'),
+  right: label('the right border'),
+  top: label('the top border'),
+  bottom: label('the bottom border'),
 }
 
 const CORNERS: Readonly<Record<string, string>> = {
-  topLeft: said('the top left corner square'),
-  topRight: said('the top right corner square'),
-  bottomRight: said('the bottom right corner square'),
-  bottomLeft: said('the bottom left corner square'),
+  topLeft: label('the top left corner square'),
+  topRight: label('the top right corner square'),
+  bottomRight: label('the bottom right corner square'),
+  bottomLeft: label('the bottom left corner square'),
 }
 
 const WHOLE: Readonly<Record<'section' | 'row' | 'column', string>> = {
-  section: said('section {number}'),
-  row: said('row {number}'),
-  column: said('column {number}'),
+  section: label('section {number}'),
+  row: label('row {number}'),
+  column: label('column {number}'),
 }
 
 const SO_FAR: Readonly<Record<'section' | 'row' | 'column' | 'block', string>> = {
-  section: said('the section so far'),
-  row: said('the row so far'),
-  column: said('the column so far'),
-  block: said('the block so far'),
+  section: label('the section so far'),
+  row: label('the row so far'),
+  column: label('the column so far'),
+  block: label('the block so far'),
 }
 
 const WAYS: Readonly<Record<string, string>> = {
-  'up ': said('Press up, toward {piece}.'),
-  'down ': said('Press down, toward {piece}.'),
-  ' left': said('Press to the left, toward {piece}.'),
-  ' right': said('Press to the right, toward {piece}.'),
-  'up left': said('Press up and left, toward {piece}.'),
-  'up right': said('Press up and right, toward {piece}.'),
-  'down left': said('Press down and left, toward {piece}.'),
-  'down right': said('Press down and right, toward {piece}.'),
-  ' ': said('Press toward {piece}.'),
+  'up ': label('Press up, toward {piece}.'),
+  'down ': label('Press down, toward {piece}.'),
+  ' left': label('Press to the left, toward {piece}.'),
+  ' right': label('Press to the right, toward {piece}.'),
+  'up left': label('Press up and left, toward {piece}.'),
+  'up right': label('Press up and right, toward {piece}.'),
+  'down left': label('Press down and left, toward {piece}.'),
+  'down right': label('Press down and right, toward {piece}.'),
+  ' ': label('Press toward {piece}.'),
 }
 
 const SEWN: Readonly<Record<Join['kind'], string>> = {
-  straight: said('Sew {a} to {b}.'),
-  partial: said('Sew {a} to {b}, leaving the seam open at one end.'),
-  'set-in': said('Set {b} into {a}, turning at each bend.'),
+  straight: label('Sew {a} to {b}.'),
+  partial: label('Sew {a} to {b}, leaving the seam open at one end.'),
+  'set-in': label('Set {b} into {a}, turning at each bend.'),
 }
 
 export function joinWords(report: Findings): (step: number) => JoinWords {

@@ -1,55 +1,55 @@
 /** What kinds, methods, patches and stages are called; said on the screen by `t`. */
-import { said, t } from './words.ts'
+import { label, t } from './words.ts'
 import type { Kind, Method, Stage } from '../../geometry/index.ts'
 
 export const KIND_NAMES: Readonly<Record<Kind, string>> = {
-  square: said('Square'),
-  hst: said('Half-square triangle'),
-  hourglass: said('Hourglass'),
-  goose: said('Flying goose'),
-  diamond: said('Square in a square'),
-  cornered: said('Clipped corners'),
-  strips: said('Strips'),
-  'half-rectangle': said('Half rectangle'),
-  polygon: said('Free patch'),
+  square: label('Square'),
+  hst: label('Half-square triangle'),
+  hourglass: label('Hourglass'),
+  goose: label('Flying goose'),
+  diamond: label('Square in a square'),
+  cornered: label('Clipped corners'),
+  strips: label('Strips'),
+  'half-rectangle': label('Half rectangle'),
+  polygon: label('Free patch'),
 }
 
 export const METHOD_NAMES: Readonly<Record<Method, string>> = {
-  plain: said('single pieces'),
-  'hst-2': said('two at a time'),
-  'hst-4': said('four at a time'),
-  'hst-8': said('eight at a time'),
-  'qst-2': said('two at a time'),
-  'geese-4': said('four at a time, no waste'),
-  'corner-flip': said('flipped corners'),
-  'strip-set': said('strip set'),
+  plain: label('single pieces'),
+  'hst-2': label('two at a time'),
+  'hst-4': label('four at a time'),
+  'hst-8': label('eight at a time'),
+  'qst-2': label('two at a time'),
+  'geese-4': label('four at a time, no waste'),
+  'corner-flip': label('flipped corners'),
+  'strip-set': label('strip set'),
 }
 
 export const PATCH_NAMES: Readonly<Record<string, string>> = {
-  patch: said('Patch'),
-  upper: said('Upper half'),
-  lower: said('Lower half'),
-  top: said('Top'),
-  right: said('Right'),
-  bottom: said('Bottom'),
-  left: said('Left'),
-  goose: said('Goose'),
-  leftWing: said('Left wing'),
-  rightWing: said('Right wing'),
-  centre: said('Centre'),
-  topLeft: said('Top left'),
-  topRight: said('Top right'),
-  bottomRight: said('Bottom right'),
-  bottomLeft: said('Bottom left'),
+  patch: label('Patch'),
+  upper: label('Upper half'),
+  lower: label('Lower half'),
+  top: label('Top'),
+  right: label('Right'),
+  bottom: label('Bottom'),
+  left: label('Left'),
+  goose: label('Goose'),
+  leftWing: label('Left wing'),
+  rightWing: label('Right wing'),
+  centre: label('Centre'),
+  topLeft: label('Top left'),
+  topRight: label('Top right'),
+  bottomRight: label('Bottom right'),
+  bottomLeft: label('Bottom left'),
 }
 
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
-  unit: said('unit'),
-  row: said('row'),
-  column: said('column'),
-  section: said('section'),
-  block: said('block'),
-  border: said('border'),
+  unit: label('unit'),
+  row: label('row'),
+  column: label('column'),
+  section: label('section'),
+  block: label('block'),
+  border: label('border'),
 }
 
 /** A patch by its name within its unit; strips are counted. */

@@ -21,7 +21,7 @@ let plural = new Intl.PluralRules('en')
 export const currentLanguage = (): Language => language
 
 /** Marks words that are kept in a list and said later, by `t`. */
-export const said = (text: string): string => text
+export const label = (text: string): string => text
 
 /** A sentence with its places filled. */
 export function t(text: string, params: Params = {}): string {

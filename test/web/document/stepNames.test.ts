@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, it } from 'vitest'
 import { message, setName } from '../../../geometry/index.ts'
 import { english } from '../../../geometry/words/english.ts'
-import { german as germanMessages } from '../../../geometry/words/german.ts'
+import { germanMessages } from '../../../geometry/words/german.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
 import { applyEdit, type History, newHistory, replaceBlock } from '../../../web/document/history.ts'

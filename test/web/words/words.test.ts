@@ -1,7 +1,7 @@
 /** The labels of the interface in German: nothing in English only, nothing left over. */
 import { describe, expect, it } from 'vitest'
 import { english } from '../../../geometry/words/english.ts'
-import { german as germanMessages } from '../../../geometry/words/german.ts'
+import { germanMessages } from '../../../geometry/words/german.ts'
 import { german } from '../../../web/words/german.ts'
 import { setWords, t, tn } from '../../../web/words/words.ts'
 import { wordsUsed } from './wordsUsed.ts'

@@ -1,9 +1,9 @@
-/** Every sentence that the screen says, read out of the sources: the first text of `t` and `said`, the second of `tn`. */
+/** Every sentence that the screen says, read out of the sources: the first text of `t` and `label`, the second of `tn`. */
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 
 const TEXT = /'((?:[^'\\\n]|\\.)*)'/.source
-const CALLS = [new RegExp(`\\b(?:t|said)\\(\\s*${TEXT}`, 'g'), new RegExp(`\\btn\\([^']*?${TEXT}\\s*,\\s*${TEXT}`, 'g')]
+const CALLS = [new RegExp(`\\b(?:t|label)\\(\\s*${TEXT}`, 'g'), new RegExp(`\\btn\\([^']*?${TEXT}\\s*,\\s*${TEXT}`, 'g')]
 
 export function wordsUsed(folder = 'web'): ReadonlySet<string> {
   const found = new Set<string>()

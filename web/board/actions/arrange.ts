@@ -13,7 +13,7 @@ import {
   type Unit,
 } from '../../../geometry/index.ts'
 import { setView, getState } from '../../document/store.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { unitsById } from '../hitTest.ts'
 import { attempt, withSelection } from './attempt.ts'
 
@@ -61,15 +61,15 @@ function growth(units: readonly Unit[], [w, h]: readonly [number, number], dx: n
 }
 
 const SIDES: Readonly<Record<Side, string>> = {
-  left: said('Aligned left.'),
-  centre: said('Aligned on one upright line.'),
-  right: said('Aligned right.'),
-  top: said('Aligned at the top.'),
-  middle: said('Aligned on one level line.'),
-  bottom: said('Aligned at the bottom.'),
+  left: label('Aligned left.'),
+  centre: label('Aligned on one upright line.'),
+  right: label('Aligned right.'),
+  top: label('Aligned at the top.'),
+  middle: label('Aligned on one level line.'),
+  bottom: label('Aligned at the bottom.'),
 }
 
-const OVER_EACH_OTHER = said('They would lie over each other, or over other units.')
+const OVER_EACH_OTHER = label('They would lie over each other, or over other units.')
 
 export const alignSelection = (side: Side): void =>
   withSelection((ids) => {

@@ -8,13 +8,13 @@ import { edit, setView, getState } from '../../document/store.ts'
 import { editResult } from '../../document/editResult.ts'
 import { rectOf } from '../../document/shapes.ts'
 import { symmetricEdit } from '../../document/symmetricEdit.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { hasRoom, unitById } from '../hitTest.ts'
 
-const NO_ROOM = said('There is no room there: the cells are taken, or lie beyond the grid.')
-const NO_ROOM_FOR_IMAGES = said('It fits there, but its image does not: the cells are taken. Move what is in the way, or let edits not repeat.')
-const TOO_MANY = said('A block holds at most {most} units; remove some first.')
-const NOT_EXACT = said('Such fractions of a cell cannot be held exactly beside the others; choose a rounder place.')
+const NO_ROOM = label('There is no room there: the cells are taken, or lie beyond the grid.')
+const NO_ROOM_FOR_IMAGES = label('It fits there, but its image does not: the cells are taken. Move what is in the way, or let edits not repeat.')
+const TOO_MANY = label('A block holds at most {most} units; remove some first.')
+const NOT_EXACT = label('Such fractions of a cell cannot be held exactly beside the others; choose a rounder place.')
 
 /** Acts on the selected units, or asks for a selection. */
 export function withSelection(act: (ids: readonly string[]) => void): void {

@@ -1,11 +1,11 @@
 /** Drawing a free patch corner by corner: the corners so far are in the view state, and become a unit when the outline closes. */
 import { crossesPath, exactPoint, type FilePoint, freshId, outlineTrouble, placeUnit, type Unit } from '../../../geometry/index.ts'
 import { setView, getState } from '../../document/store.ts'
-import { said, t, tn } from '../../words/words.ts'
+import { label, t, tn } from '../../words/words.ts'
 import { attempt } from './attempt.ts'
 import { toDecimal } from '../../document/shapes.ts'
 
-const CROSSED = said('The outline would cross or touch itself there; choose another corner.')
+const CROSSED = label('The outline would cross or touch itself there; choose another corner.')
 
 const same = (a: FilePoint, b: FilePoint): boolean => {
   const [p, q] = [exactPoint(a), exactPoint(b)]

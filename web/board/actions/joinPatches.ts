@@ -6,14 +6,14 @@
  */
 import { exactRing, type FilePoint, inParts, message, onePatch, reshape, toFile, type Unit, type WholeOutlines } from '../../../geometry/index.ts'
 import { setView, getState } from '../../document/store.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { attempt } from './attempt.ts'
 import { unitsById } from '../hitTest.ts'
 import { shapeClient } from '../../workers/clients.ts'
 import type { Shapes } from '../../workers/outline.worker.ts'
 
-const FAILED = said('These shapes could not be worked out; move a corner a little and try again.')
-const HOLE = said('A patch cannot have a hole, nor be closed round another; cut it in two first.')
+const FAILED = label('These shapes could not be worked out; move a corner a little and try again.')
+const HOLE = label('A patch cannot have a hole, nor be closed round another; cut it in two first.')
 
 export async function joinSelection(): Promise<void> {
   const units = selectedShapes()

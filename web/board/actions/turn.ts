@@ -1,7 +1,7 @@
 /** Turning and mirroring: what is selected, and the whole block. Each says what it did. */
 import { type Edit, message, mirrorBlock, mirrorUnits, type Turn, turnBlock, turnUnits } from '../../../geometry/index.ts'
 import { edit, setView } from '../../document/store.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { withSelection } from './attempt.ts'
 
 /** So many quarters clockwise, in one edit: so half a turn of a long unit ends in the cells where it began. */
@@ -13,10 +13,10 @@ export const turnEdit = (ids: readonly string[], quarters: Turn): Edit => ({
 })
 
 const TURNED: Readonly<Record<Turn, string>> = {
-  0: said('It lies as before.'),
-  1: said('Turned a quarter clockwise.'),
-  2: said('Turned half round.'),
-  3: said('Turned a quarter back.'),
+  0: label('It lies as before.'),
+  1: label('Turned a quarter clockwise.'),
+  2: label('Turned half round.'),
+  3: label('Turned a quarter back.'),
 }
 
 /** Turns units by so many quarters clockwise. */

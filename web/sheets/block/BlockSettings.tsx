@@ -13,16 +13,16 @@ import {
   usableWidthOf,
 } from '../../../geometry/index.ts'
 import { edit, useStore } from '../../document/store.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { EntryField } from '../../controls/EntryField.tsx'
 import { isCount, lengthForFile, lengthProblem } from '../../controls/lengthEntry.ts'
 import { BorderFields } from './BorderFields.tsx'
 
 const ORDER_NAMES: Readonly<Record<Order, string>> = {
-  auto: said('as nests best'),
-  rows: said('rows'),
-  columns: said('columns'),
-  sections: said('sections'),
+  auto: label('as nests best'),
+  rows: label('rows'),
+  columns: label('columns'),
+  sections: label('sections'),
 }
 
 const cellCountProblem = (text: string): string | null => (isCount(text, 100) ? null : t('Give a whole number of cells from 1 to 100.'))

@@ -4,19 +4,19 @@ import { type Block, layersSvg, quiltingRoute, VIEWS, type View, viewSvg } from 
 import { setView, useStore, useFindings } from '../../document/store.ts'
 import { layerColour } from '../../drawing/layerColours.ts'
 import { download, fileName } from '../../keeping/download.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { svgToPng } from './svgToPng.ts'
 
 type PictureView = View | 'layers'
 
 const VIEW_NAMES: Readonly<Record<PictureView, string>> = {
-  cloth: said('in cloth'),
-  value: said('in greys'),
-  outline: said('in outlines'),
-  wrong: said('from the wrong side'),
-  seams: said('with its seams numbered'),
-  quilting: said('with its quilting line'),
-  layers: said('with its layers of cloth'),
+  cloth: label('in cloth'),
+  value: label('in greys'),
+  outline: label('in outlines'),
+  wrong: label('from the wrong side'),
+  seams: label('with its seams numbered'),
+  quilting: label('with its quilting line'),
+  layers: label('with its layers of cloth'),
 }
 
 export function PictureExport({ block }: { readonly block: Block }) {

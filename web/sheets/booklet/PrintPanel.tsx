@@ -3,17 +3,17 @@ import { useRef, useState } from 'react'
 import { PAPER_NAMES, PAPERS, type Paper, SINGLE_PAGES, type SinglePage, usualPaper } from '../../../geometry/index.ts'
 import { readSetting, writeSetting } from '../../document/browserSettings.ts'
 import { useStore } from '../../document/store.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { PictureExport } from './PictureExport.tsx'
 import { TableExport } from './TableExport.tsx'
 import { usePrinting } from './usePrinting.ts'
 import './printPanel.css'
 
 const PAGE_NAMES: Readonly<Record<SinglePage, string>> = {
-  cutlist: said('Cut list'),
-  chart: said('Size chart'),
-  colouring: said('Colouring page'),
-  templates: said('Templates'),
+  cutlist: label('Cut list'),
+  chart: label('Size chart'),
+  colouring: label('Colouring page'),
+  templates: label('Templates'),
 }
 
 /** Remembers the paper that the maker chose last. */

@@ -2,12 +2,12 @@
 import { type Block, clothCsv, cutListCsv, unitsCsv } from '../../../geometry/index.ts'
 import { useFindings } from '../../document/store.ts'
 import { download, fileName } from '../../keeping/download.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 
 const TABLES = {
-  pieces: { name: said('Cut pieces'), csv: cutListCsv },
-  units: { name: said('Units'), csv: unitsCsv },
-  cloth: { name: said('Cloth to buy'), csv: clothCsv },
+  pieces: { name: label('Cut pieces'), csv: cutListCsv },
+  units: { name: label('Units'), csv: unitsCsv },
+  cloth: { name: label('Cloth to buy'), csv: clothCsv },
 } as const
 
 export function TableExport({ block }: { readonly block: Block }) {

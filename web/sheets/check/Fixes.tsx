@@ -1,6 +1,6 @@
 /** The fixes of one clash, as buttons. */
 import type { Findings, Fix } from '../../../geometry/index.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { editForFix } from './editForFix.ts'
 import { FixButton } from './FixButton.tsx'
 
@@ -23,4 +23,8 @@ function fixWords(fix: Fix, report: Findings): string {
   return number > 0 ? t('Press seam {number} the other way', { number }) : t('Lift the rule of {unit}', { unit: fix.what })
 }
 
-const ORDERS: Readonly<Record<string, string>> = { rows: said('Join by rows'), columns: said('Join by columns'), sections: said('Join by sections') }
+const ORDERS: Readonly<Record<string, string>> = {
+  rows: label('Join by rows'),
+  columns: label('Join by columns'),
+  sections: label('Join by sections'),
+}

@@ -1,12 +1,12 @@
 /** Turns of a single unit that would fix a gap or an overlap, as buttons. */
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { type LayoutRepair, repairEdit } from '../../workers/layoutRepairs.ts'
 import { FixButton } from './FixButton.tsx'
 
 const TURNS: Readonly<Record<LayoutRepair['quarters'], string>> = {
-  1: said('Turn {unit} a quarter'),
-  2: said('Turn {unit} half round'),
-  3: said('Turn {unit} a quarter back'),
+  1: label('Turn {unit} a quarter'),
+  2: label('Turn {unit} half round'),
+  3: label('Turn {unit} a quarter back'),
 }
 
 export function LayoutRepairs({ repairs }: { readonly repairs: readonly LayoutRepair[] }) {

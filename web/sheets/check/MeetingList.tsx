@@ -4,18 +4,18 @@ import type { Findings, Meeting, Verdict } from '../../../geometry/index.ts'
 import { PagedList } from '../../controls/PagedList.tsx'
 import { useStore } from '../../document/store.ts'
 import { MARKS } from '../../drawing/marks.ts'
-import { said, t, translate } from '../../words/words.ts'
+import { label, t, translate } from '../../words/words.ts'
 import { VerdictMark } from './CheckSummary.tsx'
 import { FindingButton, positionWords } from './FindingButton.tsx'
 import { Fixes } from './Fixes.tsx'
 
 /** How many meetings have a verdict. */
 const COUNTS: Readonly<Record<Verdict, string>> = {
-  nests: said('{count} × nests'),
-  clashes: said('{count} × clashes'),
-  open: said('{count} × open'),
-  pin: said('{count} × pin'),
-  tip: said('{count} × tip'),
+  nests: label('{count} × nests'),
+  clashes: label('{count} × clashes'),
+  open: label('{count} × open'),
+  pin: label('{count} × pin'),
+  tip: label('{count} × tip'),
 }
 
 export function MeetingList({ verdict, report }: { readonly verdict: Verdict; readonly report: Findings }) {

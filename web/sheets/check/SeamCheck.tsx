@@ -8,7 +8,7 @@ import { type Findings, type Message, message } from '../../../geometry/index.ts
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import { setView, useFindings, useStore } from '../../document/store.ts'
 import { VERDICTS } from '../../drawing/marks.ts'
-import { said, t, translate } from '../../words/words.ts'
+import { label, t, translate } from '../../words/words.ts'
 import { hasVerdict, summaryText, VerdictMark, worstVerdict } from './CheckSummary.tsx'
 import { useFocusFinding } from './FindingButton.tsx'
 import { MeetingList } from './MeetingList.tsx'
@@ -73,9 +73,9 @@ function FindingLists({ report, onlyCare, setOnlyCare }: ListsProps) {
 }
 
 const ORDERS: Readonly<Record<Findings['order'], string>> = {
-  rows: said('Order of sewing: by rows'),
-  columns: said('Order of sewing: by columns'),
-  sections: said('Order of sewing: by sections'),
+  rows: label('Order of sewing: by rows'),
+  columns: label('Order of sewing: by columns'),
+  sections: label('Order of sewing: by sections'),
 }
 
 function SewingOrder({ report }: { readonly report: Findings }) {

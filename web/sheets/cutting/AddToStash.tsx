@@ -6,14 +6,14 @@ import { parseLengthEntry } from '../../controls/lengthEntry.ts'
 import { displayName } from '../../document/blockNames.ts'
 import { setView } from '../../document/store.ts'
 import { addToStash } from '../../keeping/stash.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 
 const PIECE_SIZES = [
-  ['strip', said('precut strip, 2 1/2 in')],
-  ['charm', said('precut square, 5 in')],
-  ['ten', said('precut square, 10 in')],
-  ['quarter', said('quarter cut of a yard, 18 by 21 in')],
-  ['odd', said('another piece')],
+  ['strip', label('precut strip, 2 1/2 in')],
+  ['charm', label('precut square, 5 in')],
+  ['ten', label('precut square, 10 in')],
+  ['quarter', label('quarter cut of a yard, 18 by 21 in')],
+  ['odd', label('another piece')],
 ] as const
 type PieceSize = (typeof PIECE_SIZES)[number][0]
 

@@ -19,17 +19,17 @@ import { lengthForFile, lengthProblem } from '../../controls/lengthEntry.ts'
 import { useModal } from '../../controls/useModal.ts'
 import { useStore } from '../../document/store.ts'
 import { sayOneSize } from '../../words/sizes.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { SizeChartTable } from './SizeChartTable.tsx'
 
 const KIND_NAMES: Readonly<Record<ChartKind, string>> = {
-  geese: said('Flying geese, four at a time'),
-  hst: said('Triangles, two at a time'),
-  hst4: said('Triangles, four at a time'),
-  hst8: said('Triangles, eight at a time'),
-  hourglass: said('Hourglasses, two at a time'),
-  diamond: said('Squares in squares'),
-  setting: said('Triangles round blocks on point'),
+  geese: label('Flying geese, four at a time'),
+  hst: label('Triangles, two at a time'),
+  hst4: label('Triangles, four at a time'),
+  hst8: label('Triangles, eight at a time'),
+  hourglass: label('Hourglasses, two at a time'),
+  diamond: label('Squares in squares'),
+  setting: label('Triangles round blocks on point'),
 }
 
 /** Finished sizes that the chart begins with, in inches or centimetres. */

@@ -2,10 +2,10 @@
 import { useState } from 'react'
 import { type Block, HANDS, type Hand, type RulerCut, sayLength, trimCuts, type Unit } from '../../../geometry/index.ts'
 import { readSetting, writeSetting } from '../../document/browserSettings.ts'
-import { said, t } from '../../words/words.ts'
+import { label, t } from '../../words/words.ts'
 import { RulerPicture } from './RulerPicture.tsx'
 
-const HAND_NAMES: Readonly<Record<Hand, string>> = { right: said('right hand'), left: said('left hand') }
+const HAND_NAMES: Readonly<Record<Hand, string>> = { right: label('right hand'), left: label('left hand') }
 
 /** Remembers the hand that the maker chose last. */
 const HAND_SETTING = 'nestwright.hand'
@@ -52,10 +52,10 @@ export function Trimming({ unit, block }: { readonly unit: Unit; readonly block:
 }
 
 const POSITIONS = [
-  said('Lay it as it is'),
-  said('Turn it a quarter to the right'),
-  said('Turn it half round'),
-  said('Turn it a quarter to the left'),
+  label('Lay it as it is'),
+  label('Turn it a quarter to the right'),
+  label('Turn it half round'),
+  label('Turn it a quarter to the left'),
 ] as const
 
 function cutWords({ turn, edges, size, points, seams }: RulerCut, unit: 'in' | 'cm'): string {

@@ -17,7 +17,7 @@ import {
 } from '../../../geometry/index.ts'
 import { deepClient } from '../../workers/clients.ts'
 import { useStore, useFindings } from '../../document/store.ts'
-import { said, t, tn, translate } from '../../words/words.ts'
+import { label, t, tn, translate } from '../../words/words.ts'
 import { CountField } from '../../controls/CountField.tsx'
 import { sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { useWorker } from '../../workers/useWorker.ts'
@@ -26,9 +26,9 @@ import { SizeRow } from './SizeRow.tsx'
 import '../cutting/cutting.css'
 
 const QUILTED_NAMES: Readonly<Record<Quilted, string>> = {
-  home: said('under a home machine'),
-  longarm: said('on a frame'),
-  block: said('block by block, then joined'),
+  home: label('under a home machine'),
+  longarm: label('on a frame'),
+  block: label('block by block, then joined'),
 }
 const COUNTS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12]
 /** Always the same array, so that the request to the worker is the same from one render to the next. */

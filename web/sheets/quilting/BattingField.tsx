@@ -1,11 +1,11 @@
 /** The batting, and whether the widest place without a stitch is within what it allows. */
 import { BATTINGS, holdsAcross, message, mostApart, sayLength } from '../../../geometry/index.ts'
-import { said, t, translate } from '../../words/words.ts'
+import { label, t, translate } from '../../words/words.ts'
 
 const GAP_WORDS = {
-  holds: said('The batting holds.'),
-  close: said('That is just about what the batting bears.'),
-  'too wide': said('That is wider than this batting bears: add lines.'),
+  holds: label('The batting holds.'),
+  close: label('That is just about what the batting bears.'),
+  'too wide': label('That is wider than this batting bears: add lines.'),
 } as const
 
 interface Props {

@@ -13,7 +13,7 @@ import {
 import { toDecimal } from '../../document/shapes.ts'
 import { setView, showStitching, useFindings, useStore } from '../../document/store.ts'
 import { download, fileName } from '../../keeping/download.ts'
-import { said, t, tn } from '../../words/words.ts'
+import { label, t, tn } from '../../words/words.ts'
 import { deepClient } from '../../workers/clients.ts'
 import { useClient } from '../../workers/useWorker.ts'
 import { BattingField } from './BattingField.tsx'
@@ -23,12 +23,12 @@ import { type Fill, fillLines, widestGap } from './quiltingLines.ts'
 
 /** Where the line may begin, and what the panel calls it. */
 const BEGINNINGS: readonly (readonly [string, string])[] = [
-  ['', said('where it costs nothing')],
-  ['centre', said('in the centre')],
-  ['topLeft', said('top left')],
-  ['topRight', said('top right')],
-  ['bottomRight', said('bottom right')],
-  ['bottomLeft', said('bottom left')],
+  ['', label('where it costs nothing')],
+  ['centre', label('in the centre')],
+  ['topLeft', label('top left')],
+  ['topRight', label('top right')],
+  ['bottomRight', label('bottom right')],
+  ['bottomLeft', label('bottom left')],
 ]
 
 export function Quilting() {

@@ -1,9 +1,9 @@
 /** The lines that fill patches of the block, and the widest place without a stitch. Points are in cells. */
 import { type Block, echoLines, type Findings, largestGap, type StitchPoint, squareSpiral, type StitchedLine } from '../../../geometry/index.ts'
 import { toDecimal, pointOf } from '../../document/shapes.ts'
-import { said } from '../../words/words.ts'
+import { label } from '../../words/words.ts'
 
-export const FILLS = { none: said('nothing'), echo: said('echo lines'), spiral: said('a square spiral') } as const
+export const FILLS = { none: label('nothing'), echo: label('echo lines'), spiral: label('a square spiral') } as const
 export type Fill = keyof typeof FILLS
 
 /** In the chosen units, or in every patch if none is chosen. The spacing is in inches or centimetres, as the block is measured. */

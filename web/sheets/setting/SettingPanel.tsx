@@ -2,21 +2,21 @@
 import { type Block, type Method, methodOf, PRESSINGS, setPressFree, type SettingAsk, TURNINGS } from '../../../geometry/index.ts'
 import { changeSetting, type SettingChoice, type SettingState, useSetting } from '../../views/settingRequest.ts'
 import { edit, setView, useStore } from '../../document/store.ts'
-import { said, t, tn } from '../../words/words.ts'
+import { label, t, tn } from '../../words/words.ts'
 import { ActionButton } from '../../controls/ActionButton.tsx'
 import { CountField } from '../../controls/CountField.tsx'
 import { SettingReasons, SettingResult } from './SettingResult.tsx'
 
 const TURN_NAMES: Readonly<Record<SettingChoice['turn'], string>> = {
-  none: said('all the same way'),
-  alternate: said('every other one a quarter'),
-  free: said('as nests best'),
-  hand: said('by hand'),
+  none: label('all the same way'),
+  alternate: label('every other one a quarter'),
+  free: label('as nests best'),
+  hand: label('by hand'),
 }
 const PRESS_NAMES: Readonly<Record<SettingAsk['press'], string>> = {
-  same: said('all alike'),
-  alternate: said('every other one opposite'),
-  free: said('as nests best'),
+  same: label('all alike'),
+  alternate: label('every other one opposite'),
+  free: label('as nests best'),
 }
 const COUNTS = [1, 2, 3, 4, 5, 6, 7, 8]
 
