@@ -1,7 +1,7 @@
 /**
  * Files inside a PDF: so that a booklet is opened as the block that it was printed from.
  *
- * In      the bytes of a PDF, ours or one that another program has written anew.
+ * In      the bytes of a PDF, ours or one that another program has saved again.
  * Out     its embedded files as they lie there, those named as such first; each may still be packed (zlib), which whoever asks can unpack.
  * Source  ISO 32000-1, 7.3.8 (streams), 7.11.4 (embedded files). A stream is never inside another object, so each is found by its own words.
  */

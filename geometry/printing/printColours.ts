@@ -5,7 +5,7 @@ import { INK } from './pageStyle.ts'
 /** Lightness below which a dark line is lost. */
 const DARK = 42
 
-/** The line round a cloth: dark on light cloth, pale on dark, so that neighbours alike are told apart. */
+/** The outline of a fabric: dark on light fabric, pale on dark, so that neighbours of one fabric can be told apart. */
 export const edgeOf = (colour: string): string => (lightnessOf(colour) < DARK ? '#e6dccf' : '#3c312b')
 
 /** The wrong side of a cloth: the same, washed out. */

@@ -14,7 +14,7 @@ import { inEnglish } from '../words/english.ts'
 import { csv } from './csv.ts'
 import { sanitiseLines, sanitiseLine } from './sanitiseText.ts'
 import { friendlyCell } from './friendlyCell.ts'
-import { capital, inWords, kindWords, METHOD_WORDS } from '../words/englishPhrases.ts'
+import { inWords } from '../words/englishPhrases.ts'
 import { count, toThousandths, sayOne, saySize } from './phrases.ts'
 
 /** The cut list for people, fabric by fabric, with the geese batches and hourglasses. */

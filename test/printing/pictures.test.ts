@@ -1,4 +1,4 @@
-/** One pen draws screens, pages and files alike: what SVG is told is what the page is told; and what lies inside a PDF is found again. */
+/** One pen draws screens, pages and files alike: SVG and page get the same path; and what lies inside a PDF is found again. */
 import { deflateSync } from 'node:zlib'
 import { describe, expect, it } from 'vitest'
 import { type Block, type Drawing, drawingSvg, filesInPdf, isPdf, layersSvg, report, VIEWS, viewDrawing, viewSvg } from '../../geometry/index.ts'
@@ -231,12 +231,12 @@ describe('a file inside a PDF', () => {
     expect(filesInPdf(both).map(({ bytes }) => new TextDecoder().decode(bytes).trim())).toEqual([block, 'BT ET'])
   })
 
-  it('is not sought again and again through a long way back', () => {
+  it('is found without searching far back for each of thousands of streams', () => {
     const far = `%PDF-1.7\n${'/Filter '.repeat(500_000)}${'\nstream\nendstream'.repeat(4000)}`
     expect(filesInPdf(new TextEncoder().encode(far)).length).toBeGreaterThan(0)
   })
 
-  it('is sought in PDFs only', () => {
+  it('is looked for in PDFs only', () => {
     expect([isPdf(pdf(block, '')), isPdf(new TextEncoder().encode(block)), isPdf(new Uint8Array())]).toEqual([true, false, false])
     expect(filesInPdf(new TextEncoder().encode('%PDF-1.7 stream'))).toEqual([{ bytes: new Uint8Array(), packed: false }])
   })

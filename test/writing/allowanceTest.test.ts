@@ -57,7 +57,7 @@ describe('seams across', () => {
     )
   })
 
-  it('a block of one patch has nothing to rehearse', () => {
+  it('a block of one patch has no seam to test', () => {
     const one = blockOf(1, 1, [square('s', [0, 0])])
     expect(allowanceTest(one)).toMatchObject({ rows: [], sentences: ['There is nothing to rehearse: no seam is sewn.'] })
   })

@@ -76,7 +76,7 @@ describe.each(Object.entries(BLOCKS))('%s', (_, block) => {
     for (const step of steps) expect(step.drawings.length, step.title).toBeGreaterThan(0)
   })
 
-  it('reads as it did', async () => {
+  it('still reads as its reviewed text does', async () => {
     const name = block.name.toLowerCase().replaceAll(/[^a-z]+/g, '-')
     await expect(stepsText(made)).toMatchFileSnapshot(`../blocks/${name}/steps.txt`)
   })

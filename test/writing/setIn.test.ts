@@ -1,4 +1,4 @@
-/** Set-in seams as they are told: which piece is set into which, and what is done to the inner corner before. Common practice, no source. */
+/** Set-in seams in words: which piece is set into which, and what is done to the inner corner before. Common practice, no source. */
 import { describe, expect, it } from 'vitest'
 import { type Block, bookletOf, report } from '../../geometry/index.ts'
 import { blockOf } from '../help.ts'

@@ -103,7 +103,7 @@ function triangles(row: CutRow, each: 2 | 4, { report, patches }: BookletContext
   return `${made} triangles${over > 0 ? `, ${inWords(over, 'more', 'more')} than needed` : ''}`
 }
 
-/** What is cut larger is told, so that nobody takes the size for a mistake. */
+/** Says what is cut larger, so that nobody takes the size for a mistake. */
 function larger(row: CutRow, context: BookletContext): string {
   const by = context.variantOf.get(row.for[0] ?? '')?.row.oversize
   return by === undefined || !isTrimmedLater(row) ? '' : `, ${sayOne(by, context.unit)} larger than needed, to be trimmed`

@@ -89,7 +89,7 @@ function keysOf({ runs, name }: RunGroup, context: BookletContext): string[] {
   return own.length === 0 ? [`join:${stage}:${context.report.joins.indexOf(run.final)}`] : own.map((unit) => `join:${stage}:${unit}`)
 }
 
-/** Joins above which a run is told as a whole. */
+/** Joins above which a run is described as a whole. */
 const MOST_TOLD = 12
 
 /** `Sew A, B and A together, from left to right.` */
