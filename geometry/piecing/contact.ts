@@ -132,11 +132,13 @@ export function keepsItsSide(plane: Plane, run: StraightRun, place: number, side
   })
 }
 
+/** The dot at the other end of an edge. */
 export function otherDot(plane: Plane, edge: number, dot: number): number {
   const { a, b } = plane.edges[edge] as PlaneEdge
   return dot === a ? b : a
 }
 
+/** From one dot to another, in steps. */
 export function vectorBetween(plane: Plane, from: number, to: number): Dot {
   const p = plane.dots[from] as Dot
   const q = plane.dots[to] as Dot

@@ -83,6 +83,7 @@ function sorted(boxes: readonly PartBox[], axis: 0 | 1): PartBox[] {
   return [...lines].sort(([a], [b]) => a - b).flatMap(([, own]) => own.sort((a, b) => a.low[other] - b.low[other]))
 }
 
+/** Items joined one after the other: the first two, then each next to what is made already. */
 export function chain(items: readonly Tree[], stage: Stage): Tree {
   return items.reduce((made, item) => ({ sides: [made, item], stage }))
 }

@@ -33,6 +33,7 @@ interface SewnUnits {
   readonly pieces: Pieces
 }
 
+/** Sews every unit by itself, as its kind says. */
 export function sewUnits(laid: Laid, plane: Plane): SewnUnits {
   const steps: Step[] = []
   const patches = laid.patches.length

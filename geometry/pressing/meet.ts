@@ -94,12 +94,12 @@ class Loose {
 }
 
 /** The part of a seam that says where it runs. */
-type SeamLine = Pick<Seam, 'path' | 'bends'>
+type SeamPath = Pick<Seam, 'path' | 'bends'>
 
 /** What meets where a seam passes seam ends; the ends on its two sides are counted in `counts`. */
 export function crossedAt(
   plane: Plane,
-  seam: SeamLine,
+  seam: SeamPath,
   index: number,
   place: number,
   there: readonly SeamEnd[],
@@ -112,7 +112,8 @@ export function crossedAt(
   return crossingsAt(plane, seam, index, place, there, sides)
 }
 
-export function clockwiseSide(plane: Plane, seam: SeamLine, index: number, sideOf: SideOf): 0 | 1 {
+/** The side of a seam (0 or 1) that lies clockwise of its path. */
+export function clockwiseSide(plane: Plane, seam: SeamPath, index: number, sideOf: SideOf): 0 | 1 {
   for (let place = 0; place + 1 < seam.path.length; place++) {
     const from = seam.path[place] as number
     const edge = plane.edges[edgeBetween(plane, from, seam.path[place + 1] as number)] as PlaneEdge
@@ -124,6 +125,7 @@ export function clockwiseSide(plane: Plane, seam: SeamLine, index: number, sideO
   throw new Error('impossible: a seam that touches neither of its pieces')
 }
 
+/** The number of the plane's edge between two neighbouring dots of a seam's path. */
 export function edgeBetween(plane: Plane, from: number, to: number): number {
   const found = plane.around[from]?.find((edge) => {
     const { a, b } = plane.edges[edge] as PlaneEdge
@@ -134,7 +136,7 @@ export function edgeBetween(plane: Plane, from: number, to: number): number {
 }
 
 /** The two ends of a seam; `clockwise` says on which side of the leaving direction side 1 lies. */
-export function endsOf(plane: Plane, seam: SeamLine, index: number, clockwise: 0 | 1): (SeamEnd & { dot: number })[] {
+export function endsOf(plane: Plane, seam: SeamPath, index: number, clockwise: 0 | 1): (SeamEnd & { dot: number })[] {
   const { path } = seam
   const first = path[0] as number
   const last = path.at(-1) as number
@@ -152,7 +154,7 @@ function lowest(dx: number, dy: number): [number, number] {
   return [dx / common, dy / common]
 }
 
-function sideAt(plane: Plane, seam: SeamLine, index: number, place: number, end: SeamEnd, clockwise: 0 | 1, sideOf: SideOf): 0 | 1 {
+function sideAt(plane: Plane, seam: SeamPath, index: number, place: number, end: SeamEnd, clockwise: 0 | 1, sideOf: SideOf): 0 | 1 {
   if (!seam.bends.includes(place)) {
     const [ex, ey] = vectorBetween(plane, seam.path[place - 1] as number, seam.path[place] as number)
     return crossSign(ex, ey, end.dx, end.dy) > 0 ? clockwise : clockwise === 0 ? 1 : 0
@@ -168,7 +170,7 @@ function sideAt(plane: Plane, seam: SeamLine, index: number, place: number, end:
   throw new Error('impossible: a seam end that lies in neither piece')
 }
 
-function crossingsAt(plane: Plane, seam: SeamLine, join: number, place: number, ends: readonly SeamEnd[], sides: readonly (0 | 1)[]): Crossing[] {
+function crossingsAt(plane: Plane, seam: SeamPath, join: number, place: number, ends: readonly SeamEnd[], sides: readonly (0 | 1)[]): Crossing[] {
   const dot = seam.path[place] as number
   const near = ends.filter((_, index) => sides[index] === 0)
   const far = ends.filter((_, index) => sides[index] === 1)

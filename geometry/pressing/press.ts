@@ -18,6 +18,7 @@ interface Tie {
 /** A clash outweighs every preference of any block that can be read. */
 export const CLASH = 1e7
 
+/** Presses a whole plan: a way for every seam, with the fewest clashes, then the fewest seams against their preference. */
 export function press(crossings: readonly Crossing[], constraints: readonly PressConstraint[]): Pressed {
   const chains = new Chains(crossings, constraints)
   const toward: Toward[] = constraints.map(({ fixed }) => fixed ?? 0)
@@ -158,6 +159,7 @@ class Chains {
   }
 }
 
+/** What a given way for every seam comes to: which crossings clash, and how many free seams lie against their preference. */
 export function scorePressing(crossings: readonly Crossing[], constraints: readonly PressConstraint[], toward: readonly Toward[]): Pressed {
   const clashing: number[] = []
   for (let index = 0; index < crossings.length; index++) if (verdictOf(crossings[index] as Crossing, toward) === 'clashes') clashing.push(index)
@@ -169,6 +171,7 @@ export function scorePressing(crossings: readonly Crossing[], constraints: reado
   return { toward, clashes: clashing.length, atLeast: clashing.length, against, clashing }
 }
 
+/** What becomes of one crossing once its seams are pressed. */
 export function verdictOf({ type, leans, seams }: Crossing, toward: readonly Toward[]): 'nests' | 'clashes' | 'open' | 'pin' | 'tip' {
   if (type !== 'pair' || leans === null) return type === 'pin' ? 'pin' : 'tip'
   const [a, b] = [toward[seams[0] as number] as Toward, toward[seams[1] as number] as Toward]
@@ -178,6 +181,7 @@ export function verdictOf({ type, leans, seams }: Crossing, toward: readonly Tow
 
 const lean = (toSide0: -1 | 1, toward: 0 | 1): number => (toward === 0 ? toSide0 : -toSide0)
 
+/** By seam: the seams it lies on across later joins, at most one for each of its two ends; none where either is pressed open. */
 export function tiesOf(crossings: readonly Crossing[], constraints: readonly PressConstraint[]): Tie[][] {
   const ties: Tie[][] = constraints.map(() => [])
   crossings.forEach(({ type, leans, seams }, crossing) => {

@@ -20,7 +20,7 @@ export interface Thickest {
   readonly spread: number
 }
 
-interface Bounds {
+interface ClothBounds {
   readonly x0: number
   readonly y0: number
   readonly x1: number
@@ -30,7 +30,8 @@ interface Bounds {
 /** Squares across the block at the most: a hundred thousand patches need no finer cut. */
 const MOST_ACROSS = 512
 
-export function thickest(plies: readonly Ply[], place: Bounds, allowance: number, patience: Patience = patient()): Thickest | null {
+/** The thickest place within some bounds (cells); `allowance` in cells. Null where patience runs out. */
+export function thickest(plies: readonly Ply[], place: ClothBounds, allowance: number, patience: Patience = patient()): Thickest | null {
   const squares = squaresOf(plies, place, allowance).sort((a, b) => b.plies.length - a.plies.length)
   let most = 0
   let spread = 0
@@ -56,7 +57,7 @@ export function thickest(plies: readonly Ply[], place: Bounds, allowance: number
 }
 
 /** All places of the block by their layers. */
-export function cellsByLayers(plies: readonly Ply[], place: Bounds, allowance: number): Counted[] | null {
+export function cellsByLayers(plies: readonly Ply[], place: ClothBounds, allowance: number): Counted[] | null {
   const patience = patient()
   const found: Counted[] = []
   const all = (cells: readonly Counted[]): void => {
@@ -66,11 +67,11 @@ export function cellsByLayers(plies: readonly Ply[], place: Bounds, allowance: n
   return whole ? found : null
 }
 
-interface Square extends Bounds {
+interface Square extends ClothBounds {
   readonly plies: Ply[]
 }
 
-function squaresOf(plies: readonly Ply[], { x0, y0, x1, y1 }: Bounds, allowance: number): Square[] {
+function squaresOf(plies: readonly Ply[], { x0, y0, x1, y1 }: ClothBounds, allowance: number): Square[] {
   const size = Math.max(4 * allowance, Math.sqrt(((x1 - x0) * (y1 - y0)) / Math.max(1, plies.length)), Math.max(x1 - x0, y1 - y0) / MOST_ACROSS)
   const [across, down] = [Math.max(1, Math.ceil((x1 - x0) / size)), Math.max(1, Math.ceil((y1 - y0) / size))]
   const [wide, high] = [(x1 - x0) / across, (y1 - y0) / down]
@@ -121,9 +122,9 @@ function cellsOf(
 }
 
 /** The fullest first. */
-function quarters({ x0, y0, x1, y1 }: Bounds, plies: readonly Ply[]): Square[] {
+function quarters({ x0, y0, x1, y1 }: ClothBounds, plies: readonly Ply[]): Square[] {
   const [x, y] = [(x0 + x1) / 2, (y0 + y1) / 2]
-  const places: readonly Bounds[] = [
+  const places: readonly ClothBounds[] = [
     { x0, y0, x1: x, y1: y },
     { x0: x, y0, x1, y1: y },
     { x0, y0: y, x1: x, y1 },
@@ -153,7 +154,7 @@ export function layersNear(
 }
 
 /** The whole block, its borders included, in cells. */
-export function blockBounds({ laid }: Folds): Bounds {
+export function blockBounds({ laid }: Folds): ClothBounds {
   const out = toNumber(laid.depths.at(-1) as Rational)
   return { x0: -out, y0: -out, x1: laid.block.grid.columns + out, y1: laid.block.grid.rows + out }
 }

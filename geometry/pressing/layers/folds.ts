@@ -74,6 +74,7 @@ export interface Folds {
 /** Ears reach this many allowances from the end of a seam at the most. */
 const EAR = 8
 
+/** Everything about the folds of a plan that does not depend on how its seams are pressed. Lengths in cells. */
 export function foldsOf(laid: Laid, plane: Plane, { seams, sideOf, met }: { seams: readonly Seam[]; sideOf: SideOf; met: MetSeams }): Folds {
   const allowance = toNumber(divide(seamOf(laid.block), cellOf(laid.block)))
   const after: Folding[][] = seams.map(() => [])
@@ -194,6 +195,7 @@ function middleOfCorners(laid: Laid, corners: readonly Dot[]): Point {
   return [points.reduce((sum, [x]) => sum + x, 0) / points.length, points.reduce((sum, [, y]) => sum + y, 0) / points.length]
 }
 
+/** A convex piece of a patch's cloth (cells) with the box it lies in. */
 export function plyOf(poly: Convex, patch: number): Ply {
   let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
   for (let i = 0; i < poly.length; i += 2) {
