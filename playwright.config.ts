@@ -18,7 +18,7 @@ export default defineConfig({
   // Two: a page waits about as long as it works, so one core serves it well. Each test has a browser profile, a clipboard and a folder of its own.
   workers: 2,
   retries: 0,
-  timeout: 120_000,
+  timeout: 300_000,
   // For a busy machine: it judges nothing.
   expect: { timeout: 20_000 },
   forbidOnly: true,

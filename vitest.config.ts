@@ -23,6 +23,6 @@ function project(name: string, test: Readonly<Record<string, unknown>>) {
   return {
     // The page's build of the PDF library, as the command has it too.
     resolve: { alias: { pdfkit: fileURLToPath(new URL('node_modules/pdfkit/js/pdfkit.browser.mjs', import.meta.url)) } },
-    test: { name, pool: 'threads' as const, restoreMocks: true, testTimeout: 60_000, hookTimeout: 60_000, ...test },
+    test: { name, pool: 'threads' as const, restoreMocks: true, testTimeout: 300_000, hookTimeout: 300_000, ...test },
   }
 }
