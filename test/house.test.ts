@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { folderSizes, MOST_FILES, projectFiles } from '../.tools/house.ts'
+import { folderSizes, house, MOST_FILES, MOST_LINES, projectFiles } from '../.tools/house.ts'
 
 const LINTER = fileURLToPath(new URL('../.tools/rooms.mjs', import.meta.url))
 const HOME = dirname(dirname(LINTER))
@@ -24,6 +24,10 @@ it(`no folder holds more than ${MOST_FILES} files`, () => {
   const folders = folderSizes(projectFiles())
   expect(folders.length).toBeGreaterThan(20)
   expect(folders.filter(({ files }) => files > MOST_FILES)).toEqual([])
+})
+
+it(`no component has more than ${MOST_LINES.component} lines without saying why`, () => {
+  expect(house().long.filter(({ says }) => says.startsWith('component '))).toEqual([])
 })
 
 it('each room reads only the rooms below it, and no imports go round in a ring', () => {

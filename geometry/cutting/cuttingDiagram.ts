@@ -17,7 +17,7 @@ export interface DiagramBox {
   readonly height: number
 }
 
-export interface DiagramPiece extends DiagramBox {
+interface DiagramPiece extends DiagramBox {
   /** Counted over the whole picture, from 1. */
   readonly number: number
   readonly size: readonly [number, number]

@@ -15,9 +15,9 @@ import { leastStates, type StateProblem } from '../solvers/frontier.ts'
 import type { ShownEdges } from './looseEnds.ts'
 
 export const TURNINGS = ['none', 'alternate', 'free'] as const
-export type Turning = (typeof TURNINGS)[number]
+type Turning = (typeof TURNINGS)[number]
 export const PRESSINGS = ['same', 'alternate', 'free'] as const
-export type Pressing = (typeof PRESSINGS)[number]
+type Pressing = (typeof PRESSINGS)[number]
 
 export interface CopyState {
   readonly turn: Turn

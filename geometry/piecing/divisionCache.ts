@@ -52,7 +52,7 @@ interface Item {
 }
 
 /** Parts after an edit: those that changed, and those of them whose outline changed too. */
-export interface ChangedParts {
+interface ChangedParts {
   readonly parts: readonly number[]
   readonly outlines: readonly number[]
 }

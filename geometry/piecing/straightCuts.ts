@@ -18,7 +18,7 @@ import { type PartBox, partBox } from './rows.ts'
 import type { CutOrder, PlanChoice, Tree } from './values.ts'
 
 /** Beyond this many parts the fewest set-in and partial joins found are not proved to be the fewest. */
-export const PROVED_PARTS = 12
+const PROVED_PARTS = 12
 
 /** The stretches on the outline of a part, in any order. */
 export type EdgesOf = (part: number) => readonly number[]

@@ -45,7 +45,7 @@ export function viewSvg(view: View, report: ViewedReport, block: Block): string 
 }
 
 /** A convex piece of the block with the layers of cloth on it: x, y, x, y … in cells. */
-export interface LayeredCell {
+interface LayeredCell {
   readonly poly: readonly number[]
   readonly layers: number
 }

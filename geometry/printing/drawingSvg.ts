@@ -11,7 +11,7 @@ import { drawPicture } from './drawPicture.ts'
 import { POINTS } from './paper.ts'
 import type { Pen, Surface, PenPath, TextLabel } from './pen.ts'
 
-export interface SvgOptions {
+interface SvgOptions {
   readonly unit: MeasureUnit
   readonly fabrics: readonly Fabric[]
   readonly fabricStyle?: FabricStyle

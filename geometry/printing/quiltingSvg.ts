@@ -7,7 +7,7 @@
  */
 import type { StitchPoint, StitchedLine } from '../quilting/stitchedLines.ts'
 
-export interface QuiltingPicture {
+interface QuiltingPicture {
   readonly title: string
   readonly unit: 'in' | 'cm'
   /** A cell's side. */

@@ -7,14 +7,14 @@
  */
 import { distanceBetween, type StitchPoint, type StitchedLine, stitchedPoints } from './stitchedLines.ts'
 
-export interface TimedPoint {
+interface TimedPoint {
   readonly line: number
   readonly place: StitchPoint
   /** Length stitched until here, in the cell's unit. */
   readonly at: number
 }
 
-export interface Needle {
+interface Needle {
   readonly line: number
   readonly place: StitchPoint
   /** The stretch it is on leads to this timed point; all before it are stitched. */

@@ -12,7 +12,7 @@ import type { Plane } from '../plane/subdivide.ts'
 import type { Ditch } from '../values/report.ts'
 import { ditch } from './ditchRoute.ts'
 
-export type BlockCorner = 'topLeft' | 'topRight' | 'bottomRight' | 'bottomLeft'
+type BlockCorner = 'topLeft' | 'topRight' | 'bottomRight' | 'bottomLeft'
 
 export interface QuiltingOptions {
   /** A corner of the block, its centre, or a place in cells. */

@@ -18,13 +18,13 @@ import { sewBlock } from './report.ts'
 import type { Problem, ReportPoint, Verdict } from '../values/report.ts'
 import { type Message, message } from '../values/messages.ts'
 
-export type { Pressing, SettingAsk, Turning } from '../neighbours/setting.ts'
+export type { SettingAsk } from '../neighbours/setting.ts'
 export { PRESSINGS, TURNINGS } from '../neighbours/setting.ts'
 
 /** Copies across and down: beyond this a quilt is no longer one bed's. */
 export const MOST_COPIES = 100
 
-export interface SettingJoin {
+interface SettingJoin {
   readonly id: string
   readonly stage: 'row' | 'block'
   readonly from: ReportPoint
@@ -34,7 +34,7 @@ export interface SettingJoin {
   readonly press: { readonly toward: 0 | 1; readonly rule: 'meeting' | 'preference' | 'none' }
 }
 
-export interface SettingMeeting {
+interface SettingMeeting {
   readonly at: ReportPoint
   readonly join: string
   /** Seams of copies as `b:column.row/j:n`, seams of the setting by their id. */
@@ -66,9 +66,7 @@ export interface SettingReport {
   readonly why: readonly Message[]
 }
 
-export type SettingAnswer =
-  | { readonly ok: true; readonly value: SettingReport }
-  | { readonly ok: false; readonly place: string; readonly message: Message }
+type SettingAnswer = { readonly ok: true; readonly value: SettingReport } | { readonly ok: false; readonly place: string; readonly message: Message }
 
 export function settingReport(block: Block, ask: SettingAsk): SettingAnswer {
   const { laid, plane, faults, plans } = sewBlock(block, 'whole')
@@ -104,13 +102,13 @@ export function settingReport(block: Block, ask: SettingAsk): SettingAnswer {
 }
 
 /** What happens on the edge between two blocks side by side: each may be turned; either may be the mirror image, which is another block to sew. */
-export interface Neighbour {
+interface Neighbour {
   readonly turn: Turn
   readonly press?: CopyState['press']
   readonly mirrored?: boolean
 }
 
-export interface BesideTouch {
+interface BesideTouch {
   /** Cells below the top of the shared edge. */
   readonly at: number | string
   /** Joins of the left block, and of the right one. */

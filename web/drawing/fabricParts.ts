@@ -6,7 +6,7 @@ import type { DrawingPart } from './viewDrawing.ts'
 /** For a fabric that the block does not have. Files with such a fabric are rejected, so this is only a safeguard. */
 export const UNKNOWN_COLOUR = '#888888'
 
-export interface PlacedPatch {
+interface PlacedPatch {
   readonly fabric: string
   readonly unit: string | null
   readonly name: string

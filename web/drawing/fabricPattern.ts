@@ -40,7 +40,7 @@ const repeatOf = ({ repeat }: Print): number => {
 }
 
 /** A colour as a view shows it: as it is, as a grey of the same lightness, or paler for the wrong side. */
-export function colourInView(colour: string, mode: ViewMode): string {
+function colourInView(colour: string, mode: ViewMode): string {
   if (mode === 'value') return `hsl(0 0% ${Math.round(lightnessOf(colour))}%)`
   if (mode !== 'wrong') return colour
   const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(colour.slice(at, at + 2), 16) * 0.55 + 255 * 0.45))

@@ -124,7 +124,7 @@ function each({ spots = [] }: DrawingPart, { toPixels }: PaintContext, draw: (x:
 }
 
 /** The wrong side of a fabric is paler than its right side. */
-export function paler(colour: string): string {
+function paler(colour: string): string {
   const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(colour.slice(at, at + 2), 16) * 0.5 + 255 * 0.5))
   return `rgb(${channels.join(' ')})`
 }

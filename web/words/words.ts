@@ -48,7 +48,7 @@ export async function loadLanguage(): Promise<void> {
   await setLanguage(languageOf(storedLanguage()) ?? languageOf(navigator.language.slice(0, 2)) ?? 'en')
 }
 
-export async function setLanguage(next: Language): Promise<void> {
+async function setLanguage(next: Language): Promise<void> {
   if (next === 'de') {
     const [{ german }, messages] = await Promise.all([import('./german.ts'), germanWords()])
     setWords(next, german, messages)

@@ -16,7 +16,7 @@ import type { CoverSolver } from './coverCache.ts'
 /** [left, right], as seen with the tip up. */
 export type Wings = readonly [string, string]
 
-export interface Batches {
+interface Batches {
   readonly batches: readonly Batch[]
   readonly proved: boolean
   readonly atLeast: number

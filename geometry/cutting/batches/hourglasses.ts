@@ -20,7 +20,7 @@ import { matchingUnits } from '../matchingUnits.ts'
 
 export type FabricPair = readonly [string, string]
 
-export interface Laying {
+interface Laying {
   /** Two triangles, the fabrics of the long seam's either side as they follow clockwise: `first`, then `second`. */
   readonly first: FabricPair
   readonly second: FabricPair
