@@ -52,6 +52,7 @@ const vitest: Vitest = await createVitest(
 const passed = new Map<string, boolean>()
 
 process.on('message', (task: Task) => void judge(task).then((verdict) => process.send?.(verdict)))
+process.on('disconnect', () => process.exit(1))
 process.send?.('ready')
 
 async function judge({ number, mutation, stages }: Task): Promise<Verdict> {
