@@ -23,8 +23,8 @@ export { say, type Words } from './words/words.ts'
 export { cellOf, roundOf, seamOf, usableWidthOf } from './block/lengthsOf.ts'
 export { patchCount } from './block/patchCount.ts'
 export { lightnessOf, mixed } from './colour/lightness.ts'
-export * from './colour/palette.ts'
-export * from './colour/photo.ts'
+export * from './colour/photoPalette.ts'
+export * from './colour/jpegSize.ts'
 export * from './colour/print.ts'
 export {
   alikePatches,
@@ -49,7 +49,7 @@ export {
   type DiagramCut,
   type DiagramStrip,
 } from './cutting/cuttingDiagram.ts'
-export { stripsFor } from './cutting/strips/strips.ts'
+export { stripsFor } from './cutting/strips/stripsPerFabric.ts'
 export { type FabricForCopies, fabricForCopies, type StashFor, stashFor } from './cutting/strips/fabricForCopies.ts'
 export { isTrimmed } from './cutting/matchingUnits.ts'
 export { fromStash, PRECUTS, type StashPiece } from './cutting/strips/stash.ts'

@@ -7,7 +7,7 @@
  */
 import { compare, lcm, multiply, parseRational, type Rational, rational } from '../exact/rational.ts'
 import { KIND_FACTS, type KindFacts } from '../units/kinds.ts'
-import { LONGEST_PHOTO, photoSize } from '../colour/photo.ts'
+import { LONGEST_PHOTO, photoSize } from '../colour/jpegSize.ts'
 import { type FoundValue, type Message, message, type Read } from '../values/messages.ts'
 import { type Block, DIRECTIONS, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS } from '../values/block.ts'
 

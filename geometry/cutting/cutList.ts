@@ -19,7 +19,7 @@ import { grainAdvice } from './edgeGrain.ts'
 import { type Piece, piecesOf, squareOrRectangle } from './pieces.ts'
 import { aligned, type Directions, directionsOf, printAdvice } from './printDirection.ts'
 import { crossCuts, type Rule, unfinished } from './sizes/cutSize.ts'
-import { fabricRows, type FabricDepth } from './strips/strips.ts'
+import { fabricRows, type FabricDepth } from './strips/stripsPerFabric.ts'
 import { type MatchingUnits, matchingUnits, twoByTwo } from './matchingUnits.ts'
 import { type Message, message } from '../values/messages.ts'
 

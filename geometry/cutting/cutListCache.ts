@@ -5,7 +5,7 @@
  * Out     solvers with the same answers. A cache belongs to whoever follows a block; nothing is kept anywhere else.
  */
 import { type CoverSolver, cachedCovers } from './batches/coverCache.ts'
-import { cachedStrips, type StripSolver } from './strips/strips.ts'
+import { cachedStrips, type StripSolver } from './strips/stripsPerFabric.ts'
 
 export interface CutListCache {
   /** The fewest batches of geese. */

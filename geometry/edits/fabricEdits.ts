@@ -4,7 +4,7 @@
  * In      ids of fabrics; patches by unit and name.
  * Out     named changes, as in `edits.ts`: what does not fit leaves the draft as it is.
  */
-import type { ClothColours } from '../colour/palette.ts'
+import type { ClothColours } from '../colour/photoPalette.ts'
 import { PRINT_FACTS } from '../colour/print.ts'
 import type { Draft, Edit } from './unitEdits.ts'
 import type { Fabric, Print } from '../values/block.ts'

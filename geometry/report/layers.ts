@@ -6,7 +6,7 @@
  */
 import type { Laid } from '../block/lay.ts'
 import { outlineOf } from '../plane/outline.ts'
-import { blockBounds, cellsByLayers } from '../pressing/layers/bulk.ts'
+import { blockBounds, cellsByLayers } from '../pressing/layers/countLayers.ts'
 import { folded } from '../pressing/layers/folds.ts'
 import { wrongSideSheets } from '../pressing/layers/wrongSideSheets.ts'
 import type { Block } from '../values/block.ts'

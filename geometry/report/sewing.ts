@@ -1,7 +1,7 @@
 /** One sewn block as the pipeline hands it on, and what may be kept of it from one edit to the next. */
 import type { Laid } from '../block/lay.ts'
 import type { Plane } from '../plane/subdivide.ts'
-import type { Thickest } from '../pressing/layers/bulk.ts'
+import type { Thickest } from '../pressing/layers/countLayers.ts'
 import type { Folds } from '../pressing/layers/folds.ts'
 import type { PlanSewer, PressedPlan } from '../pressing/plan.ts'
 import type { Block } from '../values/block.ts'

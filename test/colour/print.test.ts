@@ -5,7 +5,7 @@ import { readBlock } from '../../geometry/block/read.ts'
 import { type Fabric, PRINTS } from '../../geometry/values/block.ts'
 import { colourOfLab, labOf } from '../../geometry/colour/lab.ts'
 import { channelsOf, hexOf, lightnessOf, mixed } from '../../geometry/colour/lightness.ts'
-import { photoSize } from '../../geometry/colour/photo.ts'
+import { photoSize } from '../../geometry/colour/jpegSize.ts'
 import { flatColour, marksOf, meanLightness, PRINT_FACTS, type PrintMark, type PrintPoint } from '../../geometry/colour/print.ts'
 import { blockOf, square } from '../help.ts'
 

@@ -8,7 +8,7 @@
 import { describe, expect, it } from 'vitest'
 import { type Block, report, type Unit } from '../../geometry/index.ts'
 import { areaOf, type Convex, type Counted, overlay, patient } from '../../geometry/plane/convex.ts'
-import { cellsByLayers, layersNear, blockBounds, type Thickest, thickest } from '../../geometry/pressing/layers/bulk.ts'
+import { cellsByLayers, layersNear, blockBounds, type Thickest, thickest } from '../../geometry/pressing/layers/countLayers.ts'
 import { folded, foldsOf, type Ply, plyOf } from '../../geometry/pressing/layers/folds.ts'
 import { sewBlock } from '../../geometry/report/report.ts'
 import type { Plans } from '../../geometry/report/sewing.ts'

@@ -11,7 +11,7 @@ import { outlineOf } from '../../geometry/plane/outline.ts'
 import { folded, foldsOf, type Ply } from '../../geometry/pressing/layers/folds.ts'
 import { type ClothSheet, wrongSideSheets } from '../../geometry/pressing/layers/wrongSideSheets.ts'
 import { sewBlock } from '../../geometry/report/report.ts'
-import { blockBounds } from '../../geometry/pressing/layers/bulk.ts'
+import { blockBounds } from '../../geometry/pressing/layers/countLayers.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
 import { squaresAndBars, tiling } from '../layouts.ts'
 

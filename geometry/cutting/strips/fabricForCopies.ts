@@ -11,7 +11,7 @@ import { toNumber } from '../../exact/rational.ts'
 import type { Advice, CutRow, FabricRow, Problem, UnitRow } from '../../values/report.ts'
 import { cutList } from '../cutList.ts'
 import { type FromStash, fromStash, type StashPiece } from './stash.ts'
-import { type FabricDepth, fitsAcross } from './strips.ts'
+import { type FabricDepth, fitsAcross } from './stripsPerFabric.ts'
 import { toBuy } from './yardage.ts'
 
 export interface FabricForCopies {

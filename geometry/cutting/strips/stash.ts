@@ -8,12 +8,22 @@
  *         (see `stripSearch`), each strip out of the stash or bought, until the budget of steps is used.
  * Exact   prices under which no strip of the cloth holds more than its height bound what is bought: all prices, less what the stash may hold.
  */
-import { Filler } from './fillStrips.ts'
-import { Filling, type Option, optionsAt } from './fullStrips.ts'
-import { leastStrips } from './leastStrips.ts'
-import { type StripsFor, sizeOf, stripOf } from './strips.ts'
-import { pricesOf } from './stripPrices.ts'
-import { type PieceKind, type FilledStrip, totalHeight, lowered, restOf, type SizedPieces, type StripTask, taskOf, wideIn } from './stripTask.ts'
+import { Filler } from './search/fillStrips.ts'
+import { Filling, type Option, optionsAt } from './search/fullStrips.ts'
+import { leastStrips } from './search/leastStrips.ts'
+import { type StripsFor, sizeOf, stripOf } from './stripsPerFabric.ts'
+import { pricesOf } from './search/stripPrices.ts'
+import {
+  type PieceKind,
+  type FilledStrip,
+  totalHeight,
+  lowered,
+  restOf,
+  type SizedPieces,
+  type StripTask,
+  taskOf,
+  wideIn,
+} from './search/stripTask.ts'
 import type { Strip } from '../../values/report.ts'
 
 export interface StashPiece {

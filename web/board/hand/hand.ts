@@ -13,7 +13,7 @@ import { isDrag } from './dragStart.ts'
 import { finish } from './finish.ts'
 import { cursorOver, handleAt, handlesFor, pressHandle } from './handles.ts'
 import { addFinger, movePinch, pinchView, startPinch } from './pinch.ts'
-import { dropFromTray } from './tray.ts'
+import { dropFromTray } from './trayDrop.ts'
 import type { HandCommand, Gesture, HandState, HandContext, HandEvent, HandResult, PointerInput, PointerState } from './values.ts'
 import { ZOOM_RANGE, zoomAround } from './zoom.ts'
 

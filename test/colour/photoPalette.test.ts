@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { labOf } from '../../geometry/colour/lab.ts'
 import { channelsOf, hexOf } from '../../geometry/colour/lightness.ts'
-import { coloursByValue, meanColour, paletteOf } from '../../geometry/colour/palette.ts'
+import { coloursByValue, meanColour, paletteOf } from '../../geometry/colour/photoPalette.ts'
 import { meanLightness } from '../../geometry/colour/print.ts'
 import { FABRICS } from '../help.ts'
 

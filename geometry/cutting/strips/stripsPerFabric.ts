@@ -9,9 +9,9 @@ import { EPSILON, tidy } from '../../exact/lengths.ts'
 import type { Block } from '../../values/block.ts'
 import type { CutRow, FabricRow, Strip } from '../../values/report.ts'
 import { remembering } from '../../solvers/remembering.ts'
-import { type Least, leastStrips } from './leastStrips.ts'
+import { type Least, leastStrips } from './search/leastStrips.ts'
 import { toBuy } from './yardage.ts'
-import { type FilledStrip, type PieceKind, type SizedPieces, type StripTask, taskOf } from './stripTask.ts'
+import { type FilledStrip, type PieceKind, type SizedPieces, type StripTask, taskOf } from './search/stripTask.ts'
 
 /** `quick` while a hand is on the block; `proving` for what is printed or cut from. */
 export type FabricDepth = 'quick' | 'proving'

@@ -10,8 +10,8 @@
  *         to a length that no cutting goes below, for each strip pays at most its height. It is lowered by a billionth for what
  *         floating numbers lose.
  */
-import { EPSILON } from '../../exact/lengths.ts'
-import { type SparseColumn, Simplex, surplusOf } from '../../solvers/simplex.ts'
+import { EPSILON } from '../../../exact/lengths.ts'
+import { type SparseColumn, Simplex, surplusOf } from '../../../solvers/simplex.ts'
 import type { Filler } from './fillStrips.ts'
 import { type PieceKind, type FilledStrip, lowered, wideIn } from './stripTask.ts'
 
