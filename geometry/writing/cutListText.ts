@@ -104,7 +104,7 @@ const BORDER_CORNERS: ReadonlySet<string> = new Set(['topLeft', 'topRight', 'bot
 
 /** `geese, four at a time`; `borders`. */
 export function cutFor(row: CutRow, report: Findings): Message {
-  if (row.for.length === 0) return message(row.shape === 'square' ? 'cut-for-border-corners' : 'cut-for-borders')
+  if (row.for.length === 0) return message(isBorderCorner(row, report) ? 'cut-for-border-corners' : 'cut-for-borders')
   const wanted = new Set(row.for)
   const units = report.units.filter((unit) => unit.for.some((id) => wanted.has(id)))
   const kinds = [...new Set(units.map(({ kind }) => kind))]
