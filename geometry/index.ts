@@ -27,7 +27,7 @@ export * from './colour/photoPalette.ts'
 export * from './colour/jpegSize.ts'
 export * from './colour/print.ts'
 export {
-  alikePatches,
+  matchingPatches,
   backgroundOf,
   type ColouringRequest,
   MOST_COLOURINGS,

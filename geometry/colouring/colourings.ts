@@ -61,11 +61,11 @@ export function backgroundOf(block: Block): string | null {
   return block.fabrics.reduce<string | null>((best, { id }) => ((areas.get(id) ?? 0n) > (areas.get(best ?? '') ?? 0n) ? id : best), null)
 }
 
-export function colouringsOf(block: Block, wishes: ColouringRequest): Colourings {
+export function colouringsOf(block: Block, request: ColouringRequest): Colourings {
   const laid = lay(block)
   const background = backgroundOf(block)
-  const slots = slotsOf(laid, wishes, wishes.keepBackground ? background : null)
-  const search = new Search(laid, slots, wishes)
+  const slots = slotsOf(laid, request, request.keepBackground ? background : null)
+  const search = new Search(laid, slots, request)
   const present = search.colouring()
   search.run()
   return { slots: slots.map((slot) => nameOf(laid, slot)), patches: slots, background, present, colourings: search.sorted(), more: search.more }
@@ -85,7 +85,7 @@ function slotsOf(laid: Laid, { what }: ColouringRequest, kept: string | null): n
 }
 
 /** Patches that the block's own turns and mirrors bring to one another: what a maker calls alike. */
-export function alikePatches(block: Block): { readonly patches: readonly PatchName[]; readonly fabrics: readonly string[] }[] {
+export function matchingPatches(block: Block): { readonly patches: readonly PatchName[]; readonly fabrics: readonly string[] }[] {
   const laid = lay(block)
   const own = laid.patches.flatMap(({ unit }, patch) => (unit >= 0 ? [patch] : []))
   return orbitsOf(symmetriesOf(laid), own).map((orbit) => ({
@@ -97,7 +97,7 @@ export function alikePatches(block: Block): { readonly patches: readonly PatchNa
 class Search {
   more = false
   private readonly slots: readonly number[]
-  private readonly wishes: ColouringRequest
+  private readonly request: ColouringRequest
   private readonly ways: readonly Symmetry[]
   /** Ways that bring patches that may change to such. */
   private readonly kept: readonly Symmetry[]
@@ -113,22 +113,22 @@ class Search {
   private readonly amountsNow: string
   private tries: number
 
-  constructor(laid: Laid, slots: readonly number[], wishes: ColouringRequest) {
+  constructor(laid: Laid, slots: readonly number[], request: ColouringRequest) {
     this.slots = slots
-    this.wishes = wishes
+    this.request = request
     this.ways = symmetriesOf(laid)
     const wanted = new Set(slots)
     this.kept = this.ways.filter(({ to }) => slots.every((slot) => wanted.has(to[slot] as number)))
     const own = laid.patches.filter(({ unit }) => unit >= 0)
     const now = slots.map((slot) => own[slot]?.fabric as string)
-    const allowed = wishes.sameAmounts ? now : wishes.fabrics
-    const sorted = [...new Set([...now, ...wishes.fabrics])].filter((fabric) => allowed.includes(fabric))
+    const allowed = request.sameAmounts ? now : request.fabrics
+    const sorted = [...new Set([...now, ...request.fabrics])].filter((fabric) => allowed.includes(fabric))
     this.fabrics = [...new Set([...sorted, ...own.map(({ fabric }) => fabric)])]
     this.choices = sorted.map((_, number) => number)
     this.full = Uint16Array.from(own, ({ fabric }) => this.fabrics.indexOf(fabric))
     this.countBatches = batchesIn(laid)
     this.fewest = leastPossible(laid)
-    this.tries = Math.min(wishes.fewestBatches ? MOST_COUNTED : MOST_TRIES, Math.max(MOST_COLOURINGS, Math.floor(MOST_LOOKS / (own.length + 1))))
+    this.tries = Math.min(request.fewestBatches ? MOST_COUNTED : MOST_TRIES, Math.max(MOST_COLOURINGS, Math.floor(MOST_LOOKS / (own.length + 1))))
     this.seen.add(this.nameOfLook())
     this.amountsNow = this.amounts()
   }
@@ -181,11 +181,11 @@ class Search {
       this.more = true
       return
     }
-    if (this.wishes.sameAmounts && this.amounts() !== this.amountsNow) return
+    if (this.request.sameAmounts && this.amounts() !== this.amountsNow) return
     const look = this.nameOfLook()
     if (this.seen.has(look)) return
     this.seen.add(look)
-    if (!this.wishes.fewestBatches || this.countBatches(this.looks()) <= this.fewest) this.found.push(this.colouring())
+    if (!this.request.fewestBatches || this.countBatches(this.looks()) <= this.fewest) this.found.push(this.colouring())
   }
 
   /** The one that lies there now. */

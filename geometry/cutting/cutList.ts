@@ -6,7 +6,7 @@
  */
 import { cellOf, roundOf, seamOf, usableWidthOf } from '../block/lengthsOf.ts'
 import type { Block, Unit } from '../values/block.ts'
-import { EPSILON, sayLength, tidy } from '../exact/lengths.ts'
+import { EPSILON, tidy } from '../exact/lengths.ts'
 import { compare, rational, toNumber } from '../exact/rational.ts'
 import { exactPoint } from '../units/kinds.ts'
 import type { Advice, CutRow, FabricRow, Problem, ReportPoint, UnitRow } from '../values/report.ts'
@@ -117,8 +117,8 @@ function rowOf(matching: MatchingUnits, rule: Rule, width: number, covers?: Cove
       spare: 4 * batches.length - count,
     }
   }
-  const { goes, spare } = runsNeeded(count, method === 'strip-set' ? crossCuts(finished[1], rule, width) : (AT_A_TIME[method] ?? 1))
-  return { ...base, batches: [], goes, spare }
+  const { runs, spare } = runsNeeded(count, method === 'strip-set' ? crossCuts(finished[1], rule, width) : (AT_A_TIME[method] ?? 1))
+  return { ...base, batches: [], goes: runs, spare }
 }
 
 /** `right` where, clockwise from the right angle, the longer leg comes first. */
@@ -185,9 +185,9 @@ function borderPieces(block: Block, rule: Rule, directions: Directions): Piece[]
 }
 
 function notLarger({ units, first, method, oversize }: MatchingUnits): Advice[] {
-  const asked = units.filter((unit) => unit.oversize !== undefined)
-  if (asked.length === 0 || oversize > 0) return []
-  return [{ code: 'oversize', at: placeOf(first), units: asked.map(({ id }) => id), message: message('not-trimmed', { method }) }]
+  const oversized = units.filter((unit) => unit.oversize !== undefined)
+  if (oversized.length === 0 || oversize > 0) return []
+  return [{ code: 'oversize', at: placeOf(first), units: oversized.map(({ id }) => id), message: message('not-trimmed', { method }) }]
 }
 
 function turnedToFit(block: Block, { fabric, size, for: units }: CutRow): Advice {

@@ -88,7 +88,7 @@ interface Binding {
   /** Once the strips are joined on the slant. */
   readonly length: number
   /** Length of cloth for all strips, then yards or metres to buy. */
-  readonly cloth: number
+  readonly fabricLength: number
   readonly buy: number
 }
 
@@ -101,7 +101,7 @@ interface Binding {
 export function bindingFor(top: Size, unit: MeasureUnit, usableWidth: number, strip: number = BINDING[unit].strip): Binding {
   const edge = 2 * (top[0] + top[1])
   const strips = Math.max(Math.ceil((edge + BINDING[unit].handling) / usableWidth - EPSILON), Math.ceil(edge / (usableWidth - strip) - EPSILON))
-  return { strips, strip, length: strips * usableWidth - (strips - 1) * strip, cloth: strips * strip, buy: toBuy(strips * strip, unit) }
+  return { strips, strip, length: strips * usableWidth - (strips - 1) * strip, fabricLength: strips * strip, buy: toBuy(strips * strip, unit) }
 }
 
 /** The square that gives a continuous bias binding: the root of (edge + 20 in) by the strip's width, to the next 1/8 in [S139]. */

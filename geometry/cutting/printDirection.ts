@@ -58,7 +58,7 @@ function isTurned(unit: Unit, first: Unit): boolean {
   return compare(width, (first.kind === 'polygon' ? polygonSize(first) : sizeAtRest(first))[0]) !== 0
 }
 
-export function printAdvice(matching: MatchingUnits, row: UnitRow, { fabrics: cloths }: Block, directions: Directions): Advice[] {
+export function printAdvice(matching: MatchingUnits, row: UnitRow, { fabrics: ofBlock }: Block, directions: Directions): Advice[] {
   if (directions.size === 0) return []
   const directed = matching.units.filter((unit) => Object.values(unit.fabrics).some((fabric) => directions.has(fabric)))
   if (directed.length === 0) return []
@@ -66,7 +66,7 @@ export function printAdvice(matching: MatchingUnits, row: UnitRow, { fabrics: cl
   const first = units[0]
   if (first === undefined) return []
   const fabrics = [...new Set(units.flatMap((unit) => Object.values(unit.fabrics)))].filter((fabric) => directions.has(fabric))
-  const names = fabrics.map((fabric) => cloths.find(({ id }) => id === fabric)?.name ?? fabric)
+  const names = fabrics.map((fabric) => ofBlock.find(({ id }) => id === fabric)?.name ?? fabric)
   const ids = units.map(({ id }) => id)
   const named = ids.length <= FEW_IDS && ids.length < matching.units.length ? ids : []
   const said = message('print-turned', { fabrics: names, how, units: units.length, of: matching.units.length, named })

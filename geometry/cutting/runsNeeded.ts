@@ -10,7 +10,7 @@
 import type { Method } from '../values/block.ts'
 
 interface RunCount {
-  readonly goes: number
+  readonly runs: number
   readonly spare: number
 }
 
@@ -18,8 +18,8 @@ interface RunCount {
 export const AT_A_TIME: Partial<Record<Method, number>> = { 'hst-2': 2, 'hst-4': 4, 'hst-8': 8, 'qst-2': 2 }
 
 export function runsNeeded(count: number, each: number): RunCount {
-  const goes = Math.ceil(count / each)
-  return { goes, spare: goes * each - count }
+  const runs = Math.ceil(count / each)
+  return { runs, spare: runs * each - count }
 }
 
 /** Which method each of so many half-square triangles is made by, where the fewest are left over and the fewest pairs of squares sewn. */
@@ -32,5 +32,5 @@ export function mixedMethods(count: number): Method[] {
 export function mixedRuns(count: number): RunCount & { readonly byEight: number; readonly byFour: number; readonly byTwo: number } {
   const pairs = Math.ceil(count / 2)
   const [byEight, byFour, byTwo] = [Math.floor(pairs / 4), Math.floor((pairs % 4) / 2), pairs % 2]
-  return { byEight, byFour, byTwo, goes: byEight + byFour + byTwo, spare: 2 * pairs - count }
+  return { byEight, byFour, byTwo, runs: byEight + byFour + byTwo, spare: 2 * pairs - count }
 }

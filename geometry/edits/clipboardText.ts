@@ -57,7 +57,7 @@ export function broughtInto(block: Block, { units, fabrics }: Carried): Carried 
   const called = new Map<string, string>()
   const added: Fabric[] = []
   for (const fabric of fabrics) {
-    const known = block.fabrics.find((own) => alike(own, fabric))
+    const known = block.fabrics.find((own) => isSameFabric(own, fabric))
     if (known === undefined) {
       const free = !block.fabrics.some(({ id }) => id === fabric.id) && !block.units.some(({ id }) => id === fabric.id)
       const id = free ? fabric.id : fresh(fabric.id)
@@ -67,13 +67,13 @@ export function broughtInto(block: Block, { units, fabrics }: Carried): Carried 
     } else called.set(fabric.id, known.id)
   }
   const renamed = units.map((unit): Unit => {
-    const cloth = Object.fromEntries(Object.entries(unit.fabrics).map(([name, id]) => [name, called.get(id) ?? id]))
-    return { ...unit, id: fresh(unit.id), fabrics: cloth }
+    const fabrics = Object.fromEntries(Object.entries(unit.fabrics).map(([name, id]) => [name, called.get(id) ?? id]))
+    return { ...unit, id: fresh(unit.id), fabrics }
   })
   return { units: renamed, fabrics: added }
 }
 
-const alike = ({ id: _, ...a }: Fabric, { id: __, ...b }: Fabric): boolean =>
+const isSameFabric = ({ id: _, ...a }: Fabric, { id: __, ...b }: Fabric): boolean =>
   JSON.stringify(Object.entries(a).sort()) === JSON.stringify(Object.entries(b).sort())
 
 export const pasteUnits = ({ units, fabrics }: Carried): Edit => ({

@@ -158,11 +158,11 @@ function follow(partner: Unit, old: Unit, next: Unit, names: ReadonlyMap<string,
     if (image[key] === undefined) delete followed[key]
     else followed[key] = image[key]
   }
-  const cloth = (name: string, fabric: string): string => {
+  const fabricOf = (name: string, fabric: string): string => {
     const own = partner.fabrics[names.get(name) ?? '']
     return old.kind === next.kind && old.fabrics[name] === fabric && own !== undefined ? own : fabric
   }
-  return { ...followed, fabrics: Object.fromEntries(Object.entries(next.fabrics).map(([name, fabric]) => [name, cloth(name, fabric)])) } as Unit
+  return { ...followed, fabrics: Object.fromEntries(Object.entries(next.fabrics).map(([name, fabric]) => [name, fabricOf(name, fabric)])) } as Unit
 }
 
 /** An edit and what its images become, as one. */

@@ -10,7 +10,7 @@ import { exactPoint, KIND_FACTS } from '../units/kinds.ts'
 import { boxAround, file, mirrorIn, shift, turnIn } from '../block/boxes.ts'
 import { boxOf, type ExactBox } from '../units/unitBox.ts'
 import { lengthOf } from '../block/lengthsOf.ts'
-import type { Block, Border, Fabric, FilePoint, Length, Method, Mutable, Order, Position, PressAsked, Turn, Unit } from '../values/block.ts'
+import type { Block, Border, Fabric, FilePoint, Length, Method, Mutable, Order, Position, PressRequest, Turn, Unit } from '../values/block.ts'
 import { type EditName, message } from '../values/messages.ts'
 
 export type { Mutable }
@@ -327,7 +327,7 @@ export const setBorders = (borders: readonly Border[]): Edit => ({
   },
 })
 
-export const setCloth = (usableWidth: Length): Edit => ({
+export const setUsableWidth = (usableWidth: Length): Edit => ({
   name: message('set-cloth-width'),
   change: (draft) => {
     draft.cloth = { ...draft.cloth, usableWidth }
@@ -340,7 +340,7 @@ const samePlace = (a: FilePoint, b: FilePoint): boolean => {
 }
 
 /** The maker's word on the seam through a point; it takes the place of an earlier word at that point. */
-export const setPress = (word: PressAsked): Edit => ({
+export const setPress = (word: PressRequest): Edit => ({
   name: message(word.toward === 'open' ? 'press-seam-open' : 'press-seam'),
   change: (draft) => {
     const kept = (draft.press ?? []).filter(({ at }) => !samePlace(at as FilePoint, word.at))

@@ -35,7 +35,7 @@ export interface ChosenSetting {
   readonly atLeast: number
 }
 
-export interface SettingAsk {
+export interface SettingRequest {
   readonly columns: number
   readonly rows: number
   readonly turn: Turning
@@ -51,9 +51,9 @@ const TURNED = 1
 /** The places of a setting above which those constraints are no longer weighed. */
 const CALM = CLASH / (2 * (OPPOSITE + TURNED))
 
-export function chooseSetting(shown: ShownEdges, own: readonly Toward[], opposite: readonly Toward[], ask: SettingAsk): ChosenSetting {
-  const { all, at } = statesOf(shown, own, opposite, ask)
-  const wish = ask.columns * ask.rows > CALM ? 0 : 1
+export function chooseSetting(shown: ShownEdges, own: readonly Toward[], opposite: readonly Toward[], request: SettingRequest): ChosenSetting {
+  const { all, at } = statesOf(shown, own, opposite, request)
+  const weight = request.columns * request.rows > CALM ? 0 : 1
   const known = new Map<number, number>()
   const clashes = (key: number, find: () => readonly EdgeTouch[]): number => {
     const before = known.get(key)
@@ -64,13 +64,13 @@ export function chooseSetting(shown: ShownEdges, own: readonly Toward[], opposit
   }
   const pair = (state: number, neighbour: number, kind: number): number => (kind * 8 + state) * 8 + neighbour
   const grid: StateProblem = {
-    columns: ask.columns,
-    rows: ask.rows,
+    columns: request.columns,
+    rows: request.rows,
     states: at,
-    own: (state) => (all[state]?.press === 'opposite' ? OPPOSITE * wish : 0) + (all[state]?.turn === 0 ? 0 : TURNED * wish),
+    own: (state) => (all[state]?.press === 'opposite' ? OPPOSITE * weight : 0) + (all[state]?.turn === 0 ? 0 : TURNED * weight),
     right: (state, neighbour) => clashes(pair(state, neighbour, 0), () => across(all[state] as CopyState, all[neighbour] as CopyState)),
     below: (state, neighbour, column) => {
-      const passed = passedAt(column, ask.columns)
+      const passed = passedAt(column, request.columns)
       return clashes(pair(state, neighbour, 1 + (passed.start ? 1 : 0) + (passed.end ? 2 : 0)), () =>
         down(all[state] as CopyState, all[neighbour] as CopyState, passed),
       )
@@ -78,8 +78,8 @@ export function chooseSetting(shown: ShownEdges, own: readonly Toward[], opposit
   }
   const { states, cost, atLeast } = leastStates(grid)
   return {
-    columns: ask.columns,
-    rows: ask.rows,
+    columns: request.columns,
+    rows: request.rows,
     states: states.map((state) => all[state] as CopyState),
     clashes: Math.floor(cost / CLASH),
     atLeast: Math.floor(atLeast / CLASH),
@@ -103,18 +103,18 @@ function statesOf(
   shown: ShownEdges,
   own: readonly Toward[],
   opposite: readonly Toward[],
-  ask: SettingAsk,
+  request: SettingRequest,
 ): { all: readonly CopyState[]; at: (column: number, row: number) => readonly number[] } {
   const all: CopyState[] = []
-  const byHand = ask.turns
-  const turns: readonly Turn[] = byHand !== undefined ? [...new Set<Turn>([0, ...byHand])] : turnsOf(shown, ask.turn)
+  const byHand = request.turns
+  const turns: readonly Turn[] = byHand !== undefined ? [...new Set<Turn>([0, ...byHand])] : turnsOf(shown, request.turn)
   const looks = new Map<string, number>()
   const numbers = new Map<string, number>()
   for (const press of ['own', 'opposite'] as const)
     for (const turn of turns) {
       const state: CopyState = { turn, press, edges: turnedEdges(shown, turn, press === 'own' ? own : opposite) }
       // What must alternate alternates, whether or not one can see it.
-      const look = `${ask.turn === 'free' && byHand === undefined ? '' : turn}${ask.press === 'free' ? '' : press} ${lookOf(state)}`
+      const look = `${request.turn === 'free' && byHand === undefined ? '' : turn}${request.press === 'free' ? '' : press} ${lookOf(state)}`
       const number = looks.get(look) ?? all.length
       if (number === all.length) all.push(state)
       looks.set(look, number)
@@ -122,11 +122,12 @@ function statesOf(
     }
   const number = (turn: Turn, press: CopyState['press']): number => numbers.get(`${turn} ${press}`) as number
   const listOf = (odd: number, ways: readonly Turn[]): readonly number[] => {
-    const presses = ask.press === 'free' ? (['own', 'opposite'] as const) : ([ask.press === 'alternate' && odd === 1 ? 'opposite' : 'own'] as const)
+    const presses =
+      request.press === 'free' ? (['own', 'opposite'] as const) : ([request.press === 'alternate' && odd === 1 ? 'opposite' : 'own'] as const)
     return [...new Set(presses.flatMap((press) => ways.map((turn) => number(turn, press))))]
   }
-  if (byHand !== undefined) return { all, at: (column, row) => listOf((column + row) % 2, [byHand[row * ask.columns + column] ?? 0]) }
-  const lists = [0, 1].map((odd) => listOf(odd, ask.turn === 'alternate' ? [odd as Turn] : turns))
+  if (byHand !== undefined) return { all, at: (column, row) => listOf((column + row) % 2, [byHand[row * request.columns + column] ?? 0]) }
+  const lists = [0, 1].map((odd) => listOf(odd, request.turn === 'alternate' ? [odd as Turn] : turns))
   return { all, at: (column, row) => lists[(column + row) % 2] as readonly number[] }
 }
 

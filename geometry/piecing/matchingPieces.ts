@@ -79,14 +79,14 @@ export const countDifferent = (
 
 /** Pieces that are alike, two or more of a kind, each by the seam that finishes it, in sewing order. */
 export function repeatsOf(laid: Laid, seams: readonly Seam[]): number[][] {
-  const alike = new Map<string, number[]>()
+  const matching = new Map<string, number[]>()
   fingerprints(laid, seams).forEach((print, seam) => {
     if (print === '') return
-    const there = alike.get(print)
-    if (there === undefined) alike.set(print, [seam])
+    const there = matching.get(print)
+    if (there === undefined) matching.set(print, [seam])
     else there.push(seam)
   })
-  return [...alike.values()].filter((pieces) => pieces.length > 1)
+  return [...matching.values()].filter((pieces) => pieces.length > 1)
 }
 
 function patchPiece(corners: readonly Dot[], fabric: number, places: Places): Piece {

@@ -59,17 +59,17 @@ function pictureOf(laid: Laid, plane: Plane, seams: readonly Seam[], unit: numbe
   const [y0, y1] = [Math.min(...corners.map(([, y]) => y)), Math.max(...corners.map(([, y]) => y))]
   const turns: Turned[] = [([x, y]) => [x - x0, y - y0], ([x, y]) => [y1 - y, x - x0], ([x, y]) => [x1 - x, y1 - y], ([x, y]) => [y - y0, x1 - x]]
   const pictures = turns.map((turn) => {
-    const cloth = patches.map((patch) => {
+    const fabrics = patches.map((patch) => {
       const { fabric, corners: all } = laid.patches[patch] as Laid['patches'][number]
       return `${fabric}:${all.map((corner) => turn(corner).join()).sort()}`
     })
     const lines = own.map((seam) => lineOf(plane, seams[seam] as Seam, turn).line)
-    return { picture: `${cloth.sort()};${lines.sort()}`, turn }
+    return { picture: `${fabrics.sort()};${lines.sort()}`, turn }
   })
   const least = pictures.reduce((best, one) => (one.picture < best.picture ? one : best))
   const { pressFree, open } = laid.block.units[unit] as Laid['block']['units'][number]
-  const asked = `${methodOf(laid.block.units[unit] as Laid['block']['units'][number])} ${pressFree === true} ${open === true}`
-  return { key: `${asked} ${least.picture}`, turn: least.turn }
+  const made = `${methodOf(laid.block.units[unit] as Laid['block']['units'][number])} ${pressFree === true} ${open === true}`
+  return { key: `${made} ${least.picture}`, turn: least.turn }
 }
 
 function lineOf(plane: Plane, { path }: Seam, turn: Turned): { line: string; forward: boolean } {

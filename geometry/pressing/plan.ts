@@ -18,8 +18,8 @@ export interface PressedPlan extends SewnPlan {
   readonly name: Plan['name']
   readonly pressed: Pressed
   /** Where alike units are to be pressed alike: the constraints before, which seams match, and the choices they share. */
-  readonly alike: {
-    readonly asked: PressConstraints['constraints']
+  readonly matched: {
+    readonly before: PressConstraints['constraints']
     readonly matching: readonly (MatchingSeam | null)[]
     readonly shared: SharedChoices
   } | null

@@ -12,7 +12,7 @@ interface Tie {
   readonly crossing: number
   readonly other: number
   /** Whether the two nest when both are pressed toward the side of the same number. */
-  readonly nestsAlike: boolean
+  readonly nestsSameSide: boolean
 }
 
 /** A clash outweighs every preference of any block that can be read. */
@@ -36,7 +36,7 @@ class Chains {
   /** The seam tied to, by which crossing, and whether the two nest when both are pressed toward the side of the same number. */
   private readonly other: Int32Array
   private readonly crossing: Int32Array
-  private readonly alike: Uint8Array
+  private readonly sameSide: Uint8Array
   private readonly ties: Uint8Array
   private readonly seen: Uint8Array
   /** The seams of the walk, and how each link nests. */
@@ -51,7 +51,7 @@ class Chains {
     this.constraints = constraints
     this.other = new Int32Array(2 * count).fill(NONE)
     this.crossing = new Int32Array(2 * count).fill(NONE)
-    this.alike = new Uint8Array(2 * count)
+    this.sameSide = new Uint8Array(2 * count)
     this.ties = new Uint8Array(count)
     this.seen = new Uint8Array(count)
     this.members = new Int32Array(count)
@@ -64,19 +64,19 @@ class Chains {
       const a = seams[0] as number
       const b = seams[1] as number
       if (constraints[a]?.fixed === 'open' || constraints[b]?.fixed === 'open') continue
-      const alike = leans[0] === leans[1] ? 0 : 1
-      this.tie(a, b, index, alike)
-      this.tie(b, a, index, alike)
+      const sameSide = leans[0] === leans[1] ? 0 : 1
+      this.tie(a, b, index, sameSide)
+      this.tie(b, a, index, sameSide)
     }
   }
 
-  private tie(seam: number, other: number, crossing: number, alike: 0 | 1): void {
+  private tie(seam: number, other: number, crossing: number, sameSide: 0 | 1): void {
     const ties = this.ties[seam] as number
     if (ties === 2) throw new Error('impossible: a seam has two ends, and each lies on one other seam at the most')
     const place = 2 * seam + ties
     this.other[place] = other
     this.crossing[place] = crossing
-    this.alike[place] = alike
+    this.sameSide[place] = sameSide
     this.ties[seam] = ties + 1
   }
 
@@ -98,10 +98,10 @@ class Chains {
       last = this.crossing[place] as number
       const next = this.other[place] as number
       if (next === first) {
-        ring = this.alike[place] as number
+        ring = this.sameSide[place] as number
         break
       }
-      this.links[length] = this.alike[place] as number
+      this.links[length] = this.sameSide[place] as number
       this.members[length++] = next
       this.seen[next] = 1
       seam = next
@@ -142,18 +142,18 @@ class Chains {
     for (let place = 1; place < length; place++) {
       const seam = this.members[place] as number
       // What the two ways cost each other across the link, alike and unlike.
-      const alike = this.links[place] === 1 ? 0 : CLASH
-      const unlike = CLASH - alike
-      const [zeroFromZero, zeroFromOne] = [zero + alike, one + unlike]
-      const [oneFromZero, oneFromOne] = [zero + unlike, one + alike]
+      const same = this.links[place] === 1 ? 0 : CLASH
+      const opposite = CLASH - same
+      const [zeroFromZero, zeroFromOne] = [zero + same, one + opposite]
+      const [oneFromZero, oneFromOne] = [zero + opposite, one + same]
       this.came[place] = (zeroFromZero <= zeroFromOne ? 0 : 1) | (oneFromZero <= oneFromOne ? 0 : 2)
       zero = Math.min(zeroFromZero, zeroFromOne) + this.price(seam, 0)
       one = Math.min(oneFromZero, oneFromOne) + this.price(seam, 1)
     }
     if (ring !== NONE) {
-      const alike = ring === 1 ? 0 : CLASH
-      zero += firstWay === 0 ? alike : CLASH - alike
-      one += firstWay === 1 ? alike : CLASH - alike
+      const same = ring === 1 ? 0 : CLASH
+      zero += firstWay === 0 ? same : CLASH - same
+      one += firstWay === 1 ? same : CLASH - same
     }
     return zero <= one ? { cost: zero, way: 0 } : { cost: one, way: 1 }
   }
@@ -188,9 +188,9 @@ export function tiesOf(crossings: readonly Crossing[], constraints: readonly Pre
     if (type !== 'pair' || leans === null) return
     const [a, b] = seams as readonly [number, number]
     if (constraints[a]?.fixed === 'open' || constraints[b]?.fixed === 'open') return
-    const nestsAlike = leans[0] !== leans[1]
-    ties[a]?.push({ crossing, other: b, nestsAlike })
-    ties[b]?.push({ crossing, other: a, nestsAlike })
+    const nestsSameSide = leans[0] !== leans[1]
+    ties[a]?.push({ crossing, other: b, nestsSameSide })
+    ties[b]?.push({ crossing, other: a, nestsSameSide })
   })
   return ties
 }

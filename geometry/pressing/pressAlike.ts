@@ -12,7 +12,7 @@ import type { MatchingSeam } from './matchingSeams.ts'
 import type { Crossing, Pressed, Toward, PressConstraint } from './values.ts'
 import { message } from '../values/messages.ts'
 
-const LIKE_ALIKE_UNITS = message('like-alike-units')
+const LIKE_MATCHING_UNITS = message('like-alike-units')
 
 export interface SharedChoices {
   readonly constraints: readonly PressConstraint[]
@@ -47,7 +47,7 @@ export function shareChoices(constraints: readonly PressConstraint[], matching: 
     if (ways.size === 1 && leader !== undefined) {
       const { rule, fixed: way } = constraints[leader] as PressConstraint
       const common = wayOf(way, flipped[leader] as boolean)
-      const why = LIKE_ALIKE_UNITS
+      const why = LIKE_MATCHING_UNITS
       for (const seam of led) settled[seam] = { fixed: wayOf(common, flipped[seam] as boolean), rule, preference: null, why }
     }
     for (const seam of led) choiceOf[seam] = led[0] as number
@@ -82,8 +82,8 @@ export function pressAlike(crossings: readonly Crossing[], { constraints, choice
     if (type !== 'pair' || leans === null || a === undefined || b === undefined) return []
     if (constraints[a]?.fixed === 'open' || constraints[b]?.fixed === 'open') return []
     // Alike in their own sides, the other way where just one of them is flipped.
-    const nestsAlike = (leans[0] !== leans[1]) === (flipped[a] === flipped[b])
-    return [{ a: numberOf(a), b: numberOf(b), alike: nestsAlike ? 0 : CLASH, unlike: nestsAlike ? CLASH : 0 }]
+    const nestsSameSide = (leans[0] !== leans[1]) === (flipped[a] === flipped[b])
+    return [{ a: numberOf(a), b: numberOf(b), alike: nestsSameSide ? 0 : CLASH, unlike: nestsSameSide ? CLASH : 0 }]
   })
   const choices: Choices = { own, pairs }
   const { ways, cost, atLeast } = leastWays(choices, budget)

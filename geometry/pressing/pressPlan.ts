@@ -15,7 +15,7 @@ import { pressAlike, shareChoices } from './pressAlike.ts'
 
 export function pressPlan(laid: Laid, plane: Plane, { name, proved }: Plan, sewn: SewnPlan): PressedPlan {
   const { seams, met, constraints } = sewn
-  if (laid.block.pressAlike !== true) return { ...sewn, name, proved, pressed: press(met.crossings, constraints), alike: null }
+  if (laid.block.pressAlike !== true) return { ...sewn, name, proved, pressed: press(met.crossings, constraints), matched: null }
   const matching = matchingSeams(laid, plane, seams, met.clockwise)
   const shared = shareChoices(constraints, matching)
   return {
@@ -24,6 +24,6 @@ export function pressPlan(laid: Laid, plane: Plane, { name, proved }: Plan, sewn
     proved,
     constraints: shared.constraints,
     pressed: pressAlike(met.crossings, shared),
-    alike: { asked: constraints, matching, shared },
+    matched: { before: constraints, matching, shared },
   }
 }

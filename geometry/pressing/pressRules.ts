@@ -7,7 +7,7 @@
  *         [S79][S80] (to the darker fabric unless bulk matters more). Lightness is CIE L*, sRGB under D65.
  */
 import type { Laid } from '../block/lay.ts'
-import type { PressAsked, Unit } from '../values/block.ts'
+import type { PressRequest, Unit } from '../values/block.ts'
 import { lightnessOf } from '../colour/lightness.ts'
 import { compare, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
 import type { Seam } from '../piecing/values.ts'
@@ -35,7 +35,7 @@ export function constraintsOf(
 ): PressConstraints {
   const constraint = seamConstraint(laid, plane)
   const plain = seams.map((seam, index) => units[index] ?? constraint(seam, ends[index] as readonly [number, number], clockwise[index] as 0 | 1))
-  return withAskedPressing(laid, plane, seams, sideOf, plain)
+  return withRequestedPressing(laid, plane, seams, sideOf, plain)
 }
 
 /** What is asked of a seam, but for the maker's own word on a place. */
@@ -43,7 +43,7 @@ export function seamConstraint(laid: Laid, plane: Plane): (seam: Seam, ends: rea
   const lightness = new Map(laid.block.fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]))
   return (seam, ends, clockwise) => {
     const unit = laid.block.units[seam.unit]
-    if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: ASKED_OPEN }
+    if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: REQUESTED_OPEN }
     const ruled = unit === undefined || unit.pressFree === true ? null : methodRule(laid, unit, seam)
     if (ruled !== null)
       return { fixed: ruled, rule: 'method', preference: null, why: methodOf(unit as Unit) === 'geese-4' ? GEESE_RULE : CORNER_RULE }
@@ -52,7 +52,7 @@ export function seamConstraint(laid: Laid, plane: Plane): (seam: Seam, ends: rea
 }
 
 /** The maker's own word on a place goes before all else. */
-export function withAskedPressing(
+export function withRequestedPressing(
   laid: Laid,
   plane: Plane,
   seams: readonly Seam[],
@@ -61,24 +61,24 @@ export function withAskedPressing(
 ): PressConstraints {
   const words = laid.block.press ?? []
   if (words.length === 0) return { constraints: plain, passedOver: [] }
-  const asked = new Map<number, { toward: Toward; entry: number }>()
+  const requested = new Map<number, { toward: Toward; entry: number }>()
   const passedOver: { entry: number; reason: PressNotKept }[] = []
   words.forEach((word, entry) => {
-    const found = seamAsked(laid, plane, seams, sideOf, word)
+    const found = requestedSeam(laid, plane, seams, sideOf, word)
     if (typeof found === 'string') passedOver.push({ entry, reason: found })
     else {
-      const earlier = asked.get(found.seam)
+      const earlier = requested.get(found.seam)
       if (earlier !== undefined && earlier.toward !== found.toward) passedOver.push({ entry: earlier.entry, reason: 'later-word' })
-      asked.set(found.seam, { toward: found.toward, entry })
+      requested.set(found.seam, { toward: found.toward, entry })
     }
   })
   const constraints = [...plain]
-  for (const [seam, { toward }] of asked) constraints[seam] = { fixed: toward, rule: 'asked', preference: null, why: ASKED }
+  for (const [seam, { toward }] of requested) constraints[seam] = { fixed: toward, rule: 'asked', preference: null, why: REQUESTED }
   return { constraints, passedOver }
 }
 
-const ASKED = message('asked-for-seam')
-const ASKED_OPEN = message('asked-for-unit')
+const REQUESTED = message('asked-for-seam')
+const REQUESTED_OPEN = message('asked-for-unit')
 const GEESE_RULE = message('geese-rule')
 const CORNER_RULE = message('corner-rule')
 
@@ -93,12 +93,12 @@ function methodRule(laid: Laid, unit: Unit, { sides }: Seam): 0 | 1 | null {
   return corner === 0 || corner === 1 ? corner : null
 }
 
-function seamAsked(
+function requestedSeam(
   laid: Laid,
   plane: Plane,
   seams: readonly Seam[],
   sideOf: SideOf,
-  word: PressAsked,
+  word: PressRequest,
 ): { seam: number; toward: Toward } | PressNotKept {
   const at = laid.places.steps(exactPoint(word.at))
   const on = at === null ? [] : seams.flatMap((seam, index) => (passes(plane, seam, at) ? [index] : []))

@@ -15,7 +15,7 @@ const MOST_NAMED = 12
 export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): Message {
   const { met, constraints, pressed } = plan
   if (pressed.clashes === 0) return message('all-nest')
-  if (plan.alike !== null) return alikeProof(plan)
+  if (plan.matched !== null) return matchedProof(plan)
   const ties = tiesOf(met.crossings, constraints)
   const seen = new Set<number>()
   const chains: ClashingChain[] = []
@@ -40,7 +40,7 @@ export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): Me
   return message('chains-must-clash', { chains })
 }
 
-function alikeProof({ constraints, pressed: { atLeast, clashes }, alike }: PressedPlan): Message {
-  const choices = new Set(constraints.flatMap(({ fixed }, seam) => (fixed === null ? [alike?.shared.choiceOf[seam]] : []))).size
+function matchedProof({ constraints, pressed: { atLeast, clashes }, matched }: PressedPlan): Message {
+  const choices = new Set(constraints.flatMap(({ fixed }, seam) => (fixed === null ? [matched?.shared.choiceOf[seam]] : []))).size
   return message(atLeast === clashes ? 'alike-all-weighed' : 'alike-best-found', { choices, atLeast })
 }

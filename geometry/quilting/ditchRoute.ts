@@ -44,16 +44,16 @@ export interface Routes {
   readonly proved: boolean
 }
 
-export function ditch(segments: readonly Segment[], wishes: RouteOptions = {}): Routes {
+export function ditch(segments: readonly Segment[], options: RouteOptions = {}): Routes {
   const graph = new SeamGraph(segments)
-  const centre = wishes.centre ?? middleOf(graph.dots)
+  const centre = options.centre ?? middleOf(graph.dots)
   const sets = graph.sets().map((set) => ({ set, far: distanceTo(graph, nearestOf(graph, set, centre), centre) }))
-  const nearest = wishes.begin === undefined ? -1 : nearestOf(graph, [...graph.dots.keys()], wishes.begin)
+  const nearest = options.begin === undefined ? -1 : nearestOf(graph, [...graph.dots.keys()], options.begin)
   const found = sets
     .sort((a, b) => a.far - b.far)
     .map(({ set }) => {
-      const beginning = wishes.begin === undefined ? null : { near: wishes.begin, atAnyCost: wishes.atAnyCost === true && set.includes(nearest) }
-      return routeOf(graph, set, beginning, centre, wishes.order ?? 'centre')
+      const beginning = options.begin === undefined ? null : { near: options.begin, atAnyCost: options.atAnyCost === true && set.includes(nearest) }
+      return routeOf(graph, set, beginning, centre, options.order ?? 'centre')
     })
   const sum = (lengths: readonly number[]): number => lengths.reduce((total, length) => total + length, 0)
   const retraced = sum(found.flatMap(({ twice }) => twice.edges.map((edge) => graph.lengths[edge] as number)))

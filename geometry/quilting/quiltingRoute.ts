@@ -23,12 +23,12 @@ export interface QuiltingOptions {
   readonly order?: 'centre' | 'straight'
 }
 
-export function quilt(laid: Laid, plane: Plane, { begin, ...wishes }: QuiltingOptions = {}): Ditch {
+export function quilt(laid: Laid, plane: Plane, { begin, ...options }: QuiltingOptions = {}): Ditch {
   const inBlock = (patch: number): boolean => (laid.patches[patch]?.unit ?? -1) >= 0
   const stitched = plane.edges.filter(({ plus, minus }) => plus >= 0 && minus >= 0 && (inBlock(plus) || inBlock(minus)))
   const found = ditch(
     stitched.map(({ a, b }) => [plane.dots[a] as Dot, plane.dots[b] as Dot]),
-    { ...wishes, centre: [laid.width / 2, laid.height / 2], ...(begin === undefined ? {} : { begin: dotOf(laid, begin) }) },
+    { ...options, centre: [laid.width / 2, laid.height / 2], ...(begin === undefined ? {} : { begin: dotOf(laid, begin) }) },
   )
   const scale = toNumber(cellOf(laid.block)) / laid.den
   return {

@@ -87,18 +87,18 @@ export class SeamGraph {
   }
 
   /** What `leastPairing` asks for, of the dots that are paired. */
-  nearby(paired: readonly number[], numbers: Int32Array, askers: readonly number[], heights: readonly number[], most: number): Nearby {
+  nearby(paired: readonly number[], numbers: Int32Array, sources: readonly number[], heights: readonly number[], most: number): Nearby {
     const pairs: { from: number; to: number; cost: number }[] = []
     let known = Number.POSITIVE_INFINITY
     const { origin } = this
     this.spread(
-      askers.map((asker) => paired[asker] as number),
+      sources.map((source) => paired[source] as number),
       heights,
       (dot, cost) => {
         if (cost > known) return true
         const [place, to] = [origin[dot] as number, numbers[dot] as number]
         if (to < 0 || this.isStart(dot)) return false
-        pairs.push({ from: askers[place] as number, to, cost: cost + (heights[place] as number) })
+        pairs.push({ from: sources[place] as number, to, cost: cost + (heights[place] as number) })
         if (pairs.length === most) known = cost
         return false
       },

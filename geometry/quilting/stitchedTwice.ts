@@ -78,7 +78,7 @@ function paired(
   dots.forEach((dot, place) => {
     numbers[dot] = place
   })
-  const least = leastPairing(dots.length, (askers, heights, most) => graph.nearby(dots, numbers, askers, heights, most), open, slackOf(graph))
+  const least = leastPairing(dots.length, (sources, heights, most) => graph.nearby(dots, numbers, sources, heights, most), open, slackOf(graph))
   // Two ways over one edge would undo each other.
   const edges = new Set<number>()
   least.partner.forEach((other, place) => {

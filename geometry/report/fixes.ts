@@ -42,7 +42,7 @@ export function fixesOf(
 ): ReadonlyMap<number, readonly Fix[]> {
   const { met, constraints, pressed } = plan
   if (pressed.clashes === 0) return NONE
-  const groups = tiedSeams(met.crossings, constraints, plan.alike?.matching ?? null)
+  const groups = tiedSeams(met.crossings, constraints, plan.matched?.matching ?? null)
   const trial: Trial = { laid, plane, plan, groups, before: clashPlaces(laid, plane, plan), clashing: new Set(pressed.clashing) }
   const turns = new UnitTurns(laid, plane, plan, sewBlock)
   const orders = others.map((other) => ({ other, after: clashPlaces(laid, plane, other) }))
@@ -75,12 +75,14 @@ function pressAgain(
     const crossing = plan.met.crossings[index] as Crossing
     return { ...crossing, seams: crossing.seams.map((seam) => place.get(seam) as number) }
   })
-  const { alike } = plan
-  const asked = alike?.asked ?? plan.constraints
-  const constraints = seams.map((seam) => changed.get(seam) ?? (asked[seam] as PressConstraint))
-  if (alike === null) return { crossings, pressed: press(local, constraints) }
+  const { matched } = plan
+  const before = matched?.before ?? plan.constraints
+  const constraints = seams.map((seam) => changed.get(seam) ?? (before[seam] as PressConstraint))
+  if (matched === null) return { crossings, pressed: press(local, constraints) }
   // A unit whose rule is lifted no longer matches the others.
-  const matching = seams.map((seam) => (changed.has(seam) && changed.get(seam)?.rule === null ? null : (alike.matching[seam] as MatchingSeam | null)))
+  const matching = seams.map((seam) =>
+    changed.has(seam) && changed.get(seam)?.rule === null ? null : (matched.matching[seam] as MatchingSeam | null),
+  )
   return { crossings, pressed: pressAlike(local, shareChoices(constraints, matching)) }
 }
 

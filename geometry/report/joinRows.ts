@@ -52,8 +52,8 @@ export function joinsOf({ laid, plane }: Sewing, plan: PressedPlan, cache: Findi
 const finishedAfter = ({ finishedAfter: after }: Seam): Pick<Join, 'finishedAfter'> => (after === null ? {} : { finishedAfter: joinId(after) })
 
 /** By seam: 1 where turning it, with those that are pressed alike, would cost a clash. */
-function costlyTurns({ met, pressed, seams, alike }: PressedPlan): Uint8Array {
-  const choice = (seam: number): number => alike?.shared.choiceOf[seam] ?? seam
+function costlyTurns({ met, pressed, seams, matched }: PressedPlan): Uint8Array {
+  const choice = (seam: number): number => matched?.shared.choiceOf[seam] ?? seam
   const cost = new Int32Array(seams.length)
   for (const crossing of met.crossings) {
     const verdict = verdictOf(crossing, pressed.toward)

@@ -1,5 +1,5 @@
 /**
- * What is seen of the cloth itself, and takes longer than a hand waits: its layers, and its wrong side sheet by sheet.
+ * What takes longer than a hand waits: the layers of fabric, and the wrong side sheet by sheet.
  *
  * In      a block.
  * Out     the findings with every place counted; the sheets as they lie on the ironing board.
@@ -13,7 +13,7 @@ import type { Block } from '../values/block.ts'
 import type { Findings } from '../values/report.ts'
 import { findingsOf, sewBlock } from './report.ts'
 
-/** The findings with the layers of cloth, and the block cut into convex cells by its layers (flat lists x, y, x, y … in cells). */
+/** The findings with the layers of fabric, and the block cut into convex cells by its layers (flat lists x, y, x, y … in cells). */
 export interface Layered {
   readonly findings: Findings
   readonly cells: readonly { readonly poly: readonly number[]; readonly layers: number }[]
@@ -22,15 +22,15 @@ export interface Layered {
 /** The pressing with the fewest layers that can be found, with every place counted; no cells where the block is not sewn or has too many layers to count. */
 export function layered(block: Block): Layered {
   const sewing = sewBlock(block, 'whole')
-  const { cloth, plans } = sewing
+  const { layers, plans } = sewing
   const findings = findingsOf(sewing)
-  if (plans === null || cloth === null) return { findings, cells: [] }
-  const plies = folded(cloth.folds, plans.taken.pressed.toward)
-  const cells = plies === null ? null : cellsByLayers(plies, blockBounds(cloth.folds), cloth.folds.allowance)
+  if (plans === null || layers === null) return { findings, cells: [] }
+  const plies = folded(layers.folds, plans.taken.pressed.toward)
+  const cells = plies === null ? null : cellsByLayers(plies, blockBounds(layers.folds), layers.folds.allowance)
   return { findings, cells: cells ?? [] }
 }
 
-/** The block from its wrong side: sheets of cloth in cells as seen from the right side, the one nearest the ironing board first. */
+/** The block from its wrong side: sheets of fabric in cells as seen from the right side, the one nearest the ironing board first. */
 export interface IronedSheet {
   readonly patch: string
   readonly fabric: string
@@ -44,8 +44,8 @@ export interface IronedSheet {
 
 /** Null where the block is not sewn, or has more sheets than anyone looks at. Pressed as `layered` presses it. */
 export function wrongSide(block: Block): IronedSheet[] | null {
-  const { laid, cloth, plans } = sewBlock(block, 'whole')
-  const sheets = plans === null || cloth === null ? null : wrongSideSheets(cloth.folds, plans.taken.pressed.toward)
+  const { laid, layers, plans } = sewBlock(block, 'whole')
+  const sheets = plans === null || layers === null ? null : wrongSideSheets(layers.folds, plans.taken.pressed.toward)
   if (sheets === null) return null
   return sheets.map(({ patch, face, plies }): IronedSheet => {
     const parts = plies.map(({ poly }) => poly)

@@ -14,12 +14,12 @@ import { joinId } from './joinRows.ts'
 import type { Sewing } from './sewing.ts'
 
 export function meetingsOf(
-  { laid, plane, cloth }: Sewing,
+  { laid, plane, layers }: Sewing,
   plan: PressedPlan,
   fixes: ReadonlyMap<number, readonly Fix[]>,
   cache: FindingsCache | null,
 ): Meeting[] {
-  const thickness = cloth === null ? null : new Thickness(plane, plan, cloth.folds)
+  const thickness = layers === null ? null : new Thickness(plane, plan, layers.folds)
   cache?.meetings.begin()
   return plan.met.crossings.map((crossing, index): Meeting => {
     const verdict = verdictOf(crossing, plan.pressed.toward)

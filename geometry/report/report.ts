@@ -60,15 +60,15 @@ export function sewBlock(block: Block, depth: Depth, cache: SewingCache | null =
   const laid = cache === null ? lay(block) : cache.lay(block)
   const plane = cache === null ? planeOf(laid) : cache.subdivide(laid)
   const faults = layoutFaults(laid, plane)
-  if (faults.length > 0) return { laid, plane, faults, depth, plans: null, cloth: null }
+  if (faults.length > 0) return { laid, plane, faults, depth, plans: null, layers: null }
   const sewer = cache === null ? sewFromNothing(laid, plane) : cache.sewer(laid)
   const plans = choosePlan(laid, sewer.fingerprints, (choice) => {
     const planned = plan(laid, plane, choice, sewer.divisionContext(choice))
     const sewn = sewer.sew(planned, choice)
     return pressPlan(laid, plane, planned, sewn)
   })
-  const sewing: Sewing = { laid, plane, faults, depth, plans, cloth: null }
-  return depth === 'quick' ? sewing : withCloth(sewing, plans.taken)
+  const sewing: Sewing = { laid, plane, faults, depth, plans, layers: null }
+  return depth === 'quick' ? sewing : withLayers(sewing, plans.taken)
 }
 
 /** Patches above which layers of cloth are not counted. */
@@ -78,12 +78,12 @@ const MOST_LAYERED = 12_000
 export const hasLayers = (block: Block): boolean => patchCount(block) <= MOST_LAYERED
 
 /** The cloth as it lies once the plan taken is pressed; of pressings that are equal otherwise, one with less bulk is taken. */
-function withCloth(sewing: Sewing, taken: PressedPlan): Sewing {
+function withLayers(sewing: Sewing, taken: PressedPlan): Sewing {
   const { laid, plane, plans } = sewing
   if (plans === null || !hasLayers(laid.block)) return sewing
   const folds = foldsOf(laid, plane, taken)
   const reduced = reduceBulk(plane, taken, folds)
-  return reduced === null ? sewing : { ...sewing, plans: { ...plans, taken: reduced.plan }, cloth: { folds, thickest: reduced.thickest } }
+  return reduced === null ? sewing : { ...sewing, plans: { ...plans, taken: reduced.plan }, layers: { folds, thickest: reduced.thickest } }
 }
 
 /** Patches above which the least cloth is found at once and not proved. */
@@ -116,7 +116,7 @@ type SewnParts = Pick<Report, 'joins' | 'pressing' | 'crooked' | 'repeats' | 'bu
 
 /** What needs joins. */
 function sewnParts(sewing: Sewing, taken: PressedPlan, others: readonly PressedPlan[], cache: FindingsCache | null): SewnParts {
-  const { laid, plane, depth, cloth } = sewing
+  const { laid, plane, depth, layers } = sewing
   const { pressed, seams, proved } = taken
   const fixes = fixesOf(laid, plane, taken, others, (changed) => sewBlock(changed, 'quick'))
   return {
@@ -132,8 +132,8 @@ function sewnParts(sewing: Sewing, taken: PressedPlan, others: readonly PressedP
       partial: seams.filter(({ kind }) => kind === 'partial').length,
       proved,
     },
-    repeats: depth === 'quick' ? [] : repeatsOf(laid, seams).map((alike) => alike.map(joinId)),
-    bulk: cloth === null ? null : { most: cloth.thickest.most, at: cloth.thickest.at },
+    repeats: depth === 'quick' ? [] : repeatsOf(laid, seams).map((repeats) => repeats.map(joinId)),
+    bulk: layers === null ? null : { most: layers.thickest.most, at: layers.thickest.at },
     meetings: meetingsOf(sewing, taken, fixes, cache),
     edges: edgesOf(shownEdges(laid, plane, taken.met.loose), pressed.toward),
   }
@@ -153,9 +153,9 @@ const NOT_SEWN: SewnParts = {
 const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0, starts: 0, turns: 0, proved: true }
 
 /** The quilting route as the maker wants it: as long as the report's, unless she begins where that costs something. */
-export function quiltingRoute(block: Block, wishes: QuiltingOptions = {}): Ditch {
+export function quiltingRoute(block: Block, options: QuiltingOptions = {}): Ditch {
   const laid = lay(block)
   const plane = planeOf(laid)
   // With borders on, the strips fill what lies round the grid: cloth beyond it overlaps them.
-  return plane.faults.length > 0 ? NO_DITCH : quilt(laid, plane, wishes)
+  return plane.faults.length > 0 ? NO_DITCH : quilt(laid, plane, options)
 }

@@ -10,7 +10,7 @@ import { cellOf, seamOf } from '../block/lengthsOf.ts'
 import type { Block, Turn } from '../values/block.ts'
 import { add, compare, multiply, type Rational, rational, subtract, toFile, toNumber } from '../exact/rational.ts'
 import { beside, type EdgeTouch, turnedEdges } from '../neighbours/blocksSideBySide.ts'
-import { across, down, isSquare, passedAt, type ChosenSetting, type SettingAsk, type CopyState, chooseSetting } from '../neighbours/setting.ts'
+import { across, down, isSquare, passedAt, type ChosenSetting, type SettingRequest, type CopyState, chooseSetting } from '../neighbours/setting.ts'
 import { mirrorOf, type ShownEdges, shownEdges } from '../neighbours/looseEnds.ts'
 import { tiedSeams, opposite } from '../pressing/tiedSeams.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
@@ -18,7 +18,7 @@ import { sewBlock } from './report.ts'
 import type { Problem, ReportPoint, Verdict } from '../values/report.ts'
 import { type Message, message } from '../values/messages.ts'
 
-export type { SettingAsk } from '../neighbours/setting.ts'
+export type { SettingRequest } from '../neighbours/setting.ts'
 export { PRESSINGS, TURNINGS } from '../neighbours/setting.ts'
 
 /** Copies across and down: beyond this a quilt is no longer one bed's. */
@@ -48,8 +48,8 @@ export interface SettingReport {
   readonly block: string
   readonly columns: number
   readonly rows: number
-  readonly turn: SettingAsk['turn']
-  readonly press: SettingAsk['press']
+  readonly turn: SettingRequest['turn']
+  readonly press: SettingRequest['press']
   /** Unfinished, in the measure's unit. */
   readonly unfinished: readonly [number, number]
   readonly problems: readonly Problem[]
@@ -68,35 +68,35 @@ export interface SettingReport {
 
 type SettingAnswer = { readonly ok: true; readonly value: SettingReport } | { readonly ok: false; readonly place: string; readonly message: Message }
 
-export function settingReport(block: Block, ask: SettingAsk): SettingAnswer {
+export function settingReport(block: Block, request: SettingRequest): SettingAnswer {
   const { laid, plane, faults, plans } = sewBlock(block, 'whole')
-  if (plans === null) return { ok: true, value: unsewn(block, ask, faults) }
+  if (plans === null) return { ok: true, value: unsewn(block, request, faults) }
   const { taken } = plans
   const shown = shownEdges(laid, plane, taken.met.loose)
-  const quarters = ask.turns === undefined ? ask.turn === 'alternate' : ask.turns.some((turn) => turn % 2 === 1)
+  const quarters = request.turns === undefined ? request.turn === 'alternate' : request.turns.some((turn) => turn % 2 === 1)
   if (quarters && !isSquare(shown)) return { ok: false, place: 'turn', message: message('quarter-turn-not-square') }
   const ways = versions(taken)
-  const chosen = chooseSetting(shown, taken.pressed.toward, ways.opposite, ask)
+  const chosen = chooseSetting(shown, taken.pressed.toward, ways.opposite, request)
   const { joins, meetings } = between(shown, chosen)
-  const inside = taken.pressed.clashes * ask.columns * ask.rows
+  const inside = taken.pressed.clashes * request.columns * request.rows
   const ruled = meetings.some(({ verdict, seams }) => verdict === 'clashes' && seams.some((seam) => ruleOf(taken, seam) === 'method'))
   const lifted = ruled
-    ? chooseSetting(shown, taken.pressed.toward, ways.lifted, { ...ask, press: ask.press === 'free' ? 'free' : 'alternate' }).clashes
+    ? chooseSetting(shown, taken.pressed.toward, ways.lifted, { ...request, press: request.press === 'free' ? 'free' : 'alternate' }).clashes
     : null
   const rulesLifted = lifted !== null && lifted < chosen.clashes ? lifted : null
   return {
     ok: true,
     value: {
-      ...head(block, ask, shown),
+      ...head(block, request, shown),
       problems: [],
-      places: chosen.states.map(({ turn, press }, place) => ({ at: [place % ask.columns, Math.floor(place / ask.columns)], turn, press })),
+      places: chosen.states.map(({ turn, press }, place) => ({ at: [place % request.columns, Math.floor(place / request.columns)], turn, press })),
       joins,
       meetings,
       clashes: { between: chosen.clashes, inside, total: chosen.clashes + inside },
       atLeast: chosen.atLeast,
       proved: chosen.atLeast === chosen.clashes,
       rulesLifted,
-      why: reasons(shown, chosen, ask, meetings, rulesLifted, taken.pressed.clashes),
+      why: reasons(shown, chosen, request, meetings, rulesLifted, taken.pressed.clashes),
     },
   }
 }
@@ -131,11 +131,11 @@ export function sideBySide(block: Block, left: Neighbour, right: Neighbour): Bes
   return beside(one, other).map(({ place, near, far, verdict }) => ({ at: toFile(place), left: near.map(joinId), right: far.map(joinId), verdict }))
 }
 
-function versions({ met, constraints, pressed, alike }: PressedPlan): {
+function versions({ met, constraints, pressed, matched }: PressedPlan): {
   opposite: PressedPlan['pressed']['toward']
   lifted: PressedPlan['pressed']['toward']
 } {
-  const groups = tiedSeams(met.crossings, constraints, alike?.matching ?? null)
+  const groups = tiedSeams(met.crossings, constraints, matched?.matching ?? null)
   return {
     opposite: opposite(groups, constraints, pressed.toward, 'rules').toward,
     lifted: opposite(groups, constraints, pressed.toward, 'word').toward,
@@ -146,7 +146,7 @@ const ruleOf = ({ constraints }: PressedPlan, seam: string): string | null | und
 
 function head(
   block: Block,
-  { columns, rows, turn, press }: SettingAsk,
+  { columns, rows, turn, press }: SettingRequest,
   shown: ShownEdges | null,
 ): Pick<SettingReport, 'format' | 'version' | 'block' | 'columns' | 'rows' | 'turn' | 'press' | 'unfinished'> {
   const seams = multiply(seamOf(block), rational(2))
@@ -163,9 +163,9 @@ function head(
   }
 }
 
-function unsewn(block: Block, ask: SettingAsk, problems: readonly Problem[]): SettingReport {
+function unsewn(block: Block, request: SettingRequest, problems: readonly Problem[]): SettingReport {
   return {
-    ...head(block, ask, null),
+    ...head(block, request, null),
     problems,
     places: [],
     joins: [],
@@ -274,7 +274,7 @@ function shortPresses(
 function reasons(
   shown: ShownEdges,
   chosen: ChosenSetting,
-  { turn, press, turns }: SettingAsk,
+  { turn, press, turns }: SettingRequest,
   meetings: readonly SettingMeeting[],
   rulesLifted: number | null,
   inside: number,
@@ -297,7 +297,7 @@ function reasons(
 }
 
 /** What is printed about blocks of odd and even numbers of units a side, and where the geometry differs. */
-function ruleOfThumb({ edges }: ShownEdges, { clashes }: ChosenSetting, turn: SettingAsk['turn'], press: SettingAsk['press']): Message[] {
+function ruleOfThumb({ edges }: ShownEdges, { clashes }: ChosenSetting, turn: SettingRequest['turn'], press: SettingRequest['press']): Message[] {
   const units = 1 + new Set((edges[0] ?? []).filter(({ corner }) => corner === null).map(({ place }) => toFile(place))).size
   if (turn !== 'none' || press === 'free' || units === 1) return []
   const [even, alike] = [units % 2 === 0, press === 'same']

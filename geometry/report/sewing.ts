@@ -19,7 +19,7 @@ export interface Sewing {
   readonly depth: Depth
   readonly plans: Plans | null
   /** The cloth as it lies; null where it was not asked for, or where the block has too many patches or folds. */
-  readonly cloth: { readonly folds: Folds; readonly thickest: Thickest } | null
+  readonly layers: { readonly folds: Folds; readonly thickest: Thickest } | null
 }
 
 /** The plan that is taken, and others that were pressed, for those who want to know what another order would do. */

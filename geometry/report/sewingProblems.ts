@@ -36,8 +36,8 @@ function passedOver({ laid }: Sewing, plan: PressedPlan): Problem[] {
 }
 
 /** Seams that match in alike units, yet are settled in different ways. */
-function conflicts(sewing: Sewing, { seams, alike }: PressedPlan): Problem[] {
-  return (alike?.shared.conflicting ?? []).map((seam): Problem => {
+function conflicts(sewing: Sewing, { seams, matched }: PressedPlan): Problem[] {
+  return (matched?.shared.conflicting ?? []).map((seam): Problem => {
     const { path, unit } = seams[seam] as Seam
     return {
       code: 'press',

@@ -91,7 +91,7 @@ export interface Border {
   readonly corner?: string
 }
 
-export interface PressAsked {
+export interface PressRequest {
   readonly at: FilePoint
   readonly toward: FilePoint | 'open'
 }
@@ -126,7 +126,7 @@ export interface Block {
   readonly units: readonly Unit[]
   readonly order?: Order
   readonly borders?: readonly Border[]
-  readonly press?: readonly PressAsked[]
+  readonly press?: readonly PressRequest[]
   /** Units that are alike are pressed alike. */
   readonly pressAlike?: boolean
   readonly cloth?: { readonly usableWidth?: Length }

@@ -154,14 +154,14 @@ function hourglassSections(block: Block, named: Named): string[] {
   const { unit } = block.measure
   return hourglassPlans(block)
     .filter(isSharing)
-    .map(({ pairs, layings, square, unfinished, goes, singles }) => {
+    .map(({ pairs, layings, square, unfinished, runs, singles }) => {
       const both = ([a, b]: FabricPair): string => `${named(a)} with ${named(b)}`
       const sewn = pairs.map(({ fabrics, count: number }) => `  Sew ${count(number, 'pair')} of squares into two triangles each: ${both(fabrics)}`)
       const laid = layings.map(
         ({ first, second, count: number }) =>
           `  Lay a triangle of ${both(first)} on one of ${both(second)}, ${number === 1 ? 'once' : `${number} times`}; sew across, cut: two hourglasses, mirror images`,
       )
-      const head = `Hourglasses together, from ${count(goes, 'pair')} of squares ${saySize([square, square], unit)}, trimmed to ${saySize([unfinished, unfinished], unit)} (single triangles take ${count(singles, 'square')}, and are sewn along the bias):`
+      const head = `Hourglasses together, from ${count(runs, 'pair')} of squares ${saySize([square, square], unit)}, trimmed to ${saySize([unfinished, unfinished], unit)} (single triangles take ${count(singles, 'square')}, and are sewn along the bias):`
       return [head, ...sewn, ...laid].join('\n')
     })
 }

@@ -4,7 +4,7 @@ import { lay } from '../../geometry/block/lay.ts'
 import { turnBlock } from '../../geometry/edits/unitEdits.ts'
 import type { Block, Unit } from '../../geometry/values/block.ts'
 import { coloured, coloursOf, colouringPages } from '../../geometry/report/colourReport.ts'
-import { alikePatches, backgroundOf, type ColouringRequest, colouringsOf, MOST_COLOURINGS } from '../../geometry/colouring/colourings.ts'
+import { matchingPatches, backgroundOf, type ColouringRequest, colouringsOf, MOST_COLOURINGS } from '../../geometry/colouring/colourings.ts'
 import { groupsOfWays, symmetriesOf } from '../../geometry/colouring/blockSymmetry.ts'
 import { findings } from '../../geometry/report/report.ts'
 import { blockOf, FABRICS, sequence, square, star } from '../help.ts'
@@ -35,8 +35,8 @@ describe('the symmetry of a block', () => {
   })
 
   it('calls alike what it brings to one another: wings, bodies, corners and the centre of a star', () => {
-    expect(alikePatches(plainStar).map(({ patches }) => patches.length)).toEqual([4, 8, 4, 1])
-    expect(alikePatches(plainStar).map(({ fabrics }) => fabrics.join())).toEqual(['a', 'b', 'a', 'd'])
+    expect(matchingPatches(plainStar).map(({ patches }) => patches.length)).toEqual([4, 8, 4, 1])
+    expect(matchingPatches(plainStar).map(({ fabrics }) => fabrics.join())).toEqual(['a', 'b', 'a', 'd'])
   })
 })
 

@@ -55,7 +55,7 @@ describe('methods of one unit beside each other', () => {
     for (const one of choices) {
       if (!one.possible) throw new Error(inEnglish(one.why))
       expect(one.wasted).toBeGreaterThanOrEqual(0)
-      expect(one.wasted).toBeLessThan(one.cloth)
+      expect(one.wasted).toBeLessThan(one.fabricArea)
       expect(one.saved).toBeLessThanOrEqual(one.wasted)
       expect(one.pieces.every(({ count }) => Number.isInteger(count))).toBe(true)
     }
@@ -101,10 +101,10 @@ describe('methods of one unit beside each other', () => {
       expect(choice(unitOf(kind), method).wasted).toBeCloseTo(0, 9)
     }
     const each = (method: Method) => {
-      const { cloth, wasted, makes } = choice(unitOf('goose'), method)
-      return { cloth: cloth / makes, kept: (cloth - wasted) / makes }
+      const { fabricArea, wasted, makes } = choice(unitOf('goose'), method)
+      return { fabric: fabricArea / makes, kept: (fabricArea - wasted) / makes }
     }
-    expect(each('geese-4').cloth).toBeLessThan(each('corner-flip').cloth)
+    expect(each('geese-4').fabric).toBeLessThan(each('corner-flip').fabric)
     // Squares that are flipped bring no dog ears to the tip: the square of an allowance less for each wing.
     expect(each('geese-4').kept - each('corner-flip').kept).toBeCloseTo(2 * RULE.seam ** 2, 9)
   })

@@ -11,7 +11,7 @@ describe('goes of a method that makes several at once', () => {
     ['hst-8', 5, 1, 3],
     ['hst-8', 8, 1, 0],
     ['plain', 5, 5, 0],
-  ] as const)('%s: %i triangles take %i: common practice, no source', (method, count, goes, spare) => {
+  ] as const)('%s: %i triangles take %i: common practice, no source', (method, count, runs, spare) => {
     const units = Array.from({ length: count }, (_, x) => ({
       id: `t${x}`,
       kind: 'hst' as const,
@@ -22,7 +22,7 @@ describe('goes of a method that makes several at once', () => {
       fabrics: { upper: 'a', lower: 'b' },
     }))
     const [row] = report(blockOf(count, 1, units)).units
-    expect(row).toMatchObject({ count, goes, spare })
+    expect(row).toMatchObject({ count, goes: runs, spare })
   })
 
   it('two pairs of fabrics never share squares: common practice, no source', () => {
@@ -41,14 +41,14 @@ describe('goes of a method that makes several at once', () => {
 
   it('by eights, fours and twos together are as few as any that leave least over: by trying all', () => {
     for (let count = 1; count <= 60; count++) {
-      const ways: { spare: number; goes: number }[] = []
+      const ways: { spare: number; runs: number }[] = []
       for (let byEight = 0; byEight <= 8; byEight++)
         for (let byFour = 0; byFour <= 15; byFour++)
           for (let byTwo = 0; byTwo <= 30; byTwo++) {
             const spare = 8 * byEight + 4 * byFour + 2 * byTwo - count
-            if (spare >= 0) ways.push({ spare, goes: byEight + byFour + byTwo })
+            if (spare >= 0) ways.push({ spare, runs: byEight + byFour + byTwo })
           }
-      const [best] = ways.sort((one, other) => one.spare - other.spare || one.goes - other.goes)
+      const [best] = ways.sort((one, other) => one.spare - other.spare || one.runs - other.runs)
       expect(mixedRuns(count)).toMatchObject(best as object)
     }
   })
@@ -65,13 +65,13 @@ describe('goes of a method that makes several at once', () => {
         fabrics: { upper: 'a', lower: 'b' },
       }))
       const rows = report(blockOf(count, 1, units)).units
-      const { goes, spare } = mixedRuns(count)
-      expect([rows.reduce((sum, row) => sum + row.goes, 0), rows.reduce((sum, row) => sum + row.spare, 0)], `${count}`).toEqual([goes, spare])
+      const { runs, spare } = mixedRuns(count)
+      expect([rows.reduce((sum, row) => sum + row.goes, 0), rows.reduce((sum, row) => sum + row.spare, 0)], `${count}`).toEqual([runs, spare])
     }
   })
 
   it('of one go are what it makes', () => {
-    expect(runsNeeded(9, 4)).toEqual({ goes: 3, spare: 3 })
-    expect(runsNeeded(0, 4)).toEqual({ goes: 0, spare: 0 })
+    expect(runsNeeded(9, 4)).toEqual({ runs: 3, spare: 3 })
+    expect(runsNeeded(0, 4)).toEqual({ runs: 0, spare: 0 })
   })
 })

@@ -63,8 +63,8 @@ describe('a block with alike units pressed alike', () => {
     for (let seed = 1; seed <= 12; seed++) {
       const { plans } = sewBlock(few(seed, 3, 2), 'quick')
       if (plans === null) throw new Error('not sewn')
-      const { met, constraints, alike, pressed } = plans.taken
-      const tied = alike?.shared
+      const { met, constraints, matched, pressed } = plans.taken
+      const tied = matched?.shared
       if (tied === undefined) throw new Error('not tied')
       const numbers = [...new Set(tied.choiceOf)]
       let least: [number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]

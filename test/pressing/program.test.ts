@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest'
 import { lay, type Laid } from '../../geometry/block/lay.ts'
 import { checkBlock } from '../../geometry/block/read.ts'
-import { type Block, type FilePoint, ORDERS, type PressAsked } from '../../geometry/values/block.ts'
+import { type Block, type FilePoint, ORDERS, type PressRequest } from '../../geometry/values/block.ts'
 import { rational, toFile } from '../../geometry/exact/rational.ts'
 import { press } from '../../geometry/pressing/press.ts'
 import type { PressedPlan } from '../../geometry/pressing/plan.ts'
@@ -132,7 +132,7 @@ function blockAtRandom(next: () => number): Block {
 }
 
 /** A maker's words for some seams of the plan: to a patch that the seam runs along, or open. */
-function asked(next: () => number, block: Block): PressAsked[] {
+function asked(next: () => number, block: Block): PressRequest[] {
   const laid = lay(block)
   const plane = planeOf(laid)
   const sewn = plane.edges.filter(({ plus, minus }) => plus >= 0 && minus >= 0)

@@ -4,7 +4,7 @@
  * Source  its tag (see `SOURCES.md`) stands beside each block. Where a page prints only a name, the layout is from memory.
  */
 import { describe, expect, it } from 'vitest'
-import type { Block, PressAsked } from '../../geometry/values/block.ts'
+import type { Block, PressRequest } from '../../geometry/values/block.ts'
 import { ORDERS } from '../../geometry/values/block.ts'
 import { sayLength } from '../../geometry/exact/lengths.ts'
 import { readBlock, report, writeBlock } from '../../geometry/index.ts'
@@ -313,7 +313,7 @@ describe('printed pressing', () => {
   /** The block with the seams between its units pressed the way the arrows point, row by row; units are `unit` cells wide. */
   function arrows(block: Block, rows: readonly string[], unit: number): Block {
     const press = rows.flatMap((row, y) =>
-      [...row].map((arrow, x): PressAsked => {
+      [...row].map((arrow, x): PressRequest => {
         // A quarter of the way down, where no seam of the units ends.
         const [seam, level] = [(x + 1) * unit, (y + 0.25) * unit]
         return { at: [seam, level], toward: [seam + (arrow === '<' ? -unit / 4 : unit / 4), level] }

@@ -58,7 +58,7 @@ describe('binding', () => {
   })
 
   it('five strips of 2 1/2 are 12 1/2 in, 3/8 yd; the page buys 1/2, rounding to quarters [S138]', () => {
-    expect(bindingFor([46, 46], 'in', 40)).toMatchObject({ strips: 5, cloth: 12.5, buy: 3 / 8 })
+    expect(bindingFor([46, 46], 'in', 40)).toMatchObject({ strips: 5, fabricLength: 12.5, buy: 3 / 8 })
   })
 
   it('on the bias, 51 by 61 from a square of 24.7: ours the next eighth [S139]', () => {

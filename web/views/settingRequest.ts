@@ -5,15 +5,15 @@
  */
 import { useEffect } from 'react'
 import { create } from 'zustand'
-import { type Block, type Message, message, type SettingAsk, type SettingReport, type Turn } from '../../geometry/index.ts'
+import { type Block, type Message, message, type SettingRequest, type SettingReport, type Turn } from '../../geometry/index.ts'
 import { deepClient } from '../workers/clients.ts'
 import { useStore } from '../document/store.ts'
 
 export interface SettingChoice {
   readonly columns: number
   readonly rows: number
-  readonly turn: SettingAsk['turn'] | 'hand'
-  readonly press: SettingAsk['press']
+  readonly turn: SettingRequest['turn'] | 'hand'
+  readonly press: SettingRequest['press']
   /** Of each copy, row by row, where they are turned by hand. */
   readonly turns: readonly Turn[]
 }

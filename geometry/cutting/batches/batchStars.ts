@@ -35,14 +35,14 @@ export function starsOfOneBatch(corners: Batch['corners']): Star[] {
     const key = turnsOf(star).map(nameOf).sort()[0] as string
     if (!found.has(key)) found.set(key, star)
   }
-  return [...found.values()].sort((one, other) => alikeNeighbours(other) - alikeNeighbours(one))
+  return [...found.values()].sort((one, other) => matchingNeighbours(other) - matchingNeighbours(one))
 }
 
 const turnsOf = (star: Star): Star[] => [0, 1, 2, 3].map((turn) => [...star.slice(turn), ...star.slice(0, turn)] as unknown as Star)
 const nameOf = (star: Star): string => star.flat().join(' ')
 
 /** How often, going round with the tips inward, a goose's left wing lies beside a right wing of the same cloth. */
-function alikeNeighbours(star: Star): number {
+function matchingNeighbours(star: Star): number {
   return star.filter(([left], place) => left === (star[(place + 1) % 4] as Wings)[1]).length
 }
 

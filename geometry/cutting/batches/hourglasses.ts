@@ -37,7 +37,7 @@ export interface HourglassPlan {
   /** Pairs of squares, each sewn into two triangles. */
   readonly pairs: readonly { readonly fabrics: FabricPair; readonly count: number }[]
   readonly layings: readonly Laying[]
-  readonly goes: number
+  readonly runs: number
   /** Pairs of squares where each look is made by itself. */
   readonly alone: number
   /** Squares, each cut twice corner to corner, of which single triangles would be sewn. */
@@ -46,8 +46,8 @@ export interface HourglassPlan {
 }
 
 /** One look with two fabrics is in the cut list as it is; what shares squares, or has more fabrics, is worth a word. */
-export const isSharing = ({ goes, alone, layings }: HourglassPlan): boolean =>
-  goes < alone || layings.some(({ first, second }) => pairName(first) !== pairName(second))
+export const isSharing = ({ runs, alone, layings }: HourglassPlan): boolean =>
+  runs < alone || layings.some(({ first, second }) => pairName(first) !== pairName(second))
 
 /** Clockwise from the top. */
 type Round = readonly [string, string, string, string]
@@ -84,7 +84,7 @@ export function hourglassPlans(block: Block): HourglassPlan[] {
       square: quartered(finished, rule),
       pairs,
       layings,
-      goes: goesOfPairs(pairs),
+      runs: runsOfPairs(pairs),
       alone: looks.reduce((sum, look) => sum + leastAlone(look), 0),
       singles: singlesOf(units),
       proved,
@@ -123,17 +123,17 @@ function looksOf(units: readonly (readonly [string, Round])[]): Look[] {
     else looks.set(name, { round, own: [id], mirrored: [] })
   }
   return [...looks.values()].map((look) => {
-    const alike = nameOf(look.round) === nameOf(mirrorRound(look.round))
-    return { ...look, lays: alike ? Math.ceil(look.own.length / 2) : Math.max(look.own.length, look.mirrored.length) }
+    const symmetric = nameOf(look.round) === nameOf(mirrorRound(look.round))
+    return { ...look, lays: symmetric ? Math.ceil(look.own.length / 2) : Math.max(look.own.length, look.mirrored.length) }
   })
 }
 
 /** As many lays one way as the parity says, one or none; the others the other way, by twos no different. */
 function layingsOf({ round, own, mirrored, lays }: Look, odd: 0 | 1): Laying[] {
   const [a, b, c, d] = round
-  const alike = nameOf(round) === nameOf(mirrorRound(round))
+  const symmetric = nameOf(round) === nameOf(mirrorRound(round))
   const made = (from: number, count: number): string[] =>
-    alike ? own.slice(2 * from, 2 * (from + count)) : [...own.slice(from, from + count), ...mirrored.slice(from, from + count)]
+    symmetric ? own.slice(2 * from, 2 * (from + count)) : [...own.slice(from, from + count), ...mirrored.slice(from, from + count)]
   const ways: Laying[] = [
     { first: [a, b], second: [c, d], count: odd, makes: made(0, odd) },
     { first: [b, c], second: [d, a], count: lays - odd, makes: made(odd, lays - odd) },
@@ -153,22 +153,22 @@ function pairsOf(layings: readonly Laying[]): { fabrics: FabricPair; count: numb
   return [...triangles.values()].map(({ fabrics, count }) => ({ fabrics, count: Math.ceil(count / 2) }))
 }
 
-const goesOfPairs = (pairs: readonly { readonly count: number }[]): number => pairs.reduce((sum, { count }) => sum + count, 0)
-const goesOf = (looks: readonly Look[], chosen: readonly (0 | 1)[]): number =>
-  goesOfPairs(pairsOf(looks.flatMap((look, place) => layingsOf(look, chosen[place] as 0 | 1))))
-const leastAlone = (look: Look): number => Math.min(goesOf([look], [0]), goesOf([look], [1]))
+const runsOfPairs = (pairs: readonly { readonly count: number }[]): number => pairs.reduce((sum, { count }) => sum + count, 0)
+const runsOf = (looks: readonly Look[], chosen: readonly (0 | 1)[]): number =>
+  runsOfPairs(pairsOf(looks.flatMap((look, place) => layingsOf(look, chosen[place] as 0 | 1))))
+const leastAlone = (look: Look): number => Math.min(runsOf([look], [0]), runsOf([look], [1]))
 
 /** For each look, whether an odd number of it is laid the first way: the fewest pairs of squares. */
 function leastOdd(looks: readonly Look[]): { chosen: (0 | 1)[]; proved: boolean } {
   const toggles = looks.map((_, place) => place)
   let chosen: (0 | 1)[] = looks.map(() => 0)
-  let best = goesOf(looks, chosen)
+  let best = runsOf(looks, chosen)
   const triangles = looks.reduce((sum, { lays }) => sum + 2 * lays, 0)
   const atLeast = Math.ceil(triangles / 2)
   const better = (other: (0 | 1)[]): boolean => {
-    const goes = goesOf(looks, other)
-    if (goes >= best) return false
-    best = goes
+    const runs = runsOf(looks, other)
+    if (runs >= best) return false
+    best = runs
     chosen = other
     return true
   }

@@ -114,14 +114,14 @@ function coloured(geese: readonly Wings[], sides: readonly Sides[]): Omit<Neares
   let changed = 0
   const corners = sides.map((four): Batch['corners'] => {
     const some = geese[four.find((goose) => goose >= 0) as number] as Wings
-    const cloth = four.map((goose, side) => geese[goose]?.[1] ?? geese[four[(side + 3) % 4] as number]?.[0] ?? some[1])
+    const fabrics = four.map((goose, side) => geese[goose]?.[1] ?? geese[four[(side + 3) % 4] as number]?.[0] ?? some[1])
     four.forEach((goose, side) => {
       if (goose < 0) return
-      const left = cloth[(side + 1) % 4] as string
+      const left = fabrics[(side + 1) % 4] as string
       if (left !== (geese[goose] as Wings)[0]) changed++
-      wings[goose] = [left, cloth[side] as string]
+      wings[goose] = [left, fabrics[side] as string]
     })
-    return cloth as unknown as Batch['corners']
+    return fabrics as unknown as Batch['corners']
   })
   return { wings, changed, corners }
 }
@@ -240,7 +240,7 @@ function sharedOut(geese: readonly Wings[], walks: readonly (readonly string[])[
     const name = wings.join(' ')
     waiting.set(name, [...(waiting.get(name) ?? []), goose])
   })
-  const full = walks.map((corners) => corners.map((cloth, side) => waiting.get(`${corners[(side + 1) % 4]} ${cloth}`)?.pop() ?? -1))
+  const full = walks.map((corners) => corners.map((fabric, side) => waiting.get(`${corners[(side + 1) % 4]} ${fabric}`)?.pop() ?? -1))
   const used = (four: readonly number[]): number => four.filter((goose) => goose >= 0).length
   full.sort((one, other) => used(other) - used(one))
   const over = full.slice(batches).flatMap((four) => four.filter((goose) => goose >= 0))

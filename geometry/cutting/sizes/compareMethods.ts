@@ -34,11 +34,11 @@ export type MethodChoice = PossibleChoice | { readonly method: Method; readonly 
 
 export interface PossibleChoice extends OneRun {
   readonly possible: true
-  /** Pieces to cut for one go, before any is cut corner to corner. */
+  /** Pieces to cut for one run, before any is cut corner to corner. */
   readonly toCut: number
   /** Cloth for one go; for one unit it is this by `makes`. */
-  readonly cloth: number
-  /** Of that cloth, what ends up in no unit of the go: trimmings, dog ears and offcuts. */
+  readonly fabricArea: number
+  /** Of that cloth, what ends up in no unit of the run: trimmings, dog ears and offcuts. */
   readonly wasted: number
   /** Of what is wasted, what the bonus triangles would keep. */
   readonly saved: number
@@ -52,26 +52,26 @@ export interface PossibleChoice extends OneRun {
 
 export function compareMethods(unit: Unit, block: Block, oversize = 0): MethodChoice[] {
   return KIND_FACTS[unit.kind].methods.map((method) => {
-    const go = oneRun(unit, block, method, oversize)
-    return 'code' in go ? { method, possible: false, why: go } : choiceOf(unit, block, go)
+    const run = oneRun(unit, block, method, oversize)
+    return 'code' in run ? { method, possible: false, why: run } : choiceOf(unit, block, run)
   })
 }
 
-function choiceOf(unit: Unit, block: Block, go: OneRun): PossibleChoice {
+function choiceOf(unit: Unit, block: Block, run: OneRun): PossibleChoice {
   const rule = ruleOf(block)
-  const cloth = go.pieces.reduce((sum, { size, count }) => sum + size[0] * size[1] * count, 0)
-  const flipped = go.method === 'corner-flip'
-  const bonus = flipped ? bonusOf(unit, go, block, rule) : []
+  const fabricArea = run.pieces.reduce((sum, { size, count }) => sum + size[0] * size[1] * count, 0)
+  const flipped = run.method === 'corner-flip'
+  const bonus = flipped ? bonusOf(unit, run, block, rule) : []
   return {
-    ...go,
+    ...run,
     possible: true,
-    toCut: go.pieces.reduce((sum: number, { count }: CutPiece) => sum + count, 0),
-    cloth,
-    wasted: flipped ? offcutsOf(unit, go, block, rule) : Math.max(0, cloth - go.makes * keptIn(unit, block, rule.seam)),
-    saved: go.makes * bonus.reduce((sum, { finished, count }) => sum + count * keptInTriangles(finished, rule.seam), 0),
-    biasSeams: go.method === 'plain' ? slantingSeams(unit) : 0,
-    biasEdges: go.method === 'hst-4' ? 4 : unit.kind === 'polygon' ? slantingSides(unit.corners.map(exactPoint)) : 0,
-    trimmed: isTrimmed(unit.kind, go.method),
+    toCut: run.pieces.reduce((sum: number, { count }: CutPiece) => sum + count, 0),
+    fabricArea,
+    wasted: flipped ? offcutsOf(unit, run, block, rule) : Math.max(0, fabricArea - run.makes * keptIn(unit, block, rule.seam)),
+    saved: run.makes * bonus.reduce((sum, { finished, count }) => sum + count * keptInTriangles(finished, rule.seam), 0),
+    biasSeams: run.method === 'plain' ? slantingSeams(unit) : 0,
+    biasEdges: run.method === 'hst-4' ? 4 : unit.kind === 'polygon' ? slantingSides(unit.corners.map(exactPoint)) : 0,
+    trimmed: isTrimmed(unit.kind, run.method),
     bonus,
   }
 }
@@ -83,14 +83,14 @@ export const bonusFinished = (leg: number, { seam, round }: Rule): number =>
 const isCorner = (name: string): boolean => name !== 'goose' && name !== 'centre'
 
 /** Two triangles at each corner, one of the base and one of the square, whose legs end one allowance beyond the seam. */
-function offcutsOf(unit: Unit, go: OneRun, block: Block, { seam }: Rule): number {
-  const leg = legOf(unit, go, block) + (2 - Math.SQRT2) * seam
+function offcutsOf(unit: Unit, run: OneRun, block: Block, { seam }: Rule): number {
+  const leg = legOf(unit, run, block) + (2 - Math.SQRT2) * seam
   return Object.keys(unit.fabrics).filter(isCorner).length * leg * leg
 }
 
-function bonusOf(unit: Unit, go: OneRun, block: Block, rule: Rule): Bonus[] {
+function bonusOf(unit: Unit, run: OneRun, block: Block, rule: Rule): Bonus[] {
   const base = unit.fabrics.goose ?? unit.fabrics.centre ?? ''
-  const finished = bonusFinished(legOf(unit, go, block), rule)
+  const finished = bonusFinished(legOf(unit, run, block), rule)
   if (finished <= 0) return []
   const counts = new Map<string, number>()
   for (const [name, fabric] of Object.entries(unit.fabrics)) {

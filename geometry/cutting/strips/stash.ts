@@ -268,7 +268,7 @@ class Search {
     if (length + Math.max(0, this.bound()) > this.below - this.filler.task.least + 1e-5 || this.passed(length)) return
     this.fromOpen(next, length)
     this.fromNew(next, length)
-    this.fromCloth(next, length)
+    this.fromNewFabric(next, length)
   }
 
   private passed(length: number): boolean {
@@ -314,7 +314,7 @@ class Search {
     }
   }
 
-  private fromCloth(next: number, length: number): void {
+  private fromNewFabric(next: number, length: number): void {
     for (const strip of this.stripsWith(next, this.filler.task.width, this.below - length - this.filler.task.least)) {
       this.bought.push(strip)
       this.without(strip, () => this.lay(length + strip.height))

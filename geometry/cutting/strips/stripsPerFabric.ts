@@ -36,7 +36,7 @@ export function fabricRows(
   const rows = wanted.map(({ id, pieces }, index): FabricRow => {
     const found = solve(pieces, width, steps / (wanted.length - index))
     steps -= found.steps
-    return { fabric: id, buy: toBuy(found.length, block.measure.unit), ...cloth(found) }
+    return { fabric: id, buy: toBuy(found.length, block.measure.unit), ...fabricColumns(found) }
   })
   return { rows, tooLarge: cut.filter((row) => !fitsAcross(row, width)) }
 }
@@ -44,7 +44,7 @@ export function fabricRows(
 /** Whether the cloth is wide enough for it, one way at least. */
 export const fitsAcross = ({ size, fixed }: CutRow, width: number): boolean => (fixed ? size[0] : Math.min(...size)) <= width + EPSILON
 
-const cloth = ({ length, atLeast, strips }: StripsFor): Pick<FabricRow, 'length' | 'proved' | 'atLeast' | 'strips'> =>
+const fabricColumns = ({ length, atLeast, strips }: StripsFor): Pick<FabricRow, 'length' | 'proved' | 'atLeast' | 'strips'> =>
   length <= atLeast ? { length, proved: true, strips } : { length, proved: false, atLeast, strips }
 
 export interface StripsFor {

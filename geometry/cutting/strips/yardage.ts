@@ -15,8 +15,8 @@ export const stripsFrom = (length: number, height: number, straightening = 0): n
   Math.max(0, Math.floor((length - straightening) / height + EPSILON))
 
 /** Pieces `wide` by `high` from a piece of cloth. */
-export const piecesFrom = (cloth: readonly [number, number], [wide, high]: readonly [number, number], straightening = 0): number =>
-  stripsFrom(cloth[1], high, straightening) * stripsFrom(cloth[0], wide)
+export const piecesFrom = (fabric: readonly [number, number], [wide, high]: readonly [number, number], straightening = 0): number =>
+  stripsFrom(fabric[1], high, straightening) * stripsFrom(fabric[0], wide)
 
 /** What to ask for in a shop: yards, to the next eighth, or metres, to the next tenth. */
 export const toBuy = (length: number, unit: 'in' | 'cm'): number =>

@@ -20,7 +20,7 @@ import type { Toward } from '../values.ts'
 const BUDGET = 6_000
 
 export function reduceBulk(plane: Plane, plan: PressedPlan, folds: Folds): { plan: PressedPlan; thickest: Thickest } | null {
-  const groups = tiedSeams(plan.met.crossings, plan.constraints, plan.alike?.matching ?? null)
+  const groups = tiedSeams(plan.met.crossings, plan.constraints, plan.matched?.matching ?? null)
   const place = blockBounds(folds)
   let patience = patient()
   const weigh = (toward: readonly Toward[]): Thickest | null => {

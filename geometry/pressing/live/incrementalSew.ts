@@ -19,9 +19,9 @@ import { OUTSIDE, type PlaneEdge, type Subdivision } from '../../plane/subdivide
 import { clockwiseSide, crossedAt, endsOf, type SideOf } from '../meet.ts'
 import type { PlanSewer, SewnPlan } from '../plan.ts'
 import { sideLookupOf } from '../sideLookup.ts'
-import { isNumberedAlike, isSame, type PatchableSewing, type InnerEdit, innerEdit, PlanPatcher } from './patchPlan.ts'
+import { isNumberedTheSame, isSame, type PatchableSewing, type InnerEdit, innerEdit, PlanPatcher } from './patchPlan.ts'
 import type { Crossing, SeamEnd, PressConstraint } from '../values.ts'
-import { seamConstraint, withAskedPressing } from '../pressRules.ts'
+import { seamConstraint, withRequestedPressing } from '../pressRules.ts'
 
 /** Joins kept by the first piece they join; older ones are forgotten. */
 const MOST_JOINTS = 12
@@ -125,7 +125,7 @@ export class IncrementalSew implements PlanSewer {
       before === null || changed === null ? null : { parts: changed, outlines: changed.filter((part) => liesOtherwise(before, laid, part)) }
     for (const cache of this.divisions.values()) cache.next(edit, laid.parts.length)
     if (this.known.size > MOST_KNOWN) this.known.clear()
-    const numbered = before !== null && edit !== null && isNumberedAlike(before, laid, edit.parts)
+    const numbered = before !== null && edit !== null && isNumberedTheSame(before, laid, edit.parts)
     if (numbered) for (const part of edit.parts) this.parts[part] = this.placed(laid, part)
     else this.parts = laid.parts.map((_, part) => this.placed(laid, part))
     if (numbered && edit.outlines.length === 0) this.shift(innerEdit(before, plane, edit.parts))
@@ -258,7 +258,7 @@ class BlockSewer {
       plain.push(join.constraint)
     }
     const met = { crossings, ends, clockwise, loose: looseOf(this.laid, this.plane, seams, clockwise) }
-    return { seams, sideOf, met, plain, ...withAskedPressing(this.laid, this.plane, seams, sideOf, plain) }
+    return { seams, sideOf, met, plain, ...withRequestedPressing(this.laid, this.plane, seams, sideOf, plain) }
   }
 
   /** In sewing order: the units' own, then those of the tree. */

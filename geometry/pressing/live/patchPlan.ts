@@ -20,7 +20,7 @@ import { clockwiseSide, crossedAt, endsOf, type SideOf } from '../meet.ts'
 import type { SewnPlan } from '../plan.ts'
 import { sideLookupOf } from '../sideLookup.ts'
 import type { Crossing, SeamEnd, PressConstraint } from '../values.ts'
-import { seamConstraint, withAskedPressing } from '../pressRules.ts'
+import { seamConstraint, withRequestedPressing } from '../pressRules.ts'
 
 /** `plain`: the constraints but for the maker's own word on a place. */
 export interface PatchableSewing extends SewnPlan {
@@ -34,7 +34,7 @@ export interface InnerEdit {
 }
 
 /** Whether all parts and patches have the numbers that they had: as many patches in all are not enough, one part may have one less and another one more. */
-export function isNumberedAlike(before: Laid, now: Laid, changed: readonly number[]): boolean {
+export function isNumberedTheSame(before: Laid, now: Laid, changed: readonly number[]): boolean {
   if (before.parts.length !== now.parts.length || before.patches.length !== now.patches.length) return false
   return changed.every((part) => isEqual(before.parts[part]?.patches ?? [], now.parts[part]?.patches ?? []))
 }
@@ -125,7 +125,7 @@ export class PlanPatcher {
       )
     const met = { crossings: this.crossings, ends: this.known.ends, clockwise: this.known.clockwise, loose: this.loose(laid, plane) }
     const { sideOf } = this
-    return { seams: this.known.seams, sideOf, met, ...withAskedPressing(laid, plane, this.known.seams, sideOf, this.known.plain) }
+    return { seams: this.known.seams, sideOf, met, ...withRequestedPressing(laid, plane, this.known.seams, sideOf, this.known.plain) }
   }
 
   /** The parts' own seams join their patches as they do now. */
@@ -233,7 +233,7 @@ export class PlanPatcher {
     for (const index of touched) {
       const [from, to] = [this.starts[index] as number, this.starts[index + 1] as number]
       const last = this.crossings.slice(from, to)
-      const now = this.metBy(plane, index).map((crossing, place) => (isAlike(last[place], crossing) ? (last[place] as Crossing) : crossing))
+      const now = this.metBy(plane, index).map((crossing, place) => (isSameCrossing(last[place], crossing) ? (last[place] as Crossing) : crossing))
       met.set(index, now)
       if (now.length !== last.length) longer = true
     }
@@ -316,7 +316,7 @@ function isEqual(one: readonly unknown[], other: readonly unknown[]): boolean {
   return one.length === other.length && one.every((value, place) => value === other[place])
 }
 
-function isAlike(one: Crossing | undefined, other: Crossing): boolean {
+function isSameCrossing(one: Crossing | undefined, other: Crossing): boolean {
   if (one === undefined || one.dot !== other.dot || one.type !== other.type || !isEqual(one.seams, other.seams)) return false
   return one.leans === other.leans || (one.leans !== null && other.leans !== null && isEqual(one.leans, other.leans))
 }

@@ -1,7 +1,16 @@
 /** Every way of looking at a block, written down as text and compared with what was looked at and found right. */
 import { recorder } from './recorder.ts'
 import { describe, expect, it } from 'vitest'
-import { type Block, type Layered, layered, quiltingRoute, routeLines, type SettingAsk, settingReport, wrongSide } from '../../../geometry/index.ts'
+import {
+  type Block,
+  type Layered,
+  layered,
+  quiltingRoute,
+  routeLines,
+  type SettingRequest,
+  settingReport,
+  wrongSide,
+} from '../../../geometry/index.ts'
 import { fabricPainting } from '../../../web/board/layers/fabricLayer.ts'
 import { drawMarks } from '../../../web/board/layers/marksLayer.ts'
 import { type Frame, frameOf } from '../../../web/board/viewport.ts'
@@ -53,7 +62,7 @@ function sewn(block: Block, { findings }: Layered, step: number, part: number): 
   return drawn(assembly(findings, block, step, part).drawing)
 }
 
-function among(block: Block, ask: SettingAsk): string {
+function among(block: Block, ask: SettingRequest): string {
   const answer = settingReport(block, ask)
   if (!answer.ok) throw new Error(answer.message.code)
   const { columns, rows, places, joins, meetings } = answer.value

@@ -2,7 +2,7 @@
 import {
   ORDERS,
   type Order,
-  setCloth,
+  setUsableWidth,
   setGrid,
   setMeasure,
   setOrder,
@@ -70,7 +70,7 @@ export function BlockSettings() {
           label={t('Usable cloth width ({unit})', { unit })}
           value={length(block.cloth?.usableWidth ?? toNumber(usableWidthOf(block)))}
           validate={lengthProblem}
-          onCommit={(text) => edit(setCloth(lengthForFile(text)))}
+          onCommit={(text) => edit(setUsableWidth(lengthForFile(text)))}
         />
         <label>
           {t('Join by')}

@@ -1,6 +1,6 @@
 /** Patches that are alike, recoloured together; two fabrics exchanged. */
 import { useMemo, useState } from 'react'
-import { alikePatches, type Block, colourPatches, exchangeFabrics, message, type PatchName } from '../../../geometry/index.ts'
+import { matchingPatches, type Block, colourPatches, exchangeFabrics, message, type PatchName } from '../../../geometry/index.ts'
 import { unitShapes, type Point } from '../../document/shapes.ts'
 import { edit, setView, getState, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
@@ -13,7 +13,7 @@ const MOST_GROUPS = 40
 
 export function MatchingPatches() {
   const block = useStore(({ history }) => history.block)
-  const groups = useMemo(() => (block.units.length > MOST_UNITS ? [] : alikePatches(block)), [block])
+  const groups = useMemo(() => (block.units.length > MOST_UNITS ? [] : matchingPatches(block)), [block])
   return (
     <section aria-labelledby="groups-title">
       <h2 id="groups-title">{t('Alike patches together')}</h2>

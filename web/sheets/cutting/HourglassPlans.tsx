@@ -15,13 +15,13 @@ function Together({ plan, block }: { readonly plan: HourglassPlan; readonly bloc
   const pair = ([a, b]: FabricPair): string => t('{a} with {b}', { a: name(a), b: name(b) })
   return (
     <details className="order">
-      <summary>{tn(plan.goes, 'Hourglasses together: from one pair of squares', 'Hourglasses together: from {n} pairs of squares')}</summary>
+      <summary>{tn(plan.runs, 'Hourglasses together: from one pair of squares', 'Hourglasses together: from {n} pairs of squares')}</summary>
       <p className="hint">
         {t('Squares {size}; trimmed to {trimmed}.', {
           size: saySides([plan.square, plan.square], unit),
           trimmed: saySides([plan.unfinished, plan.unfinished], unit),
         })}{' '}
-        {plan.goes < plan.alone && tn(plan.alone, 'Each look by itself would take one pair.', 'Each look by itself would take {n} pairs.')}{' '}
+        {plan.runs < plan.alone && tn(plan.alone, 'Each look by itself would take one pair.', 'Each look by itself would take {n} pairs.')}{' '}
         {plan.proved ? t('No fewer will do.') : t('The fewest found.')}{' '}
         {tn(
           plan.singles,

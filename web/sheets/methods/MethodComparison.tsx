@@ -33,7 +33,7 @@ function methodWords(choice: MethodChoice, block: Block): string {
   return [
     `${tn(choice.toCut, 'One piece to cut', '{n} pieces to cut')}, ${tn(choice.makes, 'one unit at once', '{n} units at once')}`,
     t('{cloth} of cloth a unit, {lost} of it lost', {
-      cloth: area(choice.cloth / choice.makes),
+      cloth: area(choice.fabricArea / choice.makes),
       lost: area((choice.wasted - choice.saved) / choice.makes),
     }),
     ...(choice.biasSeams > 0 ? [tn(choice.biasSeams, 'one seam on the bias', '{n} seams on the bias')] : []),

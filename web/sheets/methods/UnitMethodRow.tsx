@@ -77,8 +77,8 @@ export function UnitMethodRow({ row, report, block }: Props) {
 
 /** Offers to mix the methods for triangle squares, so that nothing is left over and fewer pairs of squares are sewn. */
 function MixedMethods({ row }: { readonly row: UnitRow }) {
-  const { byEight, byFour, byTwo, goes, spare } = mixedRuns(row.count)
-  if (goes >= row.goes && spare >= row.spare) return null
+  const { byEight, byFour, byTwo, runs, spare } = mixedRuns(row.count)
+  if (runs >= row.goes && spare >= row.spare) return null
   const parts = [
     ...(byEight > 0 ? [tn(byEight, 'one pair of squares for eight', '{n} pairs of squares for eight each')] : []),
     ...(byFour > 0 ? [tn(byFour, 'one for four, edges on the bias', '{n} for four each, edges on the bias')] : []),

@@ -1,5 +1,5 @@
 /** The block repeated side by side: how many copies, how they are turned and pressed, where they clash, and the choice with the fewest clashes. */
-import { type Block, type Method, methodOf, PRESSINGS, setPressFree, type SettingAsk, TURNINGS } from '../../../geometry/index.ts'
+import { type Block, type Method, methodOf, PRESSINGS, setPressFree, type SettingRequest, TURNINGS } from '../../../geometry/index.ts'
 import { changeSetting, type SettingChoice, type SettingState, useSetting } from '../../views/settingRequest.ts'
 import { edit, setView, useStore } from '../../document/store.ts'
 import { label, t, tn } from '../../words/words.ts'
@@ -13,7 +13,7 @@ const TURN_NAMES: Readonly<Record<SettingChoice['turn'], string>> = {
   free: label('as nests best'),
   hand: label('by hand'),
 }
-const PRESS_NAMES: Readonly<Record<SettingAsk['press'], string>> = {
+const PRESS_NAMES: Readonly<Record<SettingRequest['press'], string>> = {
   same: label('all alike'),
   alternate: label('every other one opposite'),
   free: label('as nests best'),
@@ -53,7 +53,7 @@ export function SettingPanel() {
         </label>
         <label>
           {t('Pressed')}
-          <select value={choice.press} onChange={(event) => changeSetting({ press: event.target.value as SettingAsk['press'] })}>
+          <select value={choice.press} onChange={(event) => changeSetting({ press: event.target.value as SettingRequest['press'] })}>
             {PRESSINGS.map((press) => (
               <option key={press} value={press}>
                 {t(PRESS_NAMES[press])}
