@@ -55,15 +55,17 @@ export interface Colourings {
 }
 
 /** The fabric of the greatest part of the block, borders apart; of equal ones the first on the list. */
-export function backgroundOf(block: Block): string | null {
+export const backgroundOf = (block: Block): string | null => backgroundIn(lay(block))
+
+function backgroundIn({ block, patches }: Laid): string | null {
   const areas = new Map<string, bigint>()
-  for (const { unit, fabric, corners } of lay(block).patches) if (unit >= 0) areas.set(fabric, (areas.get(fabric) ?? 0n) + doubleArea(corners))
+  for (const { unit, fabric, corners } of patches) if (unit >= 0) areas.set(fabric, (areas.get(fabric) ?? 0n) + doubleArea(corners))
   return block.fabrics.reduce<string | null>((best, { id }) => ((areas.get(id) ?? 0n) > (areas.get(best ?? '') ?? 0n) ? id : best), null)
 }
 
-export function colouringsOf(block: Block, request: ColouringRequest): Colourings {
-  const laid = lay(block)
-  const background = backgroundOf(block)
+/** All colourings of a laid block that a maker's request allows. */
+export function colouringsOf(laid: Laid, request: ColouringRequest): Colourings {
+  const background = backgroundIn(laid)
   const slots = slotsOf(laid, request, request.keepBackground ? background : null)
   const search = new Search(laid, slots, request)
   const present = search.colouring()

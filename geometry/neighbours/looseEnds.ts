@@ -10,7 +10,7 @@ import type { Laid } from '../block/lay.ts'
 import { type Rational, subtract } from '../exact/rational.ts'
 import type { Dot } from '../plane/points.ts'
 import type { Plane } from '../plane/subdivide.ts'
-import { leanToSide0 } from '../pressing/meet.ts'
+import { leanToSide0 } from '../pressing/nesting.ts'
 import type { SeamEnd, Toward } from '../pressing/values.ts'
 
 const EDGE_NAMES = ['top', 'right', 'bottom', 'left'] as const

@@ -10,7 +10,7 @@
 import { vectorBetween } from '../piecing/contact.ts'
 import type { Dot } from '../plane/points.ts'
 import type { Plane } from '../plane/subdivide.ts'
-import { verdictOf } from './press.ts'
+import { verdictOf } from './nesting.ts'
 import { type Folds, patchesNear } from './layers/folds.ts'
 import type { PressedPlan } from './plan.ts'
 import type { Crossing } from './values.ts'

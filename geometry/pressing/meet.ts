@@ -11,6 +11,7 @@ import { vectorBetween } from '../piecing/contact.ts'
 import type { Seam } from '../piecing/values.ts'
 import { crossSign, greatestCommon } from '../plane/points.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
+import { leanToSide0, mirrored } from './nesting.ts'
 import type { Crossing, SeamEnd } from './values.ts'
 
 /** Where the seams of a plan meet. */
@@ -186,25 +187,4 @@ function crossingsAt(plane: Plane, seam: SeamPath, join: number, place: number, 
   const seams = [...near, ...far].map((end) => end.seam)
   if (near.length > 0 && far.length > 0) return [{ dot, join, seams, type: 'pin', leans: null }]
   return ends.length > 1 ? [{ dot, join, seams, type: 'tip', leans: null }] : []
-}
-
-/** Right sides together, the far piece is folded over the join: two seams coincide when one is the mirror image of the other in it. */
-function mirrored([ex, ey]: readonly [number, number], a: SeamEnd, b: SeamEnd): boolean {
-  const parts = (end: SeamEnd): [bigint, bigint] => {
-    const [x, y, u, v] = [BigInt(end.dx), BigInt(end.dy), BigInt(ex), BigInt(ey)]
-    return [u * x + v * y, u * y - v * x]
-  }
-  const square = ex * a.dx + ey * a.dy
-  if (square === 0 && Number.isSafeInteger(square)) return ex * b.dx + ey * b.dy === 0
-  const [alongA, awayA] = parts(a)
-  const [alongB, awayB] = parts(b)
-  return alongA * awayB === -alongB * awayA
-}
-
-/** The way the allowances of a seam lean along a join when they are pressed toward its side 0. */
-export function leanToSide0([ex, ey]: readonly [number, number], end: SeamEnd): -1 | 1 {
-  const beside = crossSign(ex, ey, end.dx, end.dy)
-  // `clockwise` is the side that lies clockwise of the leaving direction.
-  const toClockwise = end.clockwise === 0
-  return (toClockwise ? -beside : beside) > 0 ? 1 : -1
 }

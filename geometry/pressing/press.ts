@@ -6,6 +6,7 @@
  * A ring is a chain walked once for each way of its first seam. Nothing is left out, so the sum over chains and rings is the minimum; each seam is
  * visited at most four times, so it is linear.
  */
+import { verdictOf } from './nesting.ts'
 import type { Crossing, Pressed, Toward, PressConstraint } from './values.ts'
 
 interface Tie {
@@ -170,16 +171,6 @@ export function scorePressing(crossings: readonly Crossing[], constraints: reado
   }
   return { toward, clashes: clashing.length, atLeast: clashing.length, against, clashing }
 }
-
-/** What becomes of one crossing once its seams are pressed. */
-export function verdictOf({ type, leans, seams }: Crossing, toward: readonly Toward[]): 'nests' | 'clashes' | 'open' | 'pin' | 'tip' {
-  if (type !== 'pair' || leans === null) return type === 'pin' ? 'pin' : 'tip'
-  const [a, b] = [toward[seams[0] as number] as Toward, toward[seams[1] as number] as Toward]
-  if (a === 'open' || b === 'open') return 'open'
-  return lean(leans[0], a) === lean(leans[1], b) ? 'clashes' : 'nests'
-}
-
-const lean = (toSide0: -1 | 1, toward: 0 | 1): number => (toward === 0 ? toSide0 : -toSide0)
 
 /** By seam: the seams it lies on across later joins, at most one for each of its two ends; none where either is pressed open. */
 export function tiesOf(crossings: readonly Crossing[], constraints: readonly PressConstraint[]): Tie[][] {

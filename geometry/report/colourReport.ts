@@ -73,9 +73,9 @@ export interface ColouringPage extends Omit<Colourings, 'colourings' | 'present'
 
 /** Works out all colourings once, and judges those of one page after the other as they are asked for. */
 export function colouringPages(block: Block, request: ColouringRequest): (from: number, count: number) => ColouringPage {
-  const { patches, ...all } = colouringsOf(block, request)
   const sewing = sewBlock(block, 'quick')
   const { laid } = sewing
+  const { patches, ...all } = colouringsOf(laid, request)
   const clashes = clashCounter(sewing)
   const batches = batchesIn(laid)
   const scorePressing = (one: Colouring): JudgedColouring => {

@@ -8,7 +8,7 @@
 import type { Seam } from '../piecing/values.ts'
 import type { Dot } from '../plane/points.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
-import { verdictOf } from '../pressing/press.ts'
+import { verdictOf } from '../pressing/nesting.ts'
 import type { PressConstraint, Toward } from '../pressing/values.ts'
 import type { Join, ReportPoint } from '../values/report.ts'
 import type { FindingsCache } from './findingsCache.ts'

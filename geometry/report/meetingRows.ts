@@ -7,7 +7,7 @@
 import type { Dot } from '../plane/points.ts'
 import { Thickness } from '../pressing/layers/thickness.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
-import { verdictOf } from '../pressing/press.ts'
+import { verdictOf } from '../pressing/nesting.ts'
 import type { Fix, Meeting } from '../values/report.ts'
 import type { FindingsCache } from './findingsCache.ts'
 import { joinId } from './joinRows.ts'

@@ -10,7 +10,7 @@
  * that needs joins is empty, and the rest is said all the same.
  * Everything else in this room starts here: layers, settings, colours, and the findings that follow edits (the same stages, with a cache).
  */
-import { planeOf } from '../block/blockPlane.ts'
+import { gridPlaneOf, planeOf } from '../block/blockPlane.ts'
 import { lay } from '../block/lay.ts'
 import { patchCount } from '../block/patchCount.ts'
 import { cellOf, seamOf } from '../block/lengthsOf.ts'
@@ -59,7 +59,8 @@ export const findings = (block: Block): Findings => findingsOf(sewBlock(block, '
 export function sewBlock(block: Block, depth: Depth, cache: SewingCache | null = null): Sewing {
   const laid = cache === null ? lay(block) : cache.lay(block)
   const plane = cache === null ? planeOf(laid) : cache.subdivide(laid)
-  const faults = layoutFaults(laid, plane)
+  // With borders on, the outline of the plane is not that of the grid.
+  const faults = layoutFaults(laid, plane.faults.length === 0 || laid.borders === 0 ? plane.faults : gridPlaneOf(laid).faults)
   if (faults.length > 0) return { laid, plane, faults, depth, plans: null, layers: null }
   const sewer = cache === null ? sewFromNothing(laid, plane) : cache.sewer(laid)
   const plans = choosePlan(laid, sewer.fingerprints, (choice) => {

@@ -48,15 +48,15 @@ function burnside(fabrics: number): number {
 
 describe('colourings of a star', () => {
   it('are as many as Burnside counts, less the present one', () => {
-    expect(colouringsOf(plainStar, { ...PLAIN, fabrics: ['b', 'c'] }).colourings).toHaveLength(burnside(2) - 1)
-    const three = colouringsOf(plainStar, PLAIN)
+    expect(colouringsOf(lay(plainStar), { ...PLAIN, fabrics: ['b', 'c'] }).colourings).toHaveLength(burnside(2) - 1)
+    const three = colouringsOf(lay(plainStar), PLAIN)
     expect(burnside(3)).toBeGreaterThan(MOST_COLOURINGS)
     expect(three.colourings).toHaveLength(MOST_COLOURINGS)
     expect(three.more).toBe(true)
   })
 
   it('begin with whole other fabrics, then two that alternate', () => {
-    const { slots, background, colourings } = colouringsOf(plainStar, PLAIN)
+    const { slots, background, colourings } = colouringsOf(lay(plainStar), PLAIN)
     expect(background).toBe('a')
     expect(slots).toHaveLength(8)
     expect(colourings.slice(0, 2).map(({ fabrics, symmetry }) => [new Set(fabrics).size, fabrics[0], symmetry])).toEqual([
@@ -74,7 +74,7 @@ describe('colourings of a star', () => {
       ['b', 'c'],
       ['b', 'c'],
     ])
-    const { colourings, more } = colouringsOf(mixed, { ...PLAIN, sameAmounts: true })
+    const { colourings, more } = colouringsOf(lay(mixed), { ...PLAIN, sameAmounts: true })
     // Of the 70 ways to lay four and four, 13 differ up to turns and mirrors (Burnside: (70 + 2·2 + 6 + 4·6) / 8); the present one is one of them.
     expect(colourings).toHaveLength((70 + 2 * 2 + 6 + 4 * 6) / 8 - 1)
     expect(more).toBe(false)
@@ -104,7 +104,7 @@ describe('every colouring offered', () => {
   it('takes fabrics of the block alone, changes only what may change, and differs from all others however the block is turned', () => {
     fc.assert(
       fc.property(anyBlock, anyWishes, (block, wishes) => {
-        const all = colouringsOf(block, wishes)
+        const all = colouringsOf(lay(block), wishes)
         expect(all.colourings.length).toBeLessThanOrEqual(MOST_COLOURINGS)
         const looks = new Set([lookOf(block)])
         const now = new Map(lay(block).patches.map(({ unit, name, fabric }) => [`${block.units[unit]?.id} ${name}`, fabric]))
@@ -119,7 +119,7 @@ describe('every colouring offered', () => {
         }
         const symmetries = all.colourings.map(({ symmetry }) => symmetry)
         expect(symmetries).toEqual([...symmetries].sort((a, b) => b - a))
-        expect(colouringsOf(block, wishes)).toEqual(all)
+        expect(colouringsOf(lay(block), wishes)).toEqual(all)
       }),
       { numRuns: 15 },
     )
@@ -155,7 +155,7 @@ describe('every colouring offered', () => {
   })
 
   it('is none where nothing may change, and the background of an empty block is none', () => {
-    expect(colouringsOf(blockOf(2, 1, [square('s', [0, 0]), square('t', [1, 0])]), PLAIN).colourings).toEqual([])
+    expect(colouringsOf(lay(blockOf(2, 1, [square('s', [0, 0]), square('t', [1, 0])])), PLAIN).colourings).toEqual([])
     expect(backgroundOf(blockOf(1, 1, []))).toBe(null)
   })
 })

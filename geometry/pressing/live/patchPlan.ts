@@ -13,7 +13,7 @@
  */
 import type { Laid, SewnPatches } from '../../block/lay.ts'
 import { contactOf } from '../../piecing/contact.ts'
-import { lineOf } from '../../piecing/sew.ts'
+import { lineOf } from '../../piecing/partialSeams.ts'
 import type { Seam, Tree } from '../../piecing/values.ts'
 import { OUTSIDE, type PlaneEdge, type Subdivision } from '../../plane/subdivide.ts'
 import { clockwiseSide, crossedAt, endsOf, type SideOf } from '../meet.ts'
