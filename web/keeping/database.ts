@@ -8,18 +8,13 @@
  *         adds and deletes the mark of its own lease: where a mark is there already, the database refuses the whole write. Nothing has to be read first,
  *         so a write is sent off completely before the page does anything else. (In the database a lease is called a turn.)
  */
-import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb'
+import { type IDBPTransaction, openDB } from 'idb'
 import { type Block, checkBlock } from '../../geometry/index.ts'
 import type { FiledBlock } from './blocksFile.ts'
-import { type History, type LooseStep, applyPacked, packStep, type Step } from '../document/history.ts'
+import { type History, applyPacked, type Step } from '../document/history.ts'
 import { sendOff, tryCommit } from './commit.ts'
-import type { Base, Card, Schema, Version, WholeVersion } from './schema.ts'
-
-/** What version 1 of the database held: one block, and its steps by their place. */
-interface SchemaOne extends DBSchema {
-  now: { key: string; value: { block: Block; past: number } }
-  steps: { key: number; value: LooseStep }
-}
+import { type Base, type Card, cardOf, newId, type Schema, type Version, type WholeVersion } from './schema.ts'
+import { upgradeDatabase } from './upgradeDatabase.ts'
 
 export interface DatabaseEvents {
   /** An older page holds the database open. */
@@ -32,14 +27,7 @@ export interface DatabaseEvents {
 
 export async function openBase(name = 'nestwright', { blocked, closed, lost }: DatabaseEvents = {}): Promise<Base> {
   const db = await openDB<Schema>(name, 2, {
-    async upgrade(db, from, _, work) {
-      for (const store of ['cards', 'bases', 'edits', 'turns', 'versionBlocks', 'desk'] as const) {
-        if (store === 'cards') db.createObjectStore(store, { keyPath: 'id' })
-        else db.createObjectStore(store)
-      }
-      db.createObjectStore('versions', { keyPath: 'id' }).createIndex('of', 'of')
-      if (from === 1) await upgradeFromOne(db as unknown as IDBPDatabase<SchemaOne>, work as unknown as Parameters<typeof upgradeFromOne>[1])
-    },
+    upgrade: (db, from, _, work) => upgradeDatabase(db, from, work),
     blocked,
     blocking(_old, next, event) {
       ;(event.target as IDBDatabase).close()
@@ -53,34 +41,6 @@ export async function openBase(name = 'nestwright', { blocked, closed, lost }: D
   return db
 }
 
-type Work = {
-  objectStore<S extends 'now' | 'steps'>(
-    name: S,
-  ): { get(key: string): Promise<SchemaOne['now']['value'] | undefined>; getAll(): Promise<LooseStep[]> }
-}
-
-/** The one block of version 1 becomes the first of many, with its history. */
-async function upgradeFromOne(db: IDBPDatabase<SchemaOne>, work: Work): Promise<void> {
-  const present = await work.objectStore('now').get('present')
-  const steps = await work.objectStore('steps').getAll()
-  if (present !== undefined) {
-    const id = newId()
-    const stores = work as unknown as { objectStore(name: string): { put(value: unknown, key?: unknown): Promise<unknown> } }
-    const card = cardOf({ id, made: Date.now(), lease: 1, base: present.past }, present.block, present.past, Date.now())
-    await stores.objectStore('cards').put(card)
-    await stores.objectStore('bases').put(present, id)
-    await Promise.all(steps.map((step, place) => stores.objectStore('edits').put(packStep(step), [id, place])))
-    await stores.objectStore('desk').put(id, 'open')
-  }
-  db.deleteObjectStore('now')
-  db.deleteObjectStore('steps')
-}
-
-export function newId(): string {
-  const random = crypto.getRandomValues(new Uint32Array(3))
-  return [...random].map((part) => part.toString(36)).join('')
-}
-
 /** What a page needs to write to a block: which block, under which lease, and where its base is. */
 export interface WriteCursor {
   readonly id: string
@@ -91,17 +51,6 @@ export interface WriteCursor {
 }
 
 export const firstCursor = (id = newId(), made = Date.now()): WriteCursor => ({ id, made, lease: 1, base: 0 })
-
-const cardOf = ({ id, made, lease }: WriteCursor, { name, fabrics }: Block, past: number, changed: number): Card => ({
-  id,
-  name,
-  fabrics: fabrics.map((fabric) => fabric.name),
-  made,
-  changed,
-  aside: null,
-  past,
-  turn: lease,
-})
 
 const editsOf = (id: string, from = 0): IDBKeyRange => IDBKeyRange.bound([id, from], [id, []])
 
@@ -312,7 +261,7 @@ export async function importBlocks(db: Base, filed: readonly FiledBlock[]): Prom
   const work = db.transaction(ALL, 'readwrite', { durability: 'strict' })
   await commitAll(work, (send) => {
     for (const { id, made, changed, block, versions } of filed) {
-      send(work.objectStore('cards').add(cardOf({ id, made, lease: 1, base: 0 }, block, 0, changed)))
+      send(work.objectStore('cards').add(cardOf({ id, made, lease: 1 }, block, 0, changed)))
       send(work.objectStore('bases').put({ past: 0, block }, id))
       send(work.objectStore('edits').delete(editsOf(id)))
       for (const version of versions)

@@ -21,7 +21,6 @@ import {
   firstCursor,
   deleteBlock,
   isFull,
-  newId,
   openLast,
   read,
   salvaged,
@@ -32,7 +31,7 @@ import {
   versionsOf,
 } from './database.ts'
 import { countDay, emptyArchive } from './archive.ts'
-import type { Base, Card, Version, VersionWhy, WholeVersion } from './schema.ts'
+import { type Base, type Card, newId, type Version, type VersionWhy, type WholeVersion } from './schema.ts'
 import { type Autosaver, autosaver, type SaveEvent } from './autosave.ts'
 import { openChannel, blockLock, type TabMessage } from './tabLocks.ts'
 import { thinALittle } from './thinVersions.ts'

@@ -43,3 +43,26 @@ export interface Schema extends DBSchema {
   desk: { key: string; value: string }
 }
 export type Base = IDBPDatabase<Schema>
+
+/** A new id for a block or a version. */
+export function newId(): string {
+  const random = crypto.getRandomValues(new Uint32Array(3))
+  return [...random].map((part) => part.toString(36)).join('')
+}
+
+/** What a list of blocks shows of this one. */
+export const cardOf = (
+  { id, made, lease }: { readonly id: string; readonly made: number; readonly lease: number },
+  { name, fabrics }: Block,
+  past: number,
+  changed: number,
+): Card => ({
+  id,
+  name,
+  fabrics: fabrics.map((fabric) => fabric.name),
+  made,
+  changed,
+  aside: null,
+  past,
+  turn: lease,
+})
