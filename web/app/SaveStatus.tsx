@@ -1,7 +1,7 @@
 /** A line below the header, if the block is not being saved or a newer version of the page is ready, with buttons for what to do. */
 import './saveStatus.css'
 import { type ReactNode, useState } from 'react'
-import { goOnWithCopy, takeOver, whenKept } from '../keeping/openBlock.ts'
+import { goOnWithCopy, takeOver, whenSaved } from '../keeping/openBlock.ts'
 import { saveFile } from '../keeping/download.ts'
 import { takeNewer, useNewer } from '../keeping/offline.ts'
 import { type StorageProblem, getState, useStore } from '../document/store.ts'
@@ -28,7 +28,7 @@ function newVersionReady(dismiss: () => void): ReactNode {
   return (
     <>
       <p>{t('A newer version of Nestwright is ready.')}</p>
-      <button type="button" onClick={() => void whenKept(takeNewer)}>
+      <button type="button" onClick={() => void whenSaved(takeNewer)}>
         {t('Load it now')}
       </button>
       <button type="button" onClick={dismiss}>

@@ -31,7 +31,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   const size = useElementSize(board, [640, 560])
   const shown = useShownBlock()
   const { block, report, view } = shown
-  const { zoom, pan, mode, cursor, chosen, tool } = view
+  const { zoom, pan, mode, cursor, selected, tool } = view
   const { hand, listeners } = useHand(board, size)
   const frame = useMemo(() => boardFrame(block, { zoom, pan, mode }, size), [block, zoom, pan, mode, size])
 
@@ -76,7 +76,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
         <p id="board-how" className="unseen">
           {t('Arrows walk over the cells, Enter chooses. All keys are listed under Keys.')}
         </p>
-        <CellGrid block={block} cursor={cursor} chosen={chosen} />
+        <CellGrid block={block} cursor={cursor} selected={selected} />
       </div>
     </div>
   )

@@ -9,8 +9,8 @@ import { TOOLS } from './tools.ts'
 
 export const BoardTools = memo(function BoardTools() {
   const tool = useStore(({ view }) => view.tool)
-  const count = useStore(({ view }) => view.chosen.length)
-  const halves = useStore(({ view }) => view.halves)
+  const count = useStore(({ view }) => view.selected.length)
+  const halves = useStore(({ view }) => view.halfCells)
   const adding = useStore(({ view }) => view.adding)
   return (
     <Toolbar upright name={t('Tools')}>

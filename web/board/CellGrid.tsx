@@ -19,14 +19,14 @@ export const cellId = ([x, y]: Point): string => `cell-${Math.floor(x)}-${Math.f
 interface Props {
   readonly block: Block
   readonly cursor: Point
-  readonly chosen: readonly string[]
+  readonly selected: readonly string[]
 }
 
 export const CellGrid = memo(function CellGrid(props: Props) {
   // What the maker does is drawn first; the words follow when there is time.
-  const { block, cursor, chosen } = useDeferredValue(props)
+  const { block, cursor, selected } = useDeferredValue(props)
   const { columns, rows } = block.grid
-  const selected = useMemo(() => new Set(chosen), [chosen])
+  const selectedIds = useMemo(() => new Set(selected), [selected])
   const fabricNames = useMemo(() => new Map(block.fabrics.map(({ id, name }) => [id, name])), [block.fabrics])
   const across = rangeOf(cursor[0], columns)
   const down = rangeOf(cursor[1], rows)
@@ -38,11 +38,11 @@ export const CellGrid = memo(function CellGrid(props: Props) {
           <tr key={y} aria-rowindex={y + 1}>
             {across.map((x) => {
               const units = unitsIn(block, [x, y])
-              const text = units.length === 0 ? t('empty') : units.map((unit) => unitText(unit, fabricNames, selected.has(unit.id))).join('; ')
+              const text = units.length === 0 ? t('empty') : units.map((unit) => unitText(unit, fabricNames, selectedIds.has(unit.id))).join('; ')
               return (
                 // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: as above
                 // biome-ignore lint/a11y/useFocusableInteractive: the board has the focus and names the cell that it is on
-                <td role="gridcell" key={x} id={cellId([x, y])} aria-colindex={x + 1} aria-selected={units.some(({ id }) => selected.has(id))}>
+                <td role="gridcell" key={x} id={cellId([x, y])} aria-colindex={x + 1} aria-selected={units.some(({ id }) => selectedIds.has(id))}>
                   {t('Column {x}, row {y}: {what}.', { x: x + 1, y: y + 1, what: text })}
                 </td>
               )

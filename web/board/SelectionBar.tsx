@@ -22,13 +22,13 @@ const SIDES: readonly (readonly [Side, string, string])[] = [
 
 export function SelectionBar() {
   // One line at a time, so that the block stays in sight: whoever places units is not arranging them yet.
-  const inHand = useStore(({ view }) => view.taking !== null)
+  const inHand = useStore(({ view }) => view.unitInHand !== null)
   return <div className="overboard">{inHand ? <UnitInHand /> : <ArrangeBar />}</div>
 }
 
 /** Appears over the board as soon as two units are selected, so that nothing moves away under the hand. */
 const ArrangeBar = memo(function ArrangeBar() {
-  const count = useStore(({ view }) => view.chosen.length)
+  const count = useStore(({ view }) => view.selected.length)
   if (count < 2) return null
   return (
     <div className="arranging">
@@ -67,22 +67,22 @@ const ArrangeBar = memo(function ArrangeBar() {
 
 /** A unit taken from the tray stays in hand until it is put back. */
 const UnitInHand = memo(function UnitInHand() {
-  const taking = useStore(({ view }) => view.taking)
-  const turned = useStore(({ view }) => view.turned)
-  const count = useStore(({ view }) => view.chosen.length)
+  const unitInHand = useStore(({ view }) => view.unitInHand)
+  const unitTurn = useStore(({ view }) => view.unitTurn)
+  const count = useStore(({ view }) => view.selected.length)
   const block = useStore(({ history }) => history.block)
-  if (taking === null) return null
+  if (unitInHand === null) return null
   return (
     <div className="inhand">
-      <UnitPicture block={block} kind={taking as TrayKind} turn={turned} />
-      <span>{t('In hand: {unit}', { unit: t(KIND_NAMES[taking]) })}</span>
+      <UnitPicture block={block} kind={unitInHand as TrayKind} turn={unitTurn} />
+      <span>{t('In hand: {unit}', { unit: t(KIND_NAMES[unitInHand]) })}</span>
       <button type="button" onClick={turnInHand}>
         {t('Turn it')}
       </button>
       <button type="button" disabled={count === 0} onClick={replaceSelection}>
         {t('Put in place of the chosen')}
       </button>
-      <button type="button" onClick={() => setView({ taking: null, turned: 0, notice: t('The unit is put back.') })}>
+      <button type="button" onClick={() => setView({ unitInHand: null, unitTurn: 0, notice: t('The unit is put back.') })}>
         {t('Put back')}
       </button>
     </div>

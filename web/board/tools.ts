@@ -26,7 +26,7 @@ export const TOOLS: readonly ToolWords[] = [
     icon: 'M-8 -3V0M-8 3V8H-5M-2 8H1M4 8H5V5M5 2V-1M-8 -5H-6M-3 -5H0M-1 0L6 -7M8 -7.6A1.9 1.9 0 1 0 4.2 -7.6A1.9 1.9 0 1 0 8 -7.6',
   },
   {
-    tool: 'round',
+    tool: 'loop',
     name: label('Draw round'),
     hint: label('Draw a line round units: those whose middle lies within are chosen. Shift adds.'),
     // A loop of thread, its needle at the end.

@@ -1,8 +1,8 @@
 /**
- * What the screen shows: the document with its history, and the maker's view of it.
+ * The state of the app: the document with its history, and the maker's view of it.
  *
- * The document changes only through `edit`, `undo`, `redo` and `replace`. The view (what is chosen, where the cursor stands, how the cloth is looked
- * at) is no part of the document: it is never undone.
+ * The document changes only through `edit`, `undo`, `redo` and `replaceDocument`. The view (the selection, the cursor, the view mode) is not part of the
+ * document and is never undone.
  */
 import { create } from 'zustand'
 import type { Block, Edit, EditCode, EditName, FilePoint, Kind, Findings, Layered, Repeat, StitchedLine, Turn } from '../../geometry/index.ts'
@@ -16,44 +16,43 @@ import { type Language, t, translate } from '../words/words.ts'
 import { applyEdit, type History, type Step, redoStep, replaceBlock, undoStep, newHistory } from './history.ts'
 
 /** What a drag over the board means. */
-export type DragTool = 'hand' | 'box' | 'round' | 'patch'
+export type DragTool = 'hand' | 'box' | 'loop' | 'patch'
 
 export type ViewMode = 'cloth' | 'value' | 'wrong' | 'layers' | 'order' | 'quilting' | 'setting'
 /** The sheets beside the board. */
 export type SheetName = 'block' | 'findings' | 'colour' | 'cutting' | 'quilting' | 'setting' | 'booklet'
 
 export interface ViewState {
-  /** Ids of the chosen units. */
-  readonly chosen: readonly string[]
+  /** Ids of the selected units. */
+  readonly selected: readonly string[]
   readonly patch: { readonly unit: string; readonly name: string } | null
   /** The fabric in hand. */
-  readonly brush: string | null
-  /** The kind in hand, to be laid down at the cursor. */
-  readonly taking: Kind | null
-  /** Quarter turns clockwise of the kind in hand. */
-  readonly turned: Turn
+  readonly fabricInHand: string | null
+  /** The kind of unit in hand, to be placed by a press or at the cursor. */
+  readonly unitInHand: Kind | null
+  /** Quarter turns clockwise of the unit in hand. */
+  readonly unitTurn: Turn
   readonly mode: ViewMode
   readonly sheet: SheetName
-  /** The language the page is drawn in. */
+  /** The language of the page. */
   readonly language: Language
-  /** Numbers, pressing and marks on the cloth. */
+  /** Whether seam numbers, pressing and marks are shown on the board. */
   readonly marks: boolean
-  /** Which meeting or problem is pointed at. */
+  /** The finding that is pointed at, such as `meeting 3`. */
   readonly finding: string | null
-  /** Lines on the board, in cells, that a panel points at: end to end, or round a patch. */
-  readonly shown: readonly (readonly (readonly [number, number])[])[] | null
-  /** A finding asked for on the board: the list brings it into sight and takes the focus to it. */
-  readonly sought: string | null
-  /** Joins made so far where the block is assembled step by step. */
+  /** Lines on the board that a panel points at, in cells: along seams or around patches. */
+  readonly pointedLines: readonly (readonly (readonly [number, number])[])[] | null
+  /** A finding that was pressed on the board: the list scrolls to it and focuses it. */
+  readonly requestedFinding: string | null
+  /** How many joins have been made, where the block is shown being sewn step by step. */
   readonly step: number
   readonly cursor: readonly [number, number]
-  /** What a drag over the board means. */
   readonly tool: DragTool
-  /** What is moved comes to lie on halves of cells too. */
-  readonly halves: boolean
-  /** What is pressed is added to what is chosen, or taken from it. */
+  /** Whether things snap to half cells too. */
+  readonly halfCells: boolean
+  /** Whether a press adds to the selection, or takes away from it. */
   readonly adding: boolean
-  /** How edits repeat about the middle of the block. */
+  /** How edits are repeated around the middle of the block. */
   readonly repeat: Repeat
   /** Corners of the free patch that is being drawn. */
   readonly corners: readonly FilePoint[]
@@ -61,7 +60,7 @@ export interface ViewState {
   readonly zoom: number
   readonly pan: readonly [number, number]
   readonly notice: string
-  /** Notices so far: the same sentence twice is said twice. */
+  /** How many notices there have been, so that a repeated sentence is announced again. */
   readonly notices: number
 }
 
@@ -72,13 +71,13 @@ export interface Stitching {
   readonly part: number
 }
 
-/** Which of the maker's blocks lies on the board, and how it is kept. */
+/** Which of the maker's blocks is on the board, and how it is saved. */
 interface CurrentBlock {
-  /** null until it is known, and where nothing can be kept. */
+  /** null until it is known, and if nothing can be saved. */
   readonly id: string | null
-  /** Another tab has the block in hand: here it is only looked at. */
+  /** Another tab is changing the block, so it is read-only here. */
   readonly readOnly: boolean
-  /** Why nothing, or not all, is kept. */
+  /** Why nothing is saved, or not everything. */
   readonly trouble: StorageProblem | null
 }
 /** No database (a private window); a full disk; another refusal; held open by an older page; closed for a newer one; written by a newer one. */
@@ -89,33 +88,33 @@ export interface AppState {
   readonly view: ViewState
   readonly saved: 'saved' | 'saving' | 'failed'
   readonly currentBlock: CurrentBlock
-  /** The block's layers of cloth, once they are worked out. */
+  /** The block's layers of fabric, once they have been computed. */
   readonly layers: LayeredBlock | null
-  /** What is stitched on the quilt: routes first, then fills, and how much of it so far (0 to 1). */
+  /** The quilting lines: routes first, then fills, and how much of them is stitched so far (0 to 1). */
   readonly stitching: Stitching | null
-  /** The block as it was laid out, while it is compared with what was sewn. */
+  /** The planned layout, while it is compared with what was sewn. */
   readonly comparedLayout: Block | null
-  /** What a fix would make of the block, while it is tried and not yet taken. */
+  /** The outcome of a fix, while it is shown but not yet taken. */
   readonly preview: Preview | null
-  /** The last edit, until the next: the block it made, what was found before it (when it could last be sewn), and where it took each point of the block. */
+  /** The last edit: the block after it, the findings before it (from when the block could last be sewn), and where it moved each point of the block. */
   readonly edited: { readonly block: Block; readonly before: Findings; readonly moved: (at: Point) => Point; readonly turned: boolean } | null
 }
 
 const START: ViewState = {
-  chosen: [],
+  selected: [],
   patch: null,
-  brush: null,
-  taking: null,
-  turned: 0,
-  halves: false,
+  fabricInHand: null,
+  unitInHand: null,
+  unitTurn: 0,
+  halfCells: false,
   adding: false,
   mode: 'cloth',
   sheet: 'findings',
   language: 'en',
   marks: true,
   finding: null,
-  shown: null,
-  sought: null,
+  pointedLines: null,
+  requestedFinding: null,
   step: 0,
   cursor: [0, 0],
   tool: 'hand',
@@ -142,7 +141,7 @@ export const useStore = create<AppState>(() => ({
 export const { getState, subscribe } = useStore
 const set = useStore.setState
 
-let keep: (history: History) => void = () => {}
+let saveHistory: (history: History) => void = () => {}
 
 function setHistory(history: History): void {
   if (history === getState().history) return
@@ -150,46 +149,51 @@ function setHistory(history: History): void {
     refuse()
     return
   }
-  // First it is sent off to be kept, then it is shown.
-  keep(history)
+  // It is sent to be saved before it is shown.
+  saveHistory(history)
   showHistory(history)
 }
 
-let refused = false
+let isRefusing = false
 
-/** Whatever an edit is about to say of itself, it was not made. */
+/** The edit was not made, so the notice that its caller is about to give is replaced. */
 function refuse(): void {
-  refused = true
+  isRefusing = true
   queueMicrotask(() => {
-    refused = false
+    isRefusing = false
   })
   setView({ notice: '' })
 }
 
-/** The same block as another tab has changed it. */
+/** Shows a new state of the same block: after an edit here, or as another tab has changed it. */
 export function showHistory(history: History): void {
   const ids = new Set(history.block.units.map(({ id }) => id))
   const { view } = getState()
-  const chosen = view.chosen.filter((id) => ids.has(id))
+  const selected = view.selected.filter((id) => ids.has(id))
   const patch = view.patch !== null && ids.has(view.patch.unit) ? view.patch : null
-  const brush = brushFor(history.block)
-  set({ history, preview: null, edited: null, view: { ...view, chosen, patch, brush, finding: null, shown: null, sought: null } })
+  const fabricInHand = fabricStillInHand(history.block)
+  set({
+    history,
+    preview: null,
+    edited: null,
+    view: { ...view, selected, patch, fabricInHand, finding: null, pointedLines: null, requestedFinding: null },
+  })
 }
 
-/** The fabric in hand, if the block has it. */
-const brushFor = ({ fabrics }: Block): string | null => fabrics.find(({ id }) => id === getState().view.brush)?.id ?? null
+/** The fabric in hand, if the block still has it. */
+const fabricStillInHand = ({ fabrics }: Block): string | null => fabrics.find(({ id }) => id === getState().view.fabricInHand)?.id ?? null
 
-/** Another block, with a history of its own. */
+/** Puts another block on the board, with its own history. */
 export function openHistory(history: History): void {
   clearFindings()
   const view: ViewState = {
     ...getState().view,
-    chosen: [],
+    selected: [],
     patch: null,
-    brush: brushFor(history.block),
+    fabricInHand: fabricStillInHand(history.block),
     finding: null,
-    shown: null,
-    sought: null,
+    pointedLines: null,
+    requestedFinding: null,
     step: 0,
     cursor: [0, 0],
     corners: [],
@@ -203,33 +207,33 @@ export function setLayers(block: Block, layered: Layered): void {
   if (getState().history.block === block) set({ layers: { block, layered } })
 }
 
-/** Findings that were worked out beside the page. */
+/** Stores findings that a worker has computed. */
 export function setFindings(block: Block, findings: FindingsState): void {
   keepFindings(block, findings)
-  // What shows them asks the cache again.
+  // Components that show them read the cache again.
   set({})
 }
 
 export const showStitching = (stitching: Stitching | null): void => set({ stitching })
 
-/** Keeps the block as it lies now, to compare with what comes out; null ends it. */
-export const setComparedLayout = (laid: Block | null): void => set({ comparedLayout: laid })
+/** Keeps a layout to compare what was sewn with it; null ends the comparison. */
+export const setComparedLayout = (layout: Block | null): void => set({ comparedLayout: layout })
 
-/** Edits after which it is said, too, that nothing else changed. */
+/** After these edits the notice also says if nothing else changed. */
 const TURNING: ReadonlySet<EditCode> = new Set<EditCode>(['turn-units', 'turn-units-half-round', 'mirror-units', 'turn-block', 'mirror-block'])
 
 export function edit(change: Edit): void {
   const { block } = getState().history
   const last = getState().edited
-  // Only what was worked out anyway: an edit never waits for a comparison.
+  // Only findings that are there already: an edit never waits for a comparison.
   const before = knownFindings(block)
   setHistory(applyEdit(getState().history, symmetricEdit(block, change, getState().view.repeat)))
   if (before === null || getState().history.block === block) return
-  // Nothing but the grid is held: what was before the last edit need not stay.
+  // The closure holds only the grid, so that the older block can be freed.
   const { grid } = block
   const moved = (at: Point): Point => change.moved?.(at, grid) ?? at
   const turned = TURNING.has(change.name.code)
-  // On the way through a layout that cannot be sewn, as one quarter of a half turn is, what it is compared with stays the last that could.
+  // While a layout cannot be sewn, as after the first quarter of a half turn, the comparison stays with the last one that could.
   const since = before.joins.length === 0 && last?.block === block && last.before.joins.length > 0 ? last : null
   const edited =
     since === null
@@ -238,12 +242,12 @@ export function edit(change: Edit): void {
   set({ edited })
 }
 
-/** Where the block does not lie on the board as it is laid, it is brought back, to show something on it. */
-export function backToCloth(): void {
+/** Leaves the views that show something else instead of the board, so that something can be shown on it. */
+export function showBoard(): void {
   if (getState().view.mode === 'order' || getState().view.mode === 'setting') setView({ mode: 'cloth' })
 }
 
-/** What a fix would make of the block is shown on the board; null shows the block itself again. */
+/** Shows the outcome of a fix on the board; null shows the block itself again. */
 export function showPreview(preview: Preview | null): void {
   if (preview !== getState().preview) set({ preview })
 }
@@ -251,7 +255,7 @@ export function showPreview(preview: Preview | null): void {
 export const replaceDocument = (block: Block, name: EditName): void => {
   clearFindings()
   setHistory(replaceBlock(getState().history, block, name))
-  setView({ chosen: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: displayName(block) }) })
+  setView({ selected: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: displayName(block) }) })
 }
 
 const stepWords = ({ name }: Step): string => (typeof name === 'string' ? name : translate(name))
@@ -269,9 +273,9 @@ export function redo(): void {
 }
 
 export function setView(change: Partial<ViewState>): void {
-  const told = refused && change.notice !== undefined ? { notice: t('Nothing was changed: this block is open in another tab.') } : {}
+  const refusal = isRefusing && change.notice !== undefined ? { notice: t('Nothing was changed: this block is open in another tab.') } : {}
   const notices = getState().view.notices + (change.notice === undefined ? 0 : 1)
-  set({ view: { ...getState().view, ...change, ...told, notices } })
+  set({ view: { ...getState().view, ...change, ...refusal, notices } })
 }
 
 export const setSaved = (saved: AppState['saved']): void => {
@@ -279,9 +283,9 @@ export const setSaved = (saved: AppState['saved']): void => {
 }
 export const setCurrentBlock = (change: Partial<CurrentBlock>): void => set({ currentBlock: { ...getState().currentBlock, ...change } })
 
-/** Where every change of the document goes to be kept. */
-export const onHistoryChange = (keeper: (history: History) => void): void => {
-  keep = keeper
+/** Sets the function that saves every change of the document. */
+export const onHistoryChange = (save: (history: History) => void): void => {
+  saveHistory = save
 }
 
 export const useFindings = (): FindingsState => useStore(({ history, layers }) => cachedFindings(history.block, layers))

@@ -10,7 +10,7 @@ interface PlacedPatch {
   readonly fabric: string
   readonly unit: string | null
   readonly name: string
-  readonly ring: readonly Point[]
+  readonly outline: readonly Point[]
   /** Quarter turns of the whole drawing. */
   readonly turned?: Turn
 }
@@ -18,19 +18,19 @@ interface PlacedPatch {
 export function fabricParts(block: Block, patches: Iterable<PlacedPatch>, faint = false): DrawingPart[] {
   const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, { colour: flatColour(fabric), printed: fabric.print !== undefined }]))
   const units = [...fabrics.values()].some(({ printed }) => printed) ? new Map(block.units.map((unit) => [unit.id, unit])) : null
-  const parts = new Map<string, { part: Omit<DrawingPart, 'rings'>; rings: (readonly Point[])[] }>()
-  for (const { fabric, unit: id, name, ring, turned = 0 } of patches) {
+  const parts = new Map<string, { part: Omit<DrawingPart, 'outlines'>; outlines: (readonly Point[])[] }>()
+  for (const { fabric, unit: id, name, outline, turned = 0 } of patches) {
     const { colour, printed } = fabrics.get(fabric) ?? { colour: UNKNOWN_COLOUR, printed: false }
     const unit = printed ? units?.get(id ?? '') : undefined
     const turn = ((unit === undefined ? 0 : lieOf(unit, name)) + turned) % 4
     const key = printed ? `${fabric} ${turn}` : fabric
     const known = parts.get(key)
-    if (known !== undefined) known.rings.push(ring)
+    if (known !== undefined) known.outlines.push(outline)
     else
       parts.set(key, {
         part: { type: 'fabric', colour, ...(printed ? { print: { fabric, turn } } : {}), ...(faint ? { faint: true } : {}) },
-        rings: [ring],
+        outlines: [outline],
       })
   }
-  return [...parts.values()].map(({ part, rings }): DrawingPart => ({ ...part, rings }))
+  return [...parts.values()].map(({ part, outlines }): DrawingPart => ({ ...part, outlines }))
 }

@@ -75,41 +75,41 @@ function tileOf(fabric: Fabric, print: Print, mode: ViewMode, size: number): Til
 }
 
 function drawnTile(fabric: Fabric, print: Print, mode: ViewMode, size: number): HTMLCanvasElement {
-  const [canvas, brush] = newCanvas(size, size)
-  brush.fillStyle = colourInView(fabric.colour, mode)
-  brush.fillRect(0, 0, size, size)
-  brush.scale(size, size)
+  const [canvas, context] = newCanvas(size, size)
+  context.fillStyle = colourInView(fabric.colour, mode)
+  context.fillRect(0, 0, size, size)
+  context.scale(size, size)
   for (const { mark, colour } of marksOf(fabric, print)) {
-    brush.fillStyle = colourInView(colour, mode)
-    brush.beginPath()
-    traceMark(brush, mark)
-    brush.fill()
+    context.fillStyle = colourInView(colour, mode)
+    context.beginPath()
+    traceMark(context, mark)
+    context.fill()
   }
   return canvas
 }
 
-function traceMark(brush: CanvasRenderingContext2D, mark: PrintMark): void {
-  if (mark.type === 'disc') brush.arc(...mark.at, mark.radius, 0, Math.PI * 2)
-  else for (const [x, y] of mark.corners) brush.lineTo(x, y)
-  brush.closePath()
+function traceMark(context: CanvasRenderingContext2D, mark: PrintMark): void {
+  if (mark.type === 'disc') context.arc(...mark.at, mark.radius, 0, Math.PI * 2)
+  else for (const [x, y] of mark.corners) context.lineTo(x, y)
+  context.closePath()
 }
 
 function photoTile(print: Print, mode: ViewMode, size: number): HTMLCanvasElement | null {
   const photo = photoOf(print)
   if (!photo.complete || photo.naturalWidth === 0) return null
   const width = Math.min(size, photo.naturalWidth)
-  const [canvas, brush] = newCanvas(width, Math.max(1, Math.round((width * photo.naturalHeight) / photo.naturalWidth)))
-  brush.drawImage(photo, 0, 0, canvas.width, canvas.height)
-  if (mode === 'value') turnGrey(brush, canvas)
+  const [canvas, context] = newCanvas(width, Math.max(1, Math.round((width * photo.naturalHeight) / photo.naturalWidth)))
+  context.drawImage(photo, 0, 0, canvas.width, canvas.height)
+  if (mode === 'value') turnGrey(context, canvas)
   if (mode === 'wrong') {
-    brush.fillStyle = 'rgb(255 255 255 / 0.45)'
-    brush.fillRect(0, 0, canvas.width, canvas.height)
+    context.fillStyle = 'rgb(255 255 255 / 0.45)'
+    context.fillRect(0, 0, canvas.width, canvas.height)
   }
   return canvas
 }
 
-function turnGrey(brush: CanvasRenderingContext2D, { width, height }: HTMLCanvasElement): void {
-  const picture = brush.getImageData(0, 0, width, height)
+function turnGrey(context: CanvasRenderingContext2D, { width, height }: HTMLCanvasElement): void {
+  const picture = context.getImageData(0, 0, width, height)
   const { data } = picture
   for (let at = 0; at < data.length; at += 4) {
     const hex = `#${[0, 1, 2].map((channel) => (data[at + channel] as number).toString(16).padStart(2, '0')).join('')}`
@@ -118,7 +118,7 @@ function turnGrey(brush: CanvasRenderingContext2D, { width, height }: HTMLCanvas
     data[at + 1] = grey
     data[at + 2] = grey
   }
-  brush.putImageData(picture, 0, 0)
+  context.putImageData(picture, 0, 0)
 }
 
 function newCanvas(width: number, height: number): [HTMLCanvasElement, CanvasRenderingContext2D] {

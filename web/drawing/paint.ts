@@ -119,8 +119,8 @@ function stroke(pen: Canvas, part: DrawingPart, { toPixels }: PaintContext, colo
   pen.stroke()
 }
 
-function each({ spots = [] }: DrawingPart, { toPixels }: PaintContext, draw: (x: number, y: number) => void): void {
-  for (const [x, y] of spots) draw(...toPixels(x, y))
+function each({ points = [] }: DrawingPart, { toPixels }: PaintContext, draw: (x: number, y: number) => void): void {
+  for (const [x, y] of points) draw(...toPixels(x, y))
 }
 
 /** The wrong side of a fabric is paler than its right side. */

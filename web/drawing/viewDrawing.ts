@@ -44,10 +44,10 @@ export interface DrawingPart {
   readonly verdict?: Verdict
   readonly text?: string
   /** Closed outlines. */
-  readonly rings?: readonly (readonly Point[])[]
+  readonly outlines?: readonly (readonly Point[])[]
   /** Open lines. */
-  readonly ways?: readonly (readonly Point[])[]
-  readonly spots?: readonly Point[]
+  readonly lines?: readonly (readonly Point[])[]
+  readonly points?: readonly Point[]
   /** For a wedge or bars: the direction across the seam, one cell long. */
   readonly toward?: Point
 }
@@ -62,16 +62,20 @@ export interface PathPen {
 }
 
 /** Adds the outlines and lines of a part to a path. */
-export function tracePart(pen: PathPen, { rings = [], ways = [] }: DrawingPart, toPixels: (x: number, y: number) => readonly [number, number]): void {
-  for (const ring of rings) {
-    along(pen, ring, toPixels)
+export function tracePart(
+  pen: PathPen,
+  { outlines = [], lines = [] }: DrawingPart,
+  toPixels: (x: number, y: number) => readonly [number, number],
+): void {
+  for (const outline of outlines) {
+    tracePath(pen, outline, toPixels)
     pen.closePath()
   }
-  for (const way of ways) along(pen, way, toPixels)
+  for (const line of lines) tracePath(pen, line, toPixels)
 }
 
-function along(pen: PathPen, spots: readonly Point[], toPixels: (x: number, y: number) => readonly [number, number]): void {
-  spots.forEach(([x, y], index) => {
+function tracePath(pen: PathPen, points: readonly Point[], toPixels: (x: number, y: number) => readonly [number, number]): void {
+  points.forEach(([x, y], index) => {
     const [px, py] = toPixels(x, y)
     if (index === 0) pen.moveTo(px, py)
     else pen.lineTo(px, py)

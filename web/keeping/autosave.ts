@@ -7,7 +7,7 @@
  *         always together with everything that came after it: nothing is skipped.
  */
 import type { History } from '../document/history.ts'
-import { baseFails, isOvertaken, type WriteCursor, write } from './database.ts'
+import { needsNewBase, isOvertaken, type WriteCursor, write } from './database.ts'
 import type { Base } from './schema.ts'
 
 export type SaveEvent =
@@ -30,7 +30,7 @@ export interface Autosaver {
 const FIRST_PAUSE = 1000
 const LONGEST_PAUSE = 30_000
 
-export function autosaver(base: () => Base, tell: (news: SaveEvent) => void): Autosaver {
+export function autosaver(base: () => Base, report: (news: SaveEvent) => void): Autosaver {
   let cursor: WriteCursor | null = null
   let kept: History | null = null
   let wanted: History | null = null
@@ -52,7 +52,7 @@ export function autosaver(base: () => Base, tell: (news: SaveEvent) => void): Au
     if (cursor === null || wanted === null) return
     const [to, sent] = [cursor, wanted]
     // While a base is being written, each later write brings its own: it may no longer lead on from the one before.
-    const lay = laying > 0 || baseFails(to, kept, sent)
+    const lay = laying > 0 || needsNewBase(to, kept, sent)
     laying += lay ? 1 : 0
     const flight: Promise<void> = writeNow(to, sent, lay)
       .then(
@@ -74,7 +74,7 @@ export function autosaver(base: () => Base, tell: (news: SaveEvent) => void): Au
     cursor = next
     kept = sent
     pause = FIRST_PAUSE
-    if (wanted === sent) tell({ type: 'saved', id: next.id })
+    if (wanted === sent) report({ type: 'saved', id: next.id })
   }
 
   const refused = (error: unknown, to: WriteCursor): void => {
@@ -82,10 +82,10 @@ export function autosaver(base: () => Base, tell: (news: SaveEvent) => void): Au
     if (isOvertaken(error)) {
       const history = wanted
       begin(null, null)
-      tell({ type: 'overtaken', history })
+      report({ type: 'overtaken', history })
       return
     }
-    tell({ type: 'failed', error })
+    report({ type: 'failed', error })
     clearTimeout(again)
     again = setTimeout(send, pause)
     pause = Math.min(2 * pause, LONGEST_PAUSE)
@@ -97,7 +97,7 @@ export function autosaver(base: () => Base, tell: (news: SaveEvent) => void): Au
     keep: (history) => {
       if (cursor === null) return
       wanted = history
-      tell({ type: 'saving' })
+      report({ type: 'saving' })
       send()
     },
     settled: async () => {

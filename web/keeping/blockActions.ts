@@ -8,7 +8,7 @@
 import { type Block, message } from '../../geometry/index.ts'
 import { emptyGrid } from '../document/starters/emptyGrid.ts'
 import { t } from '../words/words.ts'
-import { beginBlock, blockOf, changedList, autosave, keepVersion, openBlock, database, renaming, same, broadcast } from './openBlock.ts'
+import { beginBlock, blockOf, listChanged, autosave, keepVersion, openBlock, database, renaming, isSameBlock, broadcast } from './openBlock.ts'
 import type { FiledBlock, FiledVersion } from './blocksFile.ts'
 import { applyEdit as applied } from '../document/history.ts'
 import { copyName, displayName, shortName } from '../document/blockNames.ts'
@@ -20,7 +20,7 @@ import { isLocked } from './tabLocks.ts'
 import { setView, getState, replaceDocument } from '../document/store.ts'
 
 /** Does what the maker asked for; where the browser refuses, says so. Whether it was done. */
-export async function tried(act: () => Promise<unknown>): Promise<boolean> {
+export async function tryOrNotify(act: () => Promise<unknown>): Promise<boolean> {
   try {
     await act()
     return true
@@ -35,7 +35,7 @@ export async function copyBlock(id: string): Promise<void> {
   if (block === null) return
   const name = copyName(block.name)
   await importBlocks(database(), [{ id: newId(), made: Date.now(), changed: Date.now(), block: { ...block, name }, versions: [] }])
-  changedList()
+  listChanged()
   setView({ notice: t('{name} is among your blocks.', { name: shortName(name) }) })
 }
 
@@ -45,12 +45,12 @@ export async function renameBlock(id: string, name: string): Promise<'done' | 'i
   if (await isLocked(id)) return 'in another tab'
   const taken = await takeLease(database(), id)
   if (taken === null) return 'done'
-  const quietly = autosaver(database, () => {})
-  quietly.take(taken.cursor, taken.history)
-  quietly.keep(applied(taken.history, renaming(name)))
-  await quietly.settled()
+  const saver = autosaver(database, () => {})
+  saver.take(taken.cursor, taken.history)
+  saver.keep(applied(taken.history, renaming(name)))
+  await saver.settled()
   broadcast({ type: 'kept', id })
-  changedList()
+  listChanged()
   return 'done'
 }
 
@@ -61,7 +61,7 @@ export async function archiveBlock(id: string): Promise<void> {
     await setArchived(database(), id, null)
     return
   }
-  changedList()
+  listChanged()
   setView({ notice: t('{name} is put aside.', { name }) })
 }
 
@@ -74,17 +74,17 @@ async function openAnother(id: string): Promise<boolean> {
 
 export async function restoreBlock(id: string): Promise<void> {
   await setArchived(database(), id, null)
-  changedList()
+  listChanged()
 }
 
 export async function deleteBlocks(ids: readonly string[]): Promise<void> {
   for (const id of ids) await deleteBlock(database(), id)
-  changedList()
+  listChanged()
 }
 
 // Versions.
 
-export async function keepThisVersion(id: string, name: string): Promise<void> {
+export async function keepNamedVersion(id: string, name: string): Promise<void> {
   const block = await blockOf(id)
   if (block !== null) await keepVersion(id, block, 'asked', name)
 }
@@ -105,7 +105,7 @@ export async function goBackTo(version: Version): Promise<void> {
 
 export async function deleteVersion(id: string): Promise<void> {
   await changeVersions(database(), [], [id])
-  changedList()
+  listChanged()
 }
 
 export async function versionAsBlock({ id }: Version): Promise<boolean> {
@@ -118,14 +118,14 @@ export const blockOfVersion = async ({ id }: Version): Promise<Block | null> => 
 // Files.
 
 /** Every block that is not put aside, with its versions. */
-export async function filedBlocks(): Promise<FiledBlock[]> {
+export async function blocksToSave(): Promise<FiledBlock[]> {
   await autosave.settled()
   const shown = (await cards(database())).filter(({ aside }) => aside === null)
-  const filed = await Promise.all(shown.map((card) => filedOf(card)))
+  const filed = await Promise.all(shown.map((card) => fileEntryOf(card)))
   return filed.filter((one) => one !== null)
 }
 
-async function filedOf({ id, made, changed }: Card): Promise<FiledBlock | null> {
+async function fileEntryOf({ id, made, changed }: Card): Promise<FiledBlock | null> {
   const block = await blockOf(id)
   if (block === null) return null
   const versions = await Promise.all((await versionsOf(database(), id)).map(filedVersion))
@@ -138,39 +138,39 @@ async function filedVersion(version: Version): Promise<FiledVersion | null> {
 }
 
 /** The id of a block that lies as this one came, not put aside and never edited; null where there is none. */
-export async function untouchedLike(block: Block): Promise<string | null> {
+export async function findUntouched(block: Block): Promise<string | null> {
   await autosave.settled()
   const named = (await cards(database())).filter(({ name, aside, past }) => aside === null && past === 0 && name === block.name)
   for (const { id } of named) {
     const here = await blockOf(id)
-    if (here !== null && same(here, block)) return id
+    if (here !== null && isSameBlock(here, block)) return id
   }
   return null
 }
 
-interface BroughtIn {
-  readonly came: number
+interface ImportResult {
+  readonly added: number
   readonly copies: number
   /** Here already, the very same. */
   readonly known: number
 }
 
 /** Brings blocks in beside those that are here: one whose id is taken comes as a copy, unless it is the very same. */
-export async function importFiled(filed: readonly FiledBlock[]): Promise<BroughtIn> {
+export async function addBlocks(filed: readonly FiledBlock[]): Promise<ImportResult> {
   await autosave.settled()
   const taken = new Map((await cards(database())).map((card) => [card.id, card]))
-  const come: FiledBlock[] = []
-  const coming = new Set<string>()
+  const added: FiledBlock[] = []
+  const addedIds = new Set<string>()
   let copies = 0
   for (const one of filed) {
     const here = taken.has(one.id) ? await blockOf(one.id) : null
-    if (here !== null && same(here, one.block) && taken.get(one.id)?.aside === null) continue
-    const isCopy = taken.has(one.id) || coming.has(one.id)
-    coming.add(one.id)
+    if (here !== null && isSameBlock(here, one.block) && taken.get(one.id)?.aside === null) continue
+    const isCopy = taken.has(one.id) || addedIds.has(one.id)
+    addedIds.add(one.id)
     copies += isCopy ? 1 : 0
-    come.push(isCopy ? { ...one, id: newId(), block: { ...one.block, name: copyName(one.block.name) } } : one)
+    added.push(isCopy ? { ...one, id: newId(), block: { ...one.block, name: copyName(one.block.name) } } : one)
   }
-  await importBlocks(database(), come)
-  changedList()
-  return { came: come.length, copies, known: filed.length - come.length }
+  await importBlocks(database(), added)
+  listChanged()
+  return { added: added.length, copies, known: filed.length - added.length }
 }

@@ -55,7 +55,7 @@ export const firstCursor = (id = newId(), made = Date.now()): WriteCursor => ({ 
 const editsOf = (id: string, from = 0): IDBKeyRange => IDBKeyRange.bound([id, from], [id, []])
 
 /** Steps between the base and the present after which a new base is written. */
-const FAR = 400
+const MOST_STEPS_FROM_BASE = 400
 
 const OF_A_BLOCK = ['cards', 'bases', 'edits', 'turns'] as const
 const OF_VERSIONS = ['versions', 'versionBlocks'] as const
@@ -71,7 +71,7 @@ export async function write(
   kept: History | null,
   present: History,
   changed: number,
-  layBase = baseFails(cursor, kept, present),
+  writesBase = needsNewBase(cursor, kept, present),
 ): Promise<WriteCursor> {
   const steps = [...present.past, ...present.future]
   const past = present.past.length
@@ -81,20 +81,24 @@ export async function write(
     send(work.objectStore('turns').delete([cursor.id, cursor.lease]))
     send(work.objectStore('cards').put(cardOf(cursor, present.block, past, changed)))
     send(work.objectStore('edits').delete(editsOf(cursor.id, steps.length)))
-    for (let place = firstUnlike(kept, steps); place < steps.length; place++)
+    for (let place = firstDifference(kept, steps); place < steps.length; place++)
       send(work.objectStore('edits').put(steps[place] as Step, [cursor.id, place]))
-    if (layBase) send(work.objectStore('bases').put({ past, block: present.block }, cursor.id))
+    if (writesBase) send(work.objectStore('bases').put({ past, block: present.block }, cursor.id))
     sendOff(work)
   })
-  return layBase ? { ...cursor, base: past } : cursor
+  return writesBase ? { ...cursor, base: past } : cursor
 }
 
 /** Whether the steps no longer lead from the base to the present, or there are too many of them. */
-export function baseFails({ base }: WriteCursor, kept: History | null, present: History): boolean {
-  return kept === null || base > firstUnlike(kept, [...present.past, ...present.future]) || Math.abs(present.past.length - base) >= FAR
+export function needsNewBase({ base }: WriteCursor, kept: History | null, present: History): boolean {
+  return (
+    kept === null ||
+    base > firstDifference(kept, [...present.past, ...present.future]) ||
+    Math.abs(present.past.length - base) >= MOST_STEPS_FROM_BASE
+  )
 }
 
-function firstUnlike(kept: History | null, steps: readonly Step[]): number {
+function firstDifference(kept: History | null, steps: readonly Step[]): number {
   const known = kept === null ? [] : [...kept.past, ...kept.future]
   let place = 0
   while (place < known.length && place < steps.length && known[place] === steps[place]) place++
@@ -171,8 +175,8 @@ export async function salvaged(db: Base, id: string): Promise<Block | null> {
   ])
   let found: Block | null = null
   try {
-    const ways = steps.slice(base?.past, card?.past)
-    for (let next = base?.block; checkBlock(next).ok; next = applyPacked(found as Block, (ways.shift() as Step).redo)) found = next as Block
+    const rest = steps.slice(base?.past, card?.past)
+    for (let next = base?.block; checkBlock(next).ok; next = applyPacked(found as Block, (rest.shift() as Step).redo)) found = next as Block
   } catch {
     // This step no longer applies.
   }

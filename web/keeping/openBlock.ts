@@ -39,9 +39,9 @@ import { openHistory, onHistoryChange, setView, getState, replaceDocument, setCu
 
 export const STARTERS = { star: eveningStar, lantern, empty: emptyGrid } as const
 /** A version is kept by itself when so long has passed since the last. */
-const REST = 600_000
+const VERSION_PAUSE = 600_000
 /** After so much rest what was written is brought to the disk itself. */
-const QUIET = 2000
+const DISK_PAUSE = 2000
 
 let base: Base | null = null
 export const database = (): Base => {
@@ -50,20 +50,20 @@ export const database = (): Base => {
 }
 
 export const autosave: Autosaver = autosaver(database, onSaved)
-const hand = blockLock({ got: (id) => void takeUp(id), lost: (id) => void givenUp(id) })
+const lock = blockLock({ onGained: (id) => void lockGained(id), onLost: (id) => void lockLost(id) })
 export const broadcast = openChannel(onTabMessage)
 
 /** Starts saving, with the block asked for, else the one opened last, else what is on the board now. */
-export async function beginKeeping(given: Base, asked: string | null): Promise<void> {
+export async function startSaving(given: Base, wanted: string | null): Promise<void> {
   base = given
   onHistoryChange(keepEdit)
   await emptyArchive(given, await countDay(given))
   const known = (await cards(given)).filter(({ aside }) => aside === null).sort((a, b) => b.changed - a.changed)
   const ids = known.map(({ id }) => id)
-  const wished = [asked, await openLast(given)].filter((id) => id != null && ids.includes(id)) as string[]
-  if (!(await openFirst([...wished, ...ids]))) await beginBlock(getState().history.block)
-  setView({ notice: damaged })
-  document.addEventListener('visibilitychange', () => document.hidden && bringToDisk())
+  const preferred = [wanted, await openLast(given)].filter((id) => id != null && ids.includes(id)) as string[]
+  if (!(await openFirst([...preferred, ...ids]))) await beginBlock(getState().history.block)
+  setView({ notice: damageNotice })
+  document.addEventListener('visibilitychange', () => document.hidden && flushToDisk())
 }
 
 /** Opens the first that can be read: a damaged block must not keep the others off the board. */
@@ -82,34 +82,34 @@ export const close = (): void => {
 export async function beginAgain(given: Base): Promise<void> {
   base = given
   setCurrentBlock({ id: null, readOnly: false, trouble: null })
-  await oneAfterAnother(() => startHistory(getState().history))
+  await enqueue(() => startHistory(getState().history))
 }
 
 // What is on the board.
 
 /** Whether all is kept; where not, the maker is told. */
-async function allKept(): Promise<boolean> {
+async function allSaved(): Promise<boolean> {
   const kept = await autosave.settled()
   if (!kept) setView({ notice: t('The last changes of this block are not kept yet; save it as a file first.') })
   return kept
 }
 
 /** Does something once everything is saved. */
-export async function whenKept(act: () => void): Promise<void> {
-  if (await allKept()) act()
+export async function whenSaved(act: () => void): Promise<void> {
+  if (await allSaved()) act()
 }
 
 /** Finishes with the block on the board; false where its last changes are not saved yet. */
 async function leave(): Promise<boolean> {
   const { id, readOnly: elsewhere } = getState().currentBlock
   if (base === null || id === null || elsewhere) return true
-  if (!(await allKept())) return false
+  if (!(await allSaved())) return false
   // Without room for a version, the block is left without one.
-  await tidy(base, id).catch(() => {})
+  await dropOrKeepVersion(base, id).catch(() => {})
   return true
 }
 
-async function tidy(from: Base, id: string): Promise<void> {
+async function dropOrKeepVersion(from: Base, id: string): Promise<void> {
   const { history } = getState()
   if (isUntouched(history) && (await isPlain(from, id))) await deleteBlock(from, id)
   else if (lastVersion !== null) await keepVersion(id, history.block, 'leaving')
@@ -121,22 +121,22 @@ const isPlain = async (from: Base, id: string): Promise<boolean> =>
 
 /** A starter that nobody has changed need not be kept: it can be begun again. */
 const isUntouched = ({ block, past, future }: History): boolean =>
-  past.length + future.length === 0 && Object.values(STARTERS).some((starter) => same(starter, block))
+  past.length + future.length === 0 && Object.values(STARTERS).some((starter) => isSameBlock(starter, block))
 
-export const same = (a: Block, b: Block): boolean => changesBetween(a, b).length === 0
+export const isSameBlock = (a: Block, b: Block): boolean => changesBetween(a, b).length === 0
 
 /** Opening and starting blocks happens one after another, however fast they are asked for. */
-let before: Promise<unknown> = Promise.resolve()
+let queue: Promise<unknown> = Promise.resolve()
 
-function oneAfterAnother<T>(act: () => Promise<T>): Promise<T> {
-  const next = before.then(act)
-  before = next.catch(() => {})
+function enqueue<T>(act: () => Promise<T>): Promise<T> {
+  const next = queue.then(act)
+  queue = next.catch(() => {})
   return next
 }
 
 /** Starts a block of the maker's own, from a starter, a file, a link or a copy. */
 export const beginBlock = (block: Block, history: History = newHistory(block)): Promise<boolean> =>
-  oneAfterAnother(async () => {
+  enqueue(async () => {
     if (base === null) replaceDocument(block, message('begin-again'))
     else if (!(await leave())) return false
     else await startHistory(history)
@@ -146,7 +146,7 @@ export const beginBlock = (block: Block, history: History = newHistory(block)): 
 /** Puts a history that is not saved anywhere yet on the board, under a new id. */
 async function startHistory(history: History): Promise<void> {
   const cursor = firstCursor()
-  await hand.hold(cursor.id)
+  await lock.hold(cursor.id)
   autosave.take(cursor, null)
   showOnBoard(cursor.id, false, history)
   autosave.keep(history)
@@ -154,24 +154,24 @@ async function startHistory(history: History): Promise<void> {
 
 /** Whether it lies on the board now; where not, the maker is told. */
 export const openBlock = (id: string): Promise<boolean> =>
-  oneAfterAnother(() => takeUpBlock(id)).catch(() => {
+  enqueue(() => loadBlock(id)).catch(() => {
     setView({ notice: t('The browser refused: the block could not be opened. Load the page anew.') })
     return false
   })
 
 /** The notice about the last block of which not everything could be read. */
-let damaged = ''
+let damageNotice = ''
 
-async function takeUpBlock(id: string): Promise<boolean> {
+async function loadBlock(id: string): Promise<boolean> {
   const known = await read(database(), id).catch(ifDamaged)
   if (known === null) {
     setView({ notice: t('That block is not here any more.') })
-    changedList()
+    listChanged()
     return false
   }
-  if (known === 'damaged' || !checkBlock(known.block).ok) return goOnWithWhatIsLeft(id)
+  if (known === 'damaged' || !checkBlock(known.block).ok) return openSalvaged(id)
   if (!(await leave())) return false
-  const ours = await hand.hold(id)
+  const ours = await lock.hold(id)
   const taken = ours ? await takeLease(database(), id) : null
   if (taken === null) autosave.rest()
   else autosave.take(taken.cursor, taken.history)
@@ -186,16 +186,16 @@ function ifDamaged(error: unknown): 'damaged' {
 }
 
 /** What can be read of a damaged block becomes a copy; the damaged block keeps its versions. */
-async function goOnWithWhatIsLeft(id: string): Promise<boolean> {
+async function openSalvaged(id: string): Promise<boolean> {
   const left = await salvaged(database(), id)
   const name = displayName(left ?? (await cards(database())).find((card) => card.id === id) ?? { name: '' })
-  damaged =
+  damageNotice =
     left === null
       ? t('{name} is damaged: nothing of it can be read. Begin a block from one of its versions, or put it aside.', { name })
       : t('{name} is damaged; what could be read of it goes on as a copy.', { name })
   if (left !== null && !(await leave())) return false
   if (left !== null) await startHistory(newHistory({ ...left, name: copyName(left.name) }))
-  setView({ notice: damaged })
+  setView({ notice: damageNotice })
   return left !== null
 }
 
@@ -205,12 +205,12 @@ function showOnBoard(id: string, elsewhere: boolean, history: History): void {
   setSaved('saved')
   lastVersion = null
   setView({ notice: t('{name} is on the board.', { name: displayName(history.block) }) })
-  remember(id)
-  changedList()
+  rememberInTab(id)
+  listChanged()
 }
 
 /** This tab opens the same block when it is loaded anew, a new tab the one that was opened last. */
-function remember(id: string): void {
+function rememberInTab(id: string): void {
   try {
     sessionStorage.setItem('nestwright.block', id)
   } catch {
@@ -219,7 +219,7 @@ function remember(id: string): void {
   void rememberOpen(database(), id).catch(() => {})
 }
 
-export function remembered(): string | null {
+export function blockOfTab(): string | null {
   try {
     return sessionStorage.getItem('nestwright.block')
   } catch {
@@ -229,17 +229,17 @@ export function remembered(): string | null {
 
 // Saving.
 
-let asked = false
+let hasAskedToPersist = false
 let lastVersion: number | null = null
 
 function keepEdit(history: History): void {
   const { history: before, currentBlock } = getState()
   autosave.keep(history)
-  if (!asked) {
-    asked = true
+  if (!hasAskedToPersist) {
+    hasAskedToPersist = true
     void navigator.storage?.persist?.().catch(() => false)
   }
-  if (currentBlock.id !== null && (lastVersion === null || Date.now() - lastVersion > REST)) {
+  if (currentBlock.id !== null && (lastVersion === null || Date.now() - lastVersion > VERSION_PAUSE)) {
     lastVersion = Date.now()
     if (!isUntouched(before)) whenIdle(() => keepVersion(currentBlock.id as string, before.block, 'rest'))
   }
@@ -248,11 +248,11 @@ function keepEdit(history: History): void {
 /** A version may wait until the hand rests, and where there is no room for one the edits are kept all the same. */
 function whenIdle(act: () => Promise<void>): void {
   const run = (): void => void act().catch(() => {})
-  if (typeof requestIdleCallback === 'undefined') setTimeout(run, QUIET)
-  else requestIdleCallback(run, { timeout: QUIET })
+  if (typeof requestIdleCallback === 'undefined') setTimeout(run, DISK_PAUSE)
+  else requestIdleCallback(run, { timeout: DISK_PAUSE })
 }
 
-let quiet: ReturnType<typeof setTimeout> | undefined
+let diskTimer: ReturnType<typeof setTimeout> | undefined
 
 function onSaved(news: SaveEvent): void {
   if (news.type === 'saving') {
@@ -263,9 +263,9 @@ function onSaved(news: SaveEvent): void {
     setSaved('saved')
     if (getState().currentBlock.trouble !== null) setCurrentBlock({ trouble: null })
     broadcast({ type: 'kept', id: news.id })
-    clearTimeout(quiet)
-    quiet = setTimeout(bringToDisk, QUIET)
-    changedList()
+    clearTimeout(diskTimer)
+    diskTimer = setTimeout(flushToDisk, DISK_PAUSE)
+    listChanged()
     return
   }
   if (news.type === 'overtaken') {
@@ -276,8 +276,8 @@ function onSaved(news: SaveEvent): void {
   if (getState().currentBlock.trouble !== 'newer') setCurrentBlock({ trouble: isFull(news.error) ? 'full' : 'failed' })
 }
 
-function bringToDisk(): void {
-  clearTimeout(quiet)
+function flushToDisk(): void {
+  clearTimeout(diskTimer)
   if (base !== null) void settle(base).catch(() => {})
 }
 
@@ -288,13 +288,13 @@ let behind = false
 
 function onTabMessage({ type: sort, id }: TabMessage): void {
   const { currentBlock } = getState()
-  if (sort === 'taken' && id === currentBlock.id && !currentBlock.readOnly) void givenUp(id)
+  if (sort === 'taken' && id === currentBlock.id && !currentBlock.readOnly) void lockLost(id)
   if (sort === 'kept' && id === currentBlock.id && currentBlock.readOnly) void follow(id)
-  changedList(false)
+  listChanged(false)
 }
 
 /** Another tab has taken over the block: from now on it is read-only here, and shows what changes there. */
-async function givenUp(id: string): Promise<void> {
+async function lockLost(id: string): Promise<void> {
   if (getState().currentBlock.id !== id) return
   const kept = await autosave.settled()
   // What came too late to be kept has gone on as a copy by now.
@@ -321,7 +321,7 @@ async function follow(id: string): Promise<void> {
 }
 
 /** The other tab has released the block. */
-async function takeUp(id: string): Promise<void> {
+async function lockGained(id: string): Promise<void> {
   if (getState().currentBlock.id !== id || base === null) return
   const taken = await takeLease(database(), id)
   if (taken === null) return
@@ -334,8 +334,8 @@ async function takeUp(id: string): Promise<void> {
 export async function takeOver(): Promise<void> {
   const { id } = getState().currentBlock
   if (id === null) return
-  await hand.seize(id)
-  await takeUp(id)
+  await lock.steal(id)
+  await lockGained(id)
   setView({ notice: t('The block is in your hand here now; in the other tab it is only looked at.') })
 }
 
@@ -349,7 +349,7 @@ export const renaming = (name: string): Edit => ({ ...setName(name), merge: unde
 
 /** The history on the board goes on under another name, beside the block it came from. */
 async function continueAs(history: History, name: string): Promise<void> {
-  await oneAfterAnother(() => startHistory(applied(history, renaming(name))))
+  await enqueue(() => startHistory(applied(history, renaming(name))))
   setView({ notice: t('This goes on as “{name}”; the other one is kept too.', { name: shortName(name) }) })
 }
 
@@ -365,7 +365,7 @@ async function refresh(): Promise<void> {
   if (list !== null) useList.setState(list, true)
 }
 
-export function changedList(others = true): void {
+export function listChanged(others = true): void {
   if (watchers > 0) void refresh()
   if (others) broadcast({ type: 'list', id: '' })
 }
@@ -398,8 +398,8 @@ export async function keepVersion(of: string, block: Block, why: VersionWhy, nam
   const versions = await versionsOf(database(), of)
   const newest = versions.reduce<Version | null>((late, one) => (late === null || one.made >= late.made ? one : late), null)
   const before = newest === null || name !== null ? undefined : await versionBlock(database(), newest.id)
-  if (before !== undefined && same(before, block)) return
+  if (before !== undefined && isSameBlock(before, block)) return
   const version: WholeVersion = { id: newId(), of, made: Date.now(), name, why, block }
   await changeVersions(database(), [version], thinALittle([...versions, version], Date.now()))
-  changedList()
+  listChanged()
 }

@@ -8,12 +8,12 @@
  */
 import { base64Of, type Block, bytesOfBase64, checkBlock } from '../../geometry/index.ts'
 
-const MARK = '#block='
+const PREFIX = '#block='
 const VERSION = '1'
 /** Longer links are cut short by some programs that pass them on. */
-const LONGEST = 30_000
+const MOST_LETTERS = 30_000
 /** Bytes of a block that a link may unfold to; the largest link of ours stays far below. */
-const MOST_UNFOLDED = 20_000_000
+const MOST_BYTES = 20_000_000
 
 type Link =
   | { readonly ok: true; readonly link: string; readonly photographs: boolean }
@@ -22,21 +22,21 @@ type Link =
 export async function linkTo(block: Block, address: string): Promise<Link> {
   if (typeof CompressionStream === 'undefined') return { ok: false, why: 'cannot press' }
   const [bare, photographs] = withoutPhotographs(block)
-  const pressed = await through(new TextEncoder().encode(JSON.stringify(bare)), new CompressionStream('deflate-raw'))
-  const link = `${address.split('#')[0]}${MARK}${VERSION}.${lettersOf(pressed)}`
-  return link.length > LONGEST ? { ok: false, why: 'too long' } : { ok: true, link, photographs }
+  const compressed = await pipe(new TextEncoder().encode(JSON.stringify(bare)), new CompressionStream('deflate-raw'))
+  const link = `${address.split('#')[0]}${PREFIX}${VERSION}.${toBase64Url(compressed)}`
+  return link.length > MOST_LETTERS ? { ok: false, why: 'too long' } : { ok: true, link, photographs }
 }
 
-export const isLink = (fragment: string): boolean => fragment.startsWith(MARK)
+export const isLink = (fragment: string): boolean => fragment.startsWith(PREFIX)
 
-type Opened = { readonly ok: true; readonly block: Block } | { readonly ok: false; readonly why: 'broken' | 'newer' | 'cannot press' }
+type OpenedLink = { readonly ok: true; readonly block: Block } | { readonly ok: false; readonly why: 'broken' | 'newer' | 'cannot press' }
 
-export async function blockIn(fragment: string): Promise<Opened> {
+export async function blockFromLink(fragment: string): Promise<OpenedLink> {
   if (typeof DecompressionStream === 'undefined') return { ok: false, why: 'cannot press' }
-  const [version = '', letters = ''] = fragment.slice(MARK.length).split('.')
+  const [version = '', letters = ''] = fragment.slice(PREFIX.length).split('.')
   if (/^\d+$/.test(version) && version !== VERSION) return { ok: false, why: 'newer' }
   try {
-    const bytes = await through(bytesOf(letters), new DecompressionStream('deflate-raw'))
+    const bytes = await pipe(fromBase64Url(letters), new DecompressionStream('deflate-raw'))
     const read = checkBlock(JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)))
     return version === VERSION && read.ok ? { ok: true, block: read.value } : { ok: false, why: 'broken' }
   } catch {
@@ -44,7 +44,7 @@ export async function blockIn(fragment: string): Promise<Opened> {
   }
 }
 
-async function through(bytes: Uint8Array<ArrayBuffer>, stream: CompressionStream | DecompressionStream): Promise<Uint8Array<ArrayBuffer>> {
+async function pipe(bytes: Uint8Array<ArrayBuffer>, stream: CompressionStream | DecompressionStream): Promise<Uint8Array<ArrayBuffer>> {
   const parts: Uint8Array<ArrayBuffer>[] = []
   let length = 0
   const reader = new Blob([bytes])
@@ -53,15 +53,15 @@ async function through(bytes: Uint8Array<ArrayBuffer>, stream: CompressionStream
     .getReader()
   for (let part = await reader.read(); !part.done; part = await reader.read()) {
     length += part.value.length
-    if (length > MOST_UNFOLDED) throw new RangeError('more than any link of ours holds')
+    if (length > MOST_BYTES) throw new RangeError('more than any link of ours holds')
     parts.push(part.value)
   }
   return new Uint8Array(await new Blob(parts).arrayBuffer())
 }
 
-const lettersOf = (bytes: Uint8Array): string => base64Of(bytes).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '')
+const toBase64Url = (bytes: Uint8Array): string => base64Of(bytes).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '')
 
-const bytesOf = (letters: string): Uint8Array<ArrayBuffer> => bytesOfBase64(letters.replaceAll('-', '+').replaceAll('_', '/'))
+const fromBase64Url = (letters: string): Uint8Array<ArrayBuffer> => bytesOfBase64(letters.replaceAll('-', '+').replaceAll('_', '/'))
 
 const isPhotograph = (value: unknown): boolean => typeof value === 'string' && value.startsWith('data:')
 
@@ -70,7 +70,7 @@ export function withoutPhotographs(block: Block): readonly [block: Block, some: 
   const fabrics = block.fabrics.map((fabric) => (isPhotograph(fabric.print?.photo) ? { ...fabric, print: undefined } : fabric))
   const whole = JSON.stringify({ ...block, fabrics })
   const text = JSON.stringify({ ...block, fabrics }, (_, value: unknown) => (isPhotograph(value) ? undefined : value))
-  const some = text !== whole || fabrics.some((fabric, place) => fabric !== block.fabrics[place])
+  const removed = text !== whole || fabrics.some((fabric, place) => fabric !== block.fabrics[place])
   const bare = JSON.parse(text) as Block
-  return [checkBlock(bare).ok ? bare : ({ ...bare, booklet: undefined } as Block), some]
+  return [checkBlock(bare).ok ? bare : ({ ...bare, booklet: undefined } as Block), removed]
 }

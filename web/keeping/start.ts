@@ -3,7 +3,7 @@
  *
  * Out     the block on the board; whether it can be kept.
  */
-import { beginKeeping as beginBlocks, beginAgain, beginBlock, close, remembered } from './openBlock.ts'
+import { startSaving as beginBlocks, beginAgain, beginBlock, close, blockOfTab } from './openBlock.ts'
 import { loadChunk } from './loadChunk.ts'
 import { type DatabaseEvents, openBase } from './database.ts'
 import type { Base } from './schema.ts'
@@ -11,14 +11,14 @@ import { startDeriving } from '../workers/derive.ts'
 import { getState, setCurrentBlock, setSaved } from '../document/store.ts'
 
 /** Milliseconds to wait for an older page that holds the database open, before the page is shown without it. */
-const PATIENCE = 1500
+const LONGEST_WAIT = 1500
 
-const CALLS: DatabaseEvents = { blocked: () => setCurrentBlock({ trouble: 'older' }), closed: givenAway, lost: () => void reopen() }
+const DATABASE_EVENTS: DatabaseEvents = { blocked: () => setCurrentBlock({ trouble: 'older' }), closed: closedForNewer, lost: () => void reopen() }
 
 /** Bring back what was kept, and keep every change from now on. */
 export async function start(): Promise<void> {
-  const opening = openBase('nestwright', CALLS)
-  const late = new Promise<'late'>((resolve) => setTimeout(() => resolve('late'), PATIENCE))
+  const opening = openBase('nestwright', DATABASE_EVENTS)
+  const late = new Promise<'late'>((resolve) => setTimeout(() => resolve('late'), LONGEST_WAIT))
   await Promise.race([opening, late]).then((first) => {
     if (first !== 'late') return beginWith(first)
     void opening.then(beginLate, cannotKeep)
@@ -31,7 +31,7 @@ export async function start(): Promise<void> {
 
 async function beginWith(base: Base): Promise<void> {
   try {
-    await beginBlocks(base, remembered())
+    await beginBlocks(base, blockOfTab())
   } catch {
     close()
     cannotKeep()
@@ -60,13 +60,13 @@ async function reopen(): Promise<void> {
   setSaved('failed')
   for (const pause of PAUSES) {
     await new Promise((resolve) => setTimeout(resolve, pause))
-    const base = await openBase('nestwright', CALLS).catch(() => null)
+    const base = await openBase('nestwright', DATABASE_EVENTS).catch(() => null)
     if (base !== null) return beginAgain(base).catch(cannotKeep)
   }
   cannotKeep()
 }
 
-function givenAway(): void {
+function closedForNewer(): void {
   close()
   setSaved('failed')
   setCurrentBlock({ trouble: 'newer', readOnly: true })
@@ -79,11 +79,11 @@ function warn(event: BeforeUnloadEvent): void {
 }
 
 /** What opens files and links comes when it is asked for. */
-const openings = () => loadChunk(() => import('./openFiles.ts'))
+const loadOpenFiles = () => loadChunk(() => import('./openFiles.ts'))
 
 /** Whether a block of the files lies on the board now. */
-export const openDroppedFiles = async (files: readonly File[]): Promise<boolean> => (await openings())?.openFiles(files) ?? false
+export const openDroppedFiles = async (files: readonly File[]): Promise<boolean> => (await loadOpenFiles())?.openFiles(files) ?? false
 
 async function openLink(): Promise<void> {
-  if (window.location.hash !== '') await (await openings())?.openLink()
+  if (window.location.hash !== '') await (await loadOpenFiles())?.openLink()
 }

@@ -10,12 +10,12 @@ interface BlockLock {
   /** Whether the block is ours now; where not, `got` is called once it is. Lets go of the block before. */
   readonly hold: (id: string) => Promise<boolean>
   /** Takes it out of the other tab's hand. */
-  readonly seize: (id: string) => Promise<void>
+  readonly steal: (id: string) => Promise<void>
 }
 
-interface Calls {
-  readonly got: (id: string) => void
-  readonly lost: (id: string) => void
+interface LockEvents {
+  readonly onGained: (id: string) => void
+  readonly onLost: (id: string) => void
 }
 
 const nameOf = (id: string): string => `nestwright block ${id}`
@@ -24,23 +24,23 @@ const nameOf = (id: string): string => `nestwright block ${id}`
 const TRIES = 4
 const PAUSE = 60
 
-export function blockLock({ got, lost }: Calls): BlockLock {
+export function blockLock({ onGained, onLost }: LockEvents): BlockLock {
   const locks = (navigator as { locks?: LockManager }).locks
-  let letGo = (): void => {}
+  let release = (): void => {}
 
   /** Holds what was granted until it is let go of. */
-  const held = (): Promise<void> =>
+  const untilReleased = (): Promise<void> =>
     new Promise((resolve) => {
-      letGo = resolve
+      release = resolve
     })
 
-  const ask = (id: string, options: LockOptions): Promise<boolean> =>
+  const requestLock = (id: string, options: LockOptions): Promise<boolean> =>
     new Promise((answer) => {
       let ours = false
       const request = (locks as LockManager).request(nameOf(id), options, (lock) => {
         ours = lock !== null
         answer(ours)
-        return ours ? held() : undefined
+        return ours ? untilReleased() : undefined
       })
       request.catch(() => {
         if (ours) taken(id)
@@ -50,30 +50,30 @@ export function blockLock({ got, lost }: Calls): BlockLock {
 
   const wait = (id: string): void => {
     const stop = new AbortController()
-    letGo = () => stop.abort()
-    void ask(id, { signal: stop.signal }).then((ours) => ours && got(id))
+    release = () => stop.abort()
+    void requestLock(id, { signal: stop.signal }).then((ours) => ours && onGained(id))
   }
 
   /** Another tab took it: we are the next when that one lets go. */
   const taken = (id: string): void => {
     wait(id)
-    lost(id)
+    onLost(id)
   }
 
   return {
     hold: async (id) => {
-      letGo()
+      release()
       if (locks === undefined) return true
       for (let turn = 0; turn < TRIES; turn++) {
         if (turn > 0) await new Promise((resolve) => setTimeout(resolve, PAUSE))
-        if (await ask(id, { ifAvailable: true })) return true
+        if (await requestLock(id, { ifAvailable: true })) return true
       }
       wait(id)
       return false
     },
-    seize: async (id) => {
-      letGo()
-      if (locks !== undefined) await ask(id, { steal: true })
+    steal: async (id) => {
+      release()
+      if (locks !== undefined) await requestLock(id, { steal: true })
     },
   }
 }
@@ -91,9 +91,9 @@ export interface TabMessage {
   readonly id: string
 }
 
-export function openChannel(hear: (word: TabMessage) => void): (word: TabMessage) => void {
+export function openChannel(onMessage: (word: TabMessage) => void): (word: TabMessage) => void {
   if (typeof BroadcastChannel === 'undefined') return () => {}
   const channel = new BroadcastChannel('nestwright')
-  channel.onmessage = ({ data }: MessageEvent<TabMessage>) => hear(data)
+  channel.onmessage = ({ data }: MessageEvent<TabMessage>) => onMessage(data)
   return (word) => channel.postMessage(word)
 }

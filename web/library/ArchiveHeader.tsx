@@ -2,14 +2,14 @@
 import { useState } from 'react'
 import { ARCHIVE_DAYS } from '../keeping/archive.ts'
 import type { Card } from '../keeping/schema.ts'
-import { deleteBlocks, tried } from '../keeping/blockActions.ts'
+import { deleteBlocks, tryOrNotify } from '../keeping/blockActions.ts'
 import { t, tn } from '../words/words.ts'
 
 export function ArchiveHeader({ cards }: { readonly cards: readonly Card[] }) {
   const [sure, setSure] = useState(false)
   if (cards.length === 0) return null
   const deleteAll = (): void => {
-    if (sure) void tried(() => deleteBlocks(cards.map(({ id }) => id)))
+    if (sure) void tryOrNotify(() => deleteBlocks(cards.map(({ id }) => id)))
     setSure(!sure)
   }
   return (

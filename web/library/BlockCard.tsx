@@ -3,7 +3,7 @@ import { displayName } from '../document/blockNames.ts'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import { blockOf } from '../keeping/openBlock.ts'
 import type { Card } from '../keeping/schema.ts'
-import { restoreBlock, tried } from '../keeping/blockActions.ts'
+import { restoreBlock, tryOrNotify } from '../keeping/blockActions.ts'
 import { t } from '../words/words.ts'
 import { dayOrTime } from './timeText.ts'
 
@@ -29,7 +29,7 @@ export function BlockCard({ card, open, chosen, onOpen, onDetails }: Props) {
         autoFocus={open}
         aria-current={open}
         aria-label={aside === null ? t('Open {name}', { name: label }) : t('Bring back {name}', { name: label })}
-        onClick={aside === null ? onOpen : () => void tried(() => restoreBlock(id))}
+        onClick={aside === null ? onOpen : () => void tryOrNotify(() => restoreBlock(id))}
       >
         <BlockPicture load={() => blockOf(id)} stamp={`${id} ${changed}`} side={148} />
         <span className="card-name">{label}</span>

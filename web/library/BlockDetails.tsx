@@ -7,7 +7,7 @@ import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import { saveFile } from '../keeping/download.ts'
 import { blockOf, openBlock } from '../keeping/openBlock.ts'
 import type { Card } from '../keeping/schema.ts'
-import { copyBlock, renameBlock, tried } from '../keeping/blockActions.ts'
+import { copyBlock, renameBlock, tryOrNotify } from '../keeping/blockActions.ts'
 import { t } from '../words/words.ts'
 import { BlockVersions } from './BlockVersions.tsx'
 import { CopyLinkButton } from './CopyLinkButton.tsx'
@@ -34,7 +34,7 @@ export function BlockDetails({ card, open, onBack, onArchive, onOpened }: Props)
         {t('Back to all blocks')}
       </button>
       <BlockPicture load={() => blockOf(id)} stamp={`${id} ${card.changed}`} side={180} />
-      <EntryField label={t('Name')} value={name} validate={nameProblem} onCommit={(text) => void tried(() => rename(card, open, text))} />
+      <EntryField label={t('Name')} value={name} validate={nameProblem} onCommit={(text) => void tryOrNotify(() => rename(card, open, text))} />
       <p className="hint">{t('Begun {made}, changed {changed}.', { made: dateAndTime(card.made), changed: dateAndTime(card.changed) })}</p>
       <div className="buttons">
         {!open && (
@@ -42,7 +42,7 @@ export function BlockDetails({ card, open, onBack, onArchive, onOpened }: Props)
             {t('Open')}
           </button>
         )}
-        <button type="button" onClick={() => void tried(() => copyBlock(id))}>
+        <button type="button" onClick={() => void tryOrNotify(() => copyBlock(id))}>
           {t('Make a copy')}
         </button>
         <button type="button" onClick={() => void blockOf(id).then((block) => block !== null && saveFile(block))}>

@@ -9,7 +9,7 @@ import { type RefObject, useEffect, useRef, useState } from 'react'
 import { setView, useStore } from '../document/store.ts'
 import { canKeep, openBlock, useCards } from '../keeping/openBlock.ts'
 import type { Card } from '../keeping/schema.ts'
-import { archiveBlock, tried } from '../keeping/blockActions.ts'
+import { archiveBlock, tryOrNotify } from '../keeping/blockActions.ts'
 import { t, tn } from '../words/words.ts'
 import { ArchiveHeader } from './ArchiveHeader.tsx'
 import { BlockCard, detailsButtonId } from './BlockCard.tsx'
@@ -39,7 +39,7 @@ export function BlockLibrary({ close }: { readonly close: () => void }) {
   }
   const archive = (id: string): void => {
     setChosen(null)
-    void tried(() => archiveBlock(id)).then((done) => done && setArchived(id))
+    void tryOrNotify(() => archiveBlock(id)).then((done) => done && setArchived(id))
   }
   const onRestored = (): void => {
     focusWhenBack(archived)

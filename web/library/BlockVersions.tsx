@@ -3,7 +3,7 @@ import { type FormEvent, useEffect, useState } from 'react'
 import { setView } from '../document/store.ts'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import type { Card, Version, VersionWhy } from '../keeping/schema.ts'
-import { blockOfVersion, deleteVersion, goBackTo, keepThisVersion, tried, versionAsBlock, versionsFor } from '../keeping/blockActions.ts'
+import { blockOfVersion, deleteVersion, goBackTo, keepNamedVersion, tryOrNotify, versionAsBlock, versionsFor } from '../keeping/blockActions.ts'
 import { t } from '../words/words.ts'
 import { dateAndTime } from './timeText.ts'
 
@@ -16,7 +16,7 @@ export function BlockVersions({ card, onOpened }: { readonly card: Card; readonl
   const keep = (event: FormEvent): void => {
     event.preventDefault()
     if (name.trim() === '') return
-    void tried(() => keepThisVersion(card.id, name.trim())).then((kept) => {
+    void tryOrNotify(() => keepNamedVersion(card.id, name.trim())).then((kept) => {
       if (!kept) return
       setName('')
       setReads(reads + 1)
@@ -72,7 +72,7 @@ function VersionItem({ version, onOpened, onDeleted }: { readonly version: Versi
           <button
             type="button"
             aria-label={t('Go back to {version}', { version: labelWithTime })}
-            onClick={() => void tried(() => goBackTo(version)).then((went) => went && onOpened())}
+            onClick={() => void tryOrNotify(() => goBackTo(version)).then((went) => went && onOpened())}
           >
             {t('Go back')}
           </button>
@@ -83,7 +83,7 @@ function VersionItem({ version, onOpened, onDeleted }: { readonly version: Versi
           >
             {t('As a new block')}
           </button>
-          {name !== null && <DeleteButton which={labelWithTime} onDelete={() => void tried(() => deleteVersion(id)).then(afterDelete)} />}
+          {name !== null && <DeleteButton which={labelWithTime} onDelete={() => void tryOrNotify(() => deleteVersion(id)).then(afterDelete)} />}
         </div>
       </div>
     </li>

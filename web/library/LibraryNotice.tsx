@@ -1,6 +1,6 @@
 /** The latest notice, repeated inside the dialog because a screen reader does not read the page behind it; and a button to restore the block just archived. */
 import { useStore } from '../document/store.ts'
-import { restoreBlock, tried } from '../keeping/blockActions.ts'
+import { restoreBlock, tryOrNotify } from '../keeping/blockActions.ts'
 import { t } from '../words/words.ts'
 
 /** Defined once, so that React calls it once and the button takes the focus once. */
@@ -21,7 +21,7 @@ export function LibraryNotice({ archived, onRestored }: Props) {
         <span key={notices}>{notice}</span>
       </p>
       {archived !== null && (
-        <button type="button" ref={takeFocus} onClick={() => void tried(() => restoreBlock(archived)).then(onRestored)}>
+        <button type="button" ref={takeFocus} onClick={() => void tryOrNotify(() => restoreBlock(archived)).then(onRestored)}>
           {t('Bring it back')}
         </button>
       )}

@@ -4,7 +4,7 @@ import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import { writeBlocks } from '../keeping/blocksFile.ts'
 import { download } from '../keeping/download.ts'
 import { beginBlock, STARTERS } from '../keeping/openBlock.ts'
-import { filedBlocks, tried } from '../keeping/blockActions.ts'
+import { blocksToSave, tryOrNotify } from '../keeping/blockActions.ts'
 import { t, tn } from '../words/words.ts'
 import { OpenFileButton } from './OpenFileButton.tsx'
 
@@ -38,7 +38,7 @@ export function StartBlock({ count, onOpened }: Props) {
       <div className="buttons">
         <OpenFileButton done={onOpened} />
         {count > 0 && (
-          <button type="button" onClick={() => void tried(saveAll)}>
+          <button type="button" onClick={() => void tryOrNotify(saveAll)}>
             {t('Save all in one file')}
           </button>
         )}
@@ -48,7 +48,7 @@ export function StartBlock({ count, onOpened }: Props) {
 }
 
 async function saveAll(): Promise<void> {
-  const blocks = await filedBlocks()
+  const blocks = await blocksToSave()
   download('nestwright-blocks.json', writeBlocks(blocks), 'application/json')
   setView({ notice: tn(blocks.length, 'One block is saved in a file.', '{n} blocks are saved in a file.') })
 }

@@ -14,14 +14,14 @@ const FabricDetails = lazy(async () => ({ default: (await import('./FabricDetail
 const NEW_COLOURS = ['#7f4f6b', '#4f8a8b', '#c9b458', '#8a5a3c', '#93a8ac', '#d98c7a'] as const
 
 function pickFabric(id: string): void {
-  const { patch, brush } = getState().view
+  const { patch, fabricInHand } = getState().view
   if (patch !== null) {
     edit(recolourPatch(patch.unit, patch.name, id))
     setView({ notice: t('The chosen patch is recoloured.') })
   } else
     setView({
-      brush: brush === id ? null : id,
-      notice: brush === id ? t('The fabric is put back.') : t('Fabric in hand: press patches to recolour them.'),
+      fabricInHand: fabricInHand === id ? null : id,
+      notice: fabricInHand === id ? t('The fabric is put back.') : t('Fabric in hand: press patches to recolour them.'),
     })
 }
 
@@ -84,7 +84,7 @@ interface ItemProps {
 
 function FabricItem({ fabric, count, open, toggle }: ItemProps) {
   const { id, name } = fabric
-  const inHand = useStore(({ view }) => view.brush === id)
+  const inHand = useStore(({ view }) => view.fabricInHand === id)
   const unit = useStore(({ history }) => history.block.measure.unit)
   const detailsId = useId()
   return (

@@ -6,7 +6,7 @@ import { FileButton } from '../controls/FileButton.tsx'
 import { lengthForFile, lengthProblem } from '../controls/lengthEntry.ts'
 import { displayName } from '../document/blockNames.ts'
 import { edit, getState, setView, useStore } from '../document/store.ts'
-import { photoOfCloth } from '../keeping/readPhoto.ts'
+import { fabricPhoto } from '../keeping/readPhoto.ts'
 import { t } from '../words/words.ts'
 
 const PRINT_NAMES: Readonly<Record<PrintKind, () => string>> = {
@@ -69,7 +69,7 @@ function PhotoButton({ fabric }: { readonly fabric: Fabric }) {
   const [trouble, setTrouble] = useState<string | null>(null)
   const open = async (file: File): Promise<void> => {
     const { id } = getState().currentBlock
-    const read = await photoOfCloth(file)
+    const read = await fabricPhoto(file)
     // Reading takes a moment: if another block was opened meanwhile, the photograph does not belong to it.
     if (getState().currentBlock.id !== id) return
     setTrouble(read.ok ? null : read.message)

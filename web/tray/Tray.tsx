@@ -10,7 +10,7 @@ import { scrollOrDrag } from '../board/hand/trayScroll.ts'
 
 export function Tray() {
   const block = useStore(({ history }) => history.block)
-  const taking = useStore(({ view }) => view.taking)
+  const unitInHand = useStore(({ view }) => view.unitInHand)
   const list = useRef<HTMLUListElement>(null)
   useEffect(() => (list.current === null ? undefined : scrollOrDrag(list.current)), [])
   return (
@@ -21,7 +21,7 @@ export function Tray() {
           <li key={kind}>
             <button
               type="button"
-              aria-pressed={taking === kind}
+              aria-pressed={unitInHand === kind}
               onPointerDown={(event) => {
                 event.currentTarget.releasePointerCapture?.(event.pointerId)
                 dragUnitFromTray(kind, event)

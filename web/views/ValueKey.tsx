@@ -9,8 +9,8 @@ export function ValueKey() {
   if (blurs === null) return <p className="layers">{t('Neighbours are being compared…')}</p>
   if (blurs.length === 0) return <p className="layers">{t('All neighbours can be told apart.')}</p>
   const lines = blurs.flatMap((blur) => blur.lines)
-  const showLines = (): void => setView({ shown: lines })
-  const hideLines = (): void => setView({ shown: null })
+  const showLines = (): void => setView({ pointedLines: lines })
+  const hideLines = (): void => setView({ pointedLines: null })
   return (
     <p className="layers">
       <button

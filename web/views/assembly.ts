@@ -25,15 +25,15 @@ const MOST_ADDED = 0.5
 
 /** `step` counts joins from 1, `part` runs from 0 to 1. */
 export function assembly(report: Findings, block: Block, step: number, part: number): Assembly {
-  const { tree, gap, rings, reach } = prepared.get(report.joins) ?? prepare(report)
-  return { drawing: draw(report, tree, rings, block, step, shiftsOf(tree, gap, step, part)), reach }
+  const { tree, gap, outlines, reach } = prepared.get(report.joins) ?? prepare(report)
+  return { drawing: draw(report, tree, outlines, block, step, shiftsOf(tree, gap, step, part)), reach }
 }
 
 /** What is the same at every step. */
 interface Prepared {
   readonly tree: Tree
   readonly gap: number
-  readonly rings: readonly (readonly Point[])[]
+  readonly outlines: readonly (readonly Point[])[]
   readonly reach: Box
 }
 
@@ -41,9 +41,9 @@ const prepared = new WeakMap<Findings['joins'], Prepared>()
 
 function prepare(report: Findings): Prepared {
   const tree = treeOf(report)
-  const rings = report.patches.map(({ corners }) => corners.map(pointOf))
-  const gap = gapOf(rings, tree)
-  const result = { tree, gap, rings, reach: reachOf(rings, shiftsOf(tree, gap, 0, 1)) }
+  const outlines = report.patches.map(({ corners }) => corners.map(pointOf))
+  const gap = gapOf(outlines, tree)
+  const result = { tree, gap, outlines, reach: reachOf(outlines, shiftsOf(tree, gap, 0, 1)) }
   prepared.set(report.joins, result)
   return result
 }
@@ -122,9 +122,9 @@ const moved = ([x0, y0, x1, y1]: Box, [x, y]: Point): Box => [x0 + x, y0 + y, x1
 const around = (a: Box, b: Box): Box => [Math.min(a[0], b[0]), Math.min(a[1], b[1]), Math.max(a[2], b[2]), Math.max(a[3], b[3])]
 
 /** As wide as `APART`, unless the block has so many pieces that all the gaps together would be wider than they are. */
-function gapOf(rings: readonly (readonly Point[])[], tree: Tree): number {
+function gapOf(outlines: readonly (readonly Point[])[], tree: Tree): number {
   const size = (gap: number, step: number): Point => {
-    const [x0, y0, x1, y1] = reachOf(rings, shiftsOf(tree, gap, step, 1))
+    const [x0, y0, x1, y1] = reachOf(outlines, shiftsOf(tree, gap, step, 1))
     return [x1 - x0, y1 - y0]
   }
   const [joined, bare, wide] = [size(0, tree.sides.length), size(0, 0), size(1, 0)]
@@ -132,11 +132,11 @@ function gapOf(rings: readonly (readonly Point[])[], tree: Tree): number {
   return Math.min(APART, ...most)
 }
 
-function reachOf(rings: readonly (readonly Point[])[], shifts: readonly Point[]): Box {
+function reachOf(outlines: readonly (readonly Point[])[], shifts: readonly Point[]): Box {
   let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
-  rings.forEach((ring, patch) => {
+  outlines.forEach((outline, patch) => {
     const [dx, dy] = shifts[patch] as Point
-    for (const [x, y] of ring) [x0, y0, x1, y1] = [Math.min(x0, x + dx), Math.min(y0, y + dy), Math.max(x1, x + dx), Math.max(y1, y + dy)]
+    for (const [x, y] of outline) [x0, y0, x1, y1] = [Math.min(x0, x + dx), Math.min(y0, y + dy), Math.max(x1, x + dx), Math.max(y1, y + dy)]
   })
   return [x0, y0, x1, y1]
 }
@@ -161,24 +161,24 @@ function draw(
   shifts: readonly Point[],
 ): ViewDrawing {
   const side = sideOfPatches(tree, step)
-  const rings = places.map((ring, patch) => {
+  const outlines = places.map((outline, patch) => {
     const [dx, dy] = shifts[patch] as Point
-    return ring.map(([x, y]): Point => [x + dx, y + dy])
+    return outline.map(([x, y]): Point => [x + dx, y + dy])
   })
   const current = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [patch] : []))
   const waiting = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [] : [patch]))
   const fabric = (patches: readonly number[], faint: boolean): DrawingPart[] =>
     fabricParts(
       block,
-      patches.map((patch) => ({ ...(report.patches[patch] as Patch), ring: rings[patch] as readonly Point[] })),
+      patches.map((patch) => ({ ...(report.patches[patch] as Patch), outline: outlines[patch] as readonly Point[] })),
       faint && step > 0,
     )
   const edges = (patches: readonly number[]): DrawingPart[] =>
-    patches.length === 0 ? [] : [{ type: 'edge', rings: patches.map((patch) => rings[patch] as readonly Point[]) }]
+    patches.length === 0 ? [] : [{ type: 'edge', outlines: patches.map((patch) => outlines[patch] as readonly Point[]) }]
   return [
     ...fabric(waiting, true),
     ...edges(waiting),
-    ...(current.length === 0 ? [] : [{ type: 'round', rings: current.map((patch) => rings[patch] as readonly Point[]) } as const]),
+    ...(current.length === 0 ? [] : [{ type: 'round', outlines: current.map((patch) => outlines[patch] as readonly Point[]) } as const]),
     ...fabric(current, false),
     ...edges(current),
     ...joinParts(report, tree, step, shifts),
@@ -189,16 +189,16 @@ function draw(
 function joinParts(report: Findings, { sides, across }: Tree, step: number, shifts: readonly Point[]): DrawingPart[] {
   const join = report.joins[step - 1]
   if (join === undefined) return []
-  const ways = (sides[step - 1] as readonly [number, number]).map((piece) => {
+  const lines = (sides[step - 1] as readonly [number, number]).map((piece) => {
     const [dx, dy] = shifts[piece] as Point
     return [join.from, ...join.via, join.to].map(pointOf).map(([x, y]): Point => [x + dx, y + dy])
   }) as [Point[], Point[]]
-  const middles = ways.map(([a, b]): Point => [((a as Point)[0] + (b as Point)[0]) / 2, ((a as Point)[1] + (b as Point)[1]) / 2]) as [Point, Point]
+  const middles = lines.map(([a, b]): Point => [((a as Point)[0] + (b as Point)[0]) / 2, ((a as Point)[1] + (b as Point)[1]) / 2]) as [Point, Point]
   const at: Point = [(middles[0][0] + middles[1][0]) / 2, (middles[0][1] + middles[1][1]) / 2]
   const way = across[step - 1] as Point
   const { toward } = join.press
   const together = Math.hypot(middles[0][0] - middles[1][0], middles[0][1] - middles[1][1]) < 1e-9
   const press: DrawingPart =
-    toward === 'open' ? { type: 'bars', spots: [at], toward: way } : { type: 'wedge', spots: [at], toward: toward === 1 ? way : [-way[0], -way[1]] }
-  return [{ type: 'join', ways: together ? [ways[0]] : ways }, ...(together ? [press] : []), { type: 'number', spots: [at], text: String(step) }]
+    toward === 'open' ? { type: 'bars', points: [at], toward: way } : { type: 'wedge', points: [at], toward: toward === 1 ? way : [-way[0], -way[1]] }
+  return [{ type: 'join', lines: together ? [lines[0]] : lines }, ...(together ? [press] : []), { type: 'number', points: [at], text: String(step) }]
 }

@@ -33,30 +33,30 @@ export function previewOf(before: Block, { change }: Edit): Preview {
 
 export function drawPreview({ block, pressed, units }: Preview): ViewDrawing {
   const changed = block.units.filter(({ id }) => units.includes(id)).map(rectOf)
-  const rings = changed.map(({ at: [x, y], size: [w, h] }): Point[] => [
+  const outlines = changed.map(({ at: [x, y], size: [w, h] }): Point[] => [
     [x, y],
     [x + w, y],
     [x + w, y + h],
     [x, y + h],
   ])
-  return pressed.length + rings.length === 0 ? [] : [{ type: 'changed', ways: pressed.map(({ points }) => points), rings }]
+  return pressed.length + outlines.length === 0 ? [] : [{ type: 'changed', lines: pressed.map(({ points }) => points), outlines }]
 }
 
 /** The whole block as it would be: for where the board is out of sight. */
 export function drawBlockPreview(preview: Preview): ViewDrawing {
   const pieces = patchShapes(preview.report.patches)
-  const patches = pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners }))
+  const patches = pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, outline: corners }))
   const wedges = preview.pressed.map(({ middle, points, lies }): DrawingPart => {
     const [[ax, ay], [bx, by]] = points as readonly [Point, Point]
-    return lies === null ? { type: 'bars', spots: [middle], toward: [ay - by, bx - ax] } : { type: 'wedge', spots: [middle], toward: lies }
+    return lies === null ? { type: 'bars', points: [middle], toward: [ay - by, bx - ax] } : { type: 'wedge', points: [middle], toward: lies }
   })
   const marks = (['nests', 'clashes'] as const).flatMap((verdict): DrawingPart[] => {
-    const spots = preview.report.meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => pointOf(at))
-    return spots.length === 0 ? [] : [{ type: 'mark', verdict, spots }]
+    const points = preview.report.meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => pointOf(at))
+    return points.length === 0 ? [] : [{ type: 'mark', verdict, points }]
   })
   return [
     ...fabricParts(preview.block, patches),
-    { type: 'edge', rings: patches.map(({ ring }) => ring) },
+    { type: 'edge', outlines: patches.map(({ outline }) => outline) },
     ...drawPreview(preview),
     ...wedges,
     ...marks,

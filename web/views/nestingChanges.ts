@@ -71,7 +71,7 @@ const insteadOf = (place: Place | undefined): Exclude<Verdict, 'nests'> | 'nothi
 
 export function drawNestingChanges({ lost, gained }: NestingComparison): ViewDrawing {
   return [
-    ...(lost.length === 0 ? [] : [{ type: 'lost', spots: lost } as const]),
-    ...(gained.length === 0 ? [] : [{ type: 'gained', spots: gained } as const]),
+    ...(lost.length === 0 ? [] : [{ type: 'lost', points: lost } as const]),
+    ...(gained.length === 0 ? [] : [{ type: 'gained', points: gained } as const]),
   ]
 }

@@ -48,10 +48,10 @@ interface SettingLayout {
 function fabricOfCopies(block: Block, pieces: readonly PatchShape[], copies: readonly Copy[], [wide, high]: Point): DrawingPart[] {
   const patches = copies.flatMap(({ at, turn }) => {
     const toCopy = turnedInto(turn, [block.grid.columns / 2, block.grid.rows / 2], [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
-    return pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, ring: corners.map(toCopy), turned: turn }))
+    return pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, outline: corners.map(toCopy), turned: turn }))
   })
   const opposite = copies.filter(({ press }) => press === 'opposite').map(({ at }): Point => [(at[0] + 0.5) * wide, (at[1] + 0.5) * high])
-  return [...fabricParts(block, patches), ...(opposite.length === 0 ? [] : [{ type: 'opposite', spots: opposite } as const])]
+  return [...fabricParts(block, patches), ...(opposite.length === 0 ? [] : [{ type: 'opposite', points: opposite } as const])]
 }
 
 /** Takes a point of the block to where it lies in a copy, turned around its middle. */
@@ -79,13 +79,13 @@ function edgesBetween(columns: number, rows: number, [wide, high]: Point): Drawi
       [0, row * high],
       [columns * wide, row * high],
     ])
-  return edges.length === 0 ? [] : [{ type: 'between', ways: edges }]
+  return edges.length === 0 ? [] : [{ type: 'between', lines: edges }]
 }
 
 /** Clashes last, so that their marks lie on top. */
 function meetingParts(joins: SettingReport['joins'], meetings: SettingReport['meetings']): DrawingPart[] {
   const upright = new Set(joins.filter(({ from, to }) => from[0] === to[0]).map(({ id }) => id))
-  const ways = oncePerPlace(meetings.filter(({ verdict }) => verdict === 'clashes')).map(({ at, join }): Point[] => {
+  const lines = oncePerPlace(meetings.filter(({ verdict }) => verdict === 'clashes')).map(({ at, join }): Point[] => {
     const [x, y] = pointOf(at)
     const [dx, dy] = upright.has(join) ? [0, MARKED] : [MARKED, 0]
     return [
@@ -94,10 +94,10 @@ function meetingParts(joins: SettingReport['joins'], meetings: SettingReport['me
     ]
   })
   const marks = (['nests', 'pin', 'tip', 'open', 'clashes'] as const).flatMap((verdict): DrawingPart[] => {
-    const spots = oncePerPlace(meetings.filter((meeting) => meeting.verdict === verdict)).map(({ at }) => pointOf(at))
-    return spots.length === 0 ? [] : [{ type: 'mark', verdict, spots }]
+    const points = oncePerPlace(meetings.filter((meeting) => meeting.verdict === verdict)).map(({ at }) => pointOf(at))
+    return points.length === 0 ? [] : [{ type: 'mark', verdict, points }]
   })
-  return [...(ways.length === 0 ? [] : [{ type: 'stretch', ways } as const]), ...marks]
+  return [...(lines.length === 0 ? [] : [{ type: 'stretch', lines } as const]), ...marks]
 }
 
 /** Two pairs of seams that meet at one place get one mark. */

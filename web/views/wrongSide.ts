@@ -15,15 +15,18 @@ export function wrongSideDrawing(sheets: readonly IronedSheet[], report: Finding
 function sheetParts({ fabric, face, parts, edges }: IronedSheet, colours: ReadonlyMap<string, string>): DrawingPart[] {
   const colour = colours.get(fabric) ?? '#888888'
   return [
-    { type: face === 'wrong' ? 'back' : 'folded', colour, rings: parts.map(spotsOf) },
-    { type: 'edge', ways: edges.map(spotsOf) },
+    { type: face === 'wrong' ? 'back' : 'folded', colour, outlines: parts.map(pointsOf) },
+    { type: 'edge', lines: edges.map(pointsOf) },
   ]
 }
 
-function spotsOf(flat: readonly number[]): Point[] {
-  const spots: Point[] = []
-  for (let i = 0; i < flat.length; i += 2) spots.push([flat[i] as number, flat[i + 1] as number])
-  return spots
+function pointsOf(flat: readonly number[]): Point[] {
+  const points: Point[] = []
+  for (let i = 0; i < flat.length; i += 2) points.push([flat[i] as number, flat[i + 1] as number])
+  return points
 }
 
-const stitches = ({ joins }: Findings): DrawingPart => ({ type: 'stitches', ways: joins.map(({ from, via, to }) => [from, ...via, to].map(pointOf)) })
+const stitches = ({ joins }: Findings): DrawingPart => ({
+  type: 'stitches',
+  lines: joins.map(({ from, via, to }) => [from, ...via, to].map(pointOf)),
+})

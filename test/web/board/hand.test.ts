@@ -120,7 +120,7 @@ describe('moving', () => {
   it('snaps to whole cells, and to halves where the hand or the button asks', () => {
     expect(dropped(board(), [0.5, 0.5], [[1.4, 4.2]])).toEqual([{ type: 'moveUnits', ids: ['s'], by: [1, 4] }])
     expect(dropped(board(), [0.5, 0.5], [[1.9, 6.6]], { alt: true })).toEqual([{ type: 'moveUnits', ids: ['s'], by: [1.5, 6] }])
-    expect(dropped(board({ halves: true }), [0.5, 0.5], [[1.9, 6.6]])).toEqual([{ type: 'moveUnits', ids: ['s'], by: [1.5, 6] }])
+    expect(dropped(board({ halfCells: true }), [0.5, 0.5], [[1.9, 6.6]])).toEqual([{ type: 'moveUnits', ids: ['s'], by: [1.5, 6] }])
   })
 
   it('takes the whole selection along, and only the pressed unit where that is not selected', () => {
@@ -367,8 +367,8 @@ describe('selecting an area', () => {
   })
 
   it('takes the units whose middle lies in a loop, even from a press on a unit', () => {
-    expect(dropped(board({ tool: 'round' }), [0.4, 0.6], loop)).toEqual([{ type: 'selectArea', ids: ['s', 't'] }])
-    expect(dropped(board({ tool: 'round', selected: ['g', 't'] }), [0.4, 0.6], loop, add)).toEqual([{ type: 'selectArea', ids: ['g', 't', 's'] }])
+    expect(dropped(board({ tool: 'loop' }), [0.4, 0.6], loop)).toEqual([{ type: 'selectArea', ids: ['s', 't'] }])
+    expect(dropped(board({ tool: 'loop', selected: ['g', 't'] }), [0.4, 0.6], loop, add)).toEqual([{ type: 'selectArea', ids: ['g', 't', 's'] }])
   })
 
   it('starts a box on a unit with the tool for it', () => {
@@ -410,7 +410,7 @@ describe('a drop from the tray', () => {
   })
 
   it('keeps the turn of the unit in hand, but not for another unit', () => {
-    const turned = board({ unitInHand: 'goose', turned: 1 })
+    const turned = board({ unitInHand: 'goose', unitTurn: 1 })
     expect(play(turned, [unit('goose', [340, 510])]).commands).toMatchObject([{ at: [3, 4], turn: 1 }])
     expect(play(turned, [unit('square', [350, 550])]).commands).toMatchObject([{ turn: 0 }])
   })

@@ -24,7 +24,7 @@ const goose: Unit = { id: 'g', kind: 'goose', at: [0, 0], size: [2, 1], fabrics:
 /** Presses a key on the board as it is. */
 function type(key: string, more: Partial<KeyPress> = {}): void {
   const { history, view } = getState()
-  const command = keyCommand(press(key, more), contextOf(history.block, { tool: view.tool, selected: view.chosen }))
+  const command = keyCommand(press(key, more), contextOf(history.block, { tool: view.tool, selected: view.selected }))
   if (command === null || command.type === 'zoom') throw new Error(`${key} means nothing here`)
   runKeyCommand(command)
 }
@@ -74,7 +74,7 @@ describe('the keyboard', () => {
   beforeEach(() => open(blockOf(3, 3, [goose, stripsOf(12, 0)])))
 
   it('reaches and recolours each of twelve strips in one cell', () => {
-    setView({ cursor: [1, 1], brush: 'b' })
+    setView({ cursor: [1, 1], fabricInHand: 'b' })
     for (let strip = 0; strip < 12; strip++) {
       type('Enter')
       type('f')
@@ -84,7 +84,7 @@ describe('the keyboard', () => {
   })
 
   it('names a patch by its name on the page, never by its name in the file', () => {
-    setView({ cursor: [0, 0], brush: 'b' })
+    setView({ cursor: [0, 0], fabricInHand: 'b' })
     type('Enter')
     type('f')
     const { notice } = getState().view

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { inEnglish } from '../../../geometry/index.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
-import { checkBlocks, type FiledBlock, holdsBlocks, writeBlocks } from '../../../web/keeping/blocksFile.ts'
+import { checkBlocks, type FiledBlock, isBlocksFile, writeBlocks } from '../../../web/keeping/blocksFile.ts'
 
 const filed: readonly FiledBlock[] = [
   { id: 'a', made: 1, changed: 2, block: eveningStar, versions: [{ made: 1, name: 'the quiet one', block: lantern }] },
@@ -22,7 +22,7 @@ describe('a file of many blocks', () => {
   })
 
   it('is told from a file of one block', () => {
-    expect([JSON.parse(writeBlocks(filed)), eveningStar, [], null, 'x'].map(holdsBlocks)).toEqual([true, false, false, false, false])
+    expect([JSON.parse(writeBlocks(filed)), eveningStar, [], null, 'x'].map(isBlocksFile)).toEqual([true, false, false, false, false])
   })
 
   it.each([

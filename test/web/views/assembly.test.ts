@@ -23,7 +23,7 @@ const BLOCKS: readonly (readonly [string, Block])[] = [
 
 /** Where the patches lie at a step. */
 function patchesAt(report: Findings, block: Block, step: number, part: number): readonly (readonly Point[])[] {
-  return assembly(report, block, step, part).drawing.flatMap(({ type, rings = [] }) => (type === 'edge' ? rings : []))
+  return assembly(report, block, step, part).drawing.flatMap(({ type, outlines: rings = [] }) => (type === 'edge' ? rings : []))
 }
 
 const GRAIN = 1e6

@@ -30,7 +30,7 @@ export function moveTo(ids: readonly string[], [dx, dy]: readonly [Position, Pos
 
 /** Swaps two units of the same size, by their ids. */
 export function swapPlaces(one: string, other: string): void {
-  if (attempt(swapUnits(one, other), t('The two units have changed places.'))) setView({ chosen: [one], patch: null })
+  if (attempt(swapUnits(one, other), t('The two units have changed places.'))) setView({ selected: [one], patch: null })
 }
 
 export const refuseSwap = (): void => setView({ notice: t('Only a unit of the same size can change places with it.') })

@@ -18,9 +18,9 @@ const NOT_EXACT = label('Such fractions of a cell cannot be held exactly beside 
 
 /** Acts on the selected units, or asks for a selection. */
 export function withSelection(act: (ids: readonly string[]) => void): void {
-  const { chosen } = getState().view
-  if (chosen.length === 0) setView({ notice: t('Choose a unit first.') })
-  else act(chosen)
+  const { selected } = getState().view
+  if (selected.length === 0) setView({ notice: t('Choose a unit first.') })
+  else act(selected)
 }
 
 /** Makes an edit if everything it moves, images too, has room and can be held exactly; else says why not. Gives back whether it was made. */

@@ -35,7 +35,7 @@ function copyByKey(event: ClipboardEvent, then: () => void): void {
 /** The text of the selected units; null where nothing is selected. */
 function selectionText(): string | null {
   const { history, view } = getState()
-  if (view.chosen.length > 0) return writeUnits(history.block, view.chosen)
+  if (view.selected.length > 0) return writeUnits(history.block, view.selected)
   setView({ notice: t('Choose a unit first.') })
   return null
 }
@@ -43,18 +43,18 @@ function selectionText(): string | null {
 const sayCopied = (): void =>
   setView({
     notice: tn(
-      getState().view.chosen.length,
+      getState().view.selected.length,
       'The unit is copied; paste it here or on another block.',
       '{n} units are copied; paste them here or on another block.',
     ),
   })
 
 function cutAfterCopy(): void {
-  const { chosen } = getState().view
-  edit(removeUnits(chosen))
+  const { selected } = getState().view
+  edit(removeUnits(selected))
   setView({
     notice: tn(
-      chosen.length,
+      selected.length,
       'The unit is cut out; paste it here or on another block.',
       '{n} units are cut out; paste them here or on another block.',
     ),
@@ -73,7 +73,8 @@ function pasteText(text: string): void {
   const [dx, dy] = place
   const pasted = editResult(editResult(block, pasteUnits(incoming)), moveUnits(ids, dx, dy))
   const units = pasted.units.filter(({ id }) => ids.includes(id))
-  if (attempt(pasteUnits({ units, fabrics: incoming.fabrics }), tn(ids.length, 'Pasted.', '{n} units pasted.'))) setView({ chosen: ids, patch: null })
+  if (attempt(pasteUnits({ units, fabrics: incoming.fabrics }), tn(ids.length, 'Pasted.', '{n} units pasted.')))
+    setView({ selected: ids, patch: null })
 }
 
 export async function copyByButton(cut: boolean): Promise<void> {

@@ -39,10 +39,10 @@ export function closeOutline(): void {
   const trouble = outlineTrouble(view.corners)
   if (trouble === 'few') return setView({ notice: t('A patch needs three corners at least.') })
   if (trouble === 'crossed' || crossesPath(view.corners, first)) return setView({ notice: t(CROSSED) })
-  const fabric = view.brush ?? history.block.fabrics[0]?.id
+  const fabric = view.fabricInHand ?? history.block.fabrics[0]?.id
   if (fabric === undefined) return setView({ notice: t('Add a fabric first.') })
   const unit: Unit = { id: freshId(history.block, 'free'), kind: 'polygon', corners: view.corners, fabrics: { patch: fabric } }
-  if (attempt(placeUnit(unit), t('A free patch is laid.'))) setView({ corners: [], chosen: [unit.id], patch: null })
+  if (attempt(placeUnit(unit), t('A free patch is laid.'))) setView({ corners: [], selected: [unit.id], patch: null })
 }
 
 export function removeCorner(): void {

@@ -24,7 +24,7 @@ export async function joinSelection(): Promise<void> {
   if (shapes.length === units.length) return setView({ notice: t('They do not touch along an edge, so there is nothing to join.') })
   const next = new Map<string, readonly (readonly FilePoint[])[]>([[first.id, shapes], ...others.map(({ id }) => [id, []] as const)])
   if (attempt(reshape(getState().history.block, message('join-shapes'), next), t('Joined into one patch.')))
-    setView({ chosen: [first.id], patch: null })
+    setView({ selected: [first.id], patch: null })
 }
 
 /** Cuts what lies under the shape that was selected last away from the others; that shape stays. */
@@ -49,7 +49,7 @@ function sameCorners(corners: readonly FilePoint[], unit: Unit): boolean {
 
 function selectedShapes(): Unit[] | null {
   const { history, view } = getState()
-  const units = unitsById(history.block, view.chosen)
+  const units = unitsById(history.block, view.selected)
   const trouble =
     units.length < 2
       ? t('Choose two shapes or more.')

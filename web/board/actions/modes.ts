@@ -11,12 +11,12 @@ export function selectTool(tool: DragTool): void {
 }
 
 export function turnInHand(): void {
-  setView({ turned: ((getState().view.turned + 1) % 4) as Turn, notice: t('Turned a quarter clockwise in your hand.') })
+  setView({ unitTurn: ((getState().view.unitTurn + 1) % 4) as Turn, notice: t('Turned a quarter clockwise in your hand.') })
 }
 
 export function toggleHalves(): void {
-  const halves = !getState().view.halves
-  setView({ halves, notice: halves ? t('What is moved goes by half a cell.') : t('What is moved goes by whole cells.') })
+  const halfCells = !getState().view.halfCells
+  setView({ halfCells, notice: halfCells ? t('What is moved goes by half a cell.') : t('What is moved goes by whole cells.') })
 }
 
 export function toggleAdding(): void {

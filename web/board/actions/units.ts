@@ -32,13 +32,13 @@ export function replaceWith(kind: TrayKind, ids: readonly string[]): void {
   if (able.length < ids.length)
     return setView({ notice: t('Its box cannot hold that unit: some kinds are square, a goose is twice as long as wide.') })
   edit(replaceKind(ids, kind))
-  setView({ chosen: ids, patch: null, notice: t('Another unit is in its place, of the same fabrics.') })
+  setView({ selected: ids, patch: null, notice: t('Another unit is in its place, of the same fabrics.') })
 }
 
 export function replaceSelection(): void {
-  const { taking } = getState().view
-  if (taking === null) setView({ notice: t('Take a unit from the tray first.') })
-  else withSelection((ids) => replaceWith(taking as TrayKind, ids))
+  const { unitInHand } = getState().view
+  if (unitInHand === null) setView({ notice: t('Take a unit from the tray first.') })
+  else withSelection((ids) => replaceWith(unitInHand as TrayKind, ids))
 }
 
 /** The copies go to the nearest free place. */
@@ -50,29 +50,29 @@ export const duplicateSelection = (): void =>
       return
     }
     const taken = new Set<string>()
-    const made = ids.map((id) => {
+    const copies = ids.map((id) => {
       const next = freshId(getState().history.block, id.replace(/-\d+$/, ''), taken)
       taken.add(next)
       return next
     })
-    if (attempt(copyUnits(ids, place[0], place[1], made), t('Copied.'))) setView({ chosen: made })
+    if (attempt(copyUnits(ids, place[0], place[1], copies), t('Copied.'))) setView({ selected: copies })
   })
 
 /** On whole cells over a point, where there is room; says so where there is none. */
 export const placeAround = (kind: TrayKind, at: Point): boolean =>
-  placeAt(kind, roomAround(getState().history.block, kind, getState().view.turned, at) ?? [Math.floor(at[0]), Math.floor(at[1])])
+  placeAt(kind, roomAround(getState().history.block, kind, getState().view.unitTurn, at) ?? [Math.floor(at[0]), Math.floor(at[1])])
 
 /** Places a new unit; `at` is its top left corner, in cells. Gives back whether there was room. */
-export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = getState().view.turned): boolean {
+export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = getState().view.unitTurn): boolean {
   const unit = newUnit(getState().history.block, kind, at, turn)
-  const laid = attempt(placeUnit(unit), t('Placed.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
-  if (laid) setView({ chosen: [unit.id], patch: null })
-  return laid
+  const placed = attempt(placeUnit(unit), t('Placed.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
+  if (placed) setView({ selected: [unit.id], patch: null })
+  return placed
 }
 
 /** All units of one drag over cells, in one edit. */
 export function placeMany(run: readonly Unit[]): void {
   const units = withoutImages(run)
   if (units.length === 0) setView({ notice: t('There is no free cell for it there.') })
-  else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units laid.'))) setView({ chosen: units.map(({ id }) => id), patch: null })
+  else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units laid.'))) setView({ selected: units.map(({ id }) => id), patch: null })
 }

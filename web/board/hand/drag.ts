@@ -23,10 +23,10 @@ export function pressAt(at: PointerState, { block }: HandContext): GestureOf<'pr
 
 /** What a press becomes when it is dragged: that hangs on the tool, on what is in hand, and on what was pressed. */
 export function startDrag({ from, patch }: GestureOf<'press'>, at: PointerState, context: HandContext): Gesture {
-  const { block, tool, unitInHand, turned, fabricInHand, selected, pan } = context
+  const { block, tool, unitInHand, unitTurn, fabricInHand, selected, pan } = context
   const touch = from.pointerType === 'touch'
   if (tool === 'box') return { type: 'box', from, to: at }
-  if (tool === 'round') return { type: 'loop', from, points: [from, at] }
+  if (tool === 'loop') return { type: 'loop', from, points: [from, at] }
   if (tool === 'patch') return touch ? { type: 'corner', to: at } : { type: 'pan', from: from.at, pan }
   if (patch !== null && fabricInHand !== null && !from.add)
     return continueDrag({ type: 'recolour', fabric: fabricInHand, over: [], last: from.cells }, at, context)
@@ -36,7 +36,7 @@ export function startDrag({ from, patch }: GestureOf<'press'>, at: PointerState,
     if (box !== null)
       return continueDrag({ type: 'move', from, ids, box, snapped: { by: [0, 0], guides: [] }, fits: true, swap: null, inTheWay: null }, at, context)
   }
-  if (unitInHand !== null) return continueDrag({ type: 'fill', kind: unitInHand, turn: turned, from: cellAt(from.cells), units: [] }, at, context)
+  if (unitInHand !== null) return continueDrag({ type: 'fill', kind: unitInHand, turn: unitTurn, from: cellAt(from.cells), units: [] }, at, context)
   return touch ? { type: 'pan', from: from.at, pan } : { type: 'box', from, to: at }
 }
 

@@ -65,8 +65,8 @@ function withoutStaleGesture(hand: HandState, context: HandContext): HandState {
   return gestureOf(hand, context.document) === hand.gesture ? hand : withGesture(hand, null, context)
 }
 
-function pointerState({ at, pointerType, alt, add }: PointerInput, { frame, halves, adding }: HandContext): PointerState {
-  return { at, cells: frame.toCells(...at), half: alt || halves, add: add || adding, pointerType }
+function pointerState({ at, pointerType, alt, add }: PointerInput, { frame, halfCells, adding }: HandContext): PointerState {
+  return { at, cells: frame.toCells(...at), half: alt || halfCells, add: add || adding, pointerType }
 }
 
 function press(before: HandState, { pointer, button, time }: Extract<HandEvent, { type: 'press' }>, context: HandContext): HandResult {

@@ -21,17 +21,17 @@ const ACTIONS: Actions = {
   setView: ({ zoom, pan }) => setView({ zoom, pan }),
   undo: () => undo(),
   redo: () => redo(),
-  select: ({ ids }) => setView({ chosen: ids, patch: null }),
-  selectArea: ({ ids }) => setView({ chosen: ids, patch: null, notice: tn(ids.length, 'One unit is chosen.', '{n} units are chosen.') }),
+  select: ({ ids }) => setView({ selected: ids, patch: null }),
+  selectArea: ({ ids }) => setView({ selected: ids, patch: null, notice: tn(ids.length, 'One unit is chosen.', '{n} units are chosen.') }),
   selectPatch: ({ ids, patch, add }) =>
     setView({
-      chosen: ids,
+      selected: ids,
       patch: add ? null : patch,
       notice: t('{unit}, {patch}: chosen.', { unit: patch.unit, patch: patchName(patch.name) }),
     }),
   showMeeting: ({ index }) => {
     const finding = `meeting ${index}`
-    setView({ finding, sought: finding, sheet: 'findings', notice: t('The meeting is shown among the findings.') })
+    setView({ finding, requestedFinding: finding, sheet: 'findings', notice: t('The meeting is shown among the findings.') })
   },
   moveUnits: ({ ids, by }) => moveTo(ids, by),
   swapUnits: ({ one, other }) => swapPlaces(one, other),

@@ -84,13 +84,13 @@ function startDrag(event: PressEvent, itemAt: (event: PointerEvent) => TrayItem)
 function dropItem(drag: TrayDrag): void {
   const onBoard = drop(drag)
   // What was dragged to the board is placed: the hand is empty again.
-  if (drag.type === 'unit') setView({ taking: null })
+  if (drag.type === 'unit') setView({ unitInHand: null })
   if (!onBoard) setView({ notice: t('Let go beside the board: nothing is changed.') })
 }
 
 /** A unit is pressed in the tray: it may be dragged off, or stay where it is while a finger scrolls. */
 export function dragUnitFromTray(kind: TrayKind, event: PressEvent): void {
-  startDrag(event, ({ altKey }) => ({ type: 'unit', kind, half: altKey || getState().view.halves }))
+  startDrag(event, ({ altKey }) => ({ type: 'unit', kind, half: altKey || getState().view.halfCells }))
 }
 
 export function dragFabric(fabric: string, event: PressEvent): void {
@@ -99,7 +99,7 @@ export function dragFabric(fabric: string, event: PressEvent): void {
 
 /** Takes a unit in hand, to be placed as often as the maker likes; it stays turned if it was in hand before. */
 export function pickUpUnit(kind: TrayKind): void {
-  const { taking, turned } = getState().view
+  const { unitInHand, unitTurn } = getState().view
   const notice = t('{unit} is in your hand: press a free cell of the board, or drag over cells to fill them.', { unit: t(KIND_NAMES[kind]) })
-  setView({ taking: kind, turned: taking === kind ? turned : 0, notice })
+  setView({ unitInHand: kind, unitTurn: unitInHand === kind ? unitTurn : 0, notice })
 }

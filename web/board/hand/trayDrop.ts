@@ -35,7 +35,7 @@ export function dropFromTray(item: TrayItem, at: Point, context: HandContext): H
 }
 
 /** As it was turned in the hand; a unit of another kind comes off the tray unturned. */
-const turnFromTray = (kind: TrayKind, { unitInHand, turned }: HandContext): Turn => (kind === unitInHand ? turned : 0)
+const turnFromTray = (kind: TrayKind, { unitInHand, unitTurn }: HandContext): Turn => (kind === unitInHand ? unitTurn : 0)
 
 /** Its middle under the pointer, then snapped. */
 function snapFromTray(kind: TrayKind, turn: Turn, [x, y]: Point, half: boolean, context: HandContext): Snapped {

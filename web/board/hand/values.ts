@@ -71,10 +71,10 @@ export interface HandContext {
   readonly tool: DragTool
   readonly unitInHand: TrayKind | null
   /** Quarter turns clockwise of the unit in hand. */
-  readonly turned: Turn
+  readonly unitTurn: Turn
   readonly fabricInHand: string | null
   /** The button that snaps to half cells is on. */
-  readonly halves: boolean
+  readonly halfCells: boolean
   /** The button that adds to the selection is on. */
   readonly adding: boolean
   readonly frame: Frame

@@ -27,7 +27,7 @@ const ACTIONS: Readonly<Record<Simple, () => void>> = {
   fitToBoard: () => setView({ zoom: 1, pan: [0, 0] }),
   undo,
   redo,
-  selectAll: () => setView({ chosen: getState().history.block.units.map(({ id }) => id), patch: null, notice: t('All units are chosen.') }),
+  selectAll: () => setView({ selected: getState().history.block.units.map(({ id }) => id), patch: null, notice: t('All units are chosen.') }),
   selectBetween,
   turn: turnSelection,
   halfTurn: halfTurnSelection,
@@ -61,7 +61,7 @@ const PAN_STEP = 40
 
 function step({ by: [dx, dy], onScreen, shift, alt }: Extract<KeyCommand, { type: 'step' }>): void {
   const { view } = getState()
-  const length = view.halves ? 0.5 : 1
+  const length = view.halfCells ? 0.5 : 1
   if (alt && shift) growSelection(dx * length, dy * length)
   else if (alt) moveSelection(dx * length, dy * length)
   else if (shift) setView({ pan: [view.pan[0] - onScreen[0] * PAN_STEP, view.pan[1] - onScreen[1] * PAN_STEP] })
@@ -90,12 +90,12 @@ function patchesAtCursor(): { readonly patches: readonly PatchShape[]; readonly 
 function selectAtCursor(add: boolean): void {
   const { patches, selected } = patchesAtCursor()
   const next = patches[(selected + 1) % patches.length]
-  if (next?.unit == null) return setView({ chosen: add ? getState().view.chosen : [], patch: null, notice: t('There is no unit at the cursor.') })
+  if (next?.unit == null) return setView({ selected: add ? getState().view.selected : [], patch: null, notice: t('There is no unit at the cursor.') })
   const { unit, name } = next
   const notice = t('{unit}, {patch}: chosen.', { unit, patch: patchName(name) })
-  if (add) return setView({ chosen: [...new Set([...getState().view.chosen, unit])], patch: null, notice })
+  if (add) return setView({ selected: [...new Set([...getState().view.selected, unit])], patch: null, notice })
   const more = patches.length > 1 ? ` ${t('Enter again for the next patch in this cell.')}` : ''
-  setView({ chosen: [unit], patch: { unit, name }, notice: `${notice}${more}` })
+  setView({ selected: [unit], patch: { unit, name }, notice: `${notice}${more}` })
 }
 
 /** Cells: units that only touch the selected cells from outside stay out. */
@@ -115,28 +115,28 @@ function selectBetween(): void {
     [Math.min(a[0], b[0]) + INSET, Math.min(a[1], b[1]) + INSET],
     [Math.max(a[0], b[0]) + 1 - INSET, Math.max(a[1], b[1]) + 1 - INSET],
   )
-  setView({ chosen: units.map(({ id }) => id), patch: null, notice: t('{n} units are chosen.', { n: units.length }) })
+  setView({ selected: units.map(({ id }) => id), patch: null, notice: t('{n} units are chosen.', { n: units.length }) })
 }
 
 function swapSelection(): void {
   const { view, history } = getState()
-  const [one, other] = view.chosen.map((id) => unitById(history.block, id))
-  if (view.chosen.length !== 2 || one === undefined || other === undefined)
+  const [one, other] = view.selected.map((id) => unitById(history.block, id))
+  if (view.selected.length !== 2 || one === undefined || other === undefined)
     return setView({ notice: t('Choose two units of one size to let them change places.') })
   if (sameSize(one, other)) swapPlaces(one.id, other.id)
   else refuseSwap()
 }
 
 function placeAtCursor(): void {
-  const { taking, cursor } = getState().view
-  if (taking === null) return setView({ notice: t('Take a unit from the tray first.') })
-  if (placeAt(taking as TrayKind, cursor)) lastPlaced = cursor
+  const { unitInHand, cursor } = getState().view
+  if (unitInHand === null) return setView({ notice: t('Take a unit from the tray first.') })
+  if (placeAt(unitInHand as TrayKind, cursor)) lastPlaced = cursor
 }
 
 function fillToCursor(): void {
   const { view, history } = getState()
-  if (view.taking === null) return setView({ notice: t('Take a unit from the tray first.') })
-  placeMany(fillBetween(history.block, view.taking as TrayKind, lastPlaced ?? view.cursor, view.cursor, view.turned))
+  if (view.unitInHand === null) return setView({ notice: t('Take a unit from the tray first.') })
+  placeMany(fillBetween(history.block, view.unitInHand as TrayKind, lastPlaced ?? view.cursor, view.cursor, view.unitTurn))
   lastPlaced = view.cursor
 }
 
@@ -144,7 +144,7 @@ function recolourAtCursor(): void {
   const { patches, selected } = patchesAtCursor()
   const { view, history } = getState()
   const patch = patches[Math.max(0, selected)]
-  const fabric = history.block.fabrics.find(({ id }) => id === view.brush)
+  const fabric = history.block.fabrics.find(({ id }) => id === view.fabricInHand)
   if (fabric === undefined) setView({ notice: t('Take a fabric in hand first.') })
   else if (patch?.unit == null) setView({ notice: t('There is no patch at the cursor.') })
   else {
@@ -160,11 +160,11 @@ function letGo(): void {
   lastPlaced = null
   if (getState().view.corners.length > 0) return setView({ corners: [], notice: t('The drawing is forgotten.') })
   setView({
-    chosen: [],
+    selected: [],
     patch: null,
-    brush: null,
-    taking: null,
-    turned: 0,
+    fabricInHand: null,
+    unitInHand: null,
+    unitTurn: 0,
     adding: false,
     finding: null,
     tool: 'hand',

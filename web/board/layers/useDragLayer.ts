@@ -32,7 +32,7 @@ export function useDragLayer(
   const ids = idsDragged(gesture)
   // Made once for each drag, and then only moved.
   const dragged = useMemo(() => (ids === null ? null : pathsOfUnits(block, ids)), [block, ids])
-  const selected = useMemo(() => unitsById(block, view.chosen).map(rectOf), [block, view.chosen])
+  const selected = useMemo(() => unitsById(block, view.selected).map(rectOf), [block, view.selected])
   const patch = useMemo(() => {
     const unit = view.patch === null ? undefined : unitById(block, view.patch.unit)
     return unit === undefined ? null : (unitShapes(unit).find(({ name }) => name === view.patch?.name)?.corners ?? null)

@@ -78,7 +78,7 @@ export function useFabricLayer(layers: RefObject<BoardLayers | null>, { block, r
 export function useMarksLayer(layers: RefObject<BoardLayers | null>, { block, report, preview, view }: ShownBlock, scene: MarksScene): void {
   const faults = useFaultOutlines(report, block.grid.columns, block.grid.rows)
   const changes = useNestingChanges()
-  const tied = useMemo(() => view.shown ?? seamsTiedTo(view.finding, report), [view.shown, view.finding, report])
+  const tied = useMemo(() => view.pointedLines ?? seamsTiedTo(view.finding, report), [view.pointedLines, view.finding, report])
   useEffect(() => {
     const { frame, ink, paper } = scene
     const context = { scale: frame.scale, toPixels: frame.toPixels, ink, paper }

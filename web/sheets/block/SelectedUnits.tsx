@@ -26,7 +26,7 @@ const MethodsAndTrimming = lazy(async () => ({ default: (await import('../method
 
 export function SelectedUnits() {
   const block = useStore(({ history }) => history.block)
-  const ids = useStore(({ view }) => view.chosen)
+  const ids = useStore(({ view }) => view.selected)
   const units = unitsById(block, ids)
   const [first] = units
   if (first === undefined) return null
@@ -112,6 +112,6 @@ function Pressing({ units, ids }: { readonly units: readonly Unit[]; readonly id
 
 function chooseAlike(block: Block, unit: Unit): void {
   const picture = pictureOf(unit)
-  const chosen = block.units.filter((other) => other.kind === unit.kind && pictureOf(other) === picture).map(({ id }) => id)
-  setView({ chosen, patch: null, notice: tn(chosen.length, 'No other unit is like it.', '{n} units are alike, and chosen.') })
+  const selected = block.units.filter((other) => other.kind === unit.kind && pictureOf(other) === picture).map(({ id }) => id)
+  setView({ selected, patch: null, notice: tn(selected.length, 'No other unit is like it.', '{n} units are alike, and chosen.') })
 }

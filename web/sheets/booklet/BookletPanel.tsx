@@ -5,7 +5,7 @@ import { edit, useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { BookletAppendix } from './BookletAppendix.tsx'
 import { BookletStep } from './BookletStep.tsx'
-import { differsOnlyInBooklet, useBookletReport } from './useBookletReport.ts'
+import { sameButBooklet, useBookletReport } from './useBookletReport.ts'
 import { WordsField } from './WordsField.tsx'
 import './bookletPanel.css'
 
@@ -16,7 +16,7 @@ export function BookletPanel() {
     () => (result === null ? null : bookletOf(result.report, { ...result.block, booklet: block.booklet })),
     [result, block.booklet],
   )
-  const outdated = result !== null && !differsOnlyInBooklet(result.block, block)
+  const outdated = result !== null && !sameButBooklet(result.block, block)
   return (
     <section aria-labelledby="booklet-title" className="booklet">
       <h2 id="booklet-title">{t('Booklet')}</h2>

@@ -2,7 +2,7 @@
 import { setStepPhotograph } from '../../../geometry/index.ts'
 import { FileButton } from '../../controls/FileButton.tsx'
 import { edit, setView, getState } from '../../document/store.ts'
-import { photoOfStep } from '../../keeping/readPhoto.ts'
+import { stepPhoto } from '../../keeping/readPhoto.ts'
 import { t } from '../../words/words.ts'
 
 export function StepPhotograph({ stepKey, number, exists }: { readonly stepKey: string; readonly number: number; readonly exists: boolean }) {
@@ -31,7 +31,7 @@ export function StepPhotograph({ stepKey, number, exists }: { readonly stepKey: 
 
 async function addPhotograph(stepKey: string, file: File): Promise<void> {
   const { id } = getState().currentBlock
-  const photo = await photoOfStep(file)
+  const photo = await stepPhoto(file)
   if (!photo.ok) setView({ notice: photo.message })
   // Reading takes a moment: if another block was opened meanwhile, the photograph does not belong to it.
   else if (getState().currentBlock.id === id) edit(setStepPhotograph(stepKey, photo.value))

@@ -19,7 +19,7 @@ export function useBookletReport(block: Block): BookletReport {
   const [trouble, setTrouble] = useState<string | null>(null)
   const client = useClient(deepClient)
   const lastDifferent = useRef(block)
-  if (!differsOnlyInBooklet(lastDifferent.current, block)) lastDifferent.current = block
+  if (!sameButBooklet(lastDifferent.current, block)) lastDifferent.current = block
   const reported = lastDifferent.current
   useEffect(() => {
     let current = true
@@ -36,7 +36,7 @@ export function useBookletReport(block: Block): BookletReport {
 }
 
 /** Whether two states of a block are alike but for the words of the booklet. */
-export function differsOnlyInBooklet(one: Block, other: Block): boolean {
+export function sameButBooklet(one: Block, other: Block): boolean {
   const names = new Set([...Object.keys(one), ...Object.keys(other)]) as Set<keyof Block>
   names.delete('booklet')
   return [...names].every((name) => one[name] === other[name])

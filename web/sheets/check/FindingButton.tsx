@@ -1,7 +1,7 @@
 /** The button of one finding: pointing at it, or focusing it, shows its place on the board. A press on a mark of the board comes back to it. */
 import { type ReactNode, useEffect } from 'react'
 import type { ReportPoint } from '../../../geometry/index.ts'
-import { backToCloth, setView, useStore } from '../../document/store.ts'
+import { showBoard, setView, useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 
 /** `finding` names a meeting, problem or join by its index in the report, such as `meeting 3`. */
@@ -14,7 +14,7 @@ export function FindingButton({ finding, children }: { readonly finding: string;
       id={elementId(finding)}
       onClick={() => {
         show()
-        backToCloth()
+        showBoard()
       }}
       onPointerEnter={show}
       onFocus={show}
@@ -26,12 +26,12 @@ export function FindingButton({ finding, children }: { readonly finding: string;
 
 /** When a press on the board asks for a finding, scrolls to it and focuses it. */
 export function useFocusFinding(): void {
-  const sought = useStore(({ view }) => view.sought)
+  const sought = useStore(({ view }) => view.requestedFinding)
   useEffect(() => {
     if (sought === null) return
     const frame = requestAnimationFrame(() => {
       document.getElementById(elementId(sought))?.focus()
-      setView({ sought: null })
+      setView({ requestedFinding: null })
     })
     return () => cancelAnimationFrame(frame)
   }, [sought])

@@ -9,7 +9,7 @@ import type { Edit } from '../../../geometry/index.ts'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import type { Preview } from '../../document/preview.ts'
 import { bordersAround } from '../../document/shapes.ts'
-import { backToCloth, edit, getState, setView, showPreview, useStore } from '../../document/store.ts'
+import { showBoard, edit, getState, setView, showPreview, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { drawBlockPreview, previewOf } from '../../views/fixPreview.ts'
 import { isLarge } from '../../document/blockSize.ts'
@@ -28,7 +28,7 @@ export function FixButton({ name, getEdit }: { readonly name: string; readonly g
     const preview = tried ?? previewOf(getState().history.block, getEdit())
     setTried(preview)
     showPreview(preview)
-    backToCloth()
+    showBoard()
   }
   const hide = (): void => {
     if (getState().preview === tried) showPreview(null)

@@ -20,7 +20,7 @@ const COUNTS: Readonly<Record<Verdict, string>> = {
 
 export function MeetingList({ verdict, report }: { readonly verdict: Verdict; readonly report: Findings }) {
   const pointed = useStore(({ view }) => view.finding)
-  const sought = useStore(({ view }) => view.sought)
+  const sought = useStore(({ view }) => view.requestedFinding)
   const [open, setOpen] = useState(verdict === 'clashes')
   const meetings = report.meetings.flatMap((meeting, index) => (meeting.verdict === verdict ? [{ meeting, index }] : []))
   /** The place in this list of the meeting that a press on the board asked for. */

@@ -25,7 +25,7 @@ export function SewnDifferences({ laid }: { readonly laid: Block }) {
           <ul className="moves">
             {comparison.differences.map(({ laid: id, message: difference }) => (
               <li key={id}>
-                <button type="button" className="plain" onClick={() => setView({ chosen: [id] })}>
+                <button type="button" className="plain" onClick={() => setView({ selected: [id] })}>
                   {translate(difference)}
                 </button>
               </li>

@@ -63,10 +63,10 @@ function Blurs({ found, block }: { readonly found: readonly Blur[]; readonly blo
             <button
               type="button"
               className="plain"
-              onPointerEnter={() => setView({ shown: lines })}
-              onPointerLeave={() => setView({ shown: null })}
-              onFocus={() => setView({ shown: lines })}
-              onBlur={() => setView({ shown: null })}
+              onPointerEnter={() => setView({ pointedLines: lines })}
+              onPointerLeave={() => setView({ pointedLines: null })}
+              onFocus={() => setView({ pointedLines: lines })}
+              onBlur={() => setView({ pointedLines: null })}
             >
               <span className="pair" aria-hidden="true">
                 {[one, other].map((id) => {

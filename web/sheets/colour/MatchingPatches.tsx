@@ -43,8 +43,8 @@ interface GroupProps {
 
 function Group({ block, patches, fabrics }: GroupProps) {
   const names = [...new Set(patches.map((patch) => sayPatch(block, patch)))].slice(0, 4).join(', ')
-  const point = (): void => setView({ shown: outlinesOf(block, patches) })
-  const leave = (): void => setView({ shown: null })
+  const point = (): void => setView({ pointedLines: outlinesOf(block, patches) })
+  const leave = (): void => setView({ pointedLines: null })
   return (
     <label onPointerEnter={point} onPointerLeave={leave} onFocus={point} onBlur={leave}>
       {tn(patches.length, 'one patch: {names}', '{n} patches: {names}', { names })}

@@ -6,7 +6,7 @@ import { t } from '../../words/words.ts'
 import { ColouringCards } from './ColouringCards.tsx'
 import { ColouringOptions, FIRST_OPTIONS, type Options } from './ColouringOptions.tsx'
 import type { NumberedColouring } from './colouringWords.ts'
-import { differsOnlyIn, useColouringPage } from './useColouringPage.ts'
+import { sameButFabricsOf, useColouringPage } from './useColouringPage.ts'
 
 /** How many fabrics are offered at first. */
 const FIRST_FABRICS = 6
@@ -50,7 +50,7 @@ function FoundColourings() {
     setFrom(0)
     setCompared([])
   }
-  const isCurrent = useMemo(() => base === block || (page !== null && differsOnlyIn(page, base, block)), [base, block, page])
+  const isCurrent = useMemo(() => base === block || (page !== null && sameButFabricsOf(page, base, block)), [base, block, page])
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new list only for another block or another layout
   useEffect(() => {
     if (!isCurrent) restart()

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react'
 import { addFabrics, coloursByValue, fabricsUsed, freshId, type PaletteColour, recolourFabrics } from '../../../geometry/index.ts'
 import { colourClient } from '../../workers/clients.ts'
 import { useClient } from '../../workers/useWorker.ts'
-import { pixelsOfPhoto } from '../../keeping/readPhoto.ts'
+import { photoPixels } from '../../keeping/readPhoto.ts'
 import { edit, setView, getState, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { FileButton } from '../../controls/FileButton.tsx'
@@ -24,7 +24,7 @@ export function PhotoPalette() {
   const palette = usePalette(photo, count)
   useEffect(() => () => URL.revokeObjectURL(photo?.url ?? ''), [photo])
   const open = async (file: File): Promise<void> => {
-    const pixels = await pixelsOfPhoto(file)
+    const pixels = await photoPixels(file)
     setTrouble(pixels.ok ? null : pixels.message)
     if (pixels.ok) setPhoto({ url: URL.createObjectURL(file), name: file.name, pixels: pixels.value })
   }

@@ -33,7 +33,7 @@ export function useColouringPage(
 }
 
 /** Whether only fabrics of the patches that may change have changed: then the page is still right. */
-export function differsOnlyIn({ slots }: ColouringPage, base: Block, block: Block): boolean {
+export function sameButFabricsOf({ slots }: ColouringPage, base: Block, block: Block): boolean {
   const changeable = new Set(slots.map(({ unit, name }) => patchKey(unit, name)))
   const withoutThem = (one: Block): string =>
     JSON.stringify({

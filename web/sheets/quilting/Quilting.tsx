@@ -34,7 +34,7 @@ const BEGINNINGS: readonly (readonly [string, string])[] = [
 export function Quilting() {
   const shown = useStore(({ view }) => view.mode === 'quilting')
   const block = useStore(({ history }) => history.block)
-  const chosen = useStore(({ view }) => view.chosen)
+  const chosen = useStore(({ view }) => view.selected)
   const stitching = useStore((state) => state.stitching)
   const { report } = useFindings()
   const [begin, setBegin] = useState('')
