@@ -3,7 +3,7 @@
  * The command line. Each command is a file in `cli/commands`; only this file and `cli/` know Node.
  *
  * In      the arguments after `nestwright`: a command, then its options and files (see `cli/usage.ts`).
- * Out     both outputs and the exit status (see `cli/result.ts`).
+ * Out     standard output, standard error and the exit status (see `cli/result.ts`).
  */
 import { bookletCommand } from './cli/commands/booklet.ts'
 import { chartCommand } from './cli/commands/chart.ts'
@@ -47,7 +47,7 @@ async function runSafely(args: readonly string[]): Promise<CommandResult> {
   }
 }
 
-// A reader that stops early (`nestwright report FILE | head`) is no mistake.
+// A reader that stops early (`nestwright report FILE | head`) is not an error.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error
 })

@@ -77,7 +77,7 @@ function stepsAt(place: Rational, extent: number, { den, depths }: Size): Ration
   return null
 }
 
-/** Up to so many steps to a cell, if a power of two, the decimal of a step is short enough to be read back as it was. */
+/** With a power of two of steps to a cell, and no more than this, the decimal of a step is short and reads back exactly. */
 const SHORT = 1024
 
 /** Whole cells, and steps whose decimal is short, need no fraction. */

@@ -1,9 +1,9 @@
 /**
- * The ways in which a block, fabrics apart, can be turned or mirrored onto itself.
+ * How a block can be turned or mirrored onto itself, whatever its fabrics.
  *
  * In      a laid block.
- * Out     each such way as an exchange of its patches; the groups they form; patches that some way brings to one another.
- * Exact   outlines are compared as whole numbers. A block with two patches of one outline on each other has only the way that changes nothing.
+ * Out     for each way, the patch that each patch moves onto; the groups of ways; the sets of patches that move onto one another.
+ * Exact   outlines are compared as whole numbers. Where two patches with the same outline overlap, only the way that changes nothing is found.
  */
 import type { Laid } from '../block/lay.ts'
 import type { Dot } from '../plane/points.ts'
@@ -52,7 +52,7 @@ export function symmetriesOf(laid: Laid): Symmetry[] {
   })
 }
 
-/** Corners clockwise from the one farthest left, of such the topmost. */
+/** Corners clockwise from the leftmost one; from the topmost of several. */
 function outline(corners: readonly Dot[], mirrored: boolean): string {
   const round = mirrored ? [...corners].reverse() : corners
   const first = round.reduce((best, [x, y], at) => {
@@ -62,7 +62,7 @@ function outline(corners: readonly Dot[], mirrored: boolean): string {
   return [...round.slice(first), ...round.slice(0, first)].join()
 }
 
-/** Every group of the ways, the largest first; of equal ones, turns before mirrors. */
+/** Every group of the ways, the largest first; where two are as large, turns before mirrors. */
 export function groupsOfWays(ways: readonly Symmetry[]): (readonly Symmetry[])[] {
   const found = new Map<string, readonly Symmetry[]>()
   for (const one of ways)
@@ -87,7 +87,7 @@ function after(one: Way, other: Way): Way {
   return (Object.keys(WAYS) as Way[]).find((way) => WAYS[way].join() === both) as Way
 }
 
-/** Patches that the ways bring to one another, each group in the order of the patches. */
+/** Sets of patches that the ways move onto one another, each in the order of the patches. */
 export function orbitsOf(ways: readonly Symmetry[], patches: readonly number[]): number[][] {
   const wanted = new Set(patches)
   const seen = new Set<number>()

@@ -1,5 +1,5 @@
 /**
- * Which units are alike: those that turning makes the same picture, made by the same method, cut as much larger.
+ * Which units are alike: turned, they look the same; they are made by the same method, and cut larger by the same amount.
  *
  * In      a block that has been read.
  * Out     groups of units, with their finished size at turn 0 and the method that makes them.
@@ -18,11 +18,11 @@ export interface MatchingUnits {
   /** Finished width and height at turn 0, in the measure's unit. */
   readonly finished: readonly [number, number]
   readonly method: Method
-  /** Cut so much larger to be trimmed, in the measure's unit; 0 where it is sewn as cut. */
+  /** How much larger it is cut, to be trimmed, in the measure's unit; 0 where it is sewn as cut. */
   readonly oversize: number
 }
 
-/** By unit: the key of those it is alike. Units are never changed in place, an edit makes new ones. */
+/** By unit: the key that alike units share. Units are never changed in place; an edit makes new ones. */
 const keys = new WeakMap<Unit, string>()
 
 export function matchingUnits(block: Block): MatchingUnits[] {
@@ -31,7 +31,7 @@ export function matchingUnits(block: Block): MatchingUnits[] {
   const known = new Map<string, string>()
   const picture = pictures()
   for (const unit of block.units) {
-    const key = keys.get(unit) ?? soughtKey(unit, known, picture)
+    const key = keys.get(unit) ?? cachedKey(unit, known, picture)
     const there = groups.get(key)
     if (there === undefined) groups.set(key, [unit])
     else there.push(unit)
@@ -49,7 +49,7 @@ export function matchingUnits(block: Block): MatchingUnits[] {
   })
 }
 
-function soughtKey(unit: Unit, known: Map<string, string>, picture: (unit: Unit) => string): string {
+function cachedKey(unit: Unit, known: Map<string, string>, picture: (unit: Unit) => string): string {
   const plain = plainKey(unit)
   const key = known.get(plain) ?? keyOf(unit, picture)
   known.set(plain, key)
@@ -57,7 +57,7 @@ function soughtKey(unit: Unit, known: Map<string, string>, picture: (unit: Unit)
   return key
 }
 
-/** The method asked for, or the first its kind lists that can make the unit. */
+/** The maker's method, or the first method of its kind that can make the unit. */
 function takenMethod(unit: Unit): Method {
   if (unit.kind === 'hourglass' && unit.method === undefined && !twoByTwo(unit)) return 'plain'
   return methodOf(unit)
@@ -77,7 +77,7 @@ export function twoByTwo({ fabrics }: Unit): boolean {
   return pair('top', 'right') === pair('bottom', 'left')
 }
 
-/** Cheap to make and the same only for units that are surely alike: spares the pictures of large blocks. */
+/** Cheap to make, and the same only for units that are certainly alike: saves drawing most units of a large block. */
 function plainKey(unit: Unit): string {
   const fabrics = Object.entries(unit.fabrics).join()
   if (unit.kind === 'polygon') return JSON.stringify([unit.kind, unit.corners, fabrics, unit.method])
@@ -87,7 +87,7 @@ function plainKey(unit: Unit): string {
 
 function keyOf(unit: Unit, picture: (unit: Unit) => string): string {
   const how = [unit.kind, takenMethod(unit), oversizeOf(unit)]
-  if (unit.kind === 'goose' && takenMethod(unit) === 'geese-4') return [...how, said(sizeAtRest(unit)), unit.fabrics.goose].join('|')
+  if (unit.kind === 'goose' && takenMethod(unit) === 'geese-4') return [...how, sizeText(sizeAtRest(unit)), unit.fabrics.goose].join('|')
   return [...how, picture(unit)].join('|')
 }
 
@@ -96,4 +96,4 @@ export function polygonSize(unit: Unit): ExactPoint {
   return [subtract(high[0], low[0]), subtract(high[1], low[1])]
 }
 
-const said = ([x, y]: ExactPoint): string => `${x.n}/${x.d},${y.n}/${y.d}`
+const sizeText = ([x, y]: ExactPoint): string => `${x.n}/${x.d},${y.n}/${y.d}`

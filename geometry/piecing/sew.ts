@@ -1,5 +1,5 @@
 /**
- * Sew a plan: every join as a line on the plane.
+ * Sews a plan: finds the line of every join on the plane.
  *
  * In      the laid patches, their plane, and a tree of parts. Units are sewn once for all plans of a block.
  * Out     seams in sewing order, units first, rows before the block, borders last; each with its path, its bends and its kind.
@@ -85,7 +85,7 @@ function sewSteps(plane: Plane, steps: readonly Step[], pieces: Pieces, seams: D
 
 const STAGES: readonly (readonly Stage[])[] = [['row', 'column', 'section'], ['block'], ['border']]
 
-/** Joins as they are sewn: rows before the block, borders last; each comes after the pieces it joins. */
+/** Joins in sewing order: rows before the block, borders last, each after the pieces it joins. */
 export function inSewingOrder<Join extends { readonly stage: Stage }>(joins: readonly Join[]): Join[] {
   return STAGES.flatMap((stages) => joins.filter(({ stage }) => stages.includes(stage)))
 }
@@ -103,7 +103,7 @@ export function postOrder(tree: Tree): Branch[] {
   return found.reverse()
 }
 
-/** Pieces while they are being sewn: who holds which patch, and the stretches on each outline, linked one to the next. */
+/** Pieces while they are being sewn: which piece holds which patch, and the stretches on each outline, linked one to the next. */
 class Pieces {
   private readonly plane: Plane
   private readonly leader: Int32Array

@@ -35,8 +35,8 @@ export const planKey = ({ name, cutOrder, skippedCuts }: PlanChoice): string => 
 
 /** A sewn line. */
 export interface Seam {
+  /** What it joins: rows are sewn before the block, borders last. */
   readonly stage: Stage
-  /** Which is sewn first within one order: rows before the block. */
   readonly kind: 'straight' | 'partial' | 'set-in'
   /** A piece is a patch (0 … patches − 1) or an earlier seam s (patches + s). */
   readonly sides: readonly [number, number]

@@ -1,9 +1,9 @@
 /**
- * Which seams lie in the same place of alike units: where a block asks for it (`pressAlike`), these are pressed alike.
+ * Which seams lie in the same place in alike units. If the block says so (`pressAlike`), they are pressed alike.
  *
  * In      the laid block, its plane and seams, and which side of each lies clockwise.
- * Out     for each seam inside a unit of which there are several alike: its group of matching seams; null for all others. Units are alike when one is the other turned: the same fabrics in the same places, sewn along the same lines, by the same
- *         method and with the same word about pressing.
+ * Out     for each seam inside a unit that has others like it, its group of matching seams; null for all other seams. Units are alike when turning
+ *         one gives the other: the same fabrics in the same places, the same seams, the same method and the same choice about pressing.
  */
 import type { Laid } from '../block/lay.ts'
 import type { Seam } from '../piecing/values.ts'

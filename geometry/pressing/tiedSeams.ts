@@ -1,7 +1,7 @@
 /**
  * Seams that are tied to each other, directly or through others: pressing one decides the rest.
  *
- * In      the crossings of a plan, what is asked of each seam, and which seams are to be pressed alike.
+ * In      the crossings of a plan, the constraint of each seam, and which seams are pressed alike.
  * Out     the group of each seam, and the seams of each group.
  */
 import { tiesOf } from './press.ts'
@@ -59,8 +59,8 @@ function withMatches(
 }
 
 /**
- * The same seams pressed the opposite way, as far as may be: a group turns whole, so what nests inside the block still nests; a group in which one seam
- * is settled stays. `settled` says which: by the rules of methods and the maker's word, or by the maker's word alone (the rules lifted).
+ * The same seams pressed the opposite way where possible. All seams of a group change together, so what nests inside the block still nests; a group
+ * with a settled seam stays. `settled`: what settles a seam, the rules of methods and the maker's choices, or those choices alone (the rules lifted).
  */
 export function opposite(
   { members }: SeamGroups,

@@ -13,7 +13,7 @@ export function ArchiveHeader({ cards }: { readonly cards: readonly Card[] }) {
     setSure(!sure)
   }
   return (
-    <div className="beginning">
+    <div className="start-row">
       <p className="hint">{t('What is put aside stays here for {n} days; choose one to bring it back.', { n: ARCHIVE_DAYS })}</p>
       <div className="buttons">
         <button type="button" onClick={deleteAll}>

@@ -63,7 +63,7 @@ export function BlockLibrary({ close }: { readonly close: () => void }) {
       />
       <div className={details === undefined ? 'library-body' : 'library-body with'}>
         <div className="shelf">
-          {!canKeep() && <p className="hint nowhere">{t('This browser keeps no blocks here; save the block on the board as a file.')}</p>}
+          {!canKeep() && <p className="hint cannot-save">{t('This browser keeps no blocks here; save the block on the board as a file.')}</p>}
           {showArchive ? <ArchiveHeader cards={allArchived} /> : <StartBlock count={kept} onOpened={closeDialog} />}
           <p className="unseen" role="status">
             {tn(found.length, 'One block is shown.', '{n} blocks are shown.')}

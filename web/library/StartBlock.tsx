@@ -23,7 +23,7 @@ interface Props {
 
 export function StartBlock({ count, onOpened }: Props) {
   return (
-    <div className="beginning">
+    <div className="start-row">
       <h3>{t('Begin a new block')}</h3>
       <ul className="starts">
         {NEW_BLOCKS.map(([starter, name]) => (

@@ -51,7 +51,7 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
       />
       <section className="stepper" data-part="board" aria-label={t('Sewing order')}>
         <StepControls step={step} most={most} playing={playing} setPlaying={setPlaying} />
-        <p className="told" data-testid="join" aria-live={playing ? 'off' : 'polite'}>
+        <p className="step-text" data-testid="join" aria-live={playing ? 'off' : 'polite'}>
           {join === null ? (
             sentence
           ) : (

@@ -1,4 +1,4 @@
-/** What the deep worker works out only for a sheet that is open: a first visit does not load it. */
+/** Jobs of the deep worker that only an open sheet needs: a first visit does not load them. */
 import {
   type Block,
   type FabricForCopies,
@@ -14,7 +14,7 @@ import {
 } from '../../geometry/index.ts'
 import { layoutRepairs } from './layoutRepairs.ts'
 
-export const laterJobs = {
+export const lazyJobs = {
   report,
   route: quiltingRoute,
   cloth: clothAndStash,
@@ -23,9 +23,9 @@ export const laterJobs = {
   setting: settingReport,
   repairs: layoutRepairs,
 }
-export type LaterJobs = typeof laterJobs
+export type LazyJobs = typeof lazyJobs
 
-/** Cloth to buy for so many blocks, and what of it the pieces on hand can serve. */
+/** The fabric to buy for a number of blocks, and which pieces of the stash can be used for it. */
 function clothAndStash(
   block: Block,
   copies: number,

@@ -3,7 +3,7 @@
  *
  * In      a box unit and its block, both read; the hand that holds the cutter.
  * Out     two cuts. For each: how the unit lies, which edges are cut, and where on the ruler its points and seams must be, in the measure's unit,
- *         measured from the ruler's two edges along which the cutter runs. Nothing for units without a seam on the slant: they are not trimmed.
+ *         measured from the ruler's two edges along which the cutter runs. None for units without a slanted seam: they are not trimmed.
  * How     a right hand cuts along the ruler's right and top edge, a left hand along its left and top edge; then the unit is turned half round, the two
  *         edges just cut lie on the ruler's lines for the unfinished size, and the other two are cut. The places follow from the unit's own seams, one
  *         allowance inside the unfinished outline.
@@ -20,7 +20,7 @@ import { ruleOf } from '../oneRun.ts'
 export const HANDS = ['right', 'left'] as const
 export type Hand = (typeof HANDS)[number]
 
-/** Cut a little larger, trim to size: what is offered. In cm the nearest that a ruler shows. */
+/** How much larger a unit can be cut, to be trimmed to size. In cm: the nearest lines on a ruler. */
 export const OVERSIZES = { in: [1 / 8, 1 / 4], cm: [0.3, 0.5] } as const
 
 /** On the ruler: in from the edge at the cutting hand's side, and down from its top edge. */
@@ -59,7 +59,7 @@ export function trimCuts(unit: BoxUnit, block: Block, hand: Hand): RulerCut[] {
     .filter(({ seams }) => seams.some(({ angle }) => angle % 90 > EPSILON))
 }
 
-/** A lone diagonal runs out of the ruler's trimming corner; other units begin with their top up. */
+/** A single diagonal runs into the ruler's trimming corner; other units are trimmed with their top up first. */
 function firstTurn({ kind, mirror = false }: BoxUnit, hand: Hand): Turn {
   if (kind !== 'hst' && kind !== 'half-rectangle') return 0
   return (hand === 'left') === mirror ? 0 : 1
@@ -94,7 +94,7 @@ function cutAt(unit: BoxUnit, block: Block, hand: Hand, turn: Turn): RulerCut {
 const cross = (o: Flat, a: Flat, b: Flat): number => (a[0] - o[0]) * (b[1] - o[1]) - (a[1] - o[1]) * (b[0] - o[0])
 const angleOf = ({ a, b }: Line): number => (Math.atan2(Math.abs(b[1] - a[1]), Math.abs(b[0] - a[0])) * 180) / Math.PI
 
-/** Sides of patches that are not on the outline, joined up where one goes on along another. */
+/** The sides of patches inside the unit; sides along one line are joined. */
 function seamLines(patches: readonly (readonly Flat[])[], size: Flat): Line[] {
   const sides = patches.flatMap((corners) => corners.map((a, index): Line => ({ a, b: corners[(index + 1) % corners.length] as Flat })))
   const lines: Line[] = []
@@ -148,7 +148,7 @@ function holds({ a, b }: Line, point: Flat): boolean {
   return within && Math.abs(cross(a, b, point)) < EPSILON * 10
 }
 
-/** The seam's line carried on to the raw edge, one allowance outside the finished one. */
+/** Extends the seam's line to the raw edge, one allowance outside the finished one. */
 function toRawEdge({ a, b }: Line, [wide, high]: Flat, seam: number): [Flat, Flat] {
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]]
   const reach = (start: number, step: number, far: number): [number, number] => {

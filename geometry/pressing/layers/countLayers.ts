@@ -1,7 +1,7 @@
 /**
  * Where the sewn block is thickest, and the block cut into cells by layers of cloth.
  *
- * In      the cloth as it lies (see `layers`).
+ * In      the fabric as it lies (see `folds.ts`).
  * Out     the most layers and a point well inside the thickest place; or convex cells, each with its layers; null where the cloth lies in so many slivers
  *         that counting them would keep the maker waiting.
  * How     the block is cut into squares; in each, the pieces that reach into it are laid on it one by one. No square can be thicker than the number of

@@ -1,10 +1,10 @@
 /**
  * The wrong side as it lies on the ironing board: every sheet of cloth, the one nearest the board first.
  *
- * In      the folds of a plan and the way each seam is pressed (see `layers`).
+ * In      the folds of a plan and the way each seam is pressed (see `folds.ts`).
  * Out     sheets in the order in which they lie on each other, seen from the wrong side; each shows its wrong side, or its right side where it is folded
- *         back. Null where there would be more than anyone looks at.
- * How     as the cloth of `layers` is folded, join by join. Right sides together, then opened: the cloth of the side that the seam is pressed to lies
+ *         back. Null if there would be more than anyone looks at.
+ * How     Fabric is folded join by join, as in `folds.ts`. Right sides together, then opened: the cloth of the side that the seam is pressed to lies
  *         lowest, its own allowance folded back on it (so turned over, last first), and on both the other side, whose allowance stays flat. Pressed open,
  *         each side's own allowance lies folded on it.
  * Bounds  doubles, for drawing only.

@@ -51,10 +51,10 @@ function Fewer({ row, block }: { readonly row: UnitRow; readonly block: Block })
   const batches = row.batches.length - 1
   const few = geese.length <= MOST_GEESE
   const atOnce = useMemo(() => (few ? nearestColouring(wings, batches) : null), [few, wings, batches])
-  const told = useWorker(deepClient, 'nearest', few ? null : [wings, batches])
-  const nearest = few ? atOnce : told?.type === 'answer' ? told.value : null
+  const answer = useWorker(deepClient, 'nearest', few ? null : [wings, batches])
+  const nearest = few ? atOnce : answer?.type === 'answer' ? answer.value : null
   if (nearest === null)
-    return few || told !== null ? null : <p className="hint">{t('A colouring that makes do with a batch less is being sought beside the page…')}</p>
+    return few || answer !== null ? null : <p className="hint">{t('A colouring that makes do with a batch less is being sought beside the page…')}</p>
   const changed = tn(nearest.changed, 'one wing', '{n} wings')
   const take = (): void => {
     edit(colourWings(Object.fromEntries(geese.map(({ id }, place) => [id, nearest.wings[place] as Wings]))))

@@ -1,10 +1,11 @@
 /**
- * The least cloth for a task: strips found at once, then made shorter and proved within a budget of steps.
+ * The least fabric for a task: strips found quickly, then shortened and proved within a budget of steps.
  *
- * In      a task, steps to spend: table entries and the like, some hundreds of millions a second.
- * Out     strips, and a length that no cutting goes below: where the two meet, the strips are proved.
- * How     1. strips by turning kinds, and strip by strip by worth. 2. prices, for a bound, and parts of strips that show what to cut. 3. whole strips of
- *         those, the rest by worth again. 4. every way that is left, if the budget holds.
+ * In      a task, and the steps to spend (table entries and the like; a computer takes hundreds of millions a second).
+ * Out     strips, and a lower bound on their length; where the two meet, the strips are proved.
+ * How     1. Turn kinds of pieces, and fill strip after strip with the most valuable pieces. 2. Price the pieces: that gives a bound, and fractions of
+ *         strips that show what to cut. 3. Cut those strips whole, and fill the rest by value again. 4. Try every way that is left, if the budget
+ *         lasts.
  * Exact   lengths are whole steps of a ruler. A bound is rounded up to the next sum of heights.
  */
 import { Filler } from './fillStrips.ts'
@@ -20,17 +21,17 @@ export interface Least {
   readonly length: number
   readonly atLeast: number
   readonly proved: boolean
-  /** What it took. */
+  /** Steps used. */
   readonly steps: number
 }
 
 const ROUNDS = 12
-/** Into how many parts what is open between bound and length is divided, to be tried one after the other. */
+/** The gap between bound and length is searched in this many parts, one after the other. */
 const PARTS = 8
 const MANY_ROUNDS = 100
-/** Steps that prices for n kinds take, over n³. */
+/** Pricing n kinds takes about this many steps times n³. */
 const PRICED = 100
-/** Sums of heights are told apart up to so many steps of the ruler. */
+/** Sums of heights are listed up to this many steps of the ruler. */
 const SUMS = 200_000
 
 export function leastStrips(task: StripTask, steps: number): Least {
@@ -40,7 +41,7 @@ export function leastStrips(task: StripTask, steps: number): Least {
   const better = (strips: FilledStrip[] | null): void => {
     if (strips !== null && totalHeight(strips) < totalHeight(best)) best = strips
   }
-  const said = (atLeast: number): Least => ({
+  const result = (atLeast: number): Least => ({
     strips: best,
     length: totalHeight(best),
     atLeast,
@@ -48,7 +49,7 @@ export function leastStrips(task: StripTask, steps: number): Least {
     steps: filler.steps,
   })
   let atLeast = nextSum(filler, task, boundByArea(task))
-  if (said(atLeast).proved) return said(atLeast)
+  if (result(atLeast).proved) return result(atLeast)
   // With many kinds the prices would take all the steps there are.
   const many = PRICED * task.kinds.length ** 3 > steps
   const share = many ? steps : steps / 4
@@ -56,24 +57,24 @@ export function leastStrips(task: StripTask, steps: number): Least {
   const round = best.length * filler.tableCost()
   if (round < share)
     better(quickStrips(filler, { steps: share - round, rounds: many ? MANY_ROUNDS : ROUNDS, until: atLeast, seen: (strip) => known.push(strip) }))
-  if (said(atLeast).proved || many || filler.steps > steps) return said(atLeast)
+  if (result(atLeast).proved || many || filler.steps > steps) return result(atLeast)
   const { price, atLeast: bound, amounts } = pricesOf(filler, known, (steps - filler.steps) / 2)
   atLeast = Math.max(atLeast, nextSum(filler, task, bound))
-  if (said(atLeast).proved || filler.steps > steps) return said(atLeast)
+  if (result(atLeast).proved || filler.steps > steps) return result(atLeast)
   if (amounts.length > 0) better(rounded(filler, price, amounts, atLeast, (steps - filler.steps) / 4))
-  if (said(atLeast).proved || filler.steps > steps) return said(atLeast)
+  if (result(atLeast).proved || filler.steps > steps) return result(atLeast)
   known.push(...amounts.map(({ strip }) => strip))
   better(stripsByDiving(filler, known, totalHeight(best), atLeast, (steps - filler.steps) / 2))
-  if (said(atLeast).proved || filler.steps > steps) return said(atLeast)
+  if (result(atLeast).proved || filler.steps > steps) return result(atLeast)
   // From the bound upwards: where nothing is found below a length, that is a better bound; the least below it is the least of all.
-  while (!said(atLeast).proved && filler.steps < steps) {
+  while (!result(atLeast).proved && filler.steps < steps) {
     const below = Math.min(totalHeight(best), atLeast + Math.max(task.least, Math.floor((totalHeight(best) - atLeast) / PARTS)))
     const { strips, ended } = searchStrips(filler, price, below, atLeast, steps - filler.steps)
     better(strips)
     if (!ended) break
     atLeast = strips === null ? nextSum(filler, task, below) : totalHeight(strips)
   }
-  return said(atLeast)
+  return result(atLeast)
 }
 
 function rounded(
@@ -99,7 +100,7 @@ function boundByArea({ kinds, width }: StripTask): number {
   return kinds.reduce((sum, { long, short, count }) => sum + long * short * count, 0) / width
 }
 
-/** The least length no less than this that is a sum of heights. */
+/** The smallest sum of heights that is no less than a length. */
 function nextSum({ heights }: Filler, { least }: StripTask, length: number): number {
   const from = Math.ceil(length * (1 - 1e-9) - 1e-6)
   const lowest = heights[0] as number

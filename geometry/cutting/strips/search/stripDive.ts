@@ -1,18 +1,18 @@
 /**
- * Whole strips out of parts of strips: dive after dive, each a little different.
+ * Rounds fractions of strips to whole strips, in several dives that choose differently.
  *
- * In      a task, strips that are known, a length to stay below, steps to spend.
+ * In      a task, strips found so far, a length to stay below, and the steps to spend.
  * Out     the shortest strips found below it, or null.
- * How     solve for parts of strips; take the strips that are wanted whole, or else the one of which most is wanted; solve again for what is left. The
- *         last few pieces are laid by the search that leaves nothing out. A dive ends early where its bound says that it cannot be
- *         shorter. Each further dive takes, at one depth, not the first choice but the next.
+ * How     Solve for fractions of strips; take the strips with a whole in them, or else the one with the largest fraction; solve again for what is left.
+ *         The last few pieces are laid by the complete search. A dive ends early when its bound shows that it cannot be shorter. Each
+ *         further dive takes the next choice instead of the first at one depth.
  */
 import { Filler } from './fillStrips.ts'
 import { pricesOf } from './stripPrices.ts'
 import { searchStrips } from './stripSearch.ts'
 import { type PieceKind, type FilledStrip, totalHeight, restOf } from './stripTask.ts'
 
-/** So few are laid by searching. */
+/** At most this many pieces are laid by the complete search. */
 const FEW = 12
 const CHOICES = 3
 
@@ -67,7 +67,7 @@ class Dive {
     }
   }
 
-  /** What to take of the rest, in its own numbers. */
+  /** The strips to take next, in the numbers of the rest. */
   private next(rest: Filler, kinds: readonly number[], room: number): readonly FilledStrip[] | null {
     const { task } = rest
     const budget = (this.end - this.filler.steps) / 2
@@ -92,7 +92,7 @@ class Dive {
     })
   }
 
-  /** More of a kind than is left may be wanted: parts of strips cover, they do not count. */
+  /** Takes a strip. It may hold more of a kind than is left: then only those are cut. */
   private take({ height, held }: FilledStrip): void {
     const own = [...held].flatMap(([kind, count]): [number, number][] => {
       const some = Math.min(count, this.left[kind] as number)
