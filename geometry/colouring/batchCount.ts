@@ -2,14 +2,14 @@
  * How many batches of geese a colouring takes, counted again and again for one layout.
  *
  * In      a laid block; then the fabric of each of its patches.
- * Out     the least number of four-at-a-time batches, all sizes and goose fabrics together; none where no goose is made so.
+ * Out     the least number of four-at-a-time batches, all sizes and goose fabrics together; 0 where no goose is made four at a time.
  */
 import type { Laid } from '../block/lay.ts'
 import { leastBatches, type Wings } from '../cutting/batches/geeseBatches.ts'
 import { toNumber } from '../exact/rational.ts'
 import { methodOf, sizeAtRest } from '../units/kinds.ts'
 
-/** Work before the count of one colouring gives up its proof. */
+/** Work allowed for proving the count of one colouring. */
 const WORK = 20_000_000
 
 interface Goose {

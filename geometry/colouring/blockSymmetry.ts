@@ -26,11 +26,11 @@ type Way = keyof typeof WAYS
 
 export interface Symmetry {
   readonly way: Way
-  /** Where each patch goes. Patches of units only: they come first. */
+  /** The patch that each patch is mapped to. Patches of units only: they come first. */
   readonly to: readonly number[]
 }
 
-/** The way that changes nothing comes first. */
+/** Every way; the identity comes first. */
 export function symmetriesOf(laid: Laid): Symmetry[] {
   const own = laid.patches.filter(({ unit }) => unit >= 0)
   const places = new Map(own.map(({ corners }, patch) => [outline(corners, false), patch]))

@@ -1,11 +1,11 @@
 /**
- * Other colourings of a block from fabrics it has: which patch takes which, the most symmetric first.
+ * Other colourings of a block from its own fabrics: which patch takes which, the most symmetric first.
  *
- * In      a block that has been read, and the maker's wishes: which patches may change, which fabrics they may take.
+ * In      a block that has been read, and the maker's request: which patches may change, which fabrics they may take.
  * Out     colourings, each different from the present one and from every other however the block is turned or mirrored; never more than `MOST_COLOURINGS`.
- * How     for each group of the block's own turns and mirrors, the largest first, every patch that the group brings to another takes the same fabric: so
- *         each choice of a fabric for each set of such patches is a colouring that the group leaves as it is. Those that change fewest sets come first;
- *         what was found before is passed over.
+ * How     for each group of the block's own turns and mirrors, the largest first, patches that the group maps onto each other take the same fabric: so
+ *         each choice of a fabric for each such set of patches is a colouring that the group leaves unchanged. Those that change the fewest sets come
+ *         first; colourings found before are skipped.
  * Exact   whole numbers. The order is always the same.
  */
 import { type Laid, lay } from '../block/lay.ts'
@@ -16,29 +16,29 @@ import { batchesIn, leastPossible } from './batchCount.ts'
 import { groupsOfWays, orbitsOf, type Symmetry, symmetriesOf } from './blockSymmetry.ts'
 
 export const MOST_COLOURINGS = 300
-/** Colourings looked at, and patches looked at in all of them, before no more are sought. */
+/** Limits of the search: colourings tried, and patches looked at in all of them. */
 const MOST_TRIES = 20_000
 const MOST_LOOKS = 4_000_000
-/** With the number of batches asked for, each try takes longer. */
+/** The limit where batches are counted: each try takes longer then. */
 const MOST_COUNTED = 3_000
 
 export interface ColouringRequest {
-  /** Points are triangles but for the bodies of geese; or every patch. */
+  /** `points`: all triangles except the bodies of geese; `all`: every patch. */
   readonly what: 'points' | 'all'
   /** Fabrics that the patches may take. */
   readonly fabrics: readonly string[]
   /** Patches of the background fabric stay. */
   readonly keepBackground: boolean
-  /** As many patches of each fabric as now: they only change places. */
+  /** Keep the number of patches of each fabric: they only change places. */
   readonly sameAmounts: boolean
-  /** Only those that as few batches make as the number of geese allows. */
+  /** Only colourings that need as few batches as the number of geese allows. */
   readonly fewestBatches: boolean
 }
 
 export interface Colouring {
   /** Of each patch of `slots`. */
   readonly fabrics: readonly string[]
-  /** How many of the block's own turns and mirrors leave it as it is; 1: none but staying. */
+  /** How many of the block's own turns and mirrors leave it unchanged; 1: only the identity. */
   readonly symmetry: number
 }
 
@@ -47,14 +47,14 @@ export interface Colourings {
   readonly slots: readonly PatchName[]
   readonly patches: readonly number[]
   readonly background: string | null
-  /** As it lies. */
+  /** The block's colouring now. */
   readonly present: Colouring
   readonly colourings: readonly Colouring[]
   /** Whether more may be found than are made. */
   readonly more: boolean
 }
 
-/** The fabric of the greatest part of the block, borders apart; of equal ones the first on the list. */
+/** The fabric that covers most of the block, not counting borders; the first on the list where several tie. */
 export const backgroundOf = (block: Block): string | null => backgroundIn(lay(block))
 
 function backgroundIn({ block, patches }: Laid): string | null {
@@ -86,7 +86,7 @@ function slotsOf(laid: Laid, { what }: ColouringRequest, kept: string | null): n
   })
 }
 
-/** Patches that the block's own turns and mirrors bring to one another: what a maker calls alike. */
+/** Patches that match: the block's own turns and mirrors map them onto each other. */
 export function matchingPatches(block: Block): { readonly patches: readonly PatchName[]; readonly fabrics: readonly string[] }[] {
   const laid = lay(block)
   const own = laid.patches.flatMap(({ unit }, patch) => (unit >= 0 ? [patch] : []))
@@ -101,7 +101,7 @@ class Search {
   private readonly slots: readonly number[]
   private readonly request: ColouringRequest
   private readonly ways: readonly Symmetry[]
-  /** Ways that bring patches that may change to such. */
+  /** Ways that map the patches that may change onto each other. */
   private readonly kept: readonly Symmetry[]
   /** Fabrics by number: those of the patches first, so that what lies near the present colouring comes first. */
   private readonly fabrics: readonly string[]
@@ -148,7 +148,7 @@ class Search {
     }
   }
 
-  /** The most symmetric first; of equal ones as they were found. */
+  /** The most symmetric first; ties in the order found. */
   sorted(): Colouring[] {
     return this.found
       .map((colouring, place) => ({ colouring, place }))
@@ -164,7 +164,7 @@ class Search {
     for (const patch of orbit) this.full[patch] = fabric
   }
 
-  /** Other fabrics for so many orbits, from one on: those that change fewest come first. */
+  /** Gives other fabrics to more and more orbits, from one up: colourings that change the fewest come first. */
   private change(orbits: readonly (readonly number[])[], rest: readonly number[], from: number, changed: number): void {
     if (changed === 0) return this.take()
     for (let at = from; at + changed <= orbits.length && !this.more; at++) {
@@ -190,7 +190,7 @@ class Search {
     if (!this.request.fewestBatches || this.countBatches(this.looks()) <= this.fewest) this.found.push(this.colouring())
   }
 
-  /** The one that lies there now. */
+  /** The colouring in `full` now. */
   colouring(): Colouring {
     return {
       fabrics: this.slots.map((slot) => this.fabrics[this.full[slot] as number] as string),

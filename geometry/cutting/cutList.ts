@@ -1,5 +1,5 @@
 /**
- * From units to scissors: unit rows, cut pieces, cloth, and what a method cannot make.
+ * The cut list: unit rows, the pieces to cut, the fabric to buy, and what a method cannot make.
  *
  * In      a block that has been read; its layout may still have gaps.
  * Out     `units`, `cut`, `fabric`, `cloth`, `advice` of the report and problems (`method`, `cloth`, `bias-edge`, `hand`).
@@ -33,11 +33,11 @@ interface CutListParts {
 }
 
 interface CutListOptions {
-  /** How far the least fabric is sought; `proving` unless it is said. */
+  /** How hard to look for the least fabric; `proving` by default. */
   readonly depth?: FabricDepth
-  /** How many of the block are made, 1 unless it is said; its units stand in the rows as often. */
+  /** How many copies of the block are made, 1 by default; the rows count the units of all copies. */
   readonly copies?: number
-  /** Spares the searches after an edit elsewhere. */
+  /** Saves repeating the searches after an edit elsewhere. */
   readonly cache?: CutListCache
 }
 
@@ -71,7 +71,7 @@ export function cutList(one: Block, { depth = 'proving', copies = 1, cache }: Cu
   }
   for (let copy = 0; copy < copies; copy++) pieces.push(...borderPieces(block, plain, directions))
   const cut = gathered(pieces).map((row) => {
-    // Wider than the cloth is: then it is cut along it, whatever its print.
+    // A piece wider than the fabric is cut along it, whatever its print.
     if (row.fixed !== true || row.size[0] <= width + EPSILON) return row
     const { fixed: _, ...free } = row
     if (row.size[1] <= width + EPSILON) advice.push(turnedToFit(block, row))
@@ -127,10 +127,10 @@ function handOf({ first, finished: [w, h] }: MatchingUnits): 'left' | 'right' | 
   return w > h === (first.mirror !== true) ? 'right' : 'left'
 }
 
-/** Two squares make one hourglass of either hand: which of the two a drawn one is shows in its long seam and its picture together. */
+/** Two squares make one hourglass of each hand. Which hand a drawn one is follows from its long seam and its picture together. */
 function handProblem({ units, first }: MatchingUnits): Problem[] {
   const { top, right, bottom, left } = first.fabrics
-  // Where the picture is its own mirror image over the long seam's ends, turning makes one hand the other.
+  // Where the picture is its own mirror image across the long seam, turning one hand gives the other.
   if (top !== bottom || right !== left || top === right) return []
   const ofHand = (unit: Unit): boolean => {
     if (unit.kind !== 'hourglass') return false
@@ -169,7 +169,7 @@ function atEdge({ grid }: Block, unit: Exclude<Unit, { kind: 'polygon' }>): bool
   return reaches(x, w, grid.columns) || reaches(y, h, grid.rows)
 }
 
-/** Sides stand in the block, top and bottom lie. */
+/** The side strips stand upright in the block, the top and bottom strips lie flat. */
 function borderPieces(block: Block, rule: Rule, directions: Directions): Piece[] {
   const cell = toNumber(cellOf(block))
   const piece = ({ fabric, count }: CutStrip, size: CutStrip['size']): Piece => {

@@ -1,8 +1,8 @@
 /**
- * What a cut list keeps for the next one of a block that is being edited: the solvers' last answers.
+ * Keeps the solvers' last answers between the cut lists of a block that is being edited.
  *
- * In      the solvers to ask where no answer is kept.
- * Out     solvers with the same answers. A cache belongs to whoever follows a block; nothing is kept anywhere else.
+ * In      the solvers to call when no answer is kept.
+ * Out     solvers with the same answers. Each follower of a block has its own cache; nothing is kept anywhere else.
  */
 import { type CoverSolver, cachedCovers } from './batches/coverCache.ts'
 import { cachedStrips, type StripSolver } from './strips/stripsPerFabric.ts'

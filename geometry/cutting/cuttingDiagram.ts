@@ -1,10 +1,10 @@
 /**
- * Cutting pictures to scale: where every cut goes, in the order in which it is made.
+ * Cutting diagrams to scale: every cut, in the order in which it is made.
  *
- * In      strips, how long they are, and how wide the cloth is cut from.
- * Out     rectangles on the cloth, in the measure's unit from its top left corner, x along the strips: each strip, in it its pieces one after the
- *         other, each with its number; where a piece is lower than its strip, the trimming is a later cut of its own and what falls away is
- *         said. What is left of the strip at its end.
+ * In      strips, and how long they are (the usable width of the fabric), in the measure's unit.
+ * Out     rectangles on the fabric, in the measure's unit from its top left corner, x along the strips: each strip with its
+ *         numbered pieces side by side; where a piece is lower than its strip, it is trimmed by a later cut and the offcut is listed too,
+ *         as is what is left at the end of the strip.
  * How     the highest strip first; in a strip the highest pieces first, so that one cut trims all neighbours of one height.
  */
 import { tidy } from '../exact/lengths.ts'
@@ -21,7 +21,7 @@ interface DiagramPiece extends DiagramBox {
   /** Counted over the whole picture, from 1. */
   readonly number: number
   readonly size: readonly [number, number]
-  /** It stands: its long side runs along the length of the cloth. */
+  /** Its long side runs along the length of the fabric. */
   readonly upright: boolean
 }
 
@@ -35,7 +35,7 @@ export interface DiagramCut {
 export interface DiagramStrip extends DiagramBox {
   readonly number: number
   readonly pieces: readonly DiagramPiece[]
-  /** The strip off the cloth, then across it, then down to height; numbered over the whole picture. */
+  /** The strip off the fabric, then across it, then down to height; numbered over the whole picture. */
   readonly cuts: readonly DiagramCut[]
   readonly leftover: readonly DiagramBox[]
 }
@@ -46,7 +46,7 @@ export interface CuttingDiagram {
   readonly strips: readonly DiagramStrip[]
 }
 
-/** What no ruler shows: sizes come rounded to a billionth, and many of them are added up. */
+/** Too small for any ruler to show: sizes come rounded to a billionth, and many of them are added up. */
 const UNSEEN = 1e-6
 
 /** `width`: what a strip is long. */

@@ -3,10 +3,10 @@
  *
  * In      a block that has been read.
  * Out     advice `grain` for free patches that have a side at the outside of the block and others on the slant.
- * How     all other units have straight grain at their outside by their own methods, but for triangles four at a time, which the problem `bias-edge`
- *         names. A free patch has it where its template lies on the cloth as the patch lies in the block; laid along a slanting side, as a
+ * How     the methods of all other units give straight grain on the outside, except triangles four at a time, which the problem `bias-edge`
+ *         names. A free patch has straight grain where its template lies on the fabric as the patch lies in the block; laid along a slanting side, as a
  *         triangle halved from a square would be, its outside edge stretches. Borders hold what is inside them.
- * Exact   equal fractions are equal doubles, and nothing else is asked of them.
+ * Exact   equal fractions are equal doubles, and they are only compared for equality.
  * Source  straight grain on the outer edge [S63].
  */
 import type { Block, PolygonUnit } from '../values/block.ts'

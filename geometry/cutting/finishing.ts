@@ -2,7 +2,7 @@
  * From a sewn block to a finished piece: borders, binding, backing, batting.
  *
  * In      sizes in the measure's unit, [width, height]; `finished` without the outer seam allowances, `top` as it lies on the table.
- * Out     strips to cut with their lengths, the size after each round, cloth for binding and backing, sizes of backing and batting.
+ * Out     strips to cut with their lengths, the size after each round, fabric for binding and backing, sizes of backing and batting.
  * Source  beside each function; where sources differ, also the rule taken and why. Lengths in cm are the inches rounded, from memory.
  */
 import { lengthOf } from '../block/lengthsOf.ts'
@@ -36,7 +36,7 @@ interface BorderRound {
   readonly becomes: Size
 }
 
-/** Said before any strip is cut: the sum is right, the sewing seldom is. [S128], and [S129][S130] for the mean. */
+/** Shown before any strip is cut: the arithmetic is right, the sewn size seldom is. [S128], and [S129][S130] for the mean. */
 export const MEASURE_FIRST = message('measure-before-borders')
 
 /** Lengths follow the sum of [S128]: sides as high as the piece, top and bottom as wide as the piece and both its sides. */
@@ -87,16 +87,16 @@ interface Binding {
   readonly strip: number
   /** Once the strips are joined on the slant. */
   readonly length: number
-  /** Length of cloth for all strips, then yards or metres to buy. */
+  /** Length of fabric for all strips, then yards or metres to buy. */
   readonly fabricLength: number
   readonly buy: number
 }
 
 /**
- * Binding cut across the cloth. Printed rules add 24 [S135], 20 [S139], 10 (from memory) or nothing [S136] to the edge, or take 2 off each strip [S137].
- * Taken: edge + 10 by the usable width, and never fewer than edge by (width − strip), for each join on the slant uses up one strip's width and the
- * closing one does too. Every printed pattern agrees with that; the larger additions would cut one strip too many in some, and edge + 10 by itself
- * can come out short from five strips on.
+ * Binding cut across the fabric. Printed rules add 24 [S135], 20 [S139], 10 (from memory) or nothing [S136] to the edge, or take 2 off each strip [S137].
+ * Used here: edge + 10 by the usable width, and never fewer than edge by (width − strip), because each join on the slant, the
+ * closing one included, uses up one strip's width. Every printed pattern agrees with that; the larger additions would cut one strip too many in some,
+ * and edge + 10 by itself can come out short from five strips on.
  */
 export function bindingFor(top: Size, unit: MeasureUnit, usableWidth: number, strip: number = BINDING[unit].strip): Binding {
   const edge = 2 * (top[0] + top[1])
@@ -110,12 +110,12 @@ export function biasSquare(top: Size, unit: MeasureUnit, strip: number = BINDING
   return roundUp(Math.sqrt(edge * strip), unit === 'in' ? 1 / 8 : 0.5)
 }
 
-/** How it will be quilted: on a frame (`longarm`), under a home machine, or block by block before they are joined. */
+/** How the quilt will be quilted: on a frame (`longarm`), under a home machine, or block by block before they are joined. */
 export const QUILTED = ['longarm', 'home', 'block'] as const
 export type Quilted = (typeof QUILTED)[number]
 
 /**
- * Beyond each edge. Backing on a frame 4 in [S141][S142][S144], the most asked for of 3 to 4 [S143], so that no frame refuses it; batting 3 in, "6 in
+ * How far backing and batting reach beyond each edge. Backing on a frame 4 in [S141][S142][S144], the upper end of the usual 3 to 4 [S143], so that it fits any frame; batting 3 in, "6 in
  * all" [S147] and within what most quilters leave [S146]. Home machine: 1 and 2 in, one page only [S145]. Block by block: 14 in for a block of 12 1/2 [S157].
  */
 export const MARGINS: Readonly<Record<MeasureUnit, Readonly<Record<Quilted, { readonly backing: number; readonly batting: number }>>>> = {
@@ -126,14 +126,14 @@ export const MARGINS: Readonly<Record<MeasureUnit, Readonly<Record<Quilted, { re
 interface Layers {
   readonly backing: Size
   readonly batting: Size
-  /** How the backing is cut from cloth of the usable width. */
+  /** How the backing is cut from fabric of the usable width. */
   readonly panels: Panels
-  /** The smallest batting that is sold in one piece and holds it; null where none does. */
+  /** The smallest batting sold in one piece that is large enough; null where none is. */
   readonly sold: SoldBatting | null
 }
 
 interface Panels {
-  /** Equal lengths of cloth, selvages cut off, joined side by side [S144]. */
+  /** Equal lengths of fabric, selvages cut off, joined side by side [S144]. */
   readonly count: number
   readonly length: number
   /** Whether the seams between them run from side to side or from top to bottom; null where there is none. */
@@ -172,7 +172,7 @@ export function layersFor(top: Size, unit: MeasureUnit, quilted: Quilted, usable
   }
 }
 
-/** Panels lie the way that takes less cloth; where both take the same, the seams run across, so that they do not pile up on a roller [S144]. */
+/** Panels lie the way that takes less fabric; where both take the same, the seams run across, so that they do not pile up on a roller [S144]. */
 export function panelsFor(size: Size, unit: MeasureUnit, usableWidth: number, rule: Rule): Panels {
   const across = panelsAlong(size[1], size[0], usableWidth, rule)
   const down = panelsAlong(size[0], size[1], usableWidth, rule)

@@ -1,5 +1,5 @@
 /**
- * What is cut for one go of a method, and what comes out of it.
+ * What is cut for one run of a method, and what comes out of it.
  *
  * In      a unit of a block that has been read, the method, and how much larger than needed to cut (0 for nothing), in the measure's unit.
  * Out     the pieces of the smallest lot that leaves no triangle over, and how many units it makes; or why the method cannot make the unit.
@@ -27,7 +27,7 @@ export interface OneRun {
   readonly finished: readonly [number, number]
   /** What each is trimmed to, or measures once sewn. */
   readonly unfinished: readonly [number, number]
-  /** Units that come out of one go. */
+  /** Units that come out of one run. */
   readonly makes: number
   /** Of these, how many are the unit as it is drawn: geese with different wings and hourglasses of one hand come with others. */
   readonly asDrawn: number
@@ -64,11 +64,11 @@ function drawn(unit: Unit, method: Method): number {
   const { leftWing, rightWing, top, right, bottom, left } = unit.fabrics
   if (method === 'geese-4') return batchFor(unit).makes.filter((wings) => wings[0] === leftWing && wings[1] === rightWing).length
   if (method !== 'qst-2') return Number.POSITIVE_INFINITY
-  // The two are of opposite hand. Where opposite patches are matching, turning one does not give the other: the long seam runs the other way.
+  // The two are of opposite hand. Where opposite patches have the same fabric, turning one does not give the other: the long seam runs the other way.
   return top === bottom && right === left && top !== right ? 1 : 2
 }
 
-/** Corner by corner one wing and the other, so that every other goose at least is as drawn. */
+/** The two wing fabrics alternate round the corners, so that at least every other goose comes out as drawn. */
 function batchFor({ fabrics: { goose = '', leftWing = '', rightWing = '' } }: Unit): Batch {
   return batchOf(goose, [rightWing, leftWing, rightWing, leftWing])
 }

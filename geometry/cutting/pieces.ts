@@ -2,7 +2,7 @@
  * The pieces each method cuts.
  *
  * In      matching units with their row, the seam rule, the usable width.
- * Out     pieces with the share of one that is needed: a triangle is half a square or a quarter of one, until all shares are added up.
+ * Out     pieces, each with the share needed: a triangle is half or a quarter of a square until all shares are added up.
  * Source  geese [S3][S5][S6], triangles [S37][S31][S24], hourglasses [S37], corners [S57].
  */
 import type { Method, Unit } from '../values/block.ts'
@@ -13,7 +13,7 @@ import { crossCuts, eightAtATime, fourAtATime, geese, halfRectangle, halved, onP
 import type { MatchingUnits } from './matchingUnits.ts'
 
 export interface Piece extends Omit<CutRow, 'count'> {
-  /** How many are needed, in parts of one before `then`. */
+  /** How many are needed, before `then`: a half or a quarter for a triangle cut from a square. */
   readonly share: number
   /** Halves of one hand cannot be cut from rectangles of the other. */
   readonly hand?: string
@@ -45,7 +45,7 @@ function rectangle(matching: MatchingUnits, fabric: string | undefined, w: numbe
   return make(matching, fabric, squareOrRectangle([w, h]), [w, h], share)
 }
 
-/** What a piece of this size is called, in any unit: its sides may differ by what doubles lose. */
+/** Whether a piece is a square or a rectangle, in any unit of measure: rounding of doubles does not count as a difference. */
 export const squareOrRectangle = ([width, height]: readonly [number, number]): 'square' | 'rectangle' =>
   Math.abs(width - height) < EPSILON ? 'square' : 'rectangle'
 

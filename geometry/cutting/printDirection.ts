@@ -1,13 +1,13 @@
 /**
- * Prints that may not be turned: how their pieces lie on the cloth, and which units cannot have the print as it is drawn.
+ * Prints that may not be turned: how their pieces lie on the fabric, and which units cannot show the print as drawn.
  *
- * In      matching units with their row and pieces; the block, for its fabrics. The print runs along the length of the cloth, and up the block.
- * Out     pieces that keep their way, cut as the block shows them; advice `print` for units in which a method turns the cloth.
- * How     pieces sewn as cut are laid as their unit lies. A square gives triangles that lie opposite ways: halves of it half round from each other,
- *         quarters all four ways. Triangles two at a time do the same, eight at a time lie all four ways; of two hourglasses the one stands and
- *         the other lies; the four geese of a batch lie all four ways round. What a go gives is shared out so that fewest are left turned (for
- *         batches: batch after batch, each turned to what fits best). A print that looks alike upside down minds quarters only.
- * Source  geometry of the folds: each allowance is opened over its own seam. Common practice, no source: print along the length of the cloth.
+ * In      matching units with their row and pieces; the block, for its fabrics. The print runs along the length of the fabric, and up the block.
+ * Out     pieces with a fixed direction, cut as the block shows them; advice `print` for units in which a method turns the fabric.
+ * How     pieces sewn as cut are laid as their unit lies. The triangles cut from one square lie in different directions: halves half a turn apart,
+ *         quarters a quarter turn apart. Triangles two at a time do the same, eight at a time lie all four ways; of two hourglasses one stands and
+ *         the other lies; the four geese of a batch lie all four ways round. What a run gives is shared out so that the fewest are left turned (for
+ *         batches: batch after batch, each turned to what fits best). A two-way print looks the same upside down, so only quarter turns matter.
+ * Source  geometry of the folds: each allowance is opened over its own seam. Common practice, no source: print along the length of the fabric.
  */
 import type { Block, Direction, Unit } from '../values/block.ts'
 import { compare, toNumber } from '../exact/rational.ts'
@@ -26,14 +26,14 @@ type Way = 0 | 1 | 2 | 3
 interface Need {
   readonly unit: Unit
   readonly way: Way
-  /** No turn at all; else half a turn does no harm. */
+  /** No turn is allowed; otherwise half a turn does no harm. */
   readonly strict: boolean
 }
 
 export const directionsOf = ({ fabrics }: Block): Directions =>
   new Map(fabrics.flatMap(({ id, direction }) => (direction === undefined ? [] : [[id, direction] as const])))
 
-/** Pieces of prints that keep their way: those of units that lie a quarter round are other pieces. */
+/** Pieces of prints with a direction: units turned a quarter need pieces of their own. */
 export function aligned(pieces: readonly Piece[], matching: MatchingUnits, directions: Directions): readonly Piece[] {
   if (!pieces.some(({ fabric }) => directions.has(fabric))) return pieces
   const turned = matching.units.filter((unit) => isTurned(unit, matching.first)).length
@@ -51,7 +51,7 @@ export function aligned(pieces: readonly Piece[], matching: MatchingUnits, direc
   })
 }
 
-/** Whether a unit lies a quarter round from the first of its likes at rest. */
+/** Whether a unit is turned a quarter from the first of its matching units at rest. */
 function isTurned(unit: Unit, first: Unit): boolean {
   if (unit.kind === 'strips' && stripNames(unit).length > 1) return (unit.turn ?? 0) % 2 === 1
   const width = unit.kind === 'polygon' ? polygonSize(unit)[0] : exactPoint(unit.size)[0]
@@ -73,7 +73,7 @@ export function printAdvice(matching: MatchingUnits, row: UnitRow, { fabrics: of
   return [{ code: 'print', at: placeOf(first), units: ids, message: said }]
 }
 
-/** So many units are called by their ids. */
+/** Up to this many units are named by their ids. */
 const FEW_IDS = 6
 
 const placeOf = (unit: Unit): ReportPoint => (unit.kind === 'polygon' ? unit.corners[0] : unit.at) as ReportPoint
@@ -92,7 +92,7 @@ function turnedIn(matching: MatchingUnits, directed: readonly Unit[], row: UnitR
 
 const once = (needs: readonly Need[]): Unit[] => [...new Set(needs.map(({ unit }) => unit))]
 
-/** Triangles, or units, that what is cut does not hold as they are drawn. */
+/** Triangles, or units, that the cut pieces cannot show as drawn. */
 function overIn({ first, units, method }: MatchingUnits, directed: readonly Unit[], row: UnitRow, directions: Directions): Need[] {
   const strict = (...fabrics: (string | undefined)[]): boolean => fabrics.some((fabric) => directions.get(fabric ?? '') === 'one-way')
   const { upper, lower, top, right, bottom } = first.fabrics
@@ -107,11 +107,11 @@ function overIn({ first, units, method }: MatchingUnits, directed: readonly Unit
   return method === 'plain' ? overTriangles(first, units, directions) : []
 }
 
-/** Half a turn makes it the same again. */
+/** Half a turn gives the same picture. */
 const loosely = (needs: readonly Need[]): Need[] => needs.map((need) => ({ ...need, strict: false }))
 const evenly = (each: number): number[] => [each, each, each, each]
 
-/** Needs that are left when each way is held so often. */
+/** Needs left over when each direction is available this many times. */
 function over(needs: readonly Need[], held: readonly number[]): Need[] {
   const left = [...held]
   return needs.filter(({ way, strict }) => {
@@ -122,7 +122,7 @@ function over(needs: readonly Need[], held: readonly number[]): Need[] {
   })
 }
 
-/** Each square is halved one way or the other, and gives two that lie half round from each other. */
+/** Each square is halved along one diagonal or the other, and gives two triangles half a turn apart. */
 function overHalves(needs: readonly Need[], squares: number): Need[] {
   const count = [0, 1, 2, 3].map((way) => needs.filter((need) => need.way === way).length)
   const strict = needs.some((need) => need.strict)
@@ -155,7 +155,7 @@ function overTriangles(first: Unit, units: readonly Unit[], directions: Directio
   ]
 }
 
-/** Round a batch the geese lie a quarter further each; the batch may be begun with any of them. */
+/** Round a batch each goose lies a quarter turn further than the last; the batch may start with any of them. */
 function overBatches(needs: readonly Need[], { batches }: UnitRow): Need[] {
   const waiting = new Map<string, Need[]>()
   const keyOf = ([left, right]: Wings, way: number, strict: boolean): string => `${left} ${right} ${strict ? way : `half ${way % 2}`}`
@@ -183,7 +183,7 @@ function overBatches(needs: readonly Need[], { batches }: UnitRow): Need[] {
   return [...waiting.values()].flat()
 }
 
-/** Cross-cuts of one strip set all lie alike, until one is turned in the block. */
+/** Cross-cuts of one strip set all lie the same way, until one is turned in the block. */
 function overStrips(directed: readonly Unit[], units: readonly Unit[], directions: Directions): Need[] {
   const turnOf = (unit: Unit): number => (unit.kind === 'polygon' ? 0 : (unit.turn ?? 0))
   const most = 2 * units.filter((unit) => turnOf(unit) % 2 === 1).length > units.length ? 1 : 0

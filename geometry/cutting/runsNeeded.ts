@@ -1,10 +1,10 @@
 /**
- * How often a method that makes several units at once is gone through.
+ * How many runs a method needs when it makes several units at once.
  *
- * In      how many units of one look are wanted, and how many come out at once.
- * Out     pairs of squares (or strip sets), and what is left over.
+ * In      how many units of one look are needed, and how many one run makes.
+ * Out     runs (pairs of squares, or strip sets), and the units left over.
  * How     two squares make triangles of their own two fabrics only, so units of other fabrics never share a pair, and the least number is a division.
- *         Where the maker may mix methods, doubles from eight down leave over nothing but one of an odd number.
+ *         Where the maker may mix methods, taking eights first, then fours, then twos leaves at most one over.
  * Source  two [S37], four [S33] and eight [S24] triangles at a time.
  */
 import type { Method } from '../values/block.ts'
@@ -14,7 +14,7 @@ interface RunCount {
   readonly spare: number
 }
 
-/** How many come out of the two squares of one go. */
+/** How many units the two squares of one run make. */
 export const AT_A_TIME: Partial<Record<Method, number>> = { 'hst-2': 2, 'hst-4': 4, 'hst-8': 8, 'qst-2': 2 }
 
 export function runsNeeded(count: number, each: number): RunCount {
@@ -22,7 +22,7 @@ export function runsNeeded(count: number, each: number): RunCount {
   return { runs, spare: runs * each - count }
 }
 
-/** Which method each of so many half-square triangles is made by, where the fewest are left over and the fewest pairs of squares sewn. */
+/** The method for each of `count` half-square triangles, with the fewest left over, then the fewest pairs of squares to sew. */
 export function mixedMethods(count: number): Method[] {
   const { byEight, byFour } = mixedRuns(count)
   return Array.from({ length: count }, (_, place) => (place < 8 * byEight ? 'hst-8' : place < 8 * byEight + 4 * byFour ? 'hst-4' : 'hst-2'))

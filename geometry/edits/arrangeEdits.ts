@@ -2,7 +2,7 @@
  * Edits of arranging: change places, resize, align, spread evenly, lay a run, put another kind in place.
  *
  * In      ids, boxes and places in cells.
- * Out     named pure changes, as in `edits.ts`. Whether the cloth has room is asked beforehand, by whoever offers the edit.
+ * Out     named pure changes, as in `edits.ts`. Whether the fabric has room is asked beforehand, by whoever offers the edit.
  * Exact   fractions throughout: even gaps are even, and a box scaled there and back is the box it was.
  */
 import { add, compare, divide, equal, multiply, type Rational, rational, subtract, toFile } from '../exact/rational.ts'

@@ -14,7 +14,7 @@ type Direction = NonNullable<Fabric['direction']>
 
 const fabricOf = (draft: Draft, id: string): Draft['fabrics'][number] | undefined => draft.fabrics.find((fabric) => fabric.id === id)
 
-/** A print of another kind brings that kind's direction with it; null makes the cloth plain. A photographed fabric takes the photograph's mean colour. */
+/** A print of another kind brings that kind's direction with it; null makes the fabric plain. A photographed fabric takes the photograph's mean colour. */
 export const setPrint = (id: string, print: Print | null, colour?: string): Edit => ({
   name: message(print === null ? 'make-fabric-plain' : 'choose-print'),
   change: (draft) => {
@@ -37,7 +37,7 @@ export const setPrintColour = (id: string, second: string): Edit => ({
   },
 })
 
-/** Whether a cloth has a top, runs along, or may be turned as one likes (null). */
+/** Whether a fabric has a top, runs along, or may be turned as one likes (null). */
 export const setDirection = (id: string, direction: Direction | null): Edit => ({
   name: message('set-print-direction'),
   change: (draft) => {
@@ -101,7 +101,7 @@ export const colourPatches = (colours: readonly PatchColour[], name: EditName = 
   },
 })
 
-/** Colours for the fabrics named, in one step, for cloth and print; they become plain where they were photographs. */
+/** Colours for the fabrics named, in one step, for fabric and print; they become plain where they were photographs. */
 export const recolourFabrics = (colours: Readonly<Record<string, ClothColours>>): Edit => ({
   name: message('recolour-fabrics'),
   change: (draft) => {

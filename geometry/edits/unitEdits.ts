@@ -291,12 +291,12 @@ export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?
     const { measure, cloth } = draft
     if (change.unit !== undefined && change.unit !== measure.unit) {
       measure.unit = change.unit
-      // A seam, a step, a width of cloth or what is cut larger in inches means nothing in centimetres: the new unit's usual ones are taken.
+      // A seam, a step, a width of fabric or what is cut larger in inches means nothing in centimetres: the new unit's usual ones are taken.
       delete measure.seam
       delete measure.round
       delete cloth?.usableWidth
       for (const unit of draft.units) delete unit.oversize
-      // Cloth is as large as it was: its prints are measured again.
+      // Fabric is as large as it was: its prints are measured again.
       for (const { print } of draft.fabrics) if (print !== undefined) print.repeat = inOther(print.repeat, change.unit)
     }
     if (change.seam !== undefined) measure.seam = change.seam

@@ -1,7 +1,7 @@
 /**
  * Two blocks side by side: what happens where their seams meet on the edge they share.
  *
- * In      the edge of one block and the edge of the other that is laid against it, each as it shows itself once turned and pressed.
+ * In      the edge of one block and the edge of the other that is laid against it, each as it lies once turned and pressed.
  * Out     one touch for each pair of mirror images, else one for all the ends at a place; `alone` where nothing lies opposite.
  * Exact   places are rationals and directions whole numbers.
  * Source  blocks nest as seams within a block do (seams that meet must be pressed opposite ways [S81][S89]).
@@ -43,7 +43,7 @@ export function turnedEdges({ edges, width, height }: ShownEdges, turn: Turn, to
   })
 }
 
-/** Which corners of the first block's edge are passed by the seam that joins the two: there, ends at a corner meet as well. */
+/** Which corners of the first block's edge the joining seam passes: there, seam ends at a corner meet as well. */
 export interface Passed {
   readonly start: boolean
   readonly end: boolean
@@ -80,10 +80,10 @@ function touchesAt({ place, near, far }: { place: Rational; near: readonly Press
   return [{ ...all, verdict: near.length + far.length > 1 ? 'tip' : 'alone' }]
 }
 
-/** Both edges run clockwise, so against each other: mirror images have opposite ways along them. */
+/** Both edges run clockwise, so in opposite directions: mirror images run opposite ways along them. */
 const mirrored = (a: ShownEnd, b: ShownEnd): boolean => BigInt(a.along) * BigInt(b.inward) === -BigInt(b.along) * BigInt(a.inward)
 
-/** Seen along the shared edge the two lean opposite ways when each leans the same way clockwise. */
+/** Along the shared edge, two seams lean opposite ways when both lean the same way clockwise. */
 function nesting(a: -1 | 0 | 1, b: -1 | 0 | 1): EdgeVerdict {
   if (a === 0 || b === 0) return 'open'
   return a === b ? 'nests' : 'clashes'

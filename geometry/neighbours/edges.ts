@@ -1,5 +1,5 @@
 /**
- * What the block shows its neighbours, as the report says it: the seam ends strictly between the corners of its four edges.
+ * A block's four edges as the report lists them: the seam ends strictly between the corners.
  *
  * In      the edges with their ends, and how each seam is pressed.
  * Out     ends by distance in cells from each edge's start, going clockwise; +1 where the allowances lie further along, −1 where they lie back.

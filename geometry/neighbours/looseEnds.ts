@@ -1,7 +1,7 @@
 /**
- * What a sewn block shows along its four edges: the seam ends that are still loose there.
+ * The seam ends that are still loose along the four edges of a sewn block.
  *
- * In      the seam ends left on the outline (see `meet`), and where dots truly lie.
+ * In      the seam ends left on the outline (see `meet`), and the exact places of the dots.
  * Out     for top, right, bottom, left, going clockwise: each end by its distance from the edge's start in cells, with its direction.
  *         Ends at a corner of the block are seen from both edges that meet there.
  * Exact   directions are whole numbers and distances rationals, so "mirror image" across a shared edge is an equality.

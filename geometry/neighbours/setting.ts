@@ -1,11 +1,11 @@
 /**
  * Copies of one block set edge to edge: how each is turned and pressed, and where seams meet between them.
  *
- * In      what the block shows along its edges, its pressing and the opposite one, and how copies may be turned and pressed.
+ * In      the seam ends along the block's edges, its pressing and the opposite one, and how copies may be turned and pressed.
  * Out     a state for every place with the fewest clashes between blocks; the touches along every shared edge.
  * How     blocks are joined into rows, then the rows to each other [S190]. The short seams between blocks end inside the long
- *         ones: they meet in pairs of their own and can always alternate. All else lies between two neighbours, so `leastStates` finds the minimum. Among choices
- *         with as few clashes, fewer blocks pressed the opposite way, then fewer turned.
+ *         ones: they meet in pairs of their own and can always alternate. Everything else depends on two neighbours at a time, so `leastStates` finds
+ *         the minimum. Among choices with equally few clashes, fewer blocks pressed the opposite way, then fewer turned.
  */
 import type { Turn } from '../values/block.ts'
 import type { Toward } from '../pressing/values.ts'
@@ -31,7 +31,7 @@ export interface ChosenSetting {
   /** Row by row. */
   readonly states: readonly CopyState[]
   readonly clashes: number
-  /** No choice of the turns and pressings allowed has fewer. */
+  /** A lower bound: no allowed choice of turns and pressings has fewer. */
   readonly atLeast: number
 }
 
@@ -98,7 +98,7 @@ export const passedAt = (column: number, columns: number): Passed => ({ start: c
 
 export const isSquare = ({ width, height }: ShownEdges): boolean => compare(width, height) === 0
 
-/** The states that look different to a neighbour, and which of them each place may take. */
+/** The states that differ along some edge, and which of them each place may take. */
 function statesOf(
   shown: ShownEdges,
   own: readonly Toward[],
@@ -113,7 +113,7 @@ function statesOf(
   for (const press of ['own', 'opposite'] as const)
     for (const turn of turns) {
       const state: CopyState = { turn, press, edges: turnedEdges(shown, turn, press === 'own' ? own : opposite) }
-      // What must alternate alternates, whether or not one can see it.
+      // Where copies must alternate they do, even if it makes no visible difference.
       const look = `${request.turn === 'free' && byHand === undefined ? '' : turn}${request.press === 'free' ? '' : press} ${lookOf(state)}`
       const number = looks.get(look) ?? all.length
       if (number === all.length) all.push(state)

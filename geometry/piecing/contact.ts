@@ -3,7 +3,7 @@
  *
  * In      the plane, the stretches where the two pieces touch, and which patches belong to which.
  * Out     straight runs in order, end to end, and whether the seam is straight, bent, or no single line at all.
- * Exact   directions and sides are whole-number questions.
+ * Exact   directions and sides are compared in whole numbers.
  */
 import { crossSign, type Dot } from '../plane/points.ts'
 import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
@@ -21,7 +21,7 @@ export interface Contact {
   readonly straight: boolean
 }
 
-/** `side` tells on which of the two pieces a patch lies: 0, 1, or −1 for neither. */
+/** Where two pieces touch. `side` gives the piece that a patch belongs to: 0, 1, or −1 for neither. */
 export function contactOf(plane: Plane, edges: readonly number[], side: (patch: number) => -1 | 0 | 1): Contact {
   const runs = oneLine(plane, edges) ?? anyLine(plane, edges)
   if (runs === null) return { runs: [], straight: false }
@@ -29,7 +29,7 @@ export function contactOf(plane: Plane, edges: readonly number[], side: (patch: 
   return { runs, straight: runs.length === 1 && keepsItsSide(plane, only, 0, side) && keepsItsSide(plane, only, only.dots.length - 1, side) }
 }
 
-/** Most contacts are stretches of one straight line, end to end: those need no search. */
+/** The quick case: most contacts are stretches of one straight line, end to end, and need no search. */
 function oneLine(plane: Plane, edges: readonly number[]): StraightRun[] | null {
   const first = plane.edges[edges[0] as number]
   if (first === undefined) return null
@@ -79,7 +79,7 @@ function chained(plane: Plane, edges: readonly number[]): { edge: number; from: 
     if (next === undefined || dot === first) break
     edge = next
   }
-  // All the way round: what is inside could never be turned right sides together with what is outside.
+  // A closed ring: a piece inside another can never be laid right sides together with it.
   if (dot === first) return null
   return chain.length === edges.length ? chain : null
 }

@@ -1,17 +1,17 @@
 /**
  * How the pieces of a block were divided before an edit. A piece is divided in the same way again where nothing that decides it has changed.
  *
- * In      after each edit the parts that changed, and those of them whose outline changed; then pieces, as they come up.
- * Out     the tree of a piece without a part that changed; only its cut where parts changed inside their outlines.
- * Why     a cut is found along the outlines of the parts of a piece. The one other thing that may decide it, where two cuts are as good, is on which
- *         side of its first part each lies, patch by patch: so a cut keeps the parts it was `decidedBy`.
+ * In      after each edit the parts that changed, and which of them changed their outline; then pieces, one by one.
+ * Out     the tree of a piece in which no part changed; only its cut where parts changed inside their outlines.
+ * Why     a cut is found along the outlines of the parts of a piece. Where two cuts are equally good, the one other thing that may decide is
+ *         on which side of its first part each lies, patch by patch: so a cut keeps the parts it was `decidedBy`.
  */
 import type { Tree } from './values.ts'
 
 /** A direction along the plane, in steps. */
 export type CutDirection = readonly [number, number]
 
-/** The halves of a piece, the direction of the seam between them, and the parts whose patches decided between cuts that are as good. */
+/** The halves of a piece, the direction of the seam between them, and the parts whose patches decided between equally good cuts. */
 export interface StraightCut {
   readonly near: readonly number[]
   readonly far: readonly number[]
@@ -35,7 +35,7 @@ export interface PieceToDivide {
 /** A division as it is kept: `time` counts edits. */
 export interface CachedDivision extends Division {
   readonly parts: readonly number[]
-  /** Null for a piece without a straight seam. */
+  /** Null for a piece without a straight cut. */
   readonly cut: StraightCut | null
   readonly time: number
 }
@@ -68,7 +68,7 @@ export class DivisionCache {
   /** After each edit; `changed` is null where the parts have other numbers than before. */
   next(changed: ChangedParts | null, parts: number): void {
     this.time++
-    // Forgetting is always safe: what is forgotten is divided again.
+    // Clearing is always safe: the pieces are then divided again.
     if (changed === null || this.pieces.size > 8 * parts + 1000) this.pieces.clear()
     if (changed === null || changed.outlines.length > 0) this.rows = null
     for (const part of changed?.parts ?? []) {

@@ -3,10 +3,10 @@
  *
  * In      the plane, the stretches on the outlines of some parts, and up to twelve items (pieces already sewn) that touch.
  * Out     a tree of joins over them.
- * How     every set of items that hangs together has a least cost: the best over all its divisions into two such sets. A division whose seam
+ * How     every connected set of items has a least cost: the best over all its divisions into two such sets. A division whose seam
  *         bends at one dot may instead close a straight seam that was left open there; so each set also has a least cost "with the
- *         seam on this line open at this dot". Sets are tried from the whole down and every answer is kept, so it ends, and nothing is left out:
- *         a division is passed over only where its seam and its two sets cannot cost less than what was found.
+ *         seam on this line open at this dot". Sets are tried from the whole down and every answer is kept, so the search ends, and it is complete:
+ *         a division is skipped only where its seam and its two sets cannot cost less than what was found.
  */
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
 import { type Contact, contactOf, keepsItsSide, type StraightRun } from './contact.ts'
@@ -59,7 +59,7 @@ export function fewestBends(plane: Plane, edges: readonly number[], items: reado
     return made
   }
 
-  /** On how many lines two sets share something, three standing for more. On two, their seam bends; on three, it is more than one seam left open. */
+  /** On how many lines two sets share something, 3 meaning three or more. On two, their seam bends; on three, more than one seam would be left open. */
   const linesBetween = (near: number, far: number): number => {
     let [one, other] = [-1, -1]
     for (const { a, b, line } of touches) {
@@ -71,7 +71,7 @@ export function fewestBends(plane: Plane, edges: readonly number[], items: reado
     return other === -1 ? 1 : 2
   }
 
-  /** Every division of a set into two that hang together. */
+  /** Every division of a set into two connected sets. */
   const divisions = (set: number, each: (near: number, far: number) => boolean): void => {
     const lowest = set & -set
     const rest = set ^ lowest
@@ -94,7 +94,7 @@ export function fewestBends(plane: Plane, edges: readonly number[], items: reado
         found = { ...sum, tree: { sides: near ? [one.tree as Tree, other.tree as Tree] : [other.tree as Tree, one.tree as Tree], stage: 'section' } }
     }
     divisions(set, (near, far) => {
-      // What the two cost by themselves may already be too much, and a seam that bends once is partial at the least, that bends twice set in.
+      // The two sets alone may already cost too much; a seam that bends once is at least partial, one that bends twice is set in.
       const lines = linesBetween(near, far)
       const [setIn, partial] = [lines === 3 ? 1 : 0, lines === 2 ? 1 : 0]
       if (!less(setIn, partial, found)) return false
@@ -123,7 +123,7 @@ export function fewestBends(plane: Plane, edges: readonly number[], items: reado
     if (seen !== undefined) return seen
     let found = NEVER
     divisions(set, (near, far) => {
-      // No other seam is left open in a set that leaves this one open: one that bends is set in.
+      // A set that leaves this seam open leaves no other open, so a seam that bends is set in.
       const least = linesBetween(near, far) === 1 ? 0 : 1
       if (!less(least, 0, found)) return false
       if (!less(best(near).setIn + best(far).setIn + least, best(near).partial + best(far).partial, found)) return false
@@ -226,10 +226,10 @@ export function joinNeighbours(plane: Plane, edges: readonly number[], items: re
   return left
 }
 
-/** Of many items one pair in so many is joined before all are looked at again. */
+/** With many items, one pair in this many is joined before all pairs are compared again. */
 const ROUND = 16
 
-/** The best pairs with no item in common, all of them as good as the first in the ends they leave. */
+/** The best pairs with no item in common, all leaving as few loose ends as the first. */
 function bestPairs(
   plane: Plane,
   items: readonly SewnItem[],

@@ -1,9 +1,9 @@
 /**
- * A rectangle inside a piece that parts fill by themselves: what a maker sees as a block within the block, and sews first.
+ * A rectangle inside a piece, filled by whole parts: a block within the block, which a maker sews first.
  *
  * In      the parts' boxes (steps) and twice their areas.
  * Out     the places of the parts of the largest such rectangle of at most `most` parts, two at least, not all of them; null where there is none.
- * Exact   whole numbers: parts do not lie on each other, so they fill a rectangle when none crosses its edge and their areas add up to it.
+ * Exact   whole numbers: parts do not overlap, so they fill a rectangle when none crosses its edge and their areas add up to it.
  */
 import type { PartBox } from './rows.ts'
 
@@ -12,7 +12,7 @@ export interface SizedPart {
   readonly twice: bigint
 }
 
-/** Corners tried: beyond that a piece has too many parts for this to be of use. */
+/** The most corners tried: with more, a piece has too many parts for this to help. */
 const MOST_CORNERS = 400
 
 export function innerRectangle(parts: readonly SizedPart[], most: number): readonly number[] | null {

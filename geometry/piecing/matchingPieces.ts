@@ -1,23 +1,23 @@
 /**
- * How many different pieces a plan makes: two are alike when one is the other turned, in the same fabrics.
+ * How many different pieces a plan makes: two match when one is the other turned, in the same fabrics.
  *
  * In      the laid block and its seams.
- * Out     a fingerprint for each piece that a seam makes, the same for alike pieces (none for units, which every plan makes alike).
- * How     each patch, seen from each of four turns, is mixed into a number and set at its place: times a base to the power of its x, times another to that
- *         of its y. A piece is the sum of its patches, so joining two pieces adds them; moving a piece multiplies its sum, so dividing by the
- *         corner of its turned box leaves what does not depend on where it lies. The least of the four stands for the piece.
- *         Used to choose between equal plans and to make alike pieces together, for no verdict.
+ * Out     a fingerprint for each piece that a seam makes, the same for matching pieces (none for units, which are the same in every plan).
+ * How     each patch, in each of its four turns, is hashed to a number and multiplied by one base to the power of its x and another to the power
+ *         of its y. A piece is the sum of its patches, so joining two pieces adds their sums; moving a piece multiplies its sum, so dividing by the
+ *         corner of its turned box leaves a number that does not depend on its position. The least of the four is the fingerprint.
+ *         Used only to choose between equal plans and to make matching pieces together; no verdict depends on it.
  */
 import type { Laid } from '../block/lay.ts'
 import type { Dot } from '../plane/points.ts'
 import type { Seam } from './values.ts'
 
-/** Primes below 2²⁶: products of remainders are exact in a double. Two of them make a chance likeness as good as impossible. */
+/** Primes below 2²⁶: products of remainders are exact in a double. With two of them a chance match is practically impossible. */
 const PRIMES = [67_108_859, 67_108_837] as const
 const ACROSS = [31_415_927, 27_182_819] as const
 const DOWN = [16_180_341, 14_142_137] as const
 
-/** What a turn makes of a point. */
+/** Where each quarter turn takes a point. */
 const TURNS: readonly ((x: number, y: number) => Dot)[] = [(x, y) => [x, y], (x, y) => [-y, x], (x, y) => [-x, -y], (x, y) => [y, -x]]
 
 /** A sum for each turn and each prime. */
@@ -29,7 +29,7 @@ interface Piece {
   readonly patches: number
 }
 
-/** Sums and fingerprints of pieces by the seams that finish them: for those who keep the very seam of an unchanged piece from edit to edit. */
+/** Sums and fingerprints of pieces by the seams that finish them: for callers that keep the same seam object of an unchanged piece from edit to edit. */
 export interface FingerprintCache {
   readonly fabrics: WeakMap<Seam, Printed>
   readonly shapes: WeakMap<Seam, Printed>
@@ -77,7 +77,7 @@ export const countDifferent = (
   prints: FingerprintCache | null = null,
 ): number => new Set(fingerprints(laid, seams, by, prints)).size
 
-/** Pieces that are alike, two or more of a kind, each by the seam that finishes it, in sewing order. */
+/** Groups of two or more matching pieces, each piece named by the seam that finishes it, in sewing order. */
 export function repeatsOf(laid: Laid, seams: readonly Seam[]): number[][] {
   const matching = new Map<string, number[]>()
   fingerprints(laid, seams).forEach((print, seam) => {
@@ -149,7 +149,7 @@ class Places {
   }
 }
 
-/** A power may be below nothing: by Fermat, base^(prime − 1) is 1. */
+/** Negative exponents are allowed: by Fermat, base^(prime − 1) is 1. */
 function power(known: Map<number, number>, base: number, exponent: number, prime: number): number {
   const before = known.get(exponent)
   if (before !== undefined) return before

@@ -1,9 +1,9 @@
 /**
- * Rows and columns: the plan that most makers sew by.
+ * Rows and columns: the plan most makers follow.
  *
  * In      the laid block, and a way to join what is left between straight cuts.
  * Out     a tree: items of a slab joined left to right, slabs joined top to bottom (columns: the same, turned).
- * How     a full-width cut crosses no unit: the slabs are the merged stretches of the units' heights. Inside a slab, the same across.
+ * How     a full-width cut crosses no unit: the slabs are the merged stretches of the units' heights. Inside a slab, the same from side to side.
  */
 import type { Laid } from '../block/lay.ts'
 import type { CachedRows, DivisionCache } from './divisionCache.ts'
@@ -49,7 +49,7 @@ export function inRows(laid: Laid, name: 'rows' | 'columns', sections: Sections,
   return tree
 }
 
-/** Whether an item that has a part that changed is divided in another way now. */
+/** Whether an item with a changed part is now divided another way. */
 function isOther({ parts, tree }: CachedRows['slabs'][number][number], since: ReadonlySet<number>, sections: Sections): boolean {
   return parts.length > 1 && parts.some((part) => since.has(part)) && sections.divide(parts) !== tree
 }

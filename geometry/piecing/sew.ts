@@ -3,7 +3,7 @@
  *
  * In      the laid patches, their plane, and a tree of parts. Units are sewn once for all plans of a block.
  * Out     seams in sewing order, units first, rows before the block, borders last; each with its path, its bends and its kind.
- * How     every piece keeps the list of the stretches on its outline; joining walks the shorter list, so the whole is near-linear.
+ * How     every piece keeps the list of the stretches on its outline; joining walks the shorter list, so sewing a block takes near-linear time.
  */
 import type { Laid, SewnPatches } from '../block/lay.ts'
 import { OUTSIDE, type Plane, type PlaneEdge } from '../plane/subdivide.ts'
@@ -19,7 +19,7 @@ interface Step {
   readonly unit: number
 }
 
-/** All units sewn: what every plan of a block begins with. */
+/** All units sewn: every plan of a block begins with these. */
 interface SewnUnits {
   readonly seams: readonly Seam[]
   /** The piece each part has become. */
@@ -71,7 +71,7 @@ function sewSteps(plane: Plane, steps: readonly Step[], pieces: Pieces, seams: D
       seam.finishedAfter = seams.length
     }
     const seam: Draft = { sides, stage, unit, finishedAfter: null, ...line }
-    // A seam inside a unit is never left open, so no later one will ask for its ends.
+    // A seam inside a unit is never left open, so no later seam needs its ends.
     if (unit < 0)
       for (const dot of [seam.path[0] as number, seam.path.at(-1) as number]) {
         const there = endsAt.get(dot)

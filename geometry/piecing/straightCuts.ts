@@ -4,7 +4,7 @@
  * In      the plane and a set of parts that touch each other.
  * Out     a tree of joins: straight ones wherever some straight seam runs through; else as few set-in, then partial joins as can be found
  *         (the least for pieces of up to twelve parts, see `fewest`).
- * How     touching stretches on one line, end to end, are a run. A run whose two ends lie on the piece's own outline parts it in two.
+ * How     touching stretches on one line, end to end, are a run. A run whose two ends lie on the piece's own outline cuts it in two.
  *         `middle` cuts halves and quarters, `outside` peels strips as for a log cabin.
  */
 import type { Laid } from '../block/lay.ts'
@@ -17,13 +17,13 @@ import type { PieceToDivide, StraightCut, Division, CachedDivision, DivisionCach
 import { type PartBox, partBox } from './rows.ts'
 import type { CutOrder, PlanChoice, Tree } from './values.ts'
 
-/** Beyond this many parts the fewest set-in and partial joins found are not proved to be the fewest. */
+/** With more parts than this, the number of set-in and partial joins is not proved to be the least. */
 const PROVED_PARTS = 12
 
 /** The stretches on the outline of a part, in any order. */
 export type EdgesOf = (part: number) => readonly number[]
 
-/** What a division need not work out again. */
+/** What a division can reuse. */
 export interface DivisionContext {
   /** Pieces without a straight seam, by their shape. */
   readonly known: Map<string, Tree>
@@ -39,14 +39,14 @@ interface Halved {
   readonly kept: CachedDivision | null
 }
 
-/** The two halves joined; the very tree that was, where they are what they were. */
+/** The two halves joined; the same tree object as before where both are unchanged. */
 function joined(near: Tree, far: Tree, kept: CachedDivision | null): Tree {
   const before = kept?.tree ?? null
   if (before !== null && typeof before !== 'number' && before.sides[0] === near && before.sides[1] === far) return before
   return { sides: [near, far], stage: 'section' }
 }
 
-/** A stretch inside a piece, found at the part that has this place in it. */
+/** A stretch inside a piece, and the place of the part where it was found. */
 interface Inner {
   readonly edge: number
   readonly place: number
@@ -76,14 +76,14 @@ export class Divider {
   private readonly plane: Plane
   private readonly cutOrder: CutOrder
   private readonly skippedCuts: number
-  /** Pieces without a straight seam, by their shape, with their parts numbered in order: other plans meet the same ones, and so do repeats in one block. */
+  /** Pieces without a straight seam, by their shape, with their parts numbered in order: other plans, and repeats within a block, meet the same ones. */
   private readonly known: Map<string, Tree>
   /** Which piece each part is in, while pieces are divided. */
   private readonly pieceOf: Int32Array
   private readonly partOf: Int32Array
   private readonly edgesOf: EdgesOf
   private readonly cache: DivisionCache | null
-  /** The piece in which an edge was last seen inside, a dot last seen on the outline: cheaper than a new set for every piece. */
+  /** The piece in which an edge was last seen inside, or a dot last seen on the outline: cheaper than a new set for every piece. */
   private readonly inner: Int32Array
   private readonly outline: Int32Array
   /** The search in which an edge was last closed, a part last reached. */
@@ -92,7 +92,7 @@ export class Divider {
   /** By run: the place, in its piece, of the first part that has a stretch inside on the same line. */
   private readonly firsts = new WeakMap<readonly number[], number>()
   private pieces = 0
-  /** The parts whose patches decided between cuts that are as good. */
+  /** The parts whose patches decided between equally good cuts. */
   private decidedBy: number[] = []
   private marks = 0
   /** Whether every piece without a straight cut was small enough for a proof. */
@@ -315,8 +315,8 @@ export class Divider {
   }
 
   /**
-   * By how near the middle of each run lies to the middle of the piece, or how far from it; of runs as near, first those that lie the way of the last
-   * cut (opposite sides one after the other [S55]), then long ones, then those along a part that comes first, by the order of its sides.
+   * By how near the middle of each run lies to the middle of the piece, or how far from it; where that ties, first those in the direction of the last
+   * cut (opposite sides one after the other [S55]), then long ones, then those along an earlier part, by the order of its sides.
    */
   private ordered(runs: readonly number[][], parts: readonly number[], last: CutDirection | null): number[][] {
     const middle = ([0, 1] as const).map((axis) => {
@@ -333,7 +333,7 @@ export class Divider {
       const [x0, y0] = this.plane.dots[(this.plane.edges[run[0] as number] as PlaneEdge).a] as CutDirection
       const [dx, dy] = this.directionOf(run)
       const length = Math.hypot(dx, dy)
-      // Whole to a millionth of a step, so that sides as far from the middle count as such.
+      // Rounded to a millionth of a step, so that sides equally far from the middle tie.
       const away = Math.round((Math.abs(dx * ((middle[1] as number) - y0) - dy * ((middle[0] as number) - x0)) / length) * 1e6)
       const across = last === null || dx * last[1] === dy * last[0] ? 0 : 1
       return {

@@ -1,4 +1,4 @@
-/** What the piecing room hands on: trees of pieces, and joins that know where they run. */
+/** The values of the piecing room: trees of pieces, and seams with their paths. */
 import type { Stage } from '../values/report.ts'
 
 export type { Stage }
@@ -22,11 +22,11 @@ export interface Plan {
 /** Which straight cuts are tried first: through the `middle` (halves and quarters), or at the `outside` (strips peeled off, as for a log cabin). */
 export type CutOrder = 'middle' | 'outside'
 
-/** Which of the possible plans is wanted. */
+/** Which of the possible plans to make. */
 export interface PlanChoice {
   readonly name: Plan['name']
   readonly cutOrder: CutOrder
-  /** How many of the cuts that would come first are skipped at the very first cut. */
+  /** How many of the best cuts are skipped at the first cut. */
   readonly skippedCuts: number
 }
 

@@ -1,10 +1,10 @@
 /**
- * Convex pieces of cloth in the plane: cut by a line, folded over it, counted where they lie on each other.
+ * Convex pieces of fabric in the plane: cut by a line, folded over it, counted where they lie on each other.
  *
  * In      convex polygons as flat lists x, y, x, y …, clockwise as seen (y down).
  * Out     the same.
  * Exact   no: allowances run along slanting seams at places that no fraction holds, so these are doubles. Cuts closer than `NEAR` are one cut and slivers
- *         thinner than it are none; no verdict rests on them, only the layers of cloth.
+ *         thinner than it are none; no verdict rests on them, only the layers of fabric.
  */
 export type Convex = readonly number[]
 

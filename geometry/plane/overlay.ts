@@ -10,7 +10,7 @@
 import { type Cuts, cutsOf, type Stretch } from './intersections.ts'
 import type { Points } from './vertices.ts'
 
-/** The side of a patch, with its cloth on the clockwise side or the other: it cuts and is cut, and adds nothing. */
+/** The side of a patch, with its fabric on the clockwise side or the other: it cuts and is cut, and adds nothing. */
 export interface PatchSide extends Stretch {
   readonly jump: 0
   readonly patch: number
@@ -38,7 +38,7 @@ export interface Overlay {
   readonly windows: ReadonlyMap<number, Window>
   /** Pairs of faces that proved to be one. */
   readonly same: readonly (readonly [number, number])[]
-  /** Faces in which a patch has cloth along one of its sides. */
+  /** Faces in which a patch has fabric along one of its sides. */
   readonly held: readonly { readonly face: number; readonly patch: number }[]
 }
 
@@ -202,7 +202,7 @@ class Sweep {
     })
   }
 
-  /** The face on the cloth's side of each patch's side that begins at a point, among the edges that do. */
+  /** The face on the fabric's side of each patch's side that begins at a point, among the edges that do. */
   private hold(place: number, begun: readonly Active[], above: number): void {
     const { stretch, next } = this.pieces
     for (let piece = this.starting[place] as number; piece >= 0; piece = next[piece] as number) {

@@ -1,5 +1,5 @@
 /**
- * Gaps, overlaps and cloth beyond the grid, region by region.
+ * Gaps, overlaps and fabric beyond the grid, region by region.
  *
  * In      the patches as polygons, and the grid's own box.
  * Out     for each region joined along edges: what it is, a point in it, its area (square steps) and the patches that lie there.
@@ -164,7 +164,7 @@ function gridOf(points: Points, width: number, height: number, more: number): St
   return sides.map((side) => stretchOf(points, side))
 }
 
-/** Cloth lies on the clockwise side of a patch's outline. */
+/** Fabric lies on the clockwise side of a patch's outline. */
 function sidesOf(points: Points, corners: Polygon, patch: number): PatchSide[] {
   return corners.map((corner, place) => {
     const [from, to] = forward(corner, corners[(place + 1) % corners.length] as Dot)

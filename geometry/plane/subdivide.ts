@@ -4,7 +4,7 @@
  * In      patches as clockwise polygons of whole numbers, and the outline of the whole.
  * Out     every stretch of patch outline, cut at every corner that lies on it, with what lies on its two sides; and whether the patches
  *         cover the outline once everywhere.
- * Exact   the number of layers of cloth jumps across an outline by (patches on one side) − (patches on the other). Where that jump is
+ * Exact   the number of layers of fabric jumps across an outline by (patches on one side) − (patches on the other). Where that jump is
  *         nothing on every stretch (the outside counted as one more patch), the number of layers is one everywhere: no gap, no overlap.
  */
 import { crossSign, type Dot, greatestCommon } from './points.ts'
@@ -66,7 +66,7 @@ interface Line {
 
 type DraftEdge = { -readonly [key in keyof PlaneEdge]: PlaneEdge[key] }
 
-/** What stands where an edge was: it ends nowhere and has no cloth beside it. */
+/** What stands where an edge was: it ends nowhere and has no fabric beside it. */
 const GONE: PlaneEdge = { a: -1, b: -1, plus: OUTSIDE, minus: OUTSIDE, line: -1 }
 
 /**

@@ -11,7 +11,7 @@ import type { Dot } from '../plane/points.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import { methodOf } from '../units/kinds.ts'
 
-/** A seam that has matches in alike units. */
+/** A seam that has matches in matching units. */
 export interface MatchingSeam {
   /** The same number for all seams that match. */
   readonly group: number

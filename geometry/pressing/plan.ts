@@ -17,7 +17,7 @@ export interface SewnPlan extends PressConstraints {
 export interface PressedPlan extends SewnPlan {
   readonly name: Plan['name']
   readonly pressed: Pressed
-  /** Where alike units are to be pressed alike: the constraints before, which seams match, and the choices they share. */
+  /** Where matching units are to be pressed alike: the constraints before, which seams match, and the choices they share. */
   readonly matched: {
     readonly before: PressConstraints['constraints']
     readonly matching: readonly (MatchingSeam | null)[]

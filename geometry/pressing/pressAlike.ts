@@ -1,5 +1,5 @@
 /**
- * Press a plan in which alike units are pressed alike.
+ * Press a plan in which matching units are pressed alike.
  *
  * In      the crossings, what is asked of each seam, and which seams match (see `matchingSeams`).
  * Out     the pressing with the fewest clashes, then the fewest seams against their preference, and the number of clashes that none can be below; the

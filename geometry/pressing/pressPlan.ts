@@ -3,7 +3,7 @@
  *
  * In      the laid block, its plane, and the plan as it is sewn.
  * Out     the plan with a way for every seam: fewest clashes, then fewest seams against their preference. Where the block asks for it, matching
- *         seams of alike units are pressed alike.
+ *         seams of matching units are pressed alike.
  */
 import type { Laid } from '../block/lay.ts'
 import type { Plan } from '../piecing/values.ts'

@@ -1,7 +1,7 @@
 /**
  * How far apart stitches may be on a batting: what packages say, and what cautious makers keep.
  *
- * Source  beside each [S168]; a label is the limit at which the batting holds, not a wish [S169].
+ * Source  beside each [S168]; a label gives the limit at which the batting holds, not a recommendation [S169].
  */
 import type { BattingId } from '../values/messages.ts'
 import type { Gap } from './largestGap.ts'
@@ -29,7 +29,7 @@ const CM = 2.54
 
 export const mostApart = ({ most }: Batting, unit: 'in' | 'cm'): number => (unit === 'in' ? most : most * CM)
 
-/** Whether a batting holds across a gap whose widths are in the unit; `close` where the two widths lie on either side of its limit. */
+/** Whether a batting holds across a gap (widths in `unit`); `close` where its limit lies between the two widths. */
 export function holdsAcross({ width, atMost }: Pick<Gap, 'width' | 'atMost'>, unit: 'in' | 'cm', batting: Batting): 'holds' | 'close' | 'too wide' {
   const most = mostApart(batting, unit)
   if (atMost <= most) return 'holds'

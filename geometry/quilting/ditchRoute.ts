@@ -1,12 +1,12 @@
 /**
  * One line of quilting along the seams.
  *
- * In      seam pieces between dots, already cut at every crossing; where the maker wishes to begin, and what she likes at a crossing.
+ * In      seam pieces between dots, already cut at every crossing; where the maker wants to begin, and which way she prefers at a crossing.
  * Out     a route for each connected set of seams, the one nearest the centre first, with the least length stitched twice; starts and turns;
  *         lengths in the dots' own unit.
- * How     `twiceOf` says what is stitched twice and where a route may begin and end; of the routes that are left, all equally short, one is sought
+ * How     `twiceOf` says what is stitched twice and where a route may begin and end; of the remaining routes, all equally short, one is chosen
  *         that does the centre first or turns seldom: a few are walked greedily, from both ends, forwards and backwards, and the best is taken.
- * Exact   what is stitched twice is proved the least (`proved`); the order is sought, not proved.
+ * Exact   the length stitched twice is proved to be the least (`proved`); the order is a good one, not proved.
  * Source  start in the middle and work out [S167]; retrace a sewn line rather than stop: [S165][S166].
  */
 import { crossSign, type Dot } from '../plane/points.ts'
@@ -17,7 +17,7 @@ import { type Taste, walk } from './eulerWalk.ts'
 export interface RouteOptions {
   /** Begin near this point; without it, near the centre. */
   readonly begin?: Dot
-  /** Begin at the dot nearest `begin` though more be stitched twice; else only where it costs nothing. */
+  /** Begin at the dot nearest `begin` even if more is stitched twice; otherwise only where it costs nothing. */
   readonly atAnyCost?: boolean
   /** Without it, the middle of all seams. */
   readonly centre?: Dot
@@ -27,9 +27,9 @@ export interface RouteOptions {
 
 interface Route {
   readonly points: readonly Dot[]
-  /** It ends where it begins; the start is not repeated. */
+  /** The route ends where it begins; the start is not repeated. */
   readonly closed: boolean
-  /** Changes of direction on the way, going back included; where a closed route begins it ends too, so that is none. */
+  /** Changes of direction on the way, reversals included; the start of a closed route does not count. */
   readonly turns: number
 }
 
@@ -67,7 +67,7 @@ export function ditch(segments: readonly Segment[], options: RouteOptions = {}):
   }
 }
 
-/** Of more edges than this, one route only is walked. */
+/** With more edges than this, only one route is walked. */
 const FEW = 5_000
 
 function routeOf(graph: SeamGraph, set: readonly number[], beginning: Beginning | null, centre: Dot, order: 'centre' | 'straight') {
@@ -91,7 +91,7 @@ function routeOf(graph: SeamGraph, set: readonly number[], beginning: Beginning 
   return { twice, route: { points: closed ? points.slice(0, -1) : points, closed, turns: turnsOf(graph, best) } }
 }
 
-/** A walk from a dot; or one that ends there, walked from its end with the outermost first. */
+/** A walk that begins at a dot; or one that ends there, walked backwards with the outermost first. */
 const forwards = (start: number): { start: number; outwards: 1 | -1 } => ({ start, outwards: 1 })
 const backwards = (start: number): { start: number; outwards: 1 | -1 } => ({ start, outwards: -1 })
 
@@ -133,7 +133,7 @@ function edgeDistances(graph: SeamGraph, [x, y]: Dot): readonly number[] {
   return far.map((distance) => distance / most)
 }
 
-/** What does not matter first settles what does not matter otherwise. */
+/** Weight of the second preference, which only breaks ties of the first. */
 const SLIGHT = 1e-6
 
 function tasteOf(graph: SeamGraph, far: readonly number[], order: 'centre' | 'straight', outwards: 1 | -1): Taste {
@@ -154,7 +154,7 @@ function turnsOf(graph: SeamGraph, path: readonly number[]): number {
     .length
 }
 
-/** How much later the outer stitches come than the inner: each stretch weighs with its length, its distance and when it is stitched. */
+/** How much later the outer stitches come than the inner: each stretch is weighted by its length, its distance and when it is stitched. */
 function outwardness(graph: SeamGraph, path: readonly number[], [x, y]: Dot): number {
   let [done, sum, weight] = [0, 0, 0]
   for (let place = 1; place < path.length; place++) {

@@ -2,16 +2,16 @@
  * Echo lines: lines that follow a patch's outline inside it, each at the same distance from the last.
  *
  * In      the corners of any simple polygon, and the distance.
- * Out     closed lines, outermost first; each lies everywhere at its own distance from the outline. A narrow place parts a line in two.
- * How     the line at a distance runs along every side moved inwards, and round every corner that points inwards. Of these, the stretches that lie
- *         nearer another part of the outline are left out: a stretch can change only where it is just that far from some side's line or some corner,
- *         so the middle between two such places speaks for all of it. What is left is tied end to end.
- * Exact   straight stretches to the roundings of doubles; bends are drawn by chords that leave them by a thousandth of the distance at most.
+ * Out     closed lines, outermost first; each lies everywhere at its own distance from the outline. A narrow place splits a line in two.
+ * How     the line at a distance runs along every side moved inwards, and round every corner that points inwards. Stretches that lie
+ *         nearer another part of the outline are left out: this can change only where a stretch is exactly that far from some side's line or corner,
+ *         so testing the middle between two such places is enough. The rest is joined end to end.
+ * Exact   straight stretches up to rounding of doubles; bends are drawn by chords, off by at most a thousandth of the distance.
  */
 import { EPSILON } from '../exact/lengths.ts'
 import { distanceBetween, awayFrom, liesIn, type StitchPoint, type StitchedLine } from './stitchedLines.ts'
 
-/** How far a chord may leave its bend, as a share of the bend's radius. */
+/** How far a chord may be from its bend, as a share of the bend's radius. */
 const SAG = 1e-3
 const MOST_LINES = 10_000
 
@@ -30,7 +30,7 @@ export function echoLines(corners: readonly StitchPoint[], spacing: number): Sti
 interface Outline {
   readonly corners: readonly StitchPoint[]
   readonly sides: readonly Side[]
-  /** Lengths that count as nothing. */
+  /** Lengths up to this count as zero. */
   readonly slack: number
 }
 
@@ -43,14 +43,14 @@ interface Side {
   readonly length: number
 }
 
-/** A stretch by a number that grows along it. */
+/** A stretch, with its points given by a number that grows along it. */
 interface Piece {
   readonly end: number
   readonly at: (along: number) => StitchPoint
   /** Where it is `distance` from the line of a side, or from a corner. */
   readonly nearSide: (side: Side) => readonly number[]
   readonly nearCorner: (corner: StitchPoint) => readonly number[]
-  /** How far apart points may be that are tied by straight stretches. */
+  /** The greatest length of a straight chord between two points. */
   readonly chord: number
 }
 
@@ -80,7 +80,7 @@ function linesAt(outline: Outline, distance: number): StitchedLine[] {
     const bend = bendAt(before, side, distance)
     return [...(bend === null ? [] : keptOf(outline, bend, distance)), ...keptOf(outline, straight(side, distance), distance)]
   })
-  // At a corner that is all but straight, two sides' lines may each run past the other by so much before a trifle tells them apart.
+  // At an almost straight corner, two sides' lines may each run past the other by this much before rounding separates them.
   const near = 3 * Math.sqrt(distance * outline.slack)
   return tied(kept, near).flatMap((points) => lineOf(points, near))
 }
@@ -176,11 +176,11 @@ function lineOf(points: readonly StitchPoint[], near: number): StitchedLine[] {
   const closed = points.length > 2 && distanceBetween(points.at(-1) as StitchPoint, first) <= near
   const round = closed ? points.slice(0, -1) : points
   if (round.every((point) => distanceBetween(point, first) <= near)) return []
-  // Two sides that meet in the middle: there and back along one line.
+  // Two sides that meet in the middle give one line, there and back: it stays open.
   return [{ points: round, closed: closed && round.length > 2 }]
 }
 
-/** Radians from one angle back to another, less than a whole turn; a trifle beyond the whole is nothing. */
+/** Radians from one angle back to another, less than a whole turn; just over a whole turn counts as 0. */
 function backwards(from: number, to: number): number {
   const turn = 2 * Math.PI
   const way = (((from - to) % turn) + turn) % turn

@@ -1,15 +1,15 @@
 /**
- * One way over every edge of a part of the graph, those stitched twice twice over.
+ * One walk over every edge of a part of the graph, twice over edges that are stitched twice.
  *
- * In      the graph, the edges to walk, the dot to begin at, and at a dot with several ways on, which is the best.
+ * In      the graph, the edges to walk, the dot to begin at, and a score for each way on from a dot.
  * Out     dots in order.
- * How     Fleury: at every dot the best way is taken, unless what is left would then fall apart; of the ways at one dot at most one would do that.
- *         Whether it falls apart is asked from both ends of the edge at once, so that the smaller half answers. The asking has a budget of steps;
- *         the rest of a walk on which it ends is Hierholzer's, which asks nothing and chooses nothing.
+ * How     Fleury: at every dot the best edge is taken, unless the remaining edges would then fall apart; at most one edge at each dot does that.
+ *         The check searches from both ends of the edge at once, so it costs only as much as the smaller half. Checks have a budget of steps;
+ *         when it runs out, the rest of the walk is Hierholzer's, which checks nothing and makes no choices.
  */
 import type { SeamGraph } from './seamGraph.ts'
 
-/** Less is better; `from` is the edge walked just before, −1 at the beginning. */
+/** A score for the next edge, lower is better; `from` is the edge walked just before, −1 at the beginning. */
 export type Taste = (from: number, dot: number, edge: number) => number
 
 const BUDGET = 1_500_000
@@ -69,7 +69,7 @@ class Walk {
     return second.edge
   }
 
-  /** Whether the ends of an edge hang together without it. */
+  /** Whether the ends of an edge stay connected without it. */
   private holds(edge: number): boolean {
     const stamp = ++this.stamp
     const fronts = (this.graph.ends[edge] as readonly [number, number]).map((dot, side) => {

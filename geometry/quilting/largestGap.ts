@@ -1,11 +1,11 @@
 /**
- * The largest gap between stitched lines: the widest circle on the cloth that no stitch enters.
+ * The largest gap between stitched lines: the widest circle on the fabric that no stitch enters.
  *
- * In      lines, and the outline of the cloth; whether its edge holds the batting as a stitched line does (joined or bound) or is loose.
- * Out     where, how wide, and a width that no such circle exceeds; null where nothing is stitched and nothing held.
- * How     no point is farther from the stitches than its neighbour by more than what lies between the two. So the middle of a square, with half the
- *         square's diagonal, bounds all of it; the most promising square is quartered until the bound and the best found meet.
- * Exact   both widths are sound whatever the budget of steps; they meet to a thousandth of the cloth's longer side.
+ * In      lines, and the outline of the fabric; whether its edge holds the batting as a stitched line does (joined or bound) or is loose.
+ * Out     where, how wide, and an upper bound on the width; null where nothing is stitched and nothing holds the batting.
+ * How     the distances of two points from the stitches differ by no more than the distance between the points. So the distance of a square's middle
+ *         plus half its diagonal bounds the whole square; the most promising square is quartered until the bound and the best found meet.
+ * Exact   both widths are correct bounds whatever the budget of steps; they meet to a thousandth of the fabric's longer side.
  */
 import FlatQueue from 'flatqueue'
 import { awayFrom, liesIn, type StitchPoint, type StitchedLine, stretchesOf } from './stitchedLines.ts'
@@ -22,7 +22,7 @@ type Stretch = readonly [StitchPoint, StitchPoint]
 interface Square {
   readonly middle: StitchPoint
   readonly half: number
-  /** Stretches that are the nearest of some point of the square. */
+  /** Stretches that are nearest to some point of the square. */
   readonly near: readonly Stretch[]
 }
 

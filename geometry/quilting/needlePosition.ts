@@ -1,23 +1,23 @@
 /**
- * Stitching as it goes on: where the needle is after so much length.
+ * Where the needle is after a given length of stitching.
  *
  * In      lines in the order in which they are stitched, and the length of a cell's side.
- * Out     every point with the length stitched until there; from it the needle's place at any length. Between two lines the thread is cut: the
- *         end of one and the start of the next stand at the same length.
+ * Out     every point with the length stitched so far; from these, the needle's place at any length. Between two lines the thread is cut: the
+ *         end of one and the start of the next have the same length.
  */
 import { distanceBetween, type StitchPoint, type StitchedLine, stitchedPoints } from './stitchedLines.ts'
 
 interface TimedPoint {
   readonly line: number
   readonly place: StitchPoint
-  /** Length stitched until here, in the cell's unit. */
+  /** Length stitched so far, in the cell's unit. */
   readonly at: number
 }
 
 interface Needle {
   readonly line: number
   readonly place: StitchPoint
-  /** The stretch it is on leads to this timed point; all before it are stitched. */
+  /** The timed point at the end of the stretch being stitched; all before it are stitched. */
   readonly toward: number
 }
 
@@ -32,7 +32,7 @@ export function timedPoints(lines: readonly StitchedLine[], cell = 1): TimedPoin
   })
 }
 
-/** The needle after so much length; before the start and after the end it stands there. Null without lines. */
+/** The needle after `length` of stitching; it waits at the start before, and at the end after. Null without lines. */
 export function needleAt(timed: readonly TimedPoint[], length: number): Needle | null {
   const toward = firstAfter(timed, length)
   const to = timed[toward]

@@ -1,7 +1,7 @@
 /**
  * The quilting route of a block: every seam of the block, and the seam between the block and its first border.
  *
- * In      a block as laid and its plane; where the maker wishes to begin, in cells.
+ * In      a block as laid and its plane; where the maker wants to begin, in cells.
  * Out     the report's `ditch`: positions in cells, lengths in the measure's unit.
  */
 import { cellOf } from '../block/lengthsOf.ts'
@@ -17,9 +17,9 @@ type BlockCorner = 'topLeft' | 'topRight' | 'bottomRight' | 'bottomLeft'
 export interface QuiltingOptions {
   /** A corner of the block, its centre, or a place in cells. */
   readonly begin?: BlockCorner | 'centre' | readonly [number, number]
-  /** Begin at the seam point nearest to that, though more be stitched twice; else at the nearest where beginning costs nothing. */
+  /** Begin at the seam point nearest to `begin` even if more is stitched twice; otherwise at the nearest where it costs nothing. */
   readonly atAnyCost?: boolean
-  /** From the centre outwards (without a word), or with few turns. */
+  /** From the centre outwards (the default), or with few turns. */
   readonly order?: 'centre' | 'straight'
 }
 
@@ -39,7 +39,7 @@ export function quilt(laid: Laid, plane: Plane, { begin, ...options }: QuiltingO
   }
 }
 
-/** In steps; it need not be whole. */
+/** The starting place in steps; not always a whole number. */
 function dotOf({ width, height, den }: Laid, begin: NonNullable<QuiltingOptions['begin']>): Dot {
   if (typeof begin !== 'string') return [begin[0] * den, begin[1] * den]
   if (begin === 'centre') return [width / 2, height / 2]

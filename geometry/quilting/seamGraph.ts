@@ -1,8 +1,8 @@
 /**
- * Seams as a graph: dots tied by stitched pieces of seam, and the shortest ways along it.
+ * Seams as a graph: dots joined by stitched pieces of seam, and the shortest ways along them.
  *
  * In      seam pieces between dots, already cut at every crossing.
- * Out     dots and edges by number; the parts that hang together; from a dot, others in the order in which they are reached.
+ * Out     dots and edges by number; the connected parts; the other dots in order of distance from one.
  * Exact   ways are compared in whole parts of the whole length (`whole`), so that sums do not depend on the order in which they are taken.
  */
 import FlatQueue from 'flatqueue'
@@ -11,7 +11,7 @@ import type { Nearby } from '../solvers/matching.ts'
 
 export type Segment = readonly [Dot, Dot]
 
-/** All lengths together are about so many parts: sums of them stay whole in a double. */
+/** All lengths together are about this many parts, so sums of them stay whole in a double. */
 const PARTS = 2 ** 49
 
 export class SeamGraph {
@@ -68,7 +68,7 @@ export class SeamGraph {
     return (this.around[dot]?.length ?? 0) % 2 === 1
   }
 
-  /** Dots of each part that hangs together. */
+  /** The dots of each connected part. */
   sets(): number[][] {
     const seen = this.dots.map(() => false)
     return this.dots.flatMap((_, first) => {
@@ -86,7 +86,7 @@ export class SeamGraph {
     })
   }
 
-  /** What `leastPairing` asks for, of the dots that are paired. */
+  /** The nearby dots that `leastPairing` needs, among the dots to be paired. */
   nearby(paired: readonly number[], numbers: Int32Array, sources: readonly number[], heights: readonly number[], most: number): Nearby {
     const pairs: { from: number; to: number; cost: number }[] = []
     let known = Number.POSITIVE_INFINITY
@@ -106,7 +106,7 @@ export class SeamGraph {
     return { pairs, known }
   }
 
-  /** Edges of a shortest way. */
+  /** The edges of a shortest way. */
   way(from: number, to: number): number[] {
     this.spread([from], [0], (dot) => dot === to)
     const edges: number[] = []
@@ -123,7 +123,7 @@ export class SeamGraph {
   }
 
   /**
-   * Dots in the order in which they are reached from the nearest start, a start's height being less way to go, until one is said to be enough.
+   * Dots in the order in which they are reached from the nearest start, each start's height counting as distance already covered, until `enough` says stop.
    * Leaves in `by` the edge by which each dot is reached, in `origin` the place of its start among the starts.
    */
   private spread(starts: readonly number[], heights: readonly number[], enough: (dot: number, cost: number) => boolean): void {

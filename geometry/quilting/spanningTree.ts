@@ -1,10 +1,10 @@
 /**
- * Seams to stitch twice so that few dots stay odd, found in one pass: for crowds of loose ends too large for the least pairing.
+ * Seams to stitch twice so that few dots stay odd, found in one pass: for blocks with too many loose ends for the least pairing.
  *
  * In      the graph, one part of it, and the dots that are to become even.
  * Out     edges; each of those dots has an odd number of them, every other dot an even one.
  * How     the shortest seams that hold the part together are kept as a tree; an edge of it is stitched again where an odd number of the dots lies beyond
- *         it. Nothing is left out and nothing loops, but it is not the least.
+ *         it. The result is always valid, but it is not the least.
  */
 import { unionFind } from '../plane/unionFind.ts'
 import type { SeamGraph } from './seamGraph.ts'

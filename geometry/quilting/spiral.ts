@@ -2,7 +2,7 @@
  * A square spiral set on point in a square: one line from the middles of the square's sides inwards.
  *
  * In      the corners of a square, in any turn, and the distance from one turn of the spiral to the next.
- * Out     one open line, outermost first; null where the corners are no square.
+ * Out     one open line, outermost first; null where the corners do not form a square.
  * How     the spiral's outermost round has its corners at the middles of the sides; every round is one distance inside the last, until there is no
  *         room for another stretch as long as that distance.
  */

@@ -8,7 +8,7 @@ export type StitchPoint = readonly [number, number]
 
 export interface StitchedLine {
   readonly points: readonly StitchPoint[]
-  /** It ends where it begins; the start is not repeated. */
+  /** The line ends where it begins; the start is not repeated. */
   readonly closed: boolean
 }
 
@@ -40,7 +40,7 @@ export function awayFrom([px, py]: StitchPoint, [[ax, ay], [bx, by]]: readonly [
   return Math.hypot(ax + share * dx - px, ay + share * dy - py)
 }
 
-/** Whether a point lies in a polygon; on the outline either may be said. */
+/** Whether a point lies in a polygon; on the outline the answer may be either. */
 export function liesIn(corners: readonly StitchPoint[], [x, y]: StitchPoint): boolean {
   let inside = false
   corners.forEach(([ax, ay], place) => {

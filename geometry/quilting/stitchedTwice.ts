@@ -4,9 +4,9 @@
  * In      the graph, one part of it, and where the route is to begin.
  * Out     the edges to stitch once more, and the dots where the route begins and ends.
  * How     a line can be drawn in one go when at most two dots have an odd number of seam ends, and then it begins and ends there. So all but two odd
- *         dots are paired along shortest ways. To begin at a dot of one's choice, that dot is one of the two: an odd one is not paired, an even one
- *         is paired like the odd, or left open itself, and then the route comes back to it.
- * Exact   the pairing is proved the least (see `leastPairing`), but for crowds of loose ends, which take what a tree gives and say so.
+ *         dots are paired along shortest ways. To begin at a dot of one's choice, that dot is one of the two: an odd one is left unpaired, an even one
+ *         is paired like the odd ones, or left open itself, and then the route returns to it.
+ * Exact   the pairing is proved to be the least (see `leastPairing`), except with very many loose ends: those use a spanning tree, and are marked as not proved.
  * Source  the shortest route over all streets: M.-K. Kwan (1960), J. Edmonds and E. L. Johnson (1973). From memory.
  */
 import type { Dot } from '../plane/points.ts'
@@ -27,10 +27,10 @@ export interface Twice {
   readonly proved: boolean
 }
 
-/** Dots above which the least pairing is not sought: a crowd of loose ends that no maker stitches. */
+/** With more dots than this the least pairing is not computed: no maker stitches that many loose ends. */
 const MOST_PAIRED = 20_000
 
-/** So many dots are tried as a beginning that costs nothing. */
+/** How many dots are tried as a start that costs nothing. */
 const TRIES = 16
 
 export function twiceOf(graph: SeamGraph, set: readonly number[], beginning: Beginning | null): Twice {

@@ -94,7 +94,7 @@ export function colouringPages(block: Block, request: ColouringRequest): (from: 
   })
 }
 
-/** Colours say nothing about which seams clash, unless alike units are pressed alike: then they say which are alike, and each colouring is sewn. */
+/** Colours say nothing about which seams clash, unless matching units are pressed alike: then they say which are alike, and each colouring is sewn. */
 function clashCounter(sewing: Sewing): (colours: readonly PatchColour[]) => number | null {
   const clashesOf = ({ plans }: Sewing): number | null => plans?.taken.pressed.clashes ?? null
   const { block } = sewing.laid

@@ -2,7 +2,7 @@
  * What keeps a layout from being sewn.
  *
  * In      a laid block, and the faults of the plane of its units within the grid.
- * Out     a problem for each gap, each overlap and each stretch of cloth beyond the grid, from left to right: where it is, in cells, and its area, in
+ * Out     a problem for each gap, each overlap and each stretch of fabric beyond the grid, from left to right: where it is, in cells, and its area, in
  *         square cells. None where the patches cover the grid exactly once.
  */
 import type { Laid } from '../block/lay.ts'

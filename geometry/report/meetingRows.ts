@@ -2,7 +2,7 @@
  * The meetings of a pressed plan as the report lists them.
  *
  * In      the sewn block, its plan, and the fixes of each clash by the number of its crossing.
- * Out     a row for each crossing: where it is, in cells, its verdict, its fixes, and the layers of cloth there where they were counted.
+ * Out     a row for each crossing: where it is, in cells, its verdict, its fixes, and the layers of fabric there where they were counted.
  */
 import type { Dot } from '../plane/points.ts'
 import { Thickness } from '../pressing/layers/thickness.ts'

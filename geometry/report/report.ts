@@ -47,7 +47,7 @@ export function report(block: Block): Report {
   return { ...findingsOf(sewing), ditch: sewing.plans === null ? NO_DITCH : quilt(sewing.laid, sewing.plane) }
 }
 
-/** Everything but the quilting route, layers of cloth and alike pieces, which take longer than a hand waits. */
+/** Everything but the quilting route, layers of fabric and matching pieces, which take longer than a hand waits. */
 export const findings = (block: Block): Findings => findingsOf(sewBlock(block, 'quick'))
 
 /**
@@ -72,13 +72,13 @@ export function sewBlock(block: Block, depth: Depth, cache: SewingCache | null =
   return depth === 'quick' ? sewing : withLayers(sewing, plans.taken)
 }
 
-/** Patches above which layers of cloth are not counted. */
+/** Patches above which layers of fabric are not counted. */
 const MOST_LAYERED = 12_000
 
-/** Whether a block is small enough for its layers of cloth to be counted, if it can be sewn. */
+/** Whether a block is small enough for its layers of fabric to be counted, if it can be sewn. */
 export const hasLayers = (block: Block): boolean => patchCount(block) <= MOST_LAYERED
 
-/** The cloth as it lies once the plan taken is pressed; of pressings that are equal otherwise, one with less bulk is taken. */
+/** The fabric as it lies once the plan taken is pressed; of pressings that are equal otherwise, one with less bulk is taken. */
 function withLayers(sewing: Sewing, taken: PressedPlan): Sewing {
   const { laid, plane, plans } = sewing
   if (plans === null || !hasLayers(laid.block)) return sewing
@@ -87,15 +87,15 @@ function withLayers(sewing: Sewing, taken: PressedPlan): Sewing {
   return reduced === null ? sewing : { ...sewing, plans: { ...plans, taken: reduced.plan }, layers: { folds, thickest: reduced.thickest } }
 }
 
-/** Patches above which the least cloth is found at once and not proved. */
-const PROVED_CLOTH = 20_000
+/** Patches above which the least fabric is found at once and not proved. */
+const PROVED_FABRIC = 20_000
 
 /** What is said of a block, sewn or not. `cache`: what was said before an edit is kept where it still holds. */
 export function findingsOf(sewing: Sewing, cache: FindingsCache | null = null): Findings {
   const { laid, faults, depth, plans } = sewing
   const { block } = laid
-  const clothDepth = depth === 'whole' && laid.patches.length <= PROVED_CLOTH ? 'proving' : 'quick'
-  const cut = cutList(block, cache === null ? { depth: clothDepth } : { depth: clothDepth, cache: cache.cutList })
+  const fabricDepth = depth === 'whole' && laid.patches.length <= PROVED_FABRIC ? 'proving' : 'quick'
+  const cut = cutList(block, cache === null ? { depth: fabricDepth } : { depth: fabricDepth, cache: cache.cutList })
   return {
     format: 'nestwright.report',
     version: 1,
@@ -157,6 +157,6 @@ const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0, starts: 0, turns: 
 export function quiltingRoute(block: Block, options: QuiltingOptions = {}): Ditch {
   const laid = lay(block)
   const plane = planeOf(laid)
-  // With borders on, the strips fill what lies round the grid: cloth beyond it overlaps them.
+  // With borders on, the strips fill what lies round the grid: fabric beyond it overlaps them.
   return plane.faults.length > 0 ? NO_DITCH : quilt(laid, plane, options)
 }

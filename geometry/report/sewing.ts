@@ -7,18 +7,18 @@ import type { PlanSewer, PressedPlan } from '../pressing/plan.ts'
 import type { Block } from '../values/block.ts'
 import type { Problem } from '../values/report.ts'
 
-/** How far a block is worked out: at once, or with the layers of cloth and all that is proved, which take longer. */
+/** How far a block is worked out: at once, or with the layers of fabric and all that is proved, which take longer. */
 export type Depth = 'quick' | 'whole'
 
 export interface Sewing {
   /** The patches, with the places of their corners (`laid.places`). */
   readonly laid: Laid
   readonly plane: Plane
-  /** What keeps the layout from being sewn: gaps, overlaps, cloth beyond the grid. */
+  /** What keeps the layout from being sewn: gaps, overlaps, fabric beyond the grid. */
   readonly faults: readonly Problem[]
   readonly depth: Depth
   readonly plans: Plans | null
-  /** The cloth as it lies; null where it was not asked for, or where the block has too many patches or folds. */
+  /** The fabric as it lies; null where it was not asked for, or where the block has too many patches or folds. */
   readonly layers: { readonly folds: Folds; readonly thickest: Thickest } | null
 }
 

@@ -2,7 +2,7 @@
  * Sewing with paper: squares laid face down on squares, sewn along lines, cut, and opened.
  *
  * In      sides of squares and the seam allowance; how each square is turned before it is laid.
- * Out     units as layers of cloth on the table (x to the right, y down), each with the way its print points.
+ * Out     units as layers of fabric on the table (x to the right, y down), each with the way its print points.
  * How     opening a layer over its seam is a reflection in the seam's line; a cut is a half plane. Nothing is known here of add-ons.
  * Source  the steps: geese [S3][S5], triangles two [S37], four [S31] and eight [S25] at a time, hourglasses [S37].
  */
@@ -201,7 +201,7 @@ const clockwise = (corners: readonly Spot[]): readonly Spot[] => {
   return area < 0 ? [...corners].reverse() : corners
 }
 
-/** Whether a layer of the named cloth, right side up, reaches everywhere. */
+/** Whether a layer of the named fabric, right side up, reaches everywhere. */
 export function covers(layers: readonly Layer[], cloth: string, shape: readonly Spot[]): boolean {
   return layers.some(
     (layer) =>

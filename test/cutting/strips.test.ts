@@ -1,4 +1,4 @@
-/** Cloth by the strip: against an integer program, published counts, and itself. */
+/** Fabric by the strip: against an integer program, published counts, and itself. */
 import { message } from '../../geometry/values/messages.ts'
 import { describe, expect, it } from 'vitest'
 import { fabricForCopies, cutListCsv, cutListText, cuttingDiagram, findings, fromStash, PRECUTS, report, stripsFor } from '../../geometry/index.ts'

@@ -1,12 +1,12 @@
 /**
  * Cutting strips as an integer program: a judge that knows nothing of prices, dives and searches.
  *
- * In      pieces one by one, the cloth's width, and sheets on hand.
+ * In      pieces one by one, the fabric's width, and sheets on hand.
  * Out     the least length to buy.
  * How     every strip is led by a highest piece, lying or standing: y is 1 where that piece leads a strip in that place, x where another lies in
  *         the strip it leads. A strip's pieces lie side by side within its length; strips cut from a sheet are together no higher than it, and it is
  *         laid one way or the other.
- * Source  strips across the cloth, sub-cuts side by side [S115].
+ * Source  strips across the fabric, sub-cuts side by side [S115].
  */
 import loadSolver from 'highs'
 
@@ -20,7 +20,7 @@ const highs = await loadSolver()
 interface Place {
   readonly name: string
   readonly wide: number
-  /** Null for the cloth. */
+  /** Null for the fabric. */
   readonly high: number | null
 }
 

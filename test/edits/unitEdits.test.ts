@@ -15,7 +15,7 @@ const unitOf = (block: Block, id: string): Unit => block.units.find((unit) => un
 type Move = (point: ExactPoint) => ExactPoint
 const still: Move = (point) => point
 
-/** Each patch of the block as text: its unit, its name, its cloth and where its corners lie, whatever corner comes first. */
+/** Each patch of the block as text: its unit, its name, its fabric and where its corners lie, whatever corner comes first. */
 function picture(block: Block, ids: readonly string[] = block.units.map(({ id }) => id), move: Move = still): string[] {
   return ids
     .map((id) => unitOf(block, id))

@@ -1,5 +1,5 @@
 /**
- * The plane of a layout against independent polygon libraries: what is covered, each gap, each overlap and each piece of cloth beyond the
+ * The plane of a layout against independent polygon libraries: what is covered, each gap, each overlap and each piece of fabric beyond the
  * grid. clipper-lib 6.4.2 gives areas, of unions and intersections only: where sides lie on each other its differences go wrong, and its
  * outlines leave neighbours apart or tie regions by a line of no width. jsts 2.12.1 gives the regions.
  *

@@ -157,7 +157,7 @@ describe('boxes on whole cells', () => {
   })
 
   it('a patch whose hollow lies under a region, or that lies deep within one, is named only where it has cloth', () => {
-    // A horseshoe open at the top, a box in its hollow on another box, and a box in its cloth.
+    // A horseshoe open at the top, a box in its hollow on another box, and a box in its fabric.
     const horseshoe: Polygon = [
       [0, 0],
       [3, 0],

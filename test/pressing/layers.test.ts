@@ -1,5 +1,5 @@
 /**
- * Layers of cloth: known counts, cloth neither made nor lost, and the count at a point by the rule of folding itself.
+ * Layers of fabric: known counts, fabric neither made nor lost, and the count at a point by the rule of folding itself.
  *
  * The rule, used here as an independent judge: pressed toward B, a point on A's side lies under the layers of A there; a point on B's side within one
  * allowance of the seam lies under those of B, those of B at its mirror image in the seam, and those of A there; farther off under those of B. Beyond its

@@ -1,5 +1,5 @@
 /**
- * The wrong side: which sheet lies on which, and that no cloth is lost on the way.
+ * The wrong side: which sheet lies on which, and that no fabric is lost on the way.
  *
  * The rule of folding, used here as an independent judge: pressed toward B, within one allowance of the seam on B's side lie, from the board up, the pile of
  * B there, the pile of B at its mirror image in the seam turned over, and the pile of A there.
@@ -9,7 +9,7 @@ import { type Block, report } from '../../geometry/index.ts'
 import { areaOf, type Convex } from '../../geometry/plane/convex.ts'
 import { outlineOf } from '../../geometry/plane/outline.ts'
 import { folded, foldsOf, type Ply } from '../../geometry/pressing/layers/folds.ts'
-import { type ClothSheet, wrongSideSheets } from '../../geometry/pressing/layers/wrongSideSheets.ts'
+import { type FabricSheet, wrongSideSheets } from '../../geometry/pressing/layers/wrongSideSheets.ts'
 import { sewBlock } from '../../geometry/report/report.ts'
 import { blockBounds } from '../../geometry/pressing/layers/countLayers.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
@@ -32,7 +32,7 @@ function clothOf(block: Block) {
     seen,
     folds,
     toward,
-    sheets: wrongSideSheets(folds, toward) as ClothSheet[],
+    sheets: wrongSideSheets(folds, toward) as FabricSheet[],
     plies: folded(folds, toward) as Ply[],
     name: (patch: number) => laid.patches[patch]?.id,
   }

@@ -48,7 +48,7 @@ describe('how cloth lies', () => {
   })
 
   it('follows an edge of the patch along or across the grain, whatever the kind', () => {
-    // A patch cut with some edge along the grain has an edge that runs as its cloth lies, or square to that: common practice, no source.
+    // A patch cut with some edge along the grain has an edge that runs as its fabric lies, or square to that: common practice, no source.
     const all = [
       unit('square', ['patch']),
       unit('hst', ['upper', 'lower']),

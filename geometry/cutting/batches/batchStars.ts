@@ -3,8 +3,8 @@
  *
  * In      the corners of a batch, clockwise; or a block that has been read.
  * Out     wing pairs [left, right], as seen with the tip up, of the goose on top, at the right, below and at the left; the units of each star.
- * How     the four geese of a batch may stand in any order round the star, and turning the star makes no other: the first goose stays on top and
- *         the others change places.
+ * How     the four geese of a batch may stand in any order round the star, and a turned star is the same star: so the first goose stays on top
+ *         and the others change places.
  * Exact   places are compared as fractions of a cell.
  * Source  by counting.
  */
@@ -26,7 +26,7 @@ const ORDERS = [
   [0, 3, 2, 1],
 ] as const
 
-/** Every different star of the four geese of one batch, up to turning; those first where most wings of neighbours are alike. */
+/** Every different star of the four geese of one batch, up to turning; first those in which most neighbouring wings match. */
 export function starsOfOneBatch(corners: Batch['corners']): Star[] {
   const makes = batchOf('', corners).makes
   const found = new Map<string, Star>()
@@ -41,7 +41,7 @@ export function starsOfOneBatch(corners: Batch['corners']): Star[] {
 const turnsOf = (star: Star): Star[] => [0, 1, 2, 3].map((turn) => [...star.slice(turn), ...star.slice(0, turn)] as unknown as Star)
 const nameOf = (star: Star): string => star.flat().join(' ')
 
-/** How often, going round with the tips inward, a goose's left wing lies beside a right wing of the same cloth. */
+/** How often, going round with the tips inward, a goose's left wing lies beside a right wing of the same fabric. */
 function matchingNeighbours(star: Star): number {
   return star.filter(([left], place) => left === (star[(place + 1) % 4] as Wings)[1]).length
 }

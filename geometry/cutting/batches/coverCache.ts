@@ -1,9 +1,9 @@
 /**
- * A batch solver that keeps its last answers: an edit beside a hundred scrappy geese asks for the same cover again.
+ * A batch solver that keeps its last answers: an edit beside a hundred scrappy geese needs the same batches again.
  *
- * In      the solver to ask where no answer is kept, and how many answers are kept at most.
- * Out     a solver with the same answers. An answer depends on how often each step is wanted and on the work allowed, and on nothing else: fabrics are
- *         numbers here, so geese recoloured all alike find their old answer too.
+ * In      the solver to call when no answer is kept, and how many answers to keep at most.
+ * Out     a solver with the same answers. An answer depends only on how often each step is needed and on the work allowed: fabrics are
+ *         numbers here, so geese that swap one fabric for another find their old answer too.
  */
 import { type Cover, leastCover } from '../../solvers/closedWalks.ts'
 import type { Demand } from '../../solvers/fractionalCover.ts'

@@ -1,10 +1,10 @@
 /**
- * The least number of four-at-a-time batches whose yield covers the geese asked for.
+ * The fewest four-at-a-time batches that make all the geese needed.
  *
  * In      wing pairs [left, right] of geese of one size and one goose fabric, as seen with the tip up.
  * Out     batches, whether their number is proved to be the least, and a lower bound.
  * How     round the large square p1 p2 p3 p4 a batch makes geese whose (right, left) wings are (p1,p2), (p2,p3), (p3,p4), (p4,p1): a closed walk of
- *         four steps from right wing to left wing. So the question is how few such walks take every wanted step often enough.
+ *         four steps from right wing to left wing. So the problem is to find the fewest such walks that take every needed step often enough.
  * Source  common practice, no source: two small squares on opposite corners first, then the other two.
  */
 import type { Unit } from '../../values/block.ts'
@@ -22,13 +22,13 @@ interface Batches {
   readonly atLeast: number
 }
 
-/** Work before a search gives up, in numbers worked over: about two seconds. */
+/** Work before a search gives up, counted in table entries: about two seconds. */
 export const BATCH_WORK = 1_000_000_000
 
 /**
  * The fewest batches for geese of one size and one goose fabric.
  *
- * In      the goose fabric, the wings wanted, work that may be done, and the solver to ask: `leastCover`, or one that remembers (`cachedCovers`).
+ * In      the goose fabric, the wings needed, the work allowed, and the solver to call: `leastCover`, or one with a cache (`cachedCovers`).
  * Out     batches that make them all, whether no fewer do, and a number that no plan goes below.
  */
 export function leastBatches(goose: string, wanted: readonly Wings[], work = BATCH_WORK, solve: CoverSolver = leastCover): Batches {

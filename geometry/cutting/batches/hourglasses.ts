@@ -1,14 +1,14 @@
 /**
- * Hourglasses of one finished size, two at a time, together: also those with three or four fabrics, and with squares shared between them.
+ * Hourglasses of one finished size made together, two at a time: also those with three or four fabrics, and with squares shared between them.
  *
- * In      a block that has been read; hourglasses that the maker wants from single triangles are left out.
+ * In      a block that has been read; hourglasses set to be made from single triangles are left out.
  * Out     for each finished size the pairs of squares to sew into triangles, which triangles to lay on each other and cut across, what comes out,
  *         and whether no fewer pairs of squares do.
  * How     two squares a, b make two triangles a|b. A triangle a|b laid on one c|d makes one hourglass a b c d, clockwise, and one d c b a, its mirror
- *         image. So an hourglass and its mirror image take as many such lays as the more wanted of the two (half as many, rounded up, where
- *         they look alike), each either a|b on c|d or b|c on d|a. The triangles are as many in any case; what is lost is one for each pair
- *         of fabrics of which an odd number is wanted. Of each picture an odd or an even number is laid the first way: all choices of
- *         that are tried, or, where they are too many, one after the other is changed as long as that helps.
+ *         image. So an hourglass and its mirror image take as many such lays as the more frequent of the two (half as many, rounded up, where
+ *         they look the same), each either a|b on c|d or b|c on d|a. The number of triangles is always the same; one is wasted for each pair
+ *         of fabrics that needs an odd number. For each picture, an odd or an even number is laid the first way: all choices
+ *         are tried, or, where there are too many, one choice after another is changed while that helps.
  * Exact   counting only; pictures are compared by fabrics.
  * Source  [S37]; that the two come out as mirror images: by folding, as the tests do with paper.
  */
@@ -45,7 +45,7 @@ export interface HourglassPlan {
   readonly proved: boolean
 }
 
-/** One look with two fabrics is in the cut list as it is; what shares squares, or has more fabrics, is worth a word. */
+/** Whether the plan is worth showing: it shares squares, or an hourglass has more than two fabrics. All else is in the cut list already. */
 export const isSharing = ({ runs, alone, layings }: HourglassPlan): boolean =>
   runs < alone || layings.some(({ first, second }) => pairName(first) !== pairName(second))
 
@@ -128,7 +128,7 @@ function looksOf(units: readonly (readonly [string, Round])[]): Look[] {
   })
 }
 
-/** As many lays one way as the parity says, one or none; the others the other way, by twos no different. */
+/** One lay or none the first way, as `odd` says, and the rest the other way: only the parity changes the number of pairs. */
 function layingsOf({ round, own, mirrored, lays }: Look, odd: 0 | 1): Laying[] {
   const [a, b, c, d] = round
   const symmetric = nameOf(round) === nameOf(mirrorRound(round))

@@ -1,15 +1,15 @@
 /**
- * The colouring nearest to the present one that needs fewer four-at-a-time batches.
+ * The colouring closest to the present one that needs fewer four-at-a-time batches.
  *
  * In      the wings of geese of one size and one goose fabric, [left, right] as seen with the tip up, and how many batches there may be.
  * Out     new wings for each goose, how many wings are changed, the corners of each batch, and whether no colouring changes fewer.
- * How     each goose gets one of the four sides of a batch. Two geese on sides that meet share the corner between them: where the left wing of the
- *         one and the right wing of the other differ, one of them is changed; nothing else ever is. A side left empty costs nothing. So the
- *         question is how to share out the geese with the fewest corners that differ. Geese alike in both wings are one sort: where the sorts give
- *         few enough ways, all are tried, what is left of each sort at a time; else geese change places as long as that helps, and a bound from the
- *         balance of left and right wings may still say that no colouring changes fewer. Every change of one wing is tried by the number of batches
- *         it needs: one may do, and where none can, no colouring changes fewer than two.
- * Exact   counting only. Fabrics that no goose has would not help: another in their place changes no more.
+ * How     each goose gets one of the four sides of a batch. Two geese on sides that meet share the corner between them: where the left wing of
+ *         one and the right wing of the other differ, one of them is changed, and nothing else. A side left empty costs nothing. So the
+ *         problem is to share out the geese with the fewest corners that differ. Geese with the same two wings are one sort: where the sorts give
+ *         few enough ways, all are tried; otherwise geese change places while that helps, and a bound from the balance of left and right wings
+ *         may still prove that no colouring changes fewer. Every change of a single wing is tried too, by the number of batches
+ *         it needs: one may be enough, and where none is, no colouring changes fewer than two.
+ * Exact   counting only. Fabrics that no goose has would not help: one that some goose has changes no more.
  */
 import type { Batch } from '../../values/report.ts'
 import { demandOf, type Wings } from './geeseBatches.ts'
@@ -18,10 +18,10 @@ import type { Walk } from '../../solvers/fractionalCover.ts'
 
 interface Nearest {
   readonly wings: readonly Wings[]
-  /** Wings of another cloth than before. */
+  /** Wings of another fabric than before. */
   readonly changed: number
   readonly corners: readonly Batch['corners'][]
-  /** No colouring within so many batches changes fewer. */
+  /** No colouring that needs this many batches or fewer changes fewer wings. */
   readonly proved: boolean
 }
 
@@ -38,7 +38,7 @@ const MOST_SWAPS = 20_000_000
 /** The geese on the four sides of a batch, by number; −1 where a side is left empty. */
 type Sides = readonly [number, number, number, number]
 
-/** Null where there are more geese than the batches make. `ways` may be looked at before geese are only changed for each other. */
+/** Null where there are more geese than the batches make. Up to `ways` ways are tried; where there are more, geese only change places. */
 export function nearestColouring(geese: readonly Wings[], batches: number, ways = MOST_WAYS): Nearest | null {
   if (geese.length > 4 * batches) return null
   const all = everyWay(geese, batches, ways)
@@ -60,7 +60,7 @@ interface ByOne {
   readonly none: boolean
 }
 
-/** Geese alike in both wings are tried once. */
+/** Tries every change of one wing; geese with the same two wings are tried once. */
 function byOneWing(geese: readonly Wings[], fabrics: readonly string[], batches: number): ByOne {
   let none = true
   const tried = new Set<string>()
@@ -95,8 +95,8 @@ const exactly = (geese: readonly Wings[], walks: readonly Walk[], fabrics: reado
   )
 
 /**
- * Batches have as many left wings of a cloth as right ones, so wings too many of either must be answered by geese to spare or be changed; one changed
- * wing brings one into balance.
+ * Batches have as many left wings of a fabric as right ones, so surplus wings of either side need spare geese or must be changed; changing
+ * one wing balances one.
  */
 function mustChange(geese: readonly Wings[], batches: number): number {
   const balance = new Map<string, number>()
@@ -108,7 +108,7 @@ function mustChange(geese: readonly Wings[], batches: number): number {
   return over - (4 * batches - geese.length)
 }
 
-/** What becomes of the wings: at each corner the cloth of the goose that has its right wing there, else of its neighbour. */
+/** The new wings: at each corner the fabric of the goose that has its right wing there, else of its neighbour. */
 function coloured(geese: readonly Wings[], sides: readonly Sides[]): Omit<Nearest, 'proved'> {
   const wings = [...geese]
   let changed = 0

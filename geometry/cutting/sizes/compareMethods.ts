@@ -1,9 +1,9 @@
 /**
- * The methods of one unit beside each other: what each cuts, uses, wastes and stretches, and what its offcuts still give.
+ * The methods of one unit side by side: what each cuts, uses, wastes and stretches, and what its offcuts still give.
  *
  * In      a unit and its block, both read; how much larger than needed to cut (0 for nothing), in the measure's unit.
- * Out     a choice for each method that the kind offers, in the kind's order; cloth in square units of measure (sq in or sq cm).
- * How     cloth kept is each patch with its allowances, inside the unfinished outline; the rest of what was cut is wasted (of flipped corners: what is
+ * Out     a choice for each method that the kind offers, in the kind's order; fabric in square units of measure (sq in or sq cm).
+ * How     fabric kept is each patch with its allowances, inside the unfinished outline; the rest of what was cut is wasted (of flipped corners: what is
  *         cut off beyond the seams; the few threads where two corners meet at a tip are left out). A square flipped over a corner
  *         leaves two triangles beyond the trimmed seam: sewn along their long sides they are one more half-square triangle.
  * Exact   no: allowances run on the slant, so areas are doubles; nothing else rests on them.
@@ -36,11 +36,11 @@ export interface PossibleChoice extends OneRun {
   readonly possible: true
   /** Pieces to cut for one run, before any is cut corner to corner. */
   readonly toCut: number
-  /** Cloth for one go; for one unit it is this by `makes`. */
+  /** Area of fabric for one run, in square inches or square centimetres; divide by `makes` for one unit. */
   readonly fabricArea: number
-  /** Of that cloth, what ends up in no unit of the run: trimmings, dog ears and offcuts. */
+  /** The part of that area that ends up in no unit of the run: trimmings, dog ears and offcuts. */
   readonly wasted: number
-  /** Of what is wasted, what the bonus triangles would keep. */
+  /** The part of the waste that the bonus triangles would use. */
   readonly saved: number
   /** Seams of one unit sewn along edges that are already cut on the bias: they stretch. */
   readonly biasSeams: number
@@ -107,7 +107,7 @@ function legOf(unit: Unit, { finished: [wide, high] }: OneRun, block: Block): nu
   return toNumber(exactPoint([corner, 0])[0]) * toNumber(cellOf(block))
 }
 
-/** Every seam inside these kinds but those of strips lies on the slant, and cut as it lies, along the bias. */
+/** Every seam inside a unit, except in strips, lies on the slant; cut as it lies, its edges are on the bias. */
 const slantingSeams = (unit: Unit): number =>
   unit.kind === 'strips' || unit.kind === 'polygon' ? 0 : Math.max(0, shapeAtRest(unit).patches.length - 1)
 

@@ -11,13 +11,13 @@ import { EPSILON, roundUp } from '../../exact/lengths.ts'
 export interface Rule {
   readonly seam: number
   readonly round: number
-  /** Cut a little larger, trim to size: added to each square of a trimmed unit, beyond its rounded size. Nothing where it is not said. */
+  /** Cut a little larger, trim to size: added to each square of a trimmed unit, beyond its rounded size; 0 by default. */
   readonly oversize?: number
 }
 
 const ROOT = Math.SQRT2
 
-/** Text shows no more, and a centre on point is rarely a fraction. */
+/** Text shows no finer length, and the side of a centre on point is rarely a fraction. */
 const thousandth = (length: number): number => Math.round(length * 1000) / 1000
 
 export const unfinished = (finished: number, { seam }: Rule): number => finished + 2 * seam

@@ -41,7 +41,7 @@ interface SizeChartRequest {
   readonly from: Rational
   readonly to: Rational
   readonly step: Rational
-  /** Cut a little larger, trim to size; nothing where it is not said. */
+  /** How much larger to cut, to trim to size; 0 by default. */
   readonly oversize?: Rational
 }
 

@@ -46,7 +46,7 @@ export interface RulerCut {
   /** How the unit lies: quarter turns clockwise from turn 0 of its kind. */
   readonly turn: Turn
   readonly edges: readonly [Hand, 'top']
-  /** Unfinished width and height as it lies: the ruler's lines that must still have cloth under them, and in the second cut lie on the edges cut first. */
+  /** Unfinished width and height as it lies: the ruler's lines that must still have fabric under them, and in the second cut lie on the edges cut first. */
   readonly size: readonly [number, number]
   readonly points: readonly TrimPoint[]
   readonly seams: readonly TrimSeam[]

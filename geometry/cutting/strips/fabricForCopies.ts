@@ -1,9 +1,9 @@
 /**
- * StripsFor for several copies of a block, bought whole or after what lies in the stash.
+ * Fabric for several copies of a block, all bought, or after using the stash.
  *
  * In      a block and how many of it are made; stash pieces with their fabrics and numbers on hand.
- * Out     the cut list of all copies together: halves and batches are made up over all of them, so that it is often less than one block's list as
- *         often as there are copies. Per fabric its strips; with a stash what comes from it and what is still to buy.
+ * Out     the cut list of all copies together: halves and batches are shared between copies, so it is often less than one block's list times
+ *         the number of copies. Per fabric its strips; with a stash what comes from it and what is still to buy.
  */
 import { usableWidthOf } from '../../block/lengthsOf.ts'
 import type { Block } from '../../values/block.ts'
@@ -34,7 +34,7 @@ export interface StashFor extends FromStash {
   readonly buy: number
 }
 
-/** The same, the stash first. */
+/** Fabric to buy for some copies of a block, after cutting what the stash can give. */
 export function stashFor(block: Block, stash: readonly StashPiece[], copies = 1): StashFor[] {
   const { cut } = cutList(block, { depth: 'quick', copies })
   const width = toNumber(usableWidthOf(block))

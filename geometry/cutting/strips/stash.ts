@@ -1,12 +1,12 @@
 /**
  * Cutting from what is on hand first: precut strips and squares, quarters of a yard, odd pieces.
  *
- * In      pieces to cut of one fabric, stash pieces of it with their number on hand, the width of the cloth that is bought.
- * Out     which stash piece can serve which cut piece and how many of it one gives; how to cut those used; what is still to buy, least length.
- * How     a stash piece is a short cloth: strips along one side or the other (of a print that may not be turned: across the print), each cut into pieces side by side. At first the smallest are filled, then the
- *         rest is bought; the other way round; and all bought: the least of those. Then every way that is left, as when nothing is on hand
+ * In      pieces to cut of one fabric, stash pieces of it with their number on hand, the width of the fabric that is bought.
+ * Out     which stash piece can give which cut piece, and how many; how to cut those used; the least length still to buy.
+ * How     a stash piece is cut like a short length of fabric: strips along one side or the other (of a print that may not be turned: across the print), each cut into pieces side by side. First three plans are compared: the smallest stash pieces filled
+ *         first and the rest bought, the largest first, and everything bought. Then every other way is tried, as when nothing is on hand
  *         (see `stripSearch`), each strip out of the stash or bought, until the budget of steps is used.
- * Exact   prices under which no strip of the cloth holds more than its height bound what is bought: all prices, less what the stash may hold.
+ * Exact   prices under which no strip of the fabric holds more than its height give a lower bound on what is bought: all prices, less what the stash may hold.
  */
 import { Filler } from './search/fillStrips.ts'
 import { Filling, type Option, optionsAt } from './search/fullStrips.ts'
@@ -40,16 +40,16 @@ interface Served {
 }
 
 export interface FromStash {
-  /** For every stash piece what it can serve, and how many of that alone one gives. */
+  /** For every stash piece, the cut pieces it can give, and how many of each if cut for that alone. */
   readonly serves: readonly { readonly id: string; readonly pieces: readonly Served[] }[]
   /** One entry for every stash piece that is cut: strips run along `along`. */
   readonly cuts: readonly { readonly id: string; readonly along: number; readonly strips: readonly Strip[] }[]
   readonly toBuy: Pick<StripsFor, 'strips' | 'length' | 'atLeast'>
-  /** Nothing less need be bought. */
+  /** No plan buys less. */
   readonly proved: boolean
 }
 
-/** What is sold cut: inches, as usable [S124][S125][S126]. */
+/** Fabric that is sold precut, with its usable size in inches [S124][S125][S126]. */
 export const PRECUTS = {
   strip: [42, 2.5],
   charm: [5, 5],
@@ -135,7 +135,7 @@ export function alone({ long, short, fixed }: Omit<PieceKind, 'count'>, { wide, 
   return most
 }
 
-/** Sheet after sheet, the smallest first, filled with what is worth most; the rest is bought. */
+/** Sheet after sheet, the smallest first, filled with the most value; the rest is bought. */
 function plan(task: StripTask, sheets: readonly (readonly Sheet[])[], hands: readonly number[], price: Float64Array, steps: number): Plan {
   const left = Int32Array.from(task.kinds, ({ count }) => count)
   const fillers = new Map<number, Filler>()
@@ -194,7 +194,7 @@ interface Open {
   readonly strips: FilledStrip[]
 }
 
-/** Every way, as far as the steps last. */
+/** Tries every way, as long as the steps last. */
 class Search {
   readonly atLeast: number
   private readonly filler: Filler
@@ -205,7 +205,7 @@ class Search {
   private readonly order: readonly number[]
   private readonly price: Float64Array
   private readonly options = new Map<string, Option[]>()
-  /** By the length of a strip: the most that a step of its height is worth. */
+  /** By the length of a strip: the most value that one step of its height can hold. */
   private readonly rates = new Map<number, number>()
   private readonly seen = new Map<string, number>()
   private readonly open: Open[] = []
@@ -240,7 +240,7 @@ class Search {
     return { found: this.found, ended: this.ended }
   }
 
-  /** What must be bought of the pieces left: their prices, less what the stash may hold of them. */
+  /** A lower bound on what must be bought for the pieces left: their prices, less what the stash may hold of them. */
   private bound(): number {
     let worth = 0
     for (let kind = 0; kind < this.left.length; kind++) worth += (this.left[kind] as number) * (this.price[kind] as number)
@@ -342,7 +342,7 @@ class Search {
     return strips
   }
 
-  /** In a strip of another length a piece may lie that can only stand in the cloth: every side may be a height. */
+  /** A piece that can only stand in the new fabric may lie in a strip of another length, so every side may be a height. */
   private heightsFor(width: number, heights: readonly number[]): readonly number[] {
     if (width === this.filler.task.width) return heights
     return [...new Set(this.filler.task.kinds.flatMap(({ long, short }) => [short, long]))].sort((a, b) => a - b)

@@ -1,8 +1,8 @@
 /**
- * How much cloth: strips across the usable width, cut into the pieces side by side.
+ * How much fabric: strips across the usable width, cut into the pieces side by side.
  *
- * In      cut rows, the usable width, in the measure's unit, and how much is given to the search.
- * Out     per fabric its strips, their length in all, what to buy, and whether less is proved impossible; rows too large for the cloth.
+ * In      cut rows, the usable width, in the measure's unit, and the search effort.
+ * Out     per fabric its strips, their length in all, what to buy, and whether less is proved impossible; rows too large for the fabric.
  * How     see `leastStrips`; the steps are shared out evenly, and what one fabric leaves goes to the next.
  */
 import { EPSILON, tidy } from '../../exact/lengths.ts'
@@ -41,7 +41,7 @@ export function fabricRows(
   return { rows, tooLarge: cut.filter((row) => !fitsAcross(row, width)) }
 }
 
-/** Whether the cloth is wide enough for it, one way at least. */
+/** Whether the fabric is wide enough for it, one way at least. */
 export const fitsAcross = ({ size, fixed }: CutRow, width: number): boolean => (fixed ? size[0] : Math.min(...size)) <= width + EPSILON
 
 const fabricColumns = ({ length, atLeast, strips }: StripsFor): Pick<FabricRow, 'length' | 'proved' | 'atLeast' | 'strips'> =>
@@ -50,19 +50,19 @@ const fabricColumns = ({ length, atLeast, strips }: StripsFor): Pick<FabricRow, 
 export interface StripsFor {
   readonly strips: readonly Strip[]
   readonly length: number
-  /** No cutting goes below; where it is the length, the strips are proved. */
+  /** A lower bound on any cutting's length; where it equals the length, the strips are proved. */
   readonly atLeast: number
   /** What it took. */
   readonly steps: number
 }
 
-/** Finds the strips for pieces of one fabric: `stripsFor`, or one that remembers. */
+/** Finds the strips for pieces of one fabric: `stripsFor`, or one with a cache. */
 export type StripSolver = (pieces: readonly SizedPieces[], width: number, steps: number) => StripsFor
 
-/** More than the fabrics of nearly any block, with some edits before. */
+/** More than the fabrics of nearly any block and its last few edits. */
 const MOST_KEPT = 200
 
-/** A solver with the same answers that keeps the last ones: most edits leave what is cut from a fabric as it was. */
+/** A solver with the same answers that keeps the last ones: most edits do not change what is cut from a fabric. */
 export const cachedStrips = (solve: StripSolver = stripsFor, most = MOST_KEPT): StripSolver =>
   remembering(
     solve,
@@ -70,7 +70,7 @@ export const cachedStrips = (solve: StripSolver = stripsFor, most = MOST_KEPT): 
     most,
   )
 
-/** The least cloth for these pieces, all of one fabric. */
+/** The least fabric for these pieces, all of one fabric. */
 export function stripsFor(pieces: readonly SizedPieces[], width: number, steps = MOST_STEPS): StripsFor {
   const task = taskOf(pieces, width)
   const found: Least = leastStrips(task, steps)
@@ -83,7 +83,7 @@ export function stripsFor(pieces: readonly SizedPieces[], width: number, steps =
   }
 }
 
-/** Steps of the ruler, said in the measure's unit. */
+/** Converts steps of the ruler to the measure's unit. */
 export const sizeOf = ({ perUnit }: StripTask, steps: number): number => tidy(steps / perUnit)
 
 export function stripOf(task: StripTask, { height, held }: FilledStrip): Strip {

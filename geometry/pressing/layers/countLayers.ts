@@ -1,5 +1,5 @@
 /**
- * Where the sewn block is thickest, and the block cut into cells by layers of cloth.
+ * Where the sewn block is thickest, and the block cut into cells by layers of fabric.
  *
  * In      the fabric as it lies (see `folds.ts`).
  * Out     the most layers and a point well inside the thickest place; or convex cells, each with its layers; null where the cloth lies in so many slivers
@@ -20,7 +20,7 @@ export interface Thickest {
   readonly spread: number
 }
 
-interface ClothBounds {
+interface LayerBounds {
   readonly x0: number
   readonly y0: number
   readonly x1: number
@@ -31,7 +31,7 @@ interface ClothBounds {
 const MOST_ACROSS = 512
 
 /** The thickest place within some bounds (cells); `allowance` in cells. Null where patience runs out. */
-export function thickest(plies: readonly Ply[], place: ClothBounds, allowance: number, patience: Patience = patient()): Thickest | null {
+export function thickest(plies: readonly Ply[], place: LayerBounds, allowance: number, patience: Patience = patient()): Thickest | null {
   const squares = squaresOf(plies, place, allowance).sort((a, b) => b.plies.length - a.plies.length)
   let most = 0
   let spread = 0
@@ -57,7 +57,7 @@ export function thickest(plies: readonly Ply[], place: ClothBounds, allowance: n
 }
 
 /** All places of the block by their layers. */
-export function cellsByLayers(plies: readonly Ply[], place: ClothBounds, allowance: number): Counted[] | null {
+export function cellsByLayers(plies: readonly Ply[], place: LayerBounds, allowance: number): Counted[] | null {
   const patience = patient()
   const found: Counted[] = []
   const all = (cells: readonly Counted[]): void => {
@@ -67,11 +67,11 @@ export function cellsByLayers(plies: readonly Ply[], place: ClothBounds, allowan
   return whole ? found : null
 }
 
-interface Square extends ClothBounds {
+interface Square extends LayerBounds {
   readonly plies: Ply[]
 }
 
-function squaresOf(plies: readonly Ply[], { x0, y0, x1, y1 }: ClothBounds, allowance: number): Square[] {
+function squaresOf(plies: readonly Ply[], { x0, y0, x1, y1 }: LayerBounds, allowance: number): Square[] {
   const size = Math.max(4 * allowance, Math.sqrt(((x1 - x0) * (y1 - y0)) / Math.max(1, plies.length)), Math.max(x1 - x0, y1 - y0) / MOST_ACROSS)
   const [across, down] = [Math.max(1, Math.ceil((x1 - x0) / size)), Math.max(1, Math.ceil((y1 - y0) / size))]
   const [wide, high] = [(x1 - x0) / across, (y1 - y0) / down]
@@ -122,9 +122,9 @@ function cellsOf(
 }
 
 /** The fullest first. */
-function quarters({ x0, y0, x1, y1 }: ClothBounds, plies: readonly Ply[]): Square[] {
+function quarters({ x0, y0, x1, y1 }: LayerBounds, plies: readonly Ply[]): Square[] {
   const [x, y] = [(x0 + x1) / 2, (y0 + y1) / 2]
-  const places: readonly ClothBounds[] = [
+  const places: readonly LayerBounds[] = [
     { x0, y0, x1: x, y1: y },
     { x0: x, y0, x1, y1: y },
     { x0, y0: y, x1: x, y1 },
@@ -146,7 +146,7 @@ export function layersNear(
   patience: Patience = patient(),
 ): number | null {
   const { allowance } = folds
-  // Cloth is folded over by no more than an allowance at a time, and seldom more than a few times at one point.
+  // Fabric is folded over by no more than an allowance at a time, and seldom more than a few times at one point.
   const only = patchesNear(folds, [x, y], 7 * allowance)
   const plies = folded(folds, toward, only, patience)
   const place = { x0: x - allowance, y0: y - allowance, x1: x + allowance, y1: y + allowance }
@@ -154,7 +154,7 @@ export function layersNear(
 }
 
 /** The whole block, its borders included, in cells. */
-export function blockBounds({ laid }: Folds): ClothBounds {
+export function blockBounds({ laid }: Folds): LayerBounds {
   const out = toNumber(laid.depths.at(-1) as Rational)
   return { x0: -out, y0: -out, x1: laid.block.grid.columns + out, y1: laid.block.grid.rows + out }
 }

@@ -1,8 +1,8 @@
 /**
- * Layers of cloth: how many lie on each other at every point of the sewn block.
+ * Layers of fabric: how many lie on each other at every point of the sewn block.
  *
  * In      the laid block, its plane, a plan and the way each seam is pressed.
- * Out     the pieces of cloth of the whole block as they lie, allowances folded; from them the thickest spot, or the block cut into cells by layers.
+ * Out     the pieces of fabric of the whole block as they lie, allowances folded; from them the thickest spot, or the block cut into cells by layers.
  * How     each patch begins as its cut shape, one allowance larger than finished. Join by join, the allowance of the side that the seam is pressed
  *         to is folded back over the seam, and that of the other side lies flat under it; pressed open, each is folded back. Then what
  *         reaches beyond the unfinished outline of the new piece (the ears at the seam's ends) is trimmed away. Counting the pieces over a point gives its layers.
@@ -21,7 +21,7 @@ import { cutShape } from './cutShape.ts'
 import { edgeBetween, type MetSeams, type SideOf } from '../meet.ts'
 import type { Toward } from '../values.ts'
 
-/** A piece of cloth of one layer, with the patch it was cut from. */
+/** A piece of fabric of one layer, with the patch it was cut from. */
 export interface Ply {
   readonly poly: Convex
   readonly patch: number
@@ -150,7 +150,7 @@ function creasesOf(laid: Laid, plane: Plane, seam: Seam, from: number, to: numbe
   })
 }
 
-/** How many allowances cloth reaches beyond a seam's end: the sharper another line meets it there, the further. */
+/** How many allowances fabric reaches beyond a seam's end: the sharper another line meets it there, the further. */
 function earAt(laid: Laid, plane: Plane, dot: number, inner: number): number {
   const at = laid.places.cells(plane.dots[dot] as Dot)
   const way = (other: number): Point => {
@@ -195,7 +195,7 @@ function middleOfCorners(laid: Laid, corners: readonly Dot[]): Point {
   return [points.reduce((sum, [x]) => sum + x, 0) / points.length, points.reduce((sum, [, y]) => sum + y, 0) / points.length]
 }
 
-/** A convex piece of a patch's cloth (cells) with the box it lies in. */
+/** A convex piece of a patch's fabric (cells) with the box it lies in. */
 export function plyOf(poly: Convex, patch: number): Ply {
   let [x0, y0, x1, y1] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
   for (let i = 0; i < poly.length; i += 2) {
@@ -212,14 +212,14 @@ export function plyOf(poly: Convex, patch: number): Ply {
 /** Corners of a patch with inner corners above which its cut shape has too many slivers. */
 export const MOST_CORNERS = 1_000
 
-/** Pieces of cloth in a block: a patch is seldom folded into more than five. */
+/** Pieces of fabric in a block: a patch is seldom folded into more than five. */
 const MOST_PLIES = 200_000
 
 /** Pieces passed by with a glance at their boxes, for one that is cut. */
 const GLANCES = 32
 
 /**
- * All the cloth of the block as it lies once sewn; `only` keeps to some patches and the seams between them. Null where it would be folded into more
+ * All the fabric of the block as it lies once sewn; `only` keeps to some patches and the seams between them. Null where it would be folded into more
  * pieces than anyone waits for, as where allowances are wider than the patches themselves.
  */
 export function folded(
@@ -268,16 +268,16 @@ function foldSeam(folds: Folds, folding: Folding, toward: Toward, near: Ply[], f
   }
 }
 
-/** One stretch of a seam over which the allowance of one side is folded back: the line, how far it reaches, and whose cloth it is. */
+/** One stretch of a seam over which the allowance of one side is folded back: the line, how far it reaches, and whose fabric it is. */
 export interface FoldOver {
   readonly line: Half
   readonly limits: readonly Half[]
   readonly box: { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number }
-  /** Where a partial seam is finished both sides are one piece: only the cloth of this side is folded. */
+  /** Where a partial seam is finished both sides are one piece: only the fabric of this side is folded. */
   readonly own: ((ply: Ply) => boolean) | null
 }
 
-/** The stretches of a seam over which the cloth of a side is folded; none where it lies flat under the other's. */
+/** The stretches of a seam over which the fabric of a side is folded; none where it lies flat under the other's. */
 export function foldsOver(folds: Folds, { seam, creases, finishing }: Folding, toward: Toward, side: 0 | 1): FoldOver[] {
   if (toward !== side && toward !== 'open') return []
   const clockwise = folds.clockwise[seam] === side

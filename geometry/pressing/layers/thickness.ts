@@ -1,5 +1,5 @@
 /**
- * How thick the cloth lies where seams meet.
+ * How thick the fabric lies where seams meet.
  *
  * In      a pressed plan and what its seams fold.
  * Out     for a clash: the layers there as it is pressed, and were one of its seams pressed the other way so that it nests; where four square

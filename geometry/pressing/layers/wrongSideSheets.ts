@@ -1,5 +1,5 @@
 /**
- * The wrong side as it lies on the ironing board: every sheet of cloth, the one nearest the board first.
+ * The wrong side as it lies on the ironing board: every sheet of fabric, the one nearest the board first.
  *
  * In      the folds of a plan and the way each seam is pressed (see `folds.ts`).
  * Out     sheets in the order in which they lie on each other, seen from the wrong side; each shows its wrong side, or its right side where it is folded
@@ -15,8 +15,8 @@ import { cutShape } from './cutShape.ts'
 import { type FoldOver, type Folds, foldsOver, laidBack, MOST_CORNERS, type Ply, plyOf, trimmed } from './folds.ts'
 import type { Toward } from '../values.ts'
 
-/** Cloth of one patch that lies in one plane: the patch with the allowances that stay flat, or an allowance folded back. */
-export interface ClothSheet {
+/** Fabric of one patch that lies in one plane: the patch with the allowances that stay flat, or an allowance folded back. */
+export interface FabricSheet {
   readonly patch: number
   readonly face: 'wrong' | 'right'
   readonly plies: Ply[]
@@ -25,22 +25,22 @@ export interface ClothSheet {
 /** Sheets of a block: a patch seldom has more than five. */
 const MOST_SHEETS = 100_000
 
-export function wrongSideSheets(folds: Folds, toward: readonly Toward[]): ClothSheet[] | null {
+export function wrongSideSheets(folds: Folds, toward: readonly Toward[]): FabricSheet[] | null {
   const { laid, seams, after, allowance } = folds
   if (laid.patches.some(({ corners }) => corners.length > MOST_CORNERS)) return null
-  const held: (ClothSheet[] | undefined)[] = laid.patches.map(({ corners }, patch) => [
+  const held: (FabricSheet[] | undefined)[] = laid.patches.map(({ corners }, patch) => [
     { patch, face: 'wrong', plies: cutShape(laid, corners, allowance).map((poly) => plyOf(poly, patch)) },
   ])
   for (const [index, { sides }] of seams.entries()) {
-    const pieces = sides.map((side) => held[side] ?? []) as [ClothSheet[], ClothSheet[]]
+    const pieces = sides.map((side) => held[side] ?? []) as [FabricSheet[], FabricSheet[]]
     held[sides[0]] = undefined
     held[sides[1]] = undefined
     const [first, ...finishing] = after[index] ?? []
     if (first === undefined) return null
     const way = toward[index] as Toward
     const [near, far] = ([0, 1] as const).map((side) => foldsOver(folds, first, way, side).reduce(foldedBack, pieces[side])) as [
-      ClothSheet[],
-      ClothSheet[],
+      FabricSheet[],
+      FabricSheet[],
     ]
     // The side that is folded lies under the flat allowance of the other.
     let whole = way === 1 ? [...far, ...near] : [...near, ...far]
@@ -54,10 +54,10 @@ export function wrongSideSheets(folds: Folds, toward: readonly Toward[]): ClothS
 }
 
 /** What reaches over the line comes to lie on what it is folded back on, turned over as a pile: the last sheet first. */
-function foldedBack(sheets: ClothSheet[], over: FoldOver): ClothSheet[] {
+function foldedBack(sheets: FabricSheet[], over: FoldOver): FabricSheet[] {
   const { kept, flat } = over.own === null ? { kept: sheets, flat: [] } : lifted(sheets, over)
-  const stays: ClothSheet[] = []
-  const back: ClothSheet[] = []
+  const stays: FabricSheet[] = []
+  const back: FabricSheet[] = []
   for (const sheet of kept) {
     const split = sheet.plies.map((ply) => laidBack(ply, over))
     if (split.every((laid) => laid === null)) {
@@ -73,11 +73,11 @@ function foldedBack(sheets: ClothSheet[], over: FoldOver): ClothSheet[] {
 }
 
 /** Where a partial seam is finished, the other side's allowance lies flat there already: it is lifted, to lie on the fold. */
-function lifted(sheets: readonly ClothSheet[], { line, limits, own }: FoldOver): { kept: ClothSheet[]; flat: ClothSheet[] } {
+function lifted(sheets: readonly FabricSheet[], { line, limits, own }: FoldOver): { kept: FabricSheet[]; flat: FabricSheet[] } {
   const width = (limits[0] as Half).c - line.c
   const strip: readonly Half[] = [line, { nx: -line.nx, ny: -line.ny, c: width - line.c }, ...limits.slice(1)]
-  const kept: ClothSheet[] = []
-  const flat: ClothSheet[] = []
+  const kept: FabricSheet[] = []
+  const flat: FabricSheet[] = []
   for (const sheet of sheets) {
     const cut = sheet.plies.map((ply) => (own?.(ply) === false ? cutOut(ply.poly, strip) : null))
     if (cut.every((one) => one === null)) {

@@ -3,7 +3,7 @@
  *
  * In      a laid block and its plane after each edit; the plane changes with its patches and keeps the numbers of its dots (see `Subdivision`).
  * Out     what `sew`, `meet` and `constraintsOf` say of the block, as if sewn from nothing.
- * How     a piece is a patch, or two pieces joined, and there is one for every two that are joined. All cloth round an inner point of a seam lies in
+ * How     a piece is a patch, or two pieces joined, and there is one for every two that are joined. All fabric round an inner point of a seam lies in
  *         the two pieces it joins, so where it runs and what meets across it follows from them alone; pieces are numbered again each time.
  *         A seam left open lies otherwise until it is finished: so meetings also hang on the piece in which all that was left open is finished.
  */
@@ -197,7 +197,7 @@ interface EditedBlock {
   readonly edgesOf: EdgesOf
 }
 
-/** Whether the cloth of a part lies otherwise: all kinds of unit but free patches fill the box they lie in. */
+/** Whether the fabric of a part lies otherwise: all kinds of unit but free patches fill the box they lie in. */
 function liesOtherwise(before: Laid, now: Laid, part: number): boolean {
   const [was, is] = [before.parts[part], now.parts[part]]
   if (was === undefined || is === undefined || isFree(before, part) || isFree(now, part)) return true

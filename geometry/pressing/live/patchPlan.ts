@@ -6,7 +6,7 @@
  * In      a plan as it was sewn, every seam straight; then edits that leave every part where it lies, with as many patches, and a tree that is the same.
  * Out     what `sew`, `meet` and `constraintsOf` say of the block, as if sewn from nothing; null where a seam is not straight any more: then everything is sewn again.
  * Why     patches and seams keep their numbers, since the parts and the tree do. Where a seam runs, what ends along it, how it is wished to be pressed all
- *         follow from the dots it passes and the cloth beside them. So a seam that passes no dot of a part that changed, as that part was or as it is,
+ *         follow from the dots it passes and the fabric beside them. So a seam that passes no dot of a part that changed, as that part was or as it is,
  *         is what it was.
  * Kept    the very seam, wherever the pieces it joins are what they were: what others know of them they keep by it.
  * How     the seam along an edge is the first that joins the patches on its two sides. It is found by going up from both.
@@ -195,7 +195,7 @@ export class PlanPatcher {
     return true
   }
 
-  /** A seam that joins what has changed cloth in it is another seam, though it runs as the last one did: more than where it runs is kept by the very seam. */
+  /** A seam that joins what has changed fabric in it is another seam, though it runs as the last one did: more than where it runs is kept by the very seam. */
   private renew(laid: Laid, parts: ReadonlySet<number>): void {
     const renewed = new Set<number>()
     for (const part of parts)

@@ -1,17 +1,17 @@
 /**
- * The best filling of a strip: pieces of known worth, side by side, as much worth as the width holds.
+ * The best filling of a strip: pieces with known values, side by side, with the greatest total value that fits the width.
  *
- * In      a task, what each piece is worth, how many are left of each kind.
- * Out     for every height at once no less than the best filling is worth; for one height the best filling itself.
+ * In      a task, the value of each piece, and how many of each kind are left.
+ * Out     for every height an upper bound on the value of the best filling; for one height the best filling itself.
  * How     a table over the width, in cells: as heights grow, kinds come in one after the other (lying, then standing) and the table is carried
- *         on. A piece that lies in the table may stand in it too, so that what it says of a height is a bound and may be too much. For one
- *         height the table is made afresh, each kind in its one way, and read back.
- * Exact   a cell is one step of the ruler where the table stays small; else widths are rounded down to whole cells: bounds stay bounds, and a
- *         filling that is too wide by what was lost gives back its least worthy pieces.
+ *         on. A kind may be in the table both lying and standing, so its value for a height is a bound and may be too large. For one
+ *         height the table is built again, each kind in its one way, and read back.
+ * Exact   a cell is one step of the ruler where the table stays small; else widths are rounded down to whole cells: bounds stay valid, and a
+ *         filling that comes out too wide gives back its least valuable pieces.
  */
 import { heightsOf, type PieceKind, mayLie, type StripTask, wideIn } from './stripTask.ts'
 
-/** Cells of the table times kinds: what is made at once stays small. */
+/** Cells of the table times kinds: keeps the table small. */
 const TABLE = 400_000
 const LEAST_CELLS = 512
 const MOST_CELLS = 50_000
@@ -24,7 +24,7 @@ interface Event {
 export class Filler {
   readonly task: StripTask
   readonly heights: readonly number[]
-  /** Table entries written so far: the clock of every budget. */
+  /** Table entries written so far: every budget is counted in these. */
   steps = 0
   private readonly cells: number
   private readonly cell: number
@@ -51,12 +51,12 @@ export class Filler {
     this.table = new Float64Array(this.cells + 1)
   }
 
-  /** Table entries written where every height is bounded once, about. */
+  /** About how many table entries it takes to bound every height once. */
   tableCost(): number {
     return 2 * this.task.kinds.length * this.cells
   }
 
-  /** For every height no less than its best filling is worth. */
+  /** For every height, an upper bound on the value of its best filling. */
   bounds(worth: ArrayLike<number>, left: ArrayLike<number>): Float64Array {
     const { table } = this
     table.fill(0)

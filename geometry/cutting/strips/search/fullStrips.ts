@@ -1,16 +1,16 @@
 /**
- * Every full strip that is worth enough and holds one given piece.
+ * Every full strip of enough value that holds one given piece.
  *
- * In      how many are left of each kind, the ways in which they fit a strip of one height, and what the strip must be worth.
- * Out     fillings into which nothing that is left fits any more, with a piece as high as the strip: else the same would fit a lower one.
- * How     kind after kind, the worthiest for its width first, as many as fit and then fewer; left where even pieces cut through would not be
- *         worth enough.
+ * In      how many are left of each kind, the ways in which they fit a strip of one height, and the least value of the strip.
+ * Out     fillings into which nothing that is left fits any more, with a piece as high as the strip: otherwise the same pieces would fit a lower strip.
+ * How     kind after kind, the most valuable for its width first, as many as fit and then fewer; a branch ends where even a fraction of a piece
+ *         would not give enough value.
  */
 import { type PieceKind, wideIn } from './stripTask.ts'
 
 /** Strips found for one piece. */
 export const STRIPS_AT_ONCE = 20_000
-/** What a step of this search costs, in the filler's steps, about. */
+/** Roughly what a step of this search costs, in the filler's steps. */
 const NODE = 20
 const KEEP = 20
 
@@ -22,7 +22,7 @@ export interface Option {
   readonly tight: boolean
 }
 
-/** What fits a strip of this height, the worthiest for its width first. */
+/** What fits a strip of this height, the most valuable for its width first. */
 export function optionsAt(kinds: readonly PieceKind[], height: number, width: number, price: ArrayLike<number>): Option[] {
   const fitting = kinds.flatMap((one, kind): Option[] => {
     const wide = wideIn(one, height, width)
@@ -33,7 +33,7 @@ export function optionsAt(kinds: readonly PieceKind[], height: number, width: nu
   return fitting.sort((a, b) => b.price * a.wide - a.price * b.wide)
 }
 
-/** Full fillings of one strip that are worth enough. */
+/** Full fillings of one strip with enough value. */
 export class Filling {
   readonly found: { held: (readonly [number, number])[]; worth: number }[] = []
   steps = 0
@@ -50,7 +50,7 @@ export class Filling {
     this.most = most
     this.first = first
     this.enough = enough
-    // The piece that must be in comes first: the rest follows by worth.
+    // The piece that must be in comes first; the rest follow by value.
     const own = options.filter(({ kind }) => kind === first)
     this.options = [...own, ...options.filter(({ kind }) => kind !== first && (left[kind] as number) > 0)]
   }
@@ -78,14 +78,14 @@ export class Filling {
     this.taken[place] = 0
   }
 
-  /** What the room is worth at most where the last piece may be cut through. */
+  /** The most value that fits the room if the last piece may be a fraction. */
   private bound(place: number, room: number): number {
     let worth = 0
     for (let next = place; next < this.options.length; next++) {
       const { kind, wide, price } = this.options[next] as Option
       this.steps += 4
       const count = this.left[kind] as number
-      // The first one stands before the others whatever it is worth: what follows it may be worth more for its width.
+      // The first one comes before the others whatever its value: what follows may be worth more for its width.
       if (next === 0) {
         let rest = 0
         for (const one of this.options) rest = Math.max(rest, one.price / one.wide)

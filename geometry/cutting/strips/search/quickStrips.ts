@@ -1,24 +1,24 @@
 /**
- * Strips at once: good ones, found while the hand waits.
+ * Good strips, found fast enough for every edit.
  *
  * In      a task, and steps to spend.
  * Out     strips that hold every piece.
- * How     one strip after the other, each the one whose pieces are worth most for its height. At first a piece is worth its area. When all are
- *         laid, a piece that lay in a strip half empty has cost more than its area: that is what it is worth in the next round, so that it is
- *         laid earlier, where something fits beside it. The best round is kept.
+ * How     one strip after the other, each the one whose pieces have the most value for its height. At first the value of a piece is its area. When all are
+ *         laid, a piece in a half-empty strip has cost more than its area: that cost is its value in the next round, so that it is
+ *         laid earlier, while something still fits beside it. The best round is kept.
  */
 import type { Filler } from './fillStrips.ts'
 import { type PieceKind, type FilledStrip, totalHeight, lowered, type StripTask, wideIn } from './stripTask.ts'
 
-/** How many heights are filled for each strip, those that promise most. */
+/** How many heights are filled for each strip, the most promising ones. */
 const TRIED = 3
 
 interface Rounds {
   readonly steps: number
   readonly rounds: number
-  /** What pieces are worth at first; their area if not given. */
+  /** The values of pieces in the first round; their area by default. */
   readonly worth?: ArrayLike<number>
-  /** Strips are only sought until they are no longer than this. */
+  /** The search stops once the strips are no longer than this. */
   readonly until?: number
   readonly left?: ArrayLike<number>
   readonly seen?: (strip: FilledStrip) => void
@@ -28,7 +28,7 @@ export function quickStrips(filler: Filler, { steps, rounds, worth: first, until
   const { task } = filler
   const worth = Float64Array.from(task.kinds, ({ long, short }, kind) => {
     const area = (long * short) / task.width
-    // A price may be nothing; a piece worth nothing would never be laid.
+    // A price may be zero, and a piece without value would never be laid.
     return Math.max(first?.[kind] ?? area, area / 10)
   })
   const end = filler.steps + steps
@@ -49,7 +49,7 @@ function laid(filler: Filler, worth: Float64Array, given?: ArrayLike<number>): F
   const strips: FilledStrip[] = []
   while (left.some((count) => count > 0)) {
     const strip = lowered(task, bestStrip(filler, worth, left))
-    // The same strip again and again, while there are pieces for it.
+    // Repeats the same strip while there are pieces for it.
     const times = Math.min(...[...strip.held].map(([kind, count]) => Math.floor((left[kind] as number) / count)))
     for (const [kind, count] of strip.held) left[kind] = (left[kind] as number) - times * count
     for (let time = 0; time < times; time++) strips.push(strip)
@@ -84,7 +84,7 @@ function bestStrip(filler: Filler, worth: Float64Array, left: Int32Array): Fille
   return best
 }
 
-/** Half way from what a piece was worth to what it cost. */
+/** Moves a piece's value halfway to what it cost. */
 function revalue({ kinds, width }: StripTask, { height, held }: FilledStrip, worth: Float64Array): void {
   let wide = 0
   for (const [kind, count] of held) wide += count * wideIn(kinds[kind] as PieceKind, height, width)

@@ -1,14 +1,13 @@
 /**
- * What pieces cost at least: prices under which no strip holds more than its height is worth.
+ * Prices for pieces under which no strip holds more value than its height: they give a lower bound on the fabric.
  *
  * In      a task, strips that are known, steps to spend.
- * Out     a price for each piece, a length that no cutting goes below, and how often each strip is cut where parts of strips were allowed.
+ * Out     a price for each piece, a lower bound on any cutting's length, and how often each strip is cut if fractions were allowed.
  * How     the linear program "strips in any amount, every piece covered, least length" by the simplex method, one row for each kind. Its
- *         prices say which strip, not yet known, would save most: the filler finds it, and it comes in. Where no strip holds more than its
+ *         prices say which strip, not yet known, would save most: the filler finds it, and it is added. Where no strip holds more than its
  *         height, the prices add up to the program's least length.
- * Exact   the bound does not lean on the simplex: any prices, lowered until the filler says for every height that no filling is worth more, add up
- *         to a length that no cutting goes below, for each strip pays at most its height. It is lowered by a billionth for what
- *         floating numbers lose.
+ * Exact   the bound does not depend on the simplex: take any prices and lower them until the filler shows for every height that no filling has more value;
+ *         they then add up to a lower bound, because each strip pays at most its height. It is lowered by a billionth for rounding.
  */
 import { EPSILON } from '../../../exact/lengths.ts'
 import { type SparseColumn, Simplex, surplusOf } from '../../../solvers/simplex.ts'
@@ -20,13 +19,13 @@ interface Prices {
   /** In steps of the ruler, not rounded. */
   readonly atLeast: number
   readonly amounts: readonly { readonly strip: FilledStrip; readonly amount: number }[]
-  /** The program was solved to its end. */
+  /** The program was solved completely. */
   readonly solved: boolean
 }
 
-/** New strips are sought under prices between the best so far and the program's own: those leap about until nearly all strips are known. */
+/** New strips are found with prices between the best so far and the program's own, which jump about until nearly all strips are known. */
 const KEPT = 0.7
-/** New strips taken in at once. */
+/** New strips added per round. */
 const NEW_STRIPS = 24
 
 export function pricesOf(filler: Filler, known: readonly FilledStrip[], steps: number): Prices {
@@ -34,7 +33,7 @@ export function pricesOf(filler: Filler, known: readonly FilledStrip[], steps: n
   const { task } = filler
   const counts = task.kinds.map(({ count }) => count)
   const end = filler.steps + steps
-  // By area, no strip is worth more than its height.
+  // Priced by area, no strip has more value than its height.
   const areas = Float64Array.from(task.kinds, ({ long, short }) => (long * short) / task.width)
   let best = { price: areas, atLeast: areas.reduce((sum, each, kind) => sum + each * (counts[kind] as number), 0) * (1 - EPSILON) }
   for (;;) {
@@ -57,7 +56,7 @@ export function pricesOf(filler: Filler, known: readonly FilledStrip[], steps: n
   }
 }
 
-/** Prices lowered until no strip is worth more than its height; and the strips that were worth most before. */
+/** Lowers prices until no strip has more value than its height; also gives the strips that had the most value before. */
 function priced(
   filler: Filler,
   given: Float64Array<ArrayBuffer>,
@@ -74,7 +73,7 @@ function priced(
   let ratio = 1
   const strips: FilledStrip[] = []
   for (const { height, promise } of promising) {
-    // A bound counts a kind twice where it may lie or stand: the filling itself says what is true.
+    // A bound counts a kind twice where it may lie or stand, so the filling itself decides.
     if (strips.length >= NEW_STRIPS || promise <= ratio) {
       ratio = Math.max(ratio, promise)
       break
@@ -93,7 +92,7 @@ interface StripColumn extends SparseColumn {
   readonly strip: FilledStrip
 }
 
-/** A surplus comes in before any strip, the first whose price is so many times below what counts; a later one only where it is as many times lower again. */
+/** A surplus comes in before any strip, the first whose price is this many times below the strips'; a later one only where it is as many times lower again. */
 const CHEAP_SURPLUS = 1e3
 
 /** The program "strips in any amount, every piece covered, least length", over the strips that are known. */
@@ -109,14 +108,14 @@ class StripProgram {
     this.simplex = new Simplex(kinds.length, { least: 1e-7, tie: 1e-12 })
     kinds.forEach((kind, row) => {
       const { height, held } = alone(kind, width)
-      // A little more than asked for, a little different for each kind: no two rows run out at once, so that the simplex never circles.
+      // Each kind's count is raised by a slightly different amount: no two rows run out at once, so the simplex never cycles.
       const wants = kind.count + ((row * 7919) % 1000) * 1e-7
       this.simplex.start(row, this.know({ height, held: new Map([[row, held]]) }), held, height, wants)
     })
     for (const strip of known) this.know(strip)
   }
 
-  /** By kind: what one more piece of it would cost in strips that are known. */
+  /** By kind: what one more piece would cost in the strips known so far. */
   get prices(): Float64Array<ArrayBuffer> {
     return this.simplex.prices
   }
@@ -144,7 +143,7 @@ class StripProgram {
     })
   }
 
-  /** Until no known strip saves: true; false where the steps are spent. */
+  /** Runs until no known strip saves anything (true), or the steps are spent (false). */
   settle(end: number): boolean {
     for (;;) {
       if (this.filler.steps > end) return false

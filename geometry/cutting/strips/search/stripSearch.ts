@@ -1,12 +1,12 @@
 /**
- * Every way to cut strips that could still be shorter than the best known, one strip after the other.
+ * Tries every way to cut strips that could still be shorter than the best known, one strip after the other.
  *
  * In      a task, prices under which no strip holds more than its height, a length to stay below, steps to spend.
- * Out     the shortest strips found below it, and whether the search came to its end: then there are none shorter.
- * How     the next strip is one that holds the piece with the largest short side that is left: it must lie somewhere. Such a strip is filled until
- *         nothing left fits: what is laid later may always be moved into it, and lengthens nothing. A strip loses what its height is above the
- *         prices of what it holds; the length is all prices together and what the strips lose, so that all losses together must stay below
- *         what the length to beat leaves. The same pieces left, with no less lost, are not looked at again.
+ * Out     the shortest strips found below it, and whether the search was complete: then there are none shorter.
+ * How     the next strip is one that holds the piece with the largest short side still left: it must lie somewhere. Such a strip is filled until
+ *         nothing left fits: a piece laid later could always be moved into it without adding length. A strip's loss is its height less
+ *         the prices of what it holds; the length is the sum of all prices and all losses, so the losses must stay below
+ *         what the length to beat allows. A set of pieces left that was reached before with no more loss is not searched again.
  */
 import type { Filler } from './fillStrips.ts'
 import { Filling, type Option, optionsAt, STRIPS_AT_ONCE } from './fullStrips.ts'
@@ -36,7 +36,7 @@ class Search {
   private readonly atLeast: number
   private readonly left: Int32Array
   private readonly order: readonly number[]
-  /** By height: what fits, the worthiest for its width first. */
+  /** By height: what fits, the most valuable for its width first. */
   private readonly options: readonly (readonly Option[])[]
   private readonly seen = new Map<string, number>()
   private readonly chosen: FilledStrip[] = []
@@ -63,7 +63,7 @@ class Search {
     return { strips: this.best, ended: this.whole }
   }
 
-  /** What may still be lost. A hair more than exact, so that nothing is passed over. */
+  /** How much may still be lost; a little more than exact, so that nothing is skipped. */
   private allowed(lost: number): number {
     return (this.below - this.filler.task.least - this.priced) * (1 + 1e-12) + 1e-5 - lost
   }
@@ -95,7 +95,7 @@ class Search {
     }
   }
 
-  /** Here with no less to lose before; else remembered. */
+  /** Whether this set of pieces was reached before with no more loss; if not, it is remembered. */
   private passed(lost: number): boolean {
     const key = this.left.join()
     this.filler.steps += this.left.length * 60
@@ -105,7 +105,7 @@ class Search {
     return false
   }
 
-  /** Full strips that hold this piece and lose no more than allowed, those that lose least first. */
+  /** Full strips that hold this piece and lose no more than allowed, the least loss first. */
   private stripsWith(first: number, allowed: number): Choice[] {
     const found: Choice[] = []
     const { heights, task } = this.filler

@@ -1,33 +1,33 @@
 /**
- * What cutting strips is about: kinds of pieces, the cloth's width, and how wide a piece lies in a strip of some height.
+ * The task of cutting strips: kinds of pieces, the fabric's width, and how much of a strip of some height a piece takes.
  *
  * In      sizes with their numbers, and the width, in the measure's unit.
  * Out     the same in whole steps of a ruler on which every size lies, if there is one with at most a thousand steps to the unit; else in
  *         billionths of the unit, and then a little slack is allowed on the width.
  * How     in a strip high enough for a piece to stand, it stands: that takes the least of the strip's length. In a lower one it lies, if it can.
  *         So a strip of a given height holds every piece in one way, and cutting is packing: strips are bins whose cost is their height.
- *         A piece that may not be turned has one way only: it stands, `short` across the cloth and `long` along it, whichever is longer.
+ *         A piece that may not be turned has one way only: it stands, `short` across the fabric and `long` along it, whichever is longer.
  */
 export interface PieceKind {
   readonly long: number
   readonly short: number
   readonly count: number
-  /** Of a print that may not be turned a quarter. */
+  /** Cut from a print that may not be turned a quarter. */
   readonly fixed: boolean
 }
 
 export interface StripTask {
   readonly kinds: readonly PieceKind[]
-  /** What is allowed in one strip, side by side; the slack included. */
+  /** The usable length of one strip, slack included. */
   readonly width: number
   readonly perUnit: number
-  /** What sizes may be off together, in steps. */
+  /** How far sizes side by side may be off in total, in steps. */
   readonly slack: number
   /** The least difference between lengths that counts. */
   readonly least: number
 }
 
-/** A strip across the cloth: how many of each kind it holds. */
+/** A strip across the fabric: how many of each kind it holds. */
 export interface FilledStrip {
   readonly height: number
   readonly held: ReadonlyMap<number, number>
@@ -36,18 +36,18 @@ export interface FilledStrip {
 export interface SizedPieces {
   readonly size: readonly [number, number]
   readonly count: number
-  /** It may not be turned: its size is across the cloth, then along it. */
+  /** It may not be turned: its size is across the fabric, then along it. */
   readonly fixed?: true
 }
 
 const STEPS_TO_THE_UNIT = 1000
 const BILLION = 1e9
-/** Sizes are said to a billionth; two hundred of them side by side may be so much off. */
+/** Sizes are rounded to a billionth; this is how far two hundred of them side by side may be off. */
 const SLACK = 100
-/** In billionths, what no ruler shows. */
+/** In billionths: too small for any ruler to show. */
 const UNSEEN = 1000
 
-/** `others`: lengths that are to lie on the ruler too. */
+/** Makes the task for some pieces. `others`: further lengths that must lie on the ruler too. */
 export function taskOf(pieces: readonly SizedPieces[], width: number, others: readonly number[] = []): StripTask {
   const sides = [...new Set([...pieces.flatMap(({ size }) => size), ...others])]
   const perUnit = rulerOf([...sides, width]) ?? BILLION
@@ -77,16 +77,16 @@ export function wideIn({ long, short, fixed }: Omit<PieceKind, 'count'>, height:
   return !fixed && short <= height && long <= width ? long : 0
 }
 
-/** Whether it can be cut with its long side across the cloth. */
+/** Whether it can be cut with its long side across the fabric. */
 export const mayLie = ({ long, fixed }: PieceKind, width: number): boolean => !fixed && long <= width
 
-/** The heights a strip may have, the lowest first: where one more kind fits, or one more stands. */
+/** The heights a strip may have, the lowest first: each lets one more kind fit or stand. */
 export function heightsOf({ kinds, width }: StripTask): number[] {
   const heights = kinds.flatMap((kind) => (mayLie(kind, width) ? [kind.short, kind.long] : [kind.long]))
   return [...new Set(heights)].sort((a, b) => a - b)
 }
 
-/** The same task for what is left; its kinds are numbered as they stand in `kinds`. */
+/** The same task for what is left; its kinds are numbered by their order in `kinds`. */
 export function restOf(task: StripTask, left: ArrayLike<number>, kinds: readonly number[]): StripTask {
   return { ...task, kinds: kinds.map((kind) => ({ ...(task.kinds[kind] as PieceKind), count: left[kind] as number })) }
 }

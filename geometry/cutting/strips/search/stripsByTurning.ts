@@ -1,5 +1,5 @@
 /**
- * Strips by turning: every kind of piece lies one way or the other, and is turned where that saves cloth.
+ * Strips by turning: every kind of piece lies one way or the other, and is turned where that saves fabric.
  *
  * In      a task.
  * Out     strips that hold every piece.
@@ -44,7 +44,7 @@ export function stripsByTurning(task: StripTask): FilledStrip[] {
   return best.map((row) => lowered(task, row))
 }
 
-/** `upright[kind]`: the long side runs along the length of the cloth. High pieces first, each where the least is left beside it. */
+/** `upright[kind]`: the long side runs along the length of the fabric. High pieces first, each where it leaves the least room beside it. */
 function laid({ kinds, width }: StripTask, upright: readonly boolean[]): Row[] {
   const order = kinds
     .map((kind, index) => ({
@@ -63,7 +63,7 @@ function laid({ kinds, width }: StripTask, upright: readonly boolean[]): Row[] {
       const fits = Math.min(left, Math.floor(row.left / wide))
       put(row, index, fits, wide)
       left -= fits
-      // What is left of the strip may take one lying the other way.
+      // The rest of the strip may hold one turned the other way.
       const [otherHigh, otherWide] = upright[index] ? [short, long] : [long, short]
       if (!fixed && left > 0 && otherHigh <= row.height && otherWide <= row.left) {
         put(row, index, 1, otherWide)
