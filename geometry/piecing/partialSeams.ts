@@ -11,11 +11,11 @@ import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
 import { type Contact, keepsItsSide, type StraightRun } from './contact.ts'
 import type { Seam } from './values.ts'
 
-/** No bend, no seam finished: one list for all seams without one. */
+/** One empty list shared by all seams without bends or finished seams. */
 const STRAIGHT: readonly number[] = []
 const NOTHING: readonly never[] = []
 
-/** A seam as far as a later one may carry it on. */
+/** What a later seam needs to know of an earlier one that it may continue. */
 type Begun = Pick<Seam, 'kind' | 'path'>
 
 /** The line that sews two pieces together, and the seams left open before that it finishes. */

@@ -1,8 +1,8 @@
 /**
  * Where four square seams meet and nest, their allowances can be fanned round the point, all turning one way.
  *
- * In      a crossing of a pressed plan.
- * Out     whether they can be, where it is clear of other seams; and the layers there before and after.
+ * In      a crossing of a pressed plan, and its folds.
+ * Out     whether it can be fanned: only where it is clear of other seams. The layers before and after are constants.
  * Source  undo the few stitches inside the allowance and fan, where four seams truly meet [S77][S83]. Layers by
  *         arithmetic: nested, the fullest quarter holds its own patch, six allowances of the two seams folded on it; fanned, each quarter holds its
  *         patch, the two allowances of one seam, and a quarter of the four corners opened in the middle.

@@ -25,15 +25,15 @@ export interface MetSeams {
   readonly loose: Iterable<readonly [number, readonly SeamEnd[]]>
 }
 
-/** What met inside the units, with which all plans of a block begin. */
+/** What met inside the units: all plans of a block begin with this. */
 interface MetInUnits extends MetSeams {
   readonly loose: Loose
 }
 
-/** Tells on which side of a seam a patch lies; −1 where it is in neither piece. */
+/** The side of a seam on which a patch lies; −1 where it is in neither piece. */
 export type SideOf = (seam: number, patch: number) => -1 | 0 | 1
 
-/** `units`: what is known of the first seams already; all plans of a block begin with the same ones. */
+/** Where the seams of a plan meet. `units`: the result for the first seams, which all plans of a block share. */
 export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf, units: MetInUnits | null = null): MetInUnits {
   const known = units?.ends.length ?? 0
   const clockwise = seams.map((seam, index) => units?.clockwise[index] ?? clockwiseSide(plane, seam, index, sideOf))
@@ -64,7 +64,7 @@ export function meet(plane: Plane, seams: readonly Seam[], sideOf: SideOf, units
   return { crossings, ends, clockwise, loose }
 }
 
-/** Seam ends by dot, beginning with those of a stage before, which stay as they are. */
+/** Seam ends by dot, on top of those of an earlier stage, which stay unchanged. */
 class Loose {
   private readonly before: Loose | null
   private readonly own = new Map<number, readonly SeamEnd[] | null>()
@@ -94,7 +94,7 @@ class Loose {
   }
 }
 
-/** The part of a seam that says where it runs. */
+/** The fields of a seam that say where it runs. */
 type SeamPath = Pick<Seam, 'path' | 'bends'>
 
 /** What meets where a seam passes seam ends; the ends on its two sides are counted in `counts`. */

@@ -1,4 +1,4 @@
-/** A plan as it is sewn, and as it is pressed: what later stages read. */
+/** A plan as it is sewn and as it is pressed, for the later stages. */
 import type { FingerprintCache } from '../piecing/matchingPieces.ts'
 import type { DivisionContext } from '../piecing/straightCuts.ts'
 import type { Plan, PlanChoice, Seam } from '../piecing/values.ts'
@@ -17,7 +17,7 @@ export interface SewnPlan extends PressConstraints {
 export interface PressedPlan extends SewnPlan {
   readonly name: Plan['name']
   readonly pressed: Pressed
-  /** Where matching units are to be pressed alike: the constraints before, which seams match, and the choices they share. */
+  /** Where matching units are pressed the same way: the constraints before that, which seams match, and the choices they share. */
   readonly matched: {
     readonly before: PressConstraints['constraints']
     readonly matching: readonly (MatchingSeam | null)[]
@@ -27,7 +27,7 @@ export interface PressedPlan extends SewnPlan {
   readonly proved: boolean
 }
 
-/** How the plans of one block are divided and sewn: from nothing (`sewFromNothing`), or with what is kept from before an edit (`IncrementalSew`). */
+/** How the plans of one block are divided and sewn: from nothing (`sewFromNothing`), or with results kept from before an edit (`IncrementalSew`). */
 export interface PlanSewer {
   readonly divisionContext: (choice: PlanChoice) => DivisionContext
   readonly sew: (plan: Plan, choice: PlanChoice) => SewnPlan

@@ -2,9 +2,9 @@
  * The least number of clashes, then the fewest seams pressed against their preference.
  *
  * Why it is the least: every seam has two ends, and each end lies on at most one other seam across a join. So the pairs tie seams into
- * chains and rings. Along a chain the best continuation depends only on which way the last seam lies: keep the best for either way and walk on.
- * A ring is a chain walked once for each way of its first seam. Nothing is left out, so the sum over chains and rings is the minimum; each seam is
- * visited at most four times, so it is linear.
+ * chains and rings. Along a chain the best continuation depends only on which way the last seam lies: keep the best for either way and go on.
+ * A ring is a chain walked once for each way of its first seam. Every case is covered, so the sum over chains and rings is the minimum; each seam
+ * is visited at most four times, so the time is linear.
  */
 import { verdictOf } from './nesting.ts'
 import type { Crossing, Pressed, Toward, PressConstraint } from './values.ts'
@@ -23,7 +23,7 @@ export const CLASH = 1e7
 export function press(crossings: readonly Crossing[], constraints: readonly PressConstraint[]): Pressed {
   const chains = new Chains(crossings, constraints)
   const toward: Toward[] = constraints.map(({ fixed }) => fixed ?? 0)
-  // Chains from their ends; what is left then is rings.
+  // Chains are walked from their ends; the seams left after that form rings.
   for (let seam = 0; seam < constraints.length; seam++) if (chains.isEnd(seam)) chains.press(seam, toward)
   for (let seam = 0; seam < constraints.length; seam++) chains.press(seam, toward)
   return scorePressing(crossings, constraints, toward)
@@ -31,7 +31,7 @@ export function press(crossings: readonly Crossing[], constraints: readonly Pres
 
 const NONE = -1
 
-/** The ties of all seams in flat lists, two places for each, and room to walk along them: a plan is pressed at every touch of the hand. */
+/** The ties of all seams in flat lists, two places for each, and buffers to walk along them: a plan is pressed at every edit. */
 class Chains {
   private readonly constraints: readonly PressConstraint[]
   /** The seam tied to, by which crossing, and whether the two nest when both are pressed toward the side of the same number. */
@@ -43,7 +43,7 @@ class Chains {
   /** The seams of the walk, and how each link nests. */
   private readonly members: Int32Array
   private readonly links: Uint8Array
-  /** Bit `way`: the way of the seam before from which this one lies cheapest when it lies `way`. */
+  /** Bit `way`: the way of the seam before it that makes this seam cheapest when it lies `way`. */
   private readonly came: Uint8Array
   private readonly bestCame: Uint8Array
 
@@ -85,7 +85,7 @@ class Chains {
     return (this.ties[seam] as number) < 2
   }
 
-  /** The chain or ring from a seam on, unless it has been walked already. */
+  /** Presses the chain or ring that starts at a seam, unless it has been walked already. */
   press(first: number, toward: Toward[]): void {
     if (this.seen[first] === 1) return
     let length = 1
@@ -142,7 +142,7 @@ class Chains {
     let one = firstWay === 0 ? Number.POSITIVE_INFINITY : this.price(first, 1)
     for (let place = 1; place < length; place++) {
       const seam = this.members[place] as number
-      // What the two ways cost each other across the link, alike and unlike.
+      // The cost across the link when both seams lie the same way, and when they lie opposite ways.
       const same = this.links[place] === 1 ? 0 : CLASH
       const opposite = CLASH - same
       const [zeroFromZero, zeroFromOne] = [zero + same, one + opposite]
@@ -160,7 +160,7 @@ class Chains {
   }
 }
 
-/** What a given way for every seam comes to: which crossings clash, and how many free seams lie against their preference. */
+/** Scores a given pressing: which crossings clash, and how many free seams lie against their preference. */
 export function scorePressing(crossings: readonly Crossing[], constraints: readonly PressConstraint[], toward: readonly Toward[]): Pressed {
   const clashing: number[] = []
   for (let index = 0; index < crossings.length; index++) if (verdictOf(crossings[index] as Crossing, toward) === 'clashes') clashing.push(index)

@@ -1,9 +1,9 @@
 /**
- * Press a plan in which matching units are pressed alike.
+ * Press a plan in which matching units are pressed the same way.
  *
- * In      the crossings, what is asked of each seam, and which seams match (see `matchingSeams`).
- * Out     the pressing with the fewest clashes, then the fewest seams against their preference, and the number of clashes that none can be below; the
- *         constraints once a settled seam has settled those that match it; and the seams whose matches are settled in two ways.
+ * In      the crossings, the constraint on each seam, and which seams match (see `matchingSeams`).
+ * Out     the pressing with the fewest clashes, then the fewest seams against their preference, and a lower bound on the clashes; the
+ *         constraints once a fixed seam has fixed those that match it; and the seams whose matches are fixed in two ways.
  * How     matching seams are one choice; then the problem is the general one (see `solvers/elimination`).
  */
 import { CLASH, scorePressing } from './press.ts'
@@ -20,11 +20,11 @@ export interface SharedChoices {
   readonly choiceOf: readonly number[]
   /** By seam: whether it lies toward its side 1 where the choice says 0. */
   readonly flipped: readonly boolean[]
-  /** Seams that are settled in another way than a seam that matches them. */
+  /** Seams that are fixed a different way from a seam that matches them. */
   readonly conflicting: readonly number[]
 }
 
-/** One choice for all matching seams that are free; those that a settled match decides are settled like it. */
+/** One choice for all matching seams that are free; those with a fixed match are fixed the same way. */
 export function shareChoices(constraints: readonly PressConstraint[], matching: readonly (MatchingSeam | null)[]): SharedChoices {
   const members = new Map<number, number[]>()
   matching.forEach((one, seam) => {
@@ -40,7 +40,7 @@ export function shareChoices(constraints: readonly PressConstraint[], matching: 
   for (const seams of members.values()) {
     const fixed = seams.filter((seam) => constraints[seam]?.fixed !== null)
     const ways = new Set(fixed.map((seam) => wayOf(constraints[seam]?.fixed ?? null, flipped[seam] as boolean)))
-    // Settled in two ways: each keeps its own, and the others are tied to each other alone.
+    // Where matches are fixed in two ways, each keeps its own, and the free ones are tied only to each other.
     if (ways.size > 1) conflicting.push(...fixed)
     const leader = fixed[0]
     const led = seams.filter((seam) => constraints[seam]?.fixed === null)
@@ -81,7 +81,7 @@ export function pressAlike(crossings: readonly Crossing[], { constraints, choice
   const pairs = crossings.flatMap(({ type, leans, seams: [a, b] }): Pair[] => {
     if (type !== 'pair' || leans === null || a === undefined || b === undefined) return []
     if (constraints[a]?.fixed === 'open' || constraints[b]?.fixed === 'open') return []
-    // Alike in their own sides, the other way where just one of them is flipped.
+    // The choices nest as the seams do, the other way round where exactly one of them is flipped.
     const nestsSameSide = (leans[0] !== leans[1]) === (flipped[a] === flipped[b])
     return [{ a: numberOf(a), b: numberOf(b), alike: nestsSameSide ? 0 : CLASH, unlike: nestsSameSide ? CLASH : 0 }]
   })

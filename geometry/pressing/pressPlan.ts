@@ -2,8 +2,8 @@
  * Press one sewn plan.
  *
  * In      the laid block, its plane, and the plan as it is sewn.
- * Out     the plan with a way for every seam: fewest clashes, then fewest seams against their preference. Where the block asks for it, matching
- *         seams of matching units are pressed alike.
+ * Out     the plan with a way for every seam: fewest clashes, then fewest seams against their preference. In a block with `pressAlike` set, matching
+ *         seams of matching units are pressed the same way.
  */
 import type { Laid } from '../block/lay.ts'
 import type { Plan } from '../piecing/values.ts'

@@ -1,8 +1,8 @@
 /**
- * What is asked of each seam before anything is chosen: the maker's own word, a method's rule, a preference.
+ * The constraint on each seam before any pressing is chosen: the maker's request, a method's rule, or a preference.
  *
  * In      the laid block, its seams, and the seam ends inside each join.
- * Out     one constraint for each seam, and an information for each press entry of the block that found no seam.
+ * Out     one constraint for each seam, and a note for each press entry of the block that found no seam.
  * Source  geese toward their wings, flipped corners toward the corner [S3][S12]; away from bulk, else toward the darker fabric:
  *         [S79][S80] (to the darker fabric unless bulk matters more). Lightness is CIE L*, sRGB under D65.
  */
@@ -20,11 +20,11 @@ import { type Message, message, type PressNotKept } from '../values/messages.ts'
 
 export interface PressConstraints {
   readonly constraints: readonly PressConstraint[]
-  /** Places in the block's `press` list that are passed over, each with the reason. */
+  /** Entries of the block's `press` list that are skipped, each with the reason. */
   readonly passedOver: readonly { readonly entry: number; readonly reason: PressNotKept }[]
 }
 
-/** `units`: what is asked of the first seams, but for the maker's own word; all plans of a block begin with the same ones. */
+/** The constraints on the seams of a plan. `units`: those on the first seams before the maker's requests, which all plans of a block share. */
 export function constraintsOf(
   laid: Laid,
   plane: Plane,
@@ -38,7 +38,7 @@ export function constraintsOf(
   return withRequestedPressing(laid, plane, seams, sideOf, plain)
 }
 
-/** What is asked of a seam, but for the maker's own word on a place. */
+/** The constraint on a seam, before the maker's requests about places. */
 export function seamConstraint(laid: Laid, plane: Plane): (seam: Seam, ends: readonly [number, number], clockwise: 0 | 1) => PressConstraint {
   const lightness = new Map(laid.block.fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]))
   return (seam, ends, clockwise) => {
@@ -51,7 +51,7 @@ export function seamConstraint(laid: Laid, plane: Plane): (seam: Seam, ends: rea
   }
 }
 
-/** The maker's own word on a place goes before all else. */
+/** Adds the maker's requests about places, which override everything else. */
 export function withRequestedPressing(
   laid: Laid,
   plane: Plane,
@@ -82,7 +82,7 @@ const REQUESTED_OPEN = message('asked-for-unit')
 const GEESE_RULE = message('geese-rule')
 const CORNER_RULE = message('corner-rule')
 
-/** The side that a method's rule presses to: wings, or flipped corners, are always a patch by themselves. */
+/** The side that a method's rule presses to: a wing or a flipped corner is always a single patch. */
 function methodRule(laid: Laid, unit: Unit, { sides }: Seam): 0 | 1 | null {
   const method = methodOf(unit)
   if (method !== 'geese-4' && method !== 'corner-flip') return null
@@ -117,7 +117,7 @@ function passes(plane: Plane, seam: Seam, at: ExactPoint): boolean {
   return seam.path.slice(1).some((dot, place) => onStretch(plane.dots[seam.path[place] as number] as Dot, plane.dots[dot] as Dot, at))
 }
 
-/** Spares most seams the exact question: a place a whole step outside the box of a seam does not lie on it. */
+/** A quick check before the exact one: a place a whole step outside the box of a seam does not lie on it. */
 function near({ dots }: Plane, { path }: Seam, at: Dot): boolean {
   return ([0, 1] as const).every((axis) => {
     let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
@@ -156,7 +156,7 @@ function holds(corners: readonly Dot[], [x, y]: ExactPoint): boolean {
   )
 }
 
-/** Constraints of free seams: one value for all that prefer the same way for the same reason. */
+/** The constraint of a free seam; one shared value for all that prefer the same way for the same reason. */
 const free = (preference: 0 | 1 | null, why: Message): PressConstraint => ({ fixed: null, rule: null, preference, why })
 const both = (why: Message): readonly [PressConstraint, PressConstraint] => [free(0, why), free(1, why)]
 const AWAY = both(message('less-bulk'))

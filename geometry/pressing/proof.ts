@@ -9,7 +9,7 @@ import type { PressedPlan } from './plan.ts'
 import type { Crossing } from './values.ts'
 import { type ClashingChain, type Message, message } from '../values/messages.ts'
 
-/** Longer chains are named by their first seam and their length. */
+/** Chains longer than this are named by their first seam and their length. */
 const MOST_NAMED = 12
 
 export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): Message {

@@ -1,5 +1,5 @@
 /**
- * Sew the plans of a block from nothing: every join, where seams meet across it, and what is asked of its pressing.
+ * Sew the plans of a block from nothing: every join, where seams meet across it, and the constraint on its pressing.
  *
  * In      the laid block and its plane.
  * Out     a `PlanSewer`. The units are sewn once: every plan of a block begins with them.

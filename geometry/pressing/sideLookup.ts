@@ -2,7 +2,7 @@
  * Which patches a piece holds, in one step.
  *
  * In      the binary tree of seams over the patches.
- * Out     a question: is this patch on side 0 of that seam, on side 1, or in neither piece?
+ * Out     a lookup: whether a patch is on side 0 of a seam, on side 1, or in neither piece.
  * How     patches are listed so that every piece is one stretch of the list; a seam then needs only three numbers.
  */
 import type { Seam } from '../piecing/values.ts'
@@ -14,7 +14,7 @@ export function sideLookup(patches: number, seams: readonly Pick<Seam, 'sides'>[
   return sideLookupOf(patches, near, far)
 }
 
-/** The same by the numbers of the pieces on the two sides of each seam. */
+/** The same lookup from the numbers of the pieces on the two sides of each seam. */
 export function sideLookupOf(patches: number, near: Int32Array, far: Int32Array): SideOf {
   const pieces = patches + near.length
   const size = new Int32Array(pieces).fill(1, 0, patches)

@@ -38,7 +38,7 @@ export function tiedSeams(
   return { of, members }
 }
 
-/** Matching seams are tied as well, each to the next. */
+/** Ties matching seams as well, each to the next. */
 function withMatches(
   ties: readonly (readonly { other: number }[])[],
   matching: readonly (MatchingSeam | null)[] | null,

@@ -1,4 +1,4 @@
-/** What the pressing room shares. */
+/** The types that the pressing room shares. */
 import type { Message } from '../values/messages.ts'
 import type { Verdict } from '../values/report.ts'
 
@@ -32,7 +32,7 @@ export interface Bulk {
   readonly ends: readonly [number, number]
 }
 
-/** What is asked of one seam before anything is chosen. */
+/** The constraint on one seam before any pressing is chosen. */
 export interface PressConstraint {
   readonly fixed: Toward | null
   readonly rule: 'asked' | 'method' | null
@@ -43,7 +43,7 @@ export interface PressConstraint {
 export interface Pressed {
   readonly toward: readonly Toward[]
   readonly clashes: number
-  /** Clashes that no pressing of these seams can be below: fewer than `clashes` only where a search was cut short. */
+  /** A lower bound on the clashes of any pressing of these seams; below `clashes` only where a search was cut short. */
   readonly atLeast: number
   readonly against: number
   /** Numbers of the crossings that clash. */

@@ -2,7 +2,7 @@
  * Choose between plans: a stage above planning, which presses each and takes the best.
  *
  * In      the laid block (its `order`), and the way to divide, sew and press one plan.
- * Out     the plan taken; and the others, pressed too, for those who want to know what another order would do.
+ * Out     the plan taken; and the others, pressed too, to show what another order would do.
  * Chosen  fewest set-in and partial joins, then fewest clashes, then fewest seams against their preference, then fewest different pieces; rows before
  *         columns before sections where all is equal.
  */
@@ -14,14 +14,14 @@ import type { Plans } from './sewing.ts'
 
 const NAMES = ['rows', 'columns', 'sections'] as const
 
-/** Peeling strip by strip takes as many rounds as there are strips: beyond this many units only halves are tried. */
+/** Peeling strip by strip takes one round for each strip: with more units than this, only halves are tried. */
 const PEELED_UNITS = 2_000
 
-/** Up to this many units, plans that sew straight and nest are compared with others all the same, that many other first cuts among them. */
+/** Up to this many units, a plan that sews straight and nests is still compared with others, several other first cuts among them. */
 const COMPARED_UNITS = 64
 const FIRST_CUTS = 5
 
-/** Patches above which only the plan taken is kept: then no other order is offered as a fix. */
+/** With more patches than this only the chosen plan is kept: then no other order is offered as a fix. */
 const KEPT_PATCHES = 20_000
 
 type PressChoice = (choice: PlanChoice) => PressedPlan
@@ -30,7 +30,7 @@ export function choosePlan(laid: Laid, fingerprints: FingerprintCache | null, pr
   const order = laid.block.order ?? 'auto'
   if (order !== 'auto') {
     const taken = bestBy(laid, order, pressChoice)
-    // Another order is only of use where this one clashes.
+    // Another order helps only where this one clashes.
     const others = taken.pressed.clashes === 0 ? [] : NAMES.filter((name) => name !== order).map((name) => bestBy(laid, name, pressChoice))
     return { taken, others }
   }
@@ -40,10 +40,10 @@ export function choosePlan(laid: Laid, fingerprints: FingerprintCache | null, pr
   return { taken, others: all.filter((plan) => plan !== taken) }
 }
 
-/** The best plan, each forgotten as soon as another is better: large blocks would not fit twice. */
+/** The best plan, dropping each as soon as another is better: large blocks would not fit in memory twice. */
 function bestOneByOne(laid: Laid, fingerprints: FingerprintCache | null, pressChoice: PressChoice): PressedPlan {
   return NAMES.reduce<PressedPlan | null>((best, name) => {
-    // Nothing is better than no clash and nothing against its preference.
+    // Nothing beats a straight plan without clashes and without a seam against its preference.
     if (best !== null && crookedness(best) + best.pressed.clashes + best.pressed.against === 0) return best
     const plan = bestBy(laid, name, pressChoice)
     return best === null || better(laid, plan, best, fingerprints) ? plan : best
@@ -56,11 +56,11 @@ function bestBy(laid: Laid, name: Plan['name'], pressChoice: PressChoice): Press
   const sections = name === 'sections' || middle.seams.some(({ stage }) => stage === 'section')
   const settled = crookedness(middle) === 0 && middle.pressed.clashes === 0
   if (!sections || laid.block.units.length > (settled ? COMPARED_UNITS : PEELED_UNITS)) return middle
-  // Peeling may sew straight, or nest, what halving does not; where the two are as good it sews round after round, as makers do.
+  // Peeling may sew straight, or nest, what halving does not; where the two tie, peeling is taken: it sews round after round, as makers do.
   const outside = pressChoice({ name, cutOrder: 'outside', skippedCuts: 0 })
   const best = simpler(laid, middle, outside) ? middle : outside
   if (name !== 'sections' || laid.block.units.length > COMPARED_UNITS || crookedness(best) > 0) return best
-  // Another first cut may leave pieces that are alike: four paws, five four-patches.
+  // Another first cut may leave matching pieces: four paws, five four-patches.
   return Array.from({ length: FIRST_CUTS }, (_, cut) => pressChoice({ name, cutOrder: 'middle', skippedCuts: cut + 1 })).reduce(
     (found, plan) => (simpler(laid, plan, found) ? plan : found),
     best,
@@ -77,7 +77,7 @@ function better(laid: Laid, plan: PressedPlan, best: PressedPlan, fingerprints: 
   ])
 }
 
-/** Of plans of one name: fewest clashes, then fewest different shapes of pieces, then fewest seams against their preference, then fewest joins one after another. */
+/** Compares plans of one name: fewest clashes, then fewest different shapes of pieces, then fewest seams against their preference, then fewest joins one after another. */
 function simpler(laid: Laid, plan: PressedPlan, best: PressedPlan): boolean {
   return isLess([
     () => crookedness(plan) - crookedness(best),

@@ -2,7 +2,7 @@
  * How many clashes lie at each place of a block, to compare it before and after a fix.
  *
  * In      a laid block, its plane and a pressed plan.
- * Out     counts by place, in cells; so that places are the same however finely a cell is cut into steps.
+ * Out     counts by place, in cells, so that places compare equal however finely a cell is divided into steps.
  */
 import type { Laid } from '../block/lay.ts'
 import type { Dot } from '../plane/points.ts'
@@ -26,7 +26,7 @@ export function clashPlace({ den }: Laid, plane: Plane, { dot }: Crossing): stri
   return `${x / den},${y / den}`
 }
 
-/** Whether what clashed at a place clashes there no more, or less, and nothing clashes elsewhere that did not. */
+/** Whether there are fewer clashes at a place than before, and no new ones elsewhere. */
 export function isFixed(before: ClashPlaces, after: ClashPlaces, place: string): boolean {
   if ((after.get(place) ?? 0) >= (before.get(place) ?? 0)) return false
   return [...after].every(([other, count]) => count <= (before.get(other) ?? 0))

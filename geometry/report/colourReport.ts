@@ -1,5 +1,5 @@
 /**
- * What is said of a block's colours: which neighbours blur, and other colourings with their batches and clashes.
+ * The report on a block's colours: which neighbours blur, and other colourings with their batches and clashes.
  *
  * In      a block that has been read.
  * Out     pairs of fabrics that touch along seams and are nearly as light as each other; a page of colourings.
@@ -18,7 +18,7 @@ import type { Dot } from '../plane/points.ts'
 import { sewBlock } from './report.ts'
 import type { Sewing } from './sewing.ts'
 
-/** L* of 100 below which two neighbours can hardly be told apart from across the room. */
+/** The difference in L* (of 100) below which two neighbours can hardly be distinguished from across the room. */
 export const BLURS_BELOW = 8
 
 export interface Blur {
@@ -31,7 +31,7 @@ export interface Blur {
   readonly lines: readonly (readonly [readonly [number, number], readonly [number, number]])[]
 }
 
-/** The longest first; of equal ones as they are met. */
+/** Pairs of fabrics that blur, the longest first; ties in the order found. */
 export function blurs(block: Block, below = BLURS_BELOW): Blur[] {
   const laid = lay(block)
   const { edges, dots } = planeOf(laid)
@@ -53,7 +53,7 @@ export function blurs(block: Block, below = BLURS_BELOW): Blur[] {
   return [...found.values()].sort((one, other) => other.length - one.length)
 }
 
-/** What a colouring changes, to be taken with `colourPatches`. */
+/** The patches a colouring changes, for `colourPatches`. */
 export const coloursOf = ({ slots }: Pick<Colourings, 'slots'>, { fabrics }: Colouring): PatchColour[] =>
   slots.map((slot, place) => ({ ...slot, fabric: fabrics[place] as string }))
 
@@ -71,7 +71,7 @@ export interface ColouringPage extends Omit<Colourings, 'colourings' | 'present'
   readonly count: number
 }
 
-/** Works out all colourings once, and judges those of one page after the other as they are asked for. */
+/** Finds all colourings once, and judges each page of them when it is requested. */
 export function colouringPages(block: Block, request: ColouringRequest): (from: number, count: number) => ColouringPage {
   const sewing = sewBlock(block, 'quick')
   const { laid } = sewing
@@ -94,7 +94,7 @@ export function colouringPages(block: Block, request: ColouringRequest): (from: 
   })
 }
 
-/** Colours say nothing about which seams clash, unless matching units are pressed alike: then they say which are alike, and each colouring is sewn. */
+/** Colours say nothing about which seams clash, unless matching units are pressed the same way: then colours decide which units match, and each colouring is sewn. */
 function clashCounter(sewing: Sewing): (colours: readonly PatchColour[]) => number | null {
   const clashesOf = ({ plans }: Sewing): number | null => plans?.taken.pressed.clashes ?? null
   const { block } = sewing.laid

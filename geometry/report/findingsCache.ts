@@ -1,8 +1,8 @@
 /**
- * What was said of a block before an edit, kept where it still holds.
+ * Report rows from before an edit, kept where they are still right.
  *
- * In      patches, seams and crossings as they come, in order; an edit leaves those it does not touch the very same objects.
- * Out     the very rows that were made of them before.
+ * In      patches, seams and crossings as they come, in order; an edit keeps the objects it does not touch.
+ * Out     the same row objects that were made from them before.
  */
 import type { LaidPatch } from '../block/lay.ts'
 import type { CutListCache } from '../cutting/cutListCache.ts'

@@ -1,10 +1,10 @@
 /**
- * What to do about a clash: each fix, applied, takes that clash away and makes no other.
+ * What to do about a clash: each fix, once applied, removes that clash and adds no other.
  *
  * In      the laid block and its plane, the pressed plan, the other orders pressed as well, and the way to sew a changed block.
  * Out     for each clashing crossing, by its number, at least one fix.
  * How     a fix is tried, not guessed: constraints are changed as the fix would change them and everything tied to those seams is pressed again; for a
- *         turned unit the pipeline runs on the changed block. So this is a stage above planning.
+ *         turned unit the pipeline runs on the changed block. So this stage stands above planning.
  */
 import type { Laid } from '../block/lay.ts'
 import type { Plane } from '../plane/subdivide.ts'
@@ -61,7 +61,7 @@ export function fixesOf(
   return found
 }
 
-/** Press again with some constraints changed; only what is tied to them can change. `crossings`: the numbers of those that were pressed again. */
+/** Presses again with some constraints changed; only seams tied to them can change. `crossings`: the numbers of those that were pressed again. */
 function pressAgain(
   { plan, groups }: Trial,
   changed: ReadonlyMap<number, PressConstraint>,
@@ -86,7 +86,7 @@ function pressAgain(
   return { crossings, pressed: pressAlike(local, shareChoices(constraints, matching)) }
 }
 
-/** Whether, with some constraints changed, a clash is gone and no other has come. */
+/** Whether, with some constraints changed, a clash is gone and no other has appeared. */
 function helps(trial: Trial, clash: number, changed: ReadonlyMap<number, PressConstraint>): boolean {
   const { crossings, pressed } = pressAgain(trial, changed)
   return pressed.clashing.every((index) => crossings[index] !== clash && trial.clashing.has(crossings[index] as number))
@@ -101,7 +101,7 @@ function liftRule(trial: Trial, clash: number, seam: number): Fix[] {
   return [{ do: 'press', what: id, message: message('lift-rule', { unit: id }) }]
 }
 
-/** The constraints of a unit's own seams, were its method's rule lifted; the maker's own words stay. */
+/** The constraints of a unit's own seams with its method's rule lifted; the maker's requests stay. */
 function withoutRule({ laid, plane, plan }: Trial, unit: number): Map<number, PressConstraint> {
   const own = plan.seams.flatMap((seam, index) => (seam.unit === unit ? [index] : []))
   const block = { ...laid.block, press: [], units: laid.block.units.map((one, index) => (index === unit ? { ...one, pressFree: true } : one)) }
@@ -117,7 +117,7 @@ function withoutRule({ laid, plane, plan }: Trial, unit: number): Map<number, Pr
   )
 }
 
-/** Only where both seams are the maker's own word: a free seam that could be turned would have been. */
+/** Only where the maker requested both seams: a free seam that could be turned would have been. */
 function otherWay({ plan, clashing }: Trial, clash: number, seam: number): Fix[] {
   const crossing = plan.met.crossings[clash] as Crossing
   if (plan.constraints[seam]?.rule !== 'asked' || crossing.seams.length !== 2) return []

@@ -51,7 +51,7 @@ export function joinsOf({ laid, plane }: Sewing, plan: PressedPlan, cache: Findi
 
 const finishedAfter = ({ finishedAfter: after }: Seam): Pick<Join, 'finishedAfter'> => (after === null ? {} : { finishedAfter: joinId(after) })
 
-/** By seam: 1 where turning it, with those that are pressed alike, would cost a clash. */
+/** By seam: 1 where turning it, with the seams that match it, would cost a clash. */
 function costlyTurns({ met, pressed, seams, matched }: PressedPlan): Uint8Array {
   const choice = (seam: number): number => matched?.shared.choiceOf[seam] ?? seam
   const cost = new Int32Array(seams.length)
@@ -67,7 +67,7 @@ function costlyTurns({ met, pressed, seams, matched }: PressedPlan): Uint8Array 
   return Uint8Array.from(seams, (_, seam) => ((cost[choice(seam)] as number) > 0 ? 1 : 0))
 }
 
-/** `last`: what was said before an edit; the very same again where nothing else is to be said. */
+/** How a join is pressed and why. `last`: the row from before an edit, returned again where nothing differs. */
 function pressOf(toward: Toward, constraint: PressConstraint, costly: boolean, last: Join['press'] | undefined): Join['press'] {
   const [rule, why] = reasonOf(toward, constraint, costly)
   return last?.toward === toward && last.rule === rule ? last : { toward, rule, why }

@@ -1,12 +1,12 @@
 /**
  * Findings that follow edits: the pipeline with a cache, so that each answer costs what the edit changed.
  *
- * In      blocks one after the other; an edit leaves the units it does not touch the very same objects (units are never changed in place). Any block may
+ * In      blocks one after the other; an edit keeps the unit objects it does not touch (units are never changed in place). Any block may
  *         follow any other.
- * Out     for each exactly what `findings` says of it.
+ * Out     for each exactly what `findings` gives.
  * How     only lines of the plane on which a patch changed are cut again, only pieces with a part that changed are sewn again (see `IncrementalSew`), and
- *         rows about the very same patch, seam or crossing are kept. Where the grid, the measure, the borders or the fabrics change, or a cell needs to
- *         be cut into more steps, the cache begins again.
+ *         rows about the same patch, seam or crossing object are kept. Where the grid, the measure, the borders or the fabrics change, or a cell needs
+ *         more steps, the cache starts again.
  */
 import { editablePlaneOf } from '../block/blockPlane.ts'
 import { type Laid, lay } from '../block/lay.ts'
@@ -22,8 +22,8 @@ import { findingsOf, sewBlock } from './report.ts'
 import type { SewingCache } from './sewing.ts'
 
 /**
- * A function to be called with each block in turn. What the cut list keeps holds for other fabrics and another grid too, so it
- * outlives all else that is kept.
+ * A function to be called with each block in turn. The cut list's cache is still right for other fabrics and another grid, so it
+ * outlives all other caches.
  */
 export function liveFindings(cutList: CutListCache = cutListCache()): (block: Block) => Findings {
   let cache: LiveCache | null = null
@@ -32,17 +32,17 @@ export function liveFindings(cutList: CutListCache = cutListCache()): (block: Bl
     try {
       return findingsOf(sewBlock(block, 'quick', cache), cache.findings)
     } catch (error) {
-      // What is kept may be half changed.
+      // The caches may be half updated.
       cache = null
       throw error
     }
   }
 }
 
-/** So many times more dots than there were at first: most lie where no patch is any more. */
+/** The cache starts again when there are this many times the dots there were at first: most lie where no patch is any more. */
 const MOST_DOTS = 2
 
-/** One run of edits on one grid: everything that is kept from block to block. */
+/** The caches for a series of edits on one grid. */
 interface Kept {
   readonly first: Block
   readonly plane: Subdivision
@@ -111,7 +111,7 @@ class LiveCache implements SewingCache {
   }
 }
 
-/** Whether what is kept is of use for a block. */
+/** Whether the caches can be used for a block. */
 function follows({ first, laid, plane, dots, sewing }: Kept, block: Block): boolean {
   if (block === laid.block) return true
   const { grid, measure, borders, fabrics, units } = block
@@ -125,7 +125,7 @@ interface Moves {
   readonly numbers: Int32Array | null
   readonly changed: readonly number[] | null
 }
-/** What an edit changed: patches by their numbers before and now, and the parts that are new; null where others have other numbers now. */
+/** What an edit changed: patches by their numbers before and now, and the parts that are new; null where other parts have new numbers. */
 function movesOf(before: Laid, now: Laid): Moves {
   const [old, units] = [before.block.units, now.block.units]
   const was = placesBefore(old, units)

@@ -26,7 +26,7 @@ function patchRow(laid: Laid, { id, unit, name, fabric, corners }: LaidPatch, ce
 /** A unit may lie beyond the grid, where a border would be: its corners are as they are drawn. */
 const asDrawn = ({ den }: Laid, [x, y]: Dot): ReportPoint => [toFile(rational(x, den)), toFile(rational(y, den))]
 
-/** Of a border strip, in square cells. */
+/** The area of a border strip, in square cells. */
 function stripArea({ places }: Laid, corners: readonly Dot[]): number {
   const [from, , to] = corners as readonly [Dot, Dot, Dot]
   const wide = toNumber(places.x(to[0])) - toNumber(places.x(from[0]))

@@ -1,7 +1,7 @@
 /**
  * Sizes of the block and of the pieces it is sewn from, in the measure's unit.
  *
- * Finished is the size in the sewn block; unfinished has a seam allowance on every side more.
+ * Finished is the size in the sewn block; unfinished adds a seam allowance on every side.
  */
 import type { Laid, LaidPatch } from '../block/lay.ts'
 import { cellOf, seamOf } from '../block/lengthsOf.ts'
@@ -33,7 +33,7 @@ export interface Extent {
   readonly area: bigint
 }
 
-/** The unfinished size of each piece that a seam makes. Seams are asked for in sewing order. */
+/** The unfinished size of each piece that a seam makes. Call it with the seams in sewing order. */
 export class PieceSizes {
   private readonly laid: Laid
   private readonly cell: Rational

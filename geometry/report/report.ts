@@ -7,7 +7,7 @@
  *
  * A stage hands on what later ones need, and none calls an earlier one back. Two stages stand above planning: choosing a plan presses several, and
  * trying a fix runs the pipeline on a changed block. A layout that leaves a gap, overlaps or runs beyond the grid is not sewn: then everything
- * that needs joins is empty, and the rest is said all the same.
+ * that needs joins is empty, and the rest is reported all the same.
  * Everything else in this room starts here: layers, settings, colours, and the findings that follow edits (the same stages, with a cache).
  */
 import { gridPlaneOf, planeOf } from '../block/blockPlane.ts'
@@ -47,13 +47,13 @@ export function report(block: Block): Report {
   return { ...findingsOf(sewing), ditch: sewing.plans === null ? NO_DITCH : quilt(sewing.laid, sewing.plane) }
 }
 
-/** Everything but the quilting route, layers of fabric and matching pieces, which take longer than a hand waits. */
+/** Everything but the quilting route, layers of fabric and matching pieces, which take too long for every edit. */
 export const findings = (block: Block): Findings => findingsOf(sewBlock(block, 'quick'))
 
 /**
  * From the block to its pressed plan.
  *
- * In      a block; how deep to go; what is kept from the block before, where it follows edits.
+ * In      a block; how deep to go; the cache from the previous block, where it follows edits.
  * Out     everything that later stages read. `plans` is null where the layout cannot be sewn.
  */
 export function sewBlock(block: Block, depth: Depth, cache: SewingCache | null = null): Sewing {
@@ -72,13 +72,13 @@ export function sewBlock(block: Block, depth: Depth, cache: SewingCache | null =
   return depth === 'quick' ? sewing : withLayers(sewing, plans.taken)
 }
 
-/** Patches above which layers of fabric are not counted. */
+/** With more patches than this, layers of fabric are not counted. */
 const MOST_LAYERED = 12_000
 
 /** Whether a block is small enough for its layers of fabric to be counted, if it can be sewn. */
 export const hasLayers = (block: Block): boolean => patchCount(block) <= MOST_LAYERED
 
-/** The fabric as it lies once the plan taken is pressed; of pressings that are equal otherwise, one with less bulk is taken. */
+/** Adds the folded fabric of the chosen plan; where pressings are otherwise equal, one with less bulk is chosen. */
 function withLayers(sewing: Sewing, taken: PressedPlan): Sewing {
   const { laid, plane, plans } = sewing
   if (plans === null || !hasLayers(laid.block)) return sewing
@@ -87,10 +87,10 @@ function withLayers(sewing: Sewing, taken: PressedPlan): Sewing {
   return reduced === null ? sewing : { ...sewing, plans: { ...plans, taken: reduced.plan }, layers: { folds, thickest: reduced.thickest } }
 }
 
-/** Patches above which the least fabric is found at once and not proved. */
+/** With more patches than this, the fabric to buy is a quick answer, not proved to be the least. */
 const PROVED_FABRIC = 20_000
 
-/** What is said of a block, sewn or not. `cache`: what was said before an edit is kept where it still holds. */
+/** The findings of a block, sewn or not. `cache`: rows from before an edit are kept where they are still right. */
 export function findingsOf(sewing: Sewing, cache: FindingsCache | null = null): Findings {
   const { laid, faults, depth, plans } = sewing
   const { block } = laid
@@ -115,7 +115,7 @@ export function findingsOf(sewing: Sewing, cache: FindingsCache | null = null): 
 
 type SewnParts = Pick<Report, 'joins' | 'pressing' | 'crooked' | 'repeats' | 'bulk' | 'meetings' | 'edges'>
 
-/** What needs joins. */
+/** The parts of the findings that need joins. */
 function sewnParts(sewing: Sewing, taken: PressedPlan, others: readonly PressedPlan[], cache: FindingsCache | null): SewnParts {
   const { laid, plane, depth, layers } = sewing
   const { pressed, seams, proved } = taken

@@ -1,11 +1,11 @@
 /**
- * Results made for a list of things, reused for the very same things when the list comes again with a few others in between.
+ * Results for a list of objects, reused for the same objects when the list comes again with a few others in between.
  *
- * In      `begin` once for each pass; then for each thing in turn: what was made of it in the last pass (`reuse`), and what is made now (`keep`).
+ * In      `begin` once for each pass; then for each object in turn: its result from the last pass (`reuse`), and its new result (`keep`).
  * Out     `reuse`: the last result, or undefined. `keep`: the result it was given.
  */
 
-/** How far ahead a thing is looked for: an edit puts few others in between. */
+/** How far ahead an object is looked for: an edit puts few others in between. */
 const LOOK_AHEAD = 40
 
 interface Pass<Thing, Result> {

@@ -4,7 +4,7 @@
  * In      a block, the columns and rows of the setting, and how copies may be turned and pressed.
  * Out     how each copy lies, the seams between copies (joined into rows, then row to row) with their pressing, every meeting on them, the number of
  *         clashes and whether fewer are possible. Positions in cells of the whole setting, borders of the blocks included.
- * Source  two pressing versions set alternately for odd grids, all alike for even ones [S82]; it speaks of the short seams.
+ * Source  two pressing versions set alternately for odd grids, all the same for even ones [S82]; it refers to the short seams.
  */
 import { cellOf, seamOf } from '../block/lengthsOf.ts'
 import type { Block, Turn } from '../values/block.ts'
@@ -21,7 +21,7 @@ import { type Message, message } from '../values/messages.ts'
 export type { SettingRequest } from '../neighbours/setting.ts'
 export { PRESSINGS, TURNINGS } from '../neighbours/setting.ts'
 
-/** Copies across and down: beyond this a quilt is no longer one bed's. */
+/** The most copies across or down: more than any bed quilt needs. */
 export const MOST_COPIES = 100
 
 interface SettingJoin {
@@ -58,7 +58,7 @@ export interface SettingReport {
   readonly meetings: readonly SettingMeeting[]
   /** Between copies, inside all of them, and both. */
   readonly clashes: { readonly between: number; readonly inside: number; readonly total: number }
-  /** No turning and pressing allowed here has fewer between copies. */
+  /** A lower bound on the clashes between copies, over all allowed turns and pressings. */
   readonly atLeast: number
   readonly proved: boolean
   /** Clashes between copies that would be left if every other copy, or those that gain by it, were pressed against its methods' rules. */
@@ -248,7 +248,7 @@ function between(shown: ShownEdges, { columns, rows, states }: ChosenSetting): P
   return { joins, meetings }
 }
 
-/** Short seams one above the other are pressed by turns left and right; which of the two ways, the seam ends inside them decide. */
+/** Short seams one above the other are pressed by turns left and right; the seam ends inside them decide which way comes first. */
 function shortPresses(
   columns: number,
   rows: number,
@@ -296,7 +296,7 @@ function reasons(
   return byHand ? said : [...said, ...ruleOfThumb(shown, chosen, turn, press)]
 }
 
-/** What is printed about blocks of odd and even numbers of units a side, and where the geometry differs. */
+/** The printed rule of thumb for blocks with an odd or even number of units a side, and where the geometry differs from it. */
 function ruleOfThumb({ edges }: ShownEdges, { clashes }: ChosenSetting, turn: SettingRequest['turn'], press: SettingRequest['press']): Message[] {
   const units = 1 + new Set((edges[0] ?? []).filter(({ corner }) => corner === null).map(({ place }) => toFile(place))).size
   if (turn !== 'none' || press === 'free' || units === 1) return []

@@ -1,4 +1,4 @@
-/** One sewn block as the pipeline hands it on, and what may be kept of it from one edit to the next. */
+/** One sewn block as the pipeline hands it on, and the caches kept from one edit to the next. */
 import type { Laid } from '../block/lay.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import type { Thickest } from '../pressing/layers/countLayers.ts'
@@ -18,17 +18,17 @@ export interface Sewing {
   readonly faults: readonly Problem[]
   readonly depth: Depth
   readonly plans: Plans | null
-  /** The fabric as it lies; null where it was not asked for, or where the block has too many patches or folds. */
+  /** The folded fabric; null in a `quick` run, or where the block has too many patches or folds. */
   readonly layers: { readonly folds: Folds; readonly thickest: Thickest } | null
 }
 
-/** The plan that is taken, and others that were pressed, for those who want to know what another order would do. */
+/** The plan that is taken, and others that were pressed, to show what another order would do. */
 export interface Plans {
   readonly taken: PressedPlan
   readonly others: readonly PressedPlan[]
 }
 
-/** The first stages of the pipeline for a block that is edited: they give what they would give from nothing, at the cost of what an edit changed. */
+/** The first stages of the pipeline for a block that is edited: the same results as from nothing, at the cost of what an edit changed. */
 export interface SewingCache {
   lay(block: Block): Laid
   subdivide(laid: Laid): Plane

@@ -2,8 +2,8 @@
  * What a maker should know of a plan that can be sewn.
  *
  * In      the sewn block and its plan.
- * Out     problems that are no errors: seams that are not straight, the maker's own words on pressing that were passed over, and seams of matching units
- *         that are settled in different ways. Places in cells.
+ * Out     problems that are no errors: seams that are not straight, the maker's pressing requests that were skipped, and seams of matching units
+ *         that are fixed in different ways. Places in cells.
  */
 import type { Seam } from '../piecing/values.ts'
 import type { Dot } from '../plane/points.ts'
@@ -35,7 +35,7 @@ function passedOver({ laid }: Sewing, plan: PressedPlan): Problem[] {
   })
 }
 
-/** Seams that match in matching units, yet are settled in different ways. */
+/** Matching seams of matching units that are fixed in different ways. */
 function conflicts(sewing: Sewing, { seams, matched }: PressedPlan): Problem[] {
   return (matched?.shared.conflicting ?? []).map((seam): Problem => {
     const { path, unit } = seams[seam] as Seam

@@ -1,8 +1,8 @@
 /**
- * Units that may be turned or mirrored without changing the picture: then their seams run otherwise, and a clash may be gone.
+ * Units that may be turned or mirrored without changing the picture: then their seams run differently, and a clash may disappear.
  *
  * In      the laid block, its plane, the pressed plan, one of its clashes; and the way to sew a changed block.
- * Out     a fix for each such turning that takes the clash away and makes no other.
+ * Out     a fix for each such turning that removes the clash and adds no other.
  * How     a turning is tried, not guessed: the pipeline runs on the block with the unit turned. Only in blocks small enough to do so at once.
  */
 import type { Laid } from '../block/lay.ts'
@@ -16,7 +16,7 @@ import { type ClashPlaces, clashPlace, clashPlaces, isFixed } from './clashPlace
 import type { Sewing } from './sewing.ts'
 import { message } from '../values/messages.ts'
 
-/** Units in a block, and turnings tried in it. */
+/** The most units in a block, and the most turnings tried in it. */
 const MOST_UNITS = 64
 const MOST_TRIES = 12
 
@@ -63,7 +63,7 @@ export class UnitTurns {
   }
 }
 
-/** Other turnings of a unit that show the same view and are sewn otherwise. */
+/** Other turnings of a unit that show the same view but are sewn differently. */
 function sameView(unit: BoxUnit): { turn: Turn; mirror: boolean }[] {
   const [view, sewn] = [viewOf(unit), sewnOf(unit)]
   const [w, h] = unit.size

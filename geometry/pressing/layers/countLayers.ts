@@ -4,8 +4,8 @@
  * In      the fabric as it lies (see `folds.ts`).
  * Out     the most layers and a point well inside the thickest place; or convex cells, each with its layers; null where the cloth lies in so many slivers
  *         that counting them would keep the maker waiting.
- * How     the block is cut into squares; in each, the pieces that reach into it are laid on it one by one. No square can be thicker than the number of
- *         pieces that reach into it, so the thickest is found by looking at the fullest squares first.
+ * How     the block is cut into squares; in each, the pieces that reach into it are overlaid one by one. No square can have more layers than
+ *         pieces that reach into it, so the fullest squares are counted first.
  */
 import { areaOf, type Convex, type Counted, clip, middleOf, overlay, type Patience, patient, sidesOfConvex } from '../../plane/convex.ts'
 import { type Rational, toNumber } from '../../exact/rational.ts'
@@ -43,7 +43,7 @@ export function thickest(plies: readonly Ply[], place: LayerBounds, allowance: n
       const area = areaOf(poly)
       if (layers > most) [most, spread, widest] = [layers, 0, 0]
       spread += area
-      // Of places as thick, the widest: the one a finger finds.
+      // Where several places are as thick, the widest is the one a finger finds.
       if (area <= widest * (1 + 1e-6)) continue
       widest = area
       at = middleOf(poly)
@@ -146,7 +146,7 @@ export function layersNear(
   patience: Patience = patient(),
 ): number | null {
   const { allowance } = folds
-  // Fabric is folded over by no more than an allowance at a time, and seldom more than a few times at one point.
+  // Each fold moves fabric by at most an allowance, and few folds meet at one point.
   const only = patchesNear(folds, [x, y], 7 * allowance)
   const plies = folded(folds, toward, only, patience)
   const place = { x0: x - allowance, y0: y - allowance, x1: x + allowance, y1: y + allowance }

@@ -2,7 +2,7 @@
  * The cut shape of a patch: one allowance larger than finished on every side.
  *
  * In      a patch's corners (whole-number steps, clockwise) and the allowance in cells.
- * Out     convex pieces that fill the cut shape without lying on each other, in cells. Sharp tips are cut off where they would reach further than
+ * Out     convex pieces that fill the cut shape without overlapping, in cells. Sharp tips are cut off where they would reach further than
  *         `TIP` allowances: no maker leaves longer ones.
  */
 import type { Laid } from '../../block/lay.ts'
@@ -24,7 +24,7 @@ const at = (points: readonly Point[], index: number): Point => points[(index + p
 
 const cross = ([ax, ay]: Point, [bx, by]: Point, [cx, cy]: Point): number => (bx - ax) * (cy - ay) - (by - ay) * (cx - ax)
 
-/** Above nothing at an outer corner of a clockwise polygon (y down). */
+/** Positive at an outer corner of a clockwise polygon (y down). */
 const turnAt = (points: readonly Point[], index: number): number => cross(at(points, index - 1), at(points, index), at(points, index + 1))
 
 /** Where the two sides at a corner meet once moved out by one allowance; two points where the tip is cut off. */

@@ -5,7 +5,7 @@
  * Out     the pieces of fabric of the whole block as they lie, allowances folded; from them the thickest spot, or the block cut into cells by layers.
  * How     each patch begins as its cut shape, one allowance larger than finished. Join by join, the allowance of the side that the seam is pressed
  *         to is folded back over the seam, and that of the other side lies flat under it; pressed open, each is folded back. Then what
- *         reaches beyond the unfinished outline of the new piece (the ears at the seam's ends) is trimmed away. Counting the pieces over a point gives its layers.
+ *         reaches beyond the unfinished outline of the new piece (the ears at the seam's ends) is trimmed away. The pieces over a point are its layers.
  * Bounds  see `convex`: doubles, for bulk only.
  * Source  three layers on one side and one on the other: by arithmetic; trimming ears: common practice, no source.
  */
@@ -57,14 +57,14 @@ interface Folding {
   readonly finishing: boolean
 }
 
-/** All that does not depend on how seams are pressed: worked out once, folded often. */
+/** Everything that does not depend on how seams are pressed: computed once, used for many foldings. */
 export interface Folds {
   readonly laid: Laid
   readonly seams: readonly Seam[]
   readonly clockwise: readonly (0 | 1)[]
   /** Width of one allowance, in cells. */
   readonly allowance: number
-  /** What is folded after each seam: itself, then the partial seams it lets finish. */
+  /** The seams folded after each seam is sewn: that seam, then the partial seams it finishes. */
   readonly after: readonly (readonly Folding[])[]
   readonly middles: readonly Point[]
   /** Boxes of the patches, in cells. */
@@ -117,7 +117,7 @@ function boxOfCorners(laid: Laid, corners: readonly Dot[]): [number, number, num
   return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)]
 }
 
-/** The places of the path between which both pieces of a seam already lie: all of it, but for a partial seam. */
+/** The stretch of the path along which both pieces of a seam are already there: all of it, except for a partial seam. */
 function sewnStretch(plane: Plane, seam: Seam, index: number, sideOf: SideOf): { from: number; to: number } {
   const last = seam.path.length - 1
   if (seam.finishedAfter === null) return { from: 0, to: last }
@@ -168,7 +168,7 @@ function earAt(laid: Laid, plane: Plane, dot: number, inner: number): number {
   return most
 }
 
-/** The two sides of the new piece's unfinished outline at the end of a seam; nothing at an inner corner. */
+/** The two sides of the new piece's unfinished outline at the end of a seam; none at an inner corner. */
 function trimAt(laid: Laid, plane: Plane, dot: number, index: number, sideOf: SideOf, allowance: number): Trim[] {
   const at = laid.places.cells(plane.dots[dot] as Dot)
   const halves: { half: Half; dx: number; dy: number }[] = []
@@ -215,12 +215,12 @@ export const MOST_CORNERS = 1_000
 /** Pieces of fabric in a block: a patch is seldom folded into more than five. */
 const MOST_PLIES = 200_000
 
-/** Pieces passed by with a glance at their boxes, for one that is cut. */
+/** How many box comparisons cost as much as cutting one piece. */
 const GLANCES = 32
 
 /**
- * All the fabric of the block as it lies once sewn; `only` keeps to some patches and the seams between them. Null where it would be folded into more
- * pieces than anyone waits for, as where allowances are wider than the patches themselves.
+ * All the fabric of the block as it lies once sewn; `only` limits it to some patches and the seams between them. Null where it would be folded into too
+ * many pieces to count, for instance where allowances are wider than the patches themselves.
  */
 export function folded(
   folds: Folds,
@@ -254,7 +254,7 @@ export function folded(
   return held.flatMap((plies) => plies ?? [])
 }
 
-/** Stops halfway where patience runs out. */
+/** Folds one seam; stops halfway where patience runs out. */
 function foldSeam(folds: Folds, folding: Folding, toward: Toward, near: Ply[], far: Ply[], patience: Patience): void {
   const pieces = [near, far] as const
   for (const side of [0, 1] as const) {
@@ -301,7 +301,7 @@ export function foldsOver(folds: Folds, { seam, creases, finishing }: Folding, t
 
 const sideIs = ([x, y]: Point, { nx, ny, c }: Half): boolean => nx * x + ny * y <= c
 
-/** What reaches over the line, within one allowance of it and along the seam, is laid back. */
+/** Folds back whatever reaches over the line, within one allowance of it and along the seam. */
 function foldBack(plies: Ply[], over: FoldOver): void {
   const count = plies.length
   for (let index = 0; index < count; index++) {
@@ -313,7 +313,7 @@ function foldBack(plies: Ply[], over: FoldOver): void {
   }
 }
 
-/** The part of a piece that is folded back, as it then lies, and what stays where it is; null where nothing reaches over. */
+/** The part of a piece that is folded back, in its new place, and the part that stays; null where nothing reaches over. */
 export function laidBack(ply: Ply, { line, limits, box, own }: FoldOver): { readonly back: Convex; readonly kept: readonly Convex[] } | null {
   if (ply.x1 < box.x0 || ply.x0 > box.x1 || ply.y1 < box.y0 || ply.y0 > box.y1) return null
   if (own !== null && !own(ply)) return null
@@ -343,7 +343,7 @@ function boxOfCrease({ x, y, tx, ty, from, to }: Crease, { nx, ny }: Half, allow
   }
 }
 
-/** What reaches beyond the unfinished outline at the end of a seam is trimmed away. */
+/** Trims away whatever reaches beyond the unfinished outline at the end of a seam. */
 export function trimmed(plies: Ply[], { at: [x, y], halves }: Trim, allowance: number): void {
   const far = EAR * allowance
   let kept = 0

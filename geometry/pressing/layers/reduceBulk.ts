@@ -1,10 +1,10 @@
 /**
- * Of pressings equal in clashes and preferences, one with fewer layers at its thickest spot.
+ * Among pressings equal in clashes and preferences, finds one with fewer layers at its thickest spot.
  *
- * In      a pressed plan and what its seams fold.
+ * In      a pressed plan and its folds.
  * Out     the plan, perhaps with some seams pressed the other way, and its thickest spot; null where the layers are too many to count.
- * How     at the thickest spot, each group of tied seams that runs there and may turn at no cost is tried the other way; what makes the thickest
- *         spot thinner, or less wide, is kept, until nothing helps or the budget is spent. The best found: no claim that it is the least.
+ * How     at the thickest spot, each group of tied seams that runs there and may turn at no cost is tried the other way; a change that makes the thickest
+ *         spot thinner, or less wide, is kept, until nothing helps or the budget is spent. The result is the best found, not proved to be the least.
  */
 import { patient } from '../../plane/convex.ts'
 import type { Dot } from '../../plane/points.ts'
@@ -31,7 +31,7 @@ export function reduceBulk(plane: Plane, plan: PressedPlan, folds: Folds): { pla
   let toward = plan.pressed.toward
   let found = weigh(toward)
   if (found === null) return null
-  // For all tries together, as much again.
+  // All tries together get the same budget again.
   patience = patient()
   for (let bettered = true; bettered; ) {
     bettered = false

@@ -1,9 +1,9 @@
 /**
  * How thick the fabric lies where seams meet.
  *
- * In      a pressed plan and what its seams fold.
- * Out     for a clash: the layers there as it is pressed, and were one of its seams pressed the other way so that it nests; where four square
- *         seams nest: that they can be fanned, with the layers before and after. Nothing where neither is so.
+ * In      a pressed plan and its folds.
+ * Out     for a clash: the layers there as pressed, and with one of its seams pressed the other way so that it nests; where four square
+ *         seams nest: that they can be fanned, with the layers before and after. Otherwise nothing.
  */
 import { patient } from '../../plane/convex.ts'
 import type { Dot } from '../../plane/points.ts'
@@ -16,7 +16,7 @@ import type { PressedPlan } from '../plan.ts'
 import { canFan, FANNED_LAYERS, NESTED_LAYERS } from '../fan.ts'
 import type { Crossing, Toward } from '../values.ts'
 
-/** Clashes whose layers are counted: a block with more has other troubles first. */
+/** The most clashes whose layers are counted: a block with more has other problems first. */
 const MOST_CLASHES = 100
 
 export class Thickness {

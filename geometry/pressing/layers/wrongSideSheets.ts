@@ -53,7 +53,7 @@ export function wrongSideSheets(folds: Folds, toward: readonly Toward[]): Fabric
   return held.flatMap((sheets) => sheets ?? [])
 }
 
-/** What reaches over the line comes to lie on what it is folded back on, turned over as a pile: the last sheet first. */
+/** Folds the sheets that reach over the line back onto their side, turned over as a pile: the last sheet first. */
 function foldedBack(sheets: FabricSheet[], over: FoldOver): FabricSheet[] {
   const { kept, flat } = over.own === null ? { kept: sheets, flat: [] } : lifted(sheets, over)
   const stays: FabricSheet[] = []

@@ -1,11 +1,11 @@
 /**
- * Sew the plans of a block again after an edit: a piece that is as it was keeps its seam, its meetings and what is asked of it.
+ * Sew the plans of a block again after an edit: an unchanged piece keeps its seam, its meetings and its pressing constraint.
  *
  * In      a laid block and its plane after each edit; the plane changes with its patches and keeps the numbers of its dots (see `Subdivision`).
- * Out     what `sew`, `meet` and `constraintsOf` say of the block, as if sewn from nothing.
- * How     a piece is a patch, or two pieces joined, and there is one for every two that are joined. All fabric round an inner point of a seam lies in
- *         the two pieces it joins, so where it runs and what meets across it follows from them alone; pieces are numbered again each time.
- *         A seam left open lies otherwise until it is finished: so meetings also hang on the piece in which all that was left open is finished.
+ * Out     the same results as `sew`, `meet` and `constraintsOf` give for the block from nothing.
+ * How     a piece is a patch, or two pieces joined, and each pair of joined pieces has one object. All fabric round an inner point of a seam lies in
+ *         the two pieces it joins, so where the seam runs and what meets across it depend on these two alone; pieces are numbered again each time.
+ *         A seam left open runs differently until it is finished: so meetings also depend on the piece in which everything left open is finished.
  */
 import type { Laid, SewnPatches } from '../../block/lay.ts'
 import type { Unit } from '../../values/block.ts'
@@ -27,7 +27,7 @@ import { seamConstraint, withRequestedPressing } from '../pressRules.ts'
 /** Joins kept by the first piece they join; older ones are forgotten. */
 const MOST_JOINTS = 12
 
-/** After so many edits it costs as much to patch a plan as to sew it from nothing. */
+/** After this many edits, patching a plan costs as much as sewing it from nothing. */
 const MOST_LATE = 50
 
 /** A piece and the number it has in the plan that is being sewn. */
@@ -55,7 +55,7 @@ interface Line extends Pick<Seam, 'kind' | 'path' | 'bends'> {
   readonly finishes: readonly { readonly join: CachedJoin; readonly path: readonly number[] }[]
 }
 
-/** A meeting by its pieces, and as it was numbered last. */
+/** The meetings of a seam by their pieces, and as they were last numbered. */
 interface MetSeams {
   readonly seams: readonly CachedJoin[]
   crossing: Crossing
@@ -89,7 +89,7 @@ class CachedJoin extends CachedPiece {
 }
 
 interface CachedPart {
-  /** In the block's list, when it was last there. */
+  /** Its place in the block's list when it was last there. */
   place: number
   readonly patches: readonly CachedPatch[]
   readonly joins: readonly CachedJoin[]
@@ -107,7 +107,7 @@ export class IncrementalSew implements PlanSewer {
   private sewer: BlockSewer | null = null
   private readonly patchers = new Map<string, { readonly plan: PlanPatcher; late: InnerEdit[] }>()
 
-  /** Whether the units that were there before still come in the same order: what is kept relies on it. */
+  /** Whether the units kept from before are still in the same order: the cache relies on it. */
   inOrder(units: readonly Unit[]): boolean {
     let last = -1
     for (const unit of units) {
@@ -135,7 +135,7 @@ export class IncrementalSew implements PlanSewer {
     this.sewer = null
   }
 
-  /** Plans that can be patched hear of the edit; one that has not been needed for many edits is forgotten. */
+  /** Passes the edit to every plan that can be patched; drops a plan that has not been needed for many edits. */
   private shift(shift: InnerEdit): void {
     for (const [key, { late }] of this.patchers) if (late.push(shift) > MOST_LATE) this.patchers.delete(key)
   }
@@ -197,7 +197,7 @@ interface EditedBlock {
   readonly edgesOf: EdgesOf
 }
 
-/** Whether the fabric of a part lies otherwise: all kinds of unit but free patches fill the box they lie in. */
+/** Whether a part covers a different area: every kind of unit except a free patch fills its box. */
 function liesOtherwise(before: Laid, now: Laid, part: number): boolean {
   const [was, is] = [before.parts[part], now.parts[part]]
   if (was === undefined || is === undefined || isFree(before, part) || isFree(now, part)) return true
@@ -206,7 +206,7 @@ function liesOtherwise(before: Laid, now: Laid, part: number): boolean {
 
 const isFree = ({ block }: Laid, part: number): boolean => block.units[part]?.kind === 'polygon'
 
-/** Crooked pieces that are remembered by their shape. */
+/** How many pieces without a straight cut are remembered by their shape. */
 const MOST_KNOWN = 2_000
 
 function partOf(laid: Laid, index: number): CachedPart {
@@ -428,7 +428,7 @@ function patchesIn(piece: CachedPiece): CachedPatch[] {
   return found
 }
 
-/** The seams of the plan in a piece that end at a dot, in sewing order, as they lie when the piece is joined. */
+/** The seams of the plan in a piece that end at a dot, in sewing order, as they run when the piece is joined. */
 function endingAt(whole: CachedJoin, dot: number): { kind: Seam['kind']; path: readonly number[]; join: CachedJoin }[] {
   const found: CachedJoin[] = []
   const waiting: CachedPiece[] = [whole.near, whole.far]
@@ -488,7 +488,7 @@ class Ends {
     return found
   }
 
-  /** The seam ends that are loose at a dot when a seam passes it; once all is sewn where none is named. */
+  /** The seam ends that are loose at a dot when a seam passes it, or after everything is sewn where `seam` is null. */
   at(dot: number, seam: number | null): readonly SeamEnd[] {
     const ends = this.endsAt(dot)
     if (ends.length === 0) return ends
@@ -504,7 +504,7 @@ class Ends {
     return ends.filter((end) => times.every((time) => end.seam >= time))
   }
 
-  /** A seam meets others when it is sewn, one that is left open just after it is finished; of two that are finished at once the first comes first. */
+  /** A seam meets others when it is sewn, one that is left open just after it is finished; of two finished at once, the earlier comes first. */
   private timeOf(seam: number): number {
     const after = this.seams[seam]?.finishedAfter ?? null
     return after === null ? seam : after + 0.5 + seam * 2 ** -24
@@ -523,7 +523,7 @@ function passingOf(seams: readonly Seam[]): Map<number, number[]> {
   return passing
 }
 
-/** The ends on the outline of the block: elsewhere none is asked for. Found when they are asked for. */
+/** The seam ends on the outline of the block, where alone they are needed; found on demand. */
 function looseOf(
   { borders, den, width, height }: Laid,
   plane: Subdivision,

@@ -1,15 +1,16 @@
 /**
  * Patch a sewn plan after an edit inside some parts: seams that touch none of them stay as they were.
  *
- * Cost    recolouring or turning a unit then costs what lies round it: in a block of 400 units a quarter of sewing the plan again.
+ * Cost    recolouring or turning a unit then costs only the work round it: in a block of 400 units a quarter of sewing the whole plan again.
  *
- * In      a plan as it was sewn, every seam straight; then edits that leave every part where it lies, with as many patches, and a tree that is the same.
- * Out     what `sew`, `meet` and `constraintsOf` say of the block, as if sewn from nothing; null where a seam is not straight any more: then everything is sewn again.
- * Why     patches and seams keep their numbers, since the parts and the tree do. Where a seam runs, what ends along it, how it is wished to be pressed all
- *         follow from the dots it passes and the fabric beside them. So a seam that passes no dot of a part that changed, as that part was or as it is,
- *         is what it was.
- * Kept    the very seam, wherever the pieces it joins are what they were: what others know of them they keep by it.
- * How     the seam along an edge is the first that joins the patches on its two sides. It is found by going up from both.
+ * In      a plan as it was sewn, every seam straight; then edits that keep every part in its place with the same number of patches, and keep the tree.
+ * Out     the same results as `sew`, `meet` and `constraintsOf` give for the block from nothing; null where a seam is no longer straight: then everything
+ *         is sewn again.
+ * Why     patches and seams keep their numbers, since the parts and the tree do. Where a seam runs, what ends along it and its pressing constraint all
+ *         depend on the dots it passes and the fabric beside them. So a seam that passes no dot of a changed part, before or after the edit,
+ *         is unchanged.
+ * Kept    the same seam object, wherever the pieces it joins are unchanged: other caches use it as their key.
+ * How     the seam along an edge is the first that joins the patches on its two sides, found by walking up the tree from both.
  */
 import type { Laid, SewnPatches } from '../../block/lay.ts'
 import { contactOf } from '../../piecing/contact.ts'
@@ -22,7 +23,7 @@ import { sideLookupOf } from '../sideLookup.ts'
 import type { Crossing, SeamEnd, PressConstraint } from '../values.ts'
 import { seamConstraint, withRequestedPressing } from '../pressRules.ts'
 
-/** `plain`: the constraints but for the maker's own word on a place. */
+/** A sewn plan that can be patched. `plain`: the constraints before the maker's requests about places. */
 export interface PatchableSewing extends SewnPlan {
   readonly plain: readonly PressConstraint[]
 }
@@ -33,7 +34,7 @@ export interface InnerEdit {
   readonly dots: readonly number[]
 }
 
-/** Whether all parts and patches have the numbers that they had: as many patches in all are not enough, one part may have one less and another one more. */
+/** Whether all parts and patches keep their numbers: the same total of patches is not enough, as one part may lose one and another gain one. */
 export function isNumberedTheSame(before: Laid, now: Laid, changed: readonly number[]): boolean {
   if (before.parts.length !== now.parts.length || before.patches.length !== now.patches.length) return false
   return changed.every((part) => isEqual(before.parts[part]?.patches ?? [], now.parts[part]?.patches ?? []))
@@ -51,7 +52,7 @@ export function isSame(one: Tree, other: Tree): boolean {
   return isSame(one.sides[0], other.sides[0]) && isSame(one.sides[1], other.sides[1])
 }
 
-/** What is known of each seam by its number. */
+/** Everything known of each seam, by its number. */
 interface Known {
   readonly seams: Seam[]
   readonly clockwise: (0 | 1)[]
@@ -75,7 +76,7 @@ export class PlanPatcher {
   /** By seam: where what meets across it begins in the list; one more for the end of the list. */
   private starts: Int32Array
 
-  /** Null for a plan that has another seam than straight ones. */
+  /** Null for a plan with a seam that is not straight. */
   static from(laid: Laid, tree: Tree, sewn: PatchableSewing): PlanPatcher | null {
     return sewn.seams.every(({ kind }) => kind === 'straight') ? new PlanPatcher(laid, tree, sewn) : null
   }
@@ -195,7 +196,7 @@ export class PlanPatcher {
     return true
   }
 
-  /** A seam that joins what has changed fabric in it is another seam, though it runs as the last one did: more than where it runs is kept by the very seam. */
+  /** A seam that joins changed fabric gets a new object even if it runs as before, because other caches use the object as their key. */
   private renew(laid: Laid, parts: ReadonlySet<number>): void {
     const renewed = new Set<number>()
     for (const part of parts)
