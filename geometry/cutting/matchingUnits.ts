@@ -22,7 +22,7 @@ export interface MatchingUnits {
   readonly oversize: number
 }
 
-/** By unit: the key that alike units share. Units are never changed in place; an edit makes new ones. */
+/** By unit: the key that matching units share. Units are never changed in place; an edit makes new ones. */
 const keys = new WeakMap<Unit, string>()
 
 export function matchingUnits(block: Block): MatchingUnits[] {

@@ -1,5 +1,5 @@
 /**
- * Which seams lie in the same place in alike units. If the block says so (`pressAlike`), they are pressed alike.
+ * Which seams lie in the same place in matching units. If the block says so (`pressAlike`), they are pressed alike.
  *
  * In      the laid block, its plane and seams, and which side of each lies clockwise.
  * Out     for each seam inside a unit that has others like it, its group of matching seams; null for all other seams. Units are alike when turning

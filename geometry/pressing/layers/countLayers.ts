@@ -2,7 +2,7 @@
  * Where the sewn block is thickest, and the block cut into cells by layers of fabric.
  *
  * In      the fabric as it lies (see `folds.ts`).
- * Out     the most layers and a point well inside the thickest place; or convex cells, each with its layers; null where the cloth lies in so many slivers
+ * Out     the most layers and a point well inside the thickest place; or convex cells, each with its layers; null where there are so many slivers
  *         that counting them would keep the maker waiting.
  * How     the block is cut into squares; in each, the pieces that reach into it are overlaid one by one. No square can have more layers than
  *         pieces that reach into it, so the fullest squares are counted first.

@@ -4,7 +4,7 @@
  * In      the folds of a plan and the way each seam is pressed (see `folds.ts`).
  * Out     sheets in the order in which they lie on each other, seen from the wrong side; each shows its wrong side, or its right side where it is folded
  *         back. Null if there would be more than anyone looks at.
- * How     Fabric is folded join by join, as in `folds.ts`. Right sides together, then opened: the cloth of the side that the seam is pressed to lies
+ * How     Fabric is folded join by join, as in `folds.ts`. Right sides together, then opened: the fabric of the side that the seam is pressed to lies
  *         lowest, its own allowance folded back on it (so turned over, last first), and on both the other side, whose allowance stays flat. Pressed open,
  *         each side's own allowance lies folded on it.
  * Bounds  doubles, for drawing only.

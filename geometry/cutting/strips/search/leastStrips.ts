@@ -50,7 +50,7 @@ export function leastStrips(task: StripTask, steps: number): Least {
   })
   let atLeast = nextSum(filler, task, boundByArea(task))
   if (result(atLeast).proved) return result(atLeast)
-  // With many kinds the prices would take all the steps there are.
+  // With many kinds, the prices alone would use up all the steps.
   const many = PRICED * task.kinds.length ** 3 > steps
   const share = many ? steps : steps / 4
   // One round costs about as much as filling every height once for every strip.
@@ -66,7 +66,7 @@ export function leastStrips(task: StripTask, steps: number): Least {
   known.push(...amounts.map(({ strip }) => strip))
   better(stripsByDiving(filler, known, totalHeight(best), atLeast, (steps - filler.steps) / 2))
   if (result(atLeast).proved || filler.steps > steps) return result(atLeast)
-  // From the bound upwards: where nothing is found below a length, that is a better bound; the least below it is the least of all.
+  // From the bound upwards: where nothing is found below a length, that length is a better bound; what is found below it is the least of all.
   while (!result(atLeast).proved && filler.steps < steps) {
     const below = Math.min(totalHeight(best), atLeast + Math.max(task.least, Math.floor((totalHeight(best) - atLeast) / PARTS)))
     const { strips, ended } = searchStrips(filler, price, below, atLeast, steps - filler.steps)
