@@ -2,7 +2,7 @@
  * Edits of arranging: change places, resize, align, spread evenly, lay a run, put another kind in place.
  *
  * In      ids, boxes and places in cells.
- * Out     named pure changes, as in `edits.ts`. Whether the fabric has room is asked beforehand, by whoever offers the edit.
+ * Out     named pure changes, as in `edits.ts`. Whether there is room on the grid is checked beforehand, by the caller that offers the edit.
  * Exact   fractions throughout: even gaps are even, and a box scaled there and back is the box it was.
  */
 import { add, compare, divide, equal, multiply, type Rational, rational, subtract, toFile } from '../exact/rational.ts'
@@ -22,7 +22,7 @@ function unitsIn(draft: Draft, ids: readonly string[]): DraftUnit[] {
 
 const copyOf = (unit: Unit): DraftUnit => JSON.parse(JSON.stringify(unit)) as DraftUnit
 
-/** Units whose ids are taken are left out. */
+/** Adds units; those whose ids are taken are left out. */
 export const placeUnits = (units: readonly Unit[]): Edit => ({
   name: message('place-units', { units: units.length }),
   change: (draft) => {
@@ -56,7 +56,7 @@ const sizeOf = ({ low, high }: ExactBox): ExactPoint => [subtract(high[0], low[0
 
 export type Side = 'left' | 'centre' | 'right' | 'top' | 'middle' | 'bottom'
 
-/** In the box round all of them. */
+/** Aligns units within the box round all of them. */
 export const alignUnits = (ids: readonly string[], side: Side): Edit => ({
   name: message('align-units'),
   change: (draft) => {
@@ -78,7 +78,7 @@ function moveAlong(unit: DraftUnit, axis: 0 | 1, by: Rational): void {
   if (by.n !== 0n) shift(unit, axis === 0 ? toFile(by) : 0, axis === 1 ? toFile(by) : 0)
 }
 
-/** The first and the last stay; between all neighbours the gaps are the same. Fewer than three stay as they are. */
+/** Makes the gaps between neighbours equal; the first and the last stay. Fewer than three units stay as they are. */
 export const spreadUnits = (ids: readonly string[], way: 'across' | 'down'): Edit => ({
   name: message('spread-units'),
   change: (draft) => {
@@ -103,10 +103,10 @@ export interface FileBox {
   readonly size: FilePoint
 }
 
-/** Whether units may take another width without the height that goes with it. */
+/** Whether the units must keep the proportion of width to height. */
 export const keepsProportion = (units: readonly Unit[]): boolean => units.some(({ kind }) => KIND_FACTS[kind].proportion !== 'any')
 
-/** The box round the units becomes another, and all in it grows along. A change that a kind's proportion forbids changes nothing. */
+/** Resizes the box round the units, and everything in it with it. A size that a kind's proportion forbids changes nothing. */
 export const resizeUnits = (ids: readonly string[], to: FileBox): Edit => ({
   name: message('resize-units', { units: ids.length }),
   change: (draft) => {
@@ -149,7 +149,7 @@ export function canBecome(unit: Unit, kind: Kind): boolean {
   return equal(w, multiply(h, rational(2))) || equal(h, multiply(w, rational(2)))
 }
 
-/** Strips of a unit that becomes strips. */
+/** The strips that a unit gets when it is replaced by strips. */
 const STRIPS = ['strip1', 'strip2', 'strip3'] as const
 
 /** Another kind in the same boxes and of the same fabrics. Units whose box cannot hold it stay as they are. */
@@ -177,7 +177,7 @@ function become(unit: BoxUnit, kind: BoxUnit['kind']): DraftUnit {
   return plain
 }
 
-/** A goose stands the way its box asks; other kinds keep the turn they have, as far as their shape allows any. */
+/** A goose takes the turn that fits its box; other kinds keep their turn, if their shape allows turns. */
 function turnFor({ turn = 0, size }: BoxUnit, kind: Kind): Turn {
   if (KIND_FACTS[kind].proportion !== 'twice as wide as high') return turn
   const [w, h] = exactPoint(size)
@@ -185,7 +185,7 @@ function turnFor({ turn = 0, size }: BoxUnit, kind: Kind): Turn {
   return upright === (turn % 2 === 1) ? turn : upright ? 1 : 0
 }
 
-/** Patches that keep their name keep their fabric; the others take, in order, the fabrics that would else be lost, then what is there. */
+/** Patches that keep their name keep their fabric; the others take, in order, the fabrics that would otherwise be lost, then any of the unit's fabrics. */
 function fabricsFor(next: BoxUnit, before: BoxUnit): Record<string, string> {
   const names = shapeOf(next).patches.map(({ name }) => name)
   const had = shapeOf(before).patches.map(({ name }) => before.fabrics[name] as string)

@@ -1,8 +1,8 @@
 /**
- * Edits of the booklet's words: what the maker writes on it herself.
+ * Edits of the booklet's text: what the maker writes in it herself.
  *
- * In      words, or nothing to take hers away; the key of a step.
- * Out     a named change of the block's `booklet`. What holds nothing any more is taken out of the file.
+ * In      her text, or an empty text to remove it; the key of a step.
+ * Out     a named change of the block's `booklet`. Empty fields are removed from the file.
  */
 import type { Draft, Edit, Mutable } from './unitEdits.ts'
 import type { BookletWords, StepWords } from '../values/block.ts'
@@ -46,7 +46,7 @@ function onStep(draft: Draft, key: string, change: (step: DraftStep) => void): v
   })
 }
 
-/** Her words instead of the program's, or the program's again where she leaves none; `of`: the program's as they stand now, by which it is seen later whether the block has changed since. */
+/** Replaces a step's text with hers, or restores the program's where hers is empty. `of`: the program's text now, to detect later whether the block has changed since. */
 export const editStep = (key: string, words: string, of: string): Edit => ({
   name: message('change-step-words'),
   merge: `booklet step ${key}`,
@@ -62,7 +62,7 @@ export const editStep = (key: string, words: string, of: string): Edit => ({
     }),
 })
 
-/** Her words stay as they are though the block has moved on: they are no longer stale. */
+/** Keeps her text although the block has changed: it no longer counts as out of date. */
 export const keepStepWords = (key: string, of: string): Edit => ({
   name: message('keep-step-words'),
   change: (draft) =>
@@ -71,7 +71,7 @@ export const keepStepWords = (key: string, of: string): Edit => ({
     }),
 })
 
-/** Back to the program's words; notes and photograph stay. */
+/** Restores the program's text; notes and photograph stay. */
 export const restoreStep = (key: string): Edit => ({
   name: message('restore-step-words'),
   change: (draft) =>
@@ -91,7 +91,7 @@ export const setStepNote = (key: string, note: string): Edit => ({
     }),
 })
 
-/** A data URL, or null to take the photograph away. */
+/** Sets a step's photograph: a data URL, or null to remove it. */
 export const setStepPhotograph = (key: string, photograph: string | null): Edit => ({
   name: message(photograph === null ? 'remove-step-photograph' : 'add-step-photograph'),
   change: (draft) =>
@@ -101,7 +101,7 @@ export const setStepPhotograph = (key: string, photograph: string | null): Edit 
     }),
 })
 
-/** Words whose step is gone are thrown away only when the maker says so. */
+/** Deletes text whose step is gone; only the maker does this. */
 export const dropStepWords = (key: string): Edit => ({
   name: message('drop-step-words'),
   change: (draft) =>

@@ -1,8 +1,8 @@
 /**
- * Units carried from block to block as text that any program can read.
+ * Units on the clipboard, as text that any program can read.
  *
  * In      `{ "format": "nestwright.units", "version": 1, "units": […], "fabrics": […] }`: units as in a block file, and the fabrics they are of.
- * Out     the units and fabrics, or the place and the message that says what is wrong; then the same under ids that the block has free.
+ * Out     the units and fabrics, or the place and a message that says what is wrong; then the same units under ids that are free in the block.
  */
 import { freshId, type Edit } from './unitEdits.ts'
 import { checkBlock } from '../block/read.ts'
@@ -31,7 +31,7 @@ export function readUnits(text: string): Read<Carried> {
   const fields = (typeof value === 'object' && value !== null && !Array.isArray(value) ? value : {}) as Record<string, unknown>
   if (fields.format !== 'nestwright.units') return { ok: false, place: 'format', message: message('no-copied-units') }
   if (fields.version !== 1) return { ok: false, place: 'version', message: message('newer-copied-units') }
-  // What units and fabrics must be is said in one place: a block of nothing else is read.
+  // The rules for units and fabrics are in one place: a block with nothing else is checked.
   const read = checkBlock({
     format: 'nestwright.block',
     version: 1,
@@ -46,7 +46,7 @@ export function readUnits(text: string): Read<Carried> {
   return units.length === 0 ? { ok: false, place: 'units', message: message('no-copied-units') } : { ok: true, value: { units, fabrics } }
 }
 
-/** Under ids that the block has free; a fabric that the block has already (same name, same looks) is that one. */
+/** Gives units ids that are free in the block; a fabric the block already has (same name, same looks) is reused. */
 export function broughtInto(block: Block, { units, fabrics }: Carried): Carried {
   const taken = new Set<string>()
   const fresh = (id: string): string => {

@@ -1,8 +1,8 @@
 /**
- * Edits of fabrics and of many patches at once: prints, the order of the list, exchanges, whole colourings.
+ * Edits of fabrics and of many patches at once: prints, the order of the list, swaps, whole colourings.
  *
  * In      ids of fabrics; patches by unit and name.
- * Out     named changes, as in `edits.ts`: what does not fit leaves the draft as it is.
+ * Out     named changes, as in `unitEdits.ts`; a change that does not fit leaves the draft as it is.
  */
 import type { ClothColours } from '../colour/photoPalette.ts'
 import { PRINT_FACTS } from '../colour/print.ts'
@@ -14,7 +14,7 @@ type Direction = NonNullable<Fabric['direction']>
 
 const fabricOf = (draft: Draft, id: string): Draft['fabrics'][number] | undefined => draft.fabrics.find((fabric) => fabric.id === id)
 
-/** A print of another kind brings that kind's direction with it; null makes the fabric plain. A photographed fabric takes the photograph's mean colour. */
+/** Sets a fabric's print, and that kind of print's usual direction; null makes the fabric plain. A photographed fabric takes the photograph's mean colour. */
 export const setPrint = (id: string, print: Print | null, colour?: string): Edit => ({
   name: message(print === null ? 'make-fabric-plain' : 'choose-print'),
   change: (draft) => {
@@ -37,7 +37,7 @@ export const setPrintColour = (id: string, second: string): Edit => ({
   },
 })
 
-/** Whether a fabric has a top, runs along, or may be turned as one likes (null). */
+/** Sets whether a print is one-way, two-way, or may be turned freely (null). */
 export const setDirection = (id: string, direction: Direction | null): Edit => ({
   name: message('set-print-direction'),
   change: (draft) => {
@@ -51,7 +51,7 @@ function turnAs(fabric: Draft['fabrics'][number], direction: Direction | null): 
   else fabric.direction = direction
 }
 
-/** Up the list (−1) or down (+1). */
+/** Moves a fabric up the list (−1) or down (+1). */
 export const moveFabric = (id: string, by: -1 | 1): Edit => ({
   name: message(by < 0 ? 'move-fabric-up' : 'move-fabric-down'),
   change: (draft) => {
@@ -63,7 +63,7 @@ export const moveFabric = (id: string, by: -1 | 1): Edit => ({
   },
 })
 
-/** Every patch and border of either fabric becomes the other. */
+/** Swaps two fabrics in every patch and border. */
 export const exchangeFabrics = (one: string, other: string): Edit => ({
   name: message('swap-fabrics'),
   change: (draft) => {
@@ -87,7 +87,7 @@ export interface PatchColour extends PatchName {
   readonly fabric: string
 }
 
-/** Each patch named takes the fabric beside it: one step to undo. */
+/** Gives each named patch its fabric, as one step to undo. */
 export const colourPatches = (colours: readonly PatchColour[], name: EditName = message('take-colouring')): Edit => ({
   name,
   change: (draft) => {
@@ -115,7 +115,7 @@ export const recolourFabrics = (colours: Readonly<Record<string, ClothColours>>)
   },
 })
 
-/** Fabrics the block does not have yet, at the end of the list. */
+/** Adds fabrics the block does not have yet, at the end of the list. */
 export const addFabrics = (fabrics: readonly Fabric[]): Edit => ({
   name: message('add-fabrics', { fabrics: fabrics.length }),
   change: (draft) => {

@@ -1,9 +1,9 @@
 /**
  * Free patches: drawn corner by corner, joined, and cut away from each other.
  *
- * In      corners on the grid; shapes that another program has put together, in doubles.
+ * In      corners on the grid; shapes joined or cut by a polygon library, in doubles.
  * Out     what is wrong with an outline; the same shapes with every corner exact again.
- * Exact   a corner of the result is a corner of what was given, or the crossing of two of its sides: it is looked up among these, as a fraction.
+ * Exact   a corner of the result is a corner of what was given, or the crossing of two of its sides: it is looked up among these and taken as a fraction.
  */
 import { add, compare, divide, equal, lcm, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
 import { type ExactPoint, exactPoint } from '../units/kinds.ts'
@@ -14,13 +14,13 @@ import { crossed } from '../block/read.ts'
 import type { Block, FilePoint, Mutable, PolygonUnit, Unit } from '../values/block.ts'
 import type { EditName } from '../values/messages.ts'
 
-/** Why corners make no patch, or null where they do. */
+/** Why corners do not make a patch, or null where they do. */
 export function outlineTrouble(corners: readonly FilePoint[]): 'few' | 'crossed' | null {
   if (corners.length < 3) return 'few'
   return crossed(corners.map((corner) => exactPoint(corner))) ? 'crossed' : null
 }
 
-/** Whether the way from the last corner to the next crosses or touches what is drawn already; to come back to the first corner is to close. */
+/** Whether the line from the last corner to the next crosses or touches the line drawn so far; returning to the first corner closes it and is fine. */
 export function crossesPath(corners: readonly FilePoint[], next: FilePoint): boolean {
   const { outlines } = inParts([[...corners, next].map((corner) => exactPoint(corner))])
   const points = outlines[0] ?? []
@@ -29,7 +29,7 @@ export function crossesPath(corners: readonly FilePoint[], next: FilePoint): boo
   if (from === undefined || to === undefined) return false
   if (from[0] === to[0] && from[1] === to[1]) return true
   const closes = points.length > 3 && points[0]?.[0] === to[0] && points[0]?.[1] === to[1]
-  // The side before shares its end with the new one: it is crossed only by going back along it.
+  // The side before shares its end with the new one: only going back along it counts as crossing.
   const before = points.at(-3)
   if (before !== undefined && signOf(before, from, to) === 0 && dot(before, from, to) < 0n) return true
   return points
@@ -91,10 +91,10 @@ export function inParts(outlines: readonly (readonly ExactPoint[])[]): WholeOutl
   return { parts: Number(parts), outlines: outlines.map((corners) => corners.map(([x, y]) => [whole(x), whole(y)] as const)) }
 }
 
-/** Parts of a cell by which a double may miss the corner it means. */
+/** How far a double may be from its exact corner, in parts of a cell. */
 const NEAR = 1e-3
 
-/** A ring in parts of a cell, with exact corners; null where one of them is none of those that can be. Corners along a straight side are left out. */
+/** A ring in parts of a cell, with exact corners; null where a corner matches none of the possible ones. Corners along a straight side are left out. */
 export function exactRing(ring: readonly (readonly [number, number])[], { parts, outlines }: WholeOutlines): readonly FilePoint[] | null {
   const sides = outlines.flatMap((corners) => corners.map((from, index) => [from, corners[(index + 1) % corners.length]] as const))
   const found: ExactPoint[] = []
@@ -149,7 +149,7 @@ function straightened(corners: readonly ExactPoint[]): readonly ExactPoint[] {
   })
 }
 
-/** Units of one patch take new outlines: the first keeps its unit's id, further ones are new units of the same fabric; without any, the unit goes. */
+/** Gives units of one patch new outlines: the first outline keeps the unit's id, others become new units of the same fabric; with none, the unit is removed. */
 export const reshape = (block: Block, name: EditName, shapes: ReadonlyMap<string, readonly (readonly FilePoint[])[]>): Edit => ({
   name,
   change: (draft) => {
@@ -169,7 +169,7 @@ export const reshape = (block: Block, name: EditName, shapes: ReadonlyMap<string
   },
 })
 
-/** The maker's words on a unit, and fields that are not known, go with it; how it was shaped and made does not. */
+/** The fields a reshaped unit keeps: the maker's requests about it and unknown fields, but not its shape and method. */
 function extrasOf(unit: Unit): Record<string, unknown> {
   const { kind: _, method: __, fabrics: ___, ...kept } = unit as Unit & Record<string, unknown>
   for (const name of ['at', 'size', 'turn', 'mirror', 'corner', 'corners']) delete kept[name]

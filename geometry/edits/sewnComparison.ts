@@ -1,13 +1,13 @@
 /**
- * What a sewn block differs in from the one that was laid out, and the fewest moves back.
+ * How a sewn block differs from the one that was laid out, and the fewest moves to put it right.
  *
- * In      the block as it was laid, and the same block as it came out: units turned, mirrored, swapped, or the whole with another side up.
- * Out     a difference for each place that looks otherwise, and moves that make the sewn block the laid one: the whole turned, a unit turned where it
+ * In      the block as it was laid, and the same block as sewn: units turned, mirrored, swapped, or the whole block turned.
+ * Out     a difference for each place that looks different, and moves that turn the sewn block into the laid one: the whole turned, a unit turned where it
  *         is, two units swapped (each turned as it goes), a unit sewn again.
  * How     units with the same picture are interchangeable. A place that only shows its unit turned costs one move. The other places form cycles: each holds
- *         what another needs; a cycle of k places takes k − 1 swaps, and one that begins with a unit nobody has takes one sewn again as well. So the
+ *         what another needs; a cycle of k places takes k − 1 swaps, and a chain that needs a unit no place has takes one unit sewn again as well. So the
  *         fewest moves come from the most cycles: found by trying all for up to `TRIED` places, shortest cycles first beyond. The whole block
- *         is looked at from each of its sides that fit, and the side that costs least is taken.
+ *         is tried in each turn that fits, and the one with the fewest moves is taken.
  */
 import { toFile } from '../exact/rational.ts'
 import { boxOf } from '../units/unitBox.ts'
@@ -37,11 +37,11 @@ export type Move =
 interface AsSewn {
   readonly differences: readonly SewnDifference[]
   readonly moves: readonly Move[]
-  /** No fewer moves lead back. */
+  /** Whether no fewer moves are enough. */
   readonly proved: boolean
 }
 
-/** Places up to which every way of pairing them into cycles is tried. */
+/** Up to this many places, every way of grouping them into cycles is tried. */
 const TRIED = 12
 
 export function asSewn(laid: Block, sewn: Block): AsSewn {
@@ -135,7 +135,7 @@ function inCycles(places: readonly Place[]): { cycles: Cycle[]; proved: boolean 
   const used = new Set(found.flat())
   const left = new Set([...places.keys()].filter((place) => !used.has(place)))
   const cycles: Cycle[] = found.map((cycle) => ({ places: cycle.map((place) => places[place] as Place), closed: true }))
-  // What is left closes on nothing: chains that begin with a unit nobody has left over.
+  // The places left form chains: each needs a unit that no place has.
   while (left.size > 0) {
     const held = new Set([...left].map((place) => (places[place] as Place).has))
     const first = [...left].find((place) => !held.has((places[place] as Place).need)) ?? ([...left][0] as number)
@@ -159,7 +159,7 @@ function mostCycles(places: readonly Place[]): number[][] {
     const seen = known.get(free)
     if (seen !== undefined) return seen
     const first = 31 - Math.clz32(free & -free)
-    // Either the first place is in no cycle, or in one of these.
+    // The first place is either in no cycle or in one of these.
     let best = most(free & ~(1 << first))
     const extend = (cycle: readonly number[], left: number): void => {
       const { has } = places[cycle.at(-1) as number] as Place

@@ -1,10 +1,10 @@
 /**
- * Symmetric arranging: what is done to one unit is done to its images too.
+ * Symmetric arranging: an edit of one unit is repeated on its images.
  *
  * In      a block, the same block after an edit, and how edits repeat: by a half turn, quarter turns, or a mirror about the middle of the grid.
  * Out     what the images of the edited units become; one edit of both together, so that one undo takes back all.
- * An image is a unit that lies as the edited one would after the turn or mirror, patch on patch; its fabrics are its own. What the hand itself changed
- * goes as the hand says, even where it is the image of something else.
+ * An image is a unit that lies as the edited one would after the turn or mirror, patch on patch; its fabrics are its own. A unit that the maker
+ * edits directly follows that edit, even where it is the image of another.
  */
 import { rational, toFile } from '../exact/rational.ts'
 import { exactPoint, shapeOf } from '../units/kinds.ts'
@@ -46,7 +46,7 @@ function imageOf(unit: Unit, { mirror, turns }: Symmetry, { columns, rows }: Blo
 }
 
 interface Images {
-  /** Units of the block as they become. */
+  /** The changed units. */
   readonly changed: readonly Unit[]
   readonly added: readonly Unit[]
   readonly removed: readonly string[]
@@ -137,7 +137,7 @@ type Fields = Record<string, unknown>
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b)
 
-/** The partner after what happened to the unit has happened to it too. */
+/** The partner after the unit's change is applied to it too. */
 function follow(partner: Unit, old: Unit, next: Unit, names: ReadonlyMap<string, string>, symmetry: Symmetry, grid: Block['grid']): Unit {
   const [was, is] = [old as unknown as Fields, next as unknown as Fields]
   const followed: Fields = { ...partner }
@@ -165,7 +165,7 @@ function follow(partner: Unit, old: Unit, next: Unit, names: ReadonlyMap<string,
   return { ...followed, fabrics: Object.fromEntries(Object.entries(next.fabrics).map(([name, fabric]) => [name, fabricOf(name, fabric)])) } as Unit
 }
 
-/** An edit and what its images become, as one. */
+/** An edit together with the change of its images, as one edit. */
 export const withImages = (edit: Edit, { changed, added, removed }: Images): Edit => ({
   name: edit.name,
   change: (draft) => {

@@ -18,10 +18,10 @@ export type Draft = Mutable<Block>
 
 export interface Edit {
   readonly name: EditName
-  /** Edits that follow each other with the same word here are one step to undo: a name typed letter by letter. */
+  /** Successive edits with the same value here are one step to undo: a name typed letter by letter. */
   readonly merge?: string
   readonly change: (draft: Draft) => void
-  /** Where a point of the block lies afterwards, by the grid before; left out where the block itself stays. */
+  /** Where a point of the block lies after the edit, given the grid before it; left out where the block itself does not move. */
   readonly moved?: (at: readonly [number, number], grid: Block['grid']) => readonly [number, number]
 }
 
@@ -49,7 +49,7 @@ export const placeUnit = (unit: Unit): Edit => ({
   },
 })
 
-/** `dx`, `dy` in cells. */
+/** Moves units by `dx`, `dy` cells. */
 export const moveUnits = (ids: readonly string[], dx: Position, dy: Position): Edit => ({
   name: message('move-units', { units: ids.length }),
   change: (draft) => {
@@ -57,7 +57,7 @@ export const moveUnits = (ids: readonly string[], dx: Position, dy: Position): E
   },
 })
 
-/** Copies lie `dx`, `dy` cells off, under the new ids, in the order of `ids`. */
+/** Copies units `dx`, `dy` cells away, under the new ids, in the order of `ids`. */
 export const copyUnits = (ids: readonly string[], dx: Position, dy: Position, newIds: readonly string[]): Edit => ({
   name: message('copy-units', { units: ids.length }),
   change: (draft) => {
@@ -88,7 +88,7 @@ export function boxOfUnit(unit: Unit): { readonly at: readonly [number, number];
   return { at: [number(low[0]), number(low[1])], size: [number(subtract(high[0], low[0])), number(subtract(high[1], low[1]))] }
 }
 
-/** A quarter turn clockwise, as one piece. */
+/** Turns units a quarter clockwise together, as one piece. */
 export const turnUnits = (ids: readonly string[]): Edit => ({
   name: message('turn-units', { units: ids.length }),
   change: (draft) => {
@@ -100,7 +100,7 @@ export const turnUnits = (ids: readonly string[]): Edit => ({
 
 export const turnUnit = (id: string): Edit => turnUnits([id])
 
-/** Left for right, as one piece. */
+/** Mirrors units left for right together, as one piece. */
 export const mirrorUnits = (ids: readonly string[]): Edit => ({
   name: message('mirror-units', { units: ids.length }),
   change: (draft) => {
@@ -110,7 +110,7 @@ export const mirrorUnits = (ids: readonly string[]): Edit => ({
   },
 })
 
-/** The whole block a quarter turn clockwise, with the maker's words on pressing and on the order of joining. */
+/** Turns the whole block a quarter clockwise, with the maker's requests about pressing and the order of joining. */
 export const turnBlock = (): Edit => ({
   name: message('turn-block'),
   moved: ([x, y], { rows }) => [rows - y, x],
@@ -120,7 +120,7 @@ export const turnBlock = (): Edit => ({
     for (const unit of draft.units) turnIn(unit, box)
     draft.grid.columns = rows
     draft.grid.rows = columns
-    // What was a row is a column now.
+    // Rows have become columns.
     if (draft.order === 'rows' || draft.order === 'columns') draft.order = draft.order === 'rows' ? 'columns' : 'rows'
     const turned = (point: FilePoint): [Position, Position] => {
       const [x, y] = exactPoint(point)
@@ -133,7 +133,7 @@ export const turnBlock = (): Edit => ({
   },
 })
 
-/** The whole block left for right, with the maker's words on pressing. */
+/** Mirrors the whole block left for right, with the maker's requests about pressing. */
 export const mirrorBlock = (): Edit => ({
   name: message('mirror-block'),
   moved: ([x, y], { columns }) => [columns - x, y],
@@ -152,7 +152,7 @@ export const mirrorBlock = (): Edit => ({
   },
 })
 
-/** A unit's own turn and mirror, the box staying where it is. */
+/** Sets a unit's own turn and mirror; its box stays where it is. */
 export const setTurn = (id: string, turn: Turn, mirror: boolean): Edit => ({
   name: message('turn-units', { units: 1 }),
   change: (draft) => {
@@ -196,7 +196,7 @@ export const recolourUnits = (ids: readonly string[], fabricId: string): Edit =>
   },
 })
 
-/** Every patch and border of one fabric becomes another. */
+/** Replaces one fabric by another in every patch and border. */
 export const recolourAll = (from: string, to: string): Edit => ({
   name: message('recolour-fabric-everywhere'),
   change: (draft) => {
@@ -232,7 +232,7 @@ export const fabricsUsed = ({ units, borders }: Block): Set<string> =>
     ...(borders ?? []).flatMap(({ fabric, corner }) => [fabric, ...(corner === undefined ? [] : [corner])]),
   ])
 
-/** A fabric that some patch or border is cut from stays. */
+/** Removes a fabric, unless some patch or border uses it. */
 export const removeFabric = (id: string): Edit => ({
   name: message('remove-fabric'),
   change: (draft) => {
@@ -240,7 +240,7 @@ export const removeFabric = (id: string): Edit => ({
   },
 })
 
-/** Of the units named, those whose kind offers the method take it. */
+/** Sets the method of the named units whose kind offers it. */
 export const setMethod = (ids: readonly string[], method: Method): Edit => ({
   name: message('set-method'),
   change: (draft) => {
@@ -259,7 +259,7 @@ export const setMethods = (methods: Readonly<Record<string, Method>>): Edit => (
   },
 })
 
-/** How much larger these units are cut, to be trimmed once sewn; null for not at all. */
+/** Sets how much larger these units are cut, to be trimmed once sewn; null for not at all. */
 export const setOversize = (ids: readonly string[], oversize: Length | null): Edit => ({
   name: message(oversize === null ? 'cut-as-needed' : 'cut-larger'),
   change: (draft) => {
@@ -296,7 +296,7 @@ export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?
       delete measure.round
       delete cloth?.usableWidth
       for (const unit of draft.units) delete unit.oversize
-      // Fabric is as large as it was: its prints are measured again.
+      // The fabric itself is unchanged, so the repeats of its prints are converted.
       for (const { print } of draft.fabrics) if (print !== undefined) print.repeat = inOther(print.repeat, change.unit)
     }
     if (change.seam !== undefined) measure.seam = change.seam
@@ -305,7 +305,7 @@ export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?
 
 const CM_IN_AN_INCH = rational(254, 100)
 
-/** Inches to centimetres or back, as a ruler shows it: to the millimetre, to the sixteenth of an inch; never nothing. */
+/** Inches to centimetres or back, as a ruler shows it: to the millimetre, to the sixteenth of an inch; never zero. */
 function inOther(length: Length, unit: 'in' | 'cm'): number {
   const other = unit === 'cm' ? multiply(lengthOf(length), CM_IN_AN_INCH) : divide(lengthOf(length), CM_IN_AN_INCH)
   const parts = unit === 'cm' ? 10 : 16
@@ -339,7 +339,7 @@ const samePlace = (a: FilePoint, b: FilePoint): boolean => {
   return compare(p[0], q[0]) === 0 && compare(p[1], q[1]) === 0
 }
 
-/** The maker's word on the seam through a point; it takes the place of an earlier word at that point. */
+/** The maker's request for pressing the seam through a point; it replaces an earlier request at that point. */
 export const setPress = (word: PressRequest): Edit => ({
   name: message(word.toward === 'open' ? 'press-seam-open' : 'press-seam'),
   change: (draft) => {
@@ -357,7 +357,7 @@ export const liftPress = (at: FilePoint): Edit => ({
   },
 })
 
-/** Whether units that are alike are pressed alike. */
+/** Sets whether matching units are pressed the same way. */
 export const setPressAlike = (alike: boolean): Edit => ({
   name: message(alike ? 'press-units-alike' : 'press-units-apart'),
   change: (draft) => {

@@ -3,8 +3,8 @@
  *
  * In      convex polygons as flat lists x, y, x, y …, clockwise as seen (y down).
  * Out     the same.
- * Exact   no: allowances run along slanting seams at places that no fraction holds, so these are doubles. Cuts closer than `NEAR` are one cut and slivers
- *         thinner than it are none; no verdict rests on them, only the layers of fabric.
+ * Exact   no: allowances along slanting seams have irrational places, so these are doubles. Cuts closer than `NEAR` count as one cut, and slivers
+ *         thinner than that are dropped; no verdict rests on them, only the layers of fabric.
  */
 export type Convex = readonly number[]
 
@@ -19,7 +19,7 @@ export const NEAR = 1e-7
 
 export const beyond = ({ nx, ny, c }: Half): Half => ({ nx: -nx, ny: -ny, c: -c })
 
-/** How far a polygon reaches beyond the line at the most, and (negative) at the least. */
+/** The greatest and the least distance of a polygon's corners beyond the line (negative inside). */
 export function reach(poly: Convex, { nx, ny, c }: Half): { readonly least: number; readonly most: number } {
   let least = Number.POSITIVE_INFINITY
   let most = Number.NEGATIVE_INFINITY
@@ -90,7 +90,7 @@ export interface Counted {
   readonly layers: number
 }
 
-/** How often a piece may still be held against a line or a place: a heap of slivers asks for more than anyone waits for. */
+/** How many more tests of a piece against a line or a place are allowed: a heap of slivers would take too long. */
 export interface Patience {
   tests: number
 }
@@ -98,7 +98,7 @@ export interface Patience {
 /** About a second; the layers of ten thousand patches take a fifth of it. */
 export const patient = (): Patience => ({ tests: 8_000_000 })
 
-/** A convex place cut into convex cells, each under one number of the pieces given; null where that takes more patience than there is. */
+/** A convex place cut into convex cells, each covered by the same number of the given pieces; null where patience runs out. */
 export function overlay(place: Convex, pieces: readonly Convex[], patience: Patience): Counted[] | null {
   let cells: Counted[] = [{ poly: place, layers: 0 }]
   for (const piece of pieces) {

@@ -3,8 +3,8 @@
  *
  * In      stretches in groups, those of one group never crossing or touching but at their ends.
  * Out     for each stretch the points strictly inside it where one of another group crosses it, ends on it or begins to lie along it.
- * How     a net of square fields over the whole: only stretches that run through one field are tried against each other.
- * Exact   the net is drawn in doubles and a little wide; whether two meet is asked of `Points`.
+ * How     a grid of square fields over the whole: only stretches that run through the same field are compared.
+ * Exact   the grid uses doubles with a margin; whether two stretches meet is decided exactly by `Points`.
  */
 import type { Points } from './vertices.ts'
 
@@ -13,7 +13,7 @@ export interface Stretch {
   readonly line: number
   readonly from: number
   readonly to: number
-  /** What the clockwise side (below it) has more than the other. */
+  /** How much more the clockwise side (below it) has than the other. */
   readonly jump: number
 }
 
@@ -44,7 +44,7 @@ class Net {
   private readonly top: number
   private readonly wide: number
   private readonly high: number
-  /** How much wider a stretch is drawn, for what doubles leave out. */
+  /** How much wider a stretch is drawn, to allow for rounding of doubles. */
   private readonly margin: number
   private readonly boxes: Float64Array
   private readonly slopes: Float64Array
@@ -81,7 +81,7 @@ class Net {
     })
   }
 
-  /** Each that has entered and whose box touches a stretch's, once. */
+  /** Visits each entered stretch whose box touches this one's, once. */
   each(stretch: number, visit: (other: number) => void): void {
     const { boxes, heads, entries, nexts, triedWith } = this
     const own = stretch * 4

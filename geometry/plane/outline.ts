@@ -1,9 +1,9 @@
 /**
- * The outline of convex pieces that lie side by side without lying on each other.
+ * The outline of convex pieces that lie side by side without overlapping.
  *
  * In      convex pieces as flat lists x, y, x, y …, clockwise as seen (y down).
- * Out     the stretches of their sides that no other piece lies against, as x0, y0, x1, y1; inside to the right of the way.
- * Exact   no: see `convex`. What is shorter than `NEAR` is nothing.
+ * Out     the stretches of their sides that no other piece lies against, as x0, y0, x1, y1; the inside is on the right.
+ * Exact   no: see `convex`. Anything shorter than `NEAR` is dropped.
  */
 import { type Convex, NEAR } from './convex.ts'
 

@@ -2,10 +2,10 @@
  * Outlines laid over each other: every stretch cut where it meets another, and the faces between them.
  *
  * In      groups of stretches, each with what it adds from one side to the other; stretches of one group never cross or touch but at their ends.
- * Out     edges that meet only at their ends, and the faces above and below each with the sum of all that was added.
+ * Out     edges that meet only at their ends, and for each the faces above and below, with the sum of everything added.
  * How     stretches are cut where they meet; then all points are taken from left to right while the edges under way are kept
  *         from top to bottom. A face opens only where two edges part and closes where they meet, so nothing is cut through the whole plane.
- * Exact   every question is asked of `Points`.
+ * Exact   every comparison is made by `Points`.
  */
 import { type Cuts, cutsOf, type Stretch } from './intersections.ts'
 import type { Points } from './vertices.ts'
@@ -32,11 +32,11 @@ export interface Window {
 
 export interface Overlay {
   readonly edges: readonly Edge[]
-  /** The sum in each face; face 0 is all round. */
+  /** The sum in each face; face 0 is the outside. */
   readonly sums: readonly number[]
-  /** One for each face but the first, where they are asked for. */
+  /** One for each face except the first, if requested. */
   readonly windows: ReadonlyMap<number, Window>
-  /** Pairs of faces that proved to be one. */
+  /** Pairs of faces that turned out to be one. */
   readonly same: readonly (readonly [number, number])[]
   /** Faces in which a patch has fabric along one of its sides. */
   readonly held: readonly { readonly face: number; readonly patch: number }[]
@@ -48,7 +48,7 @@ interface OverlayInput {
   /** Stretches that may cross anything. */
   readonly loose?: readonly Stretch[]
   readonly sides?: readonly PatchSide[]
-  /** Whether `windows` are asked for. */
+  /** Whether to give `windows`. */
   readonly windows?: boolean
 }
 
@@ -169,7 +169,7 @@ class Sweep {
     return low
   }
 
-  /** The edges that begin at a point, from top to bottom; pieces that lie on each other are one, or none where nothing is left to add (alone it stays, and parts nothing). */
+  /** The edges that begin at a point, from top to bottom; pieces on the same line are merged, and dropped where they add nothing (a single one stays, and divides nothing). */
   private begun(point: number, place: number): Active[] {
     const { stretch, end, next } = this.pieces
     const begun: Active[] = []

@@ -1,5 +1,5 @@
 /**
- * Whole-number points and the exact questions asked of them.
+ * Whole-number points and exact tests on them.
  *
  * Exact   while every difference is at most 2^26 a product fits a double; beyond that the same sum is taken in BigInt.
  */

@@ -4,9 +4,9 @@
  * In      the patches as polygons, and the grid's own box.
  * Out     for each region joined along edges: what it is, a point in it, its area (square steps) and the patches that lie there.
  * How     only patches along whose outline the number of layers jumps are laid over each other, the rest is one ground under them. They are laid
- *         two and two, then pile on pile, and two layers count as well as more: what lies deep in a pile of hundreds is forgotten at once.
- *         Then faces of one sort that share an edge are one region.
- * Exact   the outlines and their crossings; areas are summed to 256 binary places, so that they come out as the nearest double.
+ *         in twos, then pile on pile, and more than two layers count as two: so the inside of a deep pile is dropped at once.
+ *         Then faces of one sort that share an edge form one region.
+ * Exact   the outlines and their crossings; areas are summed to 256 binary places, so that the result is the nearest double.
  */
 import { unionFind } from './unionFind.ts'
 import { add, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
@@ -31,7 +31,7 @@ type Polygon = readonly Dot[]
 
 const KINDS = ['gap', 'overlap', 'outside'] as const
 
-/** More layers than these are one sort of fault. */
+/** More layers than this all count as the same fault. */
 const MOST_LAYERS = 2
 /** What a point inside the grid has beside its layers, of which the ground and two piles give two each at most. */
 const INSIDE = 8
@@ -47,7 +47,7 @@ export function regions(faults: readonly Fault[], patches: readonly Polygon[], w
   return found(overlay(points, { groups, sides: named, windows: true })).map((region) => regionOf(points, region, near))
 }
 
-/** So many patches are all asked whether they lie in a region; of more, first those are taken that lie near one. */
+/** Up to this many patches, each is tested against each region; with more, only those near a region. */
 const FEW = 2000
 
 function nearFaults(points: Points, all: readonly Near[], regions: readonly Found[]): Near[] {
@@ -62,8 +62,8 @@ interface Near {
 }
 
 /**
- * Outlines across which the number of layers jumps: of the ground, and of the two last piles. Where the ground jumps is what is left of the faults, and
- * of the grid's box that was taken away, without the patches of the piles: so the patches far from any fault are not looked at again.
+ * Outlines across which the number of layers jumps: of the ground, and of the two last piles. The ground's jumps are the faults and the grid's box, less
+ * the patches of the piles: so patches far from any fault are not looked at again.
  */
 function layersOf(points: Points, faults: readonly Fault[], patches: readonly Polygon[], width: number, height: number): (readonly Stretch[])[] {
   const faulty = onFaults(points, faults, patches)
@@ -76,7 +76,7 @@ function layersOf(points: Points, faults: readonly Fault[], patches: readonly Po
   return [ground, ...halves(piles).map((half) => piled(points, half))]
 }
 
-/** The patches of which some side lies along a fault. */
+/** The patches with a side along a fault. */
 function onFaults(points: Points, faults: readonly Fault[], patches: readonly Polygon[]): Set<number> {
   const byLine = new Map<number, [number, number][]>()
   const along = (line: number, a: Dot, b: Dot): [number, number] => {
@@ -135,7 +135,7 @@ function halves(piles: readonly Pile[]): (readonly Pile[])[] {
   return [sorted.slice(0, half), sorted.slice(half)]
 }
 
-/** Edges that still count once two layers are as good as more; where nothing else ends, the next on the same line goes on. */
+/** The edges that still matter once more than two layers count as two; edges on one line are joined where nothing else ends. */
 function capped({ edges, sums }: Overlay): Stretch[] {
   const layers = (face: number): number => Math.min(sums[face] as number, MOST_LAYERS)
   const left = edges
@@ -247,7 +247,7 @@ function placeIn(points: Points, { top, bottom, left, right }: Window): [Rationa
   return [x, middle(points.heightAt(top.line, x.n, x.d), points.heightAt(bottom.line, x.n, x.d))]
 }
 
-/** Fractions that a maker can still read. */
+/** Fractions beyond this are too long to read. */
 const LONG = 2n ** 32n
 
 /** Halfway, or near it where halfway is a long fraction. */
@@ -278,7 +278,7 @@ function boxOf(corners: Polygon): Box {
   return { left, right, top, bottom }
 }
 
-/** The doubles near its points: a step more all round is sure to hold them. */
+/** The box of the doubles near its points, one step larger all round so that it surely holds them. */
 function boxOfBounds(points: Points, bounds: readonly Bound[]): Box {
   const { left, right, top, bottom } = boxOf(
     bounds.flatMap(({ edge }) => [edge.from, edge.to].map((point): Dot => [points.x(point), points.y(point)])),
@@ -288,7 +288,7 @@ function boxOfBounds(points: Points, bounds: readonly Bound[]): Box {
 
 const touch = (a: Box, b: Box): boolean => a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom
 
-/** A place with what is asked of it over and over. */
+/** A place, with the values that repeated tests need. */
 interface Spot {
   readonly at: readonly [Rational, Rational]
   readonly x: number

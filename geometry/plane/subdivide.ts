@@ -5,7 +5,7 @@
  * Out     every stretch of patch outline, cut at every corner that lies on it, with what lies on its two sides; and whether the patches
  *         cover the outline once everywhere.
  * Exact   the number of layers of fabric jumps across an outline by (patches on one side) − (patches on the other). Where that jump is
- *         nothing on every stretch (the outside counted as one more patch), the number of layers is one everywhere: no gap, no overlap.
+ *         zero on every stretch (the outside counted as one more patch), the number of layers is one everywhere: no gap, no overlap.
  */
 import { crossSign, type Dot, greatestCommon } from './points.ts'
 
@@ -66,14 +66,14 @@ interface Line {
 
 type DraftEdge = { -readonly [key in keyof PlaneEdge]: PlaneEdge[key] }
 
-/** What stands where an edge was: it ends nowhere and has no fabric beside it. */
+/** Takes the place of a removed edge: it ends nowhere and has no fabric beside it. */
 const GONE: PlaneEdge = { a: -1, b: -1, plus: OUTSIDE, minus: OUTSIDE, line: -1 }
 
 /**
  * A plane that changes with its patches: only lines on which some patch changed are cut again.
  *
- * Kept    dots keep their numbers, those that no patch has any more too, with nothing around them; places of edges that are gone are filled again.
- *         So whatever was found of an unchanged piece holds on.
+ * Kept    dots keep their numbers, even those without a patch, which then have nothing around them; numbers of removed edges are used again.
+ *         So everything known of an unchanged piece stays valid.
  */
 export class Subdivision implements Plane {
   readonly dots: Dot[] = []
@@ -99,14 +99,14 @@ export class Subdivision implements Plane {
     return [...this.faulty].flatMap((line) => line.faults)
   }
 
-  /** The number of a dot that some patch has or had as its corner. */
+  /** The number of a dot that is or was a corner of some patch. */
   dotAt([x, y]: Dot): number | undefined {
     return this.numbers.get(x)?.get(y)
   }
 
   /**
-   * Some patches go, some come, the rest keep their shapes: `numbers` says how each patch before is numbered now, −1 for one that goes; null where none
-   * is numbered again.
+   * Removes some patches and adds others; the rest keep their shapes. `numbers` gives the new number of each old patch, −1 for a removed one; null where no
+   * number changes.
    */
   change(gone: ReadonlyMap<number, Polygon>, come: ReadonlyMap<number, Polygon>, numbers: Int32Array | null, count: number): void {
     const touched = new Set<Line>()

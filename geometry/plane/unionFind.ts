@@ -1,4 +1,4 @@
-/** Things that proved to be one: the leader of each is found by following the chain, which is halved on the way. */
+/** Union-find: merges items into sets; the leader of each is found by following the chain, which is halved on the way. */
 interface UnionFind {
   readonly find: (thing: number) => number
   /** The leader of `a` leads both. */

@@ -2,9 +2,9 @@
  * Points where outlines begin, end and cross, and the straight lines they lie on.
  *
  * In      lines through two whole-number dots, and where two of them cross.
- * Out     answers only: which of two points comes first, on which side of a line a point lies.
- * Exact   every point keeps a double near it and how far off that may be. A question is answered in doubles where they leave no doubt, in whole
- *         doubles where the products fit, else in BigInt; crossings are of the lines as drawn, never of crossings, so numbers do not grow.
+ * Out     exact comparisons: which of two points comes first, on which side of a line a point lies.
+ * Exact   every point keeps a double near it and how far off that may be. A comparison uses doubles where they leave no doubt, whole
+ *         doubles where the products fit, and BigInt otherwise; crossings are of original lines, never of lines through crossings, so numbers do not grow.
  */
 import { crossSign, type Dot, greatestCommon } from './points.ts'
 
@@ -26,7 +26,7 @@ interface StraightLine {
 }
 
 const SAFE = Number.MAX_SAFE_INTEGER
-/** Ten roundings of a double. */
+/** The error of ten roundings of a double. */
 const ROUNDING = 2 ** -49
 
 const signOf = (n: number | bigint): Sign => (n > 0 ? 1 : n < 0 ? -1 : 0)
@@ -186,7 +186,7 @@ function product(a: number, d: number, b: number, c: number): number | bigint {
   return Math.abs(one) + Math.abs(other) < SAFE ? one - other : BigInt(a) * BigInt(d) - BigInt(b) * BigInt(c)
 }
 
-/** n/over against m/under, both above zero; null where doubles do not hold the products. */
+/** Compares n/over with m/under, both denominators positive; null where doubles do not hold the products exactly. */
 function compared(n: number, over: number, m: number, under: number): Sign | null {
   const [one, other] = [n * under, m * over]
   return over !== 0 && under !== 0 && Math.abs(one) < SAFE && Math.abs(other) < SAFE ? signOf(one - other) : null

@@ -47,7 +47,7 @@ export const KIND_FACTS: Readonly<Record<Kind, KindFacts>> = {
   polygon: { names: ['patch'], methods: ['plain'], proportion: 'any' },
 }
 
-/** The method a unit is made by: its own, or the first that its kind lists. */
+/** The method that makes a unit: its own, or the first that its kind lists. */
 export function methodOf(unit: { readonly kind: Kind; readonly method?: Method }): Method {
   return unit.method ?? (KIND_FACTS[unit.kind].methods[0] as Method)
 }

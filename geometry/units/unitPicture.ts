@@ -1,9 +1,9 @@
 /**
- * What is seen of a unit: which fabrics lie where.
+ * The picture of a unit: which fabrics lie where.
  *
  * In      a unit.
- * Out     its view as it lies in its box, the order in which it is sewn, and its picture: the view however it is turned. Two units with the same
- *         picture are alike once turned; a mirror image is another picture unless it looks the same.
+ * Out     its view as it lies in its box, the order in which it is sewn, and its picture: the view, ignoring turns. Two units with the same
+ *         picture match once turned; a mirror image has a different picture unless it looks the same.
  * Exact   places are fractions of a cell.
  */
 import type { BoxUnit, Turn, Unit } from '../values/block.ts'
@@ -51,7 +51,7 @@ export const pictureOf = (unit: Unit): string => leastOf(unit, outlinesOf(unit))
 
 const leastOf = (unit: Unit, outlines: Outlines): string => outlines.map((one) => seen(unit, one)).sort()[0] as string
 
-/** The same for many units: those of one kind, size and turn have their outlines worked out once. */
+/** The same for many units: outlines are computed once for each kind, size and turn. */
 export function pictures(): (unit: Unit) => string {
   const known = new Map<string, Outlines>()
   return (unit) => {

@@ -27,14 +27,14 @@ describe('the symmetry of a block', () => {
     expect(groupsOfWays(ways).map((group) => group.length)).toEqual([8, 4, 4, 4, 2, 2, 2, 2, 2, 1])
   })
 
-  it('brings patches to patches of the same outline, whatever the layout', () => {
+  it('maps patches to patches of the same outline, whatever the layout', () => {
     for (let seed = 1; seed <= 25; seed++) {
       const laid = lay(blockOf(4, 4, tiling(sequence(seed), 4, 4)))
       for (const { to } of symmetriesOf(laid)) expect([...to].sort((a, b) => a - b)).toEqual(laid.patches.map((_, patch) => patch))
     }
   })
 
-  it('calls alike what it brings to one another: wings, bodies, corners and the centre of a star', () => {
+  it('matches the patches it maps onto each other: wings, bodies, corners and the centre of a star', () => {
     expect(matchingPatches(plainStar).map(({ patches }) => patches.length)).toEqual([4, 8, 4, 1])
     expect(matchingPatches(plainStar).map(({ fabrics }) => fabrics.join())).toEqual(['a', 'b', 'a', 'd'])
   })

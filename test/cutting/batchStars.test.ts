@@ -29,7 +29,7 @@ describe('stars of one batch', () => {
     expect(stars).toHaveLength(many)
   })
 
-  it('each take one batch, whatever the corners, and stand in the block as they are told', () => {
+  it('each take one batch, whatever the corners, and lie in the block as listed', () => {
     const next = sequence(3)
     const pick = (): string => ['a', 'b', 'c', 'd'][Math.floor(next() * 4)] as string
     for (let turn = 0; turn < 8; turn++) {
@@ -40,7 +40,7 @@ describe('stars of one batch', () => {
     }
   })
 
-  it('the first has, where two geese with their tips inward meet, wings of one cloth', () => {
+  it('the first has, where two geese with their tips inward meet, wings of one fabric', () => {
     const [first] = starsOfOneBatch(['a', 'b', 'c', 'd'])
     expect(first?.map(([left], place) => left === first[(place + 1) % 4]?.[1])).toEqual([true, true, true, true])
   })

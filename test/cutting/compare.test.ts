@@ -92,7 +92,7 @@ describe('methods of one unit beside each other', () => {
     expect(choice(unitOf(kind), method)).toMatchObject({ biasSeams, biasEdges, makes })
   })
 
-  it('rectangles and strips waste nothing; geese four at a time take less cloth than flipped corners and keep what those keep: geometry', () => {
+  it('rectangles and strips waste nothing; geese four at a time take less fabric than flipped corners and keep what those keep: geometry', () => {
     for (const [kind, method] of [
       ['square', 'plain'],
       ['strips', 'plain'],

@@ -30,13 +30,13 @@ const recoloured = (block: Block, id: string, fabrics: object): Block => ({
   units: block.units.map((unit) => (unit.id === id ? ({ ...unit, fabrics: { ...unit.fabrics, ...fabrics } } as typeof unit) : unit)),
 })
 
-describe('a batch solver that remembers', () => {
+describe('a batch solver with a cache', () => {
   it('answers as the solver does', () => {
     const demand = { nodes: 2, steps: Int32Array.of(1, 2, 0, 3) }
     expect(cachedCovers()(demand, 1e6)).toEqual(leastCover(demand, 1e6))
   })
 
-  it('asks again for other steps, another number of fabrics and other work, and only for those', () => {
+  it('solves again for other steps, another number of fabrics and other work, and only for those', () => {
     const { solve, asked } = counted()
     const covers = cachedCovers(solve)
     const ask = (steps: number[], nodes = 2, work = 1e6): Cover => covers({ nodes, steps: Int32Array.from(steps) }, work)
@@ -50,7 +50,7 @@ describe('a batch solver that remembers', () => {
     expect(asked).toHaveLength(5)
   })
 
-  it('forgets the answer longest not asked for', () => {
+  it('forgets the least recently used answer', () => {
     const { solve, asked } = counted()
     const covers = cachedCovers(solve, 2)
     const ask = (count: number): Cover => covers({ nodes: 1, steps: Int32Array.of(count) }, 1e6)

@@ -51,7 +51,7 @@ describe('borders of a block', () => {
 })
 
 describe('backing', () => {
-  it('one length of cloth where it is wide enough, else panels the way that takes less: geometry, seams as in section 11 [S144]', () => {
+  it('one length of fabric where it is wide enough, else panels the way that takes less: geometry, seams as in section 11 [S144]', () => {
     expect(panelsFor([38, 50], 'in', 42, RULE)).toEqual({ count: 1, length: 50, seams: null, buy: 1.5 })
     // 68 by 88: three lengths of 68 or two of 88.
     expect(panelsFor([68, 88], 'in', 42, RULE)).toEqual({ count: 2, length: 88, seams: 'down', buy: 5 })

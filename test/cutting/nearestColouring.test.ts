@@ -124,7 +124,7 @@ describe('the colouring, given to a block', () => {
     expect(after.units.filter(({ kind }) => kind !== 'goose')).toEqual(block.units.filter(({ kind }) => kind !== 'goose'))
   })
 
-  it('is passed over for units that are no geese, and for cloth that the block has not', () => {
+  it('skips units that are not geese, and fabrics that the block does not have', () => {
     const block = star(Array.from({ length: 4 }, () => ['b', 'c'] as const))
     const edit = colourWings({ g0: ['b', 'no-such-cloth'], m: ['b', 'b'], 'no-such-unit': ['b', 'b'] })
     expect(produce(block, edit.change as never)).toBe(block)

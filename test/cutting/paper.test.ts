@@ -353,7 +353,7 @@ describe('prints', () => {
     },
   )
 
-  it('of triangles eight at a time lie all four ways; where both cloths have a top, half of them are upside down', () => {
+  it('of triangles eight at a time lie all four ways; where both fabrics have a top, half of them are upside down', () => {
     const drawn = [0, 0, 1, 1, 2, 2, 3, 3]
     const units = drawn.map((turn, place): Unit => ({ id: `u${place}`, at: [place, 0], size: [1, 1], turn: turn as Turn, method: 'hst-8', ...HST }))
     for (const directions of [{ a: 'one-way' }, { a: 'one-way', b: 'two-way' }, { a: 'one-way', b: 'one-way' }] as Readonly<

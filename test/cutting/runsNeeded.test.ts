@@ -3,7 +3,7 @@ import { runsNeeded, mixedRuns, mixedMethods } from '../../geometry/cutting/runs
 import { report } from '../../geometry/report/report.ts'
 import { blockOf } from '../help.ts'
 
-describe('goes of a method that makes several at once', () => {
+describe('runs of a method that makes several at once', () => {
   it.each([
     // method      triangles  pairs of squares  left over
     ['hst-2', 5, 3, 1],
@@ -70,7 +70,7 @@ describe('goes of a method that makes several at once', () => {
     }
   })
 
-  it('of one go are what it makes', () => {
+  it('are the count divided by what one run makes, rounded up', () => {
     expect(runsNeeded(9, 4)).toEqual({ runs: 3, spare: 3 })
     expect(runsNeeded(0, 4)).toEqual({ runs: 0, spare: 0 })
   })

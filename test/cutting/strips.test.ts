@@ -53,7 +53,7 @@ describe('strips', () => {
     expect(length).toBeCloseTo(leastToBuy(oneByOne(rows), 20), 6)
   })
 
-  it.each([1, 2, 3, 4])('are as short where sizes lie on no ruler, and where pieces are longer than the cloth is wide (pieces %i)', (seed) => {
+  it.each([1, 2, 3, 4])('are as short where sizes lie on no ruler, and where pieces are longer than the fabric is wide (pieces %i)', (seed) => {
     const next = sequence(seed * 7)
     const rows = Array.from({ length: 4 }, (): Rows => ({ size: [2 + 22 * Math.sqrt(next()), 1.5 + 5 * next()], count: 1 + Math.floor(next() * 2) }))
     const { strips, length, atLeast } = stripsFor(rows, 20)
@@ -127,7 +127,7 @@ describe('published counts', () => {
     }
   })
 
-  it('16 squares of 4 1/2 take two strips of a cloth 40 wide, eight from each [S115]', () => {
+  it('16 squares of 4 1/2 take two strips of a fabric 40 wide, eight from each [S115]', () => {
     const { strips, length } = stripsFor([{ size: [4.5, 4.5], count: 16 }], 40)
     expect(strips.map(({ height, pieces }) => [height, pieces[0]?.count])).toEqual([
       [4.5, 8],
@@ -168,7 +168,7 @@ describe('published counts', () => {
 describe('copies', () => {
   const wings = Array.from({ length: 4 }, () => ['b', 'c'] as const)
 
-  it('make up batches over all of them: two stars of four like geese each need two batches of four small squares of each wing', () => {
+  it('make up batches over all of them: two stars of four matching geese each need two batches of four small squares of each wing', () => {
     const large = (copies: number): number =>
       fabricForCopies(star(wings), copies)
         .cut.filter(({ method, fabric }) => method === 'geese-4' && fabric === 'a')
@@ -186,7 +186,7 @@ describe('copies', () => {
     expect(squares(5)).toEqual([3, 3])
   })
 
-  it('have borders each, and never more cloth than as many single ones', () => {
+  it('each have borders, and never take more fabric than the same number of single ones', () => {
     const block = blockOf(2, 2, [square('s', [0, 0], [2, 2])], { borders: [{ finishedWidth: 2, fabric: 'b' }] })
     const [one, five] = [fabricForCopies(block, 1), fabricForCopies(block, 5)]
     expect(five.cut.map(({ count }) => count)).toEqual(one.cut.map(({ count }) => 5 * count))
@@ -307,7 +307,7 @@ describe('cutting pictures', () => {
 })
 
 describe('the report', () => {
-  it('takes longer than the findings on the canvas, and says no more cloth', () => {
+  it('takes longer than the findings on the canvas, and gives no more fabric', () => {
     const next = sequence(5)
     const widths = Array.from({ length: 9 }, () => eighths(next, 1, 6))
     let x = 0
@@ -327,7 +327,7 @@ describe('a print that may not be turned', () => {
   const directed = (units: Parameters<typeof blockOf>[2], more: Parameters<typeof blockOf>[3] = {}) =>
     blockOf(8, 8, units, { fabrics: [{ id: 'a', name: 'Oat', colour: '#efe6d2', direction: 'two-way' }], ...more })
 
-  it('is cut as each unit lies in the block: of two alike, one a quarter round, two different pieces', () => {
+  it('is cut as each unit lies in the block: two matching units, one turned a quarter, take two different pieces', () => {
     const block = directed([square('s', [0, 0], [3, 1]), square('t', [4, 0], [1, 3]), square('u', [0, 4], [3, 1])])
     expect(report(block).cut.map(({ size, count, fixed }) => [size, count, fixed])).toEqual([
       [[9.5, 3.5], 2, true],
@@ -350,7 +350,7 @@ describe('a print that may not be turned', () => {
     expect([sheet([19, 3.5]), sheet([3.5, 19])]).toEqual([0, 3.5])
   })
 
-  it('of a border wider than the cloth lies turned, and advice says so; a border that fits lies upright', () => {
+  it('of a border wider than the fabric lies turned, and advice says so; a border that fits lies upright', () => {
     const block = directed([square('s', [0, 0], [8, 8])], { borders: [{ finishedWidth: 3, fabric: 'a' }], grid: { columns: 8, rows: 8, cell: 5.5 } })
     const said = report({
       ...block,
@@ -368,7 +368,7 @@ describe('a print that may not be turned', () => {
     ])
   })
 
-  it('of free patches at the outside of a block is no matter, but their grain is named there: straight grain on the outer edge [S63]', () => {
+  it('of free patches at the outside of a block is not mentioned, but their grain is: straight grain on the outer edge [S63]', () => {
     const triangle = (id: string, corners: [number, number][]) => ({ id, kind: 'polygon' as const, corners, fabrics: { patch: 'a' } })
     const block = blockOf(2, 1, [
       triangle('t', [

@@ -202,7 +202,7 @@ describe('another kind in place', () => {
     expect(Object.values(unitOf(checkEdit(blockOf(2, 2, [clipped]), arrange.replaceKind(['c'], 'hst')), 'c').fabrics)).toEqual(['d', 'b'])
   })
 
-  it('stands a goose the way its box asks', () => {
+  it('turns a goose to fit its box', () => {
     const upright = square('s', [0, 0], [1, 2])
     expect(unitOf(checkEdit(blockOf(2, 2, [upright]), arrange.replaceKind(['s'], 'goose')), 's')).toMatchObject({
       kind: 'goose',
@@ -220,7 +220,7 @@ describe('units as text', () => {
     ['b', 'b'],
   ])
 
-  it('comes back as it went, with the fabrics it is of and no others', () => {
+  it('round-trips with the fabrics it uses and no others', () => {
     const text = writeUnits(block, ['g0', 'c0'])
     expect(JSON.parse(text)).toMatchObject({ format: 'nestwright.units', version: 1 })
     const read = readUnits(text)
@@ -292,7 +292,7 @@ describe('symmetric arranging', () => {
     return unitOf(all, unit.id)
   }
 
-  it('keeps a star that looks the same after a quarter turn so, whatever is done to one goose', () => {
+  it('keeps a star symmetric by quarter turns, whatever is done to one goose', () => {
     const edits: Edit[] = [
       turnUnits(['c0']),
       recolourPatch('g0', 'leftWing', 'd'),
@@ -358,7 +358,7 @@ describe('symmetric arranging', () => {
     expect(unitOf(after, 'h').fabrics, 'the outer wing of the other goose is its right one').toEqual({ goose: 'a', leftWing: 'c', rightWing: 'd' })
   })
 
-  it('goes as the hand says where both a unit and its image are held', () => {
+  it('follows the direct edit where both a unit and its image are edited', () => {
     const block = blockOf(4, 4, [square('s', [0, 0]), square('t', [3, 0])])
     expect(repeated(block, moveUnits(['s', 't'], 0, 1), 'leftRight').units.map((unit) => (unit as BoxUnit).at)).toEqual([
       [0, 1],

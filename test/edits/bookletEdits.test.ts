@@ -72,13 +72,13 @@ describe('edits of the booklet', () => {
     expect(edited(back, setStepNote(key, ''), setStepPhotograph(key, null))).not.toHaveProperty('booklet')
   })
 
-  it('take the program’s words again where none are left', () => {
+  it('restore the program’s text where hers is emptied', () => {
     const own = edited(STAR, words(STAR, GEESE, 'My way.'))
     const { key, sentences } = titled(own, GEESE)
     expect(edited(own, editStep(key, ' ', programWords(sentences)))).not.toHaveProperty('booklet')
   })
 
-  it('leave nothing behind where the words are the program’s own', () => {
+  it('leave no trace where her text equals the program’s', () => {
     const { key, sentences } = titled(STAR, GEESE)
     expect(edited(STAR, editStep(key, programWords(sentences), programWords(sentences)))).not.toHaveProperty('booklet')
   })
@@ -89,7 +89,7 @@ describe('edits of the booklet', () => {
   })
 })
 
-describe('words on a step whose block moves on', () => {
+describe('text of a step whose block has changed', () => {
   const own = edited(STAR, words(STAR, GEESE, 'My way.'))
 
   it('are marked once the program would say something else there, until the maker says that they hold', () => {
@@ -105,14 +105,14 @@ describe('words on a step whose block moves on', () => {
     expect(stepsOf(other).find(({ edited }) => edited !== undefined)?.edited).toEqual({ words: 'My way.', stale: false })
   })
 
-  it('stay with the step when the unit that named it goes', () => {
+  it('stay with the step when the unit that named it is removed', () => {
     const { key } = titled(own, GEESE)
     expect(key).toBe('unit:g1')
     const fewer = edited(own, removeUnits(['g2']))
     expect(titled(fewer, /^Make three geese/).edited).toEqual({ words: 'My way.', stale: true })
   })
 
-  it('are told apart and kept where no step is left for them, until thrown away', () => {
+  it('are listed separately and kept where their step is gone, until deleted', () => {
     const none = edited(own, removeUnits(['g1', 'g2', 'g3', 'g4']))
     const { orphans } = bookletOf(report(none), none)
     expect(orphans).toEqual([{ key: 'unit:g1', words: 'My way.' }])

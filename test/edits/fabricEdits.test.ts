@@ -36,7 +36,7 @@ const plain = star([
 const print: Print = { kind: 'stripes', second: '#102030', repeat: '1/2' }
 
 describe('edits of fabrics', () => {
-  it('exchange two fabrics everywhere; twice is as before, and nobody is exchanged with none', () => {
+  it('exchange two fabrics everywhere; twice is as before, and a missing fabric changes nothing', () => {
     fc.assert(
       fc.property(block, pair, (before, [one, other]) => {
         const after = checkEdit(before, edits.exchangeFabrics(one, other))
@@ -84,7 +84,7 @@ describe('edits of fabrics', () => {
     expect(changed).toEqual(['g0 leftWing c'])
   })
 
-  it('bring the direction of a new kind of print, keep the maker’s own word on it while the kind stays, and take it away with the print', () => {
+  it('bring the direction of a new kind of print, keep the maker’s own direction while the kind stays, and remove it with the print', () => {
     const before = star([
       ['b', 'b'],
       ['b', 'b'],

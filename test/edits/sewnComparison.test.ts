@@ -34,7 +34,7 @@ describe('a star that came out differently', () => {
     expect(moves.map(({ do: what }) => what)).toEqual(['turn-block'])
   })
 
-  it('has a goose with its wings exchanged: a mirror image must be sewn anew', () => {
+  it('has a goose with its wings exchanged: a mirror image must be sewn again', () => {
     const { differences, moves } = asSewn(plainStar, changed(plainStar, 'g1', { mirror: true }))
     expect(differences.map(({ how }) => how)).toEqual(['mirrored'])
     expect(moves.map(({ do: what }) => what)).toEqual(['sew'])
@@ -48,7 +48,7 @@ describe('a star that came out differently', () => {
     expect(counts(moves)).toEqual({ swap: 1 })
   })
 
-  it('says where nothing of the size lies', () => {
+  it('names places with no unit of that size', () => {
     const sewn = { ...plainStar, units: plainStar.units.filter(({ id }) => id !== 'c0') }
     expect(asSewn(plainStar, sewn).differences.map(({ how, sewn: other }) => [how, other])).toEqual([['missing', null]])
   })

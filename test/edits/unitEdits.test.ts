@@ -147,7 +147,7 @@ describe('turning, mirroring and moving', () => {
     )
   })
 
-  it('turns the whole block about its grid, with the words on pressing; four turns change nothing', () => {
+  it('turns the whole block about its grid, with the requests about pressing; four turns change nothing', () => {
     fc.assert(
       fc.property(blocks, place, place, (units, x, y) => {
         const block: Block = {
@@ -169,7 +169,7 @@ describe('turning, mirroring and moving', () => {
     )
   })
 
-  it('mirrors the whole block with the words on pressing: there and back is nothing, and a mirror undoes a turn as it should', () => {
+  it('mirrors the whole block with the requests about pressing: twice changes nothing, and a mirror undoes a turn as it should', () => {
     fc.assert(
       fc.property(blocks, (units) => {
         const block: Block = { ...units, press: [{ at: [1, '1/3'], toward: ['2/3', 0.5] }] }
@@ -187,7 +187,7 @@ describe('turning, mirroring and moving', () => {
     )
   })
 
-  it('says where each point of the block goes', () => {
+  it('gives the new place of each point of the block', () => {
     const grid = { columns: 5, rows: 3, cell: 1 }
     expect(edits.turnBlock().moved?.([4, 1], grid)).toEqual([2, 4])
     expect(edits.mirrorBlock().moved?.([4, 1], grid)).toEqual([1, 1])
@@ -294,7 +294,7 @@ describe('a named edit', () => {
     expect(applyEdit(history, edit)).toBe(history)
   })
 
-  it('takes back the maker’s word on a unit', () => {
+  it('removes the maker’s request on a unit', () => {
     expect(
       checkEdits(
         block,

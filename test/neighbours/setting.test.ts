@@ -64,7 +64,7 @@ describe('rules of thumb', () => {
     expect(said(checker(3), 3, 3, 'none', 'alternate').clashes.between).toBe(0)
   })
 
-  it('holds for the short seams of an even grid pressed alike; the long seams clash, and that is said', () => {
+  it('holds for the short seams of an even grid pressed the same way; the long seams clash, and the report says so', () => {
     const setting = said(checker(4), 3, 3, 'none', 'same')
     const clashes = setting.meetings.filter(({ verdict }) => verdict === 'clashes')
     const long = new Set(['13', '14', '15'])
@@ -99,7 +99,7 @@ describe('what a turned copy does', () => {
     }
   })
 
-  it('tells a mirror image from a turned copy', () => {
+  it('distinguishes a mirror image from a turned copy', () => {
     const block = blockOf(3, 3, [square('a', [0, 0], [3, 1], 'a'), square('b', [0, 1], [3, 2], 'b')])
     expect(sideBySide(block, { turn: 0 }, { turn: 2 })?.map(({ at, verdict }) => [at, verdict])).toEqual([
       [1, 'alone'],
@@ -202,7 +202,7 @@ describe('the frontier', () => {
 describe('turned by hand', () => {
   const random = sequence(41)
 
-  it('is scorePressing as the same turns are when they are chosen, and copy by copy as two blocks side by side', () => {
+  it('scores as the same turns do when they are chosen, and copy by copy as two blocks side by side', () => {
     const block = pressedStar
     const free = said(block, 3, 2, 'free', 'same')
     const byHand = (turns: readonly Turn[]): SettingReport => {

@@ -22,7 +22,7 @@ describe('a piece', () => {
   // Alike: one is the other turned, in the same fabrics. The report's format.
   const here = [bar([0, 0], [2, 1], 'a'), bar([2, 0], [1, 1], 'b')] as const
 
-  it('is alike wherever it lies, and turned by any number of quarters', () => {
+  it('matches wherever it lies, and turned by any number of quarters', () => {
     const [first, ...others] = pairs(
       here,
       [bar([7, 13], [2, 1], 'a'), bar([9, 13], [1, 1], 'b')],

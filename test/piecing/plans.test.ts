@@ -60,7 +60,7 @@ describe('rows', () => {
     expect(lines(made).slice(-2)).toEqual(['block 0,1 4,1', 'block 0,3 4,3'])
   })
 
-  it('has nothing to cut where no line crosses the whole block', () => {
+  it('has no straight cut where no line crosses the whole block', () => {
     expect(lines(planned(ring(), 'rows')).every((line) => line.startsWith('section'))).toBe(true)
   })
 })

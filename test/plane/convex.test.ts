@@ -22,7 +22,7 @@ function triangle(next: () => number): Convex {
 }
 
 describe('a convex piece', () => {
-  it('has an area above nothing where its corners run clockwise, and its sides hold it', () => {
+  it('has a positive area where its corners run clockwise, and its sides hold it', () => {
     expect(areaOf(SQUARE)).toBe(16)
     expect(areaOf([0, 4, 4, 4, 4, 0, 0, 0])).toBe(-16)
     expect(middleOf(SQUARE)).toEqual([2, 2])
@@ -41,7 +41,7 @@ describe('a convex piece', () => {
     expect(reach(SQUARE, beyond(LEFT))).toEqual({ least: -3, most: 1 })
   })
 
-  it('is cut by a line: the very same where all of it is within, nothing where none is, even where it only touches', () => {
+  it('is cut by a line: the same object where all of it is within, null where none is, even where it only touches', () => {
     expect(pointsOf(clip(SQUARE, LEFT) as Convex).sort()).toEqual([
       [0, 0],
       [0, 4],

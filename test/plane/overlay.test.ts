@@ -66,7 +66,7 @@ describe('polygons laid over each other', () => {
     }
   })
 
-  it('that lie on each other are one outline, counted twice; one that is taken off again parts nothing', () => {
+  it('that lie on each other are one outline, counted twice; one that is taken off again divides nothing', () => {
     const corners: Dot[] = [
       [0, 0],
       [2, 0],
@@ -84,7 +84,7 @@ describe('polygons laid over each other', () => {
     expect(new Set(none.sums)).toEqual(new Set([0]))
   })
 
-  it('say in which face a patch has its cloth along each side', () => {
+  it('say in which face a patch has its fabric along each side', () => {
     const points = new Points()
     const outer: Dot[] = [
       [0, 0],

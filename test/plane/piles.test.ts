@@ -156,7 +156,7 @@ describe('boxes on whole cells', () => {
     expect(told(found(patches, 9, 9))).toEqual(['overlap 2 0,2', 'overlap 4 0,1'])
   })
 
-  it('a patch whose hollow lies under a region, or that lies deep within one, is named only where it has cloth', () => {
+  it('a patch whose hollow lies under a region, or that lies deep within one, is named only where it has fabric', () => {
     // A horseshoe open at the top, a box in its hollow on another box, and a box in its fabric.
     const horseshoe: Polygon = [
       [0, 0],
@@ -208,7 +208,7 @@ describe('great piles', () => {
     expect(overlap[0]?.patches).toEqual(patches.map((_, patch) => patch))
   })
 
-  it('the finest fractions of the farthest cells are told apart', () => {
+  it('the finest fractions of the farthest cells are distinguished', () => {
     const far = 10_000 * 55_440
     const slim: Polygon[] = [
       [

@@ -17,7 +17,7 @@ describe('what does not lie as it should', () => {
     expect(problems).toMatchObject([{ code: 'overlap', area: 1, units: ['a', 'b', 'c'] }])
   })
 
-  it('finds cloth beyond the grid, borders or none', () => {
+  it('finds fabric beyond the grid, with borders or without', () => {
     const lone = blockOf(1, 1, [square('a', [0, 0]), square('b', [1, 0])])
     for (const borders of [[], [{ finishedWidth: 1, fabric: 'b' }]])
       expect(report({ ...lone, borders }).problems.map(({ code }) => code)).toContain('outside')

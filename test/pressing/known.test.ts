@@ -91,7 +91,7 @@ describe('a ring of five', () => {
   })
 })
 
-describe('the maker’s own word', () => {
+describe('the maker’s request', () => {
   it('is kept by every order, and of two that are at odds the later one is kept and the earlier is named', () => {
     const four = (press: Block['press']): Block =>
       blockOf(2, 2, [square('a', [0, 0]), square('b', [1, 0], [1, 1], 'b'), square('c', [0, 1], [1, 1], 'b'), square('d', [1, 1])], {

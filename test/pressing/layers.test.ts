@@ -134,7 +134,7 @@ function fraction(place: number | string): number {
   return (n as number) / (d ?? 1)
 }
 
-describe('cloth', () => {
+describe('fabric', () => {
   it('is neither made nor lost by cutting the block into cells', () => {
     for (const block of [four(), star([0, 1, 2, 3].map(() => ['b', 'c'] as const))]) {
       const { plies, folds } = clothOf(block)
@@ -184,7 +184,7 @@ describe('patience', () => {
   const { plies, folds, plans } = clothOf(four())
   const toward = plans.taken.pressed.toward
 
-  it('counts nothing rather than half', () => {
+  it('gives no count rather than half a count', () => {
     const place = blockBounds(folds)
     expect(thickest(plies, place, folds.allowance, { tests: 10 })).toBeNull()
     expect(thickest(plies, place, folds.allowance)?.most).toBe(7)

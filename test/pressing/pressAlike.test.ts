@@ -58,7 +58,7 @@ function few(seed: number, columns: number, rows: number): Block {
   return blockOf(columns, rows, units, { order: 'rows', pressAlike: true })
 }
 
-describe('a block with alike units pressed alike', () => {
+describe('a block with matching units pressed the same way', () => {
   it('has the fewest clashes of all ways its choices may lie', () => {
     for (let seed = 1; seed <= 12; seed++) {
       const { plans } = sewBlock(few(seed, 3, 2), 'quick')
@@ -96,7 +96,7 @@ describe('a block with alike units pressed alike', () => {
     }
   })
 
-  it('follows the word on one of them, and names words that are at odds', () => {
+  it('follows a request on one of them, and names requests that disagree', () => {
     const pair = (press: Block['press']): Block =>
       blockOf(
         2,

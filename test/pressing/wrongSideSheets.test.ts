@@ -66,7 +66,7 @@ const two = (toward: readonly [number, number] | 'open'): Block =>
 
 describe('a seam on the ironing board', () => {
   // Common practice, no source: right sides alike, so the two allowances show their right sides to each other.
-  it('shows the wrong side of the cloth that is pressed over', () => {
+  it('shows the wrong side of the fabric that is pressed over', () => {
     const cloth = clothOf(two([1.5, 0.5]))
     expect(pileAt(cloth, 1.03, 0.5)).toEqual(['p:2 wrong', 'p:2 right', 'p:1 wrong'])
     expect(pileAt(cloth, 0.97, 0.5)).toEqual(['p:1 wrong'])
@@ -139,8 +139,8 @@ function fraction(place: number | string): number {
   return (n as number) / (d ?? 1)
 }
 
-describe('cloth', () => {
-  it('is the cloth that the layers count, at any point of any tiling of units', () => {
+describe('fabric', () => {
+  it('is the fabric that the layers count, at any point of any tiling of units', () => {
     const random = sequence(5)
     for (let round = 0; round < 12; round++) {
       const cloth = clothOf(blockOf(4, 4, tiling(random, 4, 4)))

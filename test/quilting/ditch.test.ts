@@ -188,7 +188,7 @@ describe('where the maker begins', () => {
     expect(away[place]).toBeCloseTo(Math.min(...away), 9)
   })
 
-  it('is in the centre where that costs nothing, and else only when asked for', () => {
+  it('is in the centre where that costs nothing, and otherwise only on request', () => {
     // One cross of two seams: its four ends are odd, its middle is not; begun there, one arm more is stitched twice.
     const cross = blockOf(2, 2, [square('a', [0, 0]), square('b', [1, 0], [1, 1], 'b'), square('c', [0, 1], [1, 1], 'b'), square('d', [1, 1])])
     const free = quiltingRoute(cross)
@@ -239,7 +239,7 @@ describe('the order of equally short routes', () => {
     }
   })
 
-  it('turns no more often where few turns are asked for, and is as long', () => {
+  it('turns no more often where few turns are requested, and is as long', () => {
     for (let seed = 1; seed <= 12; seed++) {
       const segments = scattered(sequence(seed * 7), 7, 5, 0.9)
       const [outwards, straight] = [ditch(segments), ditch(segments, { order: 'straight' })]

@@ -54,7 +54,7 @@ describe('every block that can be sewn', () => {
     }
   })
 
-  it('counts as many clashes as it shows, and mends each of them', () => {
+  it('counts as many clashes as it shows, and fixes each of them', () => {
     for (const block of BLOCKS) {
       const { meetings, pressing } = report(block)
       const clashes = meetings.filter(({ verdict }) => verdict === 'clashes')

@@ -14,7 +14,7 @@ const unit = (kind: BoxUnit['kind'], names: readonly string[], more: Partial<Box
 })
 const CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft']
 
-describe('how cloth lies', () => {
+describe('how fabric lies', () => {
   it('turns with the unit, and is straight in a free patch', () => {
     for (const turn of [0, 1, 2, 3] as const) expect(lieOf(unit('square', ['patch'], { turn }), 'patch')).toBe(turn)
     const free: Unit = {

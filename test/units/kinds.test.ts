@@ -148,7 +148,7 @@ describe('the picture of a unit', () => {
     expect(pictureOf({ ...alike, mirror: true })).toBe(pictureOf(alike))
   })
 
-  it('tells which patches are sewn to which by where they lie', () => {
+  it('shows which patches are sewn to which by where they lie', () => {
     const hourglass = unit('hourglass', [2, 2])
     expect(sewnOf({ ...hourglass, turn: 2 })).toBe(sewnOf(hourglass))
     expect(sewnOf({ ...hourglass, turn: 1 })).not.toBe(sewnOf(hourglass))
