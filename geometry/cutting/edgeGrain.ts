@@ -1,5 +1,5 @@
 /**
- * Grain at the outside of the block: free patches that are easily cut with a bias edge there.
+ * Grain at the edge of the block: free patches that could easily be cut with a bias edge there.
  *
  * In      a block that has been read.
  * Out     advice `grain` for free patches that have a side at the outside of the block and others on the slant.

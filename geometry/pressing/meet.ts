@@ -21,7 +21,7 @@ export interface MetSeams {
   readonly ends: readonly (readonly [number, number])[]
   /** Per seam: which of its sides lies clockwise of its path. */
   readonly clockwise: readonly (0 | 1)[]
-  /** Dots with the seam ends still loose there once everything is sewn. */
+  /** Dots where seam ends are still loose once everything is sewn, with those ends. */
   readonly loose: Iterable<readonly [number, readonly SeamEnd[]]>
 }
 

@@ -57,7 +57,7 @@ export function shareChoices(constraints: readonly PressConstraint[], matching: 
 
 const wayOf = (way: Toward | null, flipped: boolean): Toward | null => (way === null || way === 'open' || !flipped ? way : way === 0 ? 1 : 0)
 
-/** `budget`: steps of the search; where they run out, `atLeast` may be below `clashes`. */
+/** `budget`: steps of the search. If they run out, `atLeast` may be below `clashes`. */
 export function pressAlike(crossings: readonly Crossing[], { constraints, choiceOf, flipped }: SharedChoices, budget?: number): Pressed {
   const numbers = new Map<number, number>()
   const numberOf = (seam: number): number => {

@@ -1,4 +1,4 @@
-/** Work beside the page for as long as a component is there: its worker ends with it. */
+/** A worker that lives as long as a component: it is stopped when the component goes. */
 import { useEffect, useMemo, useState } from 'react'
 import type { Jobs } from './messages.ts'
 import type { Answer, Reply, WorkerClient } from './workerClient.ts'
@@ -14,7 +14,7 @@ export function useClient<J extends Jobs>(make: () => WorkerClient<J>, used = tr
  * The reply to one request.
  *
  * In      what makes a client, a job and its arguments; null for none. The arguments must be the same values from one render to the next.
- * Out     the reply once it is there; null until then, and when the arguments are others.
+ * Out     the reply once it has come; null until then, and again when the arguments change.
  */
 export function useWorker<J extends Jobs, Name extends keyof J & string>(
   make: () => WorkerClient<J>,

@@ -55,7 +55,7 @@ export function batchOf(goose: string, corners: Batch['corners']): Batch {
   }
 }
 
-/** A goose's wings with the tip up, from the right side: a mirrored goose has them exchanged. */
+/** A goose's wings with the tip up, seen from the right side: a mirrored goose has them the other way round. */
 export function wingsSeen(unit: Unit): Wings {
   const [left, right] = [unit.fabrics.leftWing as string, unit.fabrics.rightWing as string]
   return unit.kind === 'goose' && unit.mirror === true ? [right, left] : [left, right]

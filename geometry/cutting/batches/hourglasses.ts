@@ -3,7 +3,7 @@
  *
  * In      a block that has been read; hourglasses set to be made from single triangles are left out.
  * Out     for each finished size the pairs of squares to sew into triangles, which triangles to lay on each other and cut across, what comes out,
- *         and whether no fewer pairs of squares do.
+ *         and whether fewer pairs of squares are impossible.
  * How     two squares a, b make two triangles a|b. A triangle a|b laid on one c|d makes one hourglass a b c d, clockwise, and one d c b a, its mirror
  *         image. So an hourglass and its mirror image take as many such lays as the more frequent of the two (half as many, rounded up, where
  *         they look the same), each either a|b on c|d or b|c on d|a. The number of triangles is always the same; one is wasted for each pair
@@ -106,7 +106,7 @@ function fabricsRound({ fabrics, mirror }: BoxUnit): Round {
 const turnedRound = ([a, b, c, d]: Round): Round => [b, c, d, a]
 const mirrorRound = ([a, b, c, d]: Round): Round => [d, c, b, a]
 
-/** The same however it is turned. */
+/** One key for a look, however it is turned. */
 function nameOf(round: Round): string {
   const turns = [round, turnedRound(round), turnedRound(turnedRound(round)), turnedRound(turnedRound(turnedRound(round)))]
   return turns.map((one) => one.join(' ')).sort()[0] as string

@@ -1,4 +1,4 @@
-/** Hourglasses made together, two at a time, where that takes fewer squares or lets different fabrics come out of squares at all. */
+/** Hourglasses made together, two at a time: shown where that saves squares, or where only that can make them from squares. */
 import { useMemo } from 'react'
 import { type Block, type FabricPair, type HourglassPlan, hourglassPlans, isSharing } from '../../../geometry/index.ts'
 import { t, tn } from '../../words/words.ts'

@@ -3,8 +3,8 @@
  *
  * In      a task.
  * Out     strips that hold every piece.
- * How     higher pieces open strips, lower ones fill what is left (and are trimmed down). Kinds are turned one after the other while that saves; beyond
- *         some hundreds of kinds not every one is tried in every round.
+ * How     Higher pieces start strips; lower ones fill the rest (and are trimmed down). Kinds are turned one after the other as long as that saves
+ *         fabric; with more than some hundreds of kinds, a round tries only part of them.
  */
 import { type PieceKind, type FilledStrip, totalHeight, lowered, mayLie, type StripTask } from './stripTask.ts'
 
@@ -16,7 +16,7 @@ interface Row {
 
 /** Rounds of turning one kind after the other. */
 const ROUNDS = 4
-/** Kinds laid over all tries. */
+/** Kinds laid in all tries together. */
 const LAID_KINDS = 150_000
 
 export function stripsByTurning(task: StripTask): FilledStrip[] {
