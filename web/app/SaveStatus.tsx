@@ -3,14 +3,14 @@ import './saveStatus.css'
 import { type ReactNode, useState } from 'react'
 import { goOnWithCopy, takeOver, whenSaved } from '../keeping/openBlock.ts'
 import { saveFile } from '../keeping/download.ts'
-import { takeNewer, useNewer } from '../keeping/offline.ts'
+import { installNewVersion, useNewVersionReady } from '../keeping/offline.ts'
 import { type StorageProblem, getState, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 
 export function SaveStatus() {
   const { readOnly: elsewhere, trouble } = useStore(({ currentBlock }) => currentBlock)
   const [dismissed, setDismissed] = useState(false)
-  const newer = useNewer() && !dismissed
+  const newer = useNewVersionReady() && !dismissed
   if (trouble !== null) return <Line urgent>{TROUBLES[trouble]()}</Line>
   if (elsewhere) return <Line urgent>{openInAnotherTab()}</Line>
   return newer ? <Line>{newVersionReady(() => setDismissed(true))}</Line> : null
@@ -28,7 +28,7 @@ function newVersionReady(dismiss: () => void): ReactNode {
   return (
     <>
       <p>{t('A newer version of Nestwright is ready.')}</p>
-      <button type="button" onClick={() => void whenSaved(takeNewer)}>
+      <button type="button" onClick={() => void whenSaved(installNewVersion)}>
         {t('Load it now')}
       </button>
       <button type="button" onClick={dismiss}>

@@ -4,7 +4,7 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
 import { AppErrorBoundary } from './AppErrorBoundary.tsx'
-import { beginOffline } from '../keeping/offline.ts'
+import { registerOfflineWorker } from '../keeping/offline.ts'
 import { start } from '../keeping/start.ts'
 import { setView } from '../document/store.ts'
 import { loadLanguage, currentLanguage } from '../words/words.ts'
@@ -24,4 +24,4 @@ createRoot(document.getElementById('root') as HTMLElement).render(
     </AppErrorBoundary>
   </StrictMode>,
 )
-void beginOffline()
+void registerOfflineWorker()

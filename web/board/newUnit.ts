@@ -52,7 +52,7 @@ export function roomAround(block: Block, kind: TrayKind, turn: Turn, [x, y]: Poi
   return places.filter((at) => hasRoom(block, [{ at, size }], new Set())).sort((a, b) => distance(a) - distance(b))[0] ?? null
 }
 
-/** More units than a maker lays in one go. */
+/** More units than anyone places in one drag. */
 const MOST = 4000
 
 /** As many units of a kind as stand side by side from one cell to another, each where there is room. */

@@ -1,4 +1,4 @@
-/** How many blocks the maker cuts for: chosen on the screen, no part of the document. */
+/** How many blocks the maker cuts for. It is chosen on the screen and is not part of the document. */
 import { create } from 'zustand'
 
 export const MOST_COPIES_CUT = 200

@@ -9,7 +9,7 @@ type Path = readonly (string | number)[]
 
 export interface Change {
   readonly op: 'add' | 'replace' | 'remove'
-  /** Where, from the outside in; a number is a place in a list, where `add` moves the rest up and `remove` down. */
+  /** The place, from the outside in. A number is a place in a list; there `add` moves the rest up and `remove` moves it down. */
   readonly path: Path
   readonly value?: unknown
 }
@@ -53,10 +53,10 @@ function collectList(before: readonly unknown[], after: readonly unknown[], path
   else collectById(before.slice(from, beforeEnd), after.slice(from, afterEnd), kept, from, path, found)
 }
 
-/** A point or a pair of numbers is one thing. */
+/** A short list, such as a point, is changed as a whole. */
 const isShort = (list: readonly unknown[]): boolean => list.length <= 4 && list.every((item) => typeof item !== 'object')
 
-/** Where two lists begin and end to differ. */
+/** Where two lists start and stop being different. */
 function middle(before: readonly unknown[], after: readonly unknown[]): [from: number, beforeEnd: number, afterEnd: number] {
   const least = Math.min(before.length, after.length)
   let from = 0
@@ -81,7 +81,7 @@ function keptPlaces(before: readonly unknown[], after: readonly unknown[]): numb
   return order.every((place, index) => index === 0 || place > (order[index - 1] as number)) ? kept : null
 }
 
-/** What goes is taken out from the end on, what comes is put in from the start on: so each place is true when its turn comes. */
+/** Removes from the end and adds from the start, so that each place is right when its change is made. */
 function collectById(
   before: readonly unknown[],
   after: readonly unknown[],
@@ -140,13 +140,13 @@ function owned(holder: Holder, name: string | number, own: Set<unknown>): Holder
   return copy
 }
 
-/** A list's length can be put too, as older histories do; a field called `__proto__` is a field like any other. */
+/** A list's length can be set too, as in older histories; a field called `__proto__` is a field like any other. */
 function put(holder: Holder, name: string | number, value: unknown): void {
   if (name === '__proto__') Object.defineProperty(holder, name, { value, writable: true, enumerable: true, configurable: true })
   else holder[name] = value
 }
 
-/** Changes alike but for one place in a list: what is done, the path with a gap, the places (or the first, null, the last), the values. */
+/** Changes that differ only in one place of a list: the operation, the path with a gap, the places (or the first, null, the last), the values. */
 type Run = [op: Change['op'], path: (string | number | null)[], places: (number | null)[], values?: unknown[]]
 
 export function packChanges(changes: readonly Change[]): string {

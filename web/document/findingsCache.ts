@@ -1,16 +1,16 @@
 /**
- * The findings of the block on the board, worked out once.
+ * The findings of the block on the board, computed once.
  *
- * In      a block, and its layers of cloth where they have been counted, for the findings come with them.
- * Out     its findings, or why there are none: trouble in working them out never blanks the screen. Each block is worked out from the one before it, at the
- *         cost of what an edit changed. A large block never waits: the findings before it stand until those of a worker are there.
+ * In      a block, and its layers of fabric if they have been counted, because the findings come with them.
+ * Out     its findings, or why there are none, so that an error never blanks the screen. Each block is computed from the one before it, at the
+ *         cost of what the edit changed. A large block never waits: its older findings stay until a worker has the new ones.
  */
 import { type Block, type Findings, liveFindings, type Layered, type Message, message } from '../../geometry/index.ts'
 import { isLarge } from './blockSize.ts'
 
 export type FindingsState = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: Message }
 
-/** A block with its layers of cloth. */
+/** A block with its layers of fabric. */
 export interface LayeredBlock {
   readonly block: Block
   readonly layered: Layered
@@ -28,11 +28,11 @@ export function cachedFindings(block: Block, layers: LayeredBlock | null): Findi
   }
   if (cache?.block === block) return cache.findings
   if (isLarge(block) && typeof Worker !== 'undefined') return cache?.findings ?? waiting
-  cache = { block, findings: workedOut(block) }
+  cache = { block, findings: computed(block) }
   return cache.findings
 }
 
-function workedOut(block: Block): FindingsState {
+function computed(block: Block): FindingsState {
   try {
     return { report: follow(block), trouble: null }
   } catch (error) {
@@ -52,7 +52,7 @@ export function keepFindings(block: Block, findings: FindingsState): void {
   cache = { block, findings }
 }
 
-/** What was found in another block says nothing of the next. */
+/** Call this when another block is opened. */
 export function clearFindings(): void {
   cache = null
 }

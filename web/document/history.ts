@@ -9,7 +9,7 @@ import type { Block, Edit, EditName } from '../../geometry/index.ts'
 import { type Change, applyChanges, changesBetween, packChanges, unpackChanges } from './difference.ts'
 import { editResult } from './editResult.ts'
 
-/** What an edit is called; of a step kept before edits had codes, its name in the words of its day. */
+/** An edit's name; for a step stored before edits had codes, its name as text. */
 type StepName = EditName | string
 
 export interface Step {
@@ -33,17 +33,17 @@ export function applyEdit(history: History, edit: Edit): History {
   const block = editResult(history.block, edit)
   if (block === history.block) return history
   const last = history.past.at(-1)
-  if (merge === undefined || last?.merge !== merge || history.future.length > 0) return stepped(history, block, name, merge)
-  // What is merged is one step from the block as it was before the first of them.
-  return stepped({ ...undoStep(history), future: [] }, block, name, merge)
+  if (merge === undefined || last?.merge !== merge || history.future.length > 0) return moveThrough(history, block, name, merge)
+  // Merged edits are one step, from the block before the first of them.
+  return moveThrough({ ...undoStep(history), future: [] }, block, name, merge)
 }
 
-/** Another block in place of this one: a step like any other, so that the one before can be had back. */
+/** Replaces the block by another one, as a step that can be undone. */
 export function replaceBlock(history: History, block: Block, name: EditName): History {
-  return stepped(history, block, name)
+  return moveThrough(history, block, name)
 }
 
-function stepped(history: History, block: Block, name: EditName, merge?: string): History {
+function moveThrough(history: History, block: Block, name: EditName, merge?: string): History {
   const redo = changesBetween(history.block, block)
   if (redo.length === 0) return history
   const step: Step = {
@@ -70,7 +70,7 @@ export function redoStep({ block, past, future }: History): History {
 /** The block that some steps lead to, forward or back. */
 export const applyPacked = (block: Block, way: string): Block => applyChanges(block, unpackChanges(way))
 
-/** A step as it was kept before steps were packed. */
+/** A step as it was stored before steps were packed. */
 export interface LooseStep {
   readonly name: string
   readonly redo: readonly Change[]

@@ -22,7 +22,7 @@ export interface PatchShape {
   readonly name: string
   readonly fabric: string
   readonly corners: readonly Point[]
-  /** How its cloth lies, in quarter turns: `lieOf`. */
+  /** How its fabric lies, in quarter turns: see `lieOf`. */
   readonly turn?: number
 }
 
@@ -73,10 +73,10 @@ export function borderShapes(block: Block): PatchShape[] {
   let inner = 0
   return (block.borders ?? []).flatMap(({ fabric, corner, finishedWidth }) => {
     const outer = inner + toDecimal(finishedWidth) / cell
-    const strip = (name: string, x0: number, y0: number, x1: number, y1: number, cloth = fabric): PatchShape => ({
+    const strip = (name: string, x0: number, y0: number, x1: number, y1: number, stripFabric = fabric): PatchShape => ({
       unit: null,
       name,
-      fabric: cloth,
+      fabric: stripFabric,
       corners: [
         [x0, y0],
         [x1, y0],
@@ -121,20 +121,20 @@ export interface DrawnSeam {
   readonly lies: Point | null
 }
 
-/** Where along a seam its number may stand, the best first. */
+/** Where along a seam its number can be, the best place first. */
 const PLACES = [0.5, 0.375, 0.625, 0.3125, 0.1875]
 
 const known = new WeakMap<Findings['joins'], readonly DrawnSeam[]>()
 
-/** A report's seams as lines, worked out once. */
+/** A report's seams as lines, computed once. */
 export function drawnSeams(report: Findings): readonly DrawnSeam[] {
-  const lines = known.get(report.joins) ?? madeLines(report)
+  const lines = known.get(report.joins) ?? seamsCache(report)
   known.set(report.joins, lines)
   return lines
 }
 
-function madeLines(report: Findings): DrawnSeam[] {
-  const busy = new Set(report.meetings.map(({ at }) => millionths(pointOf(at))))
+function seamsCache(report: Findings): DrawnSeam[] {
+  const busy = new Set(report.meetings.map(({ at }) => pointKey(pointOf(at))))
   return report.joins.map((join, index) => {
     const points = [join.from, ...join.via, join.to].map(pointOf)
     const [[ax, ay], [bx, by]] = points as [Point, Point]
@@ -142,17 +142,17 @@ function madeLines(report: Findings): DrawnSeam[] {
     const clockwise: Point = [-(by - ay) / length, (bx - ax) / length]
     const { toward } = join.press
     const lies: Point | null = toward === 'open' ? null : toward === join.clockwise ? clockwise : [-clockwise[0], -clockwise[1]]
-    // Off the middle where something meets there, so that the number hides no mark.
-    const part = PLACES.find((along) => !busy.has(millionths([ax + (bx - ax) * along, ay + (by - ay) * along]))) ?? 0.5
+    // Off the middle if something meets there, so that the number hides no mark.
+    const part = PLACES.find((along) => !busy.has(pointKey([ax + (bx - ax) * along, ay + (by - ay) * along]))) ?? 0.5
     return { join, number: index + 1, points, middle: [ax + (bx - ax) * part, ay + (by - ay) * part], lies }
   })
 }
 
-/** A place as a word, so that a third of a cell that came by two ways is one place. */
-const millionths = ([x, y]: Point): string => `${Math.round(x * 1e6)},${Math.round(y * 1e6)}`
+/** A point as a key, so that a third of a cell computed in two ways is the same point. */
+const pointKey = ([x, y]: Point): string => `${Math.round(x * 1e6)},${Math.round(y * 1e6)}`
 
-/** The seams that decide one another through meetings, beginning with those of one meeting: the ring or chain that a proof speaks of. */
-export function tiedTo(report: Findings, meeting: number): readonly string[] {
+/** The seams that are tied to those of one meeting through other meetings: the ring or chain of a proof. */
+export function seamsTiedThroughMeetings(report: Findings, meeting: number): readonly string[] {
   const pairs = report.meetings.filter(({ verdict }) => verdict === 'nests' || verdict === 'clashes')
   const tied = [...(report.meetings[meeting]?.seams ?? [])]
   for (const seam of tied)

@@ -1,4 +1,4 @@
-/** While edits repeat about the middle of the block: the edit together with the same edit of every image of what it touches. */
+/** An edit together with the same edit of every symmetric image, while edits are repeated around the middle of the block. */
 import { type Block, type Edit, imagesOf, type Repeat, withImages } from '../../geometry/index.ts'
 import { editResult } from './editResult.ts'
 

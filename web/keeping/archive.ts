@@ -1,8 +1,8 @@
 /**
- * Blocks that were put aside, and when they go for good.
+ * Archived blocks, and when they are deleted for good.
  *
- * Days    an archived block stays for as many days on which the app was opened. They are counted here, one for each day of the clock that differs from the
- *         last, and never worked out from times: a clock that jumps a year ahead counts as one day.
+ * Days    an archived block stays for a number of days on which the app was opened. They are counted here, one for each calendar day that differs from the
+ *         last, and never computed from times: a clock that jumps a year ahead counts as one day.
  */
 import { deleteBlock } from './database.ts'
 import type { Base } from './schema.ts'
@@ -10,7 +10,7 @@ import type { Base } from './schema.ts'
 /** Days that an archived block stays. */
 export const ARCHIVE_DAYS = 30
 
-/** Counts today in, once; how many days the app was opened on, today with them. */
+/** Counts today, once. Returns how many days the app was opened on, including today. */
 export async function countDay(db: Base, today = new Date().toDateString()): Promise<number> {
   const work = db.transaction('desk', 'readwrite')
   const [count = 0, last] = daysIn(await work.store.get('days'))
@@ -31,7 +31,7 @@ function daysIn(text: string | undefined): [count?: number, last?: string] {
   }
 }
 
-/** Takes a block out of the archive (null), or puts it there at a time. */
+/** Archives a block at a time, or restores it (null). In the database the time is called `aside`. */
 export async function setArchived(db: Base, id: string, aside: number | null): Promise<void> {
   const asideDay = aside === null ? null : await daysOpened(db)
   const work = db.transaction('cards', 'readwrite')
@@ -40,7 +40,7 @@ export async function setArchived(db: Base, id: string, aside: number | null): P
   await work.done
 }
 
-/** Deletes what has been in the archive for longer than it stays. What came there before days were counted begins to count today. */
+/** Deletes blocks that have been in the archive too long. For blocks archived before days were counted, the count starts today. */
 export async function emptyArchive(db: Base, today: number): Promise<void> {
   for (const { id, aside, asideDay } of await db.getAll('cards')) {
     if (typeof aside !== 'number') continue

@@ -1,8 +1,8 @@
 /**
  * What a maker can do with her blocks, whether on the board or not.
  *
- * In      what the maker asks for, by a block's id.
- * Out     the list follows, and a notice says what was done. Nothing is lost by it: what is put aside stays for thirty days of use, and going back to a version is a step
+ * In      the id of a block or version.
+ * Out     the list is up to date, and a notice says what was done. Nothing is lost: an archived block stays for thirty days of use, and restoring a version is a step
  *         like any other.
  */
 import { type Block, message } from '../../geometry/index.ts'
@@ -19,7 +19,7 @@ import { autosaver } from './autosave.ts'
 import { isLocked } from './tabLocks.ts'
 import { setView, getState, replaceDocument } from '../document/store.ts'
 
-/** Does what the maker asked for; where the browser refuses, says so. Whether it was done. */
+/** Does something; if the browser refuses, a notice says so. Returns whether it was done. */
 export async function tryOrNotify(act: () => Promise<unknown>): Promise<boolean> {
   try {
     await act()
@@ -39,7 +39,7 @@ export async function copyBlock(id: string): Promise<void> {
   setView({ notice: t('{name} is among your blocks.', { name: shortName(name) }) })
 }
 
-/** Renamed as an edit, so that it can be undone; not while another tab has it in hand. */
+/** Renames by an edit, so that it can be undone; not while another tab is changing the block. */
 export async function renameBlock(id: string, name: string): Promise<'done' | 'in another tab'> {
   if (id === getState().currentBlock.id) throw new RangeError('the block on the board is renamed by an edit')
   if (await isLocked(id)) return 'in another tab'
@@ -65,7 +65,7 @@ export async function archiveBlock(id: string): Promise<void> {
   setView({ notice: t('{name} is put aside.', { name }) })
 }
 
-/** The one changed last takes its place on the board, or an empty grid. */
+/** Opens the block that was changed last, or an empty grid. */
 async function openAnother(id: string): Promise<boolean> {
   const others = (await cards(database())).filter((card) => card.aside === null && card.id !== id)
   for (const next of others.sort((a, b) => b.changed - a.changed)) if (await openBlock(next.id)) return true
@@ -94,7 +94,7 @@ export async function versionsFor(id: string): Promise<Version[]> {
   return (await versionsOf(database(), id)).sort((a, b) => b.made - a.made)
 }
 
-/** Puts the block of a version on the board; what lies there is kept as a version, and going back is a step to undo. */
+/** Puts the block of a version on the board. The present state is kept as a version, and the step can be undone. */
 export async function goBackTo(version: Version): Promise<void> {
   const block = await versionBlock(database(), version.id)
   if (block === undefined) return
@@ -117,7 +117,7 @@ export const blockOfVersion = async ({ id }: Version): Promise<Block | null> => 
 
 // Files.
 
-/** Every block that is not put aside, with its versions. */
+/** Every block that is not archived, with its versions. */
 export async function blocksToSave(): Promise<FiledBlock[]> {
   await autosave.settled()
   const shown = (await cards(database())).filter(({ aside }) => aside === null)
@@ -137,7 +137,7 @@ async function filedVersion(version: Version): Promise<FiledVersion | null> {
   return block === null ? null : { made: version.made, name: version.name, block }
 }
 
-/** The id of a block that lies as this one came, not put aside and never edited; null where there is none. */
+/** The id of a block that is the same as this one, never edited and not archived; null if there is none. */
 export async function findUntouched(block: Block): Promise<string | null> {
   await autosave.settled()
   const named = (await cards(database())).filter(({ name, aside, past }) => aside === null && past === 0 && name === block.name)
@@ -151,11 +151,11 @@ export async function findUntouched(block: Block): Promise<string | null> {
 interface ImportResult {
   readonly added: number
   readonly copies: number
-  /** Here already, the very same. */
+  /** How many were here already, unchanged. */
   readonly known: number
 }
 
-/** Brings blocks in beside those that are here: one whose id is taken comes as a copy, unless it is the very same. */
+/** Adds blocks to those that are here. A block whose id is taken becomes a copy, unless it is the same block. */
 export async function addBlocks(filed: readonly FiledBlock[]): Promise<ImportResult> {
   await autosave.settled()
   const taken = new Map((await cards(database())).map((card) => [card.id, card]))

@@ -1,8 +1,8 @@
 /**
- * A file of many blocks, each as its own block file would hold it, with its versions.
+ * A file of many blocks with their versions; each is written as in a block file of its own.
  *
  * In      blocks with ids and versions; or the text of such a file.
- * Out     the text; or the blocks, or the place and the message that says what to do there. One bad block refuses the file: nothing is brought in by halves.
+ * Out     the text; or the blocks, or the place of the first fault and a message that says what to do. One faulty block rejects the whole file.
  */
 import { type Block, checkBlock, LONGEST_WORDS, type Message, message, type Read } from '../../geometry/index.ts'
 
@@ -24,7 +24,7 @@ const FORMAT = 'nestwright.blocks'
 
 export const writeBlocks = (blocks: readonly FiledBlock[]): string => `${JSON.stringify({ format: FORMAT, version: 1, blocks }, null, 1)}\n`
 
-/** Whether a file says of itself that it holds many blocks. */
+/** Whether a file's format field says that it is a file of many blocks. */
 export const isBlocksFile = (value: unknown): boolean => fieldsOf(value)?.format === FORMAT
 
 type Fields = Readonly<Record<string, unknown>>
@@ -45,7 +45,7 @@ export function checkBlocks(value: unknown): Read<readonly FiledBlock[]> {
   return refused ?? { ok: true, value: file.blocks as readonly FiledBlock[] }
 }
 
-/** The first entry that will not do, with its place in the file. */
+/** The first faulty entry, with its place in the file. */
 function firstFault(list: readonly unknown[], refuse: (entry: unknown) => ReadFault | null, name: string): ReadFault | null {
   for (const [index, entry] of list.entries()) {
     const refused = refuse(entry)
@@ -78,6 +78,6 @@ function datedBlockFault({ made, block }: Fields): ReadFault | null {
   return read.ok ? null : fault(read.place === 'file' ? 'block' : `block.${read.place}`, read.message)
 }
 
-/** The last time that a clock of the language holds: ECMA-262, 21.4.1.1. */
+/** The latest time that JavaScript can represent, in milliseconds. Source: ECMA-262, 21.4.1.1. */
 const LAST_TIME = 8.64e15
 const isTime = (value: unknown): boolean => typeof value === 'number' && value >= 0 && value <= LAST_TIME

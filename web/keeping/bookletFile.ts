@@ -1,7 +1,7 @@
-/** A booklet is opened as the block that lies inside it. */
+/** Reads the block file that is embedded in a booklet's PDF. */
 import { beginsLikeBlock, blockAmong, type Embedded, filesInPdf, MOST_UNPACKED } from '../../geometry/index.ts'
 
-/** The text of the block file inside a PDF; null where there is none. */
+/** The text of the block file inside a PDF; null if there is none. */
 export async function blockTextInside(bytes: Uint8Array<ArrayBuffer>): Promise<string | null> {
   const texts: string[] = []
   let room = MOST_UNPACKED
@@ -14,7 +14,7 @@ export async function blockTextInside(bytes: Uint8Array<ArrayBuffer>): Promise<s
   return blockAmong(texts)
 }
 
-/** Read part by part: empty where it is no block file from its first letters on; null where it is more than there is room for. */
+/** Reads part by part. Empty if the first letters are not those of a block file; null if it is too large. */
 async function unpacked({ bytes, packed }: Embedded, room: number): Promise<string | null> {
   const body = new Blob([bytes as Uint8Array<ArrayBuffer>]).stream()
   const reader = (packed ? body.pipeThrough(new DecompressionStream('deflate')) : body).getReader()

@@ -1,4 +1,4 @@
-/** Loads a part of the page when it is needed; where it cannot be fetched, the maker is told and nothing else happens. */
+/** Loads a part of the page when it is needed. If it cannot be fetched, a notice says so and nothing else happens. */
 import { t } from '../words/words.ts'
 import { setView } from '../document/store.ts'
 

@@ -1,8 +1,8 @@
 /**
- * Which of the maker's blocks is on the board, and that everything done to it is saved.
+ * Opens the maker's blocks on the board, and has every change to them saved.
  *
  * In      a block to start or to open; each edit; messages from other tabs.
- * Out     the board and the list follow. Nothing is lost: where another tab changed the same block meanwhile, both states are kept, one as a copy.
+ * Out     the board and the list are up to date. Nothing is lost: if another tab has changed the same block, both states are kept, one as a copy.
  */
 import { useEffect } from 'react'
 import { create } from 'zustand'
@@ -38,9 +38,9 @@ import { thinALittle } from './thinVersions.ts'
 import { openHistory, onHistoryChange, setView, getState, replaceDocument, setCurrentBlock, setSaved, showHistory } from '../document/store.ts'
 
 export const STARTERS = { star: eveningStar, lantern, empty: emptyGrid } as const
-/** A version is kept by itself when so long has passed since the last. */
+/** A version is kept automatically if the last one is this old, in milliseconds. */
 const VERSION_PAUSE = 600_000
-/** After so much rest what was written is brought to the disk itself. */
+/** Milliseconds without a change after which everything written is flushed to the disk. */
 const DISK_PAUSE = 2000
 
 let base: Base | null = null
@@ -53,7 +53,7 @@ export const autosave: Autosaver = autosaver(database, onSaved)
 const lock = blockLock({ onGained: (id) => void lockGained(id), onLost: (id) => void lockLost(id) })
 export const broadcast = openChannel(onTabMessage)
 
-/** Starts saving, with the block asked for, else the one opened last, else what is on the board now. */
+/** Starts saving, with the wanted block, else the one opened last, else what is on the board now. */
 export async function startSaving(given: Base, wanted: string | null): Promise<void> {
   base = given
   onHistoryChange(keepEdit)
@@ -87,7 +87,7 @@ export async function beginAgain(given: Base): Promise<void> {
 
 // What is on the board.
 
-/** Whether all is kept; where not, the maker is told. */
+/** Whether everything is saved; if not, a notice says so. */
 async function allSaved(): Promise<boolean> {
   const kept = await autosave.settled()
   if (!kept) setView({ notice: t('The last changes of this block are not kept yet; save it as a file first.') })
@@ -115,17 +115,17 @@ async function dropOrKeepVersion(from: Base, id: string): Promise<void> {
   else if (lastVersion !== null) await keepVersion(id, history.block, 'leaving')
 }
 
-/** Neither put aside nor with a version of its own. */
+/** Whether a block is not archived and has no versions. */
 const isPlain = async (from: Base, id: string): Promise<boolean> =>
   (await from.get('cards', id))?.aside === null && (await versionsOf(from, id)).length === 0
 
-/** A starter that nobody has changed need not be kept: it can be begun again. */
+/** An unchanged starter need not be kept, because it can be started again. */
 const isUntouched = ({ block, past, future }: History): boolean =>
   past.length + future.length === 0 && Object.values(STARTERS).some((starter) => isSameBlock(starter, block))
 
 export const isSameBlock = (a: Block, b: Block): boolean => changesBetween(a, b).length === 0
 
-/** Opening and starting blocks happens one after another, however fast they are asked for. */
+/** Blocks are opened and started one after another, however fast the requests come. */
 let queue: Promise<unknown> = Promise.resolve()
 
 function enqueue<T>(act: () => Promise<T>): Promise<T> {
@@ -152,14 +152,14 @@ async function startHistory(history: History): Promise<void> {
   autosave.keep(history)
 }
 
-/** Whether it lies on the board now; where not, the maker is told. */
+/** Opens a block. Returns whether it is on the board now; if not, a notice says why. */
 export const openBlock = (id: string): Promise<boolean> =>
   enqueue(() => loadBlock(id)).catch(() => {
     setView({ notice: t('The browser refused: the block could not be opened. Load the page anew.') })
     return false
   })
 
-/** The notice about the last block of which not everything could be read. */
+/** The notice about the last damaged block. */
 let damageNotice = ''
 
 async function loadBlock(id: string): Promise<boolean> {
@@ -209,7 +209,7 @@ function showOnBoard(id: string, elsewhere: boolean, history: History): void {
   listChanged()
 }
 
-/** This tab opens the same block when it is loaded anew, a new tab the one that was opened last. */
+/** When this tab is reloaded it opens the same block; a new tab opens the block that was opened last. */
 function rememberInTab(id: string): void {
   try {
     sessionStorage.setItem('nestwright.block', id)
@@ -245,7 +245,7 @@ function keepEdit(history: History): void {
   }
 }
 
-/** A version may wait until the hand rests, and where there is no room for one the edits are kept all the same. */
+/** A version can wait until the page is idle. If there is no room for one, the edits are still saved. */
 function whenIdle(act: () => Promise<void>): void {
   const run = (): void => void act().catch(() => {})
   if (typeof requestIdleCallback === 'undefined') setTimeout(run, DISK_PAUSE)
@@ -297,7 +297,7 @@ function onTabMessage({ type: sort, id }: TabMessage): void {
 async function lockLost(id: string): Promise<void> {
   if (getState().currentBlock.id !== id) return
   const kept = await autosave.settled()
-  // What came too late to be kept has gone on as a copy by now.
+  // Changes that could not be saved any more are in a copy by now.
   if (getState().currentBlock.id !== id || getState().currentBlock.readOnly) return
   if (!kept) {
     await continueAs(getState().history, thisTabName(getState().history.block.name))
@@ -344,10 +344,10 @@ export async function goOnWithCopy(): Promise<void> {
   await continueAs(history, copyName(history.block.name))
 }
 
-/** A step of its own, unlike a name typed letter by letter. */
+/** A rename is a step of its own; a name typed letter by letter is merged into one. */
 export const renaming = (name: string): Edit => ({ ...setName(name), merge: undefined })
 
-/** The history on the board goes on under another name, beside the block it came from. */
+/** Saves the history on the board as a new block under another name. */
 async function continueAs(history: History, name: string): Promise<void> {
   await enqueue(() => startHistory(applied(history, renaming(name))))
   setView({ notice: t('This goes on as “{name}”; the other one is kept too.', { name: shortName(name) }) })
@@ -356,7 +356,7 @@ async function continueAs(history: History, name: string): Promise<void> {
 // The list.
 
 const useList = create<readonly Card[]>(() => [])
-/** Components that show the list now: it is read for them alone. */
+/** How many components show the list now; it is read only for them. */
 let watchers = 0
 
 async function refresh(): Promise<void> {
@@ -370,7 +370,7 @@ export function listChanged(others = true): void {
   if (others) broadcast({ type: 'list', id: '' })
 }
 
-/** Cards of all blocks, those put aside too, the one changed last first. */
+/** The cards of all blocks, archived ones too, the last changed first. */
 export function useCards(): readonly Card[] {
   useEffect(() => {
     watchers++
@@ -384,7 +384,7 @@ export function useCards(): readonly Card[] {
 
 export const canKeep = (): boolean => base !== null
 
-/** A block by its id: the one on the board as it lies there. */
+/** A block by its id; for the block on the board, its present state. */
 export async function blockOf(id: string): Promise<Block | null> {
   if (id === getState().currentBlock.id) return getState().history.block
   const known = await read(database(), id).catch(ifDamaged)
@@ -393,7 +393,7 @@ export async function blockOf(id: string): Promise<Block | null> {
 
 // Versions.
 
-/** Keeps a version unless the newest is the same and no name is given; those that time has thinned out go, the oldest first. */
+/** Keeps a version, unless it has no name and the newest one is the same. Also deletes versions that are due, the oldest first. */
 export async function keepVersion(of: string, block: Block, why: VersionWhy, name: string | null = null): Promise<void> {
   const versions = await versionsOf(database(), of)
   const newest = versions.reduce<Version | null>((late, one) => (late === null || one.made >= late.made ? one : late), null)

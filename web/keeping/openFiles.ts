@@ -1,8 +1,8 @@
 /**
- * Files and links become blocks of the maker's own.
+ * Opens files and links as blocks of the maker's own.
  *
- * In      files that were chosen or dropped; a block in the address.
- * Out     a sentence: what was opened, or why it cannot be. Opening never takes the place of what is there.
+ * In      files that were picked or dropped; a link to a block in the page's address.
+ * Out     a notice: what was opened, or why it was not. Opening never overwrites another block.
  */
 import { type Block, isPdf, type Message, MOST_BYTES, readBlock } from '../../geometry/index.ts'
 import { t, tn, translate } from '../words/words.ts'
@@ -14,18 +14,18 @@ import { isFull } from './database.ts'
 import { blockFromLink, isLink } from './shareLink.ts'
 import { setView, getState } from '../document/store.ts'
 
-/** What came of opening one file. */
+/** The result of opening one file. */
 interface FileResult {
-  /** Whether it was opened. */
+  /** Whether the file could be opened. */
   readonly opened: boolean
-  /** Whether a block of it lies on the board now. */
+  /** Whether its block is on the board now. */
   readonly onBoard: boolean
   readonly notice: string
 }
 
 const refused = (sentence: string): FileResult => ({ opened: false, onBoard: false, notice: sentence })
 
-/** Open files of one block or of many, one after the other; a broken one gives one sentence and changes nothing. Whether a block of them lies on the board now. */
+/** Opens files of one block or of many, one after the other. A faulty file gives one sentence and changes nothing. Returns whether one of their blocks is on the board now. */
 export async function openFiles(files: readonly File[]): Promise<boolean> {
   const results: FileResult[] = []
   for (const file of files) results.push(await openFile(file))
@@ -34,7 +34,7 @@ export async function openFiles(files: readonly File[]): Promise<boolean> {
   return results.some(({ onBoard }) => onBoard)
 }
 
-/** Of several files: how many were opened, and what is wrong with the first that was not. */
+/** How many of several files were opened, and what is wrong with the first that was not. */
 function summaryOf(results: readonly FileResult[]): string {
   const opened = results.filter(({ opened }) => opened).length
   const trouble = results.find(({ opened }) => !opened)
@@ -55,13 +55,13 @@ async function openFile(file: File): Promise<FileResult> {
   return many === null ? openOne(name, text) : openMany(name, many)
 }
 
-/** A file is a PDF by what stands in it, whatever it is called; null where a PDF holds no block. */
+/** The text of a block file. A PDF is recognised by its content, whatever its name; null if it contains no block. */
 async function textOf(file: File): Promise<string | null> {
   const bytes = new Uint8Array(await file.arrayBuffer())
   return isPdf(bytes) ? (await import('./bookletFile.ts')).blockTextInside(bytes) : new TextDecoder(encodingOf(bytes)).decode(bytes)
 }
 
-/** As the mark at its beginning says: some programs write text in 16 bits. */
+/** The encoding by the byte order mark, because some programs write text in UTF-16. */
 const encodingOf = ([first, second]: Uint8Array): string =>
   first === 0xff && second === 0xfe ? 'utf-16le' : first === 0xfe && second === 0xff ? 'utf-16be' : 'utf-8'
 
@@ -81,7 +81,7 @@ async function openOne(file: string, text: string): Promise<FileResult> {
   const read = readBlock(text)
   if (!read.ok) return notOpened(file, read.place, read.message)
   const begun = await beginBlock(read.value)
-  // Where it could not be begun, that was said.
+  // If it could not be opened, there is a notice already.
   return begun ? { opened: true, onBoard: true, notice: t('{name} is open.', { name: displayName(read.value) }) } : refused(getState().view.notice)
 }
 
@@ -104,7 +104,7 @@ const LINK_PROBLEMS = {
   'cannot press': (): string => t('This browser cannot read links; ask for a file.'),
 }
 
-/** A block in the address becomes a block of her own; the address is plain again, so that loading it anew brings no second one. */
+/** Opens the block in the page's address, and removes it from the address so that a reload does not open it twice. */
 export async function openLink(): Promise<void> {
   const { hash } = window.location
   if (!isLink(hash)) return
@@ -114,7 +114,7 @@ export async function openLink(): Promise<void> {
   else await openLinked(opened.block).catch(() => setView({ notice: t('The browser refused: the block could not be opened. Load the page anew.') }))
 }
 
-/** Opened a second time, it is found among her blocks, as long as she has left it as it came. */
+/** If the same block is already among the maker's blocks and was not changed, it is opened instead of a second copy. */
 async function openLinked(block: Block): Promise<void> {
   const name = displayName(block)
   const known = canKeep() ? await findUntouched(block) : null

@@ -1,17 +1,17 @@
 /**
- * A photograph that the maker chose, read on this machine alone.
+ * Reads a photograph that the maker picked. It never leaves this computer.
  *
- * In      a file.
- * Out     its pixels, made small; or the photograph itself, small enough for a block file. What is no picture is said in one sentence.
+ * In      an image file.
+ * Out     its pixels, scaled down; or the photograph as a JPEG small enough for a block file; or a message if it is not a picture.
  */
 import { LONGEST_PHOTO, meanColour } from '../../geometry/index.ts'
 import { t } from '../words/words.ts'
 import { shortName } from '../document/blockNames.ts'
 
-/** Pixels a side: enough to choose colours from, and enough to show cloth. */
+/** The longest side in pixels: for finding colours, and for showing a fabric. */
 const PALETTE_PIXELS = 200
 const FABRIC_PIXELS = 512
-/** A step of the booklet is printed as wide as a page. */
+/** The same for a step of the booklet, which is printed as wide as a page. */
 const STEP_PIXELS = 1200
 
 type PhotoResult<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string }
@@ -51,7 +51,7 @@ async function drawScaled<T>(file: File, longestSide: number, take: (canvas: HTM
   canvas.width = Math.max(1, Math.round(bitmap.width * scale))
   canvas.height = Math.max(1, Math.round(bitmap.height * scale))
   const context = canvas.getContext('2d') as CanvasRenderingContext2D
-  // What a picture leaves clear would come out black.
+  // Transparent parts would come out black.
   context.fillStyle = '#fff'
   context.fillRect(0, 0, canvas.width, canvas.height)
   context.drawImage(bitmap, 0, 0, canvas.width, canvas.height)
@@ -59,7 +59,7 @@ async function drawScaled<T>(file: File, longestSide: number, take: (canvas: HTM
   return { ok: true, value: take(canvas) }
 }
 
-/** A JPEG has no holes: what can be seen through becomes white. */
+/** Fills transparent parts with white, because a JPEG cannot have any. */
 function fillWhite(canvas: HTMLCanvasElement): HTMLCanvasElement {
   const context = canvas.getContext('2d') as CanvasRenderingContext2D
   context.globalCompositeOperation = 'destination-over'

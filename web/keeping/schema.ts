@@ -11,11 +11,11 @@ export interface Card {
   /** Times in milliseconds. */
   readonly made: number
   readonly changed: number
-  /** When it was put aside; null while it is among the others. */
+  /** When it was archived; null if it is not. */
   readonly aside: number | null
-  /** Days on which the app had been opened when it was put aside; missing where that was before they were counted. */
+  /** On how many days the app had been opened when it was archived; missing if that was before days were counted. */
   readonly asideDay?: number | null
-  /** Steps behind the present. */
+  /** How many steps can be undone. */
   readonly past: number
   readonly turn: number
 }
@@ -25,11 +25,11 @@ export interface Version {
   /** The block it is a version of. */
   readonly of: string
   readonly made: number
-  /** The maker's name for it; null where it was kept by itself. Named ones stay until they are taken away by hand. */
+  /** The maker's name for it; null if it was kept automatically. Named versions stay until the maker deletes them. */
   readonly name: string | null
   readonly why: VersionWhy
 }
-/** A version and what it holds, which is kept apart so that a list of versions costs little. */
+/** A version with its block, which is stored apart so that listing versions is cheap. */
 export type WholeVersion = Version & { readonly block: Block }
 export type VersionWhy = 'asked' | 'rest' | 'leaving' | 'going back' | 'brought'
 

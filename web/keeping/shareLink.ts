@@ -2,17 +2,17 @@
  * A whole block in a link.
  *
  * In      a block; or the part of an address after `#`.
- * Out     the part after `#`: the version of this way of writing, a dot, and the block's file, pressed and written in letters that addresses may hold. Nothing
- *         is sent anywhere: the part after `#` never leaves the browser. Photographs are left out. Or the block again, or one sentence why not.
+ * Out     the part after `#`: the version of this encoding, a dot, and the block file, compressed and written as base64url. Nothing
+ *         is sent anywhere: the part after `#` never leaves the browser. Photographs are left out. Or the block again, or why there is none.
  * Source  deflate: RFC 1951; base64url: RFC 4648, section 5.
  */
 import { base64Of, type Block, bytesOfBase64, checkBlock } from '../../geometry/index.ts'
 
 const PREFIX = '#block='
 const VERSION = '1'
-/** Longer links are cut short by some programs that pass them on. */
+/** Longer links may be cut short by programs that pass them on. */
 const MOST_LETTERS = 30_000
-/** Bytes of a block that a link may unfold to; the largest link of ours stays far below. */
+/** The most bytes that a link may decompress to; the largest link we make stays far below. */
 const MOST_BYTES = 20_000_000
 
 type Link =
@@ -65,7 +65,7 @@ const fromBase64Url = (letters: string): Uint8Array<ArrayBuffer> => bytesOfBase6
 
 const isPhotograph = (value: unknown): boolean => typeof value === 'string' && value.startsWith('data:')
 
-/** A photographed fabric keeps its mean colour; any other photograph's field goes, and where nothing is left of a booklet without it, the booklet. */
+/** Removes all photographs. A photographed fabric keeps its mean colour; a booklet that is not valid without its photographs is removed too. */
 export function withoutPhotographs(block: Block): readonly [block: Block, some: boolean] {
   const fabrics = block.fabrics.map((fabric) => (isPhotograph(fabric.print?.photo) ? { ...fabric, print: undefined } : fabric))
   const whole = JSON.stringify({ ...block, fabrics })

@@ -1,7 +1,7 @@
 /**
- * Starts the app: opens the database and the last block before the page is drawn, and passes on files and links.
+ * Starts the app: opens the database and the last block before the page is rendered, and passes on files and links.
  *
- * Out     the block on the board; whether it can be kept.
+ * Out     the block on the board, and whether it can be saved.
  */
 import { startSaving as beginBlocks, beginAgain, beginBlock, close, blockOfTab } from './openBlock.ts'
 import { loadChunk } from './loadChunk.ts'
@@ -15,7 +15,7 @@ const LONGEST_WAIT = 1500
 
 const DATABASE_EVENTS: DatabaseEvents = { blocked: () => setCurrentBlock({ trouble: 'older' }), closed: closedForNewer, lost: () => void reopen() }
 
-/** Bring back what was kept, and keep every change from now on. */
+/** Opens the last block and saves every change from now on. */
 export async function start(): Promise<void> {
   const opening = openBase('nestwright', DATABASE_EVENTS)
   const late = new Promise<'late'>((resolve) => setTimeout(() => resolve('late'), LONGEST_WAIT))
@@ -38,7 +38,7 @@ async function beginWith(base: Base): Promise<void> {
   }
 }
 
-/** What was done while the database could not be had becomes a block of its own. */
+/** Edits made before the database could be opened become a block of their own. */
 async function beginLate(base: Base): Promise<void> {
   const { history } = getState()
   setCurrentBlock({ trouble: null })
@@ -51,14 +51,14 @@ function cannotKeep(error?: unknown): void {
   setCurrentBlock({ trouble: error instanceof DOMException && error.name === 'VersionError' ? 'later' : 'none' })
 }
 
-/** Milliseconds until a database that was taken away is asked for again. */
-const PAUSES = [0, 300, 1000, 3000]
+/** Milliseconds before each try to open a lost database again. */
+const RETRY_PAUSES = [0, 300, 1000, 3000]
 
 /** The maker has cleared what the browser keeps, or the disk failed. */
 async function reopen(): Promise<void> {
   close()
   setSaved('failed')
-  for (const pause of PAUSES) {
+  for (const pause of RETRY_PAUSES) {
     await new Promise((resolve) => setTimeout(resolve, pause))
     const base = await openBase('nestwright', DATABASE_EVENTS).catch(() => null)
     if (base !== null) return beginAgain(base).catch(cannotKeep)
@@ -72,16 +72,16 @@ function closedForNewer(): void {
   setCurrentBlock({ trouble: 'newer', readOnly: true })
 }
 
-/** The browser asks before it closes a page whose last changes are kept nowhere. */
+/** Has the browser ask before it closes a page whose last changes are not saved. */
 function warn(event: BeforeUnloadEvent): void {
   const { saved, history } = getState()
   if (saved === 'failed' && history.past.length > 0 && !getState().currentBlock.readOnly) event.preventDefault()
 }
 
-/** What opens files and links comes when it is asked for. */
+/** The code that opens files and links is loaded when it is needed. */
 const loadOpenFiles = () => loadChunk(() => import('./openFiles.ts'))
 
-/** Whether a block of the files lies on the board now. */
+/** Returns whether a block of the files is on the board now. */
 export const openDroppedFiles = async (files: readonly File[]): Promise<boolean> => (await loadOpenFiles())?.openFiles(files) ?? false
 
 async function openLink(): Promise<void> {

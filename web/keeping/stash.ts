@@ -1,8 +1,8 @@
 /**
- * The maker's stash: cloth on hand, by the name of its fabric, so that another block with a fabric of that name finds it too.
+ * The maker's stash: pieces of fabric on hand, by the fabric's name, so that every block with a fabric of that name finds them.
  *
  * In      pieces with their size, in inches or centimetres, and number.
- * Out     the same from the browser's local storage, which all tabs share; each tab follows what the others change.
+ * Out     the same pieces from the browser's local storage, which all tabs share; each tab sees what the others change.
  */
 import { create } from 'zustand'
 
@@ -20,7 +20,7 @@ const KEY = 'nestwright.stash'
 
 export const useStash = create<readonly StashEntry[]>(() => stored() ?? [])
 
-/** Null where the browser keeps nothing, or what it keeps cannot be read. */
+/** Null if the browser stores nothing, or what it stores cannot be read. */
 function stored(): readonly StashEntry[] | null {
   try {
     const value: unknown = JSON.parse(localStorage.getItem(KEY) ?? '[]')
@@ -43,23 +43,23 @@ globalThis.addEventListener?.('storage', ({ key }) => {
   if (key === KEY || key === null) useStash.setState(stored() ?? [], true)
 })
 
-/** Whether the last change could be written: not with a full disk, or in a browser that keeps nothing. */
+/** Whether the last change could be written. It cannot on a full disk, or in a browser that stores nothing. */
 let written = true
 
-/** A change is made to what is stored now, not to what this tab read last: so two tabs never overwrite each other's pieces. */
+/** Changes what is stored now, not what this tab read last, so that two tabs never overwrite each other's pieces. */
 function change(edit: (pieces: readonly StashEntry[]) => readonly StashEntry[]): void {
   const pieces = edit((written ? stored() : null) ?? useStash.getState())
   try {
     localStorage.setItem(KEY, JSON.stringify(pieces))
     written = true
   } catch {
-    // It counts all the same until the page is left.
+    // The change still counts until the page is closed.
     written = false
   }
   useStash.setState(pieces, true)
 }
 
-/** The same again is counted up. */
+/** Adds a piece, or raises the count if there is one of the same fabric and size. */
 export function addToStash(piece: Omit<StashEntry, 'id'>): void {
   change((pieces) => {
     const like = pieces.find(({ name, unit, size }) => name === piece.name && unit === piece.unit && size.join() === piece.size.join())

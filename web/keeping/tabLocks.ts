@@ -1,15 +1,15 @@
 /**
- * Several tabs, of which one at a time may change a block.
+ * Locks, so that only one tab at a time can change a block.
  *
  * Locks   the browser gives the lock of a block to one tab, and takes it back when the tab ends, however it ends. A tab that waits gets the lock when the
- *         other one releases it, or at once where the maker asks for it.
+ *         other one releases it, or at once if the maker takes the block over.
  * Channel tells the other tabs what this one has saved, so that they can show it.
- * Where a browser has neither, the leases of the database still keep two tabs apart.
+ * In a browser with neither, the leases of the database still keep two tabs apart.
  */
 interface BlockLock {
-  /** Whether the block is ours now; where not, `got` is called once it is. Lets go of the block before. */
+  /** Releases the previous block and locks this one. Returns whether it is ours now; if not, `onGained` is called once it is. */
   readonly hold: (id: string) => Promise<boolean>
-  /** Takes it out of the other tab's hand. */
+  /** Takes the lock from the other tab. */
   readonly steal: (id: string) => Promise<void>
 }
 
@@ -20,7 +20,7 @@ interface LockEvents {
 
 const nameOf = (id: string): string => `nestwright block ${id}`
 
-/** A page that is just being left may hold its lock a moment longer than its successor likes. */
+/** A page that is being closed may hold its lock a moment longer, so the next page tries again. Pauses in milliseconds. */
 const TRIES = 4
 const PAUSE = 60
 
@@ -28,7 +28,7 @@ export function blockLock({ onGained, onLost }: LockEvents): BlockLock {
   const locks = (navigator as { locks?: LockManager }).locks
   let release = (): void => {}
 
-  /** Holds what was granted until it is let go of. */
+  /** The browser keeps the lock until this promise resolves. */
   const untilReleased = (): Promise<void> =>
     new Promise((resolve) => {
       release = resolve
@@ -54,7 +54,7 @@ export function blockLock({ onGained, onLost }: LockEvents): BlockLock {
     void requestLock(id, { signal: stop.signal }).then((ours) => ours && onGained(id))
   }
 
-  /** Another tab took it: we are the next when that one lets go. */
+  /** Another tab has taken the lock, so we wait until that tab releases it. */
   const taken = (id: string): void => {
     wait(id)
     onLost(id)
@@ -78,7 +78,7 @@ export function blockLock({ onGained, onLost }: LockEvents): BlockLock {
   }
 }
 
-/** Whether any tab has a block in hand, this one included. */
+/** Whether any tab holds the lock of a block, this one included. */
 export async function isLocked(id: string): Promise<boolean> {
   const locks = (navigator as { locks?: LockManager }).locks
   const held = (await locks?.query())?.held ?? []
@@ -86,7 +86,7 @@ export async function isLocked(id: string): Promise<boolean> {
 }
 
 export interface TabMessage {
-  /** `kept`: a block was changed; `taken`: a tab has begun to change it; `list`: blocks came, went or were put aside. */
+  /** `kept`: a block was saved; `taken`: a tab has started to change it; `list`: blocks were added, deleted or archived. */
   readonly type: 'kept' | 'taken' | 'list'
   readonly id: string
 }

@@ -25,10 +25,10 @@ export function thinVersions(versions: readonly Dated[], now: number): string[] 
   return gone
 }
 
-/** Versions that go for each that comes, at most. */
+/** The most versions that are deleted for each one added. */
 const MOST_AT_ONCE = 2
 
-/** The oldest few of those: so a clock that is wrong once costs a few versions and not all of a day's work. */
+/** Only the oldest few of those, so that a clock that is wrong once costs a few versions and not a day's work. */
 export const thinALittle = (versions: readonly Dated[], now: number): string[] => thinVersions(versions, now).slice(-MOST_AT_ONCE)
 
 /** The hour or day of the clock that a version stands for; null while all are kept. Spans do not move as time goes by, so a version that was spared stays spared within its span. */

@@ -1,9 +1,9 @@
 /**
  * Keeps the app itself in the browser, so that it opens without a network.
  *
- * In      the files of this version, by a list made while it is built (`FILES`), and a word for it (`VERSION`).
- * Kept    one cache for each version. The one before stays, for pages of it that are still open and ask for a part they have not needed yet.
- * A newer version waits until a page says that it may take over: nothing changes under a maker's hand.
+ * In      the list of this version's files (`FILES`) and the version's name (`VERSION`), both made by the build.
+ * Cache   one for each version. The previous one stays for its pages that are still open and may need a part they have not loaded yet.
+ * A newer version waits until a page says that it may take over, so nothing changes while a maker is at work.
  */
 declare const self: ServiceWorkerGlobalScope
 declare const FILES: readonly string[]
@@ -12,7 +12,7 @@ declare const VERSION: string
 const FAMILY = 'nestwright '
 const CACHE = FAMILY + VERSION
 const PAGE = 'index.html'
-/** A file is the same, whoever asks for it. */
+/** The files are the same for every request header. */
 const ANYHOW = { ignoreVary: true }
 
 self.addEventListener('install', (event) => event.waitUntil(fill()))
@@ -26,7 +26,7 @@ self.addEventListener('fetch', (event) => {
   event.respondWith(mode === 'navigate' ? page(event.request) : part(event.request))
 })
 
-/** All files of this version; those that the version before had are not fetched again, for their names change with what is in them. */
+/** Caches all files of this version. Files that the previous version had are not fetched again, because a file's name changes with its content. */
 async function fill(): Promise<void> {
   const cache = await caches.open(CACHE)
   await Promise.all(
@@ -49,7 +49,7 @@ async function takeOver(): Promise<void> {
   await self.clients.claim()
 }
 
-/** The page of this version, also where the address carries more. */
+/** The page of this version, whatever follows in the address. */
 async function page(request: Request): Promise<Response> {
   const { pathname } = new URL(request.url)
   const root = new URL(self.registration.scope).pathname

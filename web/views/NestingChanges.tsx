@@ -20,18 +20,18 @@ function changesText({ changes, turned, sewn }: LastEditChanges): string {
   const same = lost.length + gained.length === 0 && clashes[0] === clashes[1]
   if (same && !turned) return ''
   const parts: string[] = same ? [t('what nests is the same as before')] : []
-  if (lost.length > 0) parts.push(`${tn(lost.length, 'One meeting no longer nests', '{n} meetings no longer nest')}${instead(now)}`)
+  if (lost.length > 0) parts.push(`${tn(lost.length, 'One meeting no longer nests', '{n} meetings no longer nest')}${insteadWords(now)}`)
   if (gained.length > 0)
     parts.push(
       lost.length > 0 ? tn(gained.length, 'one now does', '{n} now do') : tn(gained.length, 'one meeting nests now', '{n} meetings nest now'),
     )
   if (clashes[0] !== clashes[1]) parts.push(t('clashes: {before} before, {after} now', { before: clashes[0], after: clashes[1] }))
   if (tips[0] !== tips[1]) parts.push(t('tips to sew through: {before} before, {after} now', { before: tips[0], after: tips[1] }))
-  return `${capital(parts.join('; '))}.`
+  return `${capitalise(parts.join('; '))}.`
 }
 
 /** What is now where something nested before. */
-function instead({ clashes, pin, tip, open, nothing }: NestingComparison['now']): string {
+function insteadWords({ clashes, pin, tip, open, nothing }: NestingComparison['now']): string {
   const parts = [
     ...(clashes > 0 ? [tn(clashes, 'one clashes', '{n} clash')] : []),
     ...(pin + open > 0 ? [tn(pin + open, 'one wants a pin', '{n} want a pin')] : []),
@@ -40,4 +40,4 @@ function instead({ clashes, pin, tip, open, nothing }: NestingComparison['now'])
   return parts.length === 0 ? '' : ` (${parts.join(', ')})`
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+const capitalise = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

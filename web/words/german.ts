@@ -1,4 +1,4 @@
-/** German: every sentence of the screen has its line here; a test holds that none is missing and none is left over. */
+/** German. Every sentence of the screen has its line here; a test makes sure that none is missing and none is left over. */
 import type { Catalogue } from './catalogue.ts'
 
 export const german: Catalogue = {

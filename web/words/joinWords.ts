@@ -1,8 +1,8 @@
 /**
- * A join in a maker's words.
+ * Describes a join in the maker's words.
  *
  * In      the findings.
- * Out     for each join the sentence that tells it: what is sewn to what, what to look after, which way to press and why, the size then.
+ * Out     for each join: what is sewn to what, what needs care, which way to press and why, and the size of the piece it makes.
  */
 import {
   type Findings,
@@ -21,13 +21,13 @@ import { patchName } from './unitWords.ts'
 interface JoinWords {
   /** What is sewn to what. */
   readonly sew: string
-  /** What to look after, which way to press and why. */
+  /** What needs care, which way to press and why. */
   readonly then: string
   /** The size of the piece it makes, where it is a rectangle square to the grid. */
   readonly size: string
 }
 
-const UNITS: Readonly<Record<Kind, string>> = {
+const UNIT_NAMES: Readonly<Record<Kind, string>> = {
   square: label('the square {id}'),
   hst: label('the half-square triangle {id}'),
   hourglass: label('the hourglass {id}'),
@@ -39,34 +39,34 @@ const UNITS: Readonly<Record<Kind, string>> = {
   polygon: label('the free patch {id}'),
 }
 
-const BORDERS: Readonly<Record<string, string>> = {
+const BORDER_NAMES: Readonly<Record<string, string>> = {
   left: label('the left border'),
   right: label('the right border'),
   top: label('the top border'),
   bottom: label('the bottom border'),
 }
 
-const CORNERS: Readonly<Record<string, string>> = {
+const CORNER_NAMES: Readonly<Record<string, string>> = {
   topLeft: label('the top left corner square'),
   topRight: label('the top right corner square'),
   bottomRight: label('the bottom right corner square'),
   bottomLeft: label('the bottom left corner square'),
 }
 
-const WHOLE: Readonly<Record<'section' | 'row' | 'column', string>> = {
+const WHOLE_NAMES: Readonly<Record<'section' | 'row' | 'column', string>> = {
   section: label('section {number}'),
   row: label('row {number}'),
   column: label('column {number}'),
 }
 
-const SO_FAR: Readonly<Record<'section' | 'row' | 'column' | 'block', string>> = {
+const SO_FAR_NAMES: Readonly<Record<'section' | 'row' | 'column' | 'block', string>> = {
   section: label('the section so far'),
   row: label('the row so far'),
   column: label('the column so far'),
   block: label('the block so far'),
 }
 
-const WAYS: Readonly<Record<string, string>> = {
+const PRESS_WORDS: Readonly<Record<string, string>> = {
   'up ': label('Press up, toward {piece}.'),
   'down ': label('Press down, toward {piece}.'),
   ' left': label('Press to the left, toward {piece}.'),
@@ -78,7 +78,7 @@ const WAYS: Readonly<Record<string, string>> = {
   ' ': label('Press toward {piece}.'),
 }
 
-const SEWN: Readonly<Record<Join['kind'], string>> = {
+const SEW_WORDS: Readonly<Record<Join['kind'], string>> = {
   straight: label('Sew {a} to {b}.'),
   partial: label('Sew {a} to {b}, leaving the seam open at one end.'),
   'set-in': label('Set {b} into {a}, turning at each bend.'),
@@ -87,7 +87,7 @@ const SEWN: Readonly<Record<Join['kind'], string>> = {
 export function joinWords(report: Findings): (step: number) => JoinWords {
   const pieces = sewnPieces(report)
   const numbers = new Map(report.joins.map(({ id }, index) => [id, index + 1]))
-  const names = patchesOf(report)
+  const names = patchNamesByPiece(report)
   const meetings = new Map<string, Meeting[]>()
   for (const meeting of report.meetings) meetings.set(meeting.join, [...(meetings.get(meeting.join) ?? []), meeting])
   return (step) => {
@@ -101,35 +101,37 @@ export function joinWords(report: Findings): (step: number) => JoinWords {
   }
 }
 
-/** Inside a unit its patches are named, between units the pieces. */
+/** Inside a unit the patches are named; between units, the pieces. */
 function sewWords(join: Join, pieces: ReadonlyMap<string, SewnPiece>, names: ReadonlyMap<string, readonly string[]>): string {
   if (join.stage !== 'unit') {
-    const [a, b] = join.sides.map((side) => nameOf(pieces.get(side)))
-    return capital(t(SEWN[join.kind], { a: a ?? '', b: b ?? '' }))
+    const [a, b] = join.sides.map((side) => pieceName(pieces.get(side)))
+    return capitalise(t(SEW_WORDS[join.kind], { a: a ?? '', b: b ?? '' }))
   }
   const [a, b] = join.sides.map((side) => patchWords(names.get(side) ?? []))
-  return capital(t('In {unit}: sew “{a}” to “{b}”.', { unit: nameOf(pieces.get(join.id)), a: a ?? '', b: b ?? '' }))
+  return capitalise(t('In {unit}: sew “{a}” to “{b}”.', { unit: pieceName(pieces.get(join.id)), a: a ?? '', b: b ?? '' }))
 }
 
 function pressWords(join: Join, pieces: ReadonlyMap<string, SewnPiece>, names: ReadonlyMap<string, readonly string[]>): string {
   if (join.press.toward === 'open') return t('Press the seam open.')
   const { toward, vertical, sideways } = pressedTo(join, join.press.toward, pieces)
   const side = join.sides[join.press.toward]
-  const piece = join.stage === 'unit' ? `“${patchWords(names.get(side) ?? [])}”` : nameOf(toward)
-  return t(WAYS[`${vertical} ${sideways}`] as string, { piece })
+  const piece = join.stage === 'unit' ? `“${patchWords(names.get(side) ?? [])}”` : pieceName(toward)
+  return t(PRESS_WORDS[`${vertical} ${sideways}`] as string, { piece })
 }
 
 function careWords(meetings: readonly Meeting[]): string[] {
-  const of = (verdict: Meeting['verdict']): number => meetings.filter((meeting) => meeting.verdict === verdict).length
-  const when = (count: number, words: (count: number) => string): string[] => (count === 0 ? [] : [words(count)])
+  const countOf = (verdict: Meeting['verdict']): number => meetings.filter((meeting) => meeting.verdict === verdict).length
+  const wordsIfAny = (count: number, words: (count: number) => string): string[] => (count === 0 ? [] : [words(count)])
   return [
-    ...when(of('nests'), (n) => tn(n, 'Butt one pair of nested seams.', 'Butt {n} pairs of nested seams.')),
-    ...when(of('clashes'), (n) =>
+    ...wordsIfAny(countOf('nests'), (n) => tn(n, 'Butt one pair of nested seams.', 'Butt {n} pairs of nested seams.')),
+    ...wordsIfAny(countOf('clashes'), (n) =>
       tn(n, 'Pin one pair of seams whose allowances lie the same way.', 'Pin {n} pairs of seams whose allowances lie the same way.'),
     ),
-    ...when(of('open'), (n) => tn(n, 'Pin one pair of seams, one of them pressed open.', 'Pin {n} pairs of seams, one of each pressed open.')),
-    ...when(of('pin'), (n) => tn(n, 'Match one point by pinning.', 'Match {n} points by pinning.')),
-    ...when(of('tip'), (n) => tn(n, 'Sew exactly across one tip.', 'Sew exactly across {n} tips.')),
+    ...wordsIfAny(countOf('open'), (n) =>
+      tn(n, 'Pin one pair of seams, one of them pressed open.', 'Pin {n} pairs of seams, one of each pressed open.'),
+    ),
+    ...wordsIfAny(countOf('pin'), (n) => tn(n, 'Match one point by pinning.', 'Match {n} points by pinning.')),
+    ...wordsIfAny(countOf('tip'), (n) => tn(n, 'Sew exactly across one tip.', 'Sew exactly across {n} tips.')),
   ]
 }
 
@@ -139,7 +141,7 @@ function sizeWords({ unfinished }: Join, { measure: { unit } }: Findings): strin
 }
 
 /** The names of the patches of each piece inside a unit. */
-function patchesOf({ patches, joins }: Findings): ReadonlyMap<string, readonly string[]> {
+function patchNamesByPiece({ patches, joins }: Findings): ReadonlyMap<string, readonly string[]> {
   const names = new Map<string, readonly string[]>(patches.map(({ id, name }) => [id, [name]]))
   for (const { id, sides, stage } of joins)
     if (stage === 'unit')
@@ -152,17 +154,17 @@ function patchesOf({ patches, joins }: Findings): ReadonlyMap<string, readonly s
 
 const patchWords = (names: readonly string[]): string => names.map(patchName).join(' + ')
 
-function nameOf(piece: SewnPiece | undefined): string {
+function pieceName(piece: SewnPiece | undefined): string {
   if (piece === undefined) return ''
   const { type, kind, id, number, soFar }: PieceName = piece.called
-  if (type === 'unit') return t(UNITS[kind as Kind] ?? '{id}', { id: id ?? '' })
-  const border = t(BORDERS[id ?? ''] ?? '{id}', { id: id ?? '' })
+  if (type === 'unit') return t(UNIT_NAMES[kind as Kind] ?? '{id}', { id: id ?? '' })
+  const border = t(BORDER_NAMES[id ?? ''] ?? '{id}', { id: id ?? '' })
   if (type === 'border') return border
-  if (type === 'corner') return t(CORNERS[id ?? ''] ?? '{id}', { id: id ?? '' })
+  if (type === 'corner') return t(CORNER_NAMES[id ?? ''] ?? '{id}', { id: id ?? '' })
   if (type === 'framed') return number === 1 ? t('{border} with one corner square', { border }) : t('{border} with its corner squares', { border })
   if (type === 'bordered') return t('the block with its borders so far')
-  if (soFar) return t(SO_FAR[type])
-  return type === 'block' ? t('the block') : t(WHOLE[type], { number: number ?? 0 })
+  if (soFar) return t(SO_FAR_NAMES[type])
+  return type === 'block' ? t('the block') : t(WHOLE_NAMES[type], { number: number ?? 0 })
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+const capitalise = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,4 +1,4 @@
-/** How sizes stand on the screen. */
+/** Sizes as the screen shows them. */
 import { type MeasureUnit, sayLength } from '../../geometry/index.ts'
 
 export const sayOneSize = (length: number, unit: MeasureUnit): string => `${sayLength(length, unit)} ${unit}`

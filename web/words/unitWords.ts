@@ -1,4 +1,4 @@
-/** What kinds, methods, patches and stages are called; said on the screen by `t`. */
+/** The names of kinds, methods, patches and stages. `t` translates them when they are shown. */
 import { label, t } from './words.ts'
 import type { Kind, Method, Stage } from '../../geometry/index.ts'
 
@@ -52,6 +52,6 @@ export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   border: label('border'),
 }
 
-/** A patch by its name within its unit; strips are counted. */
+/** The name of a patch within its unit; strips are numbered. */
 export const patchName = (name: string): string =>
   PATCH_NAMES[name] === undefined ? t('Strip {n}', { n: name.replace('strip', '') }) : t(PATCH_NAMES[name])

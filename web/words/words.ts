@@ -1,9 +1,9 @@
 /**
  * The page's language: the labels of the interface, and what the geometry says.
  *
- * In      a label in English, which is its own key, with what stands in its places (`{name}`); or a message of the geometry.
- * Out     the words in the maker's language; a label in English where the catalogue has none.
- * The words of a language are fetched only when it is chosen: English comes with the page.
+ * In      a label in English, which is its own key, with values for its placeholders (`{name}`); or a message of the geometry.
+ * Out     the words in the maker's language; a label that the catalogue lacks stays English.
+ * The words of a language are loaded only when it is chosen; English comes with the page.
  */
 import { english, germanWords, type Message, say, type Words } from '../../geometry/index.ts'
 import type { Catalogue, Plural } from './catalogue.ts'
@@ -20,30 +20,30 @@ let plural = new Intl.PluralRules('en')
 
 export const currentLanguage = (): Language => language
 
-/** Marks words that are kept in a list and said later, by `t`. */
+/** Marks words that are kept in a list and translated later by `t`. */
 export const label = (text: string): string => text
 
-/** A sentence with its places filled. */
+/** A sentence with its placeholders filled. */
 export function t(text: string, params: Params = {}): string {
   const said = catalogue[text]
   return filled(typeof said === 'object' ? said.other : (said ?? text), params)
 }
 
-/** A sentence that counts: `{n}` is the count. The second form is the key. */
+/** A sentence with a count, `{n}`. The plural form is the key. */
 export function tn(count: number, one: string, many: string, params: Params = {}): string {
   const said = catalogue[many]
   const forms: Plural = typeof said === 'object' ? said : { one, other: many }
   return filled(forms[plural.select(count)] ?? forms.other, { n: count, ...params })
 }
 
-/** What the geometry says, in the maker's language. */
+/** A message of the geometry in the maker's language. */
 export const translate = (message: Message): string => say(messageWords, message)
 
 function filled(text: string, params: Params): string {
   return text.replace(/\{(\w+)\}/g, (place, name: string) => String(params[name] ?? place))
 }
 
-/** Before anything is drawn: the language chosen last, else the browser's own where we have it. */
+/** Called before the page is rendered. Loads the language chosen last, else the browser's own if we have it. */
 export async function loadLanguage(): Promise<void> {
   await setLanguage(languageOf(storedLanguage()) ?? languageOf(navigator.language.slice(0, 2)) ?? 'en')
 }
@@ -56,7 +56,7 @@ async function setLanguage(next: Language): Promise<void> {
   document.documentElement.lang = next
 }
 
-/** From now on the page speaks with these: the labels of the interface, and the words for what the geometry says. */
+/** Sets the words of the page: the labels of the interface, and the words for the geometry's messages. */
 export function setWords(next: Language, labels: Catalogue, messages: Words): void {
   catalogue = labels
   messageWords = messages
@@ -64,13 +64,13 @@ export function setWords(next: Language, labels: Catalogue, messages: Words): vo
   plural = new Intl.PluralRules(next)
 }
 
-/** A language once chosen is kept for the next visit. */
+/** Changes the language and remembers it for the next visit. */
 export async function chooseLanguage(next: Language): Promise<void> {
   await setLanguage(next)
   try {
     localStorage.setItem(STORAGE_KEY, next)
   } catch {
-    // Where nothing can be kept, the choice lasts as long as the page.
+    // If nothing can be stored, the choice lasts as long as the page.
   }
 }
 

@@ -1,4 +1,4 @@
-/** The workers of the page, and how long each is waited for. */
+/** The workers of the page, and their time limits. */
 import type { Block, Findings } from '../../geometry/index.ts'
 import type { ColourJobs } from './colour.worker.ts'
 import type { DeepJobs } from './deep.worker.ts'
@@ -7,9 +7,9 @@ import type { PrintJobs } from './print.worker.ts'
 import { applyDifference, type ValueDifference, valueDifference } from './valueDifference.ts'
 import { type WorkerClient, workerClient } from './workerClient.ts'
 
-/** Milliseconds of rest before work begins: a hand that goes on needs no answer yet. */
+/** Milliseconds of rest before a job begins, because someone who is still dragging needs no answer yet. */
 const REST = 120
-/** Milliseconds after which the library that joins shapes is taken to go round without end. */
+/** Milliseconds after which the library that joins shapes is assumed to be in an endless loop. */
 const SHAPES_LIMIT = 2000
 
 export const deepClient = (): WorkerClient<DeepJobs> =>
@@ -26,8 +26,8 @@ export const printClient = (): WorkerClient<PrintJobs> =>
   workerClient(() => new Worker(new URL('./print.worker.ts', import.meta.url), { type: 'module' }))
 
 /**
- * The findings of a block too large to wait for, the newest block next and none that is past already. The worker keeps what it was sent, so only what differs
- * from the block before goes there, and only what differs from the findings before comes back.
+ * The findings of a block too large to wait for; older states of it are skipped. The worker keeps what it was sent, so only what differs
+ * from the previous block is sent, and only what differs from the previous findings comes back.
  */
 export function findingsWorker(): WorkerClient<{ readonly findings: (block: Block) => Findings }> {
   let block: object = {}

@@ -1,4 +1,4 @@
-/** Colourings and palettes, worked out beside the page: a list of colourings is found once and judged a page at a time. */
+/** Finds colourings and palettes in a worker. A list of colourings is found once and evaluated a page at a time. */
 import { type Block, blurs, type ColouringPage, colouringPages, type ColouringRequest, paletteOf } from '../../geometry/index.ts'
 import { serveJobs } from './serveJobs.ts'
 

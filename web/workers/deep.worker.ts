@@ -1,9 +1,9 @@
-/** What takes longer than a frame, worked out beside the page: layers of cloth, quilting routes, settings of copies, cloth, colourings of geese, repairs. */
+/** The worker for what takes longer than a frame: layers of fabric, quilting routes, settings, fabric to buy, colourings of geese, repairs. */
 import { layered } from '../../geometry/index.ts'
 import type { LazyJobs } from './deepJobs.ts'
 import { serveJobs } from './serveJobs.ts'
 
-/** The layers of every block are counted; the rest is loaded with the first request for it. */
+/** Layers are counted for every block; the code for the rest is loaded with the first request for it. */
 const jobs = { layers: layered }
 export type DeepJobs = typeof jobs & LazyJobs
 

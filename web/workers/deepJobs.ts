@@ -1,4 +1,4 @@
-/** Jobs of the deep worker that only an open sheet needs: a first visit does not load them. */
+/** Jobs of the deep worker that only an open sheet needs, so their code is not loaded with the page. */
 import {
   type Block,
   type FabricForCopies,
@@ -17,7 +17,7 @@ import { layoutRepairs } from './layoutRepairs.ts'
 export const lazyJobs = {
   report,
   route: quiltingRoute,
-  cloth: clothAndStash,
+  cloth: fabricAndStash,
   nearest: nearestColouring,
   wrongSide,
   setting: settingReport,
@@ -25,8 +25,8 @@ export const lazyJobs = {
 }
 export type LazyJobs = typeof lazyJobs
 
-/** The fabric to buy for a number of blocks, and which pieces of the stash can be used for it. */
-function clothAndStash(
+/** The fabric to buy for a number of blocks, and how much of it the pieces on hand can give. */
+function fabricAndStash(
   block: Block,
   copies: number,
   stash: readonly StashPiece[],

@@ -1,8 +1,8 @@
 /**
- * What follows from the block on the board a little later, worked out beside the page: its layers of cloth, and the findings of a large one.
+ * Computes in workers what can come a moment after an edit: the block's layers of fabric, and the findings of a large block.
  *
- * In      each history that the store shows, from the call on.
- * Out     the store has the layers and findings once they are there; those of a block that is past already are passed over.
+ * In      every history that the store shows from now on.
+ * Out     the layers and findings in the store, once they are there. Results for an older state of the block are dropped.
  */
 import { type Block, hasLayers } from '../../geometry/index.ts'
 import { isLarge } from '../document/blockSize.ts'

@@ -1,8 +1,8 @@
 /**
- * The findings of a large block, beside the page: both hold the last block and the last findings, and only what differs goes between them.
+ * The findings of a large block, computed in a worker. Page and worker both hold the last block and findings, so only differences are posted.
  *
- * In      what differs from the block before.
- * Out     what differs from the findings before.
+ * In      what differs from the previous block.
+ * Out     what differs from the previous findings.
  */
 import { type Block, type Findings, liveFindings } from '../../geometry/index.ts'
 import { serveJobs } from './serveJobs.ts'

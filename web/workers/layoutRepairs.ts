@@ -2,9 +2,9 @@
  * Turns of a single unit that fix a layout, such as a unit that was turned so that it overlaps others or leaves a gap.
  *
  * In      a block whose findings name gaps, overlaps or fabric beyond the grid.
- * Out     for each of its first problems the turns of one unit, of those that the problem names, that leave less of that than now, the best first.
- * Costs   the findings of the block, and again for each turn that is tried, up to a dozen for one problem: so this runs in a worker. A block of very many
- *         units is left alone even there.
+ * Out     for each of the first problems, the turns of one of its units that leave less faulty area than now, the best first.
+ * Cost    the findings are computed for the block and for each turn that is tried, up to a dozen for one problem, so this runs in a worker. A block of very many
+ *         units is skipped even there.
  */
 import { type Block, type Edit, type Findings, findings, turnUnits } from '../../geometry/index.ts'
 import { produce } from 'immer'
@@ -23,13 +23,13 @@ const MOST_OFFERED = 2
 type Problem = Findings['problems'][number]
 
 /** Whether turns are tried for one of a block's problems. */
-export const triesRepairs = (block: Block, { area, units }: Problem, index: number): boolean =>
+export const canRepair = (block: Block, { area, units }: Problem, index: number): boolean =>
   block.units.length <= MOST_UNITS && area !== undefined && units.length <= MOST_NAMED && index < MOST_PROBLEMS
 
 export function layoutRepairs(block: Block): readonly (readonly LayoutRepair[])[] {
   const { problems } = findings(block)
   const now = faultyArea(problems)
-  return problems.slice(0, MOST_PROBLEMS).map((problem, index) => (triesRepairs(block, problem, index) ? bestTurns(block, problem.units, now) : []))
+  return problems.slice(0, MOST_PROBLEMS).map((problem, index) => (canRepair(block, problem, index) ? bestTurns(block, problem.units, now) : []))
 }
 
 function bestTurns(block: Block, units: readonly string[], now: number): LayoutRepair[] {

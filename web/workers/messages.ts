@@ -1,4 +1,4 @@
-/** What goes between the page and a worker. */
+/** The messages between the page and a worker. */
 
 /** The jobs of a worker, by name: functions of values that can be posted. */
 // biome-ignore lint/suspicious/noExplicitAny: each worker has jobs of its own types
@@ -12,5 +12,5 @@ export interface WorkerRequest {
 export type WorkerMessage =
   | { readonly type: 'answer'; readonly value: unknown }
   | { readonly type: 'failed'; readonly reason: string }
-  /** How far a job is, before its answer. */
+  /** Progress of a job, before its answer. */
   | { readonly type: 'progress'; readonly value: unknown }

@@ -1,8 +1,8 @@
 /**
- * The shapes of gaps, overlaps and cloth beyond the grid, for drawing only: what and how much they are comes from the exact subdivision. And shapes that
- * a maker joins or cuts, whose corners are made exact afterwards.
+ * The shapes of gaps, overlaps and fabric beyond the grid, only for drawing: which there are, and how large, comes from the exact subdivision. Also shapes that
+ * the maker joins or cuts; their corners are made exact afterwards.
  *
- * polygon-clipping throws on some shapes and never ends on others. So it gets whole numbers only and runs here, where it can be ended from outside.
+ * polygon-clipping throws on some shapes and never returns on others, so it gets only whole numbers, and runs in a worker that can be ended.
  */
 import clipping, { type MultiPolygon, type Polygon } from 'polygon-clipping'
 import { serveJobs } from './serveJobs.ts'
@@ -11,7 +11,7 @@ type Ring = readonly (readonly [number, number])[]
 
 /** Polygons, each an outline and its holes. */
 export type Shapes = MultiPolygon
-/** Gaps in the grid, cloth beyond it, and overlaps. */
+/** Gaps in the grid, fabric beyond it, and overlaps. */
 export type Outlines = readonly Shapes[]
 
 const jobs = { outlines, join, cut }

@@ -1,9 +1,9 @@
 /// <reference path="../../geometry/pdfkit.d.ts" />
 /**
- * The booklet made beside the page: the library, its type and the pages are fetched when somebody prints, and ended with the worker.
+ * Makes the booklet's PDF in a worker. The library, the typefaces and the page code are loaded only when somebody prints.
  *
  * In      the block, the paper, and which pages.
- * Out     how far it is, chapter by chapter; then the bytes, or what went wrong.
+ * Out     progress, chapter by chapter; then the bytes, or what went wrong.
  */
 import textFace from '@expo-google-fonts/inter/400Regular/Inter_400Regular.ttf?url'
 import strongFace from '@expo-google-fonts/inter/600SemiBold/Inter_600SemiBold.ttf?url'
@@ -13,7 +13,7 @@ import { postProgress, serveJobs } from './serveJobs.ts'
 
 const jobs = { print }
 export type PrintJobs = typeof jobs
-/** What is reported while the pages are made: chapters done, of so many. */
+/** Progress while the pages are made: chapters done, and how many there are. */
 export type PrintProgress = readonly [done: number, of: number]
 
 serveJobs(jobs)

@@ -1,8 +1,8 @@
 /**
- * The worker's side: does each job that the page asks for.
+ * The worker's side: does each job that the page requests.
  *
- * In      the jobs by name, and those that are loaded when one of them is asked for; each may throw or take its time.
- * Out     for each request a message with the answer, or with the reason why there is none.
+ * In      the jobs by name, and those whose code is loaded with the first request for one of them. A job may throw, or be asynchronous.
+ * Out     for each request, a message with the answer or with the reason why there is none.
  */
 import type { Jobs, WorkerMessage, WorkerRequest } from './messages.ts'
 

@@ -1,8 +1,8 @@
 /**
- * Printing that can be waited for and cancelled.
+ * Starts printing in a worker; it can be awaited and cancelled.
  *
- * In      the block, the paper, which pages (null: all of them), and who wants to know how far it is.
- * Out     the bytes of a PDF, or null once it was cancelled; what goes wrong is thrown. The worker ends with the work.
+ * In      the block, the paper, which pages (null: all of them), and a callback for progress.
+ * Out     the bytes of a PDF, or null if it was cancelled; errors are thrown. The worker ends when the job is done.
  */
 import type { Block, Paper, SinglePage } from '../../geometry/index.ts'
 import { printClient } from './clients.ts'

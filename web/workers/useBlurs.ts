@@ -1,4 +1,4 @@
-/** Neighbours that blur in greys, compared beside the page; null until they are known. All that ask about the same block get one answer. */
+/** Neighbours that blur into each other in greys, compared in a worker; null until they are known. The answer for a block is shared by all callers. */
 import { useEffect, useState } from 'react'
 import type { Block, Blur } from '../../geometry/index.ts'
 import { blursClient } from './clients.ts'

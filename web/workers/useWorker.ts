@@ -24,7 +24,7 @@ export function useWorker<J extends Jobs, Name extends keyof J & string>(
   const client = useClient(make, args !== null)
   const [replied, setReplied] = useState<{ readonly to: readonly unknown[]; readonly reply: Reply<Answer<J[Name]>> } | null>(null)
   const asked: readonly unknown[] = args ?? []
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a request is what stands in it
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a request changes only with its job and arguments
   useEffect(() => {
     if (args === null) return
     let current = true

@@ -1,7 +1,7 @@
 /**
- * The page's side of a worker: asks for one job at a time, and ends the worker when nobody uses it any more.
+ * The page's side of a worker: requests one job at a time, and ends the worker when nobody uses it any more.
  *
- * In      how the worker is started, and what happens to a job when a newer one is asked for before it is done.
+ * In      how to start the worker, and what happens to a job when a newer one is requested before it is done.
  * Out     a reply for every request, always: its answer, why it failed, or that it was dropped.
  * Fails   a worker that cannot be loaded, that throws, or that takes longer than `limit` is ended; the next request starts a fresh one. A timer inside the
  *         worker could not do that: a loop without end never lets it run.
@@ -35,7 +35,7 @@ export interface WorkerClient<J extends Jobs> {
   onProgress: ((progress: unknown) => void) | null
   /** Counts a user in; the function that is returned counts it out, and the last one out closes the client. */
   readonly retain: () => () => void
-  /** Ends the worker and drops what was asked. A later request starts a new one. */
+  /** Ends the worker and drops all requests. A later request starts a new worker. */
   readonly close: () => void
 }
 
@@ -80,7 +80,7 @@ export function workerClient<J extends Jobs>(start: () => Worker, options: Clien
     }
     made.onerror = (event) => {
       event.preventDefault()
-      if (made === worker) fail(STOPPED)
+      if (made === worker) fail(NO_REASON)
     }
     return made
   }
@@ -89,7 +89,7 @@ export function workerClient<J extends Jobs>(start: () => Worker, options: Clien
     running = waiting
     waiting = null
     worker ??= started()
-    if (limit !== undefined) limiting = setTimeout(() => fail(STOPPED), limit)
+    if (limit !== undefined) limiting = setTimeout(() => fail(NO_REASON), limit)
     worker.postMessage({ ...running.request, args: encode(running.request.args) })
   }
   const interrupt = (): void => {
@@ -132,5 +132,5 @@ export function workerClient<J extends Jobs>(start: () => Worker, options: Clien
   return client
 }
 
-/** Said of a worker that gives no reason of its own. */
-const STOPPED = 'it could not be worked out beside the page'
+/** For a worker that gives no reason of its own. */
+const NO_REASON = 'it could not be worked out beside the page'

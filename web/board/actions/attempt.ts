@@ -1,5 +1,5 @@
 /**
- * Making an edit, or saying in one sentence why it cannot be made.
+ * Makes an edit, or says in one sentence why it cannot be made.
  *
  * While symmetry is on, an edit is repeated around the middle of the block; what it makes there are its images.
  */
@@ -23,7 +23,7 @@ export function withSelection(act: (ids: readonly string[]) => void): void {
   else act(selected)
 }
 
-/** Makes an edit if everything it moves, images too, has room and can be held exactly; else says why not. Gives back whether it was made. */
+/** Makes an edit if everything it moves, images too, has room and can be stored exactly; else a notice says why not. Returns whether it was made. */
 export function attempt(change: Edit, notice: string, trouble: string = t(NO_ROOM)): boolean {
   const before = getState().history.block
   const alone = editResult(before, change)
@@ -64,7 +64,7 @@ function isExact(before: Block, after: Block): boolean {
 /** More units than this are placed as they are, and it is said if an image has no room. */
 const MOST_PAIRED = 400
 
-/** While symmetry is on, units that are laid in one go may lie over each other's images: of each set of images only the first is placed. */
+/** While symmetry is on, units placed in one edit may overlap each other's images, so only the first of each set of images is placed. */
 export function withoutImages(units: readonly Unit[]): readonly Unit[] {
   const { history, view } = getState()
   if (view.repeat === 'off' || units.length > MOST_PAIRED) return units

@@ -7,7 +7,7 @@ import { attempt } from './attempt.ts'
 import { freePlace } from './freeSpace.ts'
 
 /**
- * Copies, cuts and pastes with the browser's own keys while the board has the focus; gives back what ends it.
+ * Copies, cuts and pastes with the browser's own keys while the board has the focus. Returns a function that stops listening.
  *
  * It listens on the whole page: where no text is selected, Firefox sends these events not to the focused element but to where the pointer clicked last.
  */

@@ -1,5 +1,5 @@
 /**
- * Joining shapes, and cutting one away from others: in a worker, for the library that does it sometimes never ends.
+ * Joins shapes, and cuts one away from others, in a worker, because the library that does it sometimes never returns.
  *
  * In      the selected units, each a single patch.
  * Out     one edit, or one sentence that says why not. Every corner is made exact again before it goes into the block.
@@ -60,7 +60,7 @@ function selectedShapes(): Unit[] | null {
   return trouble === null ? units : null
 }
 
-/** Outlines with exact corners; null once the maker has been told why there are none. */
+/** Outlines with exact corners; null if there are none, and then a notice says why. */
 async function requestShapes(job: 'join' | 'cut', units: readonly Unit[]): Promise<readonly (readonly FilePoint[])[] | null> {
   const { block } = getState().history
   const whole = inParts(units.map((unit) => onePatch(unit) ?? []))
@@ -68,16 +68,16 @@ async function requestShapes(job: 'join' | 'cut', units: readonly Unit[]): Promi
   const reply = await client.request(job, whole.outlines)
   client.close()
   if (getState().history.block !== block) return null
-  const rings = reply.type === 'answer' ? exactRings(reply.value, whole) : null
-  if (typeof rings === 'string' || rings === null) {
-    setView({ notice: rings ?? t(FAILED) })
+  const outlines = reply.type === 'answer' ? exactOutlines(reply.value, whole) : null
+  if (typeof outlines === 'string' || outlines === null) {
+    setView({ notice: outlines ?? t(FAILED) })
     return null
   }
-  return rings
+  return outlines
 }
 
-function exactRings(answer: Shapes, whole: WholeOutlines): readonly (readonly FilePoint[])[] | string | null {
+function exactOutlines(answer: Shapes, whole: WholeOutlines): readonly (readonly FilePoint[])[] | string | null {
   if (answer.some((polygon) => polygon.length > 1)) return t(HOLE)
-  const rings = answer.flatMap(([ring]) => (ring === undefined ? [] : [exactRing(ring.slice(0, -1), whole)]))
-  return rings.some((ring) => ring === null) ? null : (rings as readonly (readonly FilePoint[])[])
+  const outlines = answer.flatMap(([outline]) => (outline === undefined ? [] : [exactRing(outline.slice(0, -1), whole)]))
+  return outlines.some((outline) => outline === null) ? null : (outlines as readonly (readonly FilePoint[])[])
 }

@@ -1,8 +1,8 @@
 /**
- * What a press takes hold of, what it becomes when it is dragged, and how each drag goes on.
+ * What a press starts on, which drag it becomes, and how each drag continues.
  *
  * In      the gesture so far, where the pointer is now, and what lies on the board.
- * Out     the gesture after it: what would be moved, resized, laid, recoloured or selected if the hand let go now.
+ * Out     the gesture after it: what would be moved, resized, placed, recoloured or selected if the pointer were released now.
  */
 import { boxAround, type Rational, sameSize, toNumber, type Unit } from '../../../geometry/index.ts'
 import { toDecimal, type Point, type Rect, rectOf } from '../../document/shapes.ts'
@@ -21,7 +21,7 @@ export function pressAt(at: PointerState, { block }: HandContext): GestureOf<'pr
   return { type: 'press', from: at, patch: piece?.unit == null ? null : { unit: piece.unit, name: piece.name } }
 }
 
-/** What a press becomes when it is dragged: that hangs on the tool, on what is in hand, and on what was pressed. */
+/** What a press becomes when it is dragged. It depends on the tool, on what is in hand, and on what was pressed. */
 export function startDrag({ from, patch }: GestureOf<'press'>, at: PointerState, context: HandContext): Gesture {
   const { block, tool, unitInHand, unitTurn, fabricInHand, selected, pan } = context
   const touch = from.pointerType === 'touch'
@@ -89,7 +89,7 @@ function unitUnder({ cells }: PointerState, except: ReadonlySet<string>, { block
 const shiftRect = ({ at, size }: Rect, by: Point): Rect => ({ at: [at[0] + by[0], at[1] + by[1]], size })
 const asPoint = ([x, y]: readonly [Rational, Rational]): Point => [toNumber(x), toNumber(y)]
 
-/** Adds every patch between the last point and this one, each once, however fast the pointer goes. */
+/** Adds every patch between the last point and this one, each once, however fast the pointer moves. */
 function recolour(gesture: GestureOf<'recolour'>, { cells }: PointerState, { block, frame }: HandContext): Gesture {
   const { over, last } = gesture
   const [dx, dy] = [cells[0] - last[0], cells[1] - last[1]]

@@ -52,7 +52,7 @@ const result = (hand: HandState, ...commands: HandCommand[]): HandResult => ({ h
 const withGesture = (hand: HandState, gesture: Gesture | null, { document }: HandContext): HandState => ({ ...hand, gesture, block: document })
 
 /**
- * The gesture that goes on, or null.
+ * The gesture that continues, or null.
  *
  * Undo, or a change from another tab, can take away or move the units that a drag holds; then the drag is over.
  */

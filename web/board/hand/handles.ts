@@ -39,7 +39,7 @@ export function handlesFor(hand: HandState, { block, document, selected, tool, f
   return handlesAround(frame, boxOfSelection(block, selected), hand.coarse)
 }
 
-/** The last one, for a mouse asks at every move. */
+/** The last result, because it is needed at every move of the mouse. */
 let lastBox: { readonly block: Block; readonly selected: readonly string[]; readonly box: Rect | null } | null = null
 
 function boxOfSelection(block: Block, selected: readonly string[]): Rect | null {

@@ -2,10 +2,10 @@
  * A finger on a list of things that can be dragged off: along a list that scrolls it scrolls, any other way it drags.
  *
  * In      the list. Its items have the CSS `touch-action` of the direction in which the list runs.
- * Out     a function that stops the listening. While a finger drags, the browser is kept from scrolling; it asks at the finger's first move only.
+ * Out     a function that stops listening. While a finger drags, the browser is kept from scrolling; that can only be done at the finger's first move.
  */
 
-/** A move is along the list if it goes so many times farther along than across: most drags start at a slant. */
+/** A move is along the list if it is this many times farther along than across, because most drags start at a slant. */
 const ALONG = 3
 
 type Axis = 'x' | 'y'

@@ -52,7 +52,7 @@ interface HandListeners {
 /** The hand as it is, and what the board's element must listen to. */
 export function useHand(board: RefObject<HTMLDivElement | null>, size: Point): { readonly hand: HandState; readonly listeners: HandListeners } {
   const [hand, setHand] = useState(() => ({ ...IDLE, coarse: window.matchMedia('(pointer: coarse)').matches }))
-  // Events can come faster than the page is drawn: each goes on from the last, drawn or not.
+  // Events can come faster than the page is rendered, so each continues from the last state, rendered or not.
   const latest = useRef<HandState>(hand)
   const boardSize = useRef(size)
   boardSize.current = size

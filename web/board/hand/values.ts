@@ -145,7 +145,7 @@ export type Gesture =
       readonly to: FileBox
       readonly fits: boolean
     }
-  /** The unit in hand laid on cell after cell. */
+  /** The unit in hand placed on cell after cell. */
   | { readonly type: 'fill'; readonly kind: TrayKind; readonly turn: Turn; readonly from: Point; readonly units: readonly Unit[] }
   /** A corner of a free patch under a finger, which hides it until it lifts. */
   | { readonly type: 'corner'; readonly to: PointerState }

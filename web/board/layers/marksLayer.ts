@@ -122,9 +122,9 @@ function drawFaults(pen: CanvasPen, faults: readonly FaultOutline[], frame: Fram
   pen.save()
   pen.fillStyle = 'rgb(194 47 61 / 0.28)'
   pen.lineCap = 'round'
-  for (const { type, ring } of faults) {
+  for (const { type, outline } of faults) {
     const path = new Path2D()
-    tracePath(path, ring, frame)
+    tracePath(path, outline, frame)
     if (type !== 'gap') pen.fill(path)
     pen.setLineDash([])
     pen.strokeStyle = PALE

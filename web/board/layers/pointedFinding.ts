@@ -1,6 +1,6 @@
 /** What the findings point at on the board. A finding is named by its type and its number in the report: `meeting 3`. */
 import type { Findings } from '../../../geometry/index.ts'
-import { drawnSeams, toDecimal, type Point, pointOf, tiedTo } from '../../document/shapes.ts'
+import { drawnSeams, toDecimal, type Point, pointOf, seamsTiedThroughMeetings } from '../../document/shapes.ts'
 
 /** Where a finding lies, in cells; null where there is none. */
 export function pointOfFinding(finding: string | null, report: Findings | null): Point | null {
@@ -17,7 +17,7 @@ export function pointOfFinding(finding: string | null, report: Findings | null):
 export function seamsTiedTo(finding: string | null, report: Findings | null): readonly (readonly Point[])[] {
   const [type, index] = (finding ?? '').split(' ')
   if (report === null || type !== 'meeting' || report.meetings[Number(index)]?.verdict !== 'clashes') return []
-  const tied = new Set(tiedTo(report, Number(index)))
+  const tied = new Set(seamsTiedThroughMeetings(report, Number(index)))
   return drawnSeams(report)
     .filter(({ join }) => tied.has(join.id))
     .map(({ points }) => points)

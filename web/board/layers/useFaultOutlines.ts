@@ -17,7 +17,7 @@ const PARTS = 5040
 
 export interface FaultOutline {
   readonly type: 'gap' | 'outside' | 'overlap'
-  readonly ring: readonly Point[]
+  readonly outline: readonly Point[]
 }
 
 /** In the order of the worker's answer. */
@@ -53,6 +53,6 @@ export function useFaultOutlines(report: Findings | null, columns: number, rows:
 function outlinesIn(answer: Outlines): FaultOutline[] {
   const cells = ([x, y]: readonly [number, number]): Point => [x / PARTS, y / PARTS]
   return answer.flatMap((shapes, place) =>
-    shapes.flatMap((polygon) => polygon.map((ring): FaultOutline => ({ type: TYPES[place] ?? 'gap', ring: ring.map(cells) }))),
+    shapes.flatMap((polygon) => polygon.map((outline): FaultOutline => ({ type: TYPES[place] ?? 'gap', outline: outline.map(cells) }))),
   )
 }

@@ -51,7 +51,7 @@ export function SelectedUnits() {
           type="button"
           onClick={() => {
             removeSelection()
-            // This goes with what was chosen: the board is where it was.
+            // This panel disappears with the selection; the board stays where it is.
             void import('../../controls/focus.ts').then(({ focusPart }) => focusPart('board'))
           }}
         >

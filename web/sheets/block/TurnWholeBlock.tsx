@@ -1,4 +1,4 @@
-/** The whole block turned and mirrored: what its seams show the blocks beside it goes round with it. */
+/** Turns and mirrors the whole block, which changes how its seams meet those of the blocks beside it. */
 import { mirrorWholeBlock, turnWholeBlock } from '../../board/actions/turn.ts'
 import { t } from '../../words/words.ts'
 

@@ -1,4 +1,4 @@
-/** What follows the steps: words whose step is gone, the rehearsal of the seam allowance, templates and cautions. */
+/** What follows the steps: words whose step is gone, the table of seam allowance errors, templates and cautions. */
 import type { ReactNode } from 'react'
 import { type Block, type Booklet, dropStepWords } from '../../../geometry/index.ts'
 import { edit } from '../../document/store.ts'

@@ -20,13 +20,13 @@ const VIEW_NAMES: Readonly<Record<PictureView, string>> = {
 }
 
 export function PictureExport({ block }: { readonly block: Block }) {
-  const [chosen, setChosen] = useState<PictureView>('cloth')
+  const [pickedView, setChosen] = useState<PictureView>('cloth')
   const { report } = useFindings()
   const layers = useStore((state) => state.layers)
   if (report === null) return null
   // A worker counts the layers. Until it has answered there is no picture of them to offer.
   const views: readonly PictureView[] = layers?.block === block && layers.layered.cells.length > 0 ? [...VIEWS, 'layers'] : VIEWS
-  const view = views.includes(chosen) ? chosen : 'cloth'
+  const view = views.includes(pickedView) ? pickedView : 'cloth'
   const name = `${fileName(block.name)}-${view}`
   const svg = (): string => {
     if (view === 'layers') return layersSvg(layers?.layered.cells ?? [], report, block, layerColour)

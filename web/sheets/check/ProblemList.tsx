@@ -4,7 +4,7 @@ import { useStore } from '../../document/store.ts'
 import { PagedList } from '../../controls/PagedList.tsx'
 import { t, translate } from '../../words/words.ts'
 import { deepClient } from '../../workers/clients.ts'
-import { triesRepairs } from '../../workers/layoutRepairs.ts'
+import { canRepair } from '../../workers/layoutRepairs.ts'
 import { useWorker } from '../../workers/useWorker.ts'
 import { FindingButton, positionWords } from './FindingButton.tsx'
 import { LayoutRepairs } from './LayoutRepairs.tsx'
@@ -13,7 +13,7 @@ type Problem = Findings['problems'][number]
 
 export function ProblemList({ report }: { readonly report: Findings }) {
   const block = useStore(({ history }) => history.block)
-  const repairable = (problem: Problem, index: number): boolean => triesRepairs(block, problem, index)
+  const repairable = (problem: Problem, index: number): boolean => canRepair(block, problem, index)
   // Trying out turns takes a while: a worker does it.
   const reply = useWorker(deepClient, 'repairs', report.problems.some(repairable) ? [block] : null)
   const all = report.problems.map((problem, index) => ({ problem, index }))

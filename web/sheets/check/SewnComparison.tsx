@@ -7,13 +7,13 @@ import { LazyPanel } from '../../controls/LazyPanel.tsx'
 const SewnDifferences = lazy(async () => ({ default: (await import('./SewnDifferences.tsx')).SewnDifferences }))
 
 export function SewnComparison() {
-  const laid = useStore((state) => state.comparedLayout)
+  const layout = useStore((state) => state.comparedLayout)
   const block = useStore(({ history }) => history.block)
-  if (laid === null && block.units.length === 0) return null
+  if (layout === null && block.units.length === 0) return null
   return (
     <section aria-labelledby="sewn-title">
       <h2 id="sewn-title">{t('As it came out')}</h2>
-      {laid === null ? (
+      {layout === null ? (
         <>
           <p className="hint">
             {t(
@@ -34,7 +34,7 @@ export function SewnComparison() {
         </>
       ) : (
         <LazyPanel>
-          <SewnDifferences laid={laid} />
+          <SewnDifferences laid={layout} />
         </LazyPanel>
       )}
     </section>

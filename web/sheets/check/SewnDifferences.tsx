@@ -5,10 +5,10 @@ import { setComparedLayout, setView, replaceDocument, useStore, useFindings } fr
 import { t, tn, translate } from '../../words/words.ts'
 import { summaryText } from './CheckSummary.tsx'
 
-export function SewnDifferences({ laid }: { readonly laid: Block }) {
+export function SewnDifferences({ laid: layout }: { readonly laid: Block }) {
   const block = useStore(({ history }) => history.block)
   const { report } = useFindings()
-  const comparison = useMemo(() => asSewn(laid, block), [laid, block])
+  const comparison = useMemo(() => asSewn(layout, block), [layout, block])
   return (
     <>
       <p className="sum" data-testid="moves">
@@ -39,7 +39,7 @@ export function SewnDifferences({ laid }: { readonly laid: Block }) {
           type="button"
           disabled={comparison.differences.length === 0}
           onClick={() => {
-            replaceDocument(laid, message('go-back-to-layout'))
+            replaceDocument(layout, message('go-back-to-layout'))
             setComparedLayout(null)
           }}
         >

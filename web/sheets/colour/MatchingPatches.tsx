@@ -1,4 +1,4 @@
-/** Patches that are alike, recoloured together; two fabrics exchanged. */
+/** Recolours matching patches together, and exchanges two fabrics. */
 import { useMemo, useState } from 'react'
 import { matchingPatches, type Block, colourPatches, exchangeFabrics, message, type PatchName } from '../../../geometry/index.ts'
 import { unitShapes, type Point } from '../../document/shapes.ts'
@@ -7,7 +7,7 @@ import { t, tn } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { KIND_NAMES, patchName } from '../../words/unitWords.ts'
 
-/** Beyond so many units a list of groups helps nobody. */
+/** In a block of more units, a list of groups is too long to help. */
 const MOST_UNITS = 1500
 const MOST_GROUPS = 40
 
@@ -30,7 +30,7 @@ export function MatchingPatches() {
         ))}
       </ul>
       {groups.length > MOST_GROUPS && <p className="hint">{t('{n} more groups are not listed.', { n: groups.length - MOST_GROUPS })}</p>}
-      <Exchange block={block} />
+      <ExchangeFabrics block={block} />
     </section>
   )
 }
@@ -42,7 +42,7 @@ interface GroupProps {
 }
 
 function Group({ block, patches, fabrics }: GroupProps) {
-  const names = [...new Set(patches.map((patch) => sayPatch(block, patch)))].slice(0, 4).join(', ')
+  const names = [...new Set(patches.map((patch) => patchWords(block, patch)))].slice(0, 4).join(', ')
   const point = (): void => setView({ pointedLines: outlinesOf(block, patches) })
   const leave = (): void => setView({ pointedLines: null })
   return (
@@ -69,12 +69,12 @@ function Group({ block, patches, fabrics }: GroupProps) {
 }
 
 /** A unit of one patch is called by its kind. */
-function sayPatch(block: Block, { unit, name }: PatchName): string {
+function patchWords(block: Block, { unit, name }: PatchName): string {
   const kind = block.units.find(({ id }) => id === unit)?.kind
   return name === 'patch' && kind !== undefined ? t(KIND_NAMES[kind]) : patchName(name)
 }
 
-/** Each patch once round. */
+/** The closed outline of each patch. */
 function outlinesOf(block: Block, patches: readonly PatchName[]): Point[][] {
   const wanted = new Set(patches.map(({ unit, name }) => `${unit} ${name}`))
   return block.units
@@ -83,10 +83,10 @@ function outlinesOf(block: Block, patches: readonly PatchName[]): Point[][] {
     .map(({ corners }) => [...corners, corners[0] as Point])
 }
 
-function Exchange({ block }: { readonly block: Block }) {
-  const [chosen, setChosen] = useState<readonly [string, string]>(['', ''])
+function ExchangeFabrics({ block }: { readonly block: Block }) {
+  const [picked, setPicked] = useState<readonly [string, string]>(['', ''])
   const known = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.id ?? ''
-  const [one, other] = [known(chosen[0]), known(chosen[1])]
+  const [one, other] = [known(picked[0]), known(picked[1])]
   const list = (label: string, value: string, take: (id: string) => void) => (
     <label>
       {label}
@@ -100,8 +100,8 @@ function Exchange({ block }: { readonly block: Block }) {
     <>
       <h3>{t('Exchange two fabrics')}</h3>
       <div className="pairs">
-        {list(t('One fabric'), one, (id) => setChosen([id, other]))}
-        {list(t('The other'), other, (id) => setChosen([one, id]))}
+        {list(t('One fabric'), one, (id) => setPicked([id, other]))}
+        {list(t('The other'), other, (id) => setPicked([one, id]))}
       </div>
       <button type="button" disabled={one === '' || other === '' || one === other} onClick={() => exchange(one, other)}>
         {t('Exchange')}

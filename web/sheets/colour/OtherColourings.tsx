@@ -15,12 +15,12 @@ const FIRST_FABRICS = 6
 const MOST_AT_ONCE = 1500
 
 export function OtherColourings() {
-  const [asked, setAsked] = useState(false)
+  const [isRequested, setAsked] = useState(false)
   const large = useStore(({ history }) => history.block.units.length > MOST_AT_ONCE)
   return (
     <section aria-labelledby="colourings-title" className="colourings">
       <h2 id="colourings-title">{t('Other colourings')}</h2>
-      {large && !asked ? (
+      {large && !isRequested ? (
         <button type="button" onClick={() => setAsked(true)}>
           {t('Find colourings of this large block')}
         </button>
@@ -43,8 +43,8 @@ function FoundColourings() {
     () => offeredFabrics(base, picked, options.keepBackground ? background : null),
     [base, picked, options.keepBackground, background],
   )
-  const wishes = useMemo(() => ({ ...options, fabrics }), [options, fabrics])
-  const { page, trouble } = useColouringPage(base, wishes, from)
+  const request = useMemo(() => ({ ...options, fabrics }), [options, fabrics])
+  const { page, trouble } = useColouringPage(base, request, from)
   const restart = (): void => {
     setBase(block)
     setFrom(0)

@@ -13,14 +13,14 @@ import { PAGE_SIZE } from './ColouringCards.tsx'
 
 export function useColouringPage(
   block: Block,
-  wishes: ColouringRequest,
+  request: ColouringRequest,
   from: number,
 ): { readonly page: ColouringPage | null; readonly trouble: string | null } {
   const [state, setState] = useState<{ readonly page: ColouringPage | null; readonly trouble: string | null }>({ page: null, trouble: null })
   const client = useClient(colourClient)
   useEffect(() => {
     let current = true
-    void client.request('page', block, wishes, from, PAGE_SIZE).then((reply) => {
+    void client.request('page', block, request, from, PAGE_SIZE).then((reply) => {
       if (!current) return
       if (reply.type === 'answer') setState({ page: reply.value, trouble: null })
       else if (reply.type === 'failed') setState({ page: null, trouble: reply.reason })
@@ -28,7 +28,7 @@ export function useColouringPage(
     return () => {
       current = false
     }
-  }, [block, wishes, from, client])
+  }, [block, request, from, client])
   return state
 }
 

@@ -22,14 +22,14 @@ export function AddToStash({ block }: { readonly block: Block }) {
   const [fabric, setFabric] = useState('')
   const [kind, setKind] = useState<PieceSize>('quarter')
   const [sides, setSides] = useState<readonly [string, string]>(['', ''])
-  const chosen = block.fabrics.find(({ id }) => id === fabric) ?? block.fabrics[0]
+  const selectedFabric = block.fabrics.find(({ id }) => id === fabric) ?? block.fabrics[0]
   const typedSides = sides.map((text) => parseLengthEntry(text, { most: 1000 }))
   const size = kind === 'odd' ? typedSides : PRECUTS[kind]
   const complete = size.every((length) => length !== null)
   const add = (): void => {
-    if (chosen === undefined || !complete) return
-    addToStash({ name: chosen.name, unit: kind === 'odd' ? unit : 'in', size: size as [number, number], onHand: 1 })
-    setView({ notice: t('{name} is put by.', { name: displayName(chosen) }) })
+    if (selectedFabric === undefined || !complete) return
+    addToStash({ name: selectedFabric.name, unit: kind === 'odd' ? unit : 'in', size: size as [number, number], onHand: 1 })
+    setView({ notice: t('{name} is put by.', { name: displayName(selectedFabric) }) })
   }
   return (
     <form
@@ -41,7 +41,7 @@ export function AddToStash({ block }: { readonly block: Block }) {
     >
       <label>
         {t('Fabric')}
-        <select value={chosen?.id ?? ''} onChange={(event) => setFabric(event.target.value)}>
+        <select value={selectedFabric?.id ?? ''} onChange={(event) => setFabric(event.target.value)}>
           <FabricOptions fabrics={block.fabrics} />
         </select>
       </label>
@@ -67,7 +67,7 @@ export function AddToStash({ block }: { readonly block: Block }) {
             />
           </label>
         ))}
-      <button type="submit" disabled={chosen === undefined || !complete}>
+      <button type="submit" disabled={selectedFabric === undefined || !complete}>
         {t('Put by')}
       </button>
       {kind === 'odd' && !complete && <p className="hint">{t('Give both lengths, such as 12 and 7 1/2.')}</p>}

@@ -1,4 +1,4 @@
-/** Which stars one batch of geese can make, to choose from; and the nearest colouring that makes do with a batch less. */
+/** The stars that one batch of geese can make, to choose from; and the nearest colouring that needs one batch fewer. */
 import { useMemo } from 'react'
 import {
   type Batch,
@@ -20,7 +20,7 @@ import { edit, setView, useStore } from '../../document/store.ts'
 import { t, tn } from '../../words/words.ts'
 import { useWorker } from '../../workers/useWorker.ts'
 
-/** Geese up to which the nearest colouring is sought at once; of more beside the page. */
+/** Up to this many geese the nearest colouring is found on the page; for more, in a worker. */
 const MOST_GEESE = 16
 
 export function BatchStars({ report }: { readonly report: Findings }) {
@@ -35,26 +35,28 @@ function Row({ row, block }: { readonly row: UnitRow; readonly block: Block }) {
   const batch = row.batches[0]
   return (
     <>
-      {row.batches.length > 1 && <Fewer row={row} block={block} />}
-      {star !== undefined && batch !== undefined && <Choices star={star} batch={batch} block={block} />}
+      {row.batches.length > 1 && <FewerBatches row={row} block={block} />}
+      {star !== undefined && batch !== undefined && <StarChoices star={star} batch={batch} block={block} />}
     </>
   )
 }
 
-/** The nearest colouring that makes do with a batch less, taken at a press. */
-function Fewer({ row, block }: { readonly row: UnitRow; readonly block: Block }) {
+/** A button that takes the nearest colouring that needs one batch fewer. */
+function FewerBatches({ row, block }: { readonly row: UnitRow; readonly block: Block }) {
   const geese = useMemo(() => {
     const ids = new Set(row.for)
     return block.units.filter((unit): unit is BoxUnit => unit.kind === 'goose' && ids.has(unit.id))
   }, [block, row])
   const wings = useMemo(() => geese.map(wingsSeen), [geese])
   const batches = row.batches.length - 1
-  const few = geese.length <= MOST_GEESE
-  const atOnce = useMemo(() => (few ? nearestColouring(wings, batches) : null), [few, wings, batches])
-  const answer = useWorker(deepClient, 'nearest', few ? null : [wings, batches])
-  const nearest = few ? atOnce : answer?.type === 'answer' ? answer.value : null
+  const isSmall = geese.length <= MOST_GEESE
+  const computedHere = useMemo(() => (isSmall ? nearestColouring(wings, batches) : null), [isSmall, wings, batches])
+  const reply = useWorker(deepClient, 'nearest', isSmall ? null : [wings, batches])
+  const nearest = isSmall ? computedHere : reply?.type === 'answer' ? reply.value : null
   if (nearest === null)
-    return few || answer !== null ? null : <p className="hint">{t('A colouring that makes do with a batch less is being sought beside the page…')}</p>
+    return isSmall || reply !== null ? null : (
+      <p className="hint">{t('A colouring that makes do with a batch less is being sought beside the page…')}</p>
+    )
   const changed = tn(nearest.changed, 'one wing', '{n} wings')
   const take = (): void => {
     edit(colourWings(Object.fromEntries(geese.map(({ id }, place) => [id, nearest.wings[place] as Wings]))))
@@ -72,7 +74,7 @@ function Fewer({ row, block }: { readonly row: UnitRow; readonly block: Block })
   )
 }
 
-function Choices({ star, batch, block }: { readonly star: readonly string[]; readonly batch: Batch; readonly block: Block }) {
+function StarChoices({ star, batch, block }: { readonly star: readonly string[]; readonly batch: Batch; readonly block: Block }) {
   const top = block.units.find(({ id }) => id === star[0]) as BoxUnit
   const now = star.map((id) => wingsSeen(block.units.find((unit) => unit.id === id) as BoxUnit)) as unknown as Star
   const name = (one: readonly Wings[]): string => one.map((wings) => wings.join()).join(';')
@@ -105,7 +107,7 @@ function Choices({ star, batch, block }: { readonly star: readonly string[]; rea
   )
 }
 
-/** Four geese round a square; the top one, turned. */
+/** A picture of a star: four geese around a square. All are drawn like the top one, turned. */
 function StarPicture({
   star,
   goose,
@@ -117,7 +119,7 @@ function StarPicture({
   readonly outward: boolean
   readonly block: Block
 }) {
-  const cloth = (id: string): string =>
+  const fillOf = (id: string): string =>
     svgFill(
       'cloth-',
       block.fabrics.find((fabric) => fabric.id === id),
@@ -126,13 +128,13 @@ function StarPicture({
   const [body, near, far] = outward ? ['1,1 3,1 2,0', '1,0 2,0 1,1', '2,0 3,0 3,1'] : ['1,0 3,0 2,1', '3,0 3,1 2,1', '1,0 2,1 1,1']
   return (
     <svg viewBox="-0.1 -0.1 4.2 4.2" width="56" height="56" aria-hidden="true">
-      <rect width="4" height="4" fill={cloth(goose)} />
+      <rect width="4" height="4" fill={fillOf(goose)} />
       {star.map(([left, right], side) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a goose is its side of the star
         <g key={side} transform={`rotate(${side * 90} 2 2)`}>
-          <polygon points={body} fill={cloth(goose)} />
-          <polygon points={near} fill={cloth(left)} />
-          <polygon points={far} fill={cloth(right)} />
+          <polygon points={body} fill={fillOf(goose)} />
+          <polygon points={near} fill={fillOf(left)} />
+          <polygon points={far} fill={fillOf(right)} />
         </g>
       ))}
       <rect width="4" height="4" fill="none" stroke="#2b2320" strokeWidth="0.08" />

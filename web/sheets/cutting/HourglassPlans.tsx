@@ -6,10 +6,10 @@ import { saySides } from '../../words/sizes.ts'
 
 export function HourglassPlans({ block }: { readonly block: Block }) {
   const plans = useMemo(() => hourglassPlans(block).filter(isSharing), [block])
-  return plans.map((plan) => <Together key={`${plan.finished} ${plan.square}`} plan={plan} block={block} />)
+  return plans.map((plan) => <Plan key={`${plan.finished} ${plan.square}`} plan={plan} block={block} />)
 }
 
-function Together({ plan, block }: { readonly plan: HourglassPlan; readonly block: Block }) {
+function Plan({ plan, block }: { readonly plan: HourglassPlan; readonly block: Block }) {
   const { unit } = block.measure
   const name = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
   const pair = ([a, b]: FabricPair): string => t('{a} with {b}', { a: name(a), b: name(b) })

@@ -44,7 +44,7 @@ export function QuiltMaterials() {
   const proved = useWorker(deepClient, 'cloth', open ? [block, across * down, NO_STASH] : null)
   // First a quick answer, then the proved one from the worker.
   const quick = useMemo(() => (open ? fabricForCopies(block, across * down, 'quick') : null), [open, block, across, down])
-  const cloth = proved?.type === 'answer' ? proved.value.cloth : quick
+  const fabricNeeds = proved?.type === 'answer' ? proved.value.cloth : quick
   if (report === null) return null
   return (
     <section aria-labelledby="quilt-title">
@@ -66,7 +66,7 @@ export function QuiltMaterials() {
             ))}
           </select>
         </label>
-        <MaterialList block={block} report={report} across={across} down={down} quilted={quilted} cloth={cloth} />
+        <MaterialList block={block} report={report} across={across} down={down} quilted={quilted} cloth={fabricNeeds} />
         {proved === null && open && <p className="hint">{t('Whether less cloth does is being worked out beside the page…')}</p>}
       </details>
     </section>

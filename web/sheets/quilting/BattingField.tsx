@@ -18,7 +18,7 @@ interface Props {
 }
 
 export function BattingField({ unit, batting, setBatting, gap }: Props) {
-  const chosen = BATTINGS.find(({ id }) => id === batting)
+  const selectedBatting = BATTINGS.find(({ id }) => id === batting)
   return (
     <>
       <label>
@@ -31,9 +31,9 @@ export function BattingField({ unit, batting, setBatting, gap }: Props) {
           ))}
         </select>
       </label>
-      {gap !== null && chosen !== undefined && (
+      {gap !== null && selectedBatting !== undefined && (
         <p className="hint">
-          {t(GAP_WORDS[holdsAcross(gap, unit, chosen)])}{' '}
+          {t(GAP_WORDS[holdsAcross(gap, unit, selectedBatting)])}{' '}
           {t('The widest place without a stitch is {width} across. The package has the last word.', {
             width: `${sayLength(gap.width, unit)} ${unit}`,
           })}

@@ -9,14 +9,14 @@ const SPACINGS = { in: [0.25, 0.5, 1, 2], cm: [0.5, 1, 2.5, 5] } as const
 interface Props {
   readonly unit: 'in' | 'cm'
   /** Whether only the chosen units are filled. */
-  readonly onlyChosen: boolean
+  readonly onlySelected: boolean
   readonly fill: Fill
   readonly setFill: (fill: Fill) => void
   readonly spacing: number
   readonly setSpacing: (spacing: number) => void
 }
 
-export function FillFields({ unit, onlyChosen, fill, setFill, spacing, setSpacing }: Props) {
+export function FillFields({ unit, onlySelected: onlyChosen, fill, setFill, spacing, setSpacing }: Props) {
   return (
     <div className="pairs">
       <label>

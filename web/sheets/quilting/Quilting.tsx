@@ -34,7 +34,7 @@ const BEGINNINGS: readonly (readonly [string, string])[] = [
 export function Quilting() {
   const shown = useStore(({ view }) => view.mode === 'quilting')
   const block = useStore(({ history }) => history.block)
-  const chosen = useStore(({ view }) => view.selected)
+  const selected = useStore(({ view }) => view.selected)
   const stitching = useStore((state) => state.stitching)
   const { report } = useFindings()
   const [begin, setBegin] = useState('')
@@ -42,7 +42,7 @@ export function Quilting() {
   const [spacing, setSpacing] = useState(1)
   const [batting, setBatting] = useState(BATTINGS[0]?.id ?? '')
   const ditch = useRoute(block, begin, shown)
-  const fills = useMemo(() => (report === null ? [] : fillLines(report, block, chosen, fill, spacing)), [report, block, chosen, fill, spacing])
+  const fills = useMemo(() => (report === null ? [] : fillLines(report, block, selected, fill, spacing)), [report, block, selected, fill, spacing])
   useEffect(() => {
     if (ditch !== null) showStitching({ block, routes: routeLines(ditch), fills, part: 1 })
   }, [block, ditch, fills])
@@ -78,7 +78,7 @@ export function Quilting() {
         {ditch === null ? t('Being worked out…') : ditch.routes.length === 0 ? t('There are no seams to stitch along yet.') : routeWords(ditch, unit)}
       </p>
       {ditch !== null && ditch.routes.length > 0 && <NeedleSlider part={stitching?.part ?? 1} />}
-      <FillFields unit={unit} onlyChosen={chosen.length > 0} fill={fill} setFill={setFill} spacing={spacing} setSpacing={setSpacing} />
+      <FillFields unit={unit} onlySelected={selected.length > 0} fill={fill} setFill={setFill} spacing={spacing} setSpacing={setSpacing} />
       <BattingField unit={unit} batting={batting} setBatting={setBatting} gap={gap} />
       {ditch !== null && ditch.routes.length > 0 && (
         <div className="buttons">
@@ -98,8 +98,8 @@ function useRoute(block: Block, begin: string, shown: boolean): Ditch | null {
   const client = useClient(deepClient, shown)
   useEffect(() => {
     if (!shown) return
-    const wishes = (begin === '' ? {} : { begin, atAnyCost: true }) as QuiltingOptions
-    void client.request('route', block, wishes).then((reply) => {
+    const options = (begin === '' ? {} : { begin, atAnyCost: true }) as QuiltingOptions
+    void client.request('route', block, options).then((reply) => {
       if (reply.type === 'answer') setFound({ block, ditch: reply.value })
     })
   }, [shown, block, begin, client])

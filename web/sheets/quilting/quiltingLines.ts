@@ -7,11 +7,11 @@ export const FILLS = { none: label('nothing'), echo: label('echo lines'), spiral
 export type Fill = keyof typeof FILLS
 
 /** In the chosen units, or in every patch if none is chosen. The spacing is in inches or centimetres, as the block is measured. */
-export function fillLines(report: Findings, block: Block, chosen: readonly string[], fill: Fill, spacing: number): StitchedLine[] {
+export function fillLines(report: Findings, block: Block, selected: readonly string[], fill: Fill, spacing: number): StitchedLine[] {
   if (fill === 'none') return []
   const cells = spacing / toDecimal(block.grid.cell)
   return report.patches
-    .filter(({ unit }) => unit !== null && (chosen.length === 0 || chosen.includes(unit)))
+    .filter(({ unit }) => unit !== null && (selected.length === 0 || selected.includes(unit)))
     .flatMap(({ corners }) => {
       const places = corners.map((corner): StitchPoint => pointOf(corner))
       if (fill === 'echo') return echoLines(places, cells)
