@@ -5,7 +5,6 @@
  * In      the arguments after `nestwright`: a command, then its options and files (see `cli/usage.ts`).
  * Out     standard output, standard error and the exit status (see `cli/result.ts`).
  */
-import { bookletCommand } from './cli/commands/booklet.ts'
 import { chartCommand } from './cli/commands/chart.ts'
 import { cutlistCommand } from './cli/commands/cutlist.ts'
 import { pictureCommand } from './cli/commands/picture.ts'
@@ -16,6 +15,12 @@ import { stepsCommand } from './cli/commands/steps.ts'
 import { type Command, type CommandResult, done, printable, Refusal, refuse } from './cli/result.ts'
 import { USAGE } from './cli/usage.ts'
 import { sanitiseLine } from './index.ts'
+
+/** Loaded when somebody prints: the pages are as much code as all the rest. */
+const bookletCommand: Command = {
+  name: 'booklet',
+  run: async (args) => (await import('./cli/commands/booklet.ts')).runBooklet(args),
+}
 
 const COMMANDS: readonly Command[] = [
   reportCommand,

@@ -1,5 +1,4 @@
 /** The public face of the geometry: what screens and commands may use. */
-import type { PrintRequest } from './printing/booklet.ts'
 import type { Words } from './words/words.ts'
 
 export * from './edits/sewnComparison.ts'
@@ -81,6 +80,7 @@ export * from './writing/cutListText.ts'
 export { sanitiseLine } from './writing/sanitiseText.ts'
 export * from './writing/tables.ts'
 export { type PieceName, type SewnPiece, sewnPieces, pressedTo } from './writing/pieceNames.ts'
+export { bookletPdf as printBooklet } from './printing/booklet.ts'
 export { drawingSvg } from './printing/drawingSvg.ts'
 export { layersSvg, VIEWS, type View, viewDrawing, viewSvg } from './printing/blockViews.ts'
 export { beginsLikeBlock, blockAmong, type Embedded, filesInPdf, isPdf, MOST_BYTES, MOST_UNPACKED } from './printing/pdfAttachments.ts'
@@ -89,6 +89,3 @@ export { type Paper, PAPER_NAMES, PAPERS, SINGLE_PAGES, type SinglePage, usualPa
 
 /** What German says for each message; it is loaded when somebody chooses German. */
 export const germanWords = async (): Promise<Words> => (await import('./words/german.ts')).germanMessages
-
-/** The booklet as a PDF. Its pages are loaded when somebody prints. */
-export const printBooklet = async (ask: PrintRequest): Promise<Uint8Array> => (await import('./printing/booklet.ts')).bookletPdf(ask)

@@ -3,31 +3,28 @@ import { readFileSync } from 'node:fs'
 import { bookletOf, PAPERS, printBooklet, type PrintTools, report, SINGLE_PAGES, usualPaper, writeBlock } from '../../index.ts'
 import { inputAndOutput, choiceOf, parseArguments } from '../arguments.ts'
 import { readBlockFile } from '../readBlockFile.ts'
-import { type Command, textResult } from '../result.ts'
+import { type CommandResult, textResult } from '../result.ts'
 import { writeOutput } from '../writeOutput.ts'
 
-export const bookletCommand: Command = {
-  name: 'booklet',
-  run: async (args) => {
-    const { options, files } = parseArguments('booklet', args, ['--paper', '--only'])
-    const [input, output] = inputAndOutput('booklet', files, '.pdf')
-    const only = options.has('--only') ? choiceOf('--only', options.get('--only') ?? '', SINGLE_PAGES) : null
-    const block = readBlockFile(input)
-    const paper = choiceOf('--paper', (options.get('--paper') ?? usualPaper(block)).toLowerCase(), PAPERS)
-    const value = report(block)
-    const bytes = await printBooklet({
-      report: value,
-      block,
-      booklet: bookletOf(value, block),
-      file: new TextEncoder().encode(writeBlock(block)),
-      paper,
-      only,
-      tools: await printTools(),
-      onProgress: process.stderr.isTTY ? showProgress : undefined,
-    })
-    writeOutput(output, bytes)
-    return textResult('', value)
-  },
+export async function runBooklet(args: readonly string[]): Promise<CommandResult> {
+  const { options, files } = parseArguments('booklet', args, ['--paper', '--only'])
+  const [input, output] = inputAndOutput('booklet', files, '.pdf')
+  const only = options.has('--only') ? choiceOf('--only', options.get('--only') ?? '', SINGLE_PAGES) : null
+  const block = readBlockFile(input)
+  const paper = choiceOf('--paper', (options.get('--paper') ?? usualPaper(block)).toLowerCase(), PAPERS)
+  const value = report(block)
+  const bytes = await printBooklet({
+    report: value,
+    block,
+    booklet: bookletOf(value, block),
+    file: new TextEncoder().encode(writeBlock(block)),
+    paper,
+    only,
+    tools: await printTools(),
+    onProgress: process.stderr.isTTY ? showProgress : undefined,
+  })
+  writeOutput(output, bytes)
+  return textResult('', value)
 }
 
 /** In a terminal: one line, wiped when all is done. */
