@@ -27,6 +27,7 @@ export interface House {
   readonly long: readonly Finding[]
   readonly doubled: readonly Finding[]
   readonly unused: readonly Finding[]
+  /** Dead in the product: only tests import it, and its own file does not use it either. */
   readonly onlyTested: readonly Finding[]
   readonly undocumented: readonly Finding[]
 }
@@ -96,6 +97,7 @@ const STARTS = /^(geometry\/cli\.ts|web\/(main|app\/main)\.tsx|.*\.worker\.ts)$/
 
 function unusedExports(sources: readonly Source[], shipped: readonly Source[]): { unused: Finding[]; onlyTested: Finding[] } {
   const users = usersOfExports(sources)
+  const byPath = new Map(sources.map((source) => [source.path, source]))
   const found = shipped
     .filter(({ path }) => !STARTS.test(path))
     .flatMap(({ path, exports }) => exports.map(({ name }) => ({ file: path, says: name })))
@@ -103,8 +105,18 @@ function unusedExports(sources: readonly Source[], shipped: readonly Source[]): 
   const isShipped = (path: string): boolean => SHIPPED.some((folder) => path.startsWith(`${folder}/`))
   return {
     unused: found.filter((one) => usersOf(one).length === 0),
-    onlyTested: found.filter((one) => usersOf(one).length > 0 && !usersOf(one).some(isShipped)),
+    onlyTested: found.filter((one) => usersOf(one).length > 0 && !usersOf(one).some(isShipped) && !usesItself(byPath.get(one.file), one.says)),
   }
+}
+
+/** Whether a file uses a name that it exports: then its tests may import it, and it is not dead. */
+function usesItself(source: Source | undefined, name: string): boolean {
+  if (source === undefined) return false
+  let uses = 0
+  walk(source.program, (node, above) => {
+    if (node.type === 'Identifier' && node.name === name && above.at(-1)?.type !== 'ExportSpecifier') uses++
+  })
+  return uses > 1
 }
 
 /** Who imports each export, by `file name`; an export that another file hands on is used where that one is. */
@@ -172,7 +184,7 @@ function printHouse(limit: number): void {
   print(`Functions over ${MOST_LINES.function} lines and components over ${MOST_LINES.component} that do not say why`, long, limit)
   print('Names that two files define', doubled, limit)
   print('Exports that nobody imports', unused, limit)
-  print('Exports that only tests import', onlyTested, limit)
+  print('Exports that only tests use', onlyTested, limit)
   print('Exported functions of the geometry without a docstring', undocumented, limit)
 }
 

@@ -68,7 +68,11 @@ export function readSource(path: string): Source {
     from: fileOf(text.slice(moduleRequest.start + 1, moduleRequest.end - 1)),
     name: '*',
   }))
-  return { path, text, program: program as unknown as Node, comments, exports, passesOn, imports: [...imported, ...loaded] }
+  const types = [...text.matchAll(/\bimport\('(\.[^']+)'\)\.(\w+)/g)].map(([, request, name]) => ({
+    from: fileOf(request as string),
+    name: name as string,
+  }))
+  return { path, text, program: program as unknown as Node, comments, exports, passesOn, imports: [...imported, ...loaded, ...types] }
 }
 
 /** Every node below a node, and the way down to it. */

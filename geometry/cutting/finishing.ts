@@ -104,12 +104,6 @@ export function bindingFor(top: Size, unit: MeasureUnit, usableWidth: number, st
   return { strips, strip, length: strips * usableWidth - (strips - 1) * strip, fabricLength: strips * strip, buy: toBuy(strips * strip, unit) }
 }
 
-/** The square that gives a continuous bias binding: the root of (edge + 20 in) by the strip's width, to the next 1/8 in [S139]. */
-export function biasSquare(top: Size, unit: MeasureUnit, strip: number = BINDING[unit].strip): number {
-  const edge = 2 * (top[0] + top[1]) + (unit === 'in' ? 20 : 50)
-  return roundUp(Math.sqrt(edge * strip), unit === 'in' ? 1 / 8 : 0.5)
-}
-
 /** How the quilt will be quilted: on a frame (`longarm`), under a home machine, or block by block before they are joined. */
 export const QUILTED = ['longarm', 'home', 'block'] as const
 export type Quilted = (typeof QUILTED)[number]

@@ -10,7 +10,7 @@ import { type ExactPoint, exactPoint, KIND_FACTS, shapeOf } from '../units/kinds
 import { boxAround, exact, file, shift } from '../block/boxes.ts'
 import { boxOf, type ExactBox } from '../units/unitBox.ts'
 import type { Draft, Edit } from './unitEdits.ts'
-import type { BoxUnit, FilePoint, Kind, Mutable, Position, Turn, Unit } from '../values/block.ts'
+import type { BoxUnit, FilePoint, Kind, Mutable, Turn, Unit } from '../values/block.ts'
 import { message } from '../values/messages.ts'
 
 type DraftUnit = Mutable<Unit>
@@ -202,5 +202,3 @@ export function fileBoxOf(units: readonly Unit[]): { readonly at: FilePoint; rea
 }
 
 /** a + b, both as files write places. */
-export const addPositions = (a: Position, b: Position): Position => toFile(add(exact(a), exact(b)))
-export const subtractPositions = (a: Position, b: Position): Position => toFile(subtract(exact(a), exact(b)))

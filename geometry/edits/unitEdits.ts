@@ -98,8 +98,6 @@ export const turnUnits = (ids: readonly string[]): Edit => ({
   },
 })
 
-export const turnUnit = (id: string): Edit => turnUnits([id])
-
 /** Mirrors units left for right together, as one piece. */
 export const mirrorUnits = (ids: readonly string[]): Edit => ({
   name: message('mirror-units', { units: ids.length }),
@@ -185,14 +183,6 @@ export const colourWings = (wings: Readonly<Record<string, readonly [string, str
       unit.fabrics.leftWing = left
       unit.fabrics.rightWing = right
     }
-  },
-})
-
-export const recolourUnits = (ids: readonly string[], fabricId: string): Edit => ({
-  name: message('recolour-units'),
-  change: (draft) => {
-    if (!hasFabric(draft, fabricId)) return
-    for (const unit of unitsOf(draft, ids)) for (const name of Object.keys(unit.fabrics)) unit.fabrics[name] = fabricId
   },
 })
 
@@ -345,15 +335,6 @@ export const setPress = (word: PressRequest): Edit => ({
   change: (draft) => {
     const kept = (draft.press ?? []).filter(({ at }) => !samePlace(at as FilePoint, word.at))
     draft.press = [...kept, JSON.parse(JSON.stringify(word)) as (typeof kept)[number]]
-  },
-})
-
-export const liftPress = (at: FilePoint): Edit => ({
-  name: message('forget-press'),
-  change: (draft) => {
-    const kept = (draft.press ?? []).filter((word) => !samePlace(word.at as FilePoint, at))
-    if (kept.length === 0) delete draft.press
-    else if (kept.length < (draft.press ?? []).length) draft.press = kept
   },
 })
 

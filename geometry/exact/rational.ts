@@ -11,7 +11,6 @@ export interface Rational {
 }
 
 export const ZERO: Rational = { n: 0n, d: 1n }
-export const ONE: Rational = { n: 1n, d: 1n }
 
 function gcd(a: bigint, b: bigint): bigint {
   let x = a < 0n ? -a : a

@@ -13,9 +13,6 @@ import type { Plane } from '../plane/subdivide.ts'
 import { leanToSide0 } from '../pressing/nesting.ts'
 import type { SeamEnd, Toward } from '../pressing/values.ts'
 
-const EDGE_NAMES = ['top', 'right', 'bottom', 'left'] as const
-export type EdgeName = (typeof EDGE_NAMES)[number]
-
 export interface ShownEnd {
   readonly seam: number
   /** Cells from the edge's start, going clockwise. */
@@ -99,17 +96,4 @@ export function leanOf({ seam, leanToSide0 }: ShownEnd, toward: readonly Toward[
   const way = toward[seam]
   if (way === 'open') return 0
   return way === 0 ? leanToSide0 : leanToSide0 === 1 ? -1 : 1
-}
-
-/** The edges of the block's mirror image, left for right: another block to sew. Its allowances lie mirrored too. */
-export function mirrorOf({ edges: [top, right, bottom, left], width, height }: ShownEdges): ShownEdges {
-  const flip = (ends: readonly ShownEnd[], length: Rational): ShownEnd[] =>
-    ends.map((end) => ({
-      ...end,
-      place: subtract(length, end.place),
-      corner: end.corner === 'start' ? 'end' : end.corner === 'end' ? 'start' : null,
-      along: -end.along,
-      leanToSide0: end.leanToSide0 === 1 ? -1 : 1,
-    }))
-  return { edges: [flip(top, width), flip(left, height), flip(bottom, width), flip(right, height)], width, height }
 }

@@ -99,7 +99,7 @@ export interface Patience {
 export const patient = (): Patience => ({ tests: 8_000_000 })
 
 /** A convex place cut into convex cells, each covered by the same number of the given pieces; null where patience runs out. */
-export function overlay(place: Convex, pieces: readonly Convex[], patience: Patience): Counted[] | null {
+export function splitByLayers(place: Convex, pieces: readonly Convex[], patience: Patience): Counted[] | null {
   let cells: Counted[] = [{ poly: place, layers: 0 }]
   for (const piece of pieces) {
     patience.tests -= cells.length

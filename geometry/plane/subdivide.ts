@@ -7,7 +7,7 @@
  * Exact   the number of layers of fabric jumps across an outline by (patches on one side) − (patches on the other). Where that jump is
  *         zero on every stretch (the outside counted as one more patch), the number of layers is one everywhere: no gap, no overlap.
  */
-import { crossSign, type Dot, greatestCommon } from './points.ts'
+import { type Dot, greatestCommon } from './points.ts'
 
 /** The side beyond the outline. */
 export const OUTSIDE = -1
@@ -272,14 +272,3 @@ function sweep(stretches: readonly Stretch[], each: (start: number, end: number,
     side.splice(side.indexOf(ended.patch), 1)
   }
 }
-
-/** The direction of an edge as it leaves one of its dots. */
-export function leaving(plane: Plane, edge: number, dot: number): Dot {
-  const { a, b } = plane.edges[edge] as PlaneEdge
-  const from = plane.dots[dot] as Dot
-  const to = plane.dots[dot === a ? b : a] as Dot
-  return [to[0] - from[0], to[1] - from[1]]
-}
-
-export const sameDirection = (u: Dot, v: Dot): boolean =>
-  crossSign(u[0], u[1], v[0], v[1]) === 0 && Math.sign(u[0]) === Math.sign(v[0]) && Math.sign(u[1]) === Math.sign(v[1])

@@ -1,6 +1,5 @@
 /** The types that the pressing room shares. */
 import type { Message } from '../values/messages.ts'
-import type { Verdict } from '../values/report.ts'
 
 /** The side both allowances lie on, or open. */
 export type Toward = 0 | 1 | 'open'
@@ -27,11 +26,6 @@ export interface Crossing {
   readonly leans: readonly [-1 | 1, -1 | 1] | null
 }
 
-export interface Bulk {
-  /** Seam ends strictly inside the join, on its two sides. */
-  readonly ends: readonly [number, number]
-}
-
 /** The constraint on one seam before any pressing is chosen. */
 export interface PressConstraint {
   readonly fixed: Toward | null
@@ -49,5 +43,3 @@ export interface Pressed {
   /** Numbers of the crossings that clash. */
   readonly clashing: readonly number[]
 }
-
-export type { Verdict }

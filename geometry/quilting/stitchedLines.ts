@@ -30,8 +30,6 @@ export function stretchesOf(line: StitchedLine): (readonly [StitchPoint, StitchP
 
 export const distanceBetween = ([ax, ay]: StitchPoint, [bx, by]: StitchPoint): number => Math.hypot(bx - ax, by - ay)
 
-export const lineLength = (line: StitchedLine): number => stretchesOf(line).reduce((sum, [from, to]) => sum + distanceBetween(from, to), 0)
-
 /** How far a point is from a straight stretch. */
 export function awayFrom([px, py]: StitchPoint, [[ax, ay], [bx, by]]: readonly [StitchPoint, StitchPoint]): number {
   const [dx, dy] = [bx - ax, by - ay]

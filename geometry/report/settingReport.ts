@@ -9,9 +9,9 @@
 import { cellOf, seamOf } from '../block/lengthsOf.ts'
 import type { Block, Turn } from '../values/block.ts'
 import { add, compare, multiply, type Rational, rational, subtract, toFile, toNumber } from '../exact/rational.ts'
-import { beside, type EdgeTouch, turnedEdges } from '../neighbours/blocksSideBySide.ts'
+import type { EdgeTouch } from '../neighbours/blocksSideBySide.ts'
 import { across, down, isSquare, passedAt, type ChosenSetting, type SettingRequest, type CopyState, chooseSetting } from '../neighbours/setting.ts'
-import { mirrorOf, type ShownEdges, shownEdges } from '../neighbours/looseEnds.ts'
+import { type ShownEdges, shownEdges } from '../neighbours/looseEnds.ts'
 import { tiedSeams, opposite } from '../pressing/tiedSeams.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
 import { sewBlock } from './report.ts'
@@ -99,36 +99,6 @@ export function settingReport(block: Block, request: SettingRequest): SettingAns
       why: reasons(shown, chosen, request, meetings, rulesLifted, taken.pressed.clashes),
     },
   }
-}
-
-/** What happens on the edge between two blocks side by side: each may be turned; either may be the mirror image, which is another block to sew. */
-interface Neighbour {
-  readonly turn: Turn
-  readonly press?: CopyState['press']
-  readonly mirrored?: boolean
-}
-
-interface BesideTouch {
-  /** Cells below the top of the shared edge. */
-  readonly at: number | string
-  /** Joins of the left block, and of the right one. */
-  readonly left: readonly string[]
-  readonly right: readonly string[]
-  readonly verdict: EdgeTouch['verdict']
-}
-
-/** Null where the block cannot be sewn, or where the two edges are of different length. */
-export function sideBySide(block: Block, left: Neighbour, right: Neighbour): BesideTouch[] | null {
-  const { laid, plane, plans } = sewBlock(block, 'whole')
-  if (plans === null) return null
-  const { taken } = plans
-  const shown = shownEdges(laid, plane, taken.met.loose)
-  const edges = ({ turn, press, mirrored }: Neighbour): ReturnType<typeof turnedEdges> =>
-    turnedEdges(mirrored === true ? mirrorOf(shown) : shown, turn, press === 'opposite' ? versions(taken).opposite : taken.pressed.toward)
-  const [one, other] = [edges(left)[1], edges(right)[3]]
-  if (one === undefined || other === undefined || one.length.n * other.length.d !== other.length.n * one.length.d) return null
-  const joinId = (seam: number): string => `j:${seam + 1}`
-  return beside(one, other).map(({ place, near, far, verdict }) => ({ at: toFile(place), left: near.map(joinId), right: far.map(joinId), verdict }))
 }
 
 function versions({ met, constraints, pressed, matched }: PressedPlan): {

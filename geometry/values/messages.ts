@@ -111,7 +111,6 @@ interface EditNames {
   readonly 'join-shapes': None
   readonly 'cut-shapes': None
   readonly 'recolour-patches': { readonly patches: number }
-  readonly 'recolour-units': None
   readonly 'recolour-wings': None
   readonly 'recolour-fabric-everywhere': None
   readonly 'add-fabrics': Fabrics
@@ -139,7 +138,6 @@ interface EditNames {
   readonly 'set-cloth-width': None
   readonly 'press-seam-open': None
   readonly 'press-seam': None
-  readonly 'forget-press': None
   readonly 'press-units-alike': None
   readonly 'press-units-apart': None
   readonly 'lift-press-rule': None

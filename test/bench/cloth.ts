@@ -8,7 +8,7 @@
  */
 import { fork } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
-import { stripsFor } from '../../geometry/index.ts'
+import { stripsFor } from '../../geometry/cutting/strips/stripsPerFabric.ts'
 import { programOf, type Size, solvedWithin } from '../cutting/stripsProgram.ts'
 import { sequence } from '../help.ts'
 

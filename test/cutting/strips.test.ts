@@ -1,7 +1,9 @@
 /** Fabric by the strip: against an integer program, published counts, and itself. */
 import { message } from '../../geometry/values/messages.ts'
 import { describe, expect, it } from 'vitest'
-import { fabricForCopies, cutListCsv, cutListText, cuttingDiagram, findings, fromStash, PRECUTS, report, stripsFor } from '../../geometry/index.ts'
+import { fabricForCopies, cutListCsv, cutListText, cuttingDiagram, findings, PRECUTS, report } from '../../geometry/index.ts'
+import { fromStash } from '../../geometry/cutting/strips/stash.ts'
+import { stripsFor } from '../../geometry/cutting/strips/stripsPerFabric.ts'
 import { alone } from '../../geometry/cutting/strips/stash.ts'
 import type { Strip } from '../../geometry/values/report.ts'
 import { blockOf, sequence, square, star } from '../help.ts'

@@ -201,7 +201,7 @@ describe('turning, mirroring and moving', () => {
         ['b', 'b'],
         ['b', 'b'],
       ]),
-      edits.turnUnit('g0'),
+      edits.turnUnits(['g0']),
     )
     expect(unitOf(after, 'g0')).toMatchObject({ at: [1, 0], size: [1, 2], turn: 3 })
   })
@@ -246,7 +246,6 @@ describe('a named edit', () => {
     ['copy by fractions', edits.copyUnits(['h'], '1/3', 0.5, ['h2']), (after) => after.units[2], { ...block.units[1], id: 'h2', at: ['4/3', 0.5] }],
     ['remove', edits.removeUnits(['s']), (after) => after.units.map(({ id }) => id), ['h']],
     ['recolour a patch', edits.recolourPatch('h', 'lower', 'd'), (after) => after.units[1]?.fabrics, { upper: 'a', lower: 'd' }],
-    ['recolour units', edits.recolourUnits(['h'], 'd'), (after) => after.units[1]?.fabrics, { upper: 'd', lower: 'd' }],
     ['recolour all', edits.recolourAll('a', 'd'), (after) => after.units.map(({ fabrics }) => fabrics), [{ patch: 'd' }, { upper: 'd', lower: 'b' }]],
     ['recolour borders too', edits.recolourAll('c', 'd'), (after) => after.borders, [{ finishedWidth: 1, fabric: 'd' }]],
     ['add a fabric', edits.addFabric({ id: 'e', name: 'Plum', colour: '#553355' }), (after) => after.fabrics.length, FABRICS.length + 1],
@@ -268,7 +267,6 @@ describe('a named edit', () => {
     ['cloth', edits.setUsableWidth(44), (after) => after.cloth, { usableWidth: 44 }],
     ['press anew at a point', edits.setPress({ at: [0.5, 1], toward: [0.5, 1.5] }), (after) => after.press, [{ at: [0.5, 1], toward: [0.5, 1.5] }]],
     ['press at another point', edits.setPress({ at: [1, 0.5], toward: 'open' }), (after) => after.press?.length, 2],
-    ['lift a press', edits.liftPress([0.5, 1]), (after) => 'press' in after, false],
     ['lift a rule', edits.setPressFree(['s'], true), first, { ...block.units[0], pressFree: true }],
     ['open', edits.setPressedOpen(['s'], true), first, { ...block.units[0], open: true }],
   ])('does what it says: %s', (_, edit, look, wanted) => {
@@ -287,7 +285,6 @@ describe('a named edit', () => {
     ['a fabric that is not there to remove', edits.removeFabric('zz')],
     ['a fabric id that is taken', edits.addFabric({ id: 'a', name: 'Ash', colour: '#111111' })],
     ['a method of another kind', edits.setMethod(['s'], 'geese-4')],
-    ['a word on pressing that is not there', edits.liftPress([1, 1])],
     ['a turn of nothing', edits.turnUnits([])],
   ])('leaves the block and the history as they are: %s', (_, edit) => {
     const history = { block, past: [], future: [] }
@@ -317,7 +314,7 @@ describe('a named edit', () => {
 
   it('keeps the fields of a unit that it does not know', () => {
     const later: Unit = Object.assign(square('s', [0, 0]), { later: { x: [1] } })
-    const after = checkEdits(blockOf(2, 2, [later]), edits.turnUnit('s'), edits.mirrorUnits(['s']), edits.copyUnits(['s'], 1, 0, ['t']))
+    const after = checkEdits(blockOf(2, 2, [later]), edits.turnUnits(['s']), edits.mirrorUnits(['s']), edits.copyUnits(['s'], 1, 0, ['t']))
     expect(after.units).toMatchObject([{ later: { x: [1] } }, { later: { x: [1] } }])
   })
 })

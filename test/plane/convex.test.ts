@@ -1,6 +1,18 @@
 /** Convex pieces cut, folded and counted, judged by points and by areas that need no cutting. */
 import { describe, expect, it } from 'vitest'
-import { areaOf, beyond, clip, type Convex, fold, type Half, middleOf, overlay, patient, reach, sidesOfConvex } from '../../geometry/plane/convex.ts'
+import {
+  areaOf,
+  beyond,
+  clip,
+  type Convex,
+  fold,
+  type Half,
+  middleOf,
+  splitByLayers,
+  patient,
+  reach,
+  sidesOfConvex,
+} from '../../geometry/plane/convex.ts'
 import { outlineOf } from '../../geometry/plane/outline.ts'
 import { sequence } from '../help.ts'
 
@@ -84,7 +96,7 @@ describe('pieces over a place', () => {
     for (let run = 0; run < 60; run++) {
       const pieces = Array.from({ length: 4 }, () => triangle(next))
       const place: Convex = [0, 0, 10, 0, 10, 10, 0, 10]
-      const cells = overlay(place, pieces, patient()) ?? []
+      const cells = splitByLayers(place, pieces, patient()) ?? []
       expect(cells.reduce((sum, { poly }) => sum + areaOf(poly), 0)).toBeCloseTo(100, 5)
       for (const { poly, layers } of cells) {
         if (areaOf(poly) < 1e-3) continue
@@ -95,13 +107,13 @@ describe('pieces over a place', () => {
   })
 
   it('that only touch the place leave it as it is', () => {
-    expect(overlay(SQUARE, [[4, 0, 8, 0, 8, 4, 4, 4]], patient())).toEqual([{ poly: SQUARE, layers: 0 }])
-    expect(overlay(SQUARE, [SQUARE], patient())).toEqual([{ poly: SQUARE, layers: 1 }])
+    expect(splitByLayers(SQUARE, [[4, 0, 8, 0, 8, 4, 4, 4]], patient())).toEqual([{ poly: SQUARE, layers: 0 }])
+    expect(splitByLayers(SQUARE, [SQUARE], patient())).toEqual([{ poly: SQUARE, layers: 1 }])
   })
 
   it('are given up once patience runs out, and not before', () => {
-    expect(overlay(SQUARE, [SQUARE, SQUARE], { tests: 1 })).toBeNull()
-    expect(overlay(SQUARE, [SQUARE, SQUARE], { tests: 2 })).not.toBeNull()
+    expect(splitByLayers(SQUARE, [SQUARE, SQUARE], { tests: 1 })).toBeNull()
+    expect(splitByLayers(SQUARE, [SQUARE, SQUARE], { tests: 2 })).not.toBeNull()
   })
 })
 

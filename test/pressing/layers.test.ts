@@ -7,7 +7,7 @@
  */
 import { describe, expect, it } from 'vitest'
 import { type Block, report, type Unit } from '../../geometry/index.ts'
-import { areaOf, type Convex, type Counted, overlay, patient } from '../../geometry/plane/convex.ts'
+import { areaOf, type Convex, type Counted, splitByLayers, patient } from '../../geometry/plane/convex.ts'
 import { cellsByLayers, layersNear, blockBounds, type Thickest, thickest } from '../../geometry/pressing/layers/countLayers.ts'
 import { folded, foldsOf, type Ply, plyOf } from '../../geometry/pressing/layers/folds.ts'
 import { sewBlock } from '../../geometry/report/report.ts'
@@ -142,7 +142,8 @@ describe('fabric', () => {
       const cells = cellsByLayers(plies, place, folds.allowance) as Counted[]
       const inside: Convex = [place.x0, place.y0, place.x1, place.y0, place.x1, place.y1, place.x0, place.y1]
       const laid = plies.reduce(
-        (sum, { poly }) => sum + (overlay(poly, [inside], patient()) as Counted[]).reduce((all, cell) => all + cell.layers * areaOf(cell.poly), 0),
+        (sum, { poly }) =>
+          sum + (splitByLayers(poly, [inside], patient()) as Counted[]).reduce((all, cell) => all + cell.layers * areaOf(cell.poly), 0),
         0,
       )
       expect(cells.reduce((sum, { poly }) => sum + areaOf(poly), 0)).toBeCloseTo(areaOf(inside), 9)
@@ -201,7 +202,7 @@ describe('patience', () => {
     const polys = heap.map(({ poly }) => poly)
     const areas = (cells: readonly Counted[]): number[] =>
       [...polys, []].map((_, layers) => cells.reduce((sum, cell) => sum + (cell.layers === layers ? areaOf(cell.poly) : 0), 0))
-    const whole = areas(overlay([0, 0, 1, 0, 1, 1, 0, 1], polys, patient()) as Counted[])
+    const whole = areas(splitByLayers([0, 0, 1, 0, 1, 1, 0, 1], polys, patient()) as Counted[])
     areas(cellsByLayers(heap, place, 0.01) as Counted[]).forEach((area, layers) => {
       expect(area).toBeCloseTo(whole[layers] as number, 4)
     })

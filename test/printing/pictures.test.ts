@@ -1,7 +1,8 @@
 /** One pen draws screens, pages and files alike: SVG and page get the same path; and what lies inside a PDF is found again. */
 import { deflateSync } from 'node:zlib'
 import { describe, expect, it } from 'vitest'
-import { type Block, type Drawing, drawingSvg, filesInPdf, isPdf, layersSvg, report, VIEWS, viewDrawing, viewSvg } from '../../geometry/index.ts'
+import { type Block, type Drawing, drawingSvg, filesInPdf, isPdf, layersSvg, report, VIEWS, viewSvg } from '../../geometry/index.ts'
+import { viewDrawing } from '../../geometry/printing/blockViews.ts'
 import { fabricFills } from '../../geometry/printing/fabricFill.ts'
 import { drawPicture } from '../../geometry/printing/drawPicture.ts'
 import type { Paint, Surface, PenPath } from '../../geometry/printing/pen.ts'

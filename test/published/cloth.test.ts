@@ -3,12 +3,24 @@ import { describe, expect, it } from 'vitest'
 import { cutList } from '../../geometry/cutting/cutList.ts'
 import { crossCuts } from '../../geometry/cutting/sizes/cutSize.ts'
 import { PRECUTS } from '../../geometry/cutting/strips/stash.ts'
-import { INCHES_IN_A_YARD, piecesFrom, stripsFrom, toBuy } from '../../geometry/cutting/strips/yardage.ts'
+import { stripsFor } from '../../geometry/cutting/strips/stripsPerFabric.ts'
+import { INCHES_IN_A_YARD, toBuy } from '../../geometry/cutting/strips/yardage.ts'
 import { blockOf, square } from '../help.ts'
 import { from, length } from './sources.ts'
 import tables from './tables.json' with { type: 'json' }
 
 const YARD = INCHES_IN_A_YARD
+
+/** How many squares the cut list gets out of a length of fabric: the most whose strips need no more than that. */
+function squaresFrom(width: number, fabricLength: number, size: number): number {
+  let [enough, tooMany] = [0, Math.ceil((width * fabricLength) / (size * size)) + 1]
+  while (tooMany - enough > 1) {
+    const count = (enough + tooMany) >> 1
+    if (stripsFor([{ size: [size, size], count }], width).length <= fabricLength) enough = count
+    else tooMany = count
+  }
+  return enough
+}
 
 /** Squares of one fabric as a block: `count` of them, `size` cut, from cloth so wide. */
 function fabricForCopies(count: number, size: number, usableWidth: number) {
@@ -23,7 +35,7 @@ describe('squares', () => {
 
   it.each(widths)('$cutSquare from a yard $width wide: $count, $source', ({ cutSquare, width, count, source }) => {
     const size = length(cutSquare)
-    expect(piecesFrom([width, YARD], [size, size]), from(source)).toBe(count)
+    expect(squaresFrom(width, YARD, size), from(source)).toBe(count)
   })
 
   it.each(widths.filter(({ width, count }) => width >= 40 && count <= 64))(
@@ -38,12 +50,12 @@ describe('squares', () => {
   it.each(tables.squaresPerYard44)('$cutSquare from a yard 44 wide: $count, $source', ({ cutSquare, count, source }) => {
     const size = length(cutSquare)
     // One row prints 35 where the cloth gives 30, six across and five down: a slip.
-    expect(piecesFrom([44, YARD], [size, size]) + (cutSquare === '7' ? 5 : 0), from(source)).toBe(count)
+    expect(squaresFrom(44, YARD, size) + (cutSquare === '7' ? 5 : 0), from(source)).toBe(count)
   })
 
   it.each(tables.squaresPerFatQuarter)('$cutSquare from 18 by 22: $count, $source', ({ cutSquare, count, source }) => {
     const size = length(cutSquare)
-    expect(piecesFrom([22, 18], [size, size]), from(source)).toBe(count)
+    expect(squaresFrom(22, 18, size), from(source)).toBe(count)
   })
 
   /** Where the table leaves its own model: two misprints of one digit, and two rows that forget the half inch that is lost. */
@@ -65,7 +77,7 @@ describe('squares', () => {
     '$cutSquare from $yards yd, 43 1/2 wide, half an inch lost to straightening: $count, $source',
     ({ cutSquare, yards, count, source }) => {
       const size = length(cutSquare)
-      const ours = piecesFrom([43.5, YARD * length(yards)], [size, size], 1 / 2)
+      const ours = squaresFrom(43.5, YARD * length(yards) - 1 / 2, size)
       const slip = SLIPS[`${cutSquare} ${yards}`]
       expect(ours, from(source)).toBe(slip ?? count)
       if (slip !== undefined) expect(count, from(source)).not.toBe(slip)
@@ -76,11 +88,13 @@ describe('squares', () => {
 describe('strips', () => {
   it.each(tables.stripsPerYard)('$stripWidth from a yard and half a yard: $source', ({ stripWidth, perYard, perHalfYard, source }) => {
     const height = length(stripWidth)
+    // One square a strip, so that squares count strips.
+    const stripsFrom = (fabricLength: number): number => squaresFrom(height, fabricLength, height)
     // The print is cautious: about an inch goes to straightening. At 2 1/2 its yard has one strip fewer than even that leaves.
-    const cautious = stripsFrom(YARD, height, 1) - (stripWidth === '2 1/2' ? 1 : 0)
+    const cautious = stripsFrom(YARD - 1) - (stripWidth === '2 1/2' ? 1 : 0)
     expect(perYard, from(source)).toBe(cautious)
-    expect(perHalfYard, from(source)).toBeGreaterThanOrEqual(stripsFrom(YARD / 2, height, 1))
-    expect(perHalfYard, from(source)).toBeLessThanOrEqual(stripsFrom(YARD / 2, height))
+    expect(perHalfYard, from(source)).toBeGreaterThanOrEqual(stripsFrom(YARD / 2 - 1))
+    expect(perHalfYard, from(source)).toBeLessThanOrEqual(stripsFrom(YARD / 2))
   })
 
   it.each(tables.stripCuts)(

@@ -1,6 +1,6 @@
 /** Printed borders, bindings, backings and battings against the computed ones. Rows and sources stand in `tables.json`, titles in `SOURCES.md`. */
 import { describe, expect, it } from 'vitest'
-import { BATTING_SIZES, biasSquare, bindingFor, borderRounds, layersFor, MARGINS } from '../../geometry/cutting/finishing.ts'
+import { BATTING_SIZES, bindingFor, borderRounds, layersFor, MARGINS } from '../../geometry/cutting/finishing.ts'
 import type { Rule } from '../../geometry/cutting/sizes/cutSize.ts'
 import { from, length, pair } from './sources.ts'
 import tables from './tables.json' with { type: 'json' }
@@ -59,11 +59,6 @@ describe('binding', () => {
 
   it('five strips of 2 1/2 are 12 1/2 in, 3/8 yd; the page buys 1/2, rounding to quarters [S138]', () => {
     expect(bindingFor([46, 46], 'in', 40)).toMatchObject({ strips: 5, fabricLength: 12.5, buy: 3 / 8 })
-  })
-
-  it('on the bias, 51 by 61 from a square of 24.7: ours the next eighth [S139]', () => {
-    expect(biasSquare([51, 61], 'in', 2.5), from('S139')).toBe(24.75)
-    expect(Math.round(Math.sqrt(244 * 2.5) * 10) / 10, from('S139')).toBe(24.7)
   })
 })
 

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { distanceBetween, lineLength, type StitchPoint, routeLines, type StitchedLine } from '../../geometry/quilting/stitchedLines.ts'
+import { distanceBetween, type StitchPoint, routeLines, type StitchedLine } from '../../geometry/quilting/stitchedLines.ts'
 import { quiltingSvg } from '../../geometry/printing/quiltingSvg.ts'
 import { needleAt, timedPoints } from '../../geometry/quilting/needlePosition.ts'
 import { report } from '../../geometry/report/report.ts'
 import type { Block } from '../../geometry/values/block.ts'
 import { manyUnits } from '../bench/blocks.ts'
 import { blockOf, square, star } from '../help.ts'
+import { lineLength } from './lineLength.ts'
 
 const wings = [
   ['b', 'b'],

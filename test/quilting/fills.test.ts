@@ -6,7 +6,6 @@ import {
   distanceBetween,
   awayFrom,
   liesIn,
-  lineLength,
   type StitchPoint,
   routeLines,
   type StitchedLine,
@@ -16,6 +15,7 @@ import { squareSpiral } from '../../geometry/quilting/spiral.ts'
 import { report } from '../../geometry/report/report.ts'
 import { manyUnits } from '../bench/blocks.ts'
 import { sequence } from '../help.ts'
+import { lineLength } from './lineLength.ts'
 
 const box = (width: number, height: number): StitchPoint[] => [
   [0, 0],

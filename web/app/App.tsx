@@ -5,7 +5,7 @@ import { useDroppedFiles } from '../library/OpenFileButton.tsx'
 import { SheetTabs } from '../sheets/SheetTabs.tsx'
 import { useStore } from '../document/store.ts'
 import { BoardArea } from './BoardArea.tsx'
-import { DragImage } from './DragImage.tsx'
+import { DraggedItem } from './DraggedItem.tsx'
 import { Header } from './Header.tsx'
 import { SaveStatus } from './SaveStatus.tsx'
 import { SkipLinks } from './SkipLinks.tsx'
@@ -29,7 +29,7 @@ export function App() {
         <BoardArea />
         <SheetTabs />
       </main>
-      <DragImage />
+      <DraggedItem />
     </div>
   )
 }

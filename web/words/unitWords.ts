@@ -1,6 +1,6 @@
 /** The names of kinds, methods, patches and stages. `t` translates them when they are shown. */
 import { label, t } from './words.ts'
-import type { Kind, Method, Stage } from '../../geometry/index.ts'
+import type { Kind, Method } from '../../geometry/index.ts'
 
 export const KIND_NAMES: Readonly<Record<Kind, string>> = {
   square: label('Square'),
@@ -41,15 +41,6 @@ export const PATCH_NAMES: Readonly<Record<string, string>> = {
   topRight: label('Top right'),
   bottomRight: label('Bottom right'),
   bottomLeft: label('Bottom left'),
-}
-
-export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
-  unit: label('unit'),
-  row: label('row'),
-  column: label('column'),
-  section: label('section'),
-  block: label('block'),
-  border: label('border'),
 }
 
 /** The name of a patch within its unit; strips are numbered. */

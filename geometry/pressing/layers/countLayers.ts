@@ -7,7 +7,7 @@
  * How     the block is cut into squares; in each, the pieces that reach into it are overlaid one by one. No square can have more layers than
  *         pieces that reach into it, so the fullest squares are counted first.
  */
-import { areaOf, type Convex, type Counted, clip, middleOf, overlay, type Patience, patient, sidesOfConvex } from '../../plane/convex.ts'
+import { areaOf, type Convex, type Counted, clip, middleOf, splitByLayers, type Patience, patient, sidesOfConvex } from '../../plane/convex.ts'
 import { type Rational, toNumber } from '../../exact/rational.ts'
 import { type Folds, folded, type Ply, patchesNear, plyOf } from './folds.ts'
 import type { Toward } from '../values.ts'
@@ -112,7 +112,7 @@ function cellsOf(
     patience.tests -= inside.length
     return quarters({ x0, y0, x1, y1 }, inside).every((quarter) => cellsOf(quarter, allowance, patience, wanted, each))
   }
-  const cells = overlay(
+  const cells = splitByLayers(
     place,
     inside.map(({ poly }) => poly),
     patience,

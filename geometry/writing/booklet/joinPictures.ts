@@ -6,7 +6,18 @@
  */
 import type { Join } from '../../values/report.ts'
 import { type BookletContext, joinsIn, patchesIn, spotOf } from './bookletContext.ts'
-import { dot, type DrawnSeam, boundsOf, vectorLength, midpoint, minus, plus, seamBetween, type LineSegment, withRawEdge } from './pieceDrawing.ts'
+import {
+  dot,
+  type SeamBetweenPatches,
+  boundsOf,
+  vectorLength,
+  midpoint,
+  minus,
+  plus,
+  seamBetween,
+  type LineSegment,
+  withRawEdge,
+} from './pieceDrawing.ts'
 import { type SewingRun, seamPlace, towardSign } from './runs.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
@@ -109,12 +120,12 @@ export function pressedRun(run: SewingRun, context: BookletContext, title: strin
   const patches = patchesIn(context, run.final.id)
   if (patches.length > MOST_BEHIND) return null
   const seams = new Map(joinsIn(context, run.final.id).map((join) => [join.id, drawnSeam(join, context)]))
-  const own = run.joins.map(({ id }) => seams.get(id) as DrawnSeam)
+  const own = run.joins.map(({ id }) => seams.get(id) as SeamBetweenPatches)
   const { left, right, top, bottom } = boundsOf(patches.flatMap(({ corners }) => corners))
   return wrongSideSketch(patches, [...seams.values()], context.seam, own).drawing(title, Math.max(right - left, bottom - top) * 0.04)
 }
 
-const drawnSeam = (join: Join, context: BookletContext): DrawnSeam => ({
+const drawnSeam = (join: Join, context: BookletContext): SeamBetweenPatches => ({
   sides: [patchesIn(context, join.sides[0]), patchesIn(context, join.sides[1])],
   toward: join.press.toward,
 })

@@ -233,7 +233,7 @@ export function clippedBy(corners: readonly Spot[], inside: (spot: Spot) => numb
   })
 }
 
-export interface DrawnSeam {
+export interface SeamBetweenPatches {
   /** Patches on the two sides. */
   readonly sides: readonly [readonly MeasuredPatch[], readonly MeasuredPatch[]]
   readonly toward: 0 | 1 | 'open'
@@ -246,7 +246,7 @@ interface Folded {
 }
 
 /** What is seen of one seam's allowances from behind, before the picture is turned over. */
-export function foldedAllowances({ sides, toward }: DrawnSeam, seam: number, box: BoundingBox | null): Folded[] {
+export function foldedAllowances({ sides, toward }: SeamBetweenPatches, seam: number, box: BoundingBox | null): Folded[] {
   return seamBetween(sides[0], sides[1]).flatMap(({ stretch, one, other }): Folded[] => {
     const out = outward(...stretch)
     const strip = (patch: MeasuredPatch, way: 1 | -1, side: Folded['side']): Folded => {

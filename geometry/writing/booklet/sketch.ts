@@ -55,10 +55,10 @@ export class Sketch {
   /** The finished picture, with a margin in the unit of measure all round. */
   drawing(title: string, margin: number): Drawing {
     const [left, top, right, bottom] = this.bounds()
-    const moved = ([x, y]: Spot): Spot => [tidy(x - left + margin), tidy(y - top + margin)]
+    const moved = ([x, y]: Spot): Spot => [tidyPlace(x - left + margin), tidyPlace(y - top + margin)]
     return {
-      width: tidy(right - left + 2 * margin),
-      height: tidy(bottom - top + 2 * margin),
+      width: tidyPlace(right - left + 2 * margin),
+      height: tidyPlace(bottom - top + 2 * margin),
       marks: this.marks.map((mark) => movedMark(mark, moved)),
       title,
     }
@@ -66,7 +66,7 @@ export class Sketch {
 }
 
 /** A length to a millionth, never minus zero. */
-export const tidy = (length: number): number => Math.round(length * 1e6) / 1e6 + 0
+export const tidyPlace = (length: number): number => Math.round(length * 1e6) / 1e6 + 0
 
 /** The corners of a box, clockwise from its top left. */
 export const boxAt = (x: number, y: number, width: number, height: number): Spot[] => [

@@ -30,7 +30,7 @@ import {
   type LineSegment,
   unitVector,
 } from './pieceDrawing.ts'
-import { Sketch, tidy } from './sketch.ts'
+import { Sketch, tidyPlace } from './sketch.ts'
 import type { Spot, Template } from './values.ts'
 
 /** A template for each different shape that no strip, square or triangle gives. */
@@ -116,7 +116,7 @@ function templateOf(
 ): Template {
   const outline = cutOutline(patch.corners, context.seam, beside)
   const { left, top, right, bottom } = boundsOf(outline)
-  const moved = (spot: Spot): Spot => [tidy(spot[0] - left), tidy(spot[1] - top)]
+  const moved = (spot: Spot): Spot => [tidyPlace(spot[0] - left), tidyPlace(spot[1] - top)]
   const grain = grainArrow(patch, context)
   const finished = patch.corners.map(moved)
   const cut = outline.map(moved)
@@ -124,7 +124,7 @@ function templateOf(
   const arrow = { from: moved(grain[0]), to: moved(grain[1]) }
   const kind = context.variantOf.get(patch.unit as string)?.row.kind ?? 'polygon'
   const name = `Template ${letter}, ${kindWords(kind, 1)}`
-  const [width, height] = [tidy(right - left), tidy(bottom - top)]
+  const [width, height] = [tidyPlace(right - left), tidyPlace(bottom - top)]
   return {
     key: `template:${patch.unit ?? key}:${patch.name}`,
     letter,

@@ -17,7 +17,7 @@ import {
   centreOf,
   centreOfAll,
   clipped,
-  type DrawnSeam,
+  type SeamBetweenPatches,
   boundsOf,
   cornersOf,
   foldedAllowances,
@@ -51,7 +51,7 @@ function restingPatches(variant: UnitVariant, context: BookletContext, turn: 0 |
   }))
 }
 
-function seamsIn(variant: UnitVariant, patches: readonly MeasuredPatch[]): DrawnSeam[] {
+function seamsIn(variant: UnitVariant, patches: readonly MeasuredPatch[]): SeamBetweenPatches[] {
   const named = (names: readonly string[]): MeasuredPatch[] => patches.filter(({ name }) => names.includes(name))
   return variant.seams.map(({ sides, toward }) => ({ sides: [named(sides[0]), named(sides[1])], toward }))
 }
@@ -91,7 +91,7 @@ const marginOf = (patches: readonly MeasuredPatch[]): number => {
 }
 
 /** A piece from behind: cloth, stitches, folded allowances, an arrow across each seam. Turned over already. */
-export function wrongSideSketch(patches: readonly MeasuredPatch[], seams: readonly DrawnSeam[], seam: number, arrows = seams): Sketch {
+export function wrongSideSketch(patches: readonly MeasuredPatch[], seams: readonly SeamBetweenPatches[], seam: number, arrows = seams): Sketch {
   const sketch = new Sketch()
   const box = rectangleOf(patches)
   for (const { patch, outline } of withRawEdge(patches, seam)) sketch.area(outline, patch.fabric, 'wrong')
@@ -105,7 +105,7 @@ export function wrongSideSketch(patches: readonly MeasuredPatch[], seams: readon
 }
 
 /** Across the middle of a seam, the way its allowances go; both ways where it is pressed open. */
-function pressArrow(sketch: Sketch, { sides, toward }: DrawnSeam, seam: number): void {
+function pressArrow(sketch: Sketch, { sides, toward }: SeamBetweenPatches, seam: number): void {
   const stretches = seamBetween(sides[0], sides[1]).map(({ stretch }) => stretch)
   const longest = longestOf(stretches)
   if (longest === null) return

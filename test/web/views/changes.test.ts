@@ -1,6 +1,6 @@
 /** What an edit changes, and what a fix would change: counted against the reports themselves. */
 import { describe, expect, it } from 'vitest'
-import { type Block, type Edit, findings, mirrorBlock, setTurn, turnBlock, turnUnit } from '../../../geometry/index.ts'
+import { type Block, type Edit, findings, mirrorBlock, setTurn, turnBlock, turnUnits } from '../../../geometry/index.ts'
 import { compareNesting } from '../../../web/views/nestingChanges.ts'
 import { previewOf } from '../../../web/views/fixPreview.ts'
 import { editForFix } from '../../../web/sheets/check/editForFix.ts'
@@ -65,7 +65,7 @@ describe('a turn that repairs the layout', () => {
   it('is found wherever a goose of a star was turned a quarter, and leads back to a star that is sewn', () => {
     for (const { id, kind } of eveningStar.units) {
       if (kind !== 'goose') continue
-      const wrong = made(eveningStar, turnUnit(id))
+      const wrong = made(eveningStar, turnUnits([id]))
       const report = findings(wrong)
       expect(report.joins).toEqual([])
       const repairs = layoutRepairs(wrong).flat()

@@ -4,7 +4,7 @@ import { type Block, type Booklet, bookletOf, setBookletBy, setBookletTitle, set
 import { edit, useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { BookletAppendix } from './BookletAppendix.tsx'
-import { BookletStep } from './BookletStep.tsx'
+import { StepItem } from './StepItem.tsx'
 import { sameButBooklet, useBookletReport } from './useBookletReport.ts'
 import { WordsField } from './WordsField.tsx'
 import './bookletPanel.css'
@@ -66,7 +66,7 @@ function BookletParts({ booklet, block }: { readonly booklet: Booklet; readonly 
       <ol start={number + 1}>
         {steps.map((step) => {
           number += 1
-          return <BookletStep key={step.key} step={step} number={number} block={block} unit={booklet.unit} />
+          return <StepItem key={step.key} step={step} number={number} block={block} unit={booklet.unit} />
         })}
       </ol>
     </section>

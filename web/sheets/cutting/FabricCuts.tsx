@@ -6,7 +6,7 @@ import { FabricDefs } from '../../drawing/FabricDefs.tsx'
 import { sayBought, saySides } from '../../words/sizes.ts'
 import { t, tn, translate } from '../../words/words.ts'
 
-const CuttingDiagram = lazy(async () => ({ default: (await import('./CuttingDiagram.tsx')).CuttingDiagram }))
+const FabricDiagram = lazy(async () => ({ default: (await import('./FabricDiagram.tsx')).FabricDiagram }))
 
 /** What a square or rectangle is cut into afterwards. */
 const CUT_AGAIN = {
@@ -54,7 +54,7 @@ export function FabricCuts({ report, block }: { readonly report: Findings; reado
             </ul>
             {yardage !== undefined && (
               <LazyPanel>
-                <CuttingDiagram yardage={yardage} name={name} colour={colour} width={report.cloth.usableWidth} unit={unit} />
+                <FabricDiagram yardage={yardage} name={name} colour={colour} width={report.cloth.usableWidth} unit={unit} />
               </LazyPanel>
             )}
           </div>

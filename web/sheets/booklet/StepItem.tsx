@@ -24,7 +24,7 @@ interface Props {
   readonly unit: Booklet['unit']
 }
 
-export function BookletStep({ step, number, block, unit }: Props) {
+export function StepItem({ step, number, block, unit }: Props) {
   const [editingWords, setEditingWords] = useState(false)
   const [editingNote, setEditingNote] = useState(false)
   const { key, edited, note, photograph } = step

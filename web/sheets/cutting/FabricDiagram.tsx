@@ -16,7 +16,7 @@ interface Props {
   readonly unit: MeasureUnit
 }
 
-export function CuttingDiagram({ yardage, name, colour, width, unit }: Props) {
+export function FabricDiagram({ yardage, name, colour, width, unit }: Props) {
   const [large, setLarge] = useState(false)
   return (
     <details className="order">

@@ -4,7 +4,7 @@ import { useTrayDrag } from '../board/hand/trayDrag.ts'
 import { useStore } from '../document/store.ts'
 import { Swatch } from '../drawing/FabricDefs.tsx'
 
-export function DragImage() {
+export function DraggedItem() {
   const dragged = useTrayDrag()
   const block = useStore(({ history }) => history.block)
   if (dragged === null) return null
