@@ -42,6 +42,7 @@ class Fault extends Error {
   }
 }
 
+/** A block file's text to a block, or the place in the file that is wrong and a message that says why. */
 export function readBlock(text: string): Read<Block> {
   let value: unknown
   try {
@@ -52,6 +53,7 @@ export function readBlock(text: string): Read<Block> {
   return checkBlock(value)
 }
 
+/** A parsed block file to a block, or the place in the file that is wrong and a message that says why. */
 export function checkBlock(value: unknown): Read<Block> {
   try {
     new Reader().block(value)

@@ -29,6 +29,7 @@ const screen = (value: number): number => {
   return Math.min(255, Math.max(0, Math.round(shown * 255)))
 }
 
+/** The CIE L*a*b* colour of an sRGB one; channels from 0 to 255. */
 export function labOf(red: number, green: number, blue: number): Lab {
   const light = [linear(red), linear(green), linear(blue)] as const
   const [x, y, z] = TO_XYZ.map((row, axis) => {

@@ -23,6 +23,7 @@ export const channelsOf = (colour: string): [number, number, number] => {
   return [channel(1), channel(3), channel(5)]
 }
 
+/** `#rrggbb` from red, green and blue, each from 0 to 255, rounded to whole numbers. */
 export const hexOf = (channels: readonly number[]): string =>
   `#${channels.map((channel) => Math.round(channel).toString(16).padStart(2, '0')).join('')}`
 

@@ -26,6 +26,7 @@ interface Dye {
   readonly weight: number
 }
 
+/** Up to `count` colours that stand for a picture, from its pixels as red, green, blue and alpha (0 to 255) in a row. */
 export function paletteOf(pixels: ArrayLike<number>, count: number): PaletteColour[] {
   const dyes = gathered(pixels)
   const whole = dyes.reduce((sum, { weight }) => sum + weight, 0)

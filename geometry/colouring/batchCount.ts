@@ -31,6 +31,7 @@ function geeseOf(laid: Laid): Goose[] {
   })
 }
 
+/** Prepares a laid block; the returned function takes a fabric id for each patch and gives the number of batches. */
 export function batchesIn(laid: Laid): (fabrics: readonly string[]) => number {
   const geese = geeseOf(laid)
   const known = new Map<string, number>()

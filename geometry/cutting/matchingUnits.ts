@@ -91,6 +91,7 @@ function keyOf(unit: Unit, picture: (unit: Unit) => string): string {
   return [...how, picture(unit)].join('|')
 }
 
+/** Width and height of the box around a unit, in cells. */
 export function polygonSize(unit: Unit): ExactPoint {
   const { low, high } = boxOf(unit)
   return [subtract(high[0], low[0]), subtract(high[1], low[1])]

@@ -34,6 +34,7 @@ export interface OneRun {
   readonly pieces: readonly CutPiece[]
 }
 
+/** The seam allowance and cutting step of a block, in its measure's unit, with what is added to each cut size. */
 export const ruleOf = (block: Block, oversize = 0): Rule => ({ seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)), oversize })
 
 export function oneRun(unit: Unit, block: Block, method: Method, oversize = 0): OneRun | Message {

@@ -21,6 +21,7 @@ export interface Piece extends Omit<CutRow, 'count'> {
 
 type Cutter = (matching: MatchingUnits, row: UnitRow, rule: Rule, width: number) => Piece[]
 
+/** The pieces to cut for units that are alike; sizes are cut sizes in the measure's unit. */
 export const piecesOf: Cutter = (matching, row, rule, width) => (CUTTERS[matching.first.kind] as Cutter)(matching, row, rule, width)
 
 function make(

@@ -30,6 +30,7 @@ interface Need {
   readonly strict: boolean
 }
 
+/** The fabrics of a block whose print has a direction, by id. */
 export const directionsOf = ({ fabrics }: Block): Directions =>
   new Map(fabrics.flatMap(({ id, direction }) => (direction === undefined ? [] : [[id, direction] as const])))
 
@@ -58,6 +59,7 @@ function isTurned(unit: Unit, first: Unit): boolean {
   return compare(width, (first.kind === 'polygon' ? polygonSize(first) : sizeAtRest(first))[0]) !== 0
 }
 
+/** What to watch when units use prints that have a direction: one message for each way such units are turned. */
 export function printAdvice(matching: MatchingUnits, row: UnitRow, { fabrics: ofBlock }: Block, directions: Directions): Advice[] {
   if (directions.size === 0) return []
   const directed = matching.units.filter((unit) => Object.values(unit.fabrics).some((fabric) => directions.has(fabric)))

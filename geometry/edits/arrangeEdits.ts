@@ -47,6 +47,7 @@ export const swapUnits = (one: string, other: string): Edit => ({
   },
 })
 
+/** Whether the boxes around two units have the same width and height. */
 export function sameSize(a: Unit | DraftUnit, b: Unit | DraftUnit): boolean {
   const [one, other] = [sizeOf(boxOf(a)), sizeOf(boxOf(b))]
   return equal(one[0], other[0]) && equal(one[1], other[1])

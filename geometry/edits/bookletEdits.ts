@@ -31,8 +31,11 @@ function setWord(name: 'title' | 'by' | 'introduction', words: string, edit: Edi
   }
 }
 
+/** The booklet's title; an empty one removes it. */
 export const setBookletTitle = (title: string): Edit => setWord('title', title, message('title-booklet'))
+/** Who the booklet is by; an empty text removes it. */
 export const setBookletBy = (by: string): Edit => setWord('by', by, message('sign-booklet'))
+/** The maker's introduction to the booklet; an empty text removes it. */
 export const setIntroduction = (words: string): Edit => setWord('introduction', words, message('introduce-booklet'))
 
 function onStep(draft: Draft, key: string, change: (step: DraftStep) => void): void {
@@ -81,6 +84,7 @@ export const restoreStep = (key: string): Edit => ({
     }),
 })
 
+/** The maker's note on the step with this key; an empty text removes it. */
 export const setStepNote = (key: string, note: string): Edit => ({
   name: message('note-step'),
   merge: `booklet note ${key}`,

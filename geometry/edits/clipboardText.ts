@@ -14,6 +14,7 @@ interface Carried {
   readonly fabrics: readonly Fabric[]
 }
 
+/** The units with these ids and the fabrics they use, as text for the clipboard. */
 export function writeUnits({ units, fabrics }: Block, ids: readonly string[]): string {
   const wanted = new Set(ids)
   const taken = units.filter(({ id }) => wanted.has(id))
@@ -21,6 +22,7 @@ export function writeUnits({ units, fabrics }: Block, ids: readonly string[]): s
   return JSON.stringify({ format: 'nestwright.units', version: 1, units: taken, fabrics: fabrics.filter(({ id }) => used.has(id)) }, null, 1)
 }
 
+/** Units and fabrics from clipboard text that `writeUnits` made, or a message that says why there are none. */
 export function readUnits(text: string): Read<Carried> {
   let value: unknown
   try {
@@ -76,6 +78,7 @@ export function broughtInto(block: Block, { units, fabrics }: Carried): Carried 
 const isSameFabric = ({ id: _, ...a }: Fabric, { id: __, ...b }: Fabric): boolean =>
   JSON.stringify(Object.entries(a).sort()) === JSON.stringify(Object.entries(b).sort())
 
+/** Adds units and fabrics; those whose ids are taken are left out. */
 export const pasteUnits = ({ units, fabrics }: Carried): Edit => ({
   name: message('paste-units', { units: units.length }),
   change: (draft) => {

@@ -54,6 +54,7 @@ interface Images {
 
 const NONE: Images = { changed: [], added: [], removed: [] }
 
+/** The units to change, add or remove so that an edit from `before` to `after` is repeated symmetrically. */
 export function imagesOf(before: Block, after: Block, repeat: Repeat): Images {
   const symmetries = canRepeat(before, repeat) ? SYMMETRIES[repeat] : []
   if (symmetries.length === 0 || before.grid !== after.grid) return NONE

@@ -42,6 +42,7 @@ export function freshId(block: Block, stem: string, alsoTaken: ReadonlySet<strin
   return `${clean}-${number}`
 }
 
+/** Adds a unit, unless its id is taken. */
 export const placeUnit = (unit: Unit): Edit => ({
   name: message('place-units', { units: 1 }),
   change: (draft) => {
@@ -73,6 +74,7 @@ export const copyUnits = (ids: readonly string[], dx: Position, dy: Position, ne
   },
 })
 
+/** Removes the units with these ids. */
 export const removeUnits = (ids: readonly string[]): Edit => ({
   name: message('remove-units', { units: ids.length }),
   change: (draft) => {
@@ -164,6 +166,7 @@ export const setTurn = (id: string, turn: Turn, mirror: boolean): Edit => ({
 
 const hasFabric = (draft: Draft, id: string): boolean => draft.fabrics.some((fabric) => fabric.id === id)
 
+/** Gives one patch of a unit another fabric, where the unit has such a patch and the block such a fabric. */
 export const recolourPatch = (unitId: string, patchName: string, fabricId: string): Edit => ({
   name: message('recolour-patches', { patches: 1 }),
   change: (draft) => {
@@ -199,6 +202,7 @@ export const recolourAll = (from: string, to: string): Edit => ({
   },
 })
 
+/** Adds a fabric, unless its id is taken. */
 export const addFabric = (fabric: Fabric): Edit => ({
   name: message('add-fabrics', { fabrics: 1 }),
   change: (draft) => {
@@ -206,6 +210,7 @@ export const addFabric = (fabric: Fabric): Edit => ({
   },
 })
 
+/** Changes a fabric's name or colour (`#rrggbb`). */
 export const changeFabric = (id: string, change: { readonly name?: string; readonly colour?: string }): Edit => ({
   name: message('change-fabric'),
   merge: `fabric ${id} ${Object.keys(change).join()}`,
@@ -260,6 +265,7 @@ export const setOversize = (ids: readonly string[], oversize: Length | null): Ed
   },
 })
 
+/** How the block is joined: the order that the block file asks for. */
 export const setOrder = (order: Order): Edit => ({
   name: message('set-order'),
   change: (draft) => {
@@ -267,6 +273,7 @@ export const setOrder = (order: Order): Edit => ({
   },
 })
 
+/** The block's name. */
 export const setName = (name: string): Edit => ({
   name: message('name-block'),
   merge: 'name',
@@ -275,6 +282,7 @@ export const setName = (name: string): Edit => ({
   },
 })
 
+/** The unit of measure, or the seam allowance in that unit. With another unit, lengths that meant the old one go back to the usual ones. */
 export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?: Length }): Edit => ({
   name: message('set-measure'),
   change: (draft) => {
@@ -302,6 +310,7 @@ function inOther(length: Length, unit: 'in' | 'cm'): number {
   return Math.max(1, Math.round(toNumber(other) * parts)) / parts
 }
 
+/** Columns and rows of the grid, or the finished size of a cell in the measure's unit. Units stay in their cells. */
 export const setGrid = (change: { readonly columns?: number; readonly rows?: number; readonly cell?: Length }): Edit => ({
   name: message('set-grid'),
   change: (draft) => {
@@ -309,6 +318,7 @@ export const setGrid = (change: { readonly columns?: number; readonly rows?: num
   },
 })
 
+/** The borders from the inner one out, their finished widths in the measure's unit; none removes them. */
 export const setBorders = (borders: readonly Border[]): Edit => ({
   name: message('set-borders'),
   change: (draft) => {
@@ -317,6 +327,7 @@ export const setBorders = (borders: readonly Border[]): Edit => ({
   },
 })
 
+/** The usable width of the fabrics, in the measure's unit. */
 export const setUsableWidth = (usableWidth: Length): Edit => ({
   name: message('set-cloth-width'),
   change: (draft) => {
@@ -347,6 +358,7 @@ export const setPressAlike = (alike: boolean): Edit => ({
   },
 })
 
+/** Lifts, or keeps, the rule that a unit's method sets for pressing its seams. */
 export const setPressFree = (ids: readonly string[], free: boolean): Edit => ({
   name: message(free ? 'lift-press-rule' : 'keep-press-rule'),
   change: (draft) => {
@@ -357,6 +369,7 @@ export const setPressFree = (ids: readonly string[], free: boolean): Edit => ({
   },
 })
 
+/** Whether the seams inside these units are pressed open. */
 export const setPressedOpen = (ids: readonly string[], open: boolean): Edit => ({
   name: message(open ? 'press-unit-open' : 'press-unit-to-one-side'),
   change: (draft) => {

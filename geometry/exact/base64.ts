@@ -7,6 +7,7 @@
 declare function atob(letters: string): string
 declare function btoa(text: string): string
 
+/** Bytes as base64. */
 export const base64Of = (bytes: Uint8Array): string => btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''))
 
 /** `=` at the end may be left out. */

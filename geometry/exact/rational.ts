@@ -19,6 +19,7 @@ function gcd(a: bigint, b: bigint): bigint {
   return x
 }
 
+/** The least common multiple of two numbers above 0. */
 export function lcm(a: bigint, b: bigint): bigint {
   return (a / gcd(a, b)) * b
 }
@@ -33,9 +34,13 @@ export function rational(n: bigint | number, d: bigint | number = 1n): Rational 
   return common > 1n ? { n: top / common, d: bottom / common } : { n: top, d: bottom }
 }
 
+/** a + b. */
 export const add = (a: Rational, b: Rational): Rational => rational(a.n * b.d + b.n * a.d, a.d * b.d)
+/** a − b. */
 export const subtract = (a: Rational, b: Rational): Rational => rational(a.n * b.d - b.n * a.d, a.d * b.d)
+/** a · b. */
 export const multiply = (a: Rational, b: Rational): Rational => rational(a.n * b.n, a.d * b.d)
+/** a / b. Throws where b is 0. */
 export const divide = (a: Rational, b: Rational): Rational => rational(a.n * b.d, a.d * b.n)
 const negate = (a: Rational): Rational => ({ n: -a.n, d: a.d })
 
@@ -45,6 +50,7 @@ export function compare(a: Rational, b: Rational): number {
   return difference < 0n ? -1 : difference > 0n ? 1 : 0
 }
 
+/** Whether two fractions in lowest terms are the same. */
 export const equal = (a: Rational, b: Rational): boolean => a.n === b.n && a.d === b.d
 
 /** The nearest double. */

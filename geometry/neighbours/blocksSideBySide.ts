@@ -51,6 +51,7 @@ export interface Passed {
 
 export const NO_CORNERS: Passed = { start: false, end: false }
 
+/** What happens on the edge that two blocks share, from the start of the first block's edge; `passed` says at which corners ends meet too. */
 export function beside(one: LaidEdge, other: LaidEdge, passed: Passed = NO_CORNERS): EdgeTouch[] {
   const near = one.ends.filter((end) => end.inward > 0 && inReach(end, passed))
   const far = other.ends

@@ -43,6 +43,7 @@ interface Edge {
   readonly distance: (dot: Dot) => Rational
 }
 
+/** The four edges of a laid block with the seams that end there, borders included; places in cells from each edge's start. */
 export function shownEdges(laid: Laid, plane: Plane, loose: Iterable<readonly [number, readonly SeamEnd[]]>): ShownEdges {
   const out = laid.borders * laid.den
   const [left, top, right, bottom] = [-out, -out, laid.width + out, laid.height + out]

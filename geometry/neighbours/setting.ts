@@ -51,6 +51,7 @@ const TURNED = 1
 /** The places of a setting above which those constraints are no longer weighed. */
 const CALM = CLASH / (2 * (OPPOSITE + TURNED))
 
+/** A turn and a pressing for each copy of the setting; `own` and `opposite` are the two ways to press the block's seams. */
 export function chooseSetting(shown: ShownEdges, own: readonly Toward[], opposite: readonly Toward[], request: SettingRequest): ChosenSetting {
   const { all, at } = statesOf(shown, own, opposite, request)
   const weight = request.columns * request.rows > CALM ? 0 : 1
@@ -96,6 +97,7 @@ export const down = (upper: CopyState, lower: CopyState, passed: Passed): EdgeTo
 /** The long seam between two rows passes every corner but those at its two ends. */
 export const passedAt = (column: number, columns: number): Passed => ({ start: column + 1 < columns, end: column > 0 })
 
+/** Whether a block is as wide as it is high, so that quarter turns fit. */
 export const isSquare = ({ width, height }: ShownEdges): boolean => compare(width, height) === 0
 
 /** The states that differ along some edge, and which of them each place may take. */

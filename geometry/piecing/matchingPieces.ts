@@ -40,6 +40,7 @@ interface Printed {
   readonly print: string
 }
 
+/** A text for each seam's piece: pieces with the same text are sewn the same way, from the same fabrics or only from the same shapes. */
 export function fingerprints(
   laid: Laid,
   seams: readonly Seam[],

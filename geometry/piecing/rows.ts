@@ -22,6 +22,7 @@ interface Sections {
   readonly proved: boolean
 }
 
+/** The tree that joins a block in rows (or columns): units within each row, then row to row. `sections` joins what no straight cut parts. */
 export function inRows(laid: Laid, name: 'rows' | 'columns', sections: Sections, cache: DivisionCache | null): Tree {
   const before = cache?.rowsBefore() ?? null
   if (before !== null && !before.kept.slabs.some((slab) => slab.some((item) => isOther(item, before.since, sections)))) {
@@ -54,6 +55,7 @@ function isOther({ parts, tree }: CachedRows['slabs'][number][number], since: Re
   return parts.length > 1 && parts.some((part) => since.has(part)) && sections.divide(parts) !== tree
 }
 
+/** The box around one part of a laid block, in its whole-number steps. */
 export function partBox(laid: Laid, part: number): PartBox {
   const { low, high } = laid.parts[part] as Laid['parts'][number]
   return { part, low, high }

@@ -17,6 +17,7 @@ export interface Half {
 
 export const NEAR = 1e-7
 
+/** The other half plane of the same line. */
 export const beyond = ({ nx, ny, c }: Half): Half => ({ nx: -nx, ny: -ny, c: -c })
 
 /** The greatest and the least distance of a polygon's corners beyond the line (negative inside). */
@@ -143,6 +144,7 @@ export function middleOf(poly: Convex): readonly [number, number] {
   return [(2 * x) / poly.length, (2 * y) / poly.length]
 }
 
+/** The area of a polygon in square units of its coordinates: above 0 for clockwise as seen (y down), below 0 for the other way round. It need not be convex. */
 export function areaOf(poly: Convex): number {
   let twice = 0
   for (let i = 0; i < poly.length; i += 2) {

@@ -40,6 +40,7 @@ export function doubleArea(corners: readonly Dot[]): bigint {
   return sum
 }
 
+/** The greatest common divisor of two whole numbers, never negative. */
 export function greatestCommon(a: number, b: number): number {
   let x = Math.abs(a)
   let y = Math.abs(b)

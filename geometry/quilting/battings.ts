@@ -27,6 +27,7 @@ export const BATTINGS: readonly Batting[] = [
 
 const CM = 2.54
 
+/** The widest gap between quilting lines that a batting allows, in inches or cm. */
 export const mostApart = ({ most }: Batting, unit: 'in' | 'cm'): number => (unit === 'in' ? most : most * CM)
 
 /** Whether a batting holds across a gap (widths in `unit`); `close` where its limit lies between the two widths. */

@@ -21,6 +21,7 @@ interface Needle {
   readonly toward: number
 }
 
+/** The points of stitched lines, each with the length stitched before it: in cells, or in the unit in which `cell` is given. */
 export function timedPoints(lines: readonly StitchedLine[], cell = 1): TimedPoint[] {
   let at = 0
   return lines.flatMap((line, number) => {

@@ -12,6 +12,7 @@ export interface StitchedLine {
   readonly closed: boolean
 }
 
+/** The routes of a report as lines to draw, in cells. */
 export const routeLines = ({ routes }: Ditch): StitchedLine[] => routes.map(({ points, closed }) => ({ points: points.map(placeOf), closed }))
 
 const placeOf = ([x, y]: ReportPoint): StitchPoint => [numberOf(x), numberOf(y)]
@@ -28,6 +29,7 @@ export function stretchesOf(line: StitchedLine): (readonly [StitchPoint, StitchP
   return points.slice(1).map((to, place) => [points[place] as StitchPoint, to] as const)
 }
 
+/** How far apart two points are, in cells. */
 export const distanceBetween = ([ax, ay]: StitchPoint, [bx, by]: StitchPoint): number => Math.hypot(bx - ax, by - ay)
 
 /** How far a point is from a straight stretch. */

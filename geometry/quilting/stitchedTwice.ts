@@ -33,6 +33,7 @@ const MOST_PAIRED = 20_000
 /** How many dots are tried as a start that costs nothing. */
 const TRIES = 16
 
+/** The edges of one part of the graph that are stitched twice, and where the route begins and ends. */
 export function twiceOf(graph: SeamGraph, set: readonly number[], beginning: Beginning | null): Twice {
   const odd = set.filter((dot) => graph.isOdd(dot))
   if (beginning?.atAnyCost) return begun(graph, set, odd, nearestOf(graph, set, beginning.near)).twice
@@ -52,11 +53,13 @@ export function twiceOf(graph: SeamGraph, set: readonly number[], beginning: Beg
 /** Every whole length is rounded by half a part at most. */
 const slackOf = (graph: SeamGraph): number => graph.whole.length
 
+/** How far a dot of the graph is from a place, in steps of the plane. */
 export const distanceTo = (graph: SeamGraph, dot: number, [x, y]: Dot): number => {
   const [dx, dy] = graph.dots[dot] as Dot
   return Math.hypot(dx - x, dy - y)
 }
 
+/** The dot of a set that is nearest to a place. */
 export const nearestOf = (graph: SeamGraph, set: readonly number[], near: Dot): number =>
   set.reduce((best, dot) => (distanceTo(graph, dot, near) < distanceTo(graph, best, near) ? dot : best), set[0] as number)
 

@@ -21,6 +21,7 @@ export function clashPlaces(laid: Laid, plane: Plane, { met, pressed }: PressedP
   return counts
 }
 
+/** The place of a crossing as a text, in cells. */
 export function clashPlace({ den }: Laid, plane: Plane, { dot }: Crossing): string {
   const [x, y] = plane.dots[dot] as Dot
   return `${x / den},${y / den}`

@@ -19,6 +19,7 @@ import { type Message, message } from '../values/messages.ts'
 /** The id of a join by the number of its seam. */
 export const joinId = (seam: number): string => `j:${seam + 1}`
 
+/** The report's joins for a pressed plan, in sewing order; a cache hands on the rows that have not changed. */
 export function joinsOf({ laid, plane }: Sewing, plan: PressedPlan, cache: FindingsCache | null): Join[] {
   const { patches, places } = laid
   const sizes = new PieceSizes(laid)

@@ -41,6 +41,7 @@ interface Factor {
   readonly table: Float64Array
 }
 
+/** A way for each choice with the least cost; `budget` is how many table entries may be worked through. */
 export function leastWays(choices: Choices, budget: number = STEPS): LeastWays {
   const count = choices.own.length
   const buckets: Set<Factor>[] = Array.from({ length: count }, () => new Set())
@@ -132,6 +133,7 @@ function costAt({ members, table }: Factor, ways: readonly (0 | 1)[]): number {
   return table[index] as number
 }
 
+/** What a way for each choice costs in all. */
 export function costOfWays({ own, pairs }: Choices, ways: readonly (0 | 1)[]): number {
   const alone = own.reduce((sum, costs, member) => sum + costs[ways[member] as 0 | 1], 0)
   return pairs.reduce((sum, { a, b, alike, unlike }) => sum + (ways[a] === ways[b] ? alike : unlike), alone)

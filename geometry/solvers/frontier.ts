@@ -34,6 +34,7 @@ const KEPT = 4e7
 /** Steps spent on bands, where the whole is too wide. */
 const STEPS = 2e8
 
+/** A state for every place with the least cost, row by row. */
 export function leastStates(problem: StateProblem): LeastStates {
   if (problem.columns <= problem.rows) return inBands(problem)
   const { states, cost, atLeast } = inBands(transposed(problem))
@@ -197,6 +198,7 @@ function improve(problem: StateProblem, states: number[]): void {
   }
 }
 
+/** What a state for every place costs in all. */
 export function costOfStates(problem: StateProblem, states: readonly number[]): number {
   let cost = 0
   states.forEach((state, place) => {

@@ -58,6 +58,7 @@ const exact = (value: Position): Rational => {
   return found
 }
 
+/** A point of a block file as exact fractions, in cells. */
 export const exactPoint = ([x, y]: readonly [Position, Position]): ExactPoint => [exact(x), exact(y)]
 
 /** Width and height at turn 0, in cells. */

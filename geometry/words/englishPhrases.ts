@@ -10,6 +10,7 @@ export function inWords(number: number, one: string, many = `${one}s`): string {
   return `${SMALL_NUMBERS[number] ?? number} ${number === 1 ? one : many}`
 }
 
+/** The text with its first letter as a capital. */
 export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 const KIND_WORDS: Readonly<Record<Kind, readonly [one: string, many: string]>> = {
@@ -24,6 +25,7 @@ const KIND_WORDS: Readonly<Record<Kind, readonly [one: string, many: string]>> =
   polygon: ['free patch', 'free patches'],
 }
 
+/** What one or several units of a kind are called: `goose`, `geese`. */
 export const kindWords = (kind: Kind, number: number): string => KIND_WORDS[kind][number === 1 ? 0 : 1]
 
 export const METHOD_WORDS: Readonly<Record<Method, string>> = {

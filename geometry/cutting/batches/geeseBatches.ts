@@ -61,6 +61,7 @@ export function wingsSeen(unit: Unit): Wings {
   return unit.kind === 'goose' && unit.mirror === true ? [right, left] : [left, right]
 }
 
+/** Geese as steps from their right wing's fabric to their left one's: how many of each, by the fabrics' places in the list. */
 export function demandOf(wanted: readonly Wings[], fabrics: readonly string[]): Demand {
   const place = new Map(fabrics.map((id, index) => [id, index]))
   const steps = new Int32Array(fabrics.length * fabrics.length)

@@ -63,6 +63,7 @@ interface Look {
 /** Looks up to which all choices are tried. */
 const TRIED = 12
 
+/** How the hourglasses of a block can be made two at a time: one plan for each size, finished in the measure's unit. */
 export function hourglassPlans(block: Block): HourglassPlan[] {
   const sizes = new Map<string, { finished: number; oversize: number; units: BoxUnit[] }>()
   for (const { units, first, finished, oversize } of matchingUnits(block)) {

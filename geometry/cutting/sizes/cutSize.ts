@@ -20,6 +20,7 @@ const ROOT = Math.SQRT2
 /** Text shows no finer length, and the side of a centre on point is rarely a fraction. */
 const thousandth = (length: number): number => Math.round(length * 1000) / 1000
 
+/** A finished length with a seam allowance on both sides, in the measure's unit. */
 export const unfinished = (finished: number, { seam }: Rule): number => finished + 2 * seam
 
 /** A square that is halved into two triangles with legs `finished`; also each square of two-at-a-time triangles. */

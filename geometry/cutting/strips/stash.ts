@@ -76,6 +76,7 @@ interface Plan {
   readonly bought: readonly FilledStrip[]
 }
 
+/** Which pieces (cut sizes in the measure's unit) fit on fabric at hand, and the strips of new fabric, `width` wide, for the rest. */
 export function fromStash(pieces: readonly SizedPieces[], stash: readonly StashPiece[], width: number, steps = STEPS): FromStash {
   const task = taskOf(
     pieces,

@@ -21,6 +21,7 @@ const STEPS: Readonly<Record<FabricDepth, number>> = { quick: 400_000, proving: 
 /** About two seconds. */
 const MOST_STEPS = 600_000_000
 
+/** What to buy of each fabric for the cut list's rows, from fabric with a usable `width` in the measure's unit; and the rows that are too large for that width. */
 export function fabricRows(
   block: Block,
   cut: readonly CutRow[],
@@ -86,6 +87,7 @@ export function stripsFor(pieces: readonly SizedPieces[], width: number, steps =
 /** Converts steps of the ruler to the measure's unit. */
 export const sizeOf = ({ perUnit }: StripTask, steps: number): number => tidy(steps / perUnit)
 
+/** A strip with its pieces, from steps to the measure's unit. */
 export function stripOf(task: StripTask, { height, held }: FilledStrip): Strip {
   const pieces = [...held].map(([kind, count]) => {
     const { long, short, fixed } = task.kinds[kind] as PieceKind

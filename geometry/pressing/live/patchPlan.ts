@@ -40,6 +40,7 @@ export function isNumberedTheSame(before: Laid, now: Laid, changed: readonly num
   return changed.every((part) => isEqual(before.parts[part]?.patches ?? [], now.parts[part]?.patches ?? []))
 }
 
+/** Which parts an edit changes inside, and the dots of the plane at their corners. */
 export function innerEdit(before: Laid, plane: Subdivision, parts: readonly number[]): InnerEdit {
   const corners = parts.flatMap((part) => (before.parts[part]?.patches ?? []).flatMap((patch) => before.patches[patch]?.corners ?? []))
   return { parts, dots: corners.map((corner) => plane.dotAt(corner) as number) }

@@ -91,6 +91,7 @@ export function restOf(task: StripTask, left: ArrayLike<number>, kinds: readonly
   return { ...task, kinds: kinds.map((kind) => ({ ...(task.kinds[kind] as PieceKind), count: left[kind] as number })) }
 }
 
+/** The length of fabric that strips take together, in the task's steps. */
 export const totalHeight = (strips: readonly FilledStrip[]): number => strips.reduce((sum, { height }) => sum + height, 0)
 
 /** The lowest strip that holds these side by side. */
