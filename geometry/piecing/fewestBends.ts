@@ -38,6 +38,11 @@ interface Touch {
 const parted = (near: number, far: number, a: number, b: number): boolean =>
   ((near >> a) & (far >> b) & 1) === 1 || ((near >> b) & (far >> a) & 1) === 1
 
+/**
+ * The tree of joins over all items with the fewest set-in seams, then the fewest partial ones; `edges` are those on the items' outlines.
+ *
+ * It is long because `best` and `open` call each other and share what is known of every set; taken apart, each would need all of it handed in.
+ */
 export function fewestBends(plane: Plane, edges: readonly number[], items: readonly SewnItem[]): Tree {
   const itemOf = itemsByPatch(items)
   const touches = touching(plane, edges, itemOf)

@@ -8,14 +8,14 @@
  */
 import { cellOf, seamOf } from '../block/lengthsOf.ts'
 import type { Block, Turn } from '../values/block.ts'
-import { add, compare, multiply, type Rational, rational, subtract, toFile, toNumber } from '../exact/rational.ts'
-import type { EdgeTouch } from '../neighbours/blocksSideBySide.ts'
-import { across, down, isSquare, passedAt, type ChosenSetting, type SettingRequest, type CopyState, chooseSetting } from '../neighbours/setting.ts'
+import { add, multiply, type Rational, rational, toFile, toNumber } from '../exact/rational.ts'
+import { isSquare, type ChosenSetting, type SettingRequest, type CopyState, chooseSetting } from '../neighbours/setting.ts'
 import { type ShownEdges, shownEdges } from '../neighbours/looseEnds.ts'
 import { tiedSeams, opposite } from '../pressing/tiedSeams.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
 import { sewBlock } from './report.ts'
-import type { Problem, ReportPoint, Verdict } from '../values/report.ts'
+import { type SettingJoin, type SettingMeeting, seamsBetweenCopies } from './settingSeams.ts'
+import type { Problem } from '../values/report.ts'
 import { type Message, message } from '../values/messages.ts'
 
 export type { SettingRequest } from '../neighbours/setting.ts'
@@ -23,24 +23,6 @@ export { PRESSINGS, TURNINGS } from '../neighbours/setting.ts'
 
 /** The most copies across or down: more than any bed quilt needs. */
 export const MOST_COPIES = 100
-
-interface SettingJoin {
-  readonly id: string
-  readonly stage: 'row' | 'block'
-  readonly from: ReportPoint
-  readonly to: ReportPoint
-  /** Copies (`b:column.row`) or earlier seams of the setting. */
-  readonly sides: readonly [string, string]
-  readonly press: { readonly toward: 0 | 1; readonly rule: 'meeting' | 'preference' | 'none' }
-}
-
-interface SettingMeeting {
-  readonly at: ReportPoint
-  readonly join: string
-  /** Seams of copies as `b:column.row/j:n`, seams of the setting by their id. */
-  readonly seams: readonly string[]
-  readonly verdict: Verdict
-}
 
 export interface SettingReport {
   readonly format: 'nestwright.setting'
@@ -77,7 +59,7 @@ export function settingReport(block: Block, request: SettingRequest): SettingAns
   if (quarters && !isSquare(shown)) return { ok: false, place: 'turn', message: message('quarter-turn-not-square') }
   const ways = versions(taken)
   const chosen = chooseSetting(shown, taken.pressed.toward, ways.opposite, request)
-  const { joins, meetings } = between(shown, chosen)
+  const { joins, meetings } = seamsBetweenCopies(shown, chosen)
   const inside = taken.pressed.clashes * request.columns * request.rows
   const ruled = meetings.some(({ verdict, seams }) => verdict === 'clashes' && seams.some((seam) => ruleOf(taken, seam) === 'method'))
   const lifted = ruled
@@ -145,99 +127,6 @@ function unsewn(block: Block, request: SettingRequest, problems: readonly Proble
     proved: false,
     rulesLifted: null,
     why: [message('nothing-sewn')],
-  }
-}
-
-/** The seams between copies in sewing order, and the meetings on them. */
-function between(shown: ShownEdges, { columns, rows, states }: ChosenSetting): Pick<SettingReport, 'joins' | 'meetings'> {
-  const state = (column: number, row: number): CopyState => states[row * columns + column] as CopyState
-  const times = (length: Rational, count: number): Rational => multiply(length, rational(count))
-  const point = (x: Rational, y: Rational): ReportPoint => [toFile(x), toFile(y)]
-  const copy = (column: number, row: number): string => `b:${column}.${row}`
-  const seamsOf = (column: number, row: number, seams: readonly number[]): string[] => seams.map((seam) => `${copy(column, row)}/j:${seam + 1}`)
-  const shortId = (column: number, row: number): string => `s:${row * (columns - 1) + column + 1}`
-  const longId = (row: number): string => `s:${rows * (columns - 1) + row + 1}`
-  const rowPiece = (row: number): string => (columns === 1 ? copy(0, row) : shortId(columns - 2, row))
-  const joins: SettingJoin[] = []
-  const meetings: SettingMeeting[] = []
-
-  const rightTouches = (column: number, row: number): EdgeTouch[] => across(state(column, row), state(column + 1, row))
-  const short = shortPresses(columns, rows, rightTouches)
-  for (let row = 0; row < rows; row++)
-    for (let column = 0; column + 1 < columns; column++) {
-      const x = times(shown.width, column + 1)
-      const top = times(shown.height, row)
-      joins.push({
-        id: shortId(column, row),
-        stage: 'row',
-        from: point(x, top),
-        to: point(x, add(top, shown.height)),
-        sides: [column === 0 ? copy(0, row) : shortId(column - 1, row), copy(column + 1, row)],
-        press: short(column, row),
-      })
-      for (const { place, near, far, verdict } of rightTouches(column, row))
-        if (verdict !== 'alone')
-          meetings.push({
-            at: point(x, add(top, place)),
-            join: shortId(column, row),
-            seams: [...seamsOf(column, row, near), ...seamsOf(column + 1, row, far)],
-            verdict,
-          })
-    }
-  for (let row = 0; row + 1 < rows; row++) {
-    const y = times(shown.height, row + 1)
-    const ends = [0, 0]
-    for (let column = columns - 1; column >= 0; column--) {
-      const corner = times(shown.width, column + 1)
-      if (column + 1 < columns)
-        meetings.push({ at: point(corner, y), join: longId(row), seams: [shortId(column, row), shortId(column, row + 1)], verdict: 'nests' })
-      for (const { place, near, far, verdict } of down(state(column, row), state(column, row + 1), passedAt(column, columns))) {
-        ends[0] = (ends[0] as number) + near.length
-        ends[1] = (ends[1] as number) + far.length
-        const atCorner = place.n === 0n || compare(place, shown.width) === 0
-        // At a corner the short seams are a pair already: only other pairs meet there.
-        if (verdict === 'alone' || (atCorner && (verdict === 'pin' || verdict === 'tip'))) continue
-        meetings.push({
-          at: point(subtract(corner, place), y),
-          join: longId(row),
-          seams: [...seamsOf(column, row, near), ...seamsOf(column, row + 1, far)],
-          verdict,
-        })
-      }
-    }
-    const [above, below] = ends as [number, number]
-    joins.push({
-      id: longId(row),
-      stage: 'block',
-      from: point(rational(0), y),
-      to: point(times(shown.width, columns), y),
-      sides: [row === 0 ? rowPiece(0) : longId(row - 1), rowPiece(row + 1)],
-      press: above === below ? { toward: 0, rule: 'none' } : { toward: above < below ? 0 : 1, rule: 'preference' },
-    })
-  }
-  return { joins, meetings }
-}
-
-/** Short seams one above the other are pressed by turns left and right; the seam ends inside them decide which way comes first. */
-function shortPresses(
-  columns: number,
-  rows: number,
-  touches: (column: number, row: number) => readonly EdgeTouch[],
-): (column: number, row: number) => SettingJoin['press'] {
-  const wanted = Array.from({ length: Math.max(0, columns - 1) }, (_, column) =>
-    Array.from({ length: rows }, (_, row) => {
-      const more = touches(column, row).reduce((sum, { near, far }) => sum + near.length - far.length, 0)
-      return more === 0 ? null : more < 0 ? 0 : 1
-    }),
-  )
-  const first = wanted.map((ways) => {
-    const against = [0, 1].map((start) => ways.filter((way, row) => way !== null && way !== (start + row) % 2).length)
-    return (against[0] as number) <= (against[1] as number) ? 0 : 1
-  })
-  return (column, row) => {
-    const toward = (((first[column] as number) + row) % 2) as 0 | 1
-    const way = wanted[column]?.[row]
-    return { toward, rule: rows > 1 ? 'meeting' : way === toward ? 'preference' : 'none' }
   }
 }
 

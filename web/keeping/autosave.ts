@@ -30,6 +30,11 @@ export interface Autosaver {
 const FIRST_PAUSE = 1000
 const LONGEST_PAUSE = 30_000
 
+/**
+ * `base` gives the open database, `report` hears of every event.
+ *
+ * It is long because all of it turns on one state: what is saved, what is to be saved, and the writes under way.
+ */
 export function autosaver(base: () => Base, report: (news: SaveEvent) => void): Autosaver {
   let cursor: WriteCursor | null = null
   let kept: History | null = null

@@ -44,6 +44,11 @@ interface Pending {
   readonly resolve: (reply: Reply<never>) => void
 }
 
+/**
+ * A client of the worker that `start` starts; it is started with the first request.
+ *
+ * It is long because all of it turns on one state: the worker, the job it does and the one that waits.
+ */
 export function workerClient<J extends Jobs>(start: () => Worker, options: ClientOptions = {}): WorkerClient<J> {
   const { newest = 'interrupts', rest = 0, limit, encode = (args) => args, decode = (answer) => answer } = options
   let worker: Worker | null = null

@@ -161,7 +161,11 @@ interface Way {
 
 const NONE: Way = { changed: Number.POSITIVE_INFINITY, sides: null }
 
-/** The best of all ways to share out the geese; null where they are too many to try. */
+/**
+ * The best of all ways to share out the geese; null where they are too many to try.
+ *
+ * It is long because its inner functions call each other and share one table of what is known; taken apart, each would need all of it handed in.
+ */
 function everyWay(geese: readonly Wings[], batches: number, ways: number): Sides[] | null {
   const sorts = new Map<string, number[]>()
   geese.forEach((wings, goose) => {
