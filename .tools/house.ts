@@ -128,7 +128,7 @@ function usersOfExports(sources: readonly Source[]): Map<string, Set<string>> {
     users.set(key, (users.get(key) ?? new Set()).add(user))
     const source = byPath.get(path)
     const own = source?.exports.find((one) => one.name === name)
-    if (own?.from) use(own.from, name, user)
+    if (own?.from) use(own.from, own.there, user)
     else if (own === undefined) for (const from of source?.passesOn ?? []) if (exportsOf(from).includes(name)) use(from, name, user)
   }
   const exportsOf = (path: string): string[] => {

@@ -29,6 +29,8 @@ export interface Export {
   readonly name: string
   /** Handed on from another file: it is defined there. */
   readonly from: string | null
+  /** What it is called there. */
+  readonly there: string
 }
 
 export interface Import {
@@ -52,9 +54,10 @@ export function readSource(path: string): Source {
   if (errors.length > 0) throw new Error(`${path}: ${errors[0]?.message}`)
   const fileOf = (request: string): string | null => (request.startsWith('.') ? join(dirname(path), request) : null)
   const entries = module.staticExports.flatMap((statement) => statement.entries)
-  const exports = entries.flatMap(({ exportName, moduleRequest }) =>
-    exportName.kind === 'None' ? [] : [{ name: exportName.name ?? 'default', from: moduleRequest && fileOf(moduleRequest.value) }],
-  )
+  const exports = entries.flatMap(({ exportName, importName, moduleRequest }) => {
+    const name = exportName.name ?? 'default'
+    return exportName.kind === 'None' ? [] : [{ name, from: moduleRequest && fileOf(moduleRequest.value), there: importName.name ?? name }]
+  })
   const passesOn = entries.flatMap(({ exportName, moduleRequest }) =>
     exportName.kind === 'None' && moduleRequest ? [fileOf(moduleRequest.value) ?? ''] : [],
   )

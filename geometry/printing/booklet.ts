@@ -23,7 +23,7 @@ import { noTemplates, templatePages } from './pages/templates.ts'
 import type { Paper, SinglePage } from './paper.ts'
 import { PageWriter } from './pageWriter.ts'
 
-export interface PrintRequest {
+interface PrintRequest {
   readonly report: Report
   readonly block: Block
   readonly booklet: Booklet
