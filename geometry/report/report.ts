@@ -3,7 +3,7 @@
  *
  *   lay → subdivide → plan → sew and meet → press: a `Sewing` (`sewBlock`)
  *   fixes, cutting, meetings, joins, edges: `findingsOf`
- *   ditch: the quilting route
+ *   ditch, the quilting route: `report` in `wholeReport.ts`
  *
  * A stage hands on what later ones need, and none calls an earlier one back. Two stages stand above planning: choosing a plan presses several, and
  * trying a fix runs the pipeline on a changed block. A layout that leaves a gap, overlaps or runs beyond the grid is not sewn: then everything
@@ -25,9 +25,8 @@ import { reduceBulk } from '../pressing/layers/reduceBulk.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
 import { pressPlan } from '../pressing/pressPlan.ts'
 import { sewFromNothing } from '../pressing/sewPlan.ts'
-import { type QuiltingOptions, quilt } from '../quilting/quiltingRoute.ts'
 import type { Block } from '../values/block.ts'
-import type { Ditch, Edges, Findings, Report } from '../values/report.ts'
+import type { Edges, Findings, Report } from '../values/report.ts'
 import type { FindingsCache } from './findingsCache.ts'
 import { fixesOf } from './fixes.ts'
 import { joinId, joinsOf } from './joinRows.ts'
@@ -40,12 +39,6 @@ import type { Depth, Sewing, SewingCache } from './sewing.ts'
 import { sewingProblems } from './sewingProblems.ts'
 import { sizesOf } from './pieceSizes.ts'
 import { message } from '../values/messages.ts'
-
-/** The whole report of a block. */
-export function report(block: Block): Report {
-  const sewing = sewBlock(block, 'whole')
-  return { ...findingsOf(sewing), ditch: sewing.plans === null ? NO_DITCH : quilt(sewing.laid, sewing.plane) }
-}
 
 /** Everything but the quilting route, layers of fabric and matching pieces, which take too long for every edit. */
 export const findings = (block: Block): Findings => findingsOf(sewBlock(block, 'quick'))
@@ -149,14 +142,4 @@ const NOT_SEWN: SewnParts = {
   bulk: null,
   meetings: [],
   edges: NO_EDGES,
-}
-
-const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0, starts: 0, turns: 0, proved: true }
-
-/** The quilting route as the maker wants it: as long as the report's, unless she begins where that costs something. */
-export function quiltingRoute(block: Block, options: QuiltingOptions = {}): Ditch {
-  const laid = lay(block)
-  const plane = planeOf(laid)
-  // With borders on, the strips fill what lies round the grid: fabric beyond it overlaps them.
-  return plane.faults.length > 0 ? NO_DITCH : quilt(laid, plane, options)
 }

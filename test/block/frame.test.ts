@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { fabricsUsed, recolourAll, removeFabric, setOversize } from '../../geometry/edits/unitEdits.ts'
 import { exchangeFabrics } from '../../geometry/edits/fabricEdits.ts'
 import type { Border } from '../../geometry/values/block.ts'
-import { report } from '../../geometry/report/report.ts'
+import { report } from '../../geometry/report/wholeReport.ts'
 import type { Report } from '../../geometry/values/report.ts'
 import { star } from '../help.ts'
 

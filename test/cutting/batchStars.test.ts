@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { batchOf, leastBatches, type Wings } from '../../geometry/cutting/batches/geeseBatches.ts'
 import { starsIn, starsOfOneBatch } from '../../geometry/cutting/batches/batchStars.ts'
-import { report } from '../../geometry/report/report.ts'
+import { report } from '../../geometry/report/wholeReport.ts'
 import { blockOf, sequence, star } from '../help.ts'
 
 type Corners = Parameters<typeof starsOfOneBatch>[0]

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { batchOf, leastBatches } from '../../geometry/cutting/batches/geeseBatches.ts'
-import { report } from '../../geometry/report/report.ts'
+import { report } from '../../geometry/report/wholeReport.ts'
 import { sequence, star } from '../help.ts'
 
 const row = (wings: Parameters<typeof star>[0]) => report(star(wings)).units.find(({ method }) => method === 'geese-4')

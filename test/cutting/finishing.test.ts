@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { inEnglish } from '../../geometry/words/english.ts'
 import { borderRounds, layersFor, MEASURE_FIRST, panelsFor, roundsOf, stripFor } from '../../geometry/cutting/finishing.ts'
-import { report } from '../../geometry/report/report.ts'
+import { report } from '../../geometry/report/wholeReport.ts'
 import { star } from '../help.ts'
 
 const RULE = { seam: 1 / 4, round: 1 / 8 }

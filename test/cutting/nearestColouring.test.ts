@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { colourWings } from '../../geometry/edits/unitEdits.ts'
 import { batchOf, leastBatches, type Wings, wingsSeen } from '../../geometry/cutting/batches/geeseBatches.ts'
 import { nearestColouring } from '../../geometry/cutting/batches/nearestColouring.ts'
-import { report } from '../../geometry/report/report.ts'
+import { report } from '../../geometry/report/wholeReport.ts'
 import { sequence, star } from '../help.ts'
 
 const changedBetween = (before: readonly Wings[], after: readonly Wings[]): number =>

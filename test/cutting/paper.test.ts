@@ -2,7 +2,7 @@
 import { inEnglish } from '../../geometry/words/english.ts'
 import { describe, expect, it } from 'vitest'
 import type { Block, Direction, Turn, Unit } from '../../geometry/values/block.ts'
-import { report } from '../../geometry/report/report.ts'
+import { report } from '../../geometry/report/wholeReport.ts'
 import { blockOf, FABRICS } from '../help.ts'
 import {
   clipped,

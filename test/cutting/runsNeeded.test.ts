@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { runsNeeded, mixedRuns, mixedMethods } from '../../geometry/cutting/runsNeeded.ts'
-import { report } from '../../geometry/report/report.ts'
+import { report } from '../../geometry/report/wholeReport.ts'
 import { blockOf } from '../help.ts'
 
 describe('runs of a method that makes several at once', () => {

@@ -17,7 +17,7 @@ import UnaryUnionOp from 'jsts/org/locationtech/jts/operation/union/UnaryUnionOp
 import { describe, expect, it } from 'vitest'
 import type { BoxUnit, Unit } from '../../geometry/values/block.ts'
 import { parseRational, type Rational, toFile, toNumber } from '../../geometry/exact/rational.ts'
-import { report } from '../../geometry/report/report.ts'
+import { report } from '../../geometry/report/wholeReport.ts'
 import { shapeOf } from '../../geometry/units/kinds.ts'
 import type { Report, ReportPoint } from '../../geometry/values/report.ts'
 import { blockOf, sequence } from '../help.ts'

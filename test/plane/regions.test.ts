@@ -1,7 +1,7 @@
 import clipper from 'clipper-lib'
 import { describe, expect, it } from 'vitest'
 import type { Unit } from '../../geometry/values/block.ts'
-import { report } from '../../geometry/report/report.ts'
+import { report } from '../../geometry/report/wholeReport.ts'
 import { blockOf, sequence, square } from '../help.ts'
 
 describe('what does not lie as it should', () => {

@@ -12,7 +12,7 @@ import {
   stretchesOf,
 } from '../../geometry/quilting/stitchedLines.ts'
 import { squareSpiral } from '../../geometry/quilting/spiral.ts'
-import { report } from '../../geometry/report/report.ts'
+import { report } from '../../geometry/report/wholeReport.ts'
 import { manyUnits } from '../bench/blocks.ts'
 import { sequence } from '../help.ts'
 import { lineLength } from './lineLength.ts'
