@@ -21,7 +21,7 @@ import { aligned, type Directions, directionsOf, printAdvice } from './printDire
 import { crossCuts, type Rule, unfinished } from './sizes/cutSize.ts'
 import { fabricRows, type FabricDepth } from './strips/stripsPerFabric.ts'
 import { type MatchingUnits, matchingUnits, twoByTwo } from './matchingUnits.ts'
-import { type Message, message } from '../values/messages.ts'
+import { type BoardMessage, message } from '../values/messages.ts'
 
 interface CutListParts {
   readonly units: readonly UnitRow[]
@@ -86,7 +86,7 @@ function placeOf(unit: Unit): ReportPoint {
   return (unit.kind === 'polygon' ? unit.corners[0] : unit.at) as ReportPoint
 }
 
-function whyNot({ first, method, finished }: MatchingUnits, rule: Rule, width: number): Message | null {
+function whyNot({ first, method, finished }: MatchingUnits, rule: Rule, width: number): BoardMessage | null {
   if (method === 'qst-2' && !twoByTwo(first)) return message('hourglass-pairs-differ')
   if (method === 'strip-set' && unfinished(finished[1], rule) > width + EPSILON) return message('strip-set-too-long')
   return null

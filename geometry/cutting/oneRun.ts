@@ -9,7 +9,7 @@
 import { roundOf, seamOf, usableWidthOf } from '../block/lengthsOf.ts'
 import type { Block, Method, Unit } from '../values/block.ts'
 import { toNumber } from '../exact/rational.ts'
-import { type Message, message } from '../values/messages.ts'
+import { type BoardMessage, message } from '../values/messages.ts'
 import type { Batch, UnitRow } from '../values/report.ts'
 import { batchOf } from './batches/geeseBatches.ts'
 import { type Piece, piecesOf } from './pieces.ts'
@@ -37,7 +37,7 @@ export interface OneRun {
 /** The seam allowance and cutting step of a block, in its measure's unit, with what is added to each cut size. */
 export const ruleOf = (block: Block, oversize = 0): Rule => ({ seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)), oversize })
 
-export function oneRun(unit: Unit, block: Block, method: Method, oversize = 0): OneRun | Message {
+export function oneRun(unit: Unit, block: Block, method: Method, oversize = 0): OneRun | BoardMessage {
   const rule = ruleOf(block, oversize)
   const width = toNumber(usableWidthOf(block))
   const [matching] = matchingUnits({ ...block, units: [{ ...unit, method }] })

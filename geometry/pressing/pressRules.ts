@@ -16,7 +16,7 @@ import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
 import { type ExactPoint, exactPoint, methodOf } from '../units/kinds.ts'
 import { edgeBetween, type MetSeams, type SideOf } from './meet.ts'
 import type { Toward, PressConstraint } from './values.ts'
-import { type Message, message, type PressNotKept } from '../values/messages.ts'
+import { type BoardMessage, message, type PressNotKept } from '../values/messages.ts'
 
 export interface PressConstraints {
   readonly constraints: readonly PressConstraint[]
@@ -157,8 +157,8 @@ function holds(corners: readonly Dot[], [x, y]: ExactPoint): boolean {
 }
 
 /** The constraint of a free seam; one shared value for all that prefer the same way for the same reason. */
-const free = (preference: 0 | 1 | null, why: Message): PressConstraint => ({ fixed: null, rule: null, preference, why })
-const both = (why: Message): readonly [PressConstraint, PressConstraint] => [free(0, why), free(1, why)]
+const free = (preference: 0 | 1 | null, why: BoardMessage): PressConstraint => ({ fixed: null, rule: null, preference, why })
+const both = (why: BoardMessage): readonly [PressConstraint, PressConstraint] => [free(0, why), free(1, why)]
 const AWAY = both(message('less-bulk'))
 const DARKER = both(message('darker-side'))
 const EITHER = free(null, message('both-sides-alike'))

@@ -7,12 +7,12 @@
 import { tiesOf } from './press.ts'
 import type { PressedPlan } from './plan.ts'
 import type { Crossing } from './values.ts'
-import { type ClashingChain, type Message, message } from '../values/messages.ts'
+import { type ClashingChain, type BoardMessage, message } from '../values/messages.ts'
 
 /** Chains longer than this are named by their first seam and their length. */
 const MOST_NAMED = 12
 
-export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): Message {
+export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): BoardMessage {
   const { met, constraints, pressed } = plan
   if (pressed.clashes === 0) return message('all-nest')
   if (plan.matched !== null) return matchedProof(plan)
@@ -40,7 +40,7 @@ export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): Me
   return message('chains-must-clash', { chains })
 }
 
-function matchedProof({ constraints, pressed: { atLeast, clashes }, matched }: PressedPlan): Message {
+function matchedProof({ constraints, pressed: { atLeast, clashes }, matched }: PressedPlan): BoardMessage {
   const choices = new Set(constraints.flatMap(({ fixed }, seam) => (fixed === null ? [matched?.shared.choiceOf[seam]] : []))).size
   return message(atLeast === clashes ? 'alike-all-weighed' : 'alike-best-found', { choices, atLeast })
 }

@@ -1,5 +1,5 @@
 /** The types that the pressing room shares. */
-import type { Message } from '../values/messages.ts'
+import type { BoardMessage } from '../values/messages.ts'
 
 /** The side both allowances lie on, or open. */
 export type Toward = 0 | 1 | 'open'
@@ -31,7 +31,7 @@ export interface PressConstraint {
   readonly fixed: Toward | null
   readonly rule: 'asked' | 'method' | null
   readonly preference: 0 | 1 | null
-  readonly why: Message
+  readonly why: BoardMessage
 }
 
 export interface Pressed {

@@ -14,7 +14,7 @@ import type { Join, ReportPoint } from '../values/report.ts'
 import type { FindingsCache } from './findingsCache.ts'
 import { PieceSizes } from './pieceSizes.ts'
 import type { Sewing } from './sewing.ts'
-import { type Message, message } from '../values/messages.ts'
+import { type BoardMessage, message } from '../values/messages.ts'
 
 /** The id of a join by the number of its seam. */
 export const joinId = (seam: number): string => `j:${seam + 1}`
@@ -77,7 +77,7 @@ function pressOf(toward: Toward, constraint: PressConstraint, costly: boolean, l
 const NESTS = message('so-that-it-nests')
 const EITHER_WAY = message('either-way')
 
-function reasonOf(toward: Toward, constraint: PressConstraint, costly: boolean): [Join['press']['rule'], Message] {
+function reasonOf(toward: Toward, constraint: PressConstraint, costly: boolean): [Join['press']['rule'], BoardMessage] {
   if (constraint.rule !== null) return [constraint.rule, constraint.why]
   if (costly) return ['meeting', NESTS]
   if (constraint.preference !== null && constraint.preference === toward) return ['preference', constraint.why]

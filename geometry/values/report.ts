@@ -3,7 +3,7 @@
  * Shared by every room, so it stands above them and imports only the block's own values.
  */
 import type { Kind, Method, Position, Turn } from './block.ts'
-import type { Message } from './messages.ts'
+import type { BoardMessage } from './messages.ts'
 
 export type ReportPoint = readonly [Position, Position]
 
@@ -16,7 +16,7 @@ export interface Problem {
   readonly code: ProblemCode
   readonly at: ReportPoint
   readonly units: readonly string[]
-  readonly message: Message
+  readonly message: BoardMessage
   /** Square cells; `gap`, `overlap` and `outside` only. */
   readonly area?: number
 }
@@ -26,7 +26,7 @@ export interface Advice {
   readonly code: 'print' | 'grain' | 'oversize'
   readonly at: ReportPoint
   readonly units: readonly string[]
-  readonly message: Message
+  readonly message: BoardMessage
 }
 
 export interface Patch {
@@ -54,7 +54,7 @@ export interface Join {
   readonly sides: readonly [string, string]
   /** The piece's unfinished width and height where it is a rectangle square to the grid. */
   readonly unfinished: readonly [number, number] | null
-  readonly press: { readonly toward: 0 | 1 | 'open'; readonly rule: PressRule; readonly why: Message }
+  readonly press: { readonly toward: 0 | 1 | 'open'; readonly rule: PressRule; readonly why: BoardMessage }
   /** Which side lies clockwise of the way from `from` to `to` (below a seam that runs right). */
   readonly clockwise: 0 | 1
   /** Partial seams: the join after which the open part is sewn shut. */
@@ -67,7 +67,7 @@ export interface Fix {
   readonly do: 'press' | 'open' | 'turn' | 'order'
   /** A join, a unit, or (for `order`) the name of an order. */
   readonly what: string
-  readonly message: Message
+  readonly message: BoardMessage
   readonly turn?: Turn
   readonly mirror?: boolean
 }
@@ -188,7 +188,7 @@ export interface Report {
   readonly patches: readonly Patch[]
   readonly joins: readonly Join[]
   /** `atLeast` only where alike units are pressed alike and the search was cut short: no pressing has fewer clashes. */
-  readonly pressing: { readonly clashes: number; readonly against: number; readonly proof: Message; readonly atLeast?: number }
+  readonly pressing: { readonly clashes: number; readonly against: number; readonly proof: BoardMessage; readonly atLeast?: number }
   /** Set-in and partial joins of the plan, and whether no plan that keeps units whole has fewer. */
   readonly crooked: { readonly setIn: number; readonly partial: number; readonly proved: boolean }
   /** Pieces that are alike, in sewing order: the joins that finish each; two or more of a kind can be made together. */

@@ -5,10 +5,10 @@
  * Out     its findings, or why there are none, so that an error never blanks the screen. Each block is computed from the one before it, at the
  *         cost of what the edit changed. A large block never waits: its older findings stay until a worker has the new ones.
  */
-import { type Block, type Findings, liveFindings, type Layered, type Message, message } from '../../geometry/index.ts'
+import { type Block, type Findings, liveFindings, type Layered, type BoardMessage, message } from '../../geometry/index.ts'
 import { isLarge } from './blockSize.ts'
 
-export type FindingsState = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: Message }
+export type FindingsState = { readonly report: Findings; readonly trouble: null } | { readonly report: null; readonly trouble: BoardMessage }
 
 /** A block with its layers of fabric. */
 export interface LayeredBlock {

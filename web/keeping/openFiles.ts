@@ -5,7 +5,8 @@
  * Out     a notice: what was opened, or why it was not. Opening never overwrites another block.
  */
 import { type Block, isPdf, type Message, MOST_BYTES, readBlock } from '../../geometry/index.ts'
-import { t, tn, translate } from '../words/words.ts'
+import { translateAny } from '../words/translateAny.ts'
+import { t, tn } from '../words/words.ts'
 import { beginBlock, canKeep, openBlock } from './openBlock.ts'
 import { checkBlocks, isBlocksFile } from './blocksFile.ts'
 import { addBlocks, findUntouched } from './blockActions.ts'
@@ -75,7 +76,7 @@ function parseBlocksFile(text: string): unknown {
 }
 
 const notOpened = (file: string, place: string, message: Message): FileResult =>
-  refused(t('{file} was not opened. {place}: {message}.', { file, place, message: translate(message) }))
+  refused(t('{file} was not opened. {place}: {message}.', { file, place, message: translateAny(message) }))
 
 async function openOne(file: string, text: string): Promise<FileResult> {
   const read = readBlock(text)

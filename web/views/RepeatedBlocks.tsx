@@ -3,7 +3,8 @@ import { type KeyboardEvent, useMemo, useState } from 'react'
 import type { Block, SettingReport } from '../../geometry/index.ts'
 import { type SettingState, turnCopy, useSetting } from './settingRequest.ts'
 import { setView, useStore, useFindings } from '../document/store.ts'
-import { t, tn, translate } from '../words/words.ts'
+import { translateAny } from '../words/translateAny.ts'
+import { t, tn } from '../words/words.ts'
 import { bordersAround, patchShapes, type Point } from '../document/shapes.ts'
 import { FittedDrawing } from '../drawing/FittedDrawing.tsx'
 import { settingView } from './repeatedBlocks.ts'
@@ -23,7 +24,7 @@ export function RepeatedBlocks() {
 }
 
 const messageFor = ({ trouble, report }: SettingState): string => {
-  if (trouble !== null) return t('The copies cannot be set like that: {reason}.', { reason: translate(trouble) })
+  if (trouble !== null) return t('The copies cannot be set like that: {reason}.', { reason: translateAny(trouble) })
   return report === null ? t('Being worked out…') : t('Mend the layout first: it cannot be sewn as it stands.')
 }
 

@@ -1,11 +1,11 @@
 /**
  * The page's language: the labels of the interface, and what the geometry says.
  *
- * In      a label in English, which is its own key, with values for its placeholders (`{name}`); or a message of the geometry.
- * Out     the words in the maker's language; a label that the catalogue lacks stays English.
- * The words of a language are loaded only when it is chosen; English comes with the page.
+ * In      a label in English, which is its own key, with what stands in its places (`{name}`); or a message of the geometry.
+ * Out     the words in the maker's language; a label in English where the catalogue has none.
+ * The words of a language are fetched only when it is chosen. English comes with the page, as far as a block on the board needs it: see `translateAny`.
  */
-import { english, germanWords, type Message, say, type Words } from '../../geometry/index.ts'
+import { type BoardCode, boardEnglish, type BoardMessage, germanWords, say, type Words } from '../../geometry/index.ts'
 import type { Catalogue, Plural } from './catalogue.ts'
 
 export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const
@@ -15,7 +15,7 @@ type Params = Readonly<Record<string, string | number>>
 const STORAGE_KEY = 'nestwright.language'
 let language: Language = 'en'
 let catalogue: Catalogue = {}
-let messageWords: Words = english
+let messageWords: Words | null = null
 let plural = new Intl.PluralRules('en')
 
 export const currentLanguage = (): Language => language
@@ -36,8 +36,11 @@ export function tn(count: number, one: string, many: string, params: Params = {}
   return filled(forms[plural.select(count)] ?? forms.other, { n: count, ...params })
 }
 
-/** A message of the geometry in the maker's language. */
-export const translate = (message: Message): string => say(messageWords, message)
+/** What the geometry says of the block on the board, in the maker's language. All else that it says: `translateAny`. */
+export const translate = (message: BoardMessage): string => say<BoardCode>(messageWords ?? boardEnglish, message)
+
+/** What the geometry says in the language chosen; null in English, whose words are loaded in parts. */
+export const chosenWords = (): Words | null => messageWords
 
 function filled(text: string, params: Params): string {
   return text.replace(/\{(\w+)\}/g, (place, name: string) => String(params[name] ?? place))
@@ -52,12 +55,12 @@ async function setLanguage(next: Language): Promise<void> {
   if (next === 'de') {
     const [{ german }, messages] = await Promise.all([import('./german.ts'), germanWords()])
     setWords(next, german, messages)
-  } else setWords(next, {}, english)
+  } else setWords(next, {}, null)
   document.documentElement.lang = next
 }
 
-/** Sets the words of the page: the labels of the interface, and the words for the geometry's messages. */
-export function setWords(next: Language, labels: Catalogue, messages: Words): void {
+/** Sets the words of the page: the labels of the interface, and the words for the geometry's messages (null: English). */
+export function setWords(next: Language, labels: Catalogue, messages: Words | null): void {
   catalogue = labels
   messageWords = messages
   language = next

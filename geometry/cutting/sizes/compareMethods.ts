@@ -11,7 +11,7 @@
  */
 import { cellOf } from '../../block/lengthsOf.ts'
 import type { Block, BoxUnit, Method, Unit } from '../../values/block.ts'
-import type { Message } from '../../values/messages.ts'
+import type { BoardMessage } from '../../values/messages.ts'
 import { EPSILON } from '../../exact/lengths.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { areaOf, clip, type Convex, type Half, sidesOfConvex } from '../../plane/convex.ts'
@@ -30,7 +30,7 @@ interface Bonus {
   readonly count: number
 }
 
-export type MethodChoice = PossibleChoice | { readonly method: Method; readonly possible: false; readonly why: Message }
+export type MethodChoice = PossibleChoice | { readonly method: Method; readonly possible: false; readonly why: BoardMessage }
 
 export interface PossibleChoice extends OneRun {
   readonly possible: true

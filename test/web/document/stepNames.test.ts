@@ -1,7 +1,6 @@
 /** What undo and redo say of a step: in the language of the page now, whatever it was when the step was made. */
 import { afterEach, describe, expect, it } from 'vitest'
 import { message, setName } from '../../../geometry/index.ts'
-import { english } from '../../../geometry/words/english.ts'
 import { germanMessages } from '../../../geometry/words/german.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
@@ -11,7 +10,7 @@ import { german } from '../../../web/words/german.ts'
 import { setWords } from '../../../web/words/words.ts'
 
 const inGerman = (): void => setWords('de', german, germanMessages)
-const inEnglish = (): void => setWords('en', {}, english)
+const inEnglish = (): void => setWords('en', {}, null)
 afterEach(inEnglish)
 
 /** As a page before wrote it: the name in words. */

@@ -1,6 +1,5 @@
 /** The labels of the interface in German: nothing in English only, nothing left over. */
 import { describe, expect, it } from 'vitest'
-import { english } from '../../../geometry/words/english.ts'
 import { germanMessages } from '../../../geometry/words/german.ts'
 import { german } from '../../../web/words/german.ts'
 import { setWords, t, tn } from '../../../web/words/words.ts'
@@ -13,7 +12,7 @@ const inGerman = <T>(said: () => T): T => {
   try {
     return said()
   } finally {
-    setWords('en', {}, english)
+    setWords('en', {}, null)
   }
 }
 

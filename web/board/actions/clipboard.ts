@@ -1,8 +1,9 @@
 /** Copying units to the clipboard and pasting them, as text that another tab, another block or another program can read. */
-import { broughtInto, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits } from '../../../geometry/index.ts'
+import { broughtInto, type Message, moveUnits, pasteUnits, readUnits, removeUnits, writeUnits } from '../../../geometry/index.ts'
 import { edit, setView, getState } from '../../document/store.ts'
+import { loadChunk } from '../../keeping/loadChunk.ts'
 import { editResult } from '../../document/editResult.ts'
-import { t, tn, translate } from '../../words/words.ts'
+import { t, tn } from '../../words/words.ts'
 import { attempt } from './attempt.ts'
 import { freePlace } from './freeSpace.ts'
 
@@ -61,10 +62,16 @@ function cutAfterCopy(): void {
   })
 }
 
+/** The words for what is wrong with a file are loaded once something is. */
+async function sayNotPasted(place: string, message: Message): Promise<void> {
+  const words = await loadChunk(() => import('../../words/translateAny.ts'))
+  if (words !== null) setView({ notice: t('Nothing was pasted. {place}: {message}.', { place, message: words.translateAny(message) }) })
+}
+
 /** Where they lay, if there is room, or at the nearest free place. */
 function pasteText(text: string): void {
   const read = readUnits(text)
-  if (!read.ok) return setView({ notice: t('Nothing was pasted. {place}: {message}.', { place: read.place, message: translate(read.message) }) })
+  if (!read.ok) return void sayNotPasted(read.place, read.message)
   const { block } = getState().history
   const incoming = broughtInto(block, read.value)
   const place = freePlace(block, incoming.units)

@@ -4,7 +4,7 @@
  * First what has to be fixed, then what needs care at the machine, then what is fine. Long lists are shown a page at a time.
  */
 import { lazy, useState } from 'react'
-import { type Findings, type Message, message } from '../../../geometry/index.ts'
+import { type Findings, type BoardMessage, message } from '../../../geometry/index.ts'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import { setView, useFindings, useStore } from '../../document/store.ts'
 import { VERDICTS } from '../../drawing/marks.ts'
@@ -95,7 +95,7 @@ function SewingOrder({ report }: { readonly report: Findings }) {
 }
 
 /** On the screen a join goes by its number in sewing order. */
-function withSeamNumbers(proof: Message): Message {
+function withSeamNumbers(proof: BoardMessage): BoardMessage {
   if (proof.code !== 'chains-must-clash') return proof
   const chains = proof.params.chains.map((chain) => ({ ...chain, joins: chain.joins.map((id) => id.replace('j:', '')) }))
   return message('chains-must-clash', { chains })

@@ -2,7 +2,8 @@
 import { useMemo } from 'react'
 import { asSewn, type Block, message } from '../../../geometry/index.ts'
 import { setComparedLayout, setView, replaceDocument, useStore, useFindings } from '../../document/store.ts'
-import { t, tn, translate } from '../../words/words.ts'
+import { translateAny } from '../../words/translateAny.ts'
+import { t, tn } from '../../words/words.ts'
 import { summaryText } from './CheckSummary.tsx'
 
 export function SewnDifferences({ laid: layout }: { readonly laid: Block }) {
@@ -16,7 +17,7 @@ export function SewnDifferences({ laid: layout }: { readonly laid: Block }) {
       </p>
       <ol className="moves">
         {comparison.moves.map((move) => (
-          <li key={translate(move.message)}>{translate(move.message)}</li>
+          <li key={translateAny(move.message)}>{translateAny(move.message)}</li>
         ))}
       </ol>
       {comparison.differences.length > 0 && (
@@ -26,7 +27,7 @@ export function SewnDifferences({ laid: layout }: { readonly laid: Block }) {
             {comparison.differences.map(({ laid: id, message: difference }) => (
               <li key={id}>
                 <button type="button" className="plain" onClick={() => setView({ selected: [id] })}>
-                  {translate(difference)}
+                  {translateAny(difference)}
                 </button>
               </li>
             ))}

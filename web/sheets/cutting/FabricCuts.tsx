@@ -4,7 +4,8 @@ import { type Block, type CutRow, type Findings, cutFor } from '../../../geometr
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import { FabricDefs } from '../../drawing/FabricDefs.tsx'
 import { sayBought, saySides } from '../../words/sizes.ts'
-import { t, tn, translate } from '../../words/words.ts'
+import { translateAny } from '../../words/translateAny.ts'
+import { t, tn } from '../../words/words.ts'
 
 const FabricDiagram = lazy(async () => ({ default: (await import('./FabricDiagram.tsx')).FabricDiagram }))
 
@@ -48,7 +49,7 @@ export function FabricCuts({ report, block }: { readonly report: Findings; reado
                   {shapeWords(row)} {saySides(row.size, unit)}
                   {CUT_AGAIN[row.then]()}
                   {row.fixed && <small>{t(', the first across the cloth: the print stays upright')}</small>}
-                  <small className="what"> {translate(cutFor(row, report))}</small>
+                  <small className="what"> {translateAny(cutFor(row, report))}</small>
                 </li>
               ))}
             </ul>

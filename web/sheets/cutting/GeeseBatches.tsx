@@ -1,7 +1,8 @@
 /** The batches that make flying geese four at a time: which small square goes on which corner of the large one. */
 import { batchMessage, type Block, type UnitRow } from '../../../geometry/index.ts'
 import { svgFill } from '../../drawing/FabricDefs.tsx'
-import { t, tn, translate } from '../../words/words.ts'
+import { translateAny } from '../../words/translateAny.ts'
+import { t, tn } from '../../words/words.ts'
 
 /** Rows of the report whose units are made in batches. */
 export function GeeseBatches({ rows, block }: { readonly rows: readonly UnitRow[]; readonly block: Block }) {
@@ -9,7 +10,7 @@ export function GeeseBatches({ rows, block }: { readonly rows: readonly UnitRow[
     <ul className="batches">
       {rows.map((row) => (
         <li key={`${row.finished.join()} ${row.for.join()}`}>
-          <p>{translate(batchMessage(row))}</p>
+          <p>{translateAny(batchMessage(row))}</p>
           {row.batchesAtLeast !== undefined && (
             <p className="hint">{tn(row.batchesAtLeast, 'Fewer may do, but not less than one.', 'Fewer may do, but not less than {n}.')}</p>
           )}

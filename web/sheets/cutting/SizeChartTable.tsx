@@ -2,7 +2,8 @@
 import { chartCsv, chartText, isOnRuler, message, sayLength, type SizeChart } from '../../../geometry/index.ts'
 import { copyText } from '../../controls/copyText.ts'
 import { download } from '../../keeping/download.ts'
-import { t, translate } from '../../words/words.ts'
+import { translateAny } from '../../words/translateAny.ts'
+import { t } from '../../words/words.ts'
 
 export function SizeChartTable({ chart, name }: { readonly chart: SizeChart; readonly name: string }) {
   const { unit, rows } = chart
@@ -23,7 +24,7 @@ export function SizeChartTable({ chart, name }: { readonly chart: SizeChart; rea
           </caption>
           <thead>
             <tr>
-              {[t('Finished'), t('Trim to'), ...pieces.map((piece) => translate(message('chart-piece', { piece })))].map((head) => (
+              {[t('Finished'), t('Trim to'), ...pieces.map((piece) => translateAny(message('chart-piece', { piece })))].map((head) => (
                 <th key={head} scope="col">
                   {head}
                 </th>

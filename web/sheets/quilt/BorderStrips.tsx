@@ -11,7 +11,8 @@ import {
   toNumber,
 } from '../../../geometry/index.ts'
 import { saySides } from '../../words/sizes.ts'
-import { t, tn, translate } from '../../words/words.ts'
+import { translateAny } from '../../words/translateAny.ts'
+import { t, tn } from '../../words/words.ts'
 import { BorderLength } from './BorderLength.tsx'
 import { SizeRow } from './SizeRow.tsx'
 
@@ -34,7 +35,7 @@ export function BorderStrips({ block }: { readonly block: Block }) {
           <SizeRow name={t('It measures')} size={saySides(becomes, unit)} />
         </dl>
       ))}
-      <p className="hint">{translate(MEASURE_FIRST)}</p>
+      <p className="hint">{translateAny(MEASURE_FIRST)}</p>
       <BorderLength unit={unit} />
     </details>
   )

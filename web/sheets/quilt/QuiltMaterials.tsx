@@ -17,7 +17,8 @@ import {
 } from '../../../geometry/index.ts'
 import { deepClient } from '../../workers/clients.ts'
 import { useStore, useFindings } from '../../document/store.ts'
-import { label, t, tn, translate } from '../../words/words.ts'
+import { translateAny } from '../../words/translateAny.ts'
+import { label, t, tn } from '../../words/words.ts'
 import { CountField } from '../../controls/CountField.tsx'
 import { sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { useWorker } from '../../workers/useWorker.ts'
@@ -111,7 +112,7 @@ function MaterialList({ block, report, across, down, quilted, cloth }: Materials
       />
       <SizeRow
         name={t('Batting')}
-        size={`${saySides(layers.batting, unit)}${layers.sold === null ? '' : t('; sold as {name}', { name: translate(message('batting-size', { size: layers.sold.soldAs })) })}`}
+        size={`${saySides(layers.batting, unit)}${layers.sold === null ? '' : t('; sold as {name}', { name: translateAny(message('batting-size', { size: layers.sold.soldAs })) })}`}
       />
     </dl>
   )

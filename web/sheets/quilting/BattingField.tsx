@@ -1,6 +1,7 @@
 /** The batting, and whether the widest place without a stitch is within what it allows. */
 import { BATTINGS, holdsAcross, message, mostApart, sayLength } from '../../../geometry/index.ts'
-import { label, t, translate } from '../../words/words.ts'
+import { translateAny } from '../../words/translateAny.ts'
+import { label, t } from '../../words/words.ts'
 
 const GAP_WORDS = {
   holds: label('The batting holds.'),
@@ -26,7 +27,7 @@ export function BattingField({ unit, batting, setBatting, gap }: Props) {
         <select value={batting} onChange={(event) => setBatting(event.target.value)}>
           {BATTINGS.map((one) => (
             <option key={one.id} value={one.id}>
-              {translate(message('batting', { batting: one.id }))}: {sayLength(mostApart(one, unit), unit)} {unit}
+              {translateAny(message('batting', { batting: one.id }))}: {sayLength(mostApart(one, unit), unit)} {unit}
             </option>
           ))}
         </select>

@@ -2,11 +2,12 @@
 import type { Block, SettingReport } from '../../../geometry/index.ts'
 import { clashCount, SettingPicture } from '../../views/RepeatedBlocks.tsx'
 import type { SettingState } from '../../views/settingRequest.ts'
-import { t, tn, translate } from '../../words/words.ts'
+import { translateAny } from '../../words/translateAny.ts'
+import { t, tn } from '../../words/words.ts'
 
 export function SettingResult({ setting, block, large }: { readonly setting: SettingState; readonly block: Block; readonly large: boolean }) {
   const { report: answer, trouble, before } = setting
-  if (trouble !== null) return <p className="trouble">{t('The copies cannot be set like that: {reason}.', { reason: translate(trouble) })}</p>
+  if (trouble !== null) return <p className="trouble">{t('The copies cannot be set like that: {reason}.', { reason: translateAny(trouble) })}</p>
   if (answer === null) return <p className="hint">{t('Being worked out…')}</p>
   // The seam check above already says what to do first.
   if (block.units.length === 0) return null
@@ -38,7 +39,7 @@ export function SettingReasons({ setting: { report: answer, trouble } }: { reado
       )}
       {answer.why.slice(1).map((reason) => (
         <p className="hint" key={reason.code}>
-          {translate(reason)}
+          {translateAny(reason)}
         </p>
       ))}
     </>
