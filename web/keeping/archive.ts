@@ -15,8 +15,7 @@ export async function countDay(db: Base, today = new Date().toDateString()): Pro
   const work = db.transaction('desk', 'readwrite')
   const [count = 0, last] = daysIn(await work.store.get('days'))
   const days = last === today ? count : count + 1
-  if (last !== today) await work.store.put(JSON.stringify([days, today]), 'days')
-  await work.done
+  await Promise.all([last === today ? null : work.store.put(JSON.stringify([days, today]), 'days'), work.done])
   return days
 }
 

@@ -57,7 +57,10 @@ export const broadcast = openChannel(onTabMessage)
 export async function startSaving(given: Base, wanted: string | null): Promise<void> {
   base = given
   onHistoryChange(keepEdit)
-  await emptyArchive(given, await countDay(given))
+  // On a full disk the day is not counted; the maker's blocks open all the same.
+  await countDay(given)
+    .then((today) => emptyArchive(given, today))
+    .catch(() => undefined)
   const known = (await cards(given)).filter(({ aside }) => aside === null).sort((a, b) => b.changed - a.changed)
   const ids = known.map(({ id }) => id)
   const preferred = [wanted, await openLast(given)].filter((id) => id != null && ids.includes(id)) as string[]
