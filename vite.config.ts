@@ -11,8 +11,8 @@ export default defineConfig({
     outDir: '../dist/web',
     emptyOutDir: true,
     chunkSizeWarningLimit: 900,
-    // A worker has no document to be told in what will be fetched next.
-    modulePreload: { resolveDependencies: (_, files, { hostId }) => (hostId.includes('.worker-') ? [] : files) },
+    // What a later sheet needs is not listed in the first script: the list would weigh more than it saves, and a worker has no document to put it in.
+    modulePreload: { resolveDependencies: (_, files, { hostType }) => (hostType === 'html' ? files : []) },
     // The geometry is pure: what of it only a sheet needs comes with that sheet, though all of it has one public face.
     rolldownOptions: { treeshake: { moduleSideEffects: (id) => !id.includes('/geometry/') } },
   },
