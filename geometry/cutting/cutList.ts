@@ -143,8 +143,8 @@ function handProblem({ units, first }: MatchingUnits): Problem[] {
   const other = units.filter((unit) => !ofHand(unit))
   const most = one.length > other.length ? one : other
   if (most.length <= Math.ceil(units.length / 2)) return []
-  const said = message('hourglass-hands', { most: most.length, all: units.length })
-  return [{ code: 'hand', at: placeOf(most[0] as Unit), units: most.map(({ id }) => id), message: said }]
+  const reason = message('hourglass-hands', { most: most.length, all: units.length })
+  return [{ code: 'hand', at: placeOf(most[0] as Unit), units: most.map(({ id }) => id), message: reason }]
 }
 
 function biasEdge(block: Block): Problem[] {
@@ -192,8 +192,8 @@ function notLarger({ units, first, method, oversize }: MatchingUnits): Advice[] 
 
 function turnedToFit(block: Block, { fabric, size, for: units }: CutRow): Advice {
   const first = block.units.find(({ id }) => id === units[0])
-  const said = message('print-turned-to-fit', { fabric: nameOf(block, fabric), size, measure: block.measure.unit })
-  return { code: 'print', at: first === undefined ? [0, 0] : placeOf(first), units, message: said }
+  const reason = message('print-turned-to-fit', { fabric: nameOf(block, fabric), size, measure: block.measure.unit })
+  return { code: 'print', at: first === undefined ? [0, 0] : placeOf(first), units, message: reason }
 }
 
 /** One row for each different piece; squares that several units share are rounded up once. */

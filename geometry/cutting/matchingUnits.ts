@@ -1,5 +1,5 @@
 /**
- * Which units are alike: turned, they look the same; they are made by the same method, and cut larger by the same amount.
+ * Which units match: turned, they look the same; they are made by the same method, and cut larger by the same amount.
  *
  * In      a block that has been read.
  * Out     groups of units, with their finished size at turn 0 and the method that makes them.
@@ -77,7 +77,7 @@ export function twoByTwo({ fabrics }: Unit): boolean {
   return pair('top', 'right') === pair('bottom', 'left')
 }
 
-/** Cheap to make, and the same only for units that are certainly alike: saves drawing most units of a large block. */
+/** Cheap to make, and the same only for units that certainly match: saves drawing most units of a large block. */
 function plainKey(unit: Unit): string {
   const fabrics = Object.entries(unit.fabrics).join()
   if (unit.kind === 'polygon') return JSON.stringify([unit.kind, unit.corners, fabrics, unit.method])

@@ -71,8 +71,8 @@ export function printAdvice(matching: MatchingUnits, row: UnitRow, { fabrics: of
   const names = fabrics.map((fabric) => ofBlock.find(({ id }) => id === fabric)?.name ?? fabric)
   const ids = units.map(({ id }) => id)
   const named = ids.length <= FEW_IDS && ids.length < matching.units.length ? ids : []
-  const said = message('print-turned', { fabrics: names, how, units: units.length, of: matching.units.length, named })
-  return [{ code: 'print', at: placeOf(first), units: ids, message: said }]
+  const reason = message('print-turned', { fabrics: names, how, units: units.length, of: matching.units.length, named })
+  return [{ code: 'print', at: placeOf(first), units: ids, message: reason }]
 }
 
 /** Up to this many units are named by their ids. */

@@ -115,11 +115,11 @@ function differenceAt(place: Place, held: ReadonlySet<string>): SewnDifference {
   const { laid, sewn, need, has } = place
   const { low } = boxOf(laid)
   const how: MovedHow = sewn === null ? 'missing' : need === has ? 'turned' : isMirrored(place) ? 'mirrored' : held.has(need) ? 'swapped' : 'other'
-  const said =
+  const reason =
     how === 'turned'
       ? message('unit-turned', { unit: laid.id, quarters: sewn === null ? 0 : quartersTo(sewn, laid) })
       : message(`unit-${how}`, { unit: laid.id })
-  return { at: [toFile(low[0]), toFile(low[1])], laid: laid.id, sewn: sewn?.id ?? null, how, message: said }
+  return { at: [toFile(low[0]), toFile(low[1])], laid: laid.id, sewn: sewn?.id ?? null, how, message: reason }
 }
 
 interface Cycle {

@@ -32,7 +32,7 @@ export interface LaidEdge {
   readonly length: Rational
 }
 
-/** Edges top, right, bottom, left of a block turned so many quarter turns clockwise. */
+/** The top, right, bottom and left edges of a block after `turn` quarter turns clockwise. */
 export function turnedEdges({ edges, width, height }: ShownEdges, turn: Turn, toward: readonly Toward[]): readonly LaidEdge[] {
   return [0, 1, 2, 3].map((side) => {
     const own = (side - turn + 4) % 4

@@ -1,8 +1,8 @@
 /**
- * Which seams lie in the same place in matching units. If the block says so (`pressAlike`), they are pressed alike.
+ * Which seams lie in the same place in matching units. If the block says so (`pressAlike`), they are pressed the same way.
  *
  * In      the laid block, its plane and seams, and which side of each lies clockwise.
- * Out     for each seam inside a unit that has others like it, its group of matching seams; null for all other seams. Units are alike when turning
+ * Out     for each seam inside a unit that has others like it, its group of matching seams; null for all other seams. Units match when turning
  *         one gives the other: the same fabrics in the same places, the same seams, the same method and the same choice about pressing.
  */
 import type { Laid } from '../block/lay.ts'

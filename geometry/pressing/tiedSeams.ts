@@ -1,7 +1,7 @@
 /**
  * Seams that are tied to each other, directly or through others: pressing one decides the rest.
  *
- * In      the crossings of a plan, the constraint of each seam, and which seams are pressed alike.
+ * In      the crossings of a plan, the constraint of each seam, and which seams are pressed the same way.
  * Out     the group of each seam, and the seams of each group.
  */
 import { tiesOf } from './press.ts'

@@ -1,5 +1,5 @@
 /**
- * Stitched lines as screens and pages draw them: routes and fills alike, places in cells as doubles.
+ * Stitched lines as screens and pages draw them: both routes and fills, with places in cells as doubles.
  */
 import { parseRational, type Rational, toNumber } from '../exact/rational.ts'
 import type { Ditch, ReportPoint } from '../values/report.ts'

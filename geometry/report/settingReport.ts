@@ -139,20 +139,20 @@ function reasons(
   inside: number,
 ): Message[] {
   const clashes = meetings.filter(({ verdict }) => verdict === 'clashes')
-  const said: Message[] = []
+  const messages: Message[] = []
   const byHand = turns !== undefined
-  if (chosen.clashes === 0) said.push(message('copies-nest'))
+  if (chosen.clashes === 0) messages.push(message('copies-nest'))
   else {
     const through = clashes.filter(({ seams: [one, other] }) => one?.split('/')[1] === other?.split('/')[1]).length
-    said.push(message('copies-clash', { clashes: chosen.clashes }))
-    if (through > 0 && !byHand && turn === 'none' && press === 'same') said.push(message('copies-clash-through', { clashes: through }))
-    if (rulesLifted !== null) said.push(message('copies-clash-by-rule', { clashes: rulesLifted }))
-    if (chosen.clashes > chosen.atLeast) said.push(message('copies-searched-in-bands', { atLeast: chosen.atLeast }))
-    else if (byHand && press === 'free') said.push(message('copies-pressing-proved'))
-    else if (!byHand && (turn === 'free' || press === 'free')) said.push(message('copies-proved'))
+    messages.push(message('copies-clash', { clashes: chosen.clashes }))
+    if (through > 0 && !byHand && turn === 'none' && press === 'same') messages.push(message('copies-clash-through', { clashes: through }))
+    if (rulesLifted !== null) messages.push(message('copies-clash-by-rule', { clashes: rulesLifted }))
+    if (chosen.clashes > chosen.atLeast) messages.push(message('copies-searched-in-bands', { atLeast: chosen.atLeast }))
+    else if (byHand && press === 'free') messages.push(message('copies-pressing-proved'))
+    else if (!byHand && (turn === 'free' || press === 'free')) messages.push(message('copies-proved'))
   }
-  if (inside > 0) said.push(message('clashes-inside', { clashes: inside }))
-  return byHand ? said : [...said, ...ruleOfThumb(shown, chosen, turn, press)]
+  if (inside > 0) messages.push(message('clashes-inside', { clashes: inside }))
+  return byHand ? messages : [...messages, ...ruleOfThumb(shown, chosen, turn, press)]
 }
 
 /** The printed rule of thumb for blocks with an odd or even number of units a side, and where the geometry differs from it. */

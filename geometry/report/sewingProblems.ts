@@ -22,9 +22,9 @@ export function sewingProblems(sewing: Sewing, plan: PressedPlan): Problem[] {
 function crookedSeams(sewing: Sewing, { seams }: PressedPlan): Problem[] {
   return seams.flatMap((seam): Problem[] => {
     if (seam.kind === 'straight') return []
-    const said = message(seam.kind === 'partial' ? 'seam-partial' : 'seam-set-in')
+    const reason = message(seam.kind === 'partial' ? 'seam-partial' : 'seam-set-in')
     const at = placeOf(sewing, seam.path[seam.bends[0] ?? 0] as number)
-    return [{ code: 'not-straight', at, units: unitsBeside(sewing, seam), message: said }]
+    return [{ code: 'not-straight', at, units: unitsBeside(sewing, seam), message: reason }]
   })
 }
 

@@ -44,8 +44,8 @@ export class UnitTurns {
     return sameView(own).flatMap(({ turn, mirror }): Fix[] => {
       const after = this.clashesWith(unit, { ...own, turn, mirror })
       if (after === null || !isFixed(this.before, after, clashPlace(this.laid, this.plane, crossing))) return []
-      const said = message(mirror === (own.mirror === true) ? 'sew-turned' : 'sew-mirrored', { unit: own.id })
-      return [{ do: 'turn', what: own.id, message: said, turn, mirror }]
+      const reason = message(mirror === (own.mirror === true) ? 'sew-turned' : 'sew-mirrored', { unit: own.id })
+      return [{ do: 'turn', what: own.id, message: reason, turn, mirror }]
     })
   }
 

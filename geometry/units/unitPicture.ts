@@ -16,8 +16,8 @@ interface SeenPatch {
   readonly corners: readonly ExactPoint[]
 }
 
-const said = ([x, y]: ExactPoint): string => `${x.n}/${x.d},${y.n}/${y.d}`
-const outline = (corners: readonly ExactPoint[]): string => corners.map(said).sort().join(' ')
+const textOf = ([x, y]: ExactPoint): string => `${x.n}/${x.d},${y.n}/${y.d}`
+const outline = (corners: readonly ExactPoint[]): string => corners.map(textOf).sort().join(' ')
 
 const patchesOf = (unit: Unit): readonly SeenPatch[] =>
   unit.kind === 'polygon' ? [{ name: 'patch', corners: unit.corners.map(exactPoint) }] : shapeOf(unit).patches
@@ -43,7 +43,7 @@ const seen = ({ fabrics }: Unit, outlines: Outlines[number]): string =>
     .sort()
     .join(';')
 
-/** The view of a unit in its box, turned so many quarters clockwise. */
+/** The view of a unit in its box after `turn` further quarter turns clockwise. */
 export const viewOf = (unit: Unit, turn: Turn = 0): string => seen(unit, outlinesOf(unit)[turn] as Outlines[number])
 
 /** The least of the four turned views, as text. */

@@ -40,7 +40,7 @@ describe('the symmetry of a block', () => {
   })
 })
 
-/** Every colouring of the wings by so many fabrics, up to turning and mirroring: the mean number that a symmetry leaves as they are (Burnside). */
+/** How many colourings of the wings there are with a number of fabrics, up to turning and mirroring: the mean number that a symmetry leaves as they are (Burnside). */
 function burnside(fabrics: number): number {
   // Cycles of the eight wings under each of the eight symmetries of a square: 8; quarter turns 2 each, half turn 4; four mirrors 4 each.
   return [8, 2, 2, 4, 4, 4, 4, 4].reduce((sum, cycles) => sum + fabrics ** cycles, 0) / 8
@@ -88,7 +88,7 @@ describe('colourings of a star', () => {
   })
 })
 
-/** A block of any layout, with the maker's wishes. */
+/** A block of any layout, with a request for colourings. */
 const anyBlock = fc
   .record({ seed: fc.integer({ min: 1, max: 10_000 }), columns: fc.constantFrom(2, 3), rows: fc.constantFrom(2, 3) })
   .map(({ seed, columns, rows }): Block => blockOf(columns, rows, tiling(sequence(seed), columns, rows)))

@@ -4,7 +4,7 @@ import { type Budget, fractionalCover, type Walk } from '../../geometry/solvers/
 import { sequence } from '../help.ts'
 import { COLOURINGS, demandOfColouring, geeseOf, programOf, solvedCover, tableOf } from './covers.ts'
 
-/** What the batches make less what is asked for: nothing may be lacking. Then their number. */
+/** What the batches make less what is needed: nothing may be missing. Then their number. */
 function numberOf(wanted: readonly Wings[], { batches }: ReturnType<typeof leastBatches>): number {
   const made = new Map<string, number>()
   for (const batch of batches) {
@@ -19,7 +19,7 @@ function numberOf(wanted: readonly Wings[], { batches }: ReturnType<typeof least
   return batches.length
 }
 
-/** Demands from the table, so many apart. */
+/** Demands from the table, at even intervals. */
 function* every(apart: number, { least, demandAt }: ReturnType<typeof tableOf>): Generator<{ demand: Int32Array; least: number }> {
   for (let index = 1; index < least.length; index += apart) yield { demand: demandAt(index), least: least[index] as number }
 }

@@ -1,4 +1,4 @@
-/** Border strips in the cut list: what they are called, and what is told apart. */
+/** Border strips in the cut list: their names, and which of them are separate rows. */
 import { describe, expect, it } from 'vitest'
 import { type Block, report } from '../../geometry/index.ts'
 import { cutListText } from '../../geometry/writing/cutListText.ts'

@@ -1,4 +1,4 @@
-/** The batch solver is asked once for each problem, and only where the problem is another. */
+/** The batch solver runs once for each problem, and again only for a different problem. */
 import { describe, expect, it } from 'vitest'
 import { cachedCovers } from '../../geometry/cutting/batches/coverCache.ts'
 import { cutListCache } from '../../geometry/cutting/cutListCache.ts'

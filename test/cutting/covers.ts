@@ -60,7 +60,7 @@ export function programOf(fabrics: number, demand: Int32Array): string {
   ].join('')
 }
 
-/** What the solver finds within so many seconds, and whether it says that none is less. */
+/** The solver's result within a number of seconds, and whether it is proved to be the least. */
 export function solvedCover(program: string, seconds = Number.POSITIVE_INFINITY): { readonly number: number; readonly proved: boolean } {
   // Batches are whole: with less than one between the best found and the best possible, the best is found.
   const limit = Number.isFinite(seconds) ? { time_limit: seconds } : {}

@@ -180,7 +180,7 @@ describe('geese', () => {
         ] as Spot[]
       ).map(place)
       const cloths = ['goose', `p${quarter + 1}`, `p${((quarter + 1) % 4) + 1}`]
-      // At the tip a wing goes as far as the cut along the other seam, and no farther.
+      // At the tip a wing runs as far as the cut along the other seam, and no farther.
       const cutOff = sidesOf(patches[0] as Spot[]).map(({ n, at }) => ({ n, at: at - seam }))
       const needs = patches.map((patch, index) => {
         const whole = withAllowances(patch, outline, seam)
@@ -224,7 +224,7 @@ describe('geese', () => {
   )
 })
 
-/** Every way to give each of so many things one of so many numbers. */
+/** Every way to give each of a number of things one of several numbers. */
 const everyWay = (things: number, many: number): number[][] =>
   things === 0 ? [[]] : everyWay(things - 1, many).flatMap((before) => Array.from({ length: many }, (_, one) => [...before, one]))
 
@@ -248,9 +248,9 @@ const uprightBy = (layers: readonly Layer[], directions: Readonly<Record<string,
   )
 
 /** The most units that lie as drawn: every way to lay the squares, every unit in every place. `ways`: quarters from as sewn to as drawn. */
-function mostUpright(goes: readonly Upright[], drawn: readonly number[], quartersTo: (unit: number, place: number) => number): number {
+function mostUpright(runs: readonly Upright[], drawn: readonly number[], quartersTo: (unit: number, place: number) => number): number {
   let most = 0
-  for (const upright of goes)
+  for (const upright of runs)
     for (const order of ordersOf([...upright.keys()])) {
       const right = drawn.filter((_, place) => upright[order[place] as number]?.has(quartersTo(order[place] as number, place) % 4)).length
       most = Math.max(most, right)
@@ -289,8 +289,8 @@ describe('prints', () => {
           ...(['rising', 'falling'] as const).map((leaning) => {
             // As sewn, `a` lies at the top left and at the bottom right; along the other diagonal at the bottom left and at the top right.
             const lies = leaning === 'rising' ? [0, 2] : [3, 1]
-            const goes = sewn.filter((one) => one.leaning === leaning).map(({ upright }) => upright)
-            return mostUpright(goes, drawn, (unit, place) => (drawn[place] as number) - (lies[unit] as number) + 4)
+            const runs = sewn.filter((one) => one.leaning === leaning).map(({ upright }) => upright)
+            return mostUpright(runs, drawn, (unit, place) => (drawn[place] as number) - (lies[unit] as number) + 4)
           }),
         )
         const units = drawn.map(
@@ -302,12 +302,12 @@ describe('prints', () => {
   )
 
   it.each(PRINTS)('of hourglasses two at a time lie as the advice says (%o)', (directions) => {
-    const goes = everyWay(2, 4).map(([a, b]) => twoHourglasses(6, 0.25, a as Quarters, b as Quarters).map((layers) => uprightBy(layers, directions)))
+    const runs = everyWay(2, 4).map(([a, b]) => twoHourglasses(6, 0.25, a as Quarters, b as Quarters).map((layers) => uprightBy(layers, directions)))
     for (const drawn of everyWay(2, 2)) {
       // As sewn the first has `a` above and below, the second at the sides; half a turn shows the same.
       const most = Math.max(
         ...everyWay(2, 2).map((halves) =>
-          mostUpright(goes, drawn, (unit, place) => (drawn[place] as number) - unit + 2 * (halves[place] as number) + 4),
+          mostUpright(runs, drawn, (unit, place) => (drawn[place] as number) - unit + 2 * (halves[place] as number) + 4),
         ),
       )
       const fabrics = { top: 'a', right: 'b', bottom: 'a', left: 'b' }
@@ -324,7 +324,7 @@ describe('prints', () => {
       const cloths: Record<string, Direction> = {}
       if (which.goose !== undefined) cloths.goose = which.goose
       for (const square of ['p1', 'p2', 'p3', 'p4']) if (which.wings !== undefined) cloths[square] = which.wings
-      const goes = everyWay(4, 4).map((quarters) =>
+      const runs = everyWay(4, 4).map((quarters) =>
         fourGeese(7.25, 3.875, 0.25, 0, quarters as [Quarters, Quarters, Quarters, Quarters]).map((layers) => uprightBy(layers, cloths)),
       )
       const directions = { ...(which.goose === undefined ? {} : { a: which.goose }), ...(which.wings === undefined ? {} : { b: which.wings }) }
@@ -337,7 +337,7 @@ describe('prints', () => {
         [0, 2, 2, 2],
       ]) {
         // As sewn the bases lie at the top, at the right, below, at the left: turns 2, 3, 0, 1 of a goose.
-        const most = mostUpright(goes, drawn, (unit, place) => (drawn[place] as number) - unit + 2)
+        const most = mostUpright(runs, drawn, (unit, place) => (drawn[place] as number) - unit + 2)
         const units = drawn.map(
           (turn, place): Unit => ({
             id: `u${place}`,

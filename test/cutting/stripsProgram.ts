@@ -32,7 +32,7 @@ export function leastToBuy(pieces: readonly Size[], width: number, sheets: reado
   return ObjectiveValue
 }
 
-/** What the solver has after so many seconds, and whether it says that there is nothing less; null where it has nothing. */
+/** The solver's result within a number of seconds, and whether it is proved to be the least; null where it has none. */
 export function solvedWithin(program: string, seconds: number): { length: number; proved: boolean } | null {
   const { Status, ObjectiveValue } = highs.solve(program, { output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-4, time_limit: seconds })
   const known = (Status === 'Optimal' || Status === 'Time limit reached') && Number.isFinite(ObjectiveValue) && ObjectiveValue > 0

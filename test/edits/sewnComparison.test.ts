@@ -107,7 +107,7 @@ describe('the fewest moves', () => {
   })
 })
 
-/** Moves carried out by hand; a swapped unit is turned as the place asks. */
+/** Moves carried out by hand; a swapped unit is turned to fit its new place. */
 function followed(sewn: Block, laid: Block, moves: readonly Move[]): Block {
   let block: Block = structuredClone(sewn)
   for (const move of moves) {

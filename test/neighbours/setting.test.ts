@@ -65,7 +65,7 @@ describe('a star beside a copy turned a quarter', () => {
 })
 
 describe('rules of thumb', () => {
-  // [S82]: odd grids need two pressing versions set alternately, even grids nest pressed all alike.
+  // [S82]: odd grids need two pressing versions set alternately, even grids nest when all are pressed the same way.
   it('holds for the short seams of an odd grid: two versions nest, one does not', () => {
     expect(said(checker(3), 3, 3, 'none', 'same').clashes.between).toBeGreaterThan(0)
     expect(said(checker(3), 3, 3, 'none', 'alternate').clashes.between).toBe(0)

@@ -1,4 +1,4 @@
-/** Pieces that are alike: moved or turned they are, in other fabrics or as a mirror image they are not. */
+/** Matching pieces: moved or turned pieces match, those in other fabrics or mirrored do not. */
 import { describe, expect, it } from 'vitest'
 import type { Block, Unit } from '../../geometry/index.ts'
 import { countDifferent, fingerprints, repeatsOf } from '../../geometry/piecing/matchingPieces.ts'
@@ -19,7 +19,7 @@ function prints(block: Block): string[] {
 const bar = (at: readonly [number, number], size: readonly [number, number], patch: string): Unit => square(`u${at.join('-')}`, at, size, patch)
 
 describe('a piece', () => {
-  // Alike: one is the other turned, in the same fabrics. The report's format.
+  // Matching: one is the other turned, in the same fabrics. The report's format.
   const here = [bar([0, 0], [2, 1], 'a'), bar([2, 0], [1, 1], 'b')] as const
 
   it('matches wherever it lies, and turned by any number of quarters', () => {

@@ -1,4 +1,4 @@
-/** Matching units pressed alike: the general problem against trying every way, and what a maker sees of it. */
+/** Matching units pressed the same way: the general problem against trying every way, and what a maker sees of it. */
 import { describe, expect, it } from 'vitest'
 import { type Block, report, type Turn, type Unit } from '../../geometry/index.ts'
 import { type Choices, leastWays, costOfWays } from '../../geometry/solvers/elimination.ts'

@@ -1,7 +1,7 @@
 /**
  * Pressing as an integer program, and by trying every way: two judges that know nothing of chains and rings.
  *
- * In      problems: where seams meet, and what is asked of each seam.
+ * In      problems: where seams meet, and the constraint on each seam.
  * Out     for each problem its fewest clashes, then its fewest seams against their preference.
  * How     s is 0 or 1 as a seam is pressed toward its side 0 or 1; c is 1 where a pair clashes. In one problem a clash costs more than all
  *         preferences together, so the sum is least exactly where clashes are fewest, then preferences. Problems share no variable: many are

@@ -65,7 +65,7 @@ const two = (toward: readonly [number, number] | 'open'): Block =>
   blockOf(2, 1, [square('a', [0, 0]), square('b', [1, 0], [1, 1], 'b')], { press: [{ at: [1, 0.5], toward }] })
 
 describe('a seam on the ironing board', () => {
-  // Common practice, no source: right sides alike, so the two allowances show their right sides to each other.
+  // Common practice, no source: right sides together, so the two allowances show their right sides to each other.
   it('shows the wrong side of the fabric that is pressed over', () => {
     const cloth = clothOf(two([1.5, 0.5]))
     expect(pileAt(cloth, 1.03, 0.5)).toEqual(['p:2 wrong', 'p:2 right', 'p:1 wrong'])

@@ -37,7 +37,7 @@ describe('the needle along its lines', () => {
       if (needle === null || last === null) throw new Error('no needle')
       if (needle.line === last.line) expect(distanceBetween(needle.place, last.place) * cell).toBeLessThanOrEqual(0.1 + 1e-9)
       expect(needle.toward).toBeGreaterThanOrEqual(last.toward)
-      // What is stitched until the point ahead, less the way there, is the length asked for.
+      // What is stitched until the point ahead, less the way there, is the given length.
       const ahead = timed[needle.toward]
       expect((ahead?.at ?? 0) - distanceBetween(needle.place, ahead?.place as StitchPoint) * cell).toBeCloseTo(length, 9)
       last = needle
@@ -94,7 +94,7 @@ describe('the picture to scale', () => {
     const paths = pathsOf(drawn(block), 'route')
     expect(paths).toHaveLength(ditch.routes.length)
     const measured = paths.reduce((sum, path) => sum + lineLength(path), 0)
-    // Places are told to a ten-thousandth.
+    // Places are rounded to a ten-thousandth.
     expect(Math.abs(measured - ditch.length)).toBeLessThan(1e-4 * paths.reduce((sum, { points }) => sum + points.length, 0) + 1e-9)
   })
 

@@ -150,7 +150,7 @@ describe('echo lines', () => {
 
   it('part where the patch is narrow', () => {
     const [, rooms] = SHAPES.find(([name]) => name === 'two rooms and a narrow door') as [string, StitchPoint[]]
-    // The door is one wide: the first line goes through it, the second is two.
+    // The door is one wide: the first line passes through it, the second splits in two.
     expect(echoLines(rooms, 0.4)).toHaveLength(1 + 2 * 4)
   })
 

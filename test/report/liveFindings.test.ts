@@ -1,4 +1,4 @@
-/** Findings that follow the hand say after every edit exactly what is said of the block from nothing. */
+/** Live findings are, after every edit, exactly the findings of the block from nothing. */
 import fc from 'fast-check'
 import { produce } from 'immer'
 import { describe, expect, it } from 'vitest'

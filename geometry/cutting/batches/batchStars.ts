@@ -77,6 +77,6 @@ function middleOf(unit: BoxUnit): ExactPoint {
   return [add(at[0], multiply(size[0], half)), add(at[1], multiply(size[1], half))]
 }
 
-const said = ({ n, d }: Rational): string => `${n}/${d}`
-const lineName = (line: Rational, turn: number, unit: BoxUnit): string => [said(line), turn, ...sizeAtRest(unit).map(said)].join(' ')
-const placeName = ([x, y]: ExactPoint, turn: number, unit: BoxUnit): string => [said(x), said(y), turn, ...sizeAtRest(unit).map(said)].join(' ')
+const textOf = ({ n, d }: Rational): string => `${n}/${d}`
+const lineName = (line: Rational, turn: number, unit: BoxUnit): string => [textOf(line), turn, ...sizeAtRest(unit).map(textOf)].join(' ')
+const placeName = ([x, y]: ExactPoint, turn: number, unit: BoxUnit): string => [textOf(x), textOf(y), turn, ...sizeAtRest(unit).map(textOf)].join(' ')

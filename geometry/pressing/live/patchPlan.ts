@@ -46,7 +46,7 @@ export function innerEdit(before: Laid, plane: Subdivision, parts: readonly numb
   return { parts, dots: corners.map((corner) => plane.dotAt(corner) as number) }
 }
 
-/** Borders are joined to the very same piece each time. */
+/** Borders are joined to the same piece object each time. */
 export function isSame(one: Tree, other: Tree): boolean {
   if (one === other) return true
   if (typeof one === 'number' || typeof other === 'number' || one.stage !== 'border' || other.stage !== 'border') return false
