@@ -14,6 +14,10 @@ export default defineConfig({
     // What a later sheet needs is not listed in the first script: the list would weigh more than it saves, and a worker has no document to put it in.
     modulePreload: { resolveDependencies: (_, files, { hostType }) => (hostType === 'html' ? files : []) },
     // The geometry is pure: what of it only a sheet needs comes with that sheet, though all of it has one public face.
-    rolldownOptions: { treeshake: { moduleSideEffects: (id) => !id.includes('/geometry/') } },
+    rolldownOptions: {
+      treeshake: { moduleSideEffects: (id) => !id.includes('/geometry/') },
+      // Hundreds of imports name these files, and a hash cannot be compressed: short names keep a first visit light.
+      output: { chunkFileNames: ({ name }) => (name.includes('.worker') ? 'assets/[name]-[hash].js' : 'assets/[hash].js') },
+    },
   },
 })
