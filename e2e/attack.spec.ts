@@ -70,7 +70,7 @@ test(
     await button(page, 'Blocks').click()
     await page.getByRole('dialog').locator('.card.open .about').click()
     await inDialog(page, 'Make a copy').click()
-    await expect(page.getByRole('dialog').locator('.library-notice')).toContainText('is among your blocks.')
+    await expect(page.getByRole('dialog').locator('.blocks-notice')).toContainText('is among your blocks.')
     await page.getByRole('dialog').locator('.card:not(.open) .face').first().click()
     await opensAgain(page)
   },
@@ -177,7 +177,7 @@ test('a damaged block keeps nothing else from the board, and what can be read of
   await expect(notice(page)).toContainText(/damaged/)
   await button(page, 'Blocks').click()
   await inDialog(page, 'Open Hurt (copy)').and(page.locator('[aria-current=false]')).click()
-  await expect(page.getByRole('dialog').locator('.library-notice')).toHaveText(
+  await expect(page.getByRole('dialog').locator('.blocks-notice')).toHaveText(
     'Hurt (copy) is damaged: nothing of it can be read. Begin a block from one of its versions, or put it aside.',
   )
   await inDialog(page, 'Open Sound').click()

@@ -24,7 +24,7 @@ import {
 
 const dialog = (page: Page): Locator => page.getByRole('dialog', { name: 'Your blocks' })
 const inDialog = (page: Page, name: string | RegExp): Locator => dialog(page).getByRole('button', { name, exact: true })
-const told = (page: Page): Locator => dialog(page).locator('.library-notice')
+const told = (page: Page): Locator => dialog(page).locator('.blocks-notice')
 const nameField = (page: Page): Locator => page.getByRole('textbox', { name: 'Block', exact: true })
 const faces = (page: Page): Locator =>
   dialog(page)

@@ -43,7 +43,7 @@ test.describe('from units to scissors', () => {
     await expect(cutList(page)).toContainText('One batch makes these geese')
   })
 
-  test('each fabric is drawn as it is cut, and the whole quilt is reckoned', async ({ page }) => {
+  test('each fabric is drawn as it is cut, and the whole quilt is worked out', async ({ page }) => {
     await openApp(page)
     await openSheet(page, 'Cutting')
     // Each fabric's drawing comes by itself, in any order.

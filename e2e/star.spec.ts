@@ -14,7 +14,7 @@ for (const [how, handOf, { width, height }] of HANDS) {
   test.describe(how, chromiumIf(handOf !== mouse), () => {
     test.use({ viewport: { width, height }, hasTouch: handOf === finger })
 
-    test('a star is recoloured, turned, mended, cut and kept', async ({ page }) => {
+    test('a star is recoloured, turned, fixed, cut and kept', async ({ page }) => {
       const hand = handOf(page)
       await openApp(page)
       await expect(findings(page)).toContainText('All 4 meetings of seams nest.')

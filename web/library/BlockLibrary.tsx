@@ -61,7 +61,7 @@ export function BlockLibrary({ close }: { readonly close: () => void }) {
         counts={{ kept, archived: allArchived.length }}
         onClose={closeDialog}
       />
-      <div className={details === undefined ? 'library-body' : 'library-body with'}>
+      <div className={details === undefined ? 'blocks-body' : 'blocks-body with'}>
         <div className="shelf">
           {!canKeep() && <p className="hint cannot-save">{t('This browser keeps no blocks here; save the block on the board as a file.')}</p>}
           {showArchive ? <ArchiveHeader cards={allArchived} /> : <StartBlock count={kept} onOpened={closeDialog} />}

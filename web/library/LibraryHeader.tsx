@@ -12,7 +12,7 @@ interface Props {
 
 export function LibraryHeader({ search, setSearch, showArchive, setShowArchive, counts, onClose }: Props) {
   return (
-    <div className="library-header">
+    <div className="blocks-header">
       <h2 id="blocks-title">{t('Your blocks')}</h2>
       <input
         type="search"

@@ -16,7 +16,7 @@ export function LibraryNotice({ archived, onRestored }: Props) {
   const notice = useStore(({ view }) => view.notice)
   const notices = useStore(({ view }) => view.notices)
   return (
-    <div className={notice === '' && archived === null ? 'library-notice silent' : 'library-notice'}>
+    <div className={notice === '' && archived === null ? 'blocks-notice silent' : 'blocks-notice'}>
       <p role="status">
         <span key={notices}>{notice}</span>
       </p>
