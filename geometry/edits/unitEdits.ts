@@ -10,7 +10,7 @@ import { exactPoint, KIND_FACTS } from '../units/kinds.ts'
 import { boxAround, file, mirrorIn, shift, turnIn } from '../block/boxes.ts'
 import { boxOf, type ExactBox } from '../units/unitBox.ts'
 import { lengthOf } from '../block/lengthsOf.ts'
-import type { Block, Border, Fabric, FilePoint, Length, Method, Mutable, Order, Position, PressRequest, Turn, Unit } from '../values/block.ts'
+import type { Block, Border, Fabric, FilePoint, Length, Method, Mutable, Order, Position, Turn, Unit } from '../values/block.ts'
 import { type EditName, message } from '../values/messages.ts'
 
 export type { Mutable }
@@ -332,20 +332,6 @@ export const setUsableWidth = (usableWidth: Length): Edit => ({
   name: message('set-cloth-width'),
   change: (draft) => {
     draft.cloth = { ...draft.cloth, usableWidth }
-  },
-})
-
-const samePlace = (a: FilePoint, b: FilePoint): boolean => {
-  const [p, q] = [exactPoint(a), exactPoint(b)]
-  return compare(p[0], q[0]) === 0 && compare(p[1], q[1]) === 0
-}
-
-/** The maker's request for pressing the seam through a point; it replaces an earlier request at that point. */
-export const setPress = (word: PressRequest): Edit => ({
-  name: message(word.toward === 'open' ? 'press-seam-open' : 'press-seam'),
-  change: (draft) => {
-    const kept = (draft.press ?? []).filter(({ at }) => !samePlace(at as FilePoint, word.at))
-    draft.press = [...kept, JSON.parse(JSON.stringify(word)) as (typeof kept)[number]]
   },
 })
 

@@ -91,6 +91,9 @@ interface Fabrics {
   readonly fabrics: number
 }
 
+/** Which way a seam is pressed, as the block lies on the table, right side up. */
+export type PressWay = 'left' | 'right' | 'up' | 'down' | 'open' | 'proposed'
+
 /** What undo and redo call an edit. */
 interface EditNames {
   readonly 'place-units': Units
@@ -138,6 +141,10 @@ interface EditNames {
   readonly 'set-cloth-width': None
   readonly 'press-seam-open': None
   readonly 'press-seam': None
+  readonly 'press-as-proposed': { readonly seams: number }
+  /** A whole row or column, by its number: the way as it lies on the table. */
+  readonly 'press-row': { readonly line: 'row' | 'column'; readonly number: number; readonly way: PressWay }
+  readonly 'forget-press': None
   readonly 'press-units-alike': None
   readonly 'press-units-apart': None
   readonly 'lift-press-rule': None

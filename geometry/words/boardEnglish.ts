@@ -1,6 +1,6 @@
 /** English for what is said beside a block on the board: its findings and the names of its edits. All the page needs at first. */
 import { sayLength } from '../exact/lengths.ts'
-import type { BoardCode, ClashingChain, PressNotKept } from '../values/messages.ts'
+import type { BoardCode, ClashingChain, PressNotKept, PressWay } from '../values/messages.ts'
 import type { Words } from './words.ts'
 
 const NOT_KEPT: Readonly<Record<PressNotKept, string>> = {
@@ -9,6 +9,15 @@ const NOT_KEPT: Readonly<Record<PressNotKept, string>> = {
   'end-of-seam': 'that is the end of a seam; give a point between its ends',
   'neither-side': 'the point to press toward lies on neither side of the seam',
   'later-word': 'a later word of yours presses the same seam otherwise',
+}
+
+const PRESSED: Readonly<Record<PressWay, string>> = {
+  left: 'to the left',
+  right: 'to the right',
+  up: 'up',
+  down: 'down',
+  open: 'open',
+  proposed: 'as proposed',
 }
 
 const alikeChoices = (choices: number): string =>
@@ -66,7 +75,10 @@ export const boardEnglish: Words<BoardCode> = {
   'set-borders': 'change the borders',
   'set-cloth-width': 'change the width of the cloth',
   'press-seam-open': 'press a seam open',
-  'press-seam': 'press a seam to one side',
+  'press-seam': 'press a seam your way',
+  'press-as-proposed': ({ seams }) => (seams === 1 ? 'press a seam as proposed' : 'press seams as proposed'),
+  'press-row': ({ line, number, way }) => `press ${line} ${number} ${PRESSED[way]}`,
+  'forget-press': 'forget how a seam was to be pressed',
   'press-units-alike': 'press alike units alike',
   'press-units-apart': 'press each unit by itself',
   'lift-press-rule': 'lift a method’s pressing rule',

@@ -1,7 +1,7 @@
 /** German for what the geometry says. It is loaded when German is chosen. */
 import { sayLength } from '../exact/lengths.ts'
 import type { Kind, Method } from '../values/block.ts'
-import type { BattingId, BattingSize, ChartPieceId, ClashingChain, FoundValue, PressNotKept } from '../values/messages.ts'
+import type { BattingId, BattingSize, ChartPieceId, ClashingChain, FoundValue, PressNotKept, PressWay } from '../values/messages.ts'
 import type { Words } from './words.ts'
 
 /** `ist "3"`, `ist eine Liste`, `fehlt`. */
@@ -69,6 +69,15 @@ const CHART_PIECES: Readonly<Record<ChartPieceId, string>> = {
   'across-on-point': 'quer, auf der Spitze',
   'side-square': '4 Seiten: ein Quadrat, geviertelt',
   'corner-square': '2 Ecken: ein Quadrat, halbiert',
+}
+
+const PRESSED: Readonly<Record<PressWay, string>> = {
+  left: 'nach links',
+  right: 'nach rechts',
+  up: 'nach oben',
+  down: 'nach unten',
+  open: 'auseinander',
+  proposed: 'wie vorgeschlagen',
 }
 
 const NOT_KEPT: Readonly<Record<PressNotKept, string>> = {
@@ -193,7 +202,10 @@ export const germanMessages: Words = {
   'set-borders': 'die Ränder ändern',
   'set-cloth-width': 'die Stoffbreite ändern',
   'press-seam-open': 'eine Naht auseinanderbügeln',
-  'press-seam': 'eine Naht auf eine Seite bügeln',
+  'press-seam': 'eine Naht auf deine Art bügeln',
+  'press-as-proposed': ({ seams }) => (seams === 1 ? 'eine Naht wie vorgeschlagen bügeln' : 'Nähte wie vorgeschlagen bügeln'),
+  'press-row': ({ line, number, way }) => `${line === 'row' ? 'Reihe' : 'Spalte'} ${number} ${PRESSED[way]} bügeln`,
+  'forget-press': 'eine Bügelrichtung vergessen',
   'press-units-alike': 'gleiche Einheiten gleich bügeln',
   'press-units-apart': 'jede Einheit für sich bügeln',
   'lift-press-rule': 'die Bügelregel einer Methode aufheben',

@@ -265,8 +265,6 @@ describe('a named edit', () => {
     ['borders', edits.setBorders([{ finishedWidth: 2, fabric: 'd' }]), (after) => after.borders, [{ finishedWidth: 2, fabric: 'd' }]],
     ['no borders', edits.setBorders([]), (after) => 'borders' in after, false],
     ['cloth', edits.setUsableWidth(44), (after) => after.cloth, { usableWidth: 44 }],
-    ['press anew at a point', edits.setPress({ at: [0.5, 1], toward: [0.5, 1.5] }), (after) => after.press, [{ at: [0.5, 1], toward: [0.5, 1.5] }]],
-    ['press at another point', edits.setPress({ at: [1, 0.5], toward: 'open' }), (after) => after.press?.length, 2],
     ['lift a rule', edits.setPressFree(['s'], true), first, { ...block.units[0], pressFree: true }],
     ['open', edits.setPressedOpen(['s'], true), first, { ...block.units[0], open: true }],
   ])('does what it says: %s', (_, edit, look, wanted) => {

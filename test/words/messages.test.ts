@@ -25,6 +25,8 @@ const turned = ([0, 1, 2, 3] as const).map((quarters) => ({ quarters }))
 const units = [{ units: 1 }, { units: 25 }]
 const at = { unit: 'u77' }
 
+const PRESS_WAYS = ['left', 'right', 'up', 'down', 'open', 'proposed'] as const
+
 /** Parameters of each code that has any, one for each way of saying it. */
 const SAMPLES: WithParams = {
   'other-format': VALUES,
@@ -80,6 +82,8 @@ const SAMPLES: WithParams = {
   'turn-units': units,
   'mirror-units': units,
   'paste-units': units,
+  'press-as-proposed': [{ seams: 1 }, { seams: 7 }],
+  'press-row': (['row', 'column'] as const).flatMap((line) => PRESS_WAYS.map((way) => ({ line, number: 73, way }))),
   'recolour-patches': [{ patches: 1 }, { patches: 25 }],
   'add-fabrics': [{ fabrics: 1 }, { fabrics: 25 }],
   'move-turn-block': turned,
