@@ -301,6 +301,8 @@ class Reader {
 
   private unit(unit: Fields, place: string, ids: Set<string>): void {
     this.id(own(unit, 'id'), `${place}.id`, ids)
+    const name = own(unit, 'name')
+    if (name !== undefined) this.name(name, `${place}.name`)
     const kind = own(unit, 'kind')
     if (!KINDS.includes(kind as Kind)) throw new Fault(`${place}.kind`, message('not-one-of', { value: shown(kind), known: KINDS }))
     const facts = KIND_FACTS[kind as Kind]

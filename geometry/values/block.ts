@@ -55,6 +55,8 @@ export interface Fabric {
 
 interface UnitBase {
   readonly id: string
+  /** What the maker calls it; without one it is named by its kind and place. */
+  readonly name?: string
   /** Patch name → fabric id. */
   readonly fabrics: Readonly<Record<string, string>>
   readonly method?: Method

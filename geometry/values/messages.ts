@@ -5,6 +5,7 @@
  * and is not translated.
  */
 import type { Kind, Method, Turn } from './block.ts'
+import type { UnitPlace } from './unitPlace.ts'
 
 /** A message that has no parameters. */
 type None = Readonly<Record<never, never>>
@@ -82,6 +83,12 @@ interface FileFaults {
   readonly 'blocks-time': None
   readonly 'blocks-copy': None
   readonly 'blocks-copy-name': None
+}
+
+/** A unit by itself, in a sentence (`dative`: as German says it after „an“, „von“ and „zu“) or at the head of a line. */
+interface UnitNames {
+  readonly unit: { readonly place: UnitPlace; readonly dative?: true }
+  readonly 'unit-label': { readonly place: UnitPlace }
 }
 
 interface Units {
@@ -335,7 +342,17 @@ interface SettingReasons {
   readonly 'rule-of-thumb': { readonly units: number; readonly outcome: 'as-said' | 'clashes-all-the-same' | 'nests-without' }
 }
 
-export interface MessageParams extends FileFaults, EditNames, SewnComparison, CutRows, Problems, PressReasons, Proofs, Fixes, SettingReasons {}
+export interface MessageParams
+  extends FileFaults,
+    UnitNames,
+    EditNames,
+    SewnComparison,
+    CutRows,
+    Problems,
+    PressReasons,
+    Proofs,
+    Fixes,
+    SettingReasons {}
 
 export type MessageCode = keyof MessageParams
 export type EditCode = keyof EditNames
@@ -348,7 +365,7 @@ export type Message<Code extends MessageCode = MessageCode> = {
 export type EditName = Message<EditCode>
 
 /** What is said beside a block on the board: its findings and the names of its edits. The page has these words from the start. */
-export type BoardCode = keyof (EditNames & Problems & PressReasons & Proofs & Fixes)
+export type BoardCode = keyof (UnitNames & EditNames & Problems & PressReasons & Proofs & Fixes)
 export type BoardMessage = Message<BoardCode>
 
 /** A value, or the place in the file and the one message that says what to do there. */

@@ -1,6 +1,7 @@
 /** English for what is said beside a block on the board: its findings and the names of its edits. All the page needs at first. */
 import { sayLength } from '../exact/lengths.ts'
 import type { BoardCode, ClashingChain, PressNotKept, PressWay } from '../values/messages.ts'
+import { unitInEnglish, unitLabelInEnglish } from './unitEnglish.ts'
 import type { Words } from './words.ts'
 
 const NOT_KEPT: Readonly<Record<PressNotKept, string>> = {
@@ -31,6 +32,9 @@ function chainWords({ joins, length, settled, clashes }: ClashingChain): string 
 }
 
 export const boardEnglish: Words<BoardCode> = {
+  unit: ({ place }) => unitInEnglish(place),
+  'unit-label': ({ place }) => unitLabelInEnglish(place),
+
   'place-units': ({ units }) => (units === 1 ? 'place a unit' : 'lay a run of units'),
   'swap-units': 'change the places of two units',
   'align-units': 'align units',

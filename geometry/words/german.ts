@@ -2,6 +2,7 @@
 import { sayLength } from '../exact/lengths.ts'
 import type { Kind, Method } from '../values/block.ts'
 import type { BattingId, BattingSize, ChartPieceId, ClashingChain, FoundValue, PressNotKept, PressWay } from '../values/messages.ts'
+import { unitInGerman, unitLabelInGerman } from './unitGerman.ts'
 import type { Words } from './words.ts'
 
 /** `ist "3"`, `ist eine Liste`, `fehlt`. */
@@ -157,6 +158,9 @@ export const germanMessages: Words = {
   'blocks-time': 'ist keine Zeit; gib Millisekunden seit 1970 an',
   'blocks-copy': 'ist keine Fassung; gib ein Objekt in geschweiften Klammern an',
   'blocks-copy-name': 'ist kein Name; gib einen Namen in Anführungszeichen an, oder null',
+
+  unit: ({ place, dative }) => unitInGerman(place, dative === true ? 'dative' : 'other'),
+  'unit-label': ({ place }) => unitLabelInGerman(place),
 
   'place-units': ({ units }) => (units === 1 ? 'eine Einheit legen' : 'eine Folge von Einheiten legen'),
   'swap-units': 'zwei Einheiten die Plätze tauschen',

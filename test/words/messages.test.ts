@@ -6,6 +6,7 @@ import { turnUnits } from '../../geometry/edits/unitEdits.ts'
 import { readBlock, report, settingReport, writeBlock } from '../../geometry/index.ts'
 import type { Block } from '../../geometry/values/block.ts'
 import type { Message, MessageCode, MessageParams } from '../../geometry/values/messages.ts'
+import type { UnitPlace } from '../../geometry/values/unitPlace.ts'
 import { english, inEnglish } from '../../geometry/words/english.ts'
 import { germanMessages } from '../../geometry/words/german.ts'
 import { printed } from '../../geometry/words/printed.ts'
@@ -26,6 +27,17 @@ const units = [{ units: 1 }, { units: 25 }]
 const at = { unit: 'u77' }
 
 const PRESS_WAYS = ['left', 'right', 'up', 'down', 'open', 'proposed'] as const
+const PLACES: readonly UnitPlace[] = [
+  ...(['square', 'rectangle', 'hst', 'hourglass', 'goose', 'diamond', 'cornered', 'strips', 'half-rectangle', 'polygon'] as const).map(
+    (noun): UnitPlace => ({ type: 'only', noun }),
+  ),
+  ...(['top', 'right', 'bottom', 'left', 'topLeft', 'topRight', 'bottomRight', 'bottomLeft', 'centre'] as const).map(
+    (side): UnitPlace => ({ type: 'side', noun: 'goose', side }),
+  ),
+  { type: 'row', noun: 'square', row: 14 },
+  { type: 'row', noun: 'hst', row: 14, nth: 1 },
+  { type: 'row', noun: 'square', row: 31, nth: 22 },
+]
 
 /** Parameters of each code that has any, one for each way of saying it. */
 const SAMPLES: WithParams = {
@@ -73,6 +85,8 @@ const SAMPLES: WithParams = {
   'too-few-corners': [{ count: 2 }],
   'too-many-corners': counted,
   'other-blocks-format': [{ format: 'f55' }],
+  unit: PLACES.flatMap((place) => [{ place }, { place, dative: true as const }]),
+  'unit-label': PLACES.map((place) => ({ place })),
   'place-units': units,
   'resize-units': units,
   'replace-units': units,
