@@ -17,6 +17,11 @@ const KEYS_TO_COLOURS: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
   layers: lazy(async () => ({ default: (await import('../views/LayersKey.tsx')).LayersKey })),
 }
 
+/** Below the board in a view. */
+const UNDER_BOARD: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
+  pressing: lazy(async () => ({ default: (await import('../board/pressing/PressingBar.tsx')).PressingBar })),
+}
+
 /** Views that show something else than the board: nothing can be arranged there. */
 const INSTEAD_OF_BOARD: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
   order: lazy(async () => ({ default: (await import('../views/SewingOrder.tsx')).SewingOrder })),
@@ -46,16 +51,23 @@ export function BoardArea() {
 
 function BoardOrView() {
   const mode = useStore(({ view }) => view.mode)
-  const [View, ColourKey] = [INSTEAD_OF_BOARD[mode], KEYS_TO_COLOURS[mode]]
+  const [View, ColourKey, Under] = [INSTEAD_OF_BOARD[mode], KEYS_TO_COLOURS[mode], UNDER_BOARD[mode]]
   if (View === undefined)
     return (
-      <Board>
-        {ColourKey !== undefined && (
-          <LazyPanel key={mode}>
-            <ColourKey />
+      <>
+        <Board>
+          {ColourKey !== undefined && (
+            <LazyPanel key={mode}>
+              <ColourKey />
+            </LazyPanel>
+          )}
+        </Board>
+        {Under !== undefined && (
+          <LazyPanel>
+            <Under />
           </LazyPanel>
         )}
-      </Board>
+      </>
     )
   return (
     <LazyPanel key={mode} fallback={<div className="board" />}>

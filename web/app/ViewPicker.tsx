@@ -5,6 +5,7 @@ import { t } from '../words/words.ts'
 const VIEWS: readonly (readonly [ViewMode, () => string])[] = [
   ['cloth', () => t('Cloth')],
   ['value', () => t('Value')],
+  ['pressing', () => t('Pressing')],
   ['wrong', () => t('Wrong side')],
   ['layers', () => t('Layers of cloth')],
   ['order', () => t('Sewing order')],

@@ -4,7 +4,8 @@
  * It draws what there is and feeds what happens to the hand: what a press, a drag, a tap or the wheel means is in `hand/`, what a key means in `keys/`.
  * Everything that a pointer does, keys do too.
  */
-import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react'
+import { lazy, type ReactNode, useEffect, useMemo, useRef, useState } from 'react'
+import { LazyPanel } from '../controls/LazyPanel.tsx'
 import { useStore, useFindings } from '../document/store.ts'
 import { useInk } from '../drawing/useInk.ts'
 import { t } from '../words/words.ts'
@@ -20,6 +21,10 @@ import { type ShownBlock, useFabricLayer, useLayers, useMarksLayer } from './lay
 import { SelectionBar } from './SelectionBar.tsx'
 import { useElementSize } from './useElementSize.ts'
 
+const SeamOptions = lazy(async () => ({ default: (await import('./pressing/SeamOptions.tsx')).SeamOptions }))
+
+const seamOptionId = (join: string | null): string | undefined => (join === null ? undefined : `seam-${join}`)
+
 /** Milliseconds of rest before the indexes that a press needs are made. */
 const REST = 100
 
@@ -31,13 +36,17 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   const size = useElementSize(board, [640, 560])
   const shown = useShownBlock()
   const { block, report, view } = shown
-  const { zoom, pan, mode, cursor, selected, tool } = view
+  const { zoom, pan, mode, cursor, selected, tool, seam } = view
+  const pressing = mode === 'pressing'
   const { hand, listeners } = useHand(board, size)
   const frame = useMemo(() => boardFrame(block, { zoom, pan, mode }, size), [block, zoom, pan, mode, size])
 
   const { ink, paper } = useInk()
   const marks = showsMeetings(view)
-  const marksScene = useMemo<MarksScene>(() => ({ report, marks, frame, size, ink, paper }), [report, marks, frame, size, ink, paper])
+  const marksScene = useMemo<MarksScene>(
+    () => ({ report, marks, pressing, seam, frame, size, ink, paper }),
+    [report, marks, pressing, seam, frame, size, ink, paper],
+  )
   const layers = useLayers(canvas, shown, size)
   const folded = useFabricLayer(layers, shown, frame, size)
   useMarksLayer(layers, shown, marksScene)
@@ -61,7 +70,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
         role="application"
         aria-label={t('Board: {block}, {columns} by {rows} cells', { block: block.name, columns: block.grid.columns, rows: block.grid.rows })}
         aria-describedby="board-how"
-        aria-activedescendant={cellId(cursor)}
+        aria-activedescendant={pressing ? seamOptionId(seam) : cellId(cursor)}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed below it
         tabIndex={0}
         {...listeners}
@@ -74,9 +83,17 @@ export function Board({ children }: { readonly children?: ReactNode }) {
       >
         <div ref={canvas} />
         <p id="board-how" className="unseen">
-          {t('Arrows walk over the cells, Enter chooses. All keys are listed under Keys.')}
+          {pressing
+            ? t('Arrow keys go from seam to seam, Enter presses one the other way, then open, then as proposed.')
+            : t('Arrows walk over the cells, Enter chooses. All keys are listed under Keys.')}
         </p>
-        <CellGrid block={block} cursor={cursor} selected={selected} />
+        {pressing ? (
+          <LazyPanel>
+            <SeamOptions />
+          </LazyPanel>
+        ) : (
+          <CellGrid block={block} cursor={cursor} selected={selected} />
+        )}
       </div>
     </div>
   )

@@ -119,6 +119,8 @@ export interface DrawnSeam {
   /** The middle of the seam, and the direction (one cell long) in which its allowances lie; null where they lie open. */
   readonly middle: Point
   readonly lies: Point | null
+  /** The direction across it in which its arrow points, one cell long. */
+  readonly across: Point
 }
 
 /** Where along a seam its number can be, the best place first. */
@@ -144,7 +146,7 @@ function seamsCache(report: Findings): DrawnSeam[] {
     const lies: Point | null = toward === 'open' ? null : toward === join.clockwise ? clockwise : [-clockwise[0], -clockwise[1]]
     // Off the middle if something meets there, so that the number hides no mark.
     const part = PLACES.find((along) => !busy.has(pointKey([ax + (bx - ax) * along, ay + (by - ay) * along]))) ?? 0.5
-    return { join, number: index + 1, points, middle: [ax + (bx - ax) * part, ay + (by - ay) * part], lies }
+    return { join, number: index + 1, points, middle: [ax + (bx - ax) * part, ay + (by - ay) * part], lies, across: lies ?? clockwise }
   })
 }
 

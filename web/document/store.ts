@@ -18,7 +18,7 @@ import { applyEdit, type History, type Step, redoStep, replaceBlock, undoStep, n
 /** What a drag over the board means. */
 export type DragTool = 'hand' | 'box' | 'loop' | 'patch'
 
-export type ViewMode = 'cloth' | 'value' | 'wrong' | 'layers' | 'order' | 'quilting' | 'setting'
+export type ViewMode = 'cloth' | 'value' | 'pressing' | 'wrong' | 'layers' | 'order' | 'quilting' | 'setting'
 /** The sheets beside the board. */
 export type SheetName = 'block' | 'findings' | 'colour' | 'cutting' | 'quilting' | 'setting' | 'booklet'
 
@@ -46,6 +46,8 @@ export interface ViewState {
   readonly requestedFinding: string | null
   /** How many joins have been made, where the block is shown being sewn step by step. */
   readonly step: number
+  /** The seam that is selected among the pressing arrows, by the id of its join. */
+  readonly seam: string | null
   readonly cursor: readonly [number, number]
   readonly tool: DragTool
   /** Whether things snap to half cells too. */
@@ -116,6 +118,7 @@ const START: ViewState = {
   pointedLines: null,
   requestedFinding: null,
   step: 0,
+  seam: null,
   cursor: [0, 0],
   tool: 'hand',
   repeat: 'off',
@@ -195,6 +198,7 @@ export function openHistory(history: History): void {
     pointedLines: null,
     requestedFinding: null,
     step: 0,
+    seam: null,
     cursor: [0, 0],
     corners: [],
     zoom: 1,

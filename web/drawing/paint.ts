@@ -2,6 +2,7 @@
 import type { Point } from '../document/shapes.ts'
 import { UNKNOWN_COLOUR } from './fabricParts.ts'
 import { MARKS } from './marks.ts'
+import { drawPressArrow } from './pressArrow.ts'
 import { type ViewDrawing, type DrawingPart, type PathPen, tracePart, type PartType } from './viewDrawing.ts'
 
 export interface PaintContext {
@@ -53,8 +54,11 @@ const PAINTERS: Readonly<Record<PartType, Painter>> = {
     stroke(pen, part, context, PALE, 6, 1)
     stroke(pen, part, context, WARM, 3, 1)
   },
-  wedge: (pen, part, context) => each(part, context, (x, y) => wedge(pen, x, y, directionOf(part, context))),
-  bars: (pen, part, context) => each(part, context, (x, y) => bars(pen, x, y, directionOf(part, context))),
+  press: (pen, part, context) => {
+    const { open = false, asked = false } = part
+    const way = directionOf(part, context)
+    each(part, context, (x, y) => drawPressArrow(pen, { at: [x, y], way, open, asked, size: Math.max(8, Math.min(15, context.scale * 0.2)) }))
+  },
   number: (pen, part, context) => each(part, context, (x, y) => badge(pen, x, y, part.text ?? '')),
   mark: (pen, part, context) => each(part, context, (x, y) => mark(pen, x, y, part, context)),
   stretch: (pen, part, context) => {
@@ -134,30 +138,6 @@ function directionOf({ toward = [0, 1] }: DrawingPart, { toPixels }: PaintContex
   const [from, to] = [toPixels(0, 0), toPixels(...toward)]
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1
   return [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
-}
-
-function wedge(pen: Canvas, x: number, y: number, [nx, ny]: Point): void {
-  pen.beginPath()
-  pen.moveTo(x + nx * 26, y + ny * 26)
-  pen.lineTo(x + nx * 13 - ny * 9, y + ny * 13 + nx * 9)
-  pen.lineTo(x + nx * 13 + ny * 9, y + ny * 13 - nx * 9)
-  pen.closePath()
-  outlined(pen, WARM)
-}
-
-function bars(pen: Canvas, x: number, y: number, [nx, ny]: Point): void {
-  for (const sign of [1, -1])
-    for (const [colour, width] of [
-      [PALE, 7],
-      [WARM, 3],
-    ] as const) {
-      pen.beginPath()
-      pen.moveTo(x + nx * 17 * sign - ny * 7, y + ny * 17 * sign + nx * 7)
-      pen.lineTo(x + nx * 17 * sign + ny * 7, y + ny * 17 * sign - nx * 7)
-      pen.strokeStyle = colour
-      pen.lineWidth = width
-      pen.stroke()
-    }
 }
 
 function badge(pen: Canvas, x: number, y: number, text: string): void {

@@ -20,9 +20,8 @@ export type PartType =
   /** The outline of the two sides that are being joined; the seam that joins them. */
   | 'round'
   | 'join'
-  /** The way an allowance is pressed; a seam pressed open; a number in a badge. */
-  | 'wedge'
-  | 'bars'
+  /** The way a seam is pressed; a number in a badge. */
+  | 'press'
   | 'number'
   /** A meeting, by its verdict; a stretch of an edge between two copies where seams clash. */
   | 'mark'
@@ -48,8 +47,10 @@ export interface DrawingPart {
   /** Open lines. */
   readonly lines?: readonly (readonly Point[])[]
   readonly points?: readonly Point[]
-  /** For a wedge or bars: the direction across the seam, one cell long. */
+  /** How a seam is pressed: the direction across it, one cell long; whether it lies open; whether that is the maker's own choice. */
   readonly toward?: Point
+  readonly open?: boolean
+  readonly asked?: boolean
 }
 
 export type ViewDrawing = readonly DrawingPart[]

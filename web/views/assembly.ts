@@ -185,6 +185,9 @@ function draw(
   ]
 }
 
+/** How far from its number a seam's arrow lies, as a part of the seam. */
+const BESIDE = 0.22
+
 /** The current join: its line on both sides, its number, and the side that its seam allowances lie on. */
 function joinParts(report: Findings, { sides, across }: Tree, step: number, shifts: readonly Point[]): DrawingPart[] {
   const join = report.joins[step - 1]
@@ -198,7 +201,15 @@ function joinParts(report: Findings, { sides, across }: Tree, step: number, shif
   const way = across[step - 1] as Point
   const { toward } = join.press
   const together = Math.hypot(middles[0][0] - middles[1][0], middles[0][1] - middles[1][1]) < 1e-9
-  const press: DrawingPart =
-    toward === 'open' ? { type: 'bars', points: [at], toward: way } : { type: 'wedge', points: [at], toward: toward === 1 ? way : [-way[0], -way[1]] }
+  // Across the seam, beside its number.
+  const [[ax, ay], [bx, by]] = lines[0] as [Point, Point]
+  const beside: Point = [at[0] + (bx - ax) * BESIDE, at[1] + (by - ay) * BESIDE]
+  const press: DrawingPart = {
+    type: 'press',
+    points: [beside],
+    toward: toward === 0 ? [-way[0], -way[1]] : way,
+    open: toward === 'open',
+    asked: join.press.rule === 'asked',
+  }
   return [{ type: 'join', lines: together ? [lines[0]] : lines }, ...(together ? [press] : []), { type: 'number', points: [at], text: String(step) }]
 }

@@ -46,10 +46,15 @@ export function drawPreview({ block, pressed, units }: Preview): ViewDrawing {
 export function drawBlockPreview(preview: Preview): ViewDrawing {
   const pieces = patchShapes(preview.report.patches)
   const patches = pieces.map(({ fabric, unit, name, corners }) => ({ fabric, unit, name, outline: corners }))
-  const wedges = preview.pressed.map(({ middle, points, lies }): DrawingPart => {
-    const [[ax, ay], [bx, by]] = points as readonly [Point, Point]
-    return lies === null ? { type: 'bars', points: [middle], toward: [ay - by, bx - ax] } : { type: 'wedge', points: [middle], toward: lies }
-  })
+  const arrows = preview.pressed.map(
+    ({ middle, across, lies, join }): DrawingPart => ({
+      type: 'press',
+      points: [middle],
+      toward: across,
+      open: lies === null,
+      asked: join.press.rule === 'asked',
+    }),
+  )
   const marks = (['nests', 'clashes'] as const).flatMap((verdict): DrawingPart[] => {
     const points = preview.report.meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => pointOf(at))
     return points.length === 0 ? [] : [{ type: 'mark', verdict, points }]
@@ -58,7 +63,7 @@ export function drawBlockPreview(preview: Preview): ViewDrawing {
     ...fabricParts(preview.block, patches),
     { type: 'edge', outlines: patches.map(({ outline }) => outline) },
     ...drawPreview(preview),
-    ...wedges,
+    ...arrows,
     ...marks,
   ]
 }

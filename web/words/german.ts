@@ -1131,4 +1131,33 @@ export const german: Catalogue = {
   'from anywhere: to the next part of the page, to the one before': 'von überall: zum nächsten Teil der Seite, zum vorigen',
   '{name} is number {n} of the list now.': '{name} ist jetzt Nummer {n} der Liste.',
   '{version} is taken away.': '{version} ist weggenommen.',
+
+  Pressing: 'Bügeln',
+  'Seam {number}: {sew} {pressed}': 'Naht {number}: {sew} {pressed}',
+  'Press this seam': 'Diese Naht bügeln',
+  'Pressed open.': 'Auseinandergebügelt.',
+  'Pressed open: your choice.': 'Auseinandergebügelt: deine Wahl.',
+  'Pressed {way}, as proposed.': '{way} gebügelt, wie vorgeschlagen.',
+  'Pressed {way}: your choice.': '{way} gebügelt: deine Wahl.',
+  up: 'nach oben',
+  down: 'nach unten',
+  'to the left': 'nach links',
+  'to the right': 'nach rechts',
+  'up and to the left': 'nach links oben',
+  'up and to the right': 'nach rechts oben',
+  'down and to the left': 'nach links unten',
+  'down and to the right': 'nach rechts unten',
+  'to the other side': 'auf die andere Seite',
+  open: 'auseinander',
+  'as proposed': 'wie vorgeschlagen',
+  'An arrow points to the side the seam allowances are pressed to. Tap it to turn it, again to press the seam open, again to go back to what is proposed.':
+    'Ein Pfeil zeigt, wohin die Nahtzugaben gebügelt werden. Tippe ihn an, um ihn umzudrehen, noch einmal für auseinandergebügelt, noch einmal für den Vorschlag.',
+  'Fill the grid first: then every seam has an arrow here.': 'Fülle zuerst das Raster: Dann hat hier jede Naht einen Pfeil.',
+  'Arrow keys go from seam to seam, Enter presses one the other way, then open, then as proposed.':
+    'Die Pfeiltasten gehen von Naht zu Naht, Enter bügelt sie andersherum, dann auseinander, dann wie vorgeschlagen.',
+  'Arrows, Enter, T, O, Delete': 'Pfeile, Enter, T, O, Entf',
+  'in Pressing: go to a seam; press it anew, the other way, open, as proposed':
+    'beim Bügeln: zu einer Naht gehen; sie neu bügeln, andersherum, auseinander, wie vorgeschlagen',
+  'The seams of so large a block are still being worked out. Try again in a moment.':
+    'Die Nähte eines so großen Blocks werden noch ausgerechnet. Versuch es gleich noch einmal.',
 }

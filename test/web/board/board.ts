@@ -19,6 +19,8 @@ export const contextOf = (block: Block, more: Partial<HandContext> = {}): HandCo
   document: block,
   report: null,
   showsMeetings: false,
+  pressing: false,
+  seam: null,
   selected: [],
   tool: 'hand',
   unitInHand: null,

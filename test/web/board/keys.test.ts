@@ -25,7 +25,8 @@ const goose: Unit = { id: 'g', kind: 'goose', at: [0, 0], size: [2, 1], fabrics:
 function type(key: string, more: Partial<KeyPress> = {}): void {
   const { history, view } = getState()
   const command = keyCommand(press(key, more), contextOf(history.block, { tool: view.tool, selected: view.selected }))
-  if (command === null || command.type === 'zoom') throw new Error(`${key} means nothing here`)
+  if (command === null || command.type === 'zoom' || command.type === 'stepSeam' || command.type === 'pressSeam')
+    throw new Error(`${key} means nothing here`)
   runKeyCommand(command)
 }
 

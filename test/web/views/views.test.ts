@@ -5,6 +5,7 @@ import {
   type Block,
   type Layered,
   layered,
+  pressSeams,
   quiltingRoute,
   routeLines,
   type SettingRequest,
@@ -20,6 +21,7 @@ import { assembly } from '../../../web/views/assembly.ts'
 import type { ViewDrawing } from '../../../web/drawing/viewDrawing.ts'
 import { paint } from '../../../web/drawing/paint.ts'
 import { settingView } from '../../../web/views/repeatedBlocks.ts'
+import { applyEdit, newHistory } from '../../../web/document/history.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
 import type { ViewMode } from '../../../web/document/store.ts'
@@ -43,10 +45,10 @@ function lookedAt(block: Block, mode: ViewMode): string {
   return lines()
 }
 
-function marked(block: Block): string {
+function marked(block: Block, pressing = false): string {
   const frame = frameFor(block, false)
   const { pen, lines } = recorder(frame)
-  drawMarks(pen, { report: layered(block).findings, marks: true, frame, size: SIZE, ...INKS }, [], [])
+  drawMarks(pen, { report: layered(block).findings, marks: true, pressing, seam: pressing ? 'j:1' : null, frame, size: SIZE, ...INKS }, [], [])
   return lines()
 }
 
@@ -87,6 +89,11 @@ describe.each(BLOCKS)('%s', (name, block) => {
 
   it('numbers and marks', async () => {
     await expect(marked(block)).toMatchFileSnapshot(file('numbers'))
+  })
+
+  it('pressing, the first seam selected, the second pressed open by the maker', async () => {
+    const own = pressSeams(known.findings, new Map([['j:2', 'open']]))
+    await expect(marked(applyEdit(newHistory(block), own).block, true)).toMatchFileSnapshot(file('pressing'))
   })
 
   it('sewing order, nothing joined yet, a join coming together, and all joined', async () => {

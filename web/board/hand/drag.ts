@@ -25,6 +25,7 @@ export function pressAt(at: PointerState, { block }: HandContext): GestureOf<'pr
 export function startDrag({ from, patch }: GestureOf<'press'>, at: PointerState, context: HandContext): Gesture {
   const { block, tool, unitInHand, unitTurn, fabricInHand, selected, pan } = context
   const touch = from.pointerType === 'touch'
+  if (context.pressing) return { type: 'pan', from: from.at, pan }
   if (tool === 'box') return { type: 'box', from, to: at }
   if (tool === 'loop') return { type: 'loop', from, points: [from, at] }
   if (tool === 'patch') return touch ? { type: 'corner', to: at } : { type: 'pan', from: from.at, pan }

@@ -8,6 +8,7 @@ import { meetingAt } from '../hitTest.ts'
 import { unitsInBox, unitsInLoop } from '../selectArea.ts'
 import { pressAt } from './drag.ts'
 import { fingerTap } from './pinch.ts'
+import { pressArrowAt } from './pressing.ts'
 import { cornerAt } from './snapContext.ts'
 import type { HandCommand, Gesture, GestureOf, HandContext, Pinch, PointerState } from './values.ts'
 
@@ -73,6 +74,7 @@ const MARK_REACH = 9
 /** A press that went nowhere. */
 function tap({ patch, from }: GestureOf<'press'>, context: HandContext): readonly HandCommand[] {
   const { tool, fabricInHand, unitInHand, selected, frame, report, showsMeetings } = context
+  if (context.pressing) return pressArrowAt(from, context)
   if (tool === 'patch') return [addCorner(from, context)]
   if (fabricInHand !== null && !from.add) return [{ type: 'recolourAt', fabric: fabricInHand, at: from.cells }]
   const meeting = showsMeetings && tool === 'hand' && report !== null ? meetingAt(report, from.cells, MARK_REACH / frame.scale) : null

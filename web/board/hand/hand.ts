@@ -13,6 +13,7 @@ import { isDrag } from './dragStart.ts'
 import { finish } from './finish.ts'
 import { cursorOver, handleAt, handlesFor, pressHandle } from './handles.ts'
 import { addFinger, movePinch, pinchView, startPinch } from './pinch.ts'
+import { arrowAt, seamKey } from './pressing.ts'
 import { dropFromTray } from './trayDrop.ts'
 import type { HandCommand, Gesture, HandState, HandContext, HandEvent, HandResult, PointerInput, PointerState } from './values.ts'
 import { ZOOM_RANGE, zoomAround } from './zoom.ts'
@@ -117,6 +118,7 @@ function move(before: HandState, pointer: PointerInput, context: HandContext): H
 
 /** A mouse shows what a press would do. */
 function cursorAt(hand: HandState, at: PointerState, context: HandContext): string {
+  if (context.pressing) return arrowAt(at, context) === null ? 'default' : 'pointer'
   const handles = handlesFor(hand, context)
   return cursorOver(handles === null ? null : handleAt(handles, at.at), pieceAt(context.block, at.cells)?.unit ?? null, context)
 }
@@ -138,6 +140,7 @@ function keyDown(hand: HandState, { press }: Extract<HandEvent, { type: 'keyDown
   if (press.key === 'Escape' && hand.gesture !== null) return result(withGesture(hand, null, context))
   const command = keyCommand(press, context)
   if (command === null) return { hand, commands: [], handled: false }
+  if (command.type === 'stepSeam' || command.type === 'pressSeam') return result(hand, ...seamKey(command, context))
   if (command.type !== 'zoom') return result(hand, { type: 'key', command })
   return result(hand, zoomAround(context, [context.size[0] / 2, context.size[1] / 2], command.by))
 }

@@ -34,8 +34,8 @@ const CORNERS: readonly Corner[] = [
 ]
 
 /** The handles on the board now: none during a gesture, while a fix is tried, or with a tool that has no use for them. */
-export function handlesFor(hand: HandState, { block, document, selected, tool, frame }: HandContext): Handles | null {
-  if (hand.gesture !== null || block !== document || tool !== 'hand') return null
+export function handlesFor(hand: HandState, { block, document, selected, tool, pressing, frame }: HandContext): Handles | null {
+  if (hand.gesture !== null || block !== document || tool !== 'hand' || pressing) return null
   return handlesAround(frame, boxOfSelection(block, selected), hand.coarse)
 }
 

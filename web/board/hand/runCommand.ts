@@ -50,6 +50,9 @@ const ACTIONS: Actions = {
     // The keyboard goes on from there; and where no mouse hovers, the next line starts there too.
     setView({ cursor: [Math.round(toDecimal(corner[0]) * 2) / 2, Math.round(toDecimal(corner[1]) * 2) / 2] })
   },
+  selectSeam: ({ join }) => setView({ seam: join }),
+  // Loaded when a seam is first pressed.
+  pressSeam: async ({ join, choice }) => (await import('../actions/press.ts')).pressSeam(join, choice),
   key: ({ command }) => runKeyCommand(command),
 }
 

@@ -25,6 +25,8 @@ export function handContext(size: Point): HandContext {
     document: history.block,
     report: preview === null ? cachedFindings(history.block, layers).report : preview.report,
     showsMeetings: showsMeetings(view),
+    pressing: view.mode === 'pressing',
+    seam: view.seam,
     selected: view.selected,
     tool: view.tool,
     unitInHand: view.unitInHand as TrayKind | null,

@@ -2,7 +2,7 @@
  * What the hand on the board is made of: events in, its state, the gestures it can be in the middle of, and the commands that come out. Plain values,
  * no screen.
  */
-import type { Block, ExactBox, FileBox, FilePoint, Findings, Position, Turn, Unit } from '../../../geometry/index.ts'
+import type { Block, ExactBox, FileBox, FilePoint, Findings, Position, PressChoice, Turn, Unit } from '../../../geometry/index.ts'
 import type { DragTool } from '../../document/store.ts'
 import type { Point } from '../../document/shapes.ts'
 import type { KeyPress, StoreKeyCommand } from '../keys/values.ts'
@@ -66,6 +66,10 @@ export interface HandContext {
   readonly report: Findings | null
   /** The marks of meetings can be seen, and so pressed. */
   readonly showsMeetings: boolean
+  /** Pressing arrows are shown: a press is on one of them, and units stay where they are. */
+  readonly pressing: boolean
+  /** The seam that is selected there, by the id of its join. */
+  readonly seam: string | null
   /** Ids of units. */
   readonly selected: readonly string[]
   readonly tool: DragTool
@@ -203,6 +207,8 @@ export type HandCommand =
   | { readonly type: 'placeAround'; readonly kind: TrayKind; readonly at: Point }
   | { readonly type: 'replaceUnit'; readonly kind: TrayKind; readonly unit: string }
   | { readonly type: 'addCorner'; readonly corner: FilePoint }
+  | { readonly type: 'selectSeam'; readonly join: string | null }
+  | { readonly type: 'pressSeam'; readonly join: string; readonly choice: PressChoice }
   | { readonly type: 'key'; readonly command: StoreKeyCommand }
 
 export interface HandResult {

@@ -13,6 +13,8 @@ interface KeyContext {
   readonly tool: DragTool
   readonly selected: readonly string[]
   readonly unitInHand: string | null
+  /** Pressing arrows are shown. */
+  readonly pressing: boolean
   /** Only the scale of the wrong side is negative across. */
   readonly frame: { readonly matrix: readonly number[] }
 }
@@ -46,15 +48,27 @@ const DRAWING: Readonly<Record<string, KeyCommand>> = {
   backspace: { type: 'removeCorner' },
 }
 
+/** Keys that mean something while pressing arrows are shown; units stay as they are. */
+const PRESSING: Readonly<Record<string, KeyCommand>> = {
+  enter: { type: 'pressSeam', how: 'next' },
+  t: { type: 'pressSeam', how: 'turn' },
+  o: { type: 'pressSeam', how: 'open' },
+  delete: { type: 'pressSeam', how: 'proposed' },
+  backspace: { type: 'pressSeam', how: 'proposed' },
+}
+const ALWAYS: ReadonlySet<string> = new Set(['+', '=', '-', '0', 'escape'])
+
 export function keyCommand(press: KeyPress, context: KeyContext): KeyCommand | null {
   const { shift, alt, control } = press
   const key = press.key.toLowerCase()
   const arrow = ARROWS[key]
+  if (arrow !== undefined && context.pressing && !shift) return alt ? null : { type: 'stepSeam', by: arrow }
   if (arrow !== undefined) {
     const mirrored = (context.frame.matrix[0] ?? 1) < 0
     return { type: 'step', by: [mirrored ? -arrow[0] : arrow[0], arrow[1]], onScreen: arrow, shift, alt }
   }
-  if (control) return withControl(key, shift)
+  if (control) return context.pressing && key === 'a' ? null : withControl(key, shift)
+  if (context.pressing) return PRESSING[key] ?? (ALWAYS.has(key) ? (PLAIN[key] ?? null) : null)
   const drawing = context.tool === 'patch' ? DRAWING[key] : undefined
   return drawing ?? withShift(key, shift, context) ?? PLAIN[key] ?? null
 }

@@ -23,6 +23,7 @@ export const KEYS: readonly (readonly [string, string])[] = [
   [label('Shift + arrows'), label('pan')],
   [label('Ctrl + Z, Ctrl + Shift + Z'), label('undo, do again')],
   [label('Two fingers, three fingers'), label('tap the board: undo, do again; drawn apart or along: zoom and pan')],
+  [label('Arrows, Enter, T, O, Delete'), label('in Pressing: go to a seam; press it anew, the other way, open, as proposed')],
   [label('Ctrl + A'), label('choose all')],
   [label('F6, Shift + F6'), label('from anywhere: to the next part of the page, to the one before')],
   [label('Escape'), label('forget a drag or a drawing; let go of everything')],

@@ -167,6 +167,7 @@ function letGo(): void {
     unitTurn: 0,
     adding: false,
     finding: null,
+    seam: null,
     tool: 'hand',
     notice: t('Nothing is held or chosen.'),
   })

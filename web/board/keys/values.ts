@@ -11,10 +11,16 @@ export interface KeyPress {
   readonly control: boolean
 }
 
+/** In the view of the pressing arrows: another seam, as the arrow key points on the screen; or how the selected one is pressed. */
+export type SeamKey =
+  | { readonly type: 'stepSeam'; readonly by: Point }
+  | { readonly type: 'pressSeam'; readonly how: 'next' | 'turn' | 'open' | 'proposed' }
+
 export type KeyCommand =
   /** One step: on the block, and as the arrow points on the screen; they differ where the wrong side is shown mirrored. */
   | { readonly type: 'step'; readonly by: Point; readonly onScreen: Point; readonly shift: boolean; readonly alt: boolean }
   | { readonly type: 'zoom'; readonly by: number }
+  | SeamKey
   | { readonly type: 'useTool'; readonly tool: DragTool }
   | { readonly type: 'selectAtCursor'; readonly add: boolean }
   | {
@@ -44,5 +50,5 @@ export type KeyCommand =
         | 'letGo'
     }
 
-/** Those that change the block or the view state; zooming is left to the hand, which knows how large the board is. */
-export type StoreKeyCommand = Exclude<KeyCommand, { type: 'zoom' }>
+/** Those that change the block or the view state; zooming and seams are left to the hand, which knows what the board shows. */
+export type StoreKeyCommand = Exclude<KeyCommand, { type: 'zoom' } | SeamKey>

@@ -5,22 +5,15 @@
  * Out     what is drawn. From far away only clashes are marked, from farther still as dots.
  */
 import type { Findings, Meeting } from '../../../geometry/index.ts'
-import { type DrawnSeam, drawnSeams, type Point } from '../../document/shapes.ts'
+import type { DrawnSeam, Point } from '../../document/shapes.ts'
 import { MARKS } from '../../drawing/marks.ts'
+import { drawPressArrow } from '../../drawing/pressArrow.ts'
 import { meetingsIndex, type PlacedMeeting } from '../hitTest.ts'
-import { type SpatialIndex, spatialIndex } from '../spatialIndex.ts'
+import { ROOM_FOR_ARROWS, roomForEach, seamsInSight } from '../seamsInSight.ts'
 import { type Frame, visibleCells } from '../viewport.ts'
 import { tracePath } from './overlays.ts'
 import type { CanvasPen } from './stage.ts'
 import type { FaultOutline } from './useFaultOutlines.ts'
-
-const lineIndexes = new WeakMap<Findings['joins'], SpatialIndex<DrawnSeam>>()
-
-function linesIndex(report: Findings): SpatialIndex<DrawnSeam> {
-  const index = lineIndexes.get(report.joins) ?? spatialIndex(drawnSeams(report), ({ middle }) => ({ at: middle, size: [0, 0] }))
-  lineIndexes.set(report.joins, index)
-  return index
-}
 
 /** Pixels that a number, and a mark, needs to itself to be read; with less, clashes are drawn as dots. */
 const ROOM_FOR_NUMBERS = 40
@@ -37,6 +30,9 @@ export interface MarksScene {
   readonly report: Findings | null
   /** Seam numbers and marks of meetings are shown. */
   readonly marks: boolean
+  /** Pressing arrows are shown instead of numbers; the selected seam, by its join's id. */
+  readonly pressing: boolean
+  readonly seam: string | null
   readonly frame: Frame
   /** Pixels. */
   readonly size: Point
@@ -48,6 +44,7 @@ export interface MarksScene {
 export function drawMarks(pen: CanvasPen, scene: MarksScene, faults: readonly FaultOutline[], tied: readonly (readonly Point[])[]): void {
   drawFaults(pen, faults, scene.frame)
   drawSeamNumbers(pen, scene)
+  drawArrows(pen, scene)
   drawTiedSeams(pen, tied, scene.frame)
   drawMeetings(pen, scene)
 }
@@ -57,30 +54,22 @@ export function clearMarks(pen: CanvasPen, scene: MarksScene): void {
   pen.save()
   pen.globalCompositeOperation = 'destination-out'
   drawSeamNumbers(pen, scene)
+  drawArrows(pen, scene)
   drawMeetings(pen, scene)
   pen.restore()
 }
 
-function drawSeamNumbers(pen: CanvasPen, { report, marks, frame, size, ink, paper }: MarksScene): void {
-  if (report === null || !marks || frame.scale < LEAST_CELL) return
-  const { low, high } = visibleCells(frame, size)
-  const lines = linesIndex(report).touching(low, high)
-  if (roomForEach(lines.length, frame, low, high) < ROOM_FOR_NUMBERS) return
+function drawSeamNumbers(pen: CanvasPen, { report, marks, pressing, frame, size, ink, paper }: MarksScene): void {
+  if (report === null || !marks || pressing || frame.scale < LEAST_CELL) return
   const height = Math.max(9, Math.min(13, frame.scale * 0.17))
   pen.save()
   pen.font = `600 ${height}px Inter, sans-serif`
   pen.textAlign = 'center'
   pen.textBaseline = 'middle'
-  for (const line of lines) {
-    drawPressing(pen, line, frame, height, ink, paper)
-    drawNumber(pen, frame.toPixels(...line.middle), String(line.number), height, ink, paper)
-  }
+  for (const { middle, number } of seamsInSight(report, frame, size, ROOM_FOR_NUMBERS))
+    drawNumber(pen, frame.toPixels(...middle), String(number), height, ink, paper)
   pen.restore()
 }
-
-/** Pixels across that each of so many things has to itself. */
-const roomForEach = (count: number, { scale }: Frame, low: Point, high: Point): number =>
-  Math.sqrt(((high[0] - low[0]) * (high[1] - low[1])) / Math.max(1, count)) * scale
 
 function drawMeetings(pen: CanvasPen, { report, marks, frame, size }: MarksScene): void {
   if (report === null || !marks) return
@@ -156,35 +145,40 @@ function drawTiedSeams(pen: CanvasPen, tied: readonly (readonly Point[])[], fram
   pen.restore()
 }
 
-/** A wedge on the side where the seam's allowances lie; two bars where they lie open. */
-function drawPressing(pen: CanvasPen, { middle, lies, points }: DrawnSeam, frame: Frame, height: number, ink: string, paper: string): void {
-  const [x, y] = frame.toPixels(...middle)
-  const [a, b] = points as readonly [Point, Point]
-  const [ux, uy] = directionOf([b[0] - a[0], b[1] - a[1]], frame)
-  const reach = height * 1.55
-  pen.fillStyle = ink
-  if (lies === null) {
-    pen.strokeStyle = ink
-    pen.lineWidth = 2
-    for (const side of [1, -1]) {
-      pen.beginPath()
-      pen.moveTo(x - ux * 5 - uy * side * reach, y - uy * 5 + ux * side * reach)
-      pen.lineTo(x + ux * 5 - uy * side * reach, y + uy * 5 + ux * side * reach)
-      pen.stroke()
-    }
-    return
+/** The arrow of each seam; the selected seam is drawn out, so that one sees what is pressed. */
+function drawArrows(pen: CanvasPen, { report, pressing, seam, frame, size, ink, paper }: MarksScene): void {
+  if (report === null || !pressing) return
+  pen.save()
+  for (const line of seamsInSight(report, frame, size, ROOM_FOR_ARROWS)) {
+    const at = frame.toPixels(...line.middle)
+    if (line.join.id === seam) drawSelectedSeam(pen, line, frame, ink, paper)
+    const way = directionOf(line.across, frame)
+    drawPressArrow(pen, { at, way, open: line.lies === null, asked: line.join.press.rule === 'asked', size: arrowSize(frame) })
   }
-  const [nx, ny] = directionOf(lies, frame)
-  const [base, half] = [height * 0.8, height * 0.55]
-  pen.strokeStyle = paper
-  pen.lineWidth = 2.5
-  pen.beginPath()
-  pen.moveTo(x + nx * reach, y + ny * reach)
-  pen.lineTo(x + nx * base + ux * half, y + ny * base + uy * half)
-  pen.lineTo(x + nx * base - ux * half, y + ny * base - uy * half)
-  pen.closePath()
-  pen.stroke()
-  pen.fill()
+  pen.restore()
+}
+
+/** Pixels from the middle of an arrow to its tip. */
+const arrowSize = ({ scale }: Frame): number => Math.max(9, Math.min(16, scale * 0.16))
+
+function drawSelectedSeam(pen: CanvasPen, { points, middle }: DrawnSeam, frame: Frame, ink: string, paper: string): void {
+  const path = new Path2D()
+  points.forEach((point, index) => {
+    if (index === 0) path.moveTo(...frame.toPixels(...point))
+    else path.lineTo(...frame.toPixels(...point))
+  })
+  const [x, y] = frame.toPixels(...middle)
+  const ring = new Path2D()
+  ring.arc(x, y, arrowSize(frame) * 1.7, 0, Math.PI * 2)
+  for (const [colour, width] of [
+    [paper, 7],
+    [ink, 3],
+  ] as const) {
+    pen.strokeStyle = colour
+    pen.lineWidth = width
+    pen.stroke(path)
+    pen.stroke(ring)
+  }
 }
 
 /** A direction on the block as it points on the screen, one pixel long. */

@@ -32,7 +32,8 @@ export function useDragLayer(
   const ids = idsDragged(gesture)
   // Made once for each drag, and then only moved.
   const dragged = useMemo(() => (ids === null ? null : pathsOfUnits(block, ids)), [block, ids])
-  const selected = useMemo(() => unitsById(block, view.selected).map(rectOf), [block, view.selected])
+  const pressing = view.mode === 'pressing'
+  const selected = useMemo(() => (pressing ? [] : unitsById(block, view.selected).map(rectOf)), [block, view.selected, pressing])
   const patch = useMemo(() => {
     const unit = view.patch === null ? undefined : unitById(block, view.patch.unit)
     return unit === undefined ? null : (unitShapes(unit).find(({ name }) => name === view.patch?.name)?.corners ?? null)
@@ -53,8 +54,8 @@ export function useDragLayer(
       loop: gesture?.type === 'loop' ? gesture.points.map(({ at }) => at) : [],
       corners: drawing ? view.corners.map(pointOf) : [],
       nextCorner: drawing ? (nextCorner(hand.hover, context) ?? (focused ? view.cursor : null)) : null,
-      cursor: focused && !drawing ? view.cursor : null,
-      patch,
+      cursor: focused && !drawing && !pressing ? view.cursor : null,
+      patch: pressing ? null : patch,
       finding: pointOfFinding(view.finding, report),
       clearMarks: resting ? (pen) => clearMarks(pen, marks) : null,
       symmetry: symmetryLines(view.repeat, block.grid),
