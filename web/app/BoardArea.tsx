@@ -2,7 +2,6 @@
 import { type ComponentType, lazy } from 'react'
 import { Board } from '../board/Board.tsx'
 import { SymmetrySelect } from '../board/SymmetrySelect.tsx'
-import { KEYS } from '../board/keys/keyList.ts'
 import { LazyPanel } from '../controls/LazyPanel.tsx'
 import { Popover } from '../controls/Popover.tsx'
 import { setView, useStore, type ViewMode } from '../document/store.ts'
@@ -27,6 +26,8 @@ const INSTEAD_OF_BOARD: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
   order: lazy(async () => ({ default: (await import('../views/SewingOrder.tsx')).SewingOrder })),
   setting: lazy(async () => ({ default: (await import('../views/RepeatedBlocks.tsx')).RepeatedBlocks })),
 }
+
+const Keys = lazy(async () => ({ default: (await import('./Keys.tsx')).Keys }))
 
 export function BoardArea() {
   return (
@@ -108,14 +109,9 @@ function Notice() {
 function KeyList() {
   return (
     <Popover name={t('Keys')} className="upward keys">
-      <dl id="keys" className="popover-content">
-        {KEYS.map(([key, what]) => (
-          <div key={key}>
-            <dt>{t(key)}</dt>
-            <dd>{t(what)}</dd>
-          </div>
-        ))}
-      </dl>
+      <LazyPanel>
+        <Keys />
+      </LazyPanel>
     </Popover>
   )
 }

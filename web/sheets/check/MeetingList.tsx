@@ -1,13 +1,16 @@
 /** The places where seams meet, of one verdict: which seams, where, why, how many layers lie there, and what would help. */
-import { useEffect, useState } from 'react'
+import { lazy, useEffect, useState } from 'react'
 import type { Findings, Meeting, Verdict } from '../../../geometry/index.ts'
+import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import { PagedList } from '../../controls/PagedList.tsx'
 import { useStore } from '../../document/store.ts'
 import { MARKS } from '../../drawing/marks.ts'
 import { label, t, translate } from '../../words/words.ts'
 import { VerdictMark } from './CheckSummary.tsx'
 import { FindingButton, positionWords } from './FindingButton.tsx'
-import { Fixes } from './Fixes.tsx'
+
+// Loaded when a fix is first offered.
+const Fixes = lazy(async () => ({ default: (await import('./Fixes.tsx')).Fixes }))
 
 /** How many meetings have a verdict. */
 const COUNTS: Readonly<Record<Verdict, string>> = {
@@ -71,7 +74,11 @@ function MeetingItem({ meeting, report, finding, pointed }: ItemProps) {
         <small>{positionWords(meeting.at)}</small>
       </FindingButton>
       {meeting.verdict === 'clashes' && <Reasons meeting={meeting} report={report} />}
-      {meeting.fix.length > 0 && <Fixes fixes={meeting.fix} report={report} />}
+      {meeting.fix.length > 0 && (
+        <LazyPanel>
+          <Fixes fixes={meeting.fix} report={report} />
+        </LazyPanel>
+      )}
       {/* Layers are counted a moment later. Below the fixes, they push nothing from under the pointer. */}
       {meeting.layers !== undefined && <p className="hint">{layerWords(meeting.layers)}</p>}
     </li>

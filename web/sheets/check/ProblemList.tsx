@@ -17,7 +17,6 @@ export function ProblemList({ report }: { readonly report: Findings }) {
   // Trying out turns takes a while: a worker does it.
   const reply = useWorker(deepClient, 'repairs', report.problems.some(repairable) ? [block] : null)
   const all = report.problems.map((problem, index) => ({ problem, index }))
-  if (all.length === 0) return null
   return (
     <ul className="problems">
       <PagedList

@@ -12,10 +12,11 @@ import { label, t, translate } from '../../words/words.ts'
 import { hasVerdict, summaryText, VerdictMark, worstVerdict } from './CheckSummary.tsx'
 import { useFocusFinding } from './FindingButton.tsx'
 import { MeetingList } from './MeetingList.tsx'
-import { ProblemList } from './ProblemList.tsx'
 import { BlockSizes, CrookedSeams, ThickestSpot } from './SeamCheckNotes.tsx'
 import './seamCheck.css'
 
+// Loaded when there is a problem.
+const ProblemList = lazy(async () => ({ default: (await import('./ProblemList.tsx')).ProblemList }))
 // Loaded when it is opened.
 const SewingList = lazy(async () => ({ default: (await import('./SewingList.tsx')).SewingList }))
 
@@ -60,7 +61,11 @@ function FindingLists({ report, onlyCare, setOnlyCare }: ListsProps) {
           {t('Only what needs care')}
         </label>
       )}
-      {report.patches.length > 0 && <ProblemList report={report} />}
+      {report.patches.length > 0 && report.problems.length > 0 && (
+        <LazyPanel>
+          <ProblemList report={report} />
+        </LazyPanel>
+      )}
       {VERDICTS.filter((verdict) => !onlyCare || verdict !== 'nests').map((verdict) => (
         <MeetingList key={verdict} verdict={verdict} report={report} />
       ))}
