@@ -9,8 +9,8 @@ process.env.NESTWRIGHT_BROWSER ??= await browserPath()
 const firefox = secondEngine()
 const url = `http://127.0.0.1:${process.env.NESTWRIGHT_PORT}`
 
-/** A second engine, where there is one, tries every task of a maker once; what says why it is for Chromium alone is not tried again (`CHROMIUM` in `e2e/maker.ts`). */
-const CHROMIUM_ALONE = /@chromium/
+/** What a second engine, where there is one, tries too (`BOTH_ENGINES` in `e2e/maker.ts`). */
+const BOTH_ENGINES = /@both/
 
 export default defineConfig({
   testDir: 'e2e',
@@ -35,7 +35,7 @@ export default defineConfig({
       : [
           {
             name: 'firefox',
-            grepInvert: CHROMIUM_ALONE,
+            grep: BOTH_ENGINES,
             use: {
               browserName: 'firefox' as const,
               channel: 'moz-firefox',

@@ -23,7 +23,11 @@ const long = process.argv.includes('--long')
 const sums = long
   ? [
       units(['test/report/liveFindings.test.ts', '--testTimeout=1800000'], { NESTWRIGHT_MORE: '20' }),
-      await browser(['e2e/killed.spec.ts', 'e2e/sewing.spec.ts'], { NESTWRIGHT_KILLS: '200', NESTWRIGHT_PICTURES: 'all' }),
+      await browser(['e2e/killed.spec.ts', 'e2e/sewing.spec.ts', 'e2e/morning.spec.ts'], {
+        NESTWRIGHT_KILLS: '200',
+        NESTWRIGHT_PICTURES: 'all',
+        NESTWRIGHT_HANDS: 'all',
+      }),
     ]
   : [types(), lint(), units(), await browser()]
 rmSync(scratch, { recursive: true, force: true })

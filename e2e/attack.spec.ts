@@ -6,7 +6,7 @@
  */
 import { readFileSync } from 'node:fs'
 import { CLASHING } from './blocks.ts'
-import { board, button, CHROMIUM, expect, kept, notice, openApp, openSheet, type Page, pixels, test } from './maker.ts'
+import { board, button, expect, kept, notice, openApp, openSheet, type Page, pixels, test } from './maker.ts'
 
 const nameField = (page: Page) => page.getByRole('textbox', { name: 'Block', exact: true })
 const inDialog = (page: Page, name: string | RegExp) => page.getByRole('dialog').getByRole('button', { name, exact: true })
@@ -35,7 +35,7 @@ async function giveFiles(page: Page, files: readonly (Given & { readonly buffer?
   await field.setInputFiles(files.map(({ name, text, buffer }) => ({ name, mimeType: 'application/json', buffer: buffer ?? Buffer.from(text) })))
 }
 
-test('files are dropped on the page, several at once, and the broken one among them is named', CHROMIUM, async ({ page }) => {
+test('files are dropped on the page, several at once, and the broken one among them is named', async ({ page }) => {
   await openApp(page)
   await nameField(page).fill('My own work')
   await dropFiles(page, [{ name: 'one.json', text: JSON.stringify(blockCalled('Came by itself')) }])
@@ -53,30 +53,26 @@ test('files are dropped on the page, several at once, and the broken one among t
   for (const name of ['My own work', 'Came by itself', 'Second', 'Third']) await expect(inDialog(page, `Open ${name}`)).toBeVisible()
 })
 
-test(
-  'a file is read by what stands in it, and a name that is none or too long is said in a sentence that can be read',
-  CHROMIUM,
-  async ({ page }) => {
-    await openApp(page)
-    const wide = Buffer.from(`\ufeff${JSON.stringify(blockCalled('Sixteen bits'))}`, 'utf16le')
-    await giveFiles(page, [{ name: 'wide.json', text: '', buffer: wide }])
-    await expect(notice(page)).toHaveText('Sixteen bits is open.')
-    await giveFiles(page, [{ name: 'text.pdf', text: JSON.stringify(blockCalled('Not a PDF')) }])
-    await expect(notice(page)).toHaveText('Not a PDF is open.')
-    await giveFiles(page, [{ name: 'nameless.json', text: JSON.stringify(blockCalled('')) }])
-    await expect(notice(page)).toHaveText('Without a name is open.')
-    await giveFiles(page, [{ name: 'long.json', text: JSON.stringify(blockCalled('W'.repeat(20_000))) }])
-    await expect(notice(page)).toHaveText(`${'W'.repeat(59)}… is open.`)
-    await button(page, 'Blocks').click()
-    await page.getByRole('dialog').locator('.card.open .about').click()
-    await inDialog(page, 'Make a copy').click()
-    await expect(page.getByRole('dialog').locator('.blocks-notice')).toContainText('is among your blocks.')
-    await page.getByRole('dialog').locator('.card:not(.open) .face').first().click()
-    await opensAgain(page)
-  },
-)
+test('a file is read by what stands in it, and a name that is none or too long is said in a sentence that can be read', async ({ page }) => {
+  await openApp(page)
+  const wide = Buffer.from(`\ufeff${JSON.stringify(blockCalled('Sixteen bits'))}`, 'utf16le')
+  await giveFiles(page, [{ name: 'wide.json', text: '', buffer: wide }])
+  await expect(notice(page)).toHaveText('Sixteen bits is open.')
+  await giveFiles(page, [{ name: 'text.pdf', text: JSON.stringify(blockCalled('Not a PDF')) }])
+  await expect(notice(page)).toHaveText('Not a PDF is open.')
+  await giveFiles(page, [{ name: 'nameless.json', text: JSON.stringify(blockCalled('')) }])
+  await expect(notice(page)).toHaveText('Without a name is open.')
+  await giveFiles(page, [{ name: 'long.json', text: JSON.stringify(blockCalled('W'.repeat(20_000))) }])
+  await expect(notice(page)).toHaveText(`${'W'.repeat(59)}… is open.`)
+  await button(page, 'Blocks').click()
+  await page.getByRole('dialog').locator('.card.open .about').click()
+  await inDialog(page, 'Make a copy').click()
+  await expect(page.getByRole('dialog').locator('.blocks-notice')).toContainText('is among your blocks.')
+  await page.getByRole('dialog').locator('.card:not(.open) .face').first().click()
+  await opensAgain(page)
+})
 
-test('thousands of blocks come in, and the shelf puts out no more of them than are looked at', CHROMIUM, async ({ page }) => {
+test('thousands of blocks come in, and the shelf puts out no more of them than are looked at', async ({ page }) => {
   await openApp(page)
   const blocks = Array.from({ length: 3000 }, (_, index) => ({
     id: `b${index}`,
@@ -100,7 +96,7 @@ test('thousands of blocks come in, and the shelf puts out no more of them than a
   await expect(nameField(page)).toHaveValue('Many 2999')
 })
 
-test('a link that is opened again finds the block that it brought', CHROMIUM, async ({ page }) => {
+test('a link that is opened again finds the block that it brought', async ({ page }) => {
   await openApp(page)
   await nameField(page).fill('My own work')
   const link = await page.evaluate(async (block) => {
@@ -125,7 +121,7 @@ test('a link that is opened again finds the block that it brought', CHROMIUM, as
   await expect(page.getByRole('dialog').locator('.card')).toHaveCount(2)
 })
 
-test('what a field takes can be read back, and what it does not take is said', CHROMIUM, async ({ page }) => {
+test('what a field takes can be read back, and what it does not take is said', async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Block')
   const field = page.getByRole('textbox', { name: /^Cell, finished/ })
@@ -143,7 +139,7 @@ test('what a field takes can be read back, and what it does not take is said', C
   await opensAgain(page)
 })
 
-test('units are pasted beside what lies there, and a grid of a hundred million cells does not hold the page up', CHROMIUM, async ({ page }) => {
+test('units are pasted beside what lies there, and a grid of a hundred million cells does not hold the page up', async ({ page }) => {
   await openApp(page)
   const whole = { id: 'whole', kind: 'square', at: [0, 0], size: [10_000, 9_999], fabrics: { patch: 'a' } }
   const huge = { ...blockCalled('Huge'), grid: { columns: 10_000, rows: 10_000, cell: 1 }, units: [whole], press: [] }
@@ -158,7 +154,7 @@ test('units are pasted beside what lies there, and a grid of a hundred million c
   await expect(notice(page)).toHaveText('There is no free room to paste it; make the grid larger or remove a unit.')
 })
 
-test('a damaged block keeps nothing else from the board, and what can be read of it goes on', CHROMIUM, async ({ page }) => {
+test('a damaged block keeps nothing else from the board, and what can be read of it goes on', async ({ page }) => {
   await openApp(page)
   await nameField(page).fill('Sound')
   await kept(page)
@@ -186,7 +182,7 @@ test('a damaged block keeps nothing else from the board, and what can be read of
   await kept(page)
 })
 
-test('a database that is cleared under the page is begun anew with the block on the board', CHROMIUM, async ({ page }) => {
+test('a database that is cleared under the page is begun anew with the block on the board', async ({ page }) => {
   await openApp(page)
   await nameField(page).fill('Still here')
   await kept(page)
@@ -205,7 +201,7 @@ test('a database that is cleared under the page is begun anew with the block on 
   await expect(nameField(page)).toHaveValue('Here and changed')
 })
 
-test('a database of a later Nestwright is left as it is, and said to be one', CHROMIUM, async ({ page }) => {
+test('a database of a later Nestwright is left as it is, and said to be one', async ({ page }) => {
   await page.goto('/manifest.webmanifest')
   await page.evaluate(
     () =>
@@ -224,7 +220,7 @@ test('a database of a later Nestwright is left as it is, and said to be one', CH
   await expect(nameField(page)).toHaveValue('Meanwhile')
 })
 
-test('what is undone under a drag is no longer in the hand', CHROMIUM, async ({ page }) => {
+test('what is undone under a drag is no longer in the hand', async ({ page }) => {
   await openApp(page)
   await button(page, 'Blocks').click()
   await inDialog(page, 'an empty grid').click()
@@ -243,7 +239,7 @@ test('what is undone under a drag is no longer in the hand', CHROMIUM, async ({ 
   expect((await boardBlock(page)).units).toEqual([])
 })
 
-test('where the page cannot be drawn, a sentence says so and the work goes on', CHROMIUM, async ({ page, errors }) => {
+test('where the page cannot be drawn, a sentence says so and the work goes on', async ({ page, errors }) => {
   await openApp(page)
   await nameField(page).fill('Undrawn')
   await kept(page)
@@ -271,7 +267,7 @@ const STRETCHES = 3
 const STEPS = 40
 
 for (const seed of [7]) {
-  test(`whatever ${STRETCHES * STEPS} things are done, the block is kept as it lies, and comes back (seed ${seed})`, CHROMIUM, async ({ page }) => {
+  test(`whatever ${STRETCHES * STEPS} things are done, the block is kept as it lies, and comes back (seed ${seed})`, async ({ page }) => {
     const random = randomFrom(seed)
     await openApp(page)
     await page

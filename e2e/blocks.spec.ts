@@ -9,7 +9,6 @@ import {
   barriers,
   board,
   button,
-  CHROMIUM,
   expect,
   kept,
   type Locator,
@@ -19,7 +18,8 @@ import {
   type Page,
   saved,
   test,
-  chromiumIf,
+  BOTH_ENGINES,
+  bothIf,
 } from './maker.ts'
 
 const dialog = (page: Page): Locator => page.getByRole('dialog', { name: 'Your blocks' })
@@ -55,7 +55,7 @@ const HANDS: readonly (readonly [string, (page: Page) => Hand, { readonly width:
 
 for (const [how, handOf, viewport] of HANDS) {
   // Keys are tried in the second engine by the morning's own block.
-  test.describe(how, chromiumIf(handOf !== mouse), () => {
+  test.describe(how, bothIf(handOf === mouse), () => {
     test.use({ viewport, hasTouch: handOf === finger })
 
     test('a second block is begun, the first is found and opened with its undo, copied, put aside and had back', async ({ page }) => {
@@ -182,7 +182,7 @@ test('one goes back to a version, and from there forward again', async ({ page }
   await expect(dialog(page).locator('.versions')).not.toContainText('the quiet one')
 })
 
-test('all blocks go into one file and come back beside those that are there', async ({ page }) => {
+test('all blocks go into one file and come back beside those that are there', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
   await nameField(page).fill('One')
   await begin(page, 'a lantern', 'Two')
@@ -212,7 +212,7 @@ test('a block file is opened beside what was on the board', async ({ page }) => 
 })
 
 test.describe('a link', () => {
-  test('holds the whole block, and opens as a new one', async ({ page, context }) => {
+  test('holds the whole block, and opens as a new one', BOTH_ENGINES, async ({ page, context }) => {
     await openApp(page)
     await nameField(page).fill('For Überall — ½ & more')
     await openBlocks(page)
@@ -252,7 +252,7 @@ test.describe('a link', () => {
 })
 
 test.describe('two tabs', () => {
-  test('the second looks on, and takes the block over when asked', async ({ page, context }) => {
+  test('the second looks on, and takes the block over when asked', BOTH_ENGINES, async ({ page, context }) => {
     await openApp(page)
     await nameField(page).fill('Ours')
     await kept(page)
@@ -296,7 +296,7 @@ test.describe('two tabs', () => {
   })
 
   /** A browser without locks and channels: the turns of the database hold the two apart. */
-  test('both edit with nothing to tell them of each other, and both are kept', async ({ page, context }) => {
+  test('both edit with nothing to tell them of each other, and both are kept', BOTH_ENGINES, async ({ page, context }) => {
     await context.addInitScript(() => {
       Object.defineProperty(navigator, 'locks', { value: undefined })
       Object.defineProperty(window, 'BroadcastChannel', { value: undefined })
@@ -332,7 +332,7 @@ const OF_THAT_DAY = {
   units: [{ id: 'one', kind: 'square', at: [0, 0], size: [2, 1], fabrics: { patch: 'moss' } }],
 }
 
-test('a block kept by the first version of the app comes over, as soon as its last tab is closed', async ({ page, context }) => {
+test('a block kept by the first version of the app comes over, as soon as its last tab is closed', BOTH_ENGINES, async ({ page, context }) => {
   const old = await context.newPage()
   await old.goto('/icons/')
   await old.evaluate(
@@ -362,7 +362,7 @@ test('a block kept by the first version of the app comes over, as soon as its la
   await expect(nameField(page)).toHaveValue('Before that')
 })
 
-test('with no database the app works, says so, and offers a file', async ({ page }) => {
+test('with no database the app works, says so, and offers a file', BOTH_ENGINES, async ({ page }) => {
   await page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }))
   await page.goto('/')
   await expect(banner(page)).toContainText('This browser keeps nothing here (a private window?)')
@@ -376,7 +376,7 @@ test('with no database the app works, says so, and offers a file', async ({ page
 })
 
 // Only Chromium's protocol can make the disk small.
-test('a full disk is told, a file offered, and all is kept as soon as there is room', CHROMIUM, async ({ page, context, baseURL }) => {
+test('a full disk is told, a file offered, and all is kept as soon as there is room', async ({ page, context, baseURL }) => {
   const session = await context.newCDPSession(page)
   await session.send('Storage.overrideQuotaForOrigin', { origin: baseURL as string, quotaSize: 1000 })
   await page.goto('/')
@@ -399,7 +399,7 @@ test('a full disk is told, a file offered, and all is kept as soon as there is r
 })
 
 // Only Chromium's protocol can clear a database under an open page.
-test('what lies on the board is kept anew when the browser has cleared everything under it', CHROMIUM, async ({ page, context, baseURL }) => {
+test('what lies on the board is kept anew when the browser has cleared everything under it', async ({ page, context, baseURL }) => {
   await openApp(page)
   await nameField(page).fill('Still here')
   await kept(page)
@@ -413,7 +413,7 @@ test('what lies on the board is kept anew when the browser has cleared everythin
   await expect(nameField(page)).toHaveValue('Evening star (example)')
 })
 
-test('an edit made as the tab is closed is there when it is opened again', async ({ page, context }) => {
+test('an edit made as the tab is closed is there when it is opened again', BOTH_ENGINES, async ({ page, context }) => {
   await openApp(page)
   await page.evaluate(() => {
     const field = document.querySelector('header .name input') as HTMLInputElement
@@ -451,7 +451,7 @@ test.describe('without a network', () => {
 
   const installed = (page: Page): Promise<unknown> => page.evaluate(() => navigator.serviceWorker.ready.then(() => true))
 
-  test('the app opens after the first visit, with every part of it', async ({ page, context }) => {
+  test('the app opens after the first visit, with every part of it', BOTH_ENGINES, async ({ page, context }) => {
     await openApp(page)
     await nameField(page).fill('On the train')
     await kept(page)
@@ -470,7 +470,7 @@ test.describe('without a network', () => {
   })
 
   // Only Chromium's protocol tells what it thinks of installing.
-  test('the app can be installed', CHROMIUM, async ({ page, context }) => {
+  test('the app can be installed', async ({ page, context }) => {
     await openApp(page)
     await installed(page)
     const session = await context.newCDPSession(page)
@@ -513,8 +513,7 @@ test.describe('without a network', () => {
 })
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  // Firefox's driver does not darken the page.
-  test.describe(`${colorScheme}, on a phone`, chromiumIf(colorScheme === 'dark'), () => {
+  test.describe(`${colorScheme}, on a phone`, () => {
     test.use({ viewport: { width: 360, height: 740 }, colorScheme, hasTouch: true })
 
     test('the blocks have no known barrier, and nothing is wider than the screen', async ({ page }) => {
@@ -526,9 +525,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
       )
       await openBlocks(page)
       await expect(page.locator('.blockpicture canvas').last()).toBeVisible()
-      expect(await barriers(page, '.blocks')).toEqual([])
+      expect(await barriers(page, '.blocks', colorScheme === 'dark' ? 'contrast' : 'everything')).toEqual([])
       await inDialog(page, /^More about A name/).click()
-      expect(await barriers(page, '.blocks')).toEqual([])
+      expect(await barriers(page, '.blocks', colorScheme === 'dark' ? 'contrast' : 'everything')).toEqual([])
       expect(await page.evaluate(() => document.querySelector('.blocks')?.scrollWidth)).toBeLessThanOrEqual(360)
     })
   })

@@ -3,9 +3,9 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { barriers, board, button, expect, notice, openApp, openFile, openSheet, saved, test } from './maker.ts'
+import { barriers, board, button, expect, notice, openApp, openFile, openSheet, saved, test, BOTH_ENGINES } from './maker.ts'
 
-test('the page and the command print the same booklet, and the page opens it again', async ({ page }) => {
+test('the page and the command print the same booklet, and the page opens it again', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Booklet')
   const printed = await saved(page, () => button(page, 'Print the booklet').click())

@@ -1,7 +1,7 @@
 /** Handling units directly on the board, by mouse, by finger and by keys: each way leaves the same block, and one undo takes it back. */
 import { gzipSync } from 'node:zlib'
 import type { Response } from '@playwright/test'
-import { board, button, type Cell, CHROMIUM, expect, findings, kept, notice, openApp, openFile, type Page, pixels, saved, test } from './maker.ts'
+import { board, button, type Cell, expect, findings, kept, notice, openApp, openFile, type Page, pixels, saved, test, BOTH_ENGINES } from './maker.ts'
 
 const square = (id: string, at: Cell, fabric = 'oat', size: Cell = [1, 1]) => ({ id, kind: 'square', at, size, fabrics: { patch: fabric } })
 
@@ -103,7 +103,7 @@ async function press(page: Page, ...keys: readonly string[]): Promise<void> {
 const before = { a: [0, 0], b: [3, 1], c: [1, 4], g: [4, 4] }
 
 test.describe('moving and changing places', () => {
-  test('by mouse: whole cells, halves with Alt, to the middle of the block; Escape forgets', async ({ page }) => {
+  test('by mouse: whole cells, halves with Alt, to the middle of the block; Escape forgets', BOTH_ENGINES, async ({ page }) => {
     await openRoomy(page)
     await drag(page, [0.5, 0.5], [2.6, 2.4])
     expect(await places(page)).toEqual({ ...before, a: [2, 2] })
@@ -122,7 +122,7 @@ test.describe('moving and changing places', () => {
   })
 
   // Dragging is tried in the second engine above; what comes of it is our own.
-  test('a unit is dragged, turned and taken back', CHROMIUM, async ({ page }) => {
+  test('a unit is dragged, turned and taken back', async ({ page }) => {
     await openRoomy(page)
     await drag(page, [0.5, 0.5], [2.6, 2.4])
     await expect(cell(page, [2, 2])).toContainText('Square a')
@@ -135,7 +135,7 @@ test.describe('moving and changing places', () => {
   })
 
   // Dragging is tried in the second engine above; what comes of it is our own.
-  test('by mouse: dropped on a unit of its size the two change places, on another it says why not', CHROMIUM, async ({ page }) => {
+  test('by mouse: dropped on a unit of its size the two change places, on another it says why not', async ({ page }) => {
     await openRoomy(page)
     await drag(page, [0.5, 0.5], [3.5, 1.5])
     await expect(notice(page)).toHaveText('The two units have changed places.')
@@ -146,7 +146,7 @@ test.describe('moving and changing places', () => {
     expect(await places(page)).toEqual(before)
   })
 
-  test('by finger: a unit follows it, and changes places', CHROMIUM, async ({ browser }) => {
+  test('by finger: a unit follows it, and changes places', async ({ browser }) => {
     const page = await (await browser.newContext({ hasTouch: true, viewport: { width: 820, height: 1180 }, serviceWorkers: 'block' })).newPage()
     await openRoomy(page)
     await swipe(page, [0.5, 0.5], [0.5, 2.5])
@@ -157,7 +157,7 @@ test.describe('moving and changing places', () => {
   })
 
   // Keys reach the board in the second engine below, where it is resized by keys.
-  test('by keys: moved by cells and halves, and changed with X', CHROMIUM, async ({ page }) => {
+  test('by keys: moved by cells and halves, and changed with X', async ({ page }) => {
     await openRoomy(page)
     await walk(page, [0, 0])
     await press(page, 'Enter', 'Alt+ArrowRight', 'h', 'Alt+ArrowDown')
@@ -184,7 +184,7 @@ test.describe('resizing', () => {
     expect((await unitsOnFile(page)).find(({ id }) => id === 'g')).toMatchObject({ at: [2, 3], size: [4, 2] })
   })
 
-  test('by a corner with a finger', CHROMIUM, async ({ browser }) => {
+  test('by a corner with a finger', async ({ browser }) => {
     const page = await (await browser.newContext({ hasTouch: true, viewport: { width: 820, height: 1180 }, serviceWorkers: 'block' })).newPage()
     await openRoomy(page)
     const { x, y } = await pixels(page, [0.5, 0.5])
@@ -213,7 +213,7 @@ test.describe('laying and replacing', () => {
   })
 
   // The tray is tried in the second engine by the star and the morning.
-  test('another kind in place keeps the fabrics: dropped on it from the tray, or with R', CHROMIUM, async ({ page }) => {
+  test('another kind in place keeps the fabrics: dropped on it from the tray, or with R', async ({ page }) => {
     await openRoomy(page)
     const from = await button(page, 'Half-square triangle').boundingBox()
     const to = await pixels(page, [3.4, 1.4])
@@ -242,7 +242,7 @@ test.describe('laying and replacing', () => {
 
 test.describe('symmetric arranging', () => {
   // What an edit does is our own; the hand is tried in the second engine above.
-  test('what is done to one unit is done to its images, and undone at once', CHROMIUM, async ({ page }) => {
+  test('what is done to one unit is done to its images, and undone at once', async ({ page }) => {
     await openRoomy(page, { ...ROOMY, units: [] })
     await page.getByLabel('Repeat edits').selectOption('quarter turns')
     await button(page, 'Square').click()
@@ -275,7 +275,7 @@ test.describe('symmetric arranging', () => {
   })
 
   // A rule of our own.
-  test('quarter turns need a grid as wide as high', CHROMIUM, async ({ page }) => {
+  test('quarter turns need a grid as wide as high', async ({ page }) => {
     await openRoomy(page, { ...ROOMY, grid: { columns: 6, rows: 5, cell: 2 }, units: [] })
     await page.getByLabel('Repeat edits').selectOption('quarter turns')
     await expect(notice(page)).toHaveText('Edits repeat by quarter turns only on a grid as wide as it is high.')
@@ -284,7 +284,7 @@ test.describe('symmetric arranging', () => {
 })
 
 test.describe('choosing many', () => {
-  test('by a box, by drawing round, and by keys; Shift adds', async ({ page }) => {
+  test('by a box, by drawing round, and by keys; Shift adds', BOTH_ENGINES, async ({ page }) => {
     await openRoomy(page)
     await drag(page, [2.5, 3.5], [0.5, 0.5])
     await expect(chosen(page)).toHaveCount(1)
@@ -319,7 +319,7 @@ test.describe('choosing many', () => {
     await expect(chosen(page)).toHaveCount(2)
   })
 
-  test('by a box and by drawing round with a finger', CHROMIUM, async ({ browser }) => {
+  test('by a box and by drawing round with a finger', async ({ browser }) => {
     const page = await (await browser.newContext({ hasTouch: true, viewport: { width: 820, height: 1180 }, serviceWorkers: 'block' })).newPage()
     await openRoomy(page)
     await button(page, 'Choose by a box').tap()
@@ -332,7 +332,7 @@ test.describe('choosing many', () => {
   })
 
   // Sums of our own; buttons and keys are tried in the second engine elsewhere.
-  test('aligned and spread to the exact fraction, by buttons and by keys', CHROMIUM, async ({ page }) => {
+  test('aligned and spread to the exact fraction, by buttons and by keys', async ({ page }) => {
     await openRoomy(page, { ...ROOMY, units: [square('a', [0, 0]), square('b', [2, 2]), square('c', [5, 4])] })
     await board(page).focus()
     await press(page, 'Control+a')
@@ -350,7 +350,7 @@ test.describe('choosing many', () => {
 })
 
 test.describe('units as text', () => {
-  test('copied, cut out and pasted, here and on another block, with the fabrics it does not know', async ({ page }) => {
+  test('copied, cut out and pasted, here and on another block, with the fabrics it does not know', BOTH_ENGINES, async ({ page }) => {
     await openRoomy(page)
     await click(page, [5, 4.8])
     await press(page, 'Control+c')
@@ -378,7 +378,7 @@ test.describe('units as text', () => {
   })
 
   // What is read is our own; the clipboard is tried in the second engine above.
-  test('text that holds no units gives one sentence', CHROMIUM, async ({ page }) => {
+  test('text that holds no units gives one sentence', async ({ page }) => {
     await openRoomy(page)
     for (const text of [
       'hello',
@@ -423,7 +423,7 @@ test.describe('free patches', () => {
   })
 
   // By keys it is drawn in the second engine in the morning.
-  test('drawn by keys, halves of cells too, and forgotten with Escape', CHROMIUM, async ({ page }) => {
+  test('drawn by keys, halves of cells too, and forgotten with Escape', async ({ page }) => {
     await openRoomy(page)
     await board(page).focus()
     await press(page, '4')
@@ -440,7 +440,7 @@ test.describe('free patches', () => {
     expect(await unitsOnFile(page)).toHaveLength(5)
   })
 
-  test('drawn with a finger', CHROMIUM, async ({ browser }) => {
+  test('drawn with a finger', async ({ browser }) => {
     const page = await (await browser.newContext({ hasTouch: true, viewport: { width: 820, height: 1180 }, serviceWorkers: 'block' })).newPage()
     await openRoomy(page)
     await button(page, 'Draw a patch').tap()
@@ -458,7 +458,7 @@ test.describe('free patches', () => {
   })
 
   // Shapes of our own; what works beside the page is tried in the second engine elsewhere.
-  test('joined, and cut away under another; what cannot be is one sentence', CHROMIUM, async ({ page }) => {
+  test('joined, and cut away under another; what cannot be is one sentence', async ({ page }) => {
     await openRoomy(page, { ...ROOMY, units: [square('a', [0, 0], 'oat', [3, 2]), square('b', [2, 1], 'fern', [3, 2]), ROOMY.units[3]] })
     await board(page).focus()
     await click(page, [0.5, 0.5])
@@ -482,7 +482,7 @@ test.describe('free patches', () => {
   })
 })
 
-test('the cells are a grid to walk through, each saying what lies there', async ({ page }) => {
+test('the cells are a grid to walk through, each saying what lies there', BOTH_ENGINES, async ({ page }) => {
   await openRoomy(page)
   await expect(page.getByRole('grid', { name: 'Cells' })).toHaveAttribute('aria-rowcount', '6')
   await expect(cell(page, [4, 4])).toHaveText('Column 5, row 5: Flying goose g, Goose of Oat, Left wing of Fern, Right wing of Clay.')
@@ -500,7 +500,7 @@ test('the cells are a grid to walk through, each saying what lies there', async 
 const FIRST_LOAD = 250_000
 
 // What is fetched is the same in every engine.
-test('a first visit fetches little script, what works beside the page with it', CHROMIUM, async ({ page }) => {
+test('a first visit fetches little script, what works beside the page with it', async ({ page }) => {
   const scripts: Response[] = []
   page.on('response', (response) => {
     if (/\.js$/.test(new URL(response.url()).pathname)) scripts.push(response)

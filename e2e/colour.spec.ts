@@ -1,6 +1,6 @@
 /** Colour on the screen: prints true to scale, light and dark, colourings side by side, colours from a photograph, the list of fabrics. */
 import { finger, type Hand, keyboard, mouse } from './hands.ts'
-import { barriers, board, button, cutList, expect, type Locator, notice, openApp, openSheet, type Page, test, chromiumIf, CHROMIUM } from './maker.ts'
+import { barriers, board, button, cutList, expect, type Locator, notice, openApp, openSheet, type Page, test, BOTH_ENGINES, bothIf } from './maker.ts'
 
 const HANDS = [
   ['with a mouse', mouse, 1440, 900],
@@ -13,7 +13,7 @@ const region = (page: Page, name: string): Locator => page.getByRole('region', {
 
 for (const [how, handOf, width, height] of HANDS) {
   // Keys are tried in the second engine by the morning's own block.
-  test.describe(how, chromiumIf(handOf !== mouse), () => {
+  test.describe(how, bothIf(handOf === mouse), () => {
     test.use({ viewport: { width, height }, hasTouch: handOf === finger })
 
     test('a colouring is found, compared, taken in one step and given back', async ({ page }) => {
@@ -104,7 +104,7 @@ function stripes(line: readonly string[]): number {
   return light.filter((one, at) => at > 0 && one < middle && (light[at - 1] as number) >= middle).length
 }
 
-test('a print is drawn true to scale at any zoom, and turns with its unit', async ({ page }) => {
+test('a print is drawn true to scale at any zoom, and turns with its unit', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
   await button(page, 'Numbers and marks').click()
   await button(page, 'Change Linen white').click()
@@ -174,7 +174,7 @@ async function picture(page: Page, bars: readonly string[]): Promise<Buffer> {
   return Buffer.from(address.split(',')[1] as string, 'base64')
 }
 
-test('a photograph gives its colours, and shows a cloth; what is none is said, and nothing changes', async ({ page }) => {
+test('a photograph gives its colours, and shows a cloth; what is none is said, and nothing changes', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Colour')
   const sheet = region(page, 'Colours from a photograph')
@@ -248,8 +248,7 @@ test('alike patches are recoloured together', async ({ page }) => {
 })
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  // In the second engine the checker is not asked.
-  test.describe(colorScheme, CHROMIUM, () => {
+  test.describe(colorScheme, () => {
     test.use({ colorScheme })
     test('the colour sheet and the unfolded fabric have no known barrier', async ({ page }) => {
       await openApp(page)
@@ -259,7 +258,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await page.getByLabel('Pattern of Moss').selectOption('sprigs')
       await expect(page.getByLabel('How its cloth may lie')).toHaveValue('one-way')
       await expect(page.getByRole('img', { name: 'one-way' })).toBeVisible()
-      expect(await barriers(page, '.side')).toEqual([])
+      expect(await barriers(page, '.side', colorScheme === 'dark' ? 'contrast' : 'everything')).toEqual([])
     })
   })
 }

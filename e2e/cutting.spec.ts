@@ -1,5 +1,5 @@
 /** From units to scissors on the screen: ways to make a unit, stars of one batch, how a fabric is cut, and the whole quilt. */
-import { board, button, clothOf, cutList, expect, openApp, openSheet, type Page, saved, SHEET_SCREEN, test } from './maker.ts'
+import { board, button, clothOf, cutList, expect, openApp, openSheet, type Page, saved, SHEET_SCREEN, test, BOTH_ENGINES } from './maker.ts'
 
 async function chooseTopGoose(page: Page): Promise<void> {
   await board(page).focus()
@@ -104,7 +104,7 @@ test.describe('on a desk, the cutting sheet', () => {
     await expect(stash.getByRole('list', { name: 'On hand' }).getByRole('listitem')).toHaveCount(0)
   })
 
-  test('a size chart of any seam and step is shown, and saved as CSV', async ({ page }) => {
+  test('a size chart of any seam and step is shown, and saved as CSV', BOTH_ENGINES, async ({ page }) => {
     await openApp(page)
     await openSheet(page, 'Cutting')
     await button(page, 'Open the size chart').click()

@@ -10,7 +10,6 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, chromium, expect, type Page, test } from '@playwright/test'
-import { CHROMIUM } from './maker.ts'
 
 const KILLS = Number(process.env.NESTWRIGHT_KILLS ?? 10)
 const SEED = Number(process.env.NESTWRIGHT_SEED ?? 1)
@@ -21,7 +20,7 @@ const DEPTH = 6
 const FIELDS = 3
 
 // It starts, kills and drives Chromium itself.
-test('edits outlive a killed browser', CHROMIUM, async ({ baseURL }) => {
+test('edits outlive a killed browser', async ({ baseURL }) => {
   test.setTimeout(60_000 + KILLS * 15_000)
   const folder = mkdtempSync(join(tmpdir(), 'nestwright-killed-'))
   const chance = chanceOf(SEED)

@@ -1,5 +1,5 @@
 /** A block too large to be told while the hand waits: its findings come from beside the page, and follow each edit. */
-import { CHROMIUM, expect, findings, openApp, test } from './maker.ts'
+import { expect, findings, openApp, test } from './maker.ts'
 
 const SIDE = 46
 
@@ -23,7 +23,7 @@ const block = {
 }
 
 // What works beside the page is tried in the second engine by every task that waits for the layers of cloth; here it only works longer.
-test('a large block is told beside the page, after an edit and after undoing it', CHROMIUM, async ({ page }) => {
+test('a large block is told beside the page, after an edit and after undoing it', async ({ page }) => {
   test.slow()
   const follows = expect.configure({ timeout: 40_000 })
   await openApp(page)

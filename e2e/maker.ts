@@ -19,12 +19,11 @@ export const SHEET_SCREEN = {
 }
 
 /**
- * Of a task that is not for the second engine. Either its driver cannot do it: it has no touch screen, no dark, no less motion, none of Chromium's own
- * protocol. Or it would say the same again: engines differ in events, focus, fields, pixels, files, storage and workers, and not in what our own code
- * makes of them; so every task of a maker is tried in the second engine by one hand on one screen, and its variants are not. Say beside it which, but for a finger.
+ * Of a task that both engines try. Engines differ in events, focus, fields, pixels, files, storage and workers, not in what our own code makes of them:
+ * so the second engine tries a maker's main tasks by mouse and whatever rests on one of these, and the first tries everything.
  */
-export const CHROMIUM = { tag: '@chromium' }
-export const chromiumIf = (needed: boolean) => (needed ? CHROMIUM : {})
+export const BOTH_ENGINES = { tag: '@both' }
+export const bothIf = (needed: boolean) => (needed ? BOTH_ENGINES : {})
 
 export const test = base.extend<{ errors: string[] }>({
   context: async ({ context, browserName }, use) => {
@@ -91,10 +90,15 @@ export async function openSheet(page: Page, name: string): Promise<void> {
   await expect(page.getByRole('tabpanel', { name, exact: true })).toBeVisible()
 }
 
-/** What the checker of barriers finds on the page, or in a part of it. What it reads is the page's own and no engine's; in the second one it takes minutes. */
-export async function barriers(page: Page, part?: string): Promise<string[]> {
+/**
+ * What the checker of barriers finds on the page, or in a part of it. What it reads is the page's own and no engine's; in the second one it takes minutes.
+ * In another light only the colours differ: they alone are checked again.
+ */
+export async function barriers(page: Page, part?: string, only: 'everything' | 'contrast' = 'everything'): Promise<string[]> {
   if (page.context().browser()?.browserType().name() === 'firefox') return []
-  const checker = new AxeBuilder({ page })
+  // The page has no frames; without looking for any the checker takes half the time.
+  const checker = new AxeBuilder({ page }).setLegacyMode()
+  if (only === 'contrast') checker.withRules(['color-contrast'])
   const { violations } = await (part === undefined ? checker : checker.include(part)).analyze()
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)
 }

@@ -1,5 +1,5 @@
 /** For every maker: on a phone, at twice the size, in another language, in the sun and at night. */
-import { barriers, CHROMIUM, expect, openApp, openSheet, type Page, pixels, test } from './maker.ts'
+import { barriers, expect, openApp, openSheet, type Page, pixels, test, BOTH_ENGINES } from './maker.ts'
 
 const SHEETS = ['Block', 'Findings', 'Colour', 'Cutting', 'Quilting', 'Setting', 'Booklet'] as const
 const LOOKS = ['Cloth', 'Value', 'Wrong side', 'Layers of cloth', 'Sewing order', 'Quilting line', 'Among copies'] as const
@@ -27,7 +27,7 @@ for (const [name, width, height] of [
   })
 }
 
-test('the page speaks German when asked, and again on the next visit', async ({ page }) => {
+test('the page speaks German when asked, and again on the next visit', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
   await page.getByText('This screen', { exact: true }).click()
   await page.getByLabel('Language').selectOption('de')
@@ -48,7 +48,7 @@ for (const [light, name] of [
   ['night', 'by night'],
 ] as const) {
   // Colours and contrasts are the page's own, not an engine's.
-  test(`the page can be read ${name}, with no known barrier`, CHROMIUM, async ({ page }) => {
+  test(`the page can be read ${name}, with no known barrier`, async ({ page }) => {
     await openApp(page)
     await page.getByText('This screen', { exact: true }).click()
     await page.getByLabel('Light').selectOption(light)
@@ -56,12 +56,12 @@ for (const [light, name] of [
     for (const sheet of ['Findings', 'Colour', 'Cutting'] as const) {
       await openSheet(page, sheet)
       await expect(page.getByRole('tabpanel').getByRole('heading').first()).toBeVisible()
-      expect(await barriers(page), sheet).toEqual([])
+      expect(await barriers(page, undefined, 'contrast'), sheet).toEqual([])
     }
   })
 }
 
-test('a part of the page that does not come is told in its place, and the board goes on', async ({ page, errors }) => {
+test('a part of the page that does not come is told in its place, and the board goes on', BOTH_ENGINES, async ({ page, errors }) => {
   await openApp(page)
   // The sheet is fetched when it is opened first; chunks have no names by which to keep back just one.
   const scripts = /\.js$/

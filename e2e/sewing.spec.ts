@@ -1,7 +1,7 @@
 /** Sewing views and findings that follow the hand: a block assembled join by join, fixes tried before they are taken, copies turned by hand. */
 import { CLASHING, checker } from './blocks.ts'
 import { finger, keyboard, mouse } from './hands.ts'
-import { barriers, board, button, CHROMIUM, expect, findings, notice, openApp, openSheet, type Page, pixels, test, chromiumIf } from './maker.ts'
+import { barriers, board, button, expect, findings, notice, openApp, openSheet, type Page, pixels, test, BOTH_ENGINES, bothIf } from './maker.ts'
 
 const HANDS = [
   ['with a mouse', mouse],
@@ -30,7 +30,7 @@ async function open(page: Page, block: object): Promise<void> {
 
 for (const [how, handOf] of HANDS) {
   // Keys are tried in the second engine by the morning's own block.
-  test.describe(how, chromiumIf(handOf !== mouse), () => {
+  test.describe(how, bothIf(handOf === mouse), () => {
     test.use({ viewport: { width: 1440, height: 900 }, hasTouch: handOf === finger })
 
     test('a star is sewn join by join', async ({ page }) => {
@@ -101,7 +101,7 @@ for (const [how, handOf] of HANDS) {
   })
 }
 
-test('a mark on the board leads to its finding, and what one points at is shown', async ({ page }) => {
+test('a mark on the board leads to its finding, and what one points at is shown', BOTH_ENGINES, async ({ page }) => {
   await open(page, CLASHING)
   await openSheet(page, 'Cutting')
   const { x, y } = await pixels(page, [1, 1])
@@ -110,7 +110,7 @@ test('a mark on the board leads to its finding, and what one points at is shown'
 })
 
 // A key, and what is our own.
-test('the whole block is turned and mirrored with a key, and what nests is said', CHROMIUM, async ({ page }) => {
+test('the whole block is turned and mirrored with a key, and what nests is said', async ({ page }) => {
   await openApp(page)
   await board(page).focus()
   await page.keyboard.press('b')
@@ -137,7 +137,7 @@ test('a goose turned so that nothing fits is turned back by a fix that is tried 
 })
 
 // A key, and what is our own.
-test('a goose turned outward brings a tip less to sew through', CHROMIUM, async ({ page }) => {
+test('a goose turned outward brings a tip less to sew through', async ({ page }) => {
   await openApp(page)
   await board(page).focus()
   for (const key of ['ArrowRight', 'Enter', 'Shift+T']) await page.keyboard.press(key)
@@ -147,7 +147,7 @@ test('a goose turned outward brings a tip less to sew through', CHROMIUM, async 
 })
 
 // A list of our own.
-test('only what needs care is listed when asked, and a long list comes a part at a time', CHROMIUM, async ({ page }) => {
+test('only what needs care is listed when asked, and a long list comes a part at a time', async ({ page }) => {
   await open(page, checker(12))
   await expect(findings(page)).toContainText('All 121 meetings of seams nest.')
   await findings(page).getByText('121 × nests').click()
@@ -168,7 +168,7 @@ test('a fix that is tried where the board is out of sight is pictured beside it,
 })
 
 // Firefox's driver cannot say that the device asks for it.
-test('motion is spared where the device asks for it', CHROMIUM, async ({ page }) => {
+test('motion is spared where the device asks for it', async ({ page }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' })
   await openApp(page)
   await button(page, 'Sewing order').click()
@@ -183,8 +183,7 @@ for (const { screen, width, height, light } of SIZES)
     test.describe(`${screen}, ${colorScheme}`, () => {
       test.use({ viewport: { width, height }, colorScheme })
 
-      // One engine's pictures are enough.
-      test('every way of looking is there to be looked at, the sewing views with no known barrier', CHROMIUM, async ({ page }) => {
+      test('every way of looking is there to be looked at, the sewing views with no known barrier', async ({ page }) => {
         const picture = (view: string) => page.screenshot({ path: `test-results/looks/${width}-${colorScheme}-${view}.png` })
         await openApp(page)
         await expect(findings(page)).toContainText('Thickest spot')
@@ -208,6 +207,6 @@ for (const { screen, width, height, light } of SIZES)
         await button(page, 'See it large on the board').click()
         await expect(page.getByRole('group', { name: /^Copies/ })).toBeVisible()
         await picture('setting')
-        if (colorScheme === 'dark') expect(await barriers(page)).toEqual([])
+        if (colorScheme === 'dark') expect(await barriers(page, undefined, 'contrast')).toEqual([])
       })
     })

@@ -1,6 +1,6 @@
 /** What the engine knows, seen on the screen: layers of cloth, copies side by side, a block that came out otherwise, alike units pressed alike. */
 import { CLASHING } from './blocks.ts'
-import { board, button, expect, findings, openApp, openSheet, type Page, saved, SHEET_SCREEN, test } from './maker.ts'
+import { board, button, expect, findings, openApp, openSheet, type Page, saved, SHEET_SCREEN, test, BOTH_ENGINES } from './maker.ts'
 
 const neighbours = (page: Page) => page.getByRole('region', { name: 'Beside its neighbours' })
 const sewn = (page: Page) => page.getByRole('region', { name: 'As it came out' })
@@ -8,7 +8,7 @@ const sewn = (page: Page) => page.getByRole('region', { name: 'As it came out' }
 test.describe('what the engine knows', () => {
   test.use(SHEET_SCREEN)
 
-  test('layers of cloth are counted, and a clash says how many it costs', async ({ page }) => {
+  test('layers of cloth are counted, and a clash says how many it costs', BOTH_ENGINES, async ({ page }) => {
     await openApp(page)
     await page
       .getByLabel('Block file')

@@ -1,5 +1,5 @@
 /** The main job, from an opened app to a cut list, with each hand and on each screen. */
-import { button, cutList, expect, findings, kept, notice, openApp, openFile, type Page, saved, SCREENS, test, chromiumIf } from './maker.ts'
+import { button, cutList, expect, findings, kept, notice, openApp, openFile, type Page, saved, SCREENS, test, bothIf } from './maker.ts'
 import { finger, type Hand, keyboard, mouse } from './hands.ts'
 
 /** Each hand on the screen that it is used to; the keys have the tablet in the morning. */
@@ -11,7 +11,7 @@ const HANDS = [
 
 for (const [how, handOf, { width, height }] of HANDS) {
   // By keys it takes Firefox's driver minutes; other tasks are done by keys in it.
-  test.describe(how, chromiumIf(handOf !== mouse), () => {
+  test.describe(how, bothIf(handOf === mouse), () => {
     test.use({ viewport: { width, height }, hasTouch: handOf === finger })
 
     test('a star is recoloured, turned, fixed, cut and kept', async ({ page }) => {

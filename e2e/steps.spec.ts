@@ -1,5 +1,5 @@
 /** The booklet on the screen: the steps with their pictures, the maker's own words, what becomes of them when the block changes, a photograph. */
-import { barriers, button, chromiumIf, expect, kept, type Locator, openApp, openFile, openSheet, type Page, SHEET_SCREEN, test } from './maker.ts'
+import { barriers, button, expect, kept, type Locator, openApp, openFile, openSheet, type Page, SHEET_SCREEN, test, BOTH_ENGINES } from './maker.ts'
 
 const booklet = (page: Page): Locator => page.getByRole('region', { name: 'Booklet' })
 const step = (page: Page, title: RegExp): Locator => booklet(page).getByRole('listitem', { name: title })
@@ -8,8 +8,7 @@ const step = (page: Page, title: RegExp): Locator => booklet(page).getByRole('li
 const DOT = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mP8z8DwHwAFBQIAX8jx0gAAAABJRU5ErkJggg=='
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  // The colours are judged too; Firefox's driver does not darken the page.
-  test.describe(colorScheme, chromiumIf(colorScheme === 'dark'), () => {
+  test.describe(colorScheme, () => {
     test.use({ ...SHEET_SCREEN, colorScheme })
 
     test('the steps of the star are told and drawn', async ({ page }) => {
@@ -18,7 +17,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await expect(step(page, /Make four geese/)).toContainText('Press both seams toward the wings.')
       await expect(step(page, /Join the rows/)).toContainText('match 2 nested seams')
       await expect(step(page, /Sew rows 1 and 3/).getByRole('img', { name: /from the wrong side, sewn and pressed/ })).toBeVisible()
-      expect(await barriers(page)).toEqual([])
+      expect(await barriers(page, undefined, colorScheme === 'dark' ? 'contrast' : 'everything')).toEqual([])
     })
   })
 }
@@ -55,7 +54,7 @@ test("a maker's words are kept, marked when the block moves on, and put back", a
   await expect(row).toContainText('Sew the first row as I show you.')
 })
 
-test('a photograph is added to a step and taken away', async ({ page }) => {
+test('a photograph is added to a step and taken away', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Booklet')
   const layout = step(page, /Lay out the block/)

@@ -1,5 +1,5 @@
 /** The board under a finger, on a tablet held upright: what the hand does, and what is in sight meanwhile. Only the first engine's driver has fingers. */
-import { board, button, type Cell, CHROMIUM, expect, findings, openApp, type Page, pixels, test } from './maker.ts'
+import { board, button, type Cell, expect, findings, openApp, type Page, pixels, test } from './maker.ts'
 
 const UPRIGHT = { width: 820, height: 1180 }
 
@@ -18,7 +18,7 @@ async function tap(page: Page, at: Cell): Promise<void> {
   await page.touchscreen.tap(x, y)
 }
 
-test('the board and what is found about it are in sight together', CHROMIUM, async ({ page }) => {
+test('the board and what is found about it are in sight together', async ({ page }) => {
   await openApp(page)
   await tap(page, [1, 1])
   const found = page.getByRole('button', { name: /^Seams 11 and 15/ })
@@ -56,7 +56,7 @@ async function tapWith(page: Page, count: number, at: Cell): Promise<void> {
 
 const cell = (page: Page, [x, y]: Cell) => page.locator(`#cell-${x}-${y}`)
 
-test('a star is laid from an empty grid in four presses and a run, and two fingers take steps back', CHROMIUM, async ({ page }) => {
+test('a star is laid from an empty grid in four presses and a run, and two fingers take steps back', async ({ page }) => {
   await openApp(page)
   await button(page, 'Blocks').tap()
   await button(page, 'an empty grid').tap()
@@ -83,7 +83,7 @@ test('a star is laid from an empty grid in four presses and a run, and two finge
   await expect(cell(page, [2, 2])).toContainText('Square')
 })
 
-test('a fabric is drawn over patches in one step; a quick hand is followed by a press at once', CHROMIUM, async ({ page }) => {
+test('a fabric is drawn over patches in one step; a quick hand is followed by a press at once', async ({ page }) => {
   await openApp(page)
   await button(page, 'Take Moss').tap()
   await draw(page, [0.3, 0.5], [3.7, 0.5])
@@ -94,7 +94,7 @@ test('a fabric is drawn over patches in one step; a quick hand is followed by a 
   await expect(button(page, 'Undo')).toBeDisabled()
 })
 
-test('a turn follows the finger round the middle, and a handle under a pinch does nothing', CHROMIUM, async ({ page }) => {
+test('a turn follows the finger round the middle, and a handle under a pinch does nothing', async ({ page }) => {
   await openApp(page)
   await tap(page, [2, 0.35])
   await expect(page.getByRole('heading', { name: 'Flying goose (goose-top)' })).toBeVisible()
@@ -117,7 +117,7 @@ test('a turn follows the finger round the middle, and a handle under a pinch doe
   await expect(cell(page, [1, 0])).toContainText('turned half round')
 })
 
-test('a finger that scrolls the tray takes nothing up, and what is let go beside the board is not laid', CHROMIUM, async ({ page }) => {
+test('a finger that scrolls the tray takes nothing up, and what is let go beside the board is not laid', async ({ page }) => {
   await openApp(page)
   const unit = await button(page, 'Hourglass').boundingBox()
   const from = { x: (unit?.x ?? 0) + 40, y: (unit?.y ?? 0) + 40 }
@@ -133,7 +133,7 @@ test('a finger that scrolls the tray takes nothing up, and what is let go beside
   await expect(button(page, 'Undo')).toBeDisabled()
 })
 
-test('a unit is carried off the tray however steep, and where the tray scrolls it scrolls', CHROMIUM, async ({ page }) => {
+test('a unit is carried off the tray however steep, and where the tray scrolls it scrolls', async ({ page }) => {
   await openApp(page)
   await button(page, 'Blocks').tap()
   await button(page, 'an empty grid').tap()
@@ -158,7 +158,7 @@ test('a unit is carried off the tray however steep, and where the tray scrolls i
   await expect.poll(() => page.locator('.side.left').evaluate(({ scrollTop }) => scrollTop)).toBeGreaterThan(20)
 })
 
-test('units are added to what is chosen, and moved by halves of cells, without a keyboard', CHROMIUM, async ({ page }) => {
+test('units are added to what is chosen, and moved by halves of cells, without a keyboard', async ({ page }) => {
   await openApp(page)
   await button(page, 'Add to what is chosen').tap()
   await tap(page, [0.5, 0.5])
@@ -173,7 +173,7 @@ test('units are added to what is chosen, and moved by halves of cells, without a
   await expect(cell(page, [1, 0])).toContainText('goose-top')
 })
 
-test('a corner of a free patch follows the finger until it lies right; the board stays', CHROMIUM, async ({ page }) => {
+test('a corner of a free patch follows the finger until it lies right; the board stays', async ({ page }) => {
   await openApp(page)
   await button(page, 'Blocks').tap()
   await button(page, 'an empty grid').tap()
@@ -191,7 +191,7 @@ test('a corner of a free patch follows the finger until it lies right; the board
 })
 
 for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
-  test(`what is in hand, or done to several, stands in one line below the block, at ${size.width} pixels`, CHROMIUM, async ({ page }) => {
+  test(`what is in hand, or done to several, stands in one line below the block, at ${size.width} pixels`, async ({ page }) => {
     await page.setViewportSize(size)
     await openApp(page)
     await button(page, 'Choose by a box').tap()
@@ -207,7 +207,7 @@ for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
 }
 
 for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
-  test(`two quarters are told as the half turn they are, and the board stays where it is, at ${size.width} pixels`, CHROMIUM, async ({ page }) => {
+  test(`two quarters are told as the half turn they are, and the board stays where it is, at ${size.width} pixels`, async ({ page }) => {
     await page.setViewportSize(size)
     await openApp(page)
     const place = await board(page).boundingBox()
@@ -221,7 +221,7 @@ for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
   })
 }
 
-test('a fix is tried with the first press, the board and what it would change in sight, and taken with the second', CHROMIUM, async ({ page }) => {
+test('a fix is tried with the first press, the board and what it would change in sight, and taken with the second', async ({ page }) => {
   await openApp(page)
   await tap(page, [2.5, 2.5])
   await button(page, 'Remove').tap()
@@ -241,7 +241,7 @@ test('a fix is tried with the first press, the board and what it would change in
   await expect(page.getByTestId('sum')).toContainText('All 6 meetings of seams nest.')
 })
 
-test('the page itself never scrolls away under the hand, however much is unfolded', CHROMIUM, async ({ page }) => {
+test('the page itself never scrolls away under the hand, however much is unfolded', async ({ page }) => {
   await openApp(page)
   await page.getByRole('tab', { name: 'Colour', exact: true }).tap()
   await button(page, 'Change Moss').tap()

@@ -1,5 +1,5 @@
 /** What takes long is worked out in workers, and a sheet that is left takes its workers with it. */
-import { button, expect, findings, openApp, openSheet, type Page, pixels, test } from './maker.ts'
+import { button, expect, findings, openApp, openSheet, type Page, pixels, test, BOTH_ENGINES } from './maker.ts'
 
 interface Seen {
   /** Workers that were started and not ended. */
@@ -42,7 +42,7 @@ test.beforeEach(async ({ page }) => {
   await openApp(page)
 })
 
-test('a sheet that is left ends its workers', async ({ page }) => {
+test('a sheet that is left ends its workers', BOTH_ENGINES, async ({ page }) => {
   await expect.poll(() => jobs(page)).toContain('layers')
   const before = await alive(page)
   for (const [sheet, job] of [
