@@ -17,7 +17,7 @@ for (const [{ name, width, height }, colorScheme] of [
       await page.mouse.click(x, y)
       await expect(page.getByRole('heading', { name: /centre/ })).toBeVisible()
       expect(await barriers(page)).toEqual([])
-      await page.getByRole('button', { name: 'Layers of cloth', exact: true }).click()
+      await page.getByRole('button', { name: 'Layers', exact: true }).click()
       for (const sheet of ['Block', 'Cutting', 'Quilting', 'Setting']) {
         await openSheet(page, sheet)
         await expect(page.getByRole('tabpanel').getByRole('heading').first()).toBeVisible()
@@ -25,7 +25,7 @@ for (const [{ name, width, height }, colorScheme] of [
         expect(await barriers(page, '#sheet')).toEqual([])
       }
       await expect(page.getByTestId('setting-sum')).toBeVisible()
-      await expect(page.getByRole('list', { name: 'Layers of cloth by colour' })).toBeVisible()
+      await expect(page.getByRole('list', { name: 'Layers of fabric by colour' })).toBeVisible()
       expect(await barriers(page)).toEqual([])
     })
   })

@@ -46,10 +46,10 @@ test('files are dropped on the page, several at once, and the broken one among t
     { name: 'three.json', text: JSON.stringify(blockCalled('Third')) },
   ])
   await expect(notice(page)).toHaveText(
-    '2 files were opened. broken.json was not opened. file: this is not a block file: it is not JSON; choose a file that Nestwright saved.',
+    '2 files opened. broken.json wasn’t opened. file: this is not a block file: it is not JSON; choose a file that Nestwright saved.',
   )
   await expect(nameField(page)).toHaveValue('Third')
-  await button(page, 'Blocks').click()
+  await button(page, 'My blocks').click()
   for (const name of ['My own work', 'Came by itself', 'Second', 'Third']) await expect(inDialog(page, `Open ${name}`)).toBeVisible()
 })
 
@@ -61,13 +61,13 @@ test('a file is read by what stands in it, and a name that is none or too long i
   await giveFiles(page, [{ name: 'text.pdf', text: JSON.stringify(blockCalled('Not a PDF')) }])
   await expect(notice(page)).toHaveText('Not a PDF is open.')
   await giveFiles(page, [{ name: 'nameless.json', text: JSON.stringify(blockCalled('')) }])
-  await expect(notice(page)).toHaveText('Without a name is open.')
+  await expect(notice(page)).toHaveText('Untitled is open.')
   await giveFiles(page, [{ name: 'long.json', text: JSON.stringify(blockCalled('W'.repeat(20_000))) }])
   await expect(notice(page)).toHaveText(`${'W'.repeat(59)}… is open.`)
-  await button(page, 'Blocks').click()
+  await button(page, 'My blocks').click()
   await page.getByRole('dialog').locator('.card.open .about').click()
   await inDialog(page, 'Make a copy').click()
-  await expect(page.getByRole('dialog').locator('.blocks-notice')).toContainText('is among your blocks.')
+  await expect(page.getByRole('dialog').locator('.blocks-notice')).toContainText('is in My blocks.')
   await page.getByRole('dialog').locator('.card:not(.open) .face').first().click()
   await opensAgain(page)
 })
@@ -82,10 +82,10 @@ test('thousands of blocks come in, and the shelf puts out no more of them than a
     block: blockCalled(`Many ${index}`),
   }))
   await giveFiles(page, [{ name: 'many.json', text: JSON.stringify({ format: 'nestwright.blocks', version: 1, blocks }) }])
-  await expect(notice(page)).toHaveText('3000 blocks came in.')
-  await button(page, 'Blocks').click()
+  await expect(notice(page)).toHaveText('3000 blocks added.')
+  await button(page, 'My blocks').click()
   const cards = page.getByRole('dialog').locator('.card')
-  await expect(inDialog(page, 'At hand (3001)')).toBeVisible()
+  await expect(inDialog(page, 'My blocks (3001)')).toBeVisible()
   const first = await cards.count()
   expect(first).toBeLessThan(500)
   await cards.last().scrollIntoViewIfNeeded()
@@ -112,12 +112,12 @@ test('a link that is opened again finds the block that it brought', async ({ pag
       window.location.hash = next
     }, hash)
   await follow(link)
-  await expect(notice(page)).toHaveText('Linked came by a link; it is among your blocks now.')
+  await expect(notice(page)).toHaveText('Linked was opened from a link and added to your blocks.')
   await follow(link)
-  await expect(notice(page)).toHaveText('Linked is among your blocks already.')
+  await expect(notice(page)).toHaveText('Linked is already in My blocks.')
   await follow(link.slice(0, -9))
-  await expect(notice(page)).toHaveText('This link is broken: it holds no block; ask for it again, or for a file.')
-  await button(page, 'Blocks').click()
+  await expect(notice(page)).toHaveText('This link is broken: there’s no block in it. Ask for it again, or for a file.')
+  await button(page, 'My blocks').click()
   await expect(page.getByRole('dialog').locator('.card')).toHaveCount(2)
 })
 
@@ -128,7 +128,7 @@ test('what a field takes can be read back, and what it does not take is said', a
   for (const text of ['1e-999', '1e9', '1/0', '-1', '٣', '0'.repeat(300), '0.0000001']) {
     await field.fill(text)
     await field.blur()
-    await expect(page.locator('.pairs .trouble')).toHaveText(/^Give a length (above zero|from 0\.001 to 10000), such as 3 or 2 1\/2\.$/)
+    await expect(page.locator('.pairs .trouble')).toHaveText(/^Enter a length (above zero|from 0\.001 to 10000), such as 3 or 2 1\/2\.$/)
   }
   await field.fill('2½')
   await field.blur()
@@ -148,10 +148,10 @@ test('units are pasted beside what lies there, and a grid of a hundred million c
   const one = { id: 'one', kind: 'square', at: [5000, 5000], size: [1, 1], fabrics: { patch: 'a' } }
   const units = { format: 'nestwright.units', version: 1, units: [one], fabrics: CLASHING.fabrics }
   await pasteText(page, JSON.stringify(units))
-  await expect(notice(page)).toHaveText('Pasted.')
+  await expect(notice(page)).toHaveText('Unit pasted.')
   expect((await boardBlock(page)).units.at(-1)?.at).toEqual([5000, 9999])
   await pasteText(page, JSON.stringify({ ...units, units: [{ ...one, size: [1, 2] }] }))
-  await expect(notice(page)).toHaveText('There is no free room to paste it; make the grid larger or remove a unit.')
+  await expect(notice(page)).toHaveText('There’s no room to paste. Make the grid larger or delete a unit.')
 })
 
 test('a damaged block keeps nothing else from the board, and what can be read of it goes on', async ({ page }) => {
@@ -164,17 +164,17 @@ test('a damaged block keeps nothing else from the board, and what can be read of
   await kept(page)
   await damage(page, 'edits', 'Hurt more', { name: 'x', redo: 'no step', undo: '' })
   await page.reload()
-  await expect(notice(page)).toHaveText('Hurt is damaged; what could be read of it goes on as a copy.')
+  await expect(notice(page)).toHaveText('Hurt is damaged. What could be read is open as a copy.')
   await expect(nameField(page)).toHaveValue('Hurt (copy)')
   await kept(page)
 
   await damage(page, 'bases', 'Hurt (copy)', { past: 0, block: { name: 7 } })
   await page.reload()
   await expect(notice(page)).toContainText(/damaged/)
-  await button(page, 'Blocks').click()
+  await button(page, 'My blocks').click()
   await inDialog(page, 'Open Hurt (copy)').and(page.locator('[aria-current=false]')).click()
   await expect(page.getByRole('dialog').locator('.blocks-notice')).toHaveText(
-    'Hurt (copy) is damaged: nothing of it can be read. Begin a block from one of its versions, or put it aside.',
+    'Hurt (copy) is damaged and can’t be read. Start a block from one of its versions, or archive it.',
   )
   await inDialog(page, 'Open Sound').click()
   await expect(nameField(page)).toHaveValue('Sound')
@@ -194,7 +194,7 @@ test('a database that is cleared under the page is begun anew with the block on 
         request.onerror = failed
       }),
   )
-  await expect(notice(page)).toHaveText('Still here is on the board.')
+  await expect(notice(page)).toHaveText('Still here is open.')
   await nameField(page).fill('Here and changed')
   await kept(page)
   await page.reload()
@@ -215,15 +215,15 @@ test('a database of a later Nestwright is left as it is, and said to be one', as
       }),
   )
   await page.goto('/')
-  await expect(page.locator('.save-status')).toContainText('Your blocks were kept by a newer Nestwright: load this page anew to see them.')
+  await expect(page.locator('.save-status')).toContainText('Your blocks were saved by a newer version of Nestwright. Reload this page to see them')
   await nameField(page).fill('Meanwhile')
   await expect(nameField(page)).toHaveValue('Meanwhile')
 })
 
 test('what is undone under a drag is no longer in the hand', async ({ page }) => {
   await openApp(page)
-  await button(page, 'Blocks').click()
-  await inDialog(page, 'an empty grid').click()
+  await button(page, 'My blocks').click()
+  await inDialog(page, 'Empty grid').click()
   await button(page, 'Square').click()
   const at = async (x: number, y: number) => Object.values(await pixels(page, [x, y])) as [number, number]
   await page.mouse.click(...(await at(0.5, 0.5)))
@@ -243,7 +243,7 @@ test('where the page cannot be drawn, a sentence says so and the work goes on', 
   await openApp(page)
   await nameField(page).fill('Undrawn')
   await kept(page)
-  await button(page, 'Among copies').click()
+  await button(page, 'Repeated blocks').click()
   await page.evaluate(() => {
     const own = window.matchMedia
     window.matchMedia = (query) => {
@@ -251,11 +251,11 @@ test('where the page cannot be drawn, a sentence says so and the work goes on', 
       return own.call(window, query)
     }
   })
-  await button(page, 'Cloth').click()
-  await expect(page.getByRole('alert')).toContainText('The page could not be drawn with this block on the board.')
-  await button(page, 'Lay an empty grid').click()
+  await button(page, 'Fabric').click()
+  await expect(page.getByRole('alert')).toContainText('Something went wrong while drawing this block.')
+  await button(page, 'Start with an empty grid').click()
   await expect(board(page)).toBeVisible()
-  await button(page, 'Blocks').click()
+  await button(page, 'My blocks').click()
   await expect(inDialog(page, 'Open Undrawn')).toBeVisible()
   expect(errors.every((error) => error.includes('drawing fails for once') || error.includes('error boundary'))).toBe(true)
   errors.length = 0
@@ -271,7 +271,7 @@ for (const seed of [7]) {
     const random = randomFrom(seed)
     await openApp(page)
     await page
-      .getByRole('button', { name: /^Change / })
+      .getByRole('button', { name: /^Edit / })
       .first()
       .click()
     for (let stretch = 0; stretch < STRETCHES; stretch += 1) {
@@ -281,10 +281,10 @@ for (const seed of [7]) {
       await kept(page)
       const here = await boardBlock(page)
       expect(await page.locator('.missing').count(), done.join('; ')).toBe(0)
-      const ahead = await pressAll(page, 'Do again')
+      const ahead = await pressAll(page, 'Redo')
       const last = await boardBlock(page)
       await pressAll(page, 'Undo')
-      await pressAll(page, 'Do again')
+      await pressAll(page, 'Redo')
       expect(await boardBlock(page), done.join('; ')).toEqual(last)
       await pressAll(page, 'Undo', ahead)
       expect(await boardBlock(page), done.join('; ')).toEqual(here)
@@ -348,7 +348,7 @@ async function anything(page: Page, random: Random): Promise<string> {
     return `type “${text}”`
   }
   if (sort === 'undo') {
-    for (let step = 0; step < 3; step += 1) await pressAll(page, pick(['Undo', 'Undo', 'Do again']), 1)
+    for (let step = 0; step < 3; step += 1) await pressAll(page, pick(['Undo', 'Undo', 'Redo']), 1)
     return 'undo'
   }
   if (from === null || to === null) return 'nothing'
@@ -377,7 +377,7 @@ async function middleOf(control: ReturnType<Page['locator']>): Promise<[number, 
 }
 
 /** What would leave the page, or ask for a file, is left alone. */
-const LEFT_ALONE = ['Open a file', 'Save a file', 'Load anew', 'Load the page anew', 'Print']
+const LEFT_ALONE = ['Open file', 'Save file', 'Reload', 'Reload the page', 'Print']
 
 const pressSome = (page: Page, part: string, place: number): Promise<string> =>
   page.evaluate(
@@ -437,7 +437,7 @@ type Filed = typeof CLASHING
 async function boardBlock(page: Page): Promise<Filed> {
   const download = page.waitForEvent('download')
   await page.evaluate(() =>
-    [...document.querySelectorAll<HTMLButtonElement>('header button')].find((one) => one.textContent === 'Save a file')?.click(),
+    [...document.querySelectorAll<HTMLButtonElement>('header button')].find((one) => one.textContent === 'Save file')?.click(),
   )
   return JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Filed
 }

@@ -23,15 +23,15 @@ test('the page and the command print the same booklet, and the page opens it aga
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
-  await openFile(page, () => button(page, 'Open a file').click(), 'star.pdf', printed.bytes)
+  await openFile(page, () => button(page, 'Open file').click(), 'star.pdf', printed.bytes)
   await expect(notice(page)).toHaveText('Evening star (example) is open.')
 })
 
 test('a PDF that is no booklet is refused in one sentence, and nothing changes', async ({ page }) => {
   await openApp(page)
   const bill = '%PDF-1.4\n1 0 obj\n<<>>\nstream\nhello\nendstream\n'
-  await openFile(page, () => button(page, 'Open a file').click(), 'bill.pdf', bill)
-  await expect(notice(page)).toHaveText('bill.pdf is a PDF without a block inside; choose a block file, or a booklet printed here.')
+  await openFile(page, () => button(page, 'Open file').click(), 'bill.pdf', bill)
+  await expect(notice(page)).toHaveText('bill.pdf is a PDF without a block inside. Open a block file, or a booklet saved from Nestwright.')
   await expect(board(page)).toBeVisible()
 })
 

@@ -36,7 +36,7 @@ interface FileUnit {
 }
 
 async function unitsOnFile(page: Page): Promise<readonly FileUnit[]> {
-  const { bytes } = await saved(page, () => button(page, 'Save a file').click())
+  const { bytes } = await saved(page, () => button(page, 'Save file').click())
   return (JSON.parse(bytes.toString()) as { units: FileUnit[] }).units
 }
 
@@ -47,7 +47,7 @@ const chosen = (page: Page) => page.locator('[role=gridcell][aria-selected=true]
 
 async function openRoomy(page: Page, block: object = ROOMY): Promise<void> {
   await openApp(page)
-  await openFile(page, () => button(page, 'Open a file').click(), 'roomy.json', JSON.stringify(block))
+  await openFile(page, () => button(page, 'Open file').click(), 'roomy.json', JSON.stringify(block))
   await expect(page.getByRole('application', { name: /Roomy/ })).toBeVisible()
   await kept(page)
 }
@@ -129,7 +129,7 @@ test.describe('moving and changing places', () => {
     await expect(cell(page, [0, 0])).toContainText('empty')
     await board(page).focus()
     await press(page, 't')
-    await expect(cell(page, [2, 2])).toContainText('turned a quarter')
+    await expect(cell(page, [2, 2])).toContainText('quarter turn')
     await press(page, 'Control+z', 'Control+z')
     await expect(cell(page, [0, 0])).toContainText('Square a')
   })
@@ -138,11 +138,11 @@ test.describe('moving and changing places', () => {
   test('by mouse: dropped on a unit of its size the two change places, on another it says why not', async ({ page }) => {
     await openRoomy(page)
     await drag(page, [0.5, 0.5], [3.5, 1.5])
-    await expect(notice(page)).toHaveText('The two units have changed places.')
+    await expect(notice(page)).toHaveText('The two units are swapped.')
     expect(await places(page)).toEqual({ ...before, a: [3, 1], b: [0, 0] })
     await button(page, 'Undo').click()
     await drag(page, [0.5, 0.5], [5, 4.8])
-    await expect(notice(page)).toHaveText('Only a unit of the same size can change places with it.')
+    await expect(notice(page)).toHaveText('Only units of the same size can be swapped.')
     expect(await places(page)).toEqual(before)
   })
 
@@ -201,13 +201,13 @@ test.describe('laying and replacing', () => {
     await openRoomy(page)
     await button(page, 'Square').click()
     await drag(page, [0.5, 2.5], [3.5, 3.4])
-    await expect(notice(page)).toHaveText('8 units laid.')
+    await expect(notice(page)).toHaveText('8 units placed.')
     expect(await unitsOnFile(page)).toHaveLength(12)
     await button(page, 'Undo').click()
     expect(await places(page)).toEqual(before)
     await walk(page, [2, 2])
     await press(page, 'p', 'ArrowRight', 'ArrowRight', 'ArrowDown', 'Shift+P')
-    await expect(notice(page)).toHaveText('5 units laid.')
+    await expect(notice(page)).toHaveText('5 units placed.')
     await press(page, 'Control+z')
     expect(await unitsOnFile(page)).toHaveLength(5)
   })
@@ -244,7 +244,7 @@ test.describe('symmetric arranging', () => {
   // What an edit does is our own; the hand is tried in the second engine above.
   test('what is done to one unit is done to its images, and undone at once', async ({ page }) => {
     await openRoomy(page, { ...ROOMY, units: [] })
-    await page.getByLabel('Repeat edits').selectOption('quarter turns')
+    await page.getByLabel('Symmetry').selectOption('quarter turns')
     await button(page, 'Square').click()
     await click(page, [1.5, 0.5])
     expect((await unitsOnFile(page)).map(({ at }) => at)).toEqual([
@@ -262,7 +262,7 @@ test.describe('symmetric arranging', () => {
       [3, 4],
       [4, 2],
     ])
-    await button(page, 'Take Clay').click()
+    await button(page, 'Colour with Clay').click()
     await click(page, [2.5, 1.5])
     expect(new Set((await unitsOnFile(page)).map(({ fabrics }) => fabrics.patch))).toEqual(new Set(['clay']))
     await button(page, 'Undo').click()
@@ -277,9 +277,9 @@ test.describe('symmetric arranging', () => {
   // A rule of our own.
   test('quarter turns need a grid as wide as high', async ({ page }) => {
     await openRoomy(page, { ...ROOMY, grid: { columns: 6, rows: 5, cell: 2 }, units: [] })
-    await page.getByLabel('Repeat edits').selectOption('quarter turns')
-    await expect(notice(page)).toHaveText('Edits repeat by quarter turns only on a grid as wide as it is high.')
-    await expect(page.getByLabel('Repeat edits')).toHaveValue('off')
+    await page.getByLabel('Symmetry').selectOption('quarter turns')
+    await expect(notice(page)).toHaveText('Quarter turns need a grid with as many rows as columns.')
+    await expect(page.getByLabel('Symmetry')).toHaveValue('off')
   })
 })
 
@@ -290,10 +290,10 @@ test.describe('choosing many', () => {
     await expect(chosen(page)).toHaveCount(1)
     await drag(page, [2.5, 3.5], [3.5, 1.5], ['Shift'])
     await expect(chosen(page)).toHaveCount(2)
-    await button(page, 'Choose by a box').click()
+    await button(page, 'Select with a box').click()
     await drag(page, [0.5, 0.5], [5.5, 4.5])
-    await expect(notice(page)).toHaveText('4 units are chosen.')
-    await button(page, 'Draw round').click()
+    await expect(notice(page)).toHaveText('4 units selected.')
+    await button(page, 'Select with a loop').click()
     const way = await Promise.all(
       (
         [
@@ -309,7 +309,7 @@ test.describe('choosing many', () => {
     await page.mouse.down()
     for (const { x, y } of way.slice(1)) await page.mouse.move(x, y, { steps: 5 })
     await page.mouse.up()
-    await expect(notice(page)).toHaveText('2 units are chosen.')
+    await expect(notice(page)).toHaveText('2 units selected.')
     await board(page).focus()
     await press(page, 'Escape')
     await walk(page, [0, 0])
@@ -322,12 +322,12 @@ test.describe('choosing many', () => {
   test('by a box and by drawing round with a finger', async ({ browser }) => {
     const page = await (await browser.newContext({ hasTouch: true, viewport: { width: 820, height: 1180 }, serviceWorkers: 'block' })).newPage()
     await openRoomy(page)
-    await button(page, 'Choose by a box').tap()
+    await button(page, 'Select with a box').tap()
     await swipe(page, [0.4, 0.4], [3.5, 1.5])
-    await expect(notice(page)).toHaveText('2 units are chosen.')
-    await button(page, 'Draw round').tap()
+    await expect(notice(page)).toHaveText('2 units selected.')
+    await button(page, 'Select with a loop').tap()
     await swipe(page, [0.7, 3.6], [2.4, 3.6], [2.4, 5.6], [0.7, 5.6])
-    await expect(notice(page)).toHaveText('One unit is chosen.')
+    await expect(notice(page)).toHaveText('One unit selected.')
     await page.context().close()
   })
 
@@ -336,12 +336,12 @@ test.describe('choosing many', () => {
     await openRoomy(page, { ...ROOMY, units: [square('a', [0, 0]), square('b', [2, 2]), square('c', [5, 4])] })
     await board(page).focus()
     await press(page, 'Control+a')
-    await button(page, 'Spread evenly across').click()
+    await button(page, 'Space evenly across').click()
     expect(await places(page)).toEqual({ a: [0, 0], b: [2.5, 2], c: [5, 4] })
     await button(page, 'Align left').click()
     expect(await places(page)).toEqual({ a: [0, 0], b: [0, 2], c: [0, 4] })
-    await button(page, 'Align at the top').click()
-    await expect(notice(page)).toHaveText('They would lie over each other, or over other units.')
+    await button(page, 'Align top').click()
+    await expect(notice(page)).toHaveText('They would overlap there.')
     expect(await places(page)).toEqual({ a: [0, 0], b: [0, 2], c: [0, 4] })
     await button(page, 'Align left').focus()
     await press(page, 'ArrowRight', 'ArrowRight', 'Enter')
@@ -354,7 +354,7 @@ test.describe('units as text', () => {
     await openRoomy(page)
     await click(page, [5, 4.8])
     await press(page, 'Control+c')
-    await expect(notice(page)).toHaveText('The unit is copied; paste it here or on another block.')
+    await expect(notice(page)).toHaveText('Unit copied. Paste it here or in another block.')
     const text = await page.evaluate(() => navigator.clipboard.readText())
     expect(JSON.parse(text)).toMatchObject({
       format: 'nestwright.units',
@@ -368,13 +368,13 @@ test.describe('units as text', () => {
     await press(page, 'Control+x')
     expect(await unitsOnFile(page)).toHaveLength(4)
     const other = { ...ROOMY, name: 'Roomy too (example)', fabrics: [{ id: 'rust', name: 'Rust', colour: '#8f3a1f' }], units: [] }
-    await openFile(page, () => button(page, 'Open a file').click(), 'other.json', JSON.stringify(other))
+    await openFile(page, () => button(page, 'Open file').click(), 'other.json', JSON.stringify(other))
     await expect(page.getByRole('application', { name: /Roomy too/ })).toBeVisible()
     await button(page, 'Paste').click()
-    await expect(notice(page)).toHaveText('Pasted.')
-    await expect(button(page, 'Take Fern')).toBeVisible()
+    await expect(notice(page)).toHaveText('Unit pasted.')
+    await expect(button(page, 'Colour with Fern')).toBeVisible()
     await button(page, 'Undo').click()
-    await expect(button(page, 'Take Fern')).toBeHidden()
+    await expect(button(page, 'Colour with Fern')).toBeHidden()
   })
 
   // What is read is our own; the clipboard is tried in the second engine above.
@@ -405,11 +405,11 @@ test.describe('free patches', () => {
     ] as Cell[])
       await click(page, at)
     await click(page, [4, 1])
-    await expect(notice(page)).toHaveText('The outline would cross or touch itself there; choose another corner.')
+    await expect(notice(page)).toHaveText('The outline would cross or touch itself there. Try another corner.')
     await board(page).focus()
     await press(page, 'Backspace')
     await click(page, [1.06, 1.95])
-    await expect(notice(page)).toHaveText('A free patch is laid.')
+    await expect(notice(page)).toHaveText('Patch drawn.')
     expect((await unitsOnFile(page)).find(({ kind }) => kind === 'polygon')).toMatchObject({
       corners: [
         [1, 2],
@@ -436,7 +436,7 @@ test.describe('free patches', () => {
     ])
     await board(page).focus()
     await press(page, '4', ' ', 'ArrowRight', ' ', 'Escape')
-    await expect(notice(page)).toHaveText('The drawing is forgotten.')
+    await expect(notice(page)).toHaveText('Drawing discarded.')
     expect(await unitsOnFile(page)).toHaveLength(5)
   })
 
@@ -453,7 +453,7 @@ test.describe('free patches', () => {
       const { x, y } = await pixels(page, at)
       await page.touchscreen.tap(x, y)
     }
-    await expect(notice(page)).toHaveText('A free patch is laid.')
+    await expect(notice(page)).toHaveText('Patch drawn.')
     await page.context().close()
   })
 
@@ -471,29 +471,29 @@ test.describe('free patches', () => {
     await button(page, 'Undo').click()
     await click(page, [0.5, 0.5])
     await click(page, [4.5, 2.5], ['Shift'])
-    await button(page, 'Cut away the last chosen').click()
-    await expect(notice(page)).toHaveText('Cut away where the shape chosen last lies.')
+    await button(page, 'Cut away the last shape selected').click()
+    await expect(notice(page)).toHaveText('The last shape selected is cut away from the others.')
     const units = await unitsOnFile(page)
     expect(units.find(({ id }) => id === 'a')?.corners).toHaveLength(6)
     expect(units.find(({ id }) => id === 'b')).toMatchObject({ kind: 'square', size: [3, 2] })
     await click(page, [5, 4.8], ['Shift'])
     await button(page, 'Join shapes').click()
-    await expect(notice(page)).toHaveText('Only free patches and squares can be joined or cut: other units have seams of their own.')
+    await expect(notice(page)).toHaveText('Only free patches and squares can be joined or cut. Other units have seams inside.')
   })
 })
 
 test('the cells are a grid to walk through, each saying what lies there', BOTH_ENGINES, async ({ page }) => {
   await openRoomy(page)
-  await expect(page.getByRole('grid', { name: 'Cells' })).toHaveAttribute('aria-rowcount', '6')
+  await expect(page.getByRole('grid', { name: 'Squares of the grid' })).toHaveAttribute('aria-rowcount', '6')
   await expect(cell(page, [4, 4])).toHaveText('Column 5, row 5: Flying goose g, Goose of Oat, Left wing of Fern, Right wing of Clay.')
   await expect(cell(page, [2, 2])).toHaveText('Column 3, row 3: empty.')
   await walk(page, [3, 1])
   await expect(board(page)).toHaveAttribute('aria-activedescendant', 'cell-3-1')
   await press(page, 'Enter', 't')
-  await expect(cell(page, [3, 1])).toHaveText('Column 4, row 2: Square b, turned a quarter, Patch of Fern, chosen.')
+  await expect(cell(page, [3, 1])).toHaveText('Column 4, row 2: Square, quarter turn, Patch in Fern, selected.')
   await expect(cell(page, [3, 1])).toHaveAttribute('aria-selected', 'true')
   await page.locator('.keys summary').click()
-  await expect(page.locator('#keys')).toContainText('two chosen units change places')
+  await expect(page.locator('#keys')).toContainText('swap two selected units')
 })
 
 /** Bytes: what a first visit may fetch of script, compressed as servers commonly do it. */

@@ -30,7 +30,7 @@ for (const [how, handOf, width, height] of HANDS) {
       await expect(
         region(page, 'Fabrics')
           .getByRole('listitem')
-          .filter({ has: button(page, 'Take Moss') }),
+          .filter({ has: button(page, 'Colour with Moss') }),
       ).toContainText('8 patches')
       await hand.press(button(page, 'Undo'))
       await expect(cards(page).first()).toHaveAttribute('aria-pressed', 'true')
@@ -106,11 +106,11 @@ function stripes(line: readonly string[]): number {
 
 test('a print is drawn true to scale at any zoom, and turns with its unit', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
-  await button(page, 'Numbers and marks').click()
+  await button(page, 'Seam numbers').click()
   await button(page, 'Change Linen white').click()
   await page.getByLabel('Pattern of Linen white').selectOption('stripes')
-  await expect(page.getByLabel('How its cloth may lie')).toHaveValue('two-way')
-  await write(page.getByLabel('One repeat (in)'), '1')
+  await expect(page.getByLabel('Print direction')).toHaveValue('two-way')
+  await write(page.getByLabel('Pattern repeat (in)'), '1')
   // A cell is 3 in: in the corner square from 0.1 to 0.9 of it lie 2.4 in, so two broad stripes and the two or three thin ones between them.
   await expect.poll(async () => stripes(await colours(page, 0.5, 0.01, 0.99))).toBeGreaterThanOrEqual(5)
   expect(stripes(await colours(page, 0.5, 0.01, 0.99))).toBeLessThanOrEqual(6)
@@ -124,7 +124,7 @@ test('a print is drawn true to scale at any zoom, and turns with its unit', BOTH
   expect(stripes(await colours(page, 0.5, 0.01, 0.99))).toBeLessThanOrEqual(6)
   await page.keyboard.press('0')
   await expect(board(page)).toHaveAttribute('data-scale', before ?? '')
-  await write(page.getByLabel('One repeat (in)'), '1/2')
+  await write(page.getByLabel('Pattern repeat (in)'), '1/2')
   await expect.poll(async () => stripes(await colours(page, 0.5, 0.01, 0.99))).toBeGreaterThanOrEqual(11)
   expect(stripes(await colours(page, 0.5, 0.01, 0.99))).toBeLessThanOrEqual(12)
   for (let step = 0; step < 3; step++) await button(page, 'Undo').click()
@@ -139,22 +139,22 @@ test('fabrics are named, moved, exchanged, and stay while a patch is cut from th
   await button(page, 'Change Corn').click()
   await button(page, 'Move up').click()
   expect(await names()).toEqual(['Linen white', 'Old brick', 'Moss', 'Corn', 'Dusk blue'])
-  await button(page, 'Remove from the list').click()
-  await expect(notice(page)).toHaveText('Some patch is cut from Corn; recolour it first.')
-  await page.getByLabel('Exchange with').selectOption({ label: 'Old brick' })
+  await button(page, 'Delete fabric').click()
+  await expect(notice(page)).toHaveText('Corn is still in the block. Recolour its patches first.')
+  await page.getByLabel('Swap with').selectOption({ label: 'Old brick' })
   await expect(
     region(page, 'Fabrics')
       .getByRole('listitem')
-      .filter({ has: button(page, 'Take Corn') }),
+      .filter({ has: button(page, 'Colour with Corn') }),
   ).toContainText('8 patches')
-  await page.getByLabel('Use instead everywhere').selectOption({ label: 'Moss' })
-  await button(page, 'Remove from the list').click()
+  await page.getByLabel('Use this fabric instead').selectOption({ label: 'Moss' })
+  await button(page, 'Delete fabric').click()
   expect(await names()).toEqual(['Linen white', 'Old brick', 'Moss', 'Dusk blue'])
   for (let step = 0; step < 3; step++) await button(page, 'Undo').click()
   await expect(
     region(page, 'Fabrics')
       .getByRole('listitem')
-      .filter({ has: button(page, 'Take Corn') }),
+      .filter({ has: button(page, 'Colour with Corn') }),
   ).toContainText('one patch')
 })
 
@@ -180,7 +180,7 @@ test('a photograph gives its colours, and shows a cloth; what is none is said, a
   const sheet = region(page, 'Colours from a photograph')
   const file = sheet.locator('input[type=file]')
   await file.setInputFiles({ name: 'notes.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') })
-  await expect(sheet.getByRole('alert')).toHaveText('notes.txt is no picture this browser can read; choose a photograph such as a JPEG or PNG.')
+  await expect(sheet.getByRole('alert')).toHaveText('This browser can’t read notes.txt as a picture. Use a photo such as a JPEG or PNG.')
   await file.setInputFiles({ name: 'bars.png', mimeType: 'image/png', buffer: await picture(page, ['#203050', '#f0e8d0', '#c08040', '#608060']) })
   const chips = sheet.getByRole('list').getByRole('button')
   await expect(chips).toHaveCount(4)
@@ -201,9 +201,9 @@ test('a photograph gives its colours, and shows a cloth; what is none is said, a
   await expect(page.getByLabel('Colour of Old brick')).toHaveValue('#a8482f')
 
   await page
-    .getByLabel('Photograph of Old brick')
+    .getByLabel('Photo of Old brick')
     .setInputFiles({ name: 'cloth.png', mimeType: 'image/png', buffer: await picture(page, ['#203050', '#f0e8d0']) })
-  await write(page.getByLabel('Width of cloth it shows (in)'), '1')
+  await write(page.getByLabel('Width of fabric in the photo (in)'), '1')
   // A photograph that shows one inch of two bars, in the wing of the top goose: the seam's end to its tip is 3 in.
   await expect.poll(async () => stripes(await colours(page, 0.94, 1.05, 1.9))).toBeGreaterThanOrEqual(2)
   await button(page, 'Undo').click()
@@ -214,7 +214,7 @@ test('a photograph gives its colours, and shows a cloth; what is none is said, a
 test('neighbours that blur are listed, and shown on the board while pointed at', async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Colour')
-  await expect(region(page, 'Light and dark')).toContainText('All neighbours can be told apart.')
+  await expect(region(page, 'Light and dark')).toContainText('Neighbouring fabrics stand out.')
   await button(page, 'Change Honey').click()
   await page.getByLabel('Colour of Honey').fill('#a8502f')
   // The four sides of the centre, each between two wings: 4 times 6 in, of which the tips touch at points alone.
@@ -227,7 +227,7 @@ test('neighbours that blur are listed, and shown on the board while pointed at',
   await pair.focus()
   await expect.poll(async () => (await marks.screenshot()).equals(before)).toBe(false)
   await button(page, 'Value').click()
-  await expect(button(page, 'One pair of neighbours blurs.')).toBeVisible()
+  await expect(button(page, 'One pair of neighbouring fabrics looks alike.')).toBeVisible()
 })
 
 test('alike patches are recoloured together', async ({ page }) => {
@@ -237,13 +237,13 @@ test('alike patches are recoloured together', async ({ page }) => {
   await expect(
     region(page, 'Fabrics')
       .getByRole('listitem')
-      .filter({ has: button(page, 'Take Dusk blue') }),
+      .filter({ has: button(page, 'Colour with Dusk blue') }),
   ).toContainText('8 patches')
   await button(page, 'Undo').click()
   await expect(
     region(page, 'Fabrics')
       .getByRole('listitem')
-      .filter({ has: button(page, 'Take Dusk blue') }),
+      .filter({ has: button(page, 'Colour with Dusk blue') }),
   ).toContainText('not used')
 })
 
@@ -256,7 +256,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await expect(cards(page)).toHaveCount(12)
       await button(page, 'Change Moss').click()
       await page.getByLabel('Pattern of Moss').selectOption('sprigs')
-      await expect(page.getByLabel('How its cloth may lie')).toHaveValue('one-way')
+      await expect(page.getByLabel('Print direction')).toHaveValue('one-way')
       await expect(page.getByRole('img', { name: 'one-way' })).toBeVisible()
       expect(await barriers(page, '.side', colorScheme === 'dark' ? 'contrast' : 'everything')).toEqual([])
     })

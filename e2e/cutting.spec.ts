@@ -19,7 +19,7 @@ test.describe('from units to scissors', () => {
     await expect(page.getByText(/45° line on the slanting seam, tip 3 1\/4 in from the right edge and 1\/4 in from the top/)).toBeVisible()
     await button(page, 'Choose all alike').click()
     await expect(page.getByRole('heading', { name: '4 units' })).toBeVisible()
-    await button(page, 'flipped corners').click()
+    await button(page, 'stitch and flip').click()
     // Stitch and flip, 6 by 3 [S14].
     await expect(cutList(page)).toContainText('4 rectangles 6 1/2 × 3 1/2 in')
     await expect(cutList(page)).toContainText('8 squares 3 1/2 × 3 1/2 in')
@@ -48,7 +48,7 @@ test.describe('from units to scissors', () => {
     await openSheet(page, 'Cutting')
     // Each fabric's drawing comes by itself, in any order.
     await clothOf(page, 'Linen white').getByText('How to cut it: one strip').click()
-    await expect(clothOf(page, 'Linen white').getByRole('img', { name: /^Linen white: a strip 7 1\/4 high, cut into/ })).toBeVisible()
+    await expect(clothOf(page, 'Linen white').getByRole('img', { name: /^Linen white: a strip 7 1\/4 wide, cut into/ })).toBeVisible()
     await page.getByText('Cloth, binding, backing, batting').click()
     await page.getByLabel('Blocks across').selectOption('4')
     await page.getByLabel('Blocks down').selectOption('4')
@@ -71,12 +71,12 @@ test.describe('on a desk, the cutting sheet', () => {
     await expect(cutList(page)).toContainText('4 squares 4 × 4 in')
     await button(page, 'Undo').click()
     await expect(cutList(page)).toContainText('4 squares 3 7/8 × 3 7/8 in')
-    await making.getByLabel('Flying goose: made by').selectOption({ label: 'single pieces' })
+    await making.getByLabel('Flying goose: made by').selectOption({ label: 'traditional piecing' })
     await expect(cutList(page)).toContainText('4 squares 3 7/8 × 3 7/8 in, cut once corner to corner')
     // Another fabric on one point makes another look of the same kind: one choice serves both.
     await chooseTopGoose(page)
     await page.getByLabel('Left wing').selectOption({ label: 'Moss' })
-    await making.getByLabel('All 4: Flying goose').selectOption({ label: 'flipped corners' })
+    await making.getByLabel('All 4: Flying goose').selectOption({ label: 'stitch and flip' })
     await expect(cutList(page)).toContainText('4 rectangles 6 1/2 × 3 1/2 in')
     for (let back = 0; back < 2; back += 1) await button(page, 'Undo').click()
     await cutList(page).getByLabel('Blocks to make').fill('3')

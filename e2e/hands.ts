@@ -77,7 +77,7 @@ function pointing(page: Page, { drag, ...pointer }: Pointer): Hand {
     },
     recolour: async (at, _, fabric) => {
       await choose(at)
-      await press(button(page, `Take ${fabric}`))
+      await press(button(page, `Colour with ${fabric}`))
     },
     move: async (at, by) => drag(await pixels(page, at), await pixels(page, plus(at, by))),
     grow: async (at, corner, by) => {

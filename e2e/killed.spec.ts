@@ -88,7 +88,7 @@ async function moveUp(seat: Seat, address: string): Promise<Seat> {
 
 async function openApp(page: Page, address: string): Promise<void> {
   await page.goto(address)
-  await expect(page.getByText('Kept in this browser', { exact: true })).toBeVisible()
+  await expect(page.getByText('Saved in this browser', { exact: true })).toBeVisible()
 }
 
 /** Lets the page edit by itself, and kills it while it does; when each edit was made, and when it was killed. */
@@ -204,8 +204,8 @@ const seen = (page: Page): Promise<View> =>
       return passed
     }
     const now = fields()
-    const back = await walk('Undo', 'Do again')
-    return [now, ...back, ['—'], ...(await walk('Do again', 'Undo'))]
+    const back = await walk('Undo', 'Redo')
+    return [now, ...back, ['—'], ...(await walk('Redo', 'Undo'))]
   }, DEPTH)
 
 const fieldsOf = async (page: Page): Promise<readonly string[]> => (await seen(page))[0] as readonly string[]
@@ -224,7 +224,7 @@ function work({ acts }: { readonly acts: readonly (Act & { readonly pause: numbe
       if (act.pause > 0) await new Promise((resolve) => setTimeout(resolve, act.pause))
       else await Promise.resolve()
       if (act.sort === 'write') type(act.field, act.text)
-      else press(act.sort === 'undo' ? 'Undo' : 'Do again')
+      else press(act.sort === 'undo' ? 'Undo' : 'Redo')
       console.debug(`edited ${place + 1} ${Date.now()}`)
     }
   }

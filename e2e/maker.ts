@@ -105,7 +105,7 @@ export async function barriers(page: Page, part?: string, only: 'everything' | '
 
 /** Every edit made so far is in the browser's database. */
 export async function kept(page: Page): Promise<void> {
-  await expect(page.getByText('Kept in this browser', { exact: true })).toBeVisible()
+  await expect(page.getByText('Saved in this browser', { exact: true })).toBeVisible()
 }
 
 /** Where a cell lies on the screen now. */

@@ -24,7 +24,7 @@ import { finger, focusInSight, type Hand, keyboard, mouse } from './hands.ts'
 
 const cell = (page: Page, column: number, row: number): Locator => page.getByRole('gridcell', { name: new RegExp(`^Column ${column}, row ${row}: `) })
 const difference = (page: Page): Locator => page.getByTestId('difference')
-const blocks = (page: Page): Locator => page.getByRole('dialog', { name: 'Your blocks' })
+const blocks = (page: Page): Locator => page.getByRole('dialog', { name: 'My blocks' })
 const about = (page: Page): Locator => blocks(page).getByRole('region', { name: /^About/ })
 
 /** The keyboard finds the same parts on a tablet, in the same order: tried where much is tried. */
@@ -42,7 +42,7 @@ for (const [how, handOf, screen] of [
     test('a star is laid, coloured three ways, turned wrongly and repaired, seen among copies, kept and handed out', async ({ page }) => {
       const hand = handOf(page)
       await openApp(page)
-      await begin(page, hand, 'an empty grid')
+      await begin(page, hand, 'Empty grid')
       await expect(cell(page, 1, 1)).toHaveAccessibleName('Column 1, row 1: empty.')
       await test.step('lay a star', () => laysAStar(page, hand))
       await test.step('colour it three ways', () => coloursIt(page, hand))
@@ -55,11 +55,11 @@ for (const [how, handOf, screen] of [
   })
 
 async function begin(page: Page, hand: Hand, what: string): Promise<void> {
-  await hand.press(button(page, 'Blocks'))
+  await hand.press(button(page, 'My blocks'))
   await expect(blocks(page)).toBeVisible()
   await hand.press(blocks(page).getByRole('button', { name: what, exact: true }))
   await expect(blocks(page)).toBeHidden()
-  await expect(notice(page)).toContainText('is on the board.')
+  await expect(notice(page)).toContainText('is open.')
 }
 
 async function laysAStar(page: Page, hand: Hand): Promise<void> {
@@ -71,23 +71,23 @@ async function laysAStar(page: Page, hand: Hand): Promise<void> {
   ] as const
   for (const at of corners) {
     await hand.place('Square', at, [1, 1])
-    await expect(cell(page, at[0] + 1, at[1] + 1)).toHaveAccessibleName(/Square square(-\d)?, Patch of Linen white, chosen\.$/)
+    await expect(cell(page, at[0] + 1, at[1] + 1)).toHaveAccessibleName(/Square, Patch in Linen white, selected\.$/)
   }
   await hand.place('Flying goose', [1, 0], [2, 1])
   await hand.press(button(page, 'Turn half round'))
-  await expect(cell(page, 2, 1)).toHaveAccessibleName(/turned half round/)
+  await expect(cell(page, 2, 1)).toHaveAccessibleName(/half turn/)
   await hand.place('Flying goose', [1, 3], [2, 1])
   // The two at the sides are turned in the open middle, and moved out.
   await hand.place('Flying goose', [1, 1], [2, 1])
   await hand.press(button(page, 'Turn'))
   await expect(notice(page)).toHaveText('Turned a quarter clockwise.')
   await hand.move([1.5, 1.5], [-1, 0])
-  await expect(cell(page, 1, 2)).toHaveAccessibleName(/turned a quarter/)
+  await expect(cell(page, 1, 2)).toHaveAccessibleName(/quarter turn/)
   await hand.place('Flying goose', [1, 1], [2, 1])
   await hand.press(button(page, 'Turn'))
   await hand.press(button(page, 'Turn half round'))
   await hand.move([1.5, 1.5], [2, 0])
-  await expect(cell(page, 4, 3)).toHaveAccessibleName(/turned three quarters/)
+  await expect(cell(page, 4, 3)).toHaveAccessibleName(/three-quarter turn/)
   await hand.place('Square', [1, 1], [1, 1])
   await hand.grow([1.5, 1.5], [2, 2], [1, 1])
   await expect(notice(page)).toHaveText('Resized.')
@@ -96,7 +96,7 @@ async function laysAStar(page: Page, hand: Hand): Promise<void> {
 
 async function coloursIt(page: Page, hand: Hand): Promise<void> {
   await hand.recolour([1.5, 1.5], 'Patch', 'Honey')
-  await expect(cell(page, 2, 2)).toHaveAccessibleName(/Patch of Honey/)
+  await expect(cell(page, 2, 2)).toHaveAccessibleName(/Patch in Honey/)
   await keepAs(page, hand, 'Brick points')
   await hand.recolour([1.2, 0.8], 'Right wing', 'Moss')
   await hand.sheet('Cutting')
@@ -113,25 +113,25 @@ async function coloursIt(page: Page, hand: Hand): Promise<void> {
 }
 
 async function keepAs(page: Page, hand: Hand, name: string): Promise<void> {
-  await hand.press(button(page, 'Blocks'))
+  await hand.press(button(page, 'My blocks'))
   await hand.press(blocks(page).getByRole('button', { name: 'More about New block', exact: true }))
-  await hand.write(about(page).getByLabel('Keep this version as'), name)
-  await expect(blocks(page).getByText(`This version is kept as “${name}”.`)).toBeVisible()
+  await hand.write(about(page).getByLabel('Save this version as'), name)
+  await expect(blocks(page).getByText(`Version saved as “${name}”.`)).toBeVisible()
   await expect(about(page).getByRole('button', { name: new RegExp(`^Go back to ${name}, `) })).toBeVisible()
   await hand.press(blocks(page).getByRole('button', { name: 'Close', exact: true }))
   await expect(blocks(page)).toBeHidden()
-  if (hand.name === 'keyboard') await expect(button(page, 'Blocks')).toBeFocused()
+  if (hand.name === 'keyboard') await expect(button(page, 'My blocks')).toBeFocused()
 }
 
 async function turnsWrongly(page: Page, hand: Hand): Promise<void> {
   await hand.sheet('Findings')
   await hand.choose([1.5, 0.2])
   await hand.press(button(page, 'Turn half round'))
-  await expect(difference(page)).toContainText('tips to sew through: 4 before, 3 now')
+  await expect(difference(page)).toContainText('points to protect: 4 before, 3 now')
   // A quarter turn leaves its cells: what is mended by a turn is offered beside the finding.
   await hand.choose([1.5, 3.5])
   await hand.press(button(page, 'Turn'))
-  await expect(difference(page)).toHaveText('It cannot be sewn as it lies now: mend the layout first.')
+  await expect(difference(page)).toHaveText('The block can’t be sewn like this yet. Fill the gaps and move apart what overlaps.')
   await expect(findings(page).getByRole('img', { name: 'To mend:' }).first()).toBeVisible()
   const mend = findings(page).getByRole('button', { name: 'Turn goose-2 a quarter back', exact: true }).first()
   await hand.press(mend)
@@ -140,7 +140,7 @@ async function turnsWrongly(page: Page, hand: Hand): Promise<void> {
   // By way of a layout that cannot be sewn: what is told is the difference to the last one that could.
   await hand.choose([1.5, 0.2])
   for (const _ of [1, 2]) await hand.press(button(page, 'Turn'))
-  await expect(difference(page)).toContainText('tips to sew through: 3 before, 4 now')
+  await expect(difference(page)).toContainText('points to protect: 3 before, 4 now')
   await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
 }
 
@@ -150,17 +150,17 @@ async function seesCopies(page: Page, hand: Hand): Promise<void> {
   await hand.pick(page.getByRole('combobox', { name: 'Down' }), '3')
   await expect(page.getByTestId('setting-sum')).toBeVisible()
   await hand.press(button(page, 'See it large on the board'))
-  const copies = page.getByRole('group', { name: 'Copies: press one to turn it, arrows walk' })
+  const copies = page.getByRole('group', { name: 'Blocks: click one to turn it, use arrow keys to move' })
   await expect(copies.getByRole('button')).toHaveCount(9)
-  await hand.press(copies.getByRole('button', { name: 'Copy in column 1, row 1: as laid' }))
-  await expect(notice(page)).toHaveText('That copy is turned a quarter.')
-  await expect(copies.getByRole('button', { name: 'Copy in column 1, row 1: turned a quarter' })).toBeVisible()
-  await expect(page.getByTestId('setting-sum')).toHaveText(/^\d+ clashes between blocks/)
+  await hand.press(copies.getByRole('button', { name: 'Block in column 1, row 1: not turned' }))
+  await expect(notice(page)).toHaveText('Block turned a quarter.')
+  await expect(copies.getByRole('button', { name: 'Block in column 1, row 1: quarter turn' })).toBeVisible()
+  await expect(page.getByTestId('setting-sum')).toHaveText(/^\d+ crossings between blocks don’t nest/)
   await hand.press(button(page, 'Turn and press for the fewest clashes'))
   await expect(button(page, 'Turn and press for the fewest clashes')).toBeDisabled()
   // A star is the same however it is turned, and the rule of its geese holds: only lifted they may lie the other way in every other block.
   await hand.press(button(page, 'Lift the methods’ pressing rules: nothing clashes then'))
-  await expect(page.getByTestId('setting-sum')).toHaveText('Nothing clashes between blocks.')
+  await expect(page.getByTestId('setting-sum')).toHaveText('No problems between blocks.')
 }
 
 async function seesItSewn(page: Page, hand: Hand): Promise<void> {
@@ -180,7 +180,7 @@ async function seesItSewn(page: Page, hand: Hand): Promise<void> {
   await expect(page.getByTestId('route')).toContainText('One line')
   await hand.pick(page.getByRole('combobox', { name: 'Begin' }), 'top left')
   await expect(page.getByTestId('route')).toContainText('long')
-  await hand.press(button(page, 'Cloth'))
+  await hand.press(button(page, 'Fabric'))
 }
 
 async function handsItOut(page: Page, hand: Hand): Promise<void> {
@@ -191,12 +191,12 @@ async function handsItOut(page: Page, hand: Hand): Promise<void> {
   await hand.sheet('Booklet')
   await hand.write(page.getByLabel('Title'), 'A star for the class')
   await expect(page.getByRole('heading', { level: 4 }).first()).toBeVisible()
-  const { name } = await saved(page, () => hand.press(button(page, 'Save a file')))
+  const { name } = await saved(page, () => hand.press(button(page, 'Save file')))
   expect(name).toMatch(/\.json$/)
-  await hand.press(button(page, 'Blocks'))
+  await hand.press(button(page, 'My blocks'))
   await hand.press(blocks(page).getByRole('button', { name: 'More about New block', exact: true }))
-  await hand.press(about(page).getByRole('button', { name: 'Copy a link' }))
-  await expect(blocks(page).getByText('The link is copied; it holds the whole block.')).toBeVisible()
+  await hand.press(about(page).getByRole('button', { name: 'Copy link' }))
+  await expect(blocks(page).getByText('Link copied. It holds the whole block.')).toBeVisible()
   expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/^http.*#/)
 }
 
@@ -204,23 +204,23 @@ async function handsItOut(page: Page, hand: Hand): Promise<void> {
 async function goesBack(page: Page, hand: Hand): Promise<void> {
   const more = (name: string): Locator => blocks(page).getByRole('button', { name: `More about ${name}`, exact: true })
   await hand.press(about(page).getByRole('button', { name: 'Make a copy' }))
-  await expect(blocks(page).getByText('New block (copy) is among your blocks.')).toBeVisible()
+  await expect(blocks(page).getByText('New block (copy) is in My blocks.')).toBeVisible()
   await hand.press(more('New block (copy)'))
-  await hand.press(about(page).getByRole('button', { name: 'Put aside' }))
-  await expect(blocks(page).getByText('New block (copy) is put aside.')).toBeVisible()
+  await hand.press(about(page).getByRole('button', { name: 'Archive' }))
+  await expect(blocks(page).getByText('New block (copy) is in the archive.')).toBeVisible()
   await expect(more('New block (copy)')).toBeHidden()
-  if (hand.name === 'keyboard') await expect(button(page, 'Bring it back')).toBeFocused()
-  await hand.press(button(page, 'Bring it back'))
-  await expect(blocks(page).getByText('It is back.')).toBeVisible()
+  if (hand.name === 'keyboard') await expect(button(page, 'Restore')).toBeFocused()
+  await hand.press(button(page, 'Restore'))
+  await expect(blocks(page).getByText('Restored.')).toBeVisible()
   await expect(more('New block (copy)')).toBeVisible()
   if (hand.name === 'keyboard') await expect(more('New block (copy)')).toBeFocused()
   await hand.press(more('New block'))
   await hand.press(about(page).getByRole('button', { name: /^Go back to One moss wing, / }))
   await expect(blocks(page)).toBeHidden()
-  await expect(cell(page, 2, 1)).toHaveAccessibleName(/Right wing of Moss/)
+  await expect(cell(page, 2, 1)).toHaveAccessibleName(/Right wing in Moss/)
   await kept(page)
   await hand.press(button(page, 'Undo'))
-  await expect(cell(page, 2, 1)).toHaveAccessibleName(/Right wing of Old brick/)
+  await expect(cell(page, 2, 1)).toHaveAccessibleName(/Right wing in Old brick/)
 }
 
 test.describe('with the keyboard alone', () => {
@@ -229,19 +229,19 @@ test.describe('with the keyboard alone', () => {
   test("a block of one's own is made of the lantern's parts and of patches drawn corner by corner", async ({ page }) => {
     const hand = keyboard(page)
     await openApp(page)
-    await begin(page, hand, 'a lantern')
-    await expect(cell(page, 1, 3)).toHaveAccessibleName(/^Column 1, row 3: Strips body, Strip 1 of Rust, .* Strip 6 of Rust\.$/)
+    await begin(page, hand, 'Lantern')
+    await expect(cell(page, 1, 3)).toHaveAccessibleName(/^Column 1, row 3: Strips, Strip 1 in Rust, .* Strip 6 in Rust\.$/)
     await hand.choose([0, 1])
     await keys(page, 'Control+c')
-    await expect(notice(page)).toHaveText('The unit is copied; paste it here or on another block.')
+    await expect(notice(page)).toHaveText('Unit copied. Paste it here or in another block.')
 
-    await begin(page, hand, 'an empty grid')
+    await begin(page, hand, 'Empty grid')
     await hand.press(board(page))
     await keys(page, 'Control+v')
-    await expect(cell(page, 1, 2)).toHaveAccessibleName(/Half-square triangle cap, Upper half of Night sky, Lower half of Iron, chosen\.$/)
+    await expect(cell(page, 1, 2)).toHaveAccessibleName(/Half-square triangle, Upper half in Night sky, Lower half in Iron, selected\.$/)
     await keys(page, 'm')
-    await expect(notice(page)).toHaveText('Mirrored left for right.')
-    await expect(cell(page, 1, 2)).toHaveAccessibleName(/, mirrored, /)
+    await expect(notice(page)).toHaveText('Flipped left to right.')
+    await expect(cell(page, 1, 2)).toHaveAccessibleName(/, flipped, /)
     await test.step('copy, make larger, change places, align', () => arranges(page, hand))
     await test.step('draw a patch, take a corner back, close it', () => drawsAPatch(page))
     await test.step('take the patch away, and undo that', () => removes(page, hand))
@@ -258,11 +258,11 @@ test.describe('with the keyboard alone', () => {
       await focusInSight(page)
       await keys(page, 'Enter')
       await expect(board(page)).toBeFocused()
-      await expect(board(page)).toHaveAccessibleDescription('Arrows walk over the cells, Enter chooses. All keys are listed under Keys.')
+      await expect(board(page)).toHaveAccessibleDescription('Use the arrow keys to move, and Enter to select. All keys are listed under Shortcuts.')
       await keys(page, 'Shift+Tab')
-      await expect(button(page, 'Move and choose')).toBeFocused()
+      await expect(button(page, 'Select and move')).toBeFocused()
       await keys(page, 'ArrowDown')
-      await expect(button(page, 'Choose by a box')).toBeFocused()
+      await expect(button(page, 'Select with a box')).toBeFocused()
       // From the tools, which stand before the board.
       await keys(page, 'F6')
       await expect(board(page)).toBeFocused()
@@ -277,7 +277,7 @@ test.describe('with the keyboard alone', () => {
         await focusInSight(page)
       }
       await keys(page, 'Shift+F6')
-      await expect(button(page, 'Cloth')).toBeFocused()
+      await expect(button(page, 'Fabric')).toBeFocused()
     },
   )
 })
@@ -288,38 +288,38 @@ async function keys(page: Page, ...names: readonly string[]): Promise<void> {
 
 async function drawsAPatch(page: Page): Promise<void> {
   await keys(page, 'Escape', '4')
-  await expect(notice(page)).toHaveText('Press where each corner lies; press the first one again, or Enter, to close.')
+  await expect(notice(page)).toHaveText('Click each corner. To close, click the first one again or press Enter.')
   await keys(page, ...Array.from({ length: 5 }, () => 'ArrowLeft'), ...Array.from({ length: 5 }, () => 'ArrowUp'))
-  await expect(notice(page)).toHaveText('Column line 0, row line 0.')
+  await expect(notice(page)).toHaveText('Line 0 from the left, line 0 from the top.')
   await keys(page, 'ArrowDown', 'ArrowDown', 'ArrowDown')
   await keys(page, ' ')
-  await expect(notice(page)).toHaveText('First corner. Press where the next one lies.')
+  await expect(notice(page)).toHaveText('First corner set. Click where the next one goes.')
   await keys(page, 'ArrowRight', 'ArrowRight', ' ', 'ArrowRight', ' ')
   await keys(page, 'Backspace')
-  await expect(notice(page)).toHaveText('The last corner is taken back.')
+  await expect(notice(page)).toHaveText('Last corner undone.')
   await keys(page, 'ArrowLeft', 'ArrowLeft', 'ArrowDown', ' ')
-  await expect(notice(page)).toHaveText('3 corners. Press the first one, or Enter, to close the patch.')
+  await expect(notice(page)).toHaveText('3 corners set. Click the first one or press Enter to close the patch.')
   await keys(page, 'Enter')
-  await expect(notice(page)).toHaveText('A free patch is laid.')
+  await expect(notice(page)).toHaveText('Patch drawn.')
   await keys(page, '1')
-  await expect(cell(page, 1, 4)).toHaveAccessibleName(/Free patch free, Patch of Linen white, chosen\.$/)
+  await expect(cell(page, 1, 4)).toHaveAccessibleName(/Free patch, Patch in Linen white, selected\.$/)
 }
 
 /** A triangle lies chosen in the first column, second row, of four by four. */
 async function arranges(page: Page, hand: Hand): Promise<void> {
   await keys(page, 'd')
-  await expect(notice(page)).toHaveText('Copied.')
+  await expect(notice(page)).toHaveText('Duplicated.')
   await keys(page, ...Array.from({ length: 4 }, () => 'Alt+ArrowRight'))
   // At the edge it stays, and says why, each time.
-  await expect(notice(page)).toHaveText('There is no room there: the cells are taken, or lie beyond the grid.')
+  await expect(notice(page)).toHaveText('There’s no room there: those squares are taken or outside the grid.')
   await keys(page, 't')
-  await expect(page.getByRole('gridcell', { name: /Half-square triangle cap-2, turned a quarter, .*chosen/ })).toHaveCount(1)
+  await expect(page.getByRole('gridcell', { name: /Half-square triangle, quarter turn, .*selected/ })).toHaveCount(1)
   await keys(page, 'Control+a')
-  await expect(notice(page)).toHaveText('All units are chosen.')
+  await expect(notice(page)).toHaveText('All units selected.')
   await keys(page, 'x')
-  await expect(notice(page)).toHaveText('The two units have changed places.')
+  await expect(notice(page)).toHaveText('The two units are swapped.')
   await keys(page, 'Control+a')
-  await hand.press(page.getByRole('toolbar', { name: 'Arranging' }).getByRole('button', { name: 'Align left', exact: true }))
+  await hand.press(page.getByRole('toolbar', { name: 'Arrange' }).getByRole('button', { name: 'Align left', exact: true }))
   await expect(notice(page)).toHaveText('Aligned left.')
   await hand.choose([0, 1])
   await keys(page, 'Alt+Shift+ArrowRight')
@@ -328,10 +328,10 @@ async function arranges(page: Page, hand: Hand): Promise<void> {
 
 async function removes(page: Page, hand: Hand): Promise<void> {
   await hand.press(button(page, 'Remove'))
-  await expect(notice(page)).toHaveText('Unit removed.')
+  await expect(notice(page)).toHaveText('Unit deleted.')
   await expect(board(page)).toBeFocused()
   await expect(cell(page, 1, 4)).toHaveAccessibleName('Column 1, row 4: empty.')
   await keys(page, 'Control+z')
   await expect(notice(page)).toHaveText('Undone: remove a unit.')
-  await expect(cell(page, 1, 4)).toHaveAccessibleName(/Free patch free/)
+  await expect(cell(page, 1, 4)).toHaveAccessibleName(/Free patch/)
 }

@@ -2,7 +2,7 @@
 import { barriers, expect, openApp, openSheet, type Page, pixels, test, BOTH_ENGINES } from './maker.ts'
 
 const SHEETS = ['Block', 'Findings', 'Colour', 'Cutting', 'Quilting', 'Setting', 'Booklet'] as const
-const LOOKS = ['Cloth', 'Value', 'Wrong side', 'Layers of cloth', 'Sewing order', 'Quilting line', 'Among copies'] as const
+const LOOKS = ['Fabric', 'Value', 'Wrong side', 'Layers', 'Sewing order', 'Quilting line', 'Repeated blocks'] as const
 
 /** Pixels by which the page is wider than the screen. */
 const overhang = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
@@ -29,7 +29,7 @@ for (const [name, width, height] of [
 
 test('the page speaks German when asked, and again on the next visit', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
-  await page.getByText('This screen', { exact: true }).click()
+  await page.getByText('Display', { exact: true }).click()
   await page.getByLabel('Language').selectOption('de')
   await expect(page.getByRole('tab', { name: 'Zuschnitt' })).toBeVisible()
   await expect(page.locator('html')).toHaveAttribute('lang', 'de')
@@ -44,15 +44,15 @@ test('the page speaks German when asked, and again on the next visit', BOTH_ENGI
 })
 
 for (const [light, name] of [
-  ['sun', 'in the sun'],
-  ['night', 'by night'],
+  ['sun', 'High contrast'],
+  ['night', 'Dark'],
 ] as const) {
   // Colours and contrasts are the page's own, not an engine's.
   test(`the page can be read ${name}, with no known barrier`, async ({ page }) => {
     await openApp(page)
-    await page.getByText('This screen', { exact: true }).click()
-    await page.getByLabel('Light').selectOption(light)
-    await page.getByText('This screen', { exact: true }).click()
+    await page.getByText('Display', { exact: true }).click()
+    await page.getByLabel('Theme').selectOption(light)
+    await page.getByText('Display', { exact: true }).click()
     for (const sheet of ['Findings', 'Colour', 'Cutting'] as const) {
       await openSheet(page, sheet)
       await expect(page.getByRole('tabpanel').getByRole('heading').first()).toBeVisible()
@@ -68,7 +68,7 @@ test('a part of the page that does not come is told in its place, and the board 
   await page.route(scripts, (route) => route.abort())
   await openSheet(page, 'Quilting')
   await expect(page.getByRole('alert')).toContainText('This part of the page did not come.')
-  await expect(page.getByRole('button', { name: 'Load the page anew' })).toBeVisible()
+  await expect(page.getByRole('button', { name: 'Reload the page' })).toBeVisible()
   await page.unroute(scripts)
   const { x, y } = await pixels(page, [1.3, 1.3])
   await page.mouse.click(x, y)

@@ -16,8 +16,8 @@ test.describe('what the engine knows', () => {
     // Four square seams: nine layers where they clash, seven where they nest, by arithmetic.
     await expect(findings(page)).toContainText('9 layers lie here; nested there would be 7, 2 fewer.')
     await expect(findings(page)).toContainText('Thickest spot: 9 layers of cloth')
-    await button(page, 'Layers of cloth').click()
-    await expect(page.getByRole('list', { name: 'Layers of cloth by colour' }).getByRole('listitem')).toHaveText([
+    await button(page, 'Layers').click()
+    await expect(page.getByRole('list', { name: 'Layers of fabric by colour' }).getByRole('listitem')).toHaveText([
       /^1 layer /,
       /^3 layers /,
       /^9 layers /,
@@ -34,11 +34,11 @@ test.describe('what the engine knows', () => {
   test('copies are set edge to edge, by mouse and by keyboard', async ({ page }) => {
     await openApp(page)
     await openSheet(page, 'Setting')
-    await expect(neighbours(page).getByRole('img', { name: /3 by 3 copies/ })).toBeVisible()
-    await expect(page.getByTestId('setting-sum')).toHaveText(/clashes between blocks/)
+    await expect(neighbours(page).getByRole('img', { name: /3 by 3 blocks/ })).toBeVisible()
+    await expect(page.getByTestId('setting-sum')).toHaveText(/crossings between blocks don’t nest/)
     await neighbours(page).getByLabel('Across').selectOption('2')
     await neighbours(page).getByLabel('Down').selectOption('1')
-    await expect(neighbours(page).getByRole('img', { name: /2 by 1 copies/ })).toBeVisible()
+    await expect(neighbours(page).getByRole('img', { name: /2 by 1 blocks/ })).toBeVisible()
     const alike = await page.getByTestId('setting-sum').textContent()
     await neighbours(page).getByLabel('Pressed').focus()
     await page.keyboard.press('ArrowDown')

@@ -38,8 +38,8 @@ for (const [how, handOf, { width, height }] of HANDS) {
       await expect(cutList(page).getByText(/^How to cut it/)).toHaveCount(3)
       const before = await cutList(page).textContent()
       for (const text of ['not a block', '', '{"format":"nestwright.block","version":9}', '[]']) {
-        await openFile(page, () => hand.press(button(page, 'Open a file')), 'broken.json', text)
-        await expect(notice(page)).toHaveText(/^broken\.json was not opened\. [^\n]+\.$/)
+        await openFile(page, () => hand.press(button(page, 'Open file')), 'broken.json', text)
+        await expect(notice(page)).toHaveText(/^broken\.json wasn’t opened\. [^\n]+\.$/)
       }
       expect(await cutList(page).textContent()).toBe(before)
       await expect(button(page, 'Undo')).toBeDisabled()
@@ -65,7 +65,7 @@ async function mendsAClash(page: Page, hand: Hand): Promise<void> {
   await hand.place('Flying goose', [1, 1], [2, 1])
   await expect(notice(page)).toHaveText('Placed.')
   await hand.press(button(page, 'Turn half round'))
-  await expect(notice(page)).toHaveText('Turned half round.')
+  await expect(notice(page)).toHaveText('Turned 180°.')
   await hand.place('Flying goose', [1, 2], [2, 1])
   await expect(findings(page)).toContainText('2 × clashes')
   const fix = findings(page)
@@ -85,7 +85,7 @@ async function copiesAndSaves(page: Page, hand: Hand): Promise<void> {
   expect(copied).toMatch(/^fabric,name,shape,width,height,/)
   // Large squares of geese that finish 6 by 3: common practice, no source.
   expect(copied).toContain('square,7.25,7.25,in')
-  const { name } = await saved(page, () => hand.press(button(page, 'Save a file')))
+  const { name } = await saved(page, () => hand.press(button(page, 'Save file')))
   expect(name).toMatch(/\.json$/)
 }
 
@@ -105,6 +105,6 @@ async function keepsAll(page: Page, hand: Hand): Promise<void> {
   await expect(findings(page)).toHaveText(found ?? '', { useInnerText: false })
   await hand.press(button(page, 'Undo'))
   await expect(findings(page)).toContainText('2 × clashes')
-  await hand.press(button(page, 'Do again'))
+  await hand.press(button(page, 'Redo'))
   await expect(findings(page)).not.toContainText('2 × clashes')
 }

@@ -58,10 +58,10 @@ const cell = (page: Page, [x, y]: Cell) => page.locator(`#cell-${x}-${y}`)
 
 test('a star is laid from an empty grid in four presses and a run, and two fingers take steps back', async ({ page }) => {
   await openApp(page)
-  await button(page, 'Blocks').tap()
-  await button(page, 'an empty grid').tap()
+  await button(page, 'My blocks').tap()
+  await button(page, 'Empty grid').tap()
   await expect(page.getByRole('application', { name: /New block/ })).toBeVisible()
-  await page.getByRole('combobox', { name: 'Repeat edits' }).selectOption('quarters')
+  await page.getByRole('combobox', { name: 'Symmetry' }).selectOption('quarters')
   await button(page, 'Square').tap()
   await tap(page, [0.5, 0.5])
   await button(page, 'Flying goose').tap()
@@ -70,8 +70,8 @@ test('a star is laid from an empty grid in four presses and a run, and two finge
   // On the line between two cells: it lies over both.
   await tap(page, [2, 0.5])
   await expect(cell(page, [1, 0])).toContainText('goose')
-  await expect(cell(page, [2, 0])).toContainText('turned half round')
-  await expect(cell(page, [3, 2]), 'its image lies on the next side').toContainText('turned three quarters')
+  await expect(cell(page, [2, 0])).toContainText('half turn')
+  await expect(cell(page, [3, 2]), 'its image lies on the next side').toContainText('three-quarter turn')
   await button(page, 'Square').tap()
   // The four cells in the middle are images of one another.
   await draw(page, [1.5, 1.5], [2.5, 2.5])
@@ -85,7 +85,7 @@ test('a star is laid from an empty grid in four presses and a run, and two finge
 
 test('a fabric is drawn over patches in one step; a quick hand is followed by a press at once', async ({ page }) => {
   await openApp(page)
-  await button(page, 'Take Moss').tap()
+  await button(page, 'Colour with Moss').tap()
   await draw(page, [0.3, 0.5], [3.7, 0.5])
   for (const x of [0, 3]) await expect(cell(page, [x, 0])).toContainText('Patch of Moss')
   await expect(cell(page, [1, 0])).toContainText('Goose of Moss, Left wing of Moss, Right wing of Moss')
@@ -108,13 +108,13 @@ test('a turn follows the finger round the middle, and a handle under a pinch doe
   await touch('touchMove', [down, { x: beside.x + 40, y: beside.y + 40 }])
   await touch('touchEnd', [])
   await expect(button(page, 'Undo')).toBeDisabled()
-  await button(page, 'Fit').tap()
+  await button(page, 'Fit to window').tap()
 
   await draw(page, handle, [3.3, 0.5], [2, 1.8])
   await expect(cell(page, [1, 0])).toContainText('Flying goose goose-top, Goose')
   await expect(cell(page, [2, 0])).toContainText('goose-top')
   await tapWith(page, 2, [0.5, 2])
-  await expect(cell(page, [1, 0])).toContainText('turned half round')
+  await expect(cell(page, [1, 0])).toContainText('half turn')
 })
 
 test('a finger that scrolls the tray takes nothing up, and what is let go beside the board is not laid', async ({ page }) => {
@@ -125,18 +125,18 @@ test('a finger that scrolls the tray takes nothing up, and what is let go beside
   await touch('touchStart', [from])
   for (const far of [20, 60, 100]) await touch('touchMove', [{ x: from.x, y: from.y - far }])
   await touch('touchEnd', [])
-  await expect(page.getByText('Put back', { exact: true })).toBeHidden()
+  await expect(page.getByText('Done', { exact: true })).toBeHidden()
   await touch('touchStart', [from])
   for (const far of [20, 40, 60]) await touch('touchMove', [{ x: from.x + far, y: from.y }])
   await touch('touchEnd', [])
-  await expect(page.locator('.notice')).toHaveText('Let go beside the board: nothing is changed.')
+  await expect(page.locator('.notice')).toHaveText('Dropped outside the board: nothing changed.')
   await expect(button(page, 'Undo')).toBeDisabled()
 })
 
 test('a unit is carried off the tray however steep, and where the tray scrolls it scrolls', async ({ page }) => {
   await openApp(page)
-  await button(page, 'Blocks').tap()
-  await button(page, 'an empty grid').tap()
+  await button(page, 'My blocks').tap()
+  await button(page, 'Empty grid').tap()
   await expect(page.getByRole('application', { name: /New block/ })).toBeVisible()
   const unit = await button(page, 'Square').boundingBox()
   const from = { x: (unit?.x ?? 0) + 20, y: (unit?.y ?? 0) + 20 }
@@ -160,13 +160,13 @@ test('a unit is carried off the tray however steep, and where the tray scrolls i
 
 test('units are added to what is chosen, and moved by halves of cells, without a keyboard', async ({ page }) => {
   await openApp(page)
-  await button(page, 'Add to what is chosen').tap()
+  await button(page, 'Add to selection').tap()
   await tap(page, [0.5, 0.5])
   await tap(page, [3.5, 0.5])
   await expect(page.getByRole('heading', { name: '2 units' })).toBeVisible()
   await button(page, 'Remove').tap()
-  await button(page, 'Add to what is chosen').tap()
-  await button(page, 'Halves of cells').tap()
+  await button(page, 'Add to selection').tap()
+  await button(page, 'Snap to half squares').tap()
   await draw(page, [2, 0.35], [2.5, 0.35])
   await expect(page.locator('.notice')).toHaveText('Moved.')
   await expect(cell(page, [3, 0])).toContainText('goose-top')
@@ -175,8 +175,8 @@ test('units are added to what is chosen, and moved by halves of cells, without a
 
 test('a corner of a free patch follows the finger until it lies right; the board stays', async ({ page }) => {
   await openApp(page)
-  await button(page, 'Blocks').tap()
-  await button(page, 'an empty grid').tap()
+  await button(page, 'My blocks').tap()
+  await button(page, 'Empty grid').tap()
   await expect(page.getByRole('application', { name: /New block/ })).toBeVisible()
   await button(page, 'Draw a patch').tap()
   const before = await board(page).getAttribute('data-origin')
@@ -184,7 +184,7 @@ test('a corner of a free patch follows the finger until it lies right; the board
   await draw(page, [2.4, 0.3], [3.05, 0.95])
   await draw(page, [2.6, 2.2], [2.98, 3.03])
   await tap(page, [1, 1])
-  await expect(page.locator('.notice')).toHaveText('A free patch is laid.')
+  await expect(page.locator('.notice')).toHaveText('Patch drawn.')
   await expect(cell(page, [2, 1])).toContainText('Free patch')
   await expect(cell(page, [1, 2])).not.toContainText('Free patch')
   expect(await board(page).getAttribute('data-origin')).toBe(before)
@@ -194,15 +194,15 @@ for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
   test(`what is in hand, or done to several, stands in one line below the block, at ${size.width} pixels`, async ({ page }) => {
     await page.setViewportSize(size)
     await openApp(page)
-    await button(page, 'Choose by a box').tap()
+    await button(page, 'Select with a box').tap()
     await draw(page, [-0.2, -0.2], [3.5, 0.5])
     const edge = (await pixels(page, [0, 4])).y - 1
-    for (const line of [page.getByRole('toolbar', { name: 'Arranging' }), page.locator('.inhand')]) {
+    for (const line of [page.getByRole('toolbar', { name: 'Arrange' }), page.locator('.inhand')]) {
       await expect(line).toBeVisible()
       expect((await line.boundingBox())?.y ?? 0, 'below the block').toBeGreaterThan(edge)
       await button(page, 'Square in a square').tap()
     }
-    await expect(page.getByRole('toolbar', { name: 'Arranging' })).toBeHidden()
+    await expect(page.getByRole('toolbar', { name: 'Arrange' })).toBeHidden()
   })
 }
 
@@ -213,10 +213,10 @@ for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
     const place = await board(page).boundingBox()
     await tap(page, [2, 0.35])
     await button(page, 'Turn').tap()
-    await expect(page.getByTestId('difference')).toHaveText('It cannot be sewn as it lies now: mend the layout first.')
+    await expect(page.getByTestId('difference')).toHaveText('The block can’t be sewn like this yet. Fill the gaps and move apart what overlaps.')
     expect(await board(page).boundingBox()).toEqual(place)
     await button(page, 'Turn').tap()
-    await expect(page.getByTestId('difference')).toContainText('tips to sew through: 4 before, 3 now')
+    await expect(page.getByTestId('difference')).toContainText('points to protect: 4 before, 3 now')
     expect(await board(page).boundingBox()).toEqual(place)
   })
 }
@@ -229,8 +229,8 @@ test('a fix is tried with the first press, the board and what it would change in
   await draw(page, [2, 3.7], [2, 2.7])
   await button(page, 'Square').tap()
   for (const y of [0.5, 3.5]) await draw(page, [1.5, y], [2.5, y])
-  await button(page, 'Put back').tap()
-  await expect(page.getByTestId('difference')).toContainText('Clashes: 0 before, 2 now')
+  await button(page, 'Done').tap()
+  await expect(page.getByTestId('difference')).toContainText('Crossings that don’t nest: 0 before, 2 now')
   await tap(page, [-0.3, 2])
   const fix = button(page, 'Lift the rule of goose-bottom').first()
   await fix.tap()
@@ -244,8 +244,8 @@ test('a fix is tried with the first press, the board and what it would change in
 test('the page itself never scrolls away under the hand, however much is unfolded', async ({ page }) => {
   await openApp(page)
   await page.getByRole('tab', { name: 'Colour', exact: true }).tap()
-  await button(page, 'Change Moss').tap()
-  await expect(page.getByText('Use a photograph', { exact: true })).toBeVisible()
+  await button(page, 'Edit Moss').tap()
+  await expect(page.getByText('Use a photo', { exact: true })).toBeVisible()
   await expect(page.getByText('Colours from a photograph')).toBeAttached()
   expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBe(UPRIGHT.height)
 })

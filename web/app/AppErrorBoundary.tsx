@@ -27,11 +27,7 @@ export class AppErrorBoundary extends Component<Props, { readonly failed: boolea
     const retry = (): void => this.setState({ failed: false })
     return (
       <main className="missing" role="alert">
-        <p>
-          {t(
-            'The page could not be drawn with this block on the board. Undo the last change, or lay an empty grid there: the block stays among yours.',
-          )}
-        </p>
+        <p>{t('Something went wrong while drawing this block. Undo the last change, or start with an empty grid: your block stays in My blocks.')}</p>
         <div className="buttons">
           <button
             type="button"
@@ -44,13 +40,13 @@ export class AppErrorBoundary extends Component<Props, { readonly failed: boolea
             {t('Undo')}
           </button>
           <button type="button" onClick={() => void beginBlock(emptyGrid).then(retry)}>
-            {t('Lay an empty grid')}
+            {t('Start with an empty grid')}
           </button>
           <button type="button" onClick={() => saveFile(getState().history.block)}>
-            {t('Save it as a file')}
+            {t('Save as a file')}
           </button>
           <button type="button" onClick={() => window.location.reload()}>
-            {t('Load the page anew')}
+            {t('Reload the page')}
           </button>
         </div>
       </main>

@@ -85,10 +85,10 @@ function BoardButtons() {
     <div className="buttons board-buttons">
       {INSTEAD_OF_BOARD[mode] === undefined && <SymmetrySelect />}
       <button type="button" aria-pressed={marks} onClick={() => setView({ marks: !marks })}>
-        {t('Numbers and marks')}
+        {t('Seam numbers')}
       </button>
       <button type="button" onClick={() => setView({ zoom: 1, pan: [0, 0] })}>
-        {t('Fit')}
+        {t('Fit to window')}
       </button>
       <KeyList />
     </div>
@@ -108,7 +108,7 @@ function Notice() {
 
 function KeyList() {
   return (
-    <Popover name={t('Keys')} className="upward keys">
+    <Popover name={t('Shortcuts')} className="upward keys">
       <LazyPanel>
         <Keys />
       </LazyPanel>

@@ -7,16 +7,16 @@ import { chooseLanguage, LANGUAGES, type Language, currentLanguage, t } from '..
 export function Display() {
   const light = useTheme()
   const names: Readonly<Record<Theme, string>> = {
-    device: t('as the device says'),
-    day: t('by day'),
-    sun: t('in the sun'),
-    night: t('by night'),
+    device: t('Match my device'),
+    day: t('Light'),
+    sun: t('High contrast'),
+    night: t('Dark'),
   }
   return (
-    <Popover name={t('This screen')} className="display-settings">
+    <Popover name={t('Display')} className="display-settings">
       <div className="popover-content">
         <label>
-          {t('Light')}
+          {t('Theme')}
           <select value={light} onChange={(event) => chooseTheme(event.target.value as Theme)}>
             {THEMES.map((one) => (
               <option key={one} value={one}>

@@ -27,13 +27,13 @@ export function Header() {
         <LibraryButton />
         <OpenFileButton />
         <button type="button" onClick={() => saveFile(block)}>
-          {t('Save a file')}
+          {t('Save file')}
         </button>
         <ActionButton disabled={past === 0} onClick={undo}>
           {t('Undo')}
         </ActionButton>
         <ActionButton disabled={future === 0} onClick={redo}>
-          {t('Do again')}
+          {t('Redo')}
         </ActionButton>
       </div>
       <div className="header-end">
@@ -49,7 +49,7 @@ function LibraryButton() {
   return (
     <>
       <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        {t('Blocks')}
+        {t('My blocks')}
       </button>
       {open &&
         createPortal(
@@ -65,7 +65,7 @@ function LibraryButton() {
 function SaveState() {
   const saved = useStore((state) => state.saved)
   const elsewhere = useStore(({ currentBlock }) => currentBlock.readOnly && currentBlock.trouble === null)
-  const words = { failed: t('Not kept in this browser'), saving: t('Keeping…'), saved: t('Kept in this browser') }
+  const words = { failed: t('Not saved in this browser'), saving: t('Saving…'), saved: t('Saved in this browser') }
   // Not announced: every edit is saved, and hearing that each time would drown out what the edit did. If saving fails, the line below the header is announced.
-  return <span className="save-state">{elsewhere ? t('Kept by another tab') : words[saved]}</span>
+  return <span className="save-state">{elsewhere ? t('Open in another tab') : words[saved]}</span>
 }

@@ -27,9 +27,9 @@ function Line({ urgent = false, children }: { readonly urgent?: boolean; readonl
 function newVersionReady(dismiss: () => void): ReactNode {
   return (
     <>
-      <p>{t('A newer version of Nestwright is ready.')}</p>
+      <p>{t('A new version of Nestwright is ready.')}</p>
       <button type="button" onClick={() => void whenSaved(installNewVersion)}>
-        {t('Load it now')}
+        {t('Update now')}
       </button>
       <button type="button" onClick={dismiss}>
         {t('Later')}
@@ -41,31 +41,32 @@ function newVersionReady(dismiss: () => void): ReactNode {
 function openInAnotherTab(): ReactNode {
   return (
     <>
-      <p>{t('This block is open in another tab; here you see it as it changes there.')}</p>
+      <p>{t('This block is open in another tab. Here you can only watch it change.')}</p>
       <button type="button" onClick={() => void takeOver()}>
-        {t('Take it over here')}
+        {t('Edit here instead')}
       </button>
       <button type="button" onClick={() => void goOnWithCopy()}>
-        {t('Go on with a copy')}
+        {t('Work on a copy')}
       </button>
     </>
   )
 }
 
 const TROUBLES: Readonly<Record<StorageProblem, () => ReactNode>> = {
-  none: () => withSaveButton(t('This browser keeps nothing here (a private window?): save the block as a file before you leave.')),
-  full: () => withSaveButton(t('The disk is full, and your last changes are not kept: save the block as a file. It is tried again and again.')),
-  failed: () => withSaveButton(t('Your last changes could not be kept: save the block as a file. It is tried again and again.')),
-  older: () => <p>{t('An older Nestwright is open in another tab and holds your blocks: close that tab.')}</p>,
-  newer: () => withReloadButton(t('Your blocks are held by another tab with a newer Nestwright: load this page anew.')),
-  later: () => withReloadButton(t('Your blocks were kept by a newer Nestwright: load this page anew to see them. What you do here is not kept.')),
+  none: () => withSaveButton(t('This browser can’t save your blocks (is this a private window?). Save the block as a file before you leave.')),
+  full: () => withSaveButton(t('Your disk is full, so your last changes aren’t saved. Save the block as a file; Nestwright keeps trying.')),
+  failed: () => withSaveButton(t('Your last changes couldn’t be saved. Save the block as a file; Nestwright keeps trying.')),
+  older: () => <p>{t('An older version of Nestwright is open in another tab. Close that tab to get to your blocks.')}</p>,
+  newer: () => withReloadButton(t('A newer version of Nestwright is open in another tab. Reload this page to get to your blocks.')),
+  later: () =>
+    withReloadButton(t('Your blocks were saved by a newer version of Nestwright. Reload this page to see them; what you do here isn’t saved.')),
 }
 
 const withReloadButton = (sentence: string): ReactNode => (
   <>
     <p>{sentence}</p>
     <button type="button" onClick={() => window.location.reload()}>
-      {t('Load anew')}
+      {t('Reload')}
     </button>
   </>
 )
@@ -74,7 +75,7 @@ const withSaveButton = (sentence: string): ReactNode => (
   <>
     <p>{sentence}</p>
     <button type="button" onClick={() => saveFile(getState().history.block)}>
-      {t('Save it as a file')}
+      {t('Save as a file')}
     </button>
   </>
 )

@@ -4,12 +4,12 @@ import { loadFocus } from './loadFocus.ts'
 
 export function SkipLinks() {
   return (
-    <nav className="skip-links" aria-label={t('Go to')}>
+    <nav className="skip-links" aria-label={t('Skip to')}>
       <button type="button" onClick={() => void loadFocus().then((focus) => focus?.focusPart('board'))}>
         {t('To the board')}
       </button>
       <button type="button" onClick={() => void loadFocus().then((focus) => focus?.focusPart('sheet'))}>
-        {t('To the sheet')}
+        {t('To the panels')}
       </button>
     </nav>
   )

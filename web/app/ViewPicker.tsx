@@ -3,14 +3,14 @@ import { getState, type SheetName, setView, useStore, type ViewMode } from '../d
 import { t } from '../words/words.ts'
 
 const VIEWS: readonly (readonly [ViewMode, () => string])[] = [
-  ['cloth', () => t('Cloth')],
+  ['cloth', () => t('Fabric')],
   ['value', () => t('Value')],
   ['pressing', () => t('Pressing')],
   ['wrong', () => t('Wrong side')],
-  ['layers', () => t('Layers of cloth')],
+  ['layers', () => t('Layers')],
   ['order', () => t('Sewing order')],
   ['quilting', () => t('Quilting line')],
-  ['setting', () => t('Among copies')],
+  ['setting', () => t('Repeated blocks')],
 ]
 
 /** Views whose options are on a sheet, which opens with the view. */
@@ -20,7 +20,7 @@ export function ViewPicker() {
   const mode = useStore(({ view }) => view.mode)
   return (
     <fieldset className="view-picker" data-part="looks">
-      <legend className="unseen">{t('How to look at it')}</legend>
+      <legend className="unseen">{t('View')}</legend>
       {VIEWS.map(([view, name]) => (
         <button
           key={view}

@@ -68,7 +68,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
         className={tool === 'patch' ? 'board drawing' : 'board'}
         data-part="board"
         role="application"
-        aria-label={t('Board: {block}, {columns} by {rows} cells', { block: block.name, columns: block.grid.columns, rows: block.grid.rows })}
+        aria-label={t('Board: {block}, {columns} by {rows} squares', { block: block.name, columns: block.grid.columns, rows: block.grid.rows })}
         aria-describedby="board-how"
         aria-activedescendant={pressing ? seamOptionId(seam) : cellId(cursor)}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed below it
@@ -85,7 +85,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
         <p id="board-how" className="unseen">
           {pressing
             ? t('Arrow keys go from seam to seam, Enter presses one the other way, then open, then as proposed.')
-            : t('Arrows walk over the cells, Enter chooses. All keys are listed under Keys.')}
+            : t('Use the arrow keys to move, and Enter to select. All keys are listed under Shortcuts.')}
         </p>
         {pressing ? (
           <LazyPanel>

@@ -15,26 +15,21 @@ export const BoardTools = memo(function BoardTools() {
   return (
     <Toolbar upright name={t('Tools')}>
       <fieldset>
-        <legend className="unseen">{t('What a drag means')}</legend>
+        <legend className="unseen">{t('Select and draw')}</legend>
         {TOOLS.map(({ tool: one, name, icon }) => (
           <ToolButton key={one} name={t(name)} icon={icon} pressed={tool === one} onClick={() => selectTool(one)} />
         ))}
       </fieldset>
       <fieldset>
-        <legend className="unseen">{t('While pressing and dragging')}</legend>
-        <ToolButton
-          name={t('Add to what is chosen')}
-          icon="M-8 -8H1V1H-8ZM4 -1H8V8H-1V4M-3.5 -6V-1M-6 -3.5H-1"
-          pressed={adding}
-          onClick={toggleAdding}
-        />
-        <ToolButton name={t('Halves of cells')} icon="M-8 -8H8V8H-8ZM0 -8V-5M0 -2V2M0 5V8" pressed={halves} onClick={toggleHalves} />
+        <legend className="unseen">{t('Options')}</legend>
+        <ToolButton name={t('Add to selection')} icon="M-8 -8H1V1H-8ZM4 -1H8V8H-1V4M-3.5 -6V-1M-6 -3.5H-1" pressed={adding} onClick={toggleAdding} />
+        <ToolButton name={t('Snap to half squares')} icon="M-8 -8H8V8H-8ZM0 -8V-5M0 -2V2M0 5V8" pressed={halves} onClick={toggleHalves} />
       </fieldset>
       <fieldset>
-        <legend className="unseen">{t('Carry')}</legend>
-        <ToolButton name={t('Copy as text')} icon="M-7 -7H3V3H-7ZM-3 3V7H7V-3H3" disabled={count === 0} onClick={() => void copyByButton(false)} />
+        <legend className="unseen">{t('Clipboard')}</legend>
+        <ToolButton name={t('Copy')} icon="M-7 -7H3V3H-7ZM-3 3V7H7V-3H3" disabled={count === 0} onClick={() => void copyByButton(false)} />
         <ToolButton
-          name={t('Cut out')}
+          name={t('Cut')}
           icon="M-5.5 -8.5L3.7 4.2M5.5 -8.5L-3.7 4.2M-7.6 6A2.4 2.4 0 1 0 -2.8 6A2.4 2.4 0 1 0 -7.6 6M2.8 6A2.4 2.4 0 1 0 7.6 6A2.4 2.4 0 1 0 2.8 6"
           disabled={count === 0}
           onClick={() => void copyByButton(true)}

@@ -32,7 +32,14 @@ export const CellGrid = memo(function CellGrid(props: Props) {
   const down = rangeOf(cursor[1], rows)
   return (
     // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table that is walked through, cell by cell, is a grid
-    <table className="unseen" role="grid" aria-label={t('Cells')} aria-rowcount={rows} aria-colcount={columns} aria-multiselectable="true">
+    <table
+      className="unseen"
+      role="grid"
+      aria-label={t('Squares of the grid')}
+      aria-rowcount={rows}
+      aria-colcount={columns}
+      aria-multiselectable="true"
+    >
       <tbody>
         {down.map((y) => (
           <tr key={y} aria-rowindex={y + 1}>
@@ -68,19 +75,20 @@ function unitsIn(block: Block, [x, y]: Point): Unit[] {
   return [...ids].flatMap((id) => (id === null ? [] : (unitById(block, id) ?? [])))
 }
 
-const TURNS = ['', () => t('turned a quarter'), () => t('turned half round'), () => t('turned three quarters')] as const
+const TURNS = ['', () => t('quarter turn'), () => t('half turn'), () => t('three-quarter turn')] as const
 
 function unitText(unit: Unit, fabricNames: ReadonlyMap<string, string>, selected: boolean): string {
   const turn = unit.kind === 'polygon' ? '' : TURNS[unit.turn ?? 0]
   const mirrored = unit.kind !== 'polygon' && unit.mirror === true
   const patches = Object.entries(unit.fabrics).map(([name, fabric]) =>
-    t('{patch} of {fabric}', { patch: patchName(name), fabric: fabricNames.get(fabric) ?? fabric }),
+    t('{patch} in {fabric}', { patch: patchName(name), fabric: fabricNames.get(fabric) ?? fabric }),
   )
   return [
-    `${t(KIND_NAMES[unit.kind])} ${unit.id}`,
+    // Without a name of the maker's own, its kind: its row and column are said first.
+    unit.name?.trim() || t(KIND_NAMES[unit.kind]),
     ...(turn === '' || turn === undefined ? [] : [turn()]),
-    ...(mirrored ? [t('mirrored')] : []),
+    ...(mirrored ? [t('flipped')] : []),
     ...patches,
-    ...(selected ? [t('chosen')] : []),
+    ...(selected ? [t('selected')] : []),
   ].join(', ')
 }

@@ -13,11 +13,11 @@ import { Toolbar, ToolButton } from './Toolbar.tsx'
 
 const SIDES: readonly (readonly [Side, string, string])[] = [
   ['left', label('Align left'), 'M-8 -8V8M-6 -5H7M-6 4H2'],
-  ['centre', label('Align on an upright line'), 'M0 -8V8M-7 -5H7M-4 4H4'],
+  ['centre', label('Align on a vertical line'), 'M0 -8V8M-7 -5H7M-4 4H4'],
   ['right', label('Align right'), 'M8 -8V8M6 -5H-7M6 4H-2'],
-  ['top', label('Align at the top'), 'M-8 -8H8M-5 -6V7M4 -6V2'],
-  ['middle', label('Align on a level line'), 'M-8 0H8M-5 -7V7M4 -4V4'],
-  ['bottom', label('Align at the bottom'), 'M-8 8H8M-5 6V-7M4 6V-2'],
+  ['top', label('Align top'), 'M-8 -8H8M-5 -6V7M4 -6V2'],
+  ['middle', label('Align on a horizontal line'), 'M-8 0H8M-5 -7V7M4 -4V4'],
+  ['bottom', label('Align bottom'), 'M-8 8H8M-5 6V-7M4 6V-2'],
 ]
 
 export function SelectionBar() {
@@ -32,20 +32,20 @@ const ArrangeBar = memo(function ArrangeBar() {
   if (count < 2) return null
   return (
     <div className="arranging">
-      <Toolbar name={t('Arranging')}>
+      <Toolbar name={t('Arrange')}>
         <fieldset>
           <legend className="unseen">{t('Align')}</legend>
           {SIDES.map(([side, name, icon]) => (
             <ToolButton key={side} name={t(name)} icon={icon} onClick={() => alignSelection(side)} />
           ))}
           <ToolButton
-            name={t('Spread evenly across')}
+            name={t('Space evenly across')}
             icon="M-8 -7V7M8 -7V7M-3 -4H3V4H-3Z"
             disabled={count < 3}
             onClick={() => spreadSelection('across')}
           />
           <ToolButton
-            name={t('Spread evenly down')}
+            name={t('Space evenly down')}
             icon="M-7 -8H7M-7 8H7M-4 -3V3H4V-3Z"
             disabled={count < 3}
             onClick={() => spreadSelection('down')}
@@ -55,7 +55,7 @@ const ArrangeBar = memo(function ArrangeBar() {
           <legend className="unseen">{t('Shapes')}</legend>
           <ToolButton name={t('Join shapes')} icon="M-7 -7H2V-2H7V7H-2V2H-7Z" onClick={() => void changeShapes('join')} />
           <ToolButton
-            name={t('Cut away the last chosen')}
+            name={t('Cut away the last shape selected')}
             icon="M-7 -7H2V-2H-2V2H-7ZM2 1V2H1M4 2H7V7H-2V4"
             onClick={() => void changeShapes('cut')}
           />
@@ -75,15 +75,15 @@ const UnitInHand = memo(function UnitInHand() {
   return (
     <div className="inhand">
       <UnitPicture block={block} kind={unitInHand as TrayKind} turn={unitTurn} />
-      <span>{t('In hand: {unit}', { unit: t(KIND_NAMES[unitInHand]) })}</span>
+      <span>{t('Placing: {unit}', { unit: t(KIND_NAMES[unitInHand]) })}</span>
       <button type="button" onClick={turnInHand}>
         {t('Turn it')}
       </button>
       <button type="button" disabled={count === 0} onClick={replaceSelection}>
-        {t('Put in place of the chosen')}
+        {t('Replace selected')}
       </button>
-      <button type="button" onClick={() => setView({ unitInHand: null, unitTurn: 0, notice: t('The unit is put back.') })}>
-        {t('Put back')}
+      <button type="button" onClick={() => setView({ unitInHand: null, unitTurn: 0, notice: t('Finished placing.') })}>
+        {t('Done')}
       </button>
     </div>
   )

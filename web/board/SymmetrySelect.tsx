@@ -6,17 +6,17 @@ import { setSymmetry } from './actions/modes.ts'
 
 const REPEAT_NAMES: Readonly<Record<Repeat, string>> = {
   off: label('off'),
-  half: label('half turn'),
+  half: label('half turns'),
   quarters: label('quarter turns'),
-  leftRight: label('mirror left and right'),
-  topBottom: label('mirror top and bottom'),
+  leftRight: label('flip left to right'),
+  topBottom: label('flip top to bottom'),
 }
 
 export function SymmetrySelect() {
   const repeat = useStore(({ view }) => view.repeat)
   return (
     <label className="repeats">
-      {t('Repeat edits')}
+      {t('Symmetry')}
       <select value={repeat} onChange={(event) => setSymmetry(event.target.value as Repeat)}>
         {REPEATS.map((one) => (
           <option key={one} value={one}>

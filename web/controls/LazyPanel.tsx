@@ -24,9 +24,9 @@ export class LazyPanel extends Component<Props, { readonly failed: boolean }> {
     if (!this.state.failed) return <Suspense fallback={this.props.fallback}>{this.props.children}</Suspense>
     return (
       <div className="missing" role="alert">
-        <p>{t('This part of the page did not come. Load the page anew as soon as you are connected; what is kept in this browser stays.')}</p>
+        <p>{t('This part of the page didn’t load. Reload the page when you’re online again; your saved blocks are safe.')}</p>
         <button type="button" onClick={() => window.location.reload()}>
-          {t('Load the page anew')}
+          {t('Reload the page')}
         </button>
       </div>
     )

@@ -34,9 +34,9 @@ export function parseLengthEntry(text: string, bounds: Bounds = {}): number | nu
 export function lengthProblem(text: string, { least = 0.001, most = 10_000 }: Bounds = {}): string | null {
   const plain = lengthForFile(text)
   const length = plain.length > LONGEST ? null : parseRational(plain)
-  if (length === null || length.n <= 0n) return t('Give a length above zero, such as 3 or 2 1/2.')
+  if (length === null || length.n <= 0n) return t('Enter a length above zero, such as 3 or 2 1/2.')
   const number = toNumber(length)
-  return number < least || number > most ? t('Give a length from {least} to {most}, such as 3 or 2 1/2.', { least, most }) : null
+  return number < least || number > most ? t('Enter a length from {least} to {most}, such as 3 or 2 1/2.', { least, most }) : null
 }
 
 /** Whether the text is a whole number from 1 to `most`, of three digits at most. */

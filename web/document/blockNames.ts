@@ -13,7 +13,7 @@ export function shortName(name: string): string {
 /** The beginning of a name, without a last letter of two code units that the end would cut in half. */
 const cutTo = (name: string, most: number): string => name.slice(0, most).replace(/[\ud800-\udbff]$/, '')
 
-export const displayName = ({ name }: { readonly name: string }): string => (name.trim() === '' ? t('Without a name') : shortName(name))
+export const displayName = ({ name }: { readonly name: string }): string => (name.trim() === '' ? t('Untitled') : shortName(name))
 
 /** Adds to a name without making it longer than a file allows. */
 const added = (name: string, add: (name: string) => string): string => add(cutTo(name, LONGEST_WORDS - (add(name).length - name.length)))

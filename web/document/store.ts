@@ -259,7 +259,7 @@ export function showPreview(preview: Preview | null): void {
 export const replaceDocument = (block: Block, name: EditName): void => {
   clearFindings()
   setHistory(replaceBlock(getState().history, block, name))
-  setView({ selected: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is on the board.', { name: displayName(block) }) })
+  setView({ selected: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is open.', { name: displayName(block) }) })
 }
 
 const stepWords = ({ name }: Step): string => (typeof name === 'string' ? name : translate(name))
@@ -267,17 +267,17 @@ const stepWords = ({ name }: Step): string => (typeof name === 'string' ? name :
 export function undo(): void {
   const step = getState().history.past.at(-1)
   setHistory(undoStep(getState().history))
-  setView({ notice: step === undefined ? t('There is nothing to undo.') : t('Undone: {step}.', { step: stepWords(step) }) })
+  setView({ notice: step === undefined ? t('There’s nothing to undo.') : t('Undone: {step}.', { step: stepWords(step) }) })
 }
 
 export function redo(): void {
   const step = getState().history.future[0]
   setHistory(redoStep(getState().history))
-  setView({ notice: step === undefined ? t('There is nothing to do again.') : t('Done again: {step}.', { step: stepWords(step) }) })
+  setView({ notice: step === undefined ? t('There’s nothing to redo.') : t('Redone: {step}.', { step: stepWords(step) }) })
 }
 
 export function setView(change: Partial<ViewState>): void {
-  const refusal = isRefusing && change.notice !== undefined ? { notice: t('Nothing was changed: this block is open in another tab.') } : {}
+  const refusal = isRefusing && change.notice !== undefined ? { notice: t('Nothing changed: this block is open in another tab.') } : {}
   const notices = getState().view.notices + (change.notice === undefined ? 0 : 1)
   set({ view: { ...getState().view, ...change, ...refusal, notices } })
 }

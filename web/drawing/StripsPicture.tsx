@@ -143,7 +143,7 @@ function cutNumbers(cuts: readonly DiagramCut[], toPixels: ToPixels): { x: numbe
 
 function stripsLabel(strips: readonly Strip[], name: string, unit: MeasureUnit): string {
   const descriptions = strips.map(({ height, pieces }) =>
-    t('a strip {height} high, cut into {pieces}', {
+    t('a strip {height} wide, cut into {pieces}', {
       height: sayLength(height, unit),
       pieces: pieces.map(({ size: [w, h], count }) => t('{count} of {w} by {h}', { count, w: sayLength(w, unit), h: sayLength(h, unit) })).join(', '),
     }),

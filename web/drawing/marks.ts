@@ -12,27 +12,27 @@ export const MARKS: Readonly<Record<Verdict, MarkStyle>> = {
   nests: {
     path: 'M-7 0C-4 -6 4 -6 7 0C4 6 -4 6 -7 0Z',
     fill: '#2f7d6b',
-    sentence: label('The allowances lie opposite ways, so the two seams lock when you butt them together.'),
+    sentence: label('The seam allowances lie in opposite directions, so the seams lock together.'),
   },
   clashes: {
     path: 'M-7 -7L-1 -3L1 -8L3 -2L8 -1L3 2L6 7L0 4L-4 8L-4 2L-8 0L-4 -2Z',
     fill: '#c22f3d',
-    sentence: label('Both allowances lie the same way, so they pile up and push the seams apart.'),
+    sentence: label('Both seam allowances lie the same way, so the seams don’t nest: they pile up and shift.'),
   },
   open: {
     path: 'M-6 -6H6V6H-6ZM-3 -3V3H3V-3Z',
     fill: '#3f6fb0',
-    sentence: label('One of the seams is pressed open: match the stitching lines with a pin.'),
+    sentence: label('One seam is pressed open: match the stitching lines with a pin.'),
   },
   pin: {
     path: 'M0 -8A4 4 0 1 1 -0.01 -8ZM-1 0H1L0.6 8H-0.6Z',
     fill: '#a66a12',
-    sentence: label('Seams meet here that are not mirror images of each other: push a pin through both points.'),
+    sentence: label('These seams meet at different angles: push a pin through both points.'),
   },
   tip: {
     path: 'M0 -7L8 6H-8ZM0 -2L-3 4H3Z',
     fill: '#7a4a8c',
-    sentence: label('A point ends here: stitch exactly through it, so that it is not cut off.'),
+    sentence: label('A point ends here. Sew a thread’s width above the X to keep the point.'),
   },
 }
 

@@ -25,7 +25,7 @@ export async function tryOrNotify(act: () => Promise<unknown>): Promise<boolean>
     await act()
     return true
   } catch (error) {
-    setView({ notice: isFull(error) ? t('The disk is full: this could not be kept.') : t('The browser refused: this could not be kept.') })
+    setView({ notice: isFull(error) ? t('Your disk is full, so this couldn’t be saved.') : t('Your browser couldn’t save this.') })
     return false
   }
 }
@@ -36,7 +36,7 @@ export async function copyBlock(id: string): Promise<void> {
   const name = copyName(block.name)
   await importBlocks(database(), [{ id: newId(), made: Date.now(), changed: Date.now(), block: { ...block, name }, versions: [] }])
   listChanged()
-  setView({ notice: t('{name} is among your blocks.', { name: shortName(name) }) })
+  setView({ notice: t('{name} is in My blocks.', { name: shortName(name) }) })
 }
 
 /** Renames by an edit, so that it can be undone; not while another tab is changing the block. */
@@ -62,7 +62,7 @@ export async function archiveBlock(id: string): Promise<void> {
     return
   }
   listChanged()
-  setView({ notice: t('{name} is put aside.', { name }) })
+  setView({ notice: t('{name} is in the archive.', { name }) })
 }
 
 /** Opens the block that was changed last, or an empty grid. */

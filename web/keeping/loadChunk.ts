@@ -4,7 +4,7 @@ import { setView } from '../document/store.ts'
 
 export async function loadChunk<Module>(fetched: () => Promise<Module>): Promise<Module | null> {
   return fetched().catch(() => {
-    setView({ notice: t('This part of the page did not come. Load the page anew as soon as you are connected; what is kept in this browser stays.') })
+    setView({ notice: t('This part of the page didn’t load. Reload the page when you’re online again; your saved blocks are safe.') })
     return null
   })
 }

@@ -93,7 +93,7 @@ export async function beginAgain(given: Base): Promise<void> {
 /** Whether everything is saved; if not, a notice says so. */
 async function allSaved(): Promise<boolean> {
   const kept = await autosave.settled()
-  if (!kept) setView({ notice: t('The last changes of this block are not kept yet; save it as a file first.') })
+  if (!kept) setView({ notice: t('The last changes to this block aren’t saved yet. Save it as a file first.') })
   return kept
 }
 
@@ -158,7 +158,7 @@ async function startHistory(history: History): Promise<void> {
 /** Opens a block. Returns whether it is on the board now; if not, a notice says why. */
 export const openBlock = (id: string): Promise<boolean> =>
   enqueue(() => loadBlock(id)).catch(() => {
-    setView({ notice: t('The browser refused: the block could not be opened. Load the page anew.') })
+    setView({ notice: t('Your browser couldn’t open the block. Reload the page.') })
     return false
   })
 
@@ -168,7 +168,7 @@ let damageNotice = ''
 async function loadBlock(id: string): Promise<boolean> {
   const known = await read(database(), id).catch(ifDamaged)
   if (known === null) {
-    setView({ notice: t('That block is not here any more.') })
+    setView({ notice: t('That block is no longer here.') })
     listChanged()
     return false
   }
@@ -194,8 +194,8 @@ async function openSalvaged(id: string): Promise<boolean> {
   const name = displayName(left ?? (await cards(database())).find((card) => card.id === id) ?? { name: '' })
   damageNotice =
     left === null
-      ? t('{name} is damaged: nothing of it can be read. Begin a block from one of its versions, or put it aside.', { name })
-      : t('{name} is damaged; what could be read of it goes on as a copy.', { name })
+      ? t('{name} is damaged and can’t be read. Start a block from one of its versions, or archive it.', { name })
+      : t('{name} is damaged. What could be read is open as a copy.', { name })
   if (left !== null && !(await leave())) return false
   if (left !== null) await startHistory(newHistory({ ...left, name: copyName(left.name) }))
   setView({ notice: damageNotice })
@@ -207,7 +207,7 @@ function showOnBoard(id: string, elsewhere: boolean, history: History): void {
   openHistory(history)
   setSaved('saved')
   lastVersion = null
-  setView({ notice: t('{name} is on the board.', { name: displayName(history.block) }) })
+  setView({ notice: t('{name} is open.', { name: displayName(history.block) }) })
   rememberInTab(id)
   listChanged()
 }
@@ -339,7 +339,7 @@ export async function takeOver(): Promise<void> {
   if (id === null) return
   await lock.steal(id)
   await lockGained(id)
-  setView({ notice: t('The block is in your hand here now; in the other tab it is only looked at.') })
+  setView({ notice: t('You can edit the block here now. The other tab only shows it.') })
 }
 
 export async function goOnWithCopy(): Promise<void> {
@@ -353,7 +353,7 @@ export const renaming = (name: string): Edit => ({ ...setName(name), merge: unde
 /** Saves the history on the board as a new block under another name. */
 async function continueAs(history: History, name: string): Promise<void> {
   await enqueue(() => startHistory(applied(history, renaming(name))))
-  setView({ notice: t('This goes on as “{name}”; the other one is kept too.', { name: shortName(name) }) })
+  setView({ notice: t('This copy is called “{name}”. The other block stays as it is.', { name: shortName(name) }) })
 }
 
 // The list.

@@ -39,19 +39,20 @@ export async function openFiles(files: readonly File[]): Promise<boolean> {
 function summaryOf(results: readonly FileResult[]): string {
   const opened = results.filter(({ opened }) => opened).length
   const trouble = results.find(({ opened }) => !opened)
-  return [tn(opened, 'One file was opened.', '{n} files were opened.'), ...(trouble === undefined ? [] : [trouble.notice])].join(' ')
+  return [tn(opened, 'One file opened.', '{n} files opened.'), ...(trouble === undefined ? [] : [trouble.notice])].join(' ')
 }
 
 async function openFile(file: File): Promise<FileResult> {
   const name = shortName(file.name)
-  if (file.size > MOST_BYTES) return refused(t('{file} is too large to be a block file; choose another file.', { file: name }))
+  if (file.size > MOST_BYTES) return refused(t('{file} is too large to be a block file. Open another file.', { file: name }))
   let text: string | null
   try {
     text = await textOf(file)
   } catch {
-    return refused(t('{file} could not be read; choose another file.', { file: name }))
+    return refused(t('{file} couldn’t be read. Open another file.', { file: name }))
   }
-  if (text === null) return refused(t('{file} is a PDF without a block inside; choose a block file, or a booklet printed here.', { file: name }))
+  if (text === null)
+    return refused(t('{file} is a PDF without a block inside. Open a block file, or a booklet saved from Nestwright.', { file: name }))
   const many = parseBlocksFile(text)
   return many === null ? openOne(name, text) : openMany(name, many)
 }
@@ -76,7 +77,7 @@ function parseBlocksFile(text: string): unknown {
 }
 
 const notOpened = (file: string, place: string, message: Message): FileResult =>
-  refused(t('{file} was not opened. {place}: {message}.', { file, place, message: translateAny(message) }))
+  refused(t('{file} wasn’t opened. {place}: {message}.', { file, place, message: translateAny(message) }))
 
 async function openOne(file: string, text: string): Promise<FileResult> {
   const read = readBlock(text)
@@ -89,20 +90,20 @@ async function openOne(file: string, text: string): Promise<FileResult> {
 async function openMany(file: string, value: unknown): Promise<FileResult> {
   const read = checkBlocks(value)
   if (!read.ok) return notOpened(file, read.place, read.message)
-  if (!canKeep()) return refused(t('This browser keeps no blocks here; open one block at a time.'))
+  if (!canKeep()) return refused(t('This browser can’t save blocks. Open one block at a time.'))
   try {
     const { added, known } = await addBlocks(read.value)
-    const more = known === 0 ? '' : ` ${tn(known, 'One was here already.', '{n} were here already.')}`
-    return { opened: true, onBoard: false, notice: tn(added, 'One block came in.', '{n} blocks came in.') + more }
+    const more = known === 0 ? '' : ` ${tn(known, 'One was already here.', '{n} were already here.')}`
+    return { opened: true, onBoard: false, notice: tn(added, 'One block added.', '{n} blocks added.') + more }
   } catch (error) {
-    return refused(isFull(error) ? t('The disk is full; nothing was brought in.') : t('The blocks could not be kept; nothing was brought in.'))
+    return refused(isFull(error) ? t('Your disk is full, so nothing was added.') : t('The blocks couldn’t be saved, so nothing was added.'))
   }
 }
 
 const LINK_PROBLEMS = {
-  broken: (): string => t('This link is broken: it holds no block; ask for it again, or for a file.'),
-  newer: (): string => t('This link was made by a newer Nestwright; load this page anew, then open it again.'),
-  'cannot press': (): string => t('This browser cannot read links; ask for a file.'),
+  broken: (): string => t('This link is broken: there’s no block in it. Ask for it again, or for a file.'),
+  newer: (): string => t('This link was made by a newer version of Nestwright. Reload this page, then open it again.'),
+  'cannot press': (): string => t('This browser can’t read links. Ask for a file instead.'),
 }
 
 /** Opens the block in the page's address, and removes it from the address so that a reload does not open it twice. */
@@ -112,13 +113,13 @@ export async function openLink(): Promise<void> {
   window.history.replaceState(null, '', window.location.pathname + window.location.search)
   const opened = await blockFromLink(hash)
   if (!opened.ok) setView({ notice: LINK_PROBLEMS[opened.why]() })
-  else await openLinked(opened.block).catch(() => setView({ notice: t('The browser refused: the block could not be opened. Load the page anew.') }))
+  else await openLinked(opened.block).catch(() => setView({ notice: t('Your browser couldn’t open the block. Reload the page.') }))
 }
 
 /** If the same block is already among the maker's blocks and was not changed, it is opened instead of a second copy. */
 async function openLinked(block: Block): Promise<void> {
   const name = displayName(block)
   const known = canKeep() ? await findUntouched(block) : null
-  if (known !== null && (await openBlock(known))) setView({ notice: t('{name} is among your blocks already.', { name }) })
-  else if (known === null && (await beginBlock(block))) setView({ notice: t('{name} came by a link; it is among your blocks now.', { name }) })
+  if (known !== null && (await openBlock(known))) setView({ notice: t('{name} is already in My blocks.', { name }) })
+  else if (known === null && (await beginBlock(block))) setView({ notice: t('{name} was opened from a link and added to your blocks.', { name }) })
 }

@@ -43,7 +43,7 @@ async function drawScaled<T>(file: File, longestSide: number, take: (canvas: HTM
   } catch {
     return {
       ok: false,
-      message: t('{name} is no picture this browser can read; choose a photograph such as a JPEG or PNG.', { name: shortName(file.name) }),
+      message: t('This browser can’t read {name} as a picture. Use a photo such as a JPEG or PNG.', { name: shortName(file.name) }),
     }
   }
   const scale = Math.min(1, longestSide / Math.max(bitmap.width, bitmap.height))

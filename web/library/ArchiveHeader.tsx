@@ -14,14 +14,14 @@ export function ArchiveHeader({ cards }: { readonly cards: readonly Card[] }) {
   }
   return (
     <div className="start-row">
-      <p className="hint">{t('What is put aside stays here for {n} days; choose one to bring it back.', { n: ARCHIVE_DAYS })}</p>
+      <p className="hint">{t('Archived blocks are kept for {n} days. Click one to restore it.', { n: ARCHIVE_DAYS })}</p>
       <div className="buttons">
         <button type="button" onClick={deleteAll}>
-          {sure ? tn(cards.length, 'Yes, take it away for good', 'Yes, take {n} blocks away for good') : t('Take all of these away for good')}
+          {sure ? tn(cards.length, 'Yes, delete it', 'Yes, delete {n} blocks') : t('Delete all')}
         </button>
         {sure && (
           <button type="button" onClick={() => setSure(false)}>
-            {t('No, leave them')}
+            {t('Cancel')}
           </button>
         )}
       </div>

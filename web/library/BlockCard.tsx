@@ -28,13 +28,13 @@ export function BlockCard({ card, open, chosen, onOpen, onDetails }: Props) {
         // biome-ignore lint/a11y/noAutofocus: the dialog starts at the block that is on the board
         autoFocus={open}
         aria-current={open}
-        aria-label={aside === null ? t('Open {name}', { name: label }) : t('Bring back {name}', { name: label })}
+        aria-label={aside === null ? t('Open {name}', { name: label }) : t('Restore {name}', { name: label })}
         onClick={aside === null ? onOpen : () => void tryOrNotify(() => restoreBlock(id))}
       >
         <BlockPicture load={() => blockOf(id)} stamp={`${id} ${changed}`} side={148} />
         <span className="card-name">{label}</span>
         <span className="card-time">
-          {aside === null ? (open ? t('on the board') : dayOrTime(changed)) : t('put aside {when}', { when: dayOrTime(aside) })}
+          {aside === null ? (open ? t('open now') : dayOrTime(changed)) : t('archived {when}', { when: dayOrTime(aside) })}
         </span>
       </button>
       {aside === null && (

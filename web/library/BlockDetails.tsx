@@ -35,7 +35,7 @@ export function BlockDetails({ card, open, onBack, onArchive, onOpened }: Props)
       </button>
       <BlockPicture load={() => blockOf(id)} stamp={`${id} ${card.changed}`} side={180} />
       <EntryField label={t('Name')} value={name} validate={nameProblem} onCommit={(text) => void tryOrNotify(() => rename(card, open, text))} />
-      <p className="hint">{t('Begun {made}, changed {changed}.', { made: dateAndTime(card.made), changed: dateAndTime(card.changed) })}</p>
+      <p className="hint">{t('Started {made}, changed {changed}.', { made: dateAndTime(card.made), changed: dateAndTime(card.changed) })}</p>
       <div className="buttons">
         {!open && (
           <button type="button" onClick={() => void openBlock(id).then((opened) => opened && onOpened())}>
@@ -46,11 +46,11 @@ export function BlockDetails({ card, open, onBack, onArchive, onOpened }: Props)
           {t('Make a copy')}
         </button>
         <button type="button" onClick={() => void blockOf(id).then((block) => block !== null && saveFile(block))}>
-          {t('Save a file')}
+          {t('Save file')}
         </button>
         <CopyLinkButton id={id} />
         <button type="button" onClick={onArchive}>
-          {t('Put aside')}
+          {t('Archive')}
         </button>
       </div>
       <BlockVersions card={card} onOpened={onOpened} />
@@ -62,5 +62,5 @@ const nameProblem = (text: string): string | null => (text.trim() === '' ? t('Gi
 
 async function rename({ id }: Card, open: boolean, name: string): Promise<void> {
   if (open) edit(setName(name))
-  else if ((await renameBlock(id, name)) === 'in another tab') setView({ notice: t('This block is open in another tab; rename it there.') })
+  else if ((await renameBlock(id, name)) === 'in another tab') setView({ notice: t('This block is open in another tab. Rename it there.') })
 }

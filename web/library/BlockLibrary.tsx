@@ -44,7 +44,7 @@ export function BlockLibrary({ close }: { readonly close: () => void }) {
   const onRestored = (): void => {
     focusWhenBack(archived)
     setArchived(null)
-    setView({ notice: t('It is back.') })
+    setView({ notice: t('Restored.') })
   }
   const allArchived = cards.filter((card) => card.aside !== null)
   const kept = cards.length - allArchived.length
@@ -63,10 +63,10 @@ export function BlockLibrary({ close }: { readonly close: () => void }) {
       />
       <div className={details === undefined ? 'blocks-body' : 'blocks-body with'}>
         <div className="shelf">
-          {!canKeep() && <p className="hint cannot-save">{t('This browser keeps no blocks here; save the block on the board as a file.')}</p>}
+          {!canKeep() && <p className="hint cannot-save">{t('This browser can’t save blocks. Save the open block as a file.')}</p>}
           {showArchive ? <ArchiveHeader cards={allArchived} /> : <StartBlock count={kept} onOpened={closeDialog} />}
           <p className="unseen" role="status">
-            {tn(found.length, 'One block is shown.', '{n} blocks are shown.')}
+            {tn(found.length, 'One block shown.', '{n} blocks shown.')}
           </p>
           {found.length === 0 && canKeep() && <p className="none">{noneWords(search, showArchive)}</p>}
           <CardGrid
@@ -124,8 +124,8 @@ function useFocusWhenBack(cards: readonly Card[]): (id: string | null) => void {
 }
 
 function noneWords(search: string, showArchive: boolean): string {
-  if (search !== '') return t('No block has “{sought}” in its name or among its fabrics.', { sought: search })
-  return showArchive ? t('Nothing is put aside.') : t('No block yet: begin one above, or open a file.')
+  if (search !== '') return t('No block or fabric is called “{sought}”.', { sought: search })
+  return showArchive ? t('The archive is empty.') : t('No blocks yet. Start one above, or open a file.')
 }
 
 /** Whether every word of the search is in the block's name or in a fabric's name. */

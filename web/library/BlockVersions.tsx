@@ -20,7 +20,7 @@ export function BlockVersions({ card, onOpened }: { readonly card: Card; readonl
       if (!kept) return
       setName('')
       setReads(reads + 1)
-      setView({ notice: t('This version is kept as “{name}”.', { name: name.trim() }) })
+      setView({ notice: t('Version saved as “{name}”.', { name: name.trim() }) })
     })
   }
   return (
@@ -28,14 +28,14 @@ export function BlockVersions({ card, onOpened }: { readonly card: Card; readonl
       <h3>{t('Versions')}</h3>
       <form className="keep-version" onSubmit={keep}>
         <label>
-          {t('Keep this version as')}
+          {t('Save this version as')}
           <input value={name} maxLength={100} onChange={(event) => setName(event.target.value)} />
         </label>
         <button type="submit" aria-disabled={name.trim() === ''}>
-          {t('Keep')}
+          {t('Save')}
         </button>
       </form>
-      {versions.length === 0 && <p className="hint">{t('Versions are kept by themselves while you work; named ones stay.')}</p>}
+      {versions.length === 0 && <p className="hint">{t('Versions are saved as you work. Named ones stay until you delete them.')}</p>}
       <ul className="versions">
         {versions.map((version) => (
           <VersionItem key={version.id} version={version} onOpened={onOpened} onDeleted={() => setReads(reads + 1)} />
@@ -47,11 +47,11 @@ export function BlockVersions({ card, onOpened }: { readonly card: Card; readonl
 
 /** What an unnamed version is called: why it was kept. */
 const REASONS: Readonly<Record<VersionWhy, () => string>> = {
-  asked: () => t('Kept by you'),
-  rest: () => t('While you worked'),
-  leaving: () => t('As you left it'),
-  'going back': () => t('Before going back'),
-  brought: () => t('Brought with the block'),
+  asked: () => t('Saved by you'),
+  rest: () => t('Saved while you worked'),
+  leaving: () => t('Saved when you left'),
+  'going back': () => t('Saved before going back'),
+  brought: () => t('Came with the block'),
 }
 
 function VersionItem({ version, onOpened, onDeleted }: { readonly version: Version; readonly onOpened: () => void; readonly onDeleted: () => void }) {
@@ -59,7 +59,7 @@ function VersionItem({ version, onOpened, onDeleted }: { readonly version: Versi
   const label = name ?? REASONS[why]()
   const labelWithTime = `${label}, ${dateAndTime(made)}`
   const afterDelete = (deleted: boolean): void => {
-    if (deleted) setView({ notice: t('{version} is taken away.', { version: label }) })
+    if (deleted) setView({ notice: t('{version} is deleted.', { version: label }) })
     onDeleted()
   }
   return (
@@ -78,7 +78,7 @@ function VersionItem({ version, onOpened, onDeleted }: { readonly version: Versi
           </button>
           <button
             type="button"
-            aria-label={t('Begin a block from {version}', { version: labelWithTime })}
+            aria-label={t('Start a new block from {version}', { version: labelWithTime })}
             onClick={() => void versionAsBlock(version).then((begun) => begun && onOpened())}
           >
             {t('As a new block')}
@@ -95,13 +95,13 @@ function DeleteButton({ which, onDelete }: { readonly which: string; readonly on
   const [sure, setSure] = useState(false)
   if (!sure)
     return (
-      <button type="button" aria-label={t('Take away {version}', { version: which })} onClick={() => setSure(true)}>
-        {t('Take away')}
+      <button type="button" aria-label={t('Delete {version}', { version: which })} onClick={() => setSure(true)}>
+        {t('Delete')}
       </button>
     )
   return (
     <button type="button" onClick={onDelete} onBlur={() => setSure(false)}>
-      {t('Yes, take it away for good')}
+      {t('Yes, delete it')}
     </button>
   )
 }

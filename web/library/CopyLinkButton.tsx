@@ -14,7 +14,9 @@ export function CopyLinkButton({ id }: { readonly id: string }) {
     if (!made.ok) {
       setView({
         notice:
-          made.why === 'too long' ? t('This block is too large for a link; save it as a file.') : t('This browser cannot make links; save a file.'),
+          made.why === 'too long'
+            ? t('This block is too large for a link. Save it as a file.')
+            : t('This browser can’t make links. Save a file instead.'),
       })
       return
     }
@@ -28,7 +30,7 @@ export function CopyLinkButton({ id }: { readonly id: string }) {
   return (
     <>
       <button type="button" onClick={() => void copy()}>
-        {t('Copy a link')}
+        {t('Copy link')}
       </button>
       {link !== null && (
         <label className="link">
@@ -42,6 +44,6 @@ export function CopyLinkButton({ id }: { readonly id: string }) {
 
 const noticeWords = (copied: boolean, photographs: boolean): string =>
   [
-    copied ? t('The link is copied; it holds the whole block.') : t('The link stands beside the button; it holds the whole block.'),
-    ...(photographs ? [t('Photographs are left out.')] : []),
+    copied ? t('Link copied. It holds the whole block.') : t('The link is beside the button. It holds the whole block.'),
+    ...(photographs ? [t('Photos are left out.')] : []),
   ].join(' ')

@@ -13,21 +13,21 @@ interface Props {
 export function LibraryHeader({ search, setSearch, showArchive, setShowArchive, counts, onClose }: Props) {
   return (
     <div className="blocks-header">
-      <h2 id="blocks-title">{t('Your blocks')}</h2>
+      <h2 id="blocks-title">{t('My blocks')}</h2>
       <input
         type="search"
         className="search"
-        aria-label={t('Find by name or fabric')}
-        placeholder={t('Find by name or fabric')}
+        aria-label={t('Search by name or fabric')}
+        placeholder={t('Search by name or fabric')}
         value={search}
         onChange={(event) => setSearch(event.target.value)}
       />
       <div className="buttons">
         <button type="button" aria-pressed={!showArchive} onClick={() => setShowArchive(false)}>
-          {t('At hand ({n})', { n: counts.kept })}
+          {t('My blocks ({n})', { n: counts.kept })}
         </button>
         <button type="button" aria-pressed={showArchive} onClick={() => setShowArchive(true)}>
-          {t('Put aside ({n})', { n: counts.archived })}
+          {t('Archive ({n})', { n: counts.archived })}
         </button>
       </div>
       <button type="button" className="done" onClick={onClose}>

@@ -22,7 +22,7 @@ export function LibraryNotice({ archived, onRestored }: Props) {
       </p>
       {archived !== null && (
         <button type="button" ref={takeFocus} onClick={() => void tryOrNotify(() => restoreBlock(archived)).then(onRestored)}>
-          {t('Bring it back')}
+          {t('Restore')}
         </button>
       )}
     </div>

@@ -12,7 +12,7 @@ export function OpenFileButton({ done }: { readonly done?: () => void }) {
       inputLabel={t('Block file')}
       onPick={(files) => void openDroppedFiles([...files]).then((opened) => opened && done?.())}
     >
-      {t('Open a file')}
+      {t('Open file')}
     </FileButton>
   )
 }

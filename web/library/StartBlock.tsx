@@ -9,9 +9,9 @@ import { t, tn } from '../words/words.ts'
 import { OpenFileButton } from './OpenFileButton.tsx'
 
 const NEW_BLOCKS = [
-  ['star', () => t('a star')],
-  ['lantern', () => t('a lantern')],
-  ['empty', () => t('an empty grid')],
+  ['star', () => t('Star')],
+  ['lantern', () => t('Lantern')],
+  ['empty', () => t('Empty grid')],
 ] as const
 
 interface Props {
@@ -24,7 +24,7 @@ interface Props {
 export function StartBlock({ count, onOpened }: Props) {
   return (
     <div className="start-row">
-      <h3>{t('Begin a new block')}</h3>
+      <h3>{t('Start a new block')}</h3>
       <ul className="starts">
         {NEW_BLOCKS.map(([starter, name]) => (
           <li key={starter}>
@@ -50,5 +50,5 @@ export function StartBlock({ count, onOpened }: Props) {
 async function saveAll(): Promise<void> {
   const blocks = await blocksToSave()
   download('nestwright-blocks.json', writeBlocks(blocks), 'application/json')
-  setView({ notice: tn(blocks.length, 'One block is saved in a file.', '{n} blocks are saved in a file.') })
+  setView({ notice: tn(blocks.length, 'One block saved in a file.', '{n} blocks saved in a file.') })
 }

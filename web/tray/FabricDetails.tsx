@@ -39,20 +39,20 @@ export function FabricDetails({ fabric, used }: { readonly fabric: Fabric; reado
       </div>
       <FabricPrint fabric={fabric} />
       <label>
-        {t('How its cloth may lie')}
+        {t('Print direction')}
         <select
           value={fabric.direction ?? 'any'}
           onChange={(event) => edit(setDirection(id, event.target.value === 'any' ? null : (event.target.value as 'one-way' | 'two-way')))}
         >
-          <option value="any">{t('any way')}</option>
-          <option value="two-way">{t('two-way: half turns')}</option>
-          <option value="one-way">{t('one-way: has a top')}</option>
+          <option value="any">{t('any')}</option>
+          <option value="two-way">{t('two-way')}</option>
+          <option value="one-way">{t('one-way')}</option>
         </select>
       </label>
       {others.length > 0 && (
         <>
-          <FabricPicker label={t('Use instead everywhere')} others={others} onPick={(other) => replaceEverywhere(fabric, other)} />
-          <FabricPicker label={t('Exchange with')} others={others} onPick={(other) => swap(fabric, other)} />
+          <FabricPicker label={t('Use this fabric instead')} others={others} onPick={(other) => replaceEverywhere(fabric, other)} />
+          <FabricPicker label={t('Swap with')} others={others} onPick={(other) => swap(fabric, other)} />
         </>
       )}
       <div className="buttons">
@@ -63,7 +63,7 @@ export function FabricDetails({ fabric, used }: { readonly fabric: Fabric; reado
           {t('Move down')}
         </ActionButton>
         <button type="button" onClick={() => removeFromList(fabric, used)}>
-          {t('Remove from the list')}
+          {t('Delete fabric')}
         </button>
       </div>
     </>
@@ -76,7 +76,7 @@ function SecondColour({ fabric, second }: { readonly fabric: Fabric; readonly se
       {t('Print')}
       <input
         type="color"
-        aria-label={t('Colour of the print of {name}', { name: fabric.name })}
+        aria-label={t('Print colour of {name}', { name: fabric.name })}
         value={second}
         onChange={(event) => edit(setPrintColour(fabric.id, event.target.value))}
       />
@@ -101,7 +101,7 @@ function FabricPicker({ label, others, onPick }: PickerProps) {
           if (other !== undefined) onPick(other)
         }}
       >
-        <option value="">{t('choose a fabric')}</option>
+        <option value="">{t('select a fabric')}</option>
         <FabricOptions fabrics={others} />
       </select>
     </label>
@@ -110,22 +110,22 @@ function FabricPicker({ label, others, onPick }: PickerProps) {
 
 function moveInList({ id, name }: Fabric, by: 1 | -1, index: number): void {
   edit(moveFabric(id, by))
-  setView({ notice: t('{name} is number {n} of the list now.', { name, n: index + by + 1 }) })
+  setView({ notice: t('{name} is now number {n} in the list.', { name, n: index + by + 1 }) })
 }
 
 function replaceEverywhere(fabric: Fabric, other: Fabric): void {
   edit(recolourAll(fabric.id, other.id))
-  setView({ notice: t('{other} is used instead of {name} everywhere.', { other: displayName(other), name: displayName(fabric) }) })
+  setView({ notice: t('{other} now replaces {name} everywhere.', { other: displayName(other), name: displayName(fabric) }) })
 }
 
 function swap(fabric: Fabric, other: Fabric): void {
   edit(exchangeFabrics(fabric.id, other.id))
-  setView({ notice: t('{name} and {other} have changed places.', { other: displayName(other), name: displayName(fabric) }) })
+  setView({ notice: t('{name} and {other} are swapped.', { other: displayName(other), name: displayName(fabric) }) })
 }
 
 function removeFromList(fabric: Fabric, used: boolean): void {
   const { id } = fabric
   const name = displayName(fabric)
   if (!used) edit(removeFabric(id))
-  setView({ notice: used ? t('Some patch is cut from {name}; recolour it first.', { name }) : t('{name} is removed from the list.', { name }) })
+  setView({ notice: used ? t('{name} is still in the block. Recolour its patches first.', { name }) : t('{name} is deleted.', { name }) })
 }

@@ -17,11 +17,11 @@ function pickFabric(id: string): void {
   const { patch, fabricInHand } = getState().view
   if (patch !== null) {
     edit(recolourPatch(patch.unit, patch.name, id))
-    setView({ notice: t('The chosen patch is recoloured.') })
+    setView({ notice: t('Patch recoloured.') })
   } else
     setView({
       fabricInHand: fabricInHand === id ? null : id,
-      notice: fabricInHand === id ? t('The fabric is put back.') : t('Fabric in hand: press patches to recolour them.'),
+      notice: fabricInHand === id ? t('Finished colouring.') : t('Now click patches to colour them.'),
     })
 }
 
@@ -55,7 +55,7 @@ export function FabricList() {
       <svg className="unseen" aria-hidden="true">
         <FabricDefs id="cloth-" fabrics={block.fabrics} unit={cellLength(block)} turns={ALL_TURNS} />
       </svg>
-      {block.fabrics.length === 0 && <p className="hint">{t('No fabric yet: add one to cut patches from.')}</p>}
+      {block.fabrics.length === 0 && <p className="hint">{t('No fabrics yet. Add one to colour patches.')}</p>}
       <ul className="fabrics">
         {block.fabrics.map((fabric) => (
           <FabricItem
@@ -68,9 +68,9 @@ export function FabricList() {
         ))}
       </ul>
       <button type="button" onClick={addNewFabric}>
-        {t('Add a fabric')}
+        {t('Add fabric')}
       </button>
-      <p className="hint">{t('Press a fabric, then patches; or drag it onto a patch.')}</p>
+      <p className="hint">{t('Click a fabric, then click patches to colour them. Or drag it onto a patch.')}</p>
     </section>
   )
 }
@@ -93,7 +93,7 @@ function FabricItem({ fabric, count, open, toggle }: ItemProps) {
         type="button"
         className="swatch"
         aria-pressed={inHand}
-        aria-label={t('Take {name}', { name })}
+        aria-label={t('Colour with {name}', { name })}
         onPointerDown={(event) => {
           event.currentTarget.releasePointerCapture?.(event.pointerId)
           dragFabric(id, event)
@@ -119,7 +119,7 @@ function FabricItem({ fabric, count, open, toggle }: ItemProps) {
         className="fabric-toggle"
         aria-expanded={open}
         aria-controls={detailsId}
-        aria-label={t('Change {name}', { name })}
+        aria-label={t('Edit {name}', { name })}
         onClick={toggle}
       >
         <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">

@@ -14,7 +14,7 @@ const PRINT_NAMES: Readonly<Record<PrintKind, () => string>> = {
   stripes: () => t('stripes'),
   checks: () => t('checks'),
   sprigs: () => t('sprigs'),
-  photo: () => t('photograph'),
+  photo: () => t('photo'),
 }
 
 /** Bounds of a repeat, in the unit of the block: wider fabric is not sold, and a smaller repeat cannot be seen. */
@@ -30,7 +30,7 @@ export function FabricPrint({ fabric }: { readonly fabric: Fabric }) {
       <label>
         {t('Pattern')}
         <select aria-label={t('Pattern of {name}', { name })} value={kind} onChange={(event) => choosePrint(fabric, event.target.value)}>
-          <option value="plain">{t('one colour')}</option>
+          <option value="plain">{t('plain')}</option>
           {PRINTS.filter((one) => one !== 'photo' || kind === 'photo').map((one) => (
             <option key={one} value={one}>
               {PRINT_NAMES[one]()}
@@ -40,14 +40,14 @@ export function FabricPrint({ fabric }: { readonly fabric: Fabric }) {
       </label>
       {print !== undefined && (
         <EntryField
-          label={print.kind === 'photo' ? t('Width of cloth it shows ({unit})', { unit }) : t('One repeat ({unit})', { unit })}
+          label={print.kind === 'photo' ? t('Width of fabric in the photo ({unit})', { unit }) : t('Pattern repeat ({unit})', { unit })}
           value={String(print.repeat)}
           validate={repeatProblem}
           onCommit={(repeat) => edit(setPrint(id, { ...print, repeat: lengthForFile(repeat) }))}
         />
       )}
       <PhotoButton fabric={fabric} />
-      {print !== undefined && <p className="hint">{t('It lies as each patch is cut, and turns with its unit.')}</p>}
+      {print !== undefined && <p className="hint">{t('The print follows how each patch is cut, and turns with its unit.')}</p>}
     </>
   )
 }
@@ -77,12 +77,12 @@ function PhotoButton({ fabric }: { readonly fabric: Fabric }) {
     const { unit } = getState().history.block.measure
     const repeat = fabric.print?.kind === 'photo' ? fabric.print.repeat : PRINT_FACTS.photo.repeat[unit]
     edit(setPrint(fabric.id, { kind: 'photo', repeat, photo: read.value.photo }, read.value.colour))
-    setView({ notice: t('{name} is shown by its photograph. Say how wide a stretch of cloth it shows.', { name: displayName(fabric) }) })
+    setView({ notice: t('Photo added to {name}. Now enter the width of fabric it shows.', { name: displayName(fabric) }) })
   }
   return (
     <>
-      <FileButton accept="image/*" inputLabel={t('Photograph of {name}', { name: fabric.name })} onPick={([file]) => void open(file)}>
-        {fabric.print?.kind === 'photo' ? t('Another photograph') : t('Use a photograph')}
+      <FileButton accept="image/*" inputLabel={t('Photo of {name}', { name: fabric.name })} onPick={([file]) => void open(file)}>
+        {fabric.print?.kind === 'photo' ? t('Change photo') : t('Use a photo')}
       </FileButton>
       {trouble !== null && (
         <p className="trouble" role="alert">

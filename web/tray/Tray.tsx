@@ -34,7 +34,7 @@ export function Tray() {
           </li>
         ))}
       </ul>
-      <p className="hint">{t('Drag one onto the board; or press it, then cells there (P at the cursor), or drag over cells to fill them.')}</p>
+      <p className="hint">{t('Drag a unit onto the board. Or click it, then click squares (P at the cursor) or drag to fill several.')}</p>
     </section>
   )
 }

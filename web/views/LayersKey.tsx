@@ -13,11 +13,11 @@ export function LayersKey() {
   if (areas.length === 0)
     return (
       <p className="layers">
-        {cells === null ? t('Layers are being counted…') : t('No layers to count: the block is not sewn yet, or has too many patches.')}
+        {cells === null ? t('Counting layers…') : t('Layers are counted once the block is full and can be sewn. Very large blocks aren’t counted.')}
       </p>
     )
   return (
-    <ul className="layers" aria-label={t('Layers of cloth by colour')}>
+    <ul className="layers" aria-label={t('Layers of fabric by colour')}>
       {areas.map(({ layers, area }) => (
         <li key={layers}>
           <span className="dot" style={{ background: layerColour(layers) }} />
@@ -28,4 +28,4 @@ export function LayersKey() {
   )
 }
 
-const percent = (part: number): string => (part < 0.001 ? t('under 0.1 %') : `${(part * 100).toFixed(part < 0.1 ? 1 : 0)} %`)
+const percent = (part: number): string => (part < 0.001 ? t('under 0.1%') : `${(part * 100).toFixed(part < 0.1 ? 1 : 0)} %`)

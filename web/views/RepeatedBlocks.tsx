@@ -24,8 +24,8 @@ export function RepeatedBlocks() {
 }
 
 const messageFor = ({ trouble, report }: SettingState): string => {
-  if (trouble !== null) return t('The copies cannot be set like that: {reason}.', { reason: translateAny(trouble) })
-  return report === null ? t('Being worked out…') : t('Mend the layout first: it cannot be sewn as it stands.')
+  if (trouble !== null) return t('The blocks can’t be set like that: {reason}.', { reason: translateAny(trouble) })
+  return report === null ? t('Working…') : t('Finish the block first: it can’t be sewn yet.')
 }
 
 interface Props {
@@ -52,7 +52,7 @@ export function SettingPicture({ className, block, report, marks, margin, turnin
       }),
     [block, pieces, report, marks],
   )
-  const label = t('{across} by {down} copies of {name}: {clashes}', {
+  const label = t('{across} by {down} blocks, {name}: {clashes}', {
     across: report.columns,
     down: report.rows,
     name: report.block,
@@ -74,7 +74,7 @@ export function SettingPicture({ className, block, report, marks, margin, turnin
 }
 
 export const clashCount = (count: number): string =>
-  count === 0 ? t('nothing clashes between blocks') : tn(count, 'one clash between blocks', '{n} clashes between blocks')
+  count === 0 ? t('no problems between blocks') : tn(count, 'one crossing between blocks doesn’t nest', '{n} crossings between blocks don’t nest')
 
 interface CopyButtonsProps {
   readonly block: Block
@@ -102,7 +102,7 @@ function CopyButtons({ block, report, copy: [wide, high], scale, origin }: CopyB
   }
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid over the picture in every browser
-    <div className="handholds" data-part="board" role="group" aria-label={t('Copies: press one to turn it, arrows walk')} onKeyDown={walk}>
+    <div className="handholds" data-part="board" role="group" aria-label={t('Blocks: click one to turn it, use arrow keys to move')} onKeyDown={walk}>
       {report.places.map(({ at: [column, row], turn, press }, place) => (
         <button
           key={`${column} ${row}`}
@@ -113,7 +113,7 @@ function CopyButtons({ block, report, copy: [wide, high], scale, origin }: CopyB
           onFocus={() => setCurrent(place)}
           onClick={() => {
             turnCopy(place, square ? 1 : 2)
-            setView({ notice: square ? t('That copy is turned a quarter.') : t('That copy is turned half round.') })
+            setView({ notice: square ? t('Block turned a quarter.') : t('Block turned 180°.') })
           }}
         />
       ))}
@@ -122,7 +122,7 @@ function CopyButtons({ block, report, copy: [wide, high], scale, origin }: CopyB
 }
 
 function copyLabel(column: number, row: number, turn: number, press: 'own' | 'opposite'): string {
-  const turned = [t('as laid'), t('turned a quarter'), t('turned half round'), t('turned three quarters')][turn] ?? ''
-  const how = press === 'opposite' ? `, ${t('pressed the opposite way')}` : ''
-  return `${t('Copy in column {column}, row {row}', { column: column + 1, row: row + 1 })}: ${turned}${how}`
+  const turned = [t('not turned'), t('quarter turn'), t('half turn'), t('three-quarter turn')][turn] ?? ''
+  const how = press === 'opposite' ? `, ${t('pressed the other way')}` : ''
+  return `${t('Block in column {column}, row {row}', { column: column + 1, row: row + 1 })}: ${turned}${how}`
 }

@@ -6,8 +6,8 @@ import { t, tn } from '../words/words.ts'
 export function ValueKey() {
   const block = useStore(({ history }) => history.block)
   const blurs = useBlurs(block)
-  if (blurs === null) return <p className="layers">{t('Neighbours are being compared…')}</p>
-  if (blurs.length === 0) return <p className="layers">{t('All neighbours can be told apart.')}</p>
+  if (blurs === null) return <p className="layers">{t('Comparing neighbouring fabrics…')}</p>
+  if (blurs.length === 0) return <p className="layers">{t('Neighbouring fabrics stand out.')}</p>
   const lines = blurs.flatMap((blur) => blur.lines)
   const showLines = (): void => setView({ pointedLines: lines })
   const hideLines = (): void => setView({ pointedLines: null })
@@ -22,7 +22,7 @@ export function ValueKey() {
         onBlur={hideLines}
         onClick={() => setView({ sheet: 'colour' })}
       >
-        {tn(blurs.length, 'One pair of neighbours blurs.', '{n} pairs of neighbours blur.')}
+        {tn(blurs.length, 'One pair of neighbouring fabrics looks alike.', '{n} pairs of neighbouring fabrics look alike.')}
       </button>
     </p>
   )

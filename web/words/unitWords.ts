@@ -1,6 +1,6 @@
 /** The names of kinds, methods, patches and stages. `t` translates them when they are shown. */
-import { label, t } from './words.ts'
-import type { Kind, Method } from '../../geometry/index.ts'
+import { type Block, type Kind, type Method, unitPlaces } from '../../geometry/index.ts'
+import { label, t, translate } from './words.ts'
 
 export const KIND_NAMES: Readonly<Record<Kind, string>> = {
   square: label('Square'),
@@ -15,13 +15,13 @@ export const KIND_NAMES: Readonly<Record<Kind, string>> = {
 }
 
 export const METHOD_NAMES: Readonly<Record<Method, string>> = {
-  plain: label('single pieces'),
+  plain: label('traditional piecing'),
   'hst-2': label('two at a time'),
   'hst-4': label('four at a time'),
   'hst-8': label('eight at a time'),
   'qst-2': label('two at a time'),
   'geese-4': label('four at a time, no waste'),
-  'corner-flip': label('flipped corners'),
+  'corner-flip': label('stitch and flip'),
   'strip-set': label('strip set'),
 }
 
@@ -33,7 +33,7 @@ export const PATCH_NAMES: Readonly<Record<string, string>> = {
   right: label('Right'),
   bottom: label('Bottom'),
   left: label('Left'),
-  goose: label('Goose'),
+  goose: label('Centre triangle'),
   leftWing: label('Left wing'),
   rightWing: label('Right wing'),
   centre: label('Centre'),
@@ -46,3 +46,6 @@ export const PATCH_NAMES: Readonly<Record<string, string>> = {
 /** The name of a patch within its unit; strips are numbered. */
 export const patchName = (name: string): string =>
   PATCH_NAMES[name] === undefined ? t('Strip {n}', { n: name.replace('strip', '') }) : t(PATCH_NAMES[name])
+
+/** A unit as a maker points at it: `Top goose`, `Row 2, first square`, or the name she gave it. */
+export const unitLabel = (block: Block, id: string): string => translate({ code: 'unit-label', params: { place: unitPlaces(block)(id) } })

@@ -91,6 +91,17 @@ describe('the keyboard', () => {
     const { notice } = getState().view
     expect(notice).toContain(PATCH_NAMES.leftWing)
     expect(notice).not.toContain('leftWing')
+    expect(notice).toContain('Flying goose')
+  })
+
+  it('says that nothing is selected where Enter lets go, and that nothing is there only where it did nothing', () => {
+    setView({ cursor: [0, 0] })
+    type('Enter')
+    setView({ cursor: [2, 2] })
+    type('Enter')
+    expect(getState().view).toMatchObject({ selected: [], notice: 'Nothing selected.' })
+    type('Enter')
+    expect(getState().view.notice).toBe('There’s no unit here.')
   })
 })
 

@@ -3,8 +3,8 @@ import { checkBlock } from '../../../geometry/index.ts'
 import { parseLengthEntry, lengthProblem, lengthForFile } from '../../../web/controls/lengthEntry.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 
-const NO_LENGTH = 'Give a length above zero, such as 3 or 2 1/2.'
-const OUT_OF_BOUNDS = 'Give a length from 0.001 to 10000, such as 3 or 2 1/2.'
+const NO_LENGTH = 'Enter a length above zero, such as 3 or 2 1/2.'
+const OUT_OF_BOUNDS = 'Enter a length from 0.001 to 10000, such as 3 or 2 1/2.'
 
 describe('a length that is typed', () => {
   it.each([

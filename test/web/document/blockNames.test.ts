@@ -5,7 +5,7 @@ import { copyName, displayName, shortName, thisTabName } from '../../../web/docu
 
 describe('a name in a sentence', () => {
   it('is never empty', () => {
-    expect(['', '  \n', 'Oat'].map((name) => displayName({ name }))).toEqual(['Without a name', 'Without a name', 'Oat'])
+    expect(['', '  \n', 'Oat'].map((name) => displayName({ name }))).toEqual(['Untitled', 'Untitled', 'Oat'])
   })
 
   it('is no longer than can be read, and cut between letters', () => {

@@ -36,10 +36,10 @@ describe('the German catalogue', () => {
   })
 
   it('counts in its own forms', () => {
-    expect(inGerman(() => [tn(1, 'one batch', '{n} batches'), tn(3, 'one batch', '{n} batches'), t('Save a file')])).toEqual([
+    expect(inGerman(() => [tn(1, 'one batch', '{n} batches'), tn(3, 'one batch', '{n} batches'), t('Save file')])).toEqual([
       'ein Satz',
       '3 Sätze',
-      'Datei sichern',
+      'Datei speichern',
     ])
   })
 })

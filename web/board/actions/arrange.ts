@@ -25,19 +25,19 @@ export const moveSelection = (dx: Position, dy: Position): void =>
 
 /** Moves units by so many cells across and down; says so where they do not fit. */
 export function moveTo(ids: readonly string[], [dx, dy]: readonly [Position, Position]): void {
-  if (dx !== 0 || dy !== 0) attempt(moveUnits(ids, dx, dy), t('Moved.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
+  if (dx !== 0 || dy !== 0) attempt(moveUnits(ids, dx, dy), t('Moved.'), t('It doesn’t fit there: those squares are taken or outside the grid.'))
 }
 
 /** Swaps two units of the same size, by their ids. */
 export function swapPlaces(one: string, other: string): void {
-  if (attempt(swapUnits(one, other), t('The two units have changed places.'))) setView({ selected: [one], patch: null })
+  if (attempt(swapUnits(one, other), t('The two units are swapped.'))) setView({ selected: [one], patch: null })
 }
 
-export const refuseSwap = (): void => setView({ notice: t('Only a unit of the same size can change places with it.') })
+export const refuseSwap = (): void => setView({ notice: t('Only units of the same size can be swapped.') })
 
 /** Scales units into another box, in cells. */
 export const resizeTo = (ids: readonly string[], to: FileBox): void => {
-  attempt(resizeUnits(ids, to), t('Resized.'), t('It does not fit so large: the cells are taken, or lie beyond the grid.'))
+  attempt(resizeUnits(ids, to), t('Resized.'), t('It doesn’t fit at that size: those squares are taken or outside the grid.'))
 }
 
 /** With keys: the right and lower sides move out or in by some cells; a unit that keeps its proportion grows both ways. */
@@ -48,7 +48,7 @@ export const growSelection = (dx: number, dy: number): void =>
     if (box === null) return
     const size = box.size.map(Number) as [number, number]
     const grown = growth(units, size, dx, dy)
-    if (grown === null || grown.some((side) => side <= 0)) setView({ notice: t('It cannot be smaller than that.') })
+    if (grown === null || grown.some((side) => side <= 0)) setView({ notice: t('It can’t be any smaller.') })
     else resizeTo(ids, { at: box.at, size: grown })
   })
 
@@ -62,23 +62,23 @@ function growth(units: readonly Unit[], [w, h]: readonly [number, number], dx: n
 
 const SIDES: Readonly<Record<Side, string>> = {
   left: label('Aligned left.'),
-  centre: label('Aligned on one upright line.'),
+  centre: label('Aligned on a vertical line.'),
   right: label('Aligned right.'),
   top: label('Aligned at the top.'),
-  middle: label('Aligned on one level line.'),
+  middle: label('Aligned on a horizontal line.'),
   bottom: label('Aligned at the bottom.'),
 }
 
-const OVER_EACH_OTHER = label('They would lie over each other, or over other units.')
+const OVER_EACH_OTHER = label('They would overlap there.')
 
 export const alignSelection = (side: Side): void =>
   withSelection((ids) => {
-    if (ids.length < 2) setView({ notice: t('Choose two units or more to align them.') })
+    if (ids.length < 2) setView({ notice: t('Select at least two units to align.') })
     else attempt(alignUnits(ids, side), t(SIDES[side]), t(OVER_EACH_OTHER))
   })
 
 export const spreadSelection = (way: 'across' | 'down'): void =>
   withSelection((ids) => {
-    if (ids.length < 3) setView({ notice: t('Choose three units or more to spread them evenly.') })
-    else attempt(spreadUnits(ids, way), t('Spread with even gaps.'), t(OVER_EACH_OTHER))
+    if (ids.length < 3) setView({ notice: t('Select at least three units to space evenly.') })
+    else attempt(spreadUnits(ids, way), t('Spaced evenly.'), t(OVER_EACH_OTHER))
   })

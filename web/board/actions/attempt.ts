@@ -11,15 +11,15 @@ import { symmetricEdit } from '../../document/symmetricEdit.ts'
 import { label, t } from '../../words/words.ts'
 import { hasRoom, unitById } from '../hitTest.ts'
 
-const NO_ROOM = label('There is no room there: the cells are taken, or lie beyond the grid.')
-const NO_ROOM_FOR_IMAGES = label('It fits there, but its image does not: the cells are taken. Move what is in the way, or let edits not repeat.')
-const TOO_MANY = label('A block holds at most {most} units; remove some first.')
-const NOT_EXACT = label('Such fractions of a cell cannot be held exactly beside the others; choose a rounder place.')
+const NO_ROOM = label('There’s no room there: those squares are taken or outside the grid.')
+const NO_ROOM_FOR_IMAGES = label('It fits there, but its symmetrical copy doesn’t. Move what’s in the way, or turn Symmetry off.')
+const TOO_MANY = label('A block can have up to {most} units. Delete some first.')
+const NOT_EXACT = label('That position doesn’t work with the others. Try one nearer a grid line.')
 
 /** Acts on the selected units, or asks for a selection. */
 export function withSelection(act: (ids: readonly string[]) => void): void {
   const { selected } = getState().view
-  if (selected.length === 0) setView({ notice: t('Choose a unit first.') })
+  if (selected.length === 0) setView({ notice: t('Select a unit first.') })
   else act(selected)
 }
 

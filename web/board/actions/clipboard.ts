@@ -37,7 +37,7 @@ function copyByKey(event: ClipboardEvent, then: () => void): void {
 function selectionText(): string | null {
   const { history, view } = getState()
   if (view.selected.length > 0) return writeUnits(history.block, view.selected)
-  setView({ notice: t('Choose a unit first.') })
+  setView({ notice: t('Select a unit first.') })
   return null
 }
 
@@ -45,8 +45,8 @@ const sayCopied = (): void =>
   setView({
     notice: tn(
       getState().view.selected.length,
-      'The unit is copied; paste it here or on another block.',
-      '{n} units are copied; paste them here or on another block.',
+      'Unit copied. Paste it here or in another block.',
+      '{n} units copied. Paste them here or in another block.',
     ),
   })
 
@@ -54,11 +54,7 @@ function cutAfterCopy(): void {
   const { selected } = getState().view
   edit(removeUnits(selected))
   setView({
-    notice: tn(
-      selected.length,
-      'The unit is cut out; paste it here or on another block.',
-      '{n} units are cut out; paste them here or on another block.',
-    ),
+    notice: tn(selected.length, 'Unit cut. Paste it here or in another block.', '{n} units cut. Paste them here or in another block.'),
   })
 }
 
@@ -75,12 +71,12 @@ function pasteText(text: string): void {
   const { block } = getState().history
   const incoming = broughtInto(block, read.value)
   const place = freePlace(block, incoming.units)
-  if (place === null) return setView({ notice: t('There is no free room to paste it; make the grid larger or remove a unit.') })
+  if (place === null) return setView({ notice: t('There’s no room to paste. Make the grid larger or delete a unit.') })
   const ids = incoming.units.map(({ id }) => id)
   const [dx, dy] = place
   const pasted = editResult(editResult(block, pasteUnits(incoming)), moveUnits(ids, dx, dy))
   const units = pasted.units.filter(({ id }) => ids.includes(id))
-  if (attempt(pasteUnits({ units, fabrics: incoming.fabrics }), tn(ids.length, 'Pasted.', '{n} units pasted.')))
+  if (attempt(pasteUnits({ units, fabrics: incoming.fabrics }), tn(ids.length, 'Unit pasted.', '{n} units pasted.')))
     setView({ selected: ids, patch: null })
 }
 
@@ -92,7 +88,7 @@ export async function copyByButton(cut: boolean): Promise<void> {
     if (cut) cutAfterCopy()
     else sayCopied()
   } catch {
-    setView({ notice: t('The browser does not let the page copy; use Ctrl + C.') })
+    setView({ notice: t('Your browser blocks this button. Press Ctrl + C to copy.') })
   }
 }
 
@@ -100,6 +96,6 @@ export async function pasteByButton(): Promise<void> {
   try {
     pasteText(await navigator.clipboard.readText())
   } catch {
-    setView({ notice: t('The browser does not let the page paste; use Ctrl + V.') })
+    setView({ notice: t('Your browser blocks this button. Press Ctrl + V to paste.') })
   }
 }

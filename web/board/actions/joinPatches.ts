@@ -12,8 +12,8 @@ import { unitsById } from '../hitTest.ts'
 import { shapeClient } from '../../workers/clients.ts'
 import type { Shapes } from '../../workers/outline.worker.ts'
 
-const FAILED = label('These shapes could not be worked out; move a corner a little and try again.')
-const HOLE = label('A patch cannot have a hole, nor be closed round another; cut it in two first.')
+const FAILED = label('These shapes can’t be combined. Move a corner a little and try again.')
+const HOLE = label('A patch can’t have a hole. Cut it in two first.')
 
 export async function joinSelection(): Promise<void> {
   const units = selectedShapes()
@@ -21,7 +21,7 @@ export async function joinSelection(): Promise<void> {
   const shapes = await requestShapes('join', units)
   if (shapes === null) return
   const [first, ...others] = units as [Unit, ...Unit[]]
-  if (shapes.length === units.length) return setView({ notice: t('They do not touch along an edge, so there is nothing to join.') })
+  if (shapes.length === units.length) return setView({ notice: t('These shapes don’t share an edge, so they can’t be joined.') })
   const next = new Map<string, readonly (readonly FilePoint[])[]>([[first.id, shapes], ...others.map(({ id }) => [id, []] as const)])
   if (attempt(reshape(getState().history.block, message('join-shapes'), next), t('Joined into one patch.')))
     setView({ selected: [first.id], patch: null })
@@ -38,8 +38,8 @@ export async function cutAwaySelection(): Promise<void> {
     if (shapes === null) return
     if (!(shapes.length === 1 && sameCorners(shapes[0] ?? [], unit))) next.set(unit.id, shapes)
   }
-  if (next.size === 0) return setView({ notice: t('The shape chosen last lies over none of the others.') })
-  attempt(reshape(getState().history.block, message('cut-shapes'), next), t('Cut away where the shape chosen last lies.'))
+  if (next.size === 0) return setView({ notice: t('The last shape selected doesn’t overlap the others.') })
+  attempt(reshape(getState().history.block, message('cut-shapes'), next), t('The last shape selected is cut away from the others.'))
 }
 
 function sameCorners(corners: readonly FilePoint[], unit: Unit): boolean {
@@ -52,9 +52,9 @@ function selectedShapes(): Unit[] | null {
   const units = unitsById(history.block, view.selected)
   const trouble =
     units.length < 2
-      ? t('Choose two shapes or more.')
+      ? t('Select at least two shapes.')
       : units.some((unit) => onePatch(unit) === null)
-        ? t('Only free patches and squares can be joined or cut: other units have seams of their own.')
+        ? t('Only free patches and squares can be joined or cut. Other units have seams inside.')
         : null
   if (trouble !== null) setView({ notice: trouble })
   return trouble === null ? units : null

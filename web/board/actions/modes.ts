@@ -11,20 +11,23 @@ export function selectTool(tool: DragTool): void {
 }
 
 export function turnInHand(): void {
-  setView({ unitTurn: ((getState().view.unitTurn + 1) % 4) as Turn, notice: t('Turned a quarter clockwise in your hand.') })
+  setView({ unitTurn: ((getState().view.unitTurn + 1) % 4) as Turn, notice: t('Turned a quarter clockwise.') })
 }
 
 export function toggleHalves(): void {
   const halfCells = !getState().view.halfCells
-  setView({ halfCells, notice: halfCells ? t('What is moved goes by half a cell.') : t('What is moved goes by whole cells.') })
+  setView({ halfCells, notice: halfCells ? t('Units now snap to half squares.') : t('Units now snap to whole squares.') })
 }
 
 export function toggleAdding(): void {
   const adding = !getState().view.adding
-  setView({ adding, notice: adding ? t('Each unit you press is chosen too; press it again to let it go.') : t('A press chooses one unit.') })
+  setView({
+    adding,
+    notice: adding ? t('Each click adds a unit to the selection. Click it again to leave it out.') : t('Each click selects one unit.'),
+  })
 }
 
 export function setSymmetry(repeat: Repeat): void {
-  if (!canRepeat(getState().history.block, repeat)) setView({ notice: t('Edits repeat by quarter turns only on a grid as wide as it is high.') })
-  else setView({ repeat, notice: repeat === 'off' ? t('Edits do not repeat.') : t('What you do now is done to its images too.') })
+  if (!canRepeat(getState().history.block, repeat)) setView({ notice: t('Quarter turns need a grid with as many rows as columns.') })
+  else setView({ repeat, notice: repeat === 'off' ? t('Symmetry is off.') : t('Symmetry is on: each change is repeated on the matching units.') })
 }

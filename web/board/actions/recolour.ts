@@ -11,14 +11,14 @@ import type { PatchRef } from '../hand/values.ts'
 export function recolourAt(fabric: string, at: Point): void {
   const piece = pieceAt(getState().history.block, at)
   if (piece?.unit == null) {
-    setView({ notice: t('There is no patch there to recolour.') })
+    setView({ notice: t('There’s no patch there to colour.') })
     return
   }
   // Another block may have been opened while the fabric was dragged.
   const known = getState().history.block.fabrics.find(({ id }) => id === fabric)
-  if (known === undefined) return setView({ notice: t('This block has no such fabric; take another.') })
+  if (known === undefined) return setView({ notice: t('That fabric isn’t in this block. Use another one.') })
   edit(recolourPatch(piece.unit, piece.name, fabric))
-  setView({ notice: t('Recoloured to {fabric}.', { fabric: displayName(known) }) })
+  setView({ notice: t('Patch recoloured in {fabric}.', { fabric: displayName(known) }) })
 }
 
 /** All patches that the fabric was drawn across, in one edit. */
@@ -32,7 +32,7 @@ export const recolourEdit = (fabric: string, over: readonly PatchRef[]): Edit =>
 /** Recolours several patches in one edit. */
 export function recolourPatches(fabric: string, over: readonly PatchRef[]): void {
   const known = getState().history.block.fabrics.find(({ id }) => id === fabric)
-  if (known === undefined) return setView({ notice: t('This block has no such fabric; take another.') })
+  if (known === undefined) return setView({ notice: t('That fabric isn’t in this block. Use another one.') })
   edit(recolourEdit(fabric, over))
-  setView({ notice: tn(over.length, 'Recoloured to {fabric}.', '{n} patches recoloured to {fabric}.', { fabric: displayName(known) }) })
+  setView({ notice: tn(over.length, 'Patch recoloured in {fabric}.', '{n} patches recoloured in {fabric}.', { fabric: displayName(known) }) })
 }

@@ -13,10 +13,10 @@ export const turnEdit = (ids: readonly string[], quarters: Turn): Edit => ({
 })
 
 const TURNED: Readonly<Record<Turn, string>> = {
-  0: label('It lies as before.'),
+  0: label('Nothing changed.'),
   1: label('Turned a quarter clockwise.'),
-  2: label('Turned half round.'),
-  3: label('Turned a quarter back.'),
+  2: label('Turned 180°.'),
+  3: label('Turned a quarter the other way.'),
 }
 
 /** Turns units by so many quarters clockwise. */
@@ -35,15 +35,15 @@ export const halfTurnSelection = (): void =>
 export const mirrorSelection = (): void =>
   withSelection((ids) => {
     edit(mirrorUnits(ids))
-    setView({ notice: t('Mirrored left for right.') })
+    setView({ notice: t('Flipped left to right.') })
   })
 
 export function turnWholeBlock(): void {
   edit(turnBlock())
-  setView({ notice: t('The whole block is turned a quarter clockwise.') })
+  setView({ notice: t('Whole block turned a quarter clockwise.') })
 }
 
 export function mirrorWholeBlock(): void {
   edit(mirrorBlock())
-  setView({ notice: t('The whole block is mirrored left for right.') })
+  setView({ notice: t('Whole block flipped left to right.') })
 }

@@ -22,22 +22,22 @@ import { freePlace } from './freeSpace.ts'
 export const removeSelection = (): void =>
   withSelection((ids) => {
     edit(removeUnits(ids))
-    setView({ notice: tn(ids.length, 'Unit removed.', '{n} units removed.') })
+    setView({ notice: tn(ids.length, 'Unit deleted.', '{n} units deleted.') })
   })
 
 /** Puts a unit of another kind in place of each of these. */
 export function replaceWith(kind: TrayKind, ids: readonly string[]): void {
-  if (ids.length === 0) return setView({ notice: t('Choose a unit first.') })
+  if (ids.length === 0) return setView({ notice: t('Select a unit first.') })
   const able = unitsById(getState().history.block, ids).filter((unit) => canBecome(unit, kind))
   if (able.length < ids.length)
-    return setView({ notice: t('Its box cannot hold that unit: some kinds are square, a goose is twice as long as wide.') })
+    return setView({ notice: t('That unit doesn’t fit this space: some units are square, and a goose is twice as long as wide.') })
   edit(replaceKind(ids, kind))
-  setView({ selected: ids, patch: null, notice: t('Another unit is in its place, of the same fabrics.') })
+  setView({ selected: ids, patch: null, notice: t('Replaced, in the same fabrics.') })
 }
 
 export function replaceSelection(): void {
   const { unitInHand } = getState().view
-  if (unitInHand === null) setView({ notice: t('Take a unit from the tray first.') })
+  if (unitInHand === null) setView({ notice: t('Pick a unit from the list first.') })
   else withSelection((ids) => replaceWith(unitInHand as TrayKind, ids))
 }
 
@@ -46,7 +46,7 @@ export const duplicateSelection = (): void =>
   withSelection((ids) => {
     const place = freePlace(getState().history.block, unitsById(getState().history.block, ids))
     if (place === null) {
-      setView({ notice: t('There is no free room for a copy; make the grid larger or remove a unit.') })
+      setView({ notice: t('There’s no room for a copy. Make the grid larger or delete a unit.') })
       return
     }
     const taken = new Set<string>()
@@ -55,7 +55,7 @@ export const duplicateSelection = (): void =>
       taken.add(next)
       return next
     })
-    if (attempt(copyUnits(ids, place[0], place[1], copies), t('Copied.'))) setView({ selected: copies })
+    if (attempt(copyUnits(ids, place[0], place[1], copies), t('Duplicated.'))) setView({ selected: copies })
   })
 
 /** On whole cells over a point, where there is room; says so where there is none. */
@@ -65,7 +65,7 @@ export const placeAround = (kind: TrayKind, at: Point): boolean =>
 /** Places a new unit; `at` is its top left corner, in cells. Gives back whether there was room. */
 export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = getState().view.unitTurn): boolean {
   const unit = newUnit(getState().history.block, kind, at, turn)
-  const placed = attempt(placeUnit(unit), t('Placed.'), t('It does not fit there: the cells are taken, or lie beyond the grid.'))
+  const placed = attempt(placeUnit(unit), t('Placed.'), t('It doesn’t fit there: those squares are taken or outside the grid.'))
   if (placed) setView({ selected: [unit.id], patch: null })
   return placed
 }
@@ -73,6 +73,6 @@ export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = getState().v
 /** All units of one drag over cells, in one edit. */
 export function placeMany(run: readonly Unit[]): void {
   const units = withoutImages(run)
-  if (units.length === 0) setView({ notice: t('There is no free cell for it there.') })
-  else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units laid.'))) setView({ selected: units.map(({ id }) => id), patch: null })
+  if (units.length === 0) setView({ notice: t('There’s no empty square for it there.') })
+  else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units placed.'))) setView({ selected: units.map(({ id }) => id), patch: null })
 }

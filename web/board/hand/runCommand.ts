@@ -1,7 +1,7 @@
 /** Carries out what the hand decided: on the store, with a notice of what was done. */
 import { toDecimal } from '../../document/shapes.ts'
-import { setView, redo, showPreview, undo } from '../../document/store.ts'
-import { patchName } from '../../words/unitWords.ts'
+import { getState, setView, redo, showPreview, undo } from '../../document/store.ts'
+import { patchName, unitLabel } from '../../words/unitWords.ts'
 import { t, tn } from '../../words/words.ts'
 import { moveTo, refuseSwap, resizeTo, swapPlaces } from '../actions/arrange.ts'
 import { addCorner } from '../actions/drawPatch.ts'
@@ -22,16 +22,16 @@ const ACTIONS: Actions = {
   undo: () => undo(),
   redo: () => redo(),
   select: ({ ids }) => setView({ selected: ids, patch: null }),
-  selectArea: ({ ids }) => setView({ selected: ids, patch: null, notice: tn(ids.length, 'One unit is chosen.', '{n} units are chosen.') }),
+  selectArea: ({ ids }) => setView({ selected: ids, patch: null, notice: tn(ids.length, 'One unit selected.', '{n} units selected.') }),
   selectPatch: ({ ids, patch, add }) =>
     setView({
       selected: ids,
       patch: add ? null : patch,
-      notice: t('{unit}, {patch}: chosen.', { unit: patch.unit, patch: patchName(patch.name) }),
+      notice: t('{unit}, {patch}: selected.', { unit: unitLabel(getState().history.block, patch.unit), patch: patchName(patch.name) }),
     }),
   showMeeting: ({ index }) => {
     const finding = `meeting ${index}`
-    setView({ finding, requestedFinding: finding, sheet: 'findings', notice: t('The meeting is shown among the findings.') })
+    setView({ finding, requestedFinding: finding, sheet: 'findings', notice: t('This crossing is shown in the seam check.') })
   },
   moveUnits: ({ ids, by }) => moveTo(ids, by),
   swapUnits: ({ one, other }) => swapPlaces(one, other),

@@ -85,7 +85,7 @@ function dropItem(drag: TrayDrag): void {
   const onBoard = drop(drag)
   // What was dragged to the board is placed: the hand is empty again.
   if (drag.type === 'unit') setView({ unitInHand: null })
-  if (!onBoard) setView({ notice: t('Let go beside the board: nothing is changed.') })
+  if (!onBoard) setView({ notice: t('Dropped outside the board: nothing changed.') })
 }
 
 /** A unit is pressed in the tray: it may be dragged off, or stay where it is while a finger scrolls. */
@@ -100,6 +100,6 @@ export function dragFabric(fabric: string, event: PressEvent): void {
 /** Takes a unit in hand, to be placed as often as the maker likes; it stays turned if it was in hand before. */
 export function pickUpUnit(kind: TrayKind): void {
   const { unitInHand, unitTurn } = getState().view
-  const notice = t('{unit} is in your hand: press a free cell of the board, or drag over cells to fill them.', { unit: t(KIND_NAMES[kind]) })
+  const notice = t('Placing: {unit}. Click an empty square, or drag to fill several.', { unit: t(KIND_NAMES[kind]) })
   setView({ unitInHand: kind, unitTurn: unitInHand === kind ? unitTurn : 0, notice })
 }

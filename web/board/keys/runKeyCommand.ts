@@ -3,8 +3,8 @@ import { sameSize } from '../../../geometry/index.ts'
 import { displayName } from '../../document/blockNames.ts'
 import type { PatchShape, Point } from '../../document/shapes.ts'
 import { edit, setView, getState, redo, undo } from '../../document/store.ts'
-import { patchName } from '../../words/unitWords.ts'
-import { t } from '../../words/words.ts'
+import { patchName, unitLabel } from '../../words/unitWords.ts'
+import { t, tn } from '../../words/words.ts'
 import { growSelection, moveSelection, refuseSwap, swapPlaces } from '../actions/arrange.ts'
 import { addCorner, closeOutline, removeCorner } from '../actions/drawPatch.ts'
 import { selectTool, toggleHalves, turnInHand } from '../actions/modes.ts'
@@ -27,7 +27,7 @@ const ACTIONS: Readonly<Record<Simple, () => void>> = {
   fitToBoard: () => setView({ zoom: 1, pan: [0, 0] }),
   undo,
   redo,
-  selectAll: () => setView({ selected: getState().history.block.units.map(({ id }) => id), patch: null, notice: t('All units are chosen.') }),
+  selectAll: () => setView({ selected: getState().history.block.units.map(({ id }) => id), patch: null, notice: t('All units selected.') }),
   selectBetween,
   turn: turnSelection,
   halfTurn: halfTurnSelection,
@@ -77,7 +77,7 @@ function moveCursor(by: Point, length: number): void {
   const from = drawing ? view.cursor : view.cursor.map(Math.floor)
   const along = (axis: 0 | 1): number => Math.min(most[axis] as number, Math.max(0, (from[axis] as number) + by[axis] * (drawing ? length : 1)))
   const cursor: Point = [along(0), along(1)]
-  setView(drawing ? { cursor, notice: t('Column line {x}, row line {y}.', { x: cursor[0], y: cursor[1] }) } : { cursor })
+  setView(drawing ? { cursor, notice: t('Line {x} from the left, line {y} from the top.', { x: cursor[0], y: cursor[1] }) } : { cursor })
 }
 
 /** The patches of units in the cell of the cursor, and which of them is selected (-1: none). */
@@ -90,12 +90,19 @@ function patchesAtCursor(): { readonly patches: readonly PatchShape[]; readonly 
 function selectAtCursor(add: boolean): void {
   const { patches, selected } = patchesAtCursor()
   const next = patches[(selected + 1) % patches.length]
-  if (next?.unit == null) return setView({ selected: add ? getState().view.selected : [], patch: null, notice: t('There is no unit at the cursor.') })
+  if (next?.unit == null) return selectNothing(add)
   const { unit, name } = next
-  const notice = t('{unit}, {patch}: chosen.', { unit, patch: patchName(name) })
+  const notice = t('{unit}, {patch}: selected.', { unit: unitLabel(getState().history.block, unit), patch: patchName(name) })
   if (add) return setView({ selected: [...new Set([...getState().view.selected, unit])], patch: null, notice })
-  const more = patches.length > 1 ? ` ${t('Enter again for the next patch in this cell.')}` : ''
+  const more = patches.length > 1 ? ` ${t('Press Enter again for the next patch.')}` : ''
   setView({ selected: [unit], patch: { unit, name }, notice: `${notice}${more}` })
+}
+
+/** An empty square lets go of what was selected; whoever adds keeps it. */
+function selectNothing(add: boolean): void {
+  const { selected } = getState().view
+  if (add || selected.length === 0) setView({ notice: t('There’s no unit here.') })
+  else setView({ selected: [], patch: null, notice: t('Nothing selected.') })
 }
 
 /** Cells: units that only touch the selected cells from outside stay out. */
@@ -106,7 +113,7 @@ function selectBetween(): void {
   const { view, history } = getState()
   if (boxStart === null) {
     boxStart = view.cursor
-    return setView({ notice: t('One corner is marked; walk to the other and press C again.') })
+    return setView({ notice: t('Corner marked. Go to the opposite corner and press C again.') })
   }
   const [a, b] = [boxStart, view.cursor]
   boxStart = null
@@ -115,27 +122,27 @@ function selectBetween(): void {
     [Math.min(a[0], b[0]) + INSET, Math.min(a[1], b[1]) + INSET],
     [Math.max(a[0], b[0]) + 1 - INSET, Math.max(a[1], b[1]) + 1 - INSET],
   )
-  setView({ selected: units.map(({ id }) => id), patch: null, notice: t('{n} units are chosen.', { n: units.length }) })
+  setView({ selected: units.map(({ id }) => id), patch: null, notice: tn(units.length, 'One unit selected.', '{n} units selected.') })
 }
 
 function swapSelection(): void {
   const { view, history } = getState()
   const [one, other] = view.selected.map((id) => unitById(history.block, id))
   if (view.selected.length !== 2 || one === undefined || other === undefined)
-    return setView({ notice: t('Choose two units of one size to let them change places.') })
+    return setView({ notice: t('Select two units of the same size to swap them.') })
   if (sameSize(one, other)) swapPlaces(one.id, other.id)
   else refuseSwap()
 }
 
 function placeAtCursor(): void {
   const { unitInHand, cursor } = getState().view
-  if (unitInHand === null) return setView({ notice: t('Take a unit from the tray first.') })
+  if (unitInHand === null) return setView({ notice: t('Pick a unit from the list first.') })
   if (placeAt(unitInHand as TrayKind, cursor)) lastPlaced = cursor
 }
 
 function fillToCursor(): void {
   const { view, history } = getState()
-  if (view.unitInHand === null) return setView({ notice: t('Take a unit from the tray first.') })
+  if (view.unitInHand === null) return setView({ notice: t('Pick a unit from the list first.') })
   placeMany(fillBetween(history.block, view.unitInHand as TrayKind, lastPlaced ?? view.cursor, view.cursor, view.unitTurn))
   lastPlaced = view.cursor
 }
@@ -145,12 +152,12 @@ function recolourAtCursor(): void {
   const { view, history } = getState()
   const patch = patches[Math.max(0, selected)]
   const fabric = history.block.fabrics.find(({ id }) => id === view.fabricInHand)
-  if (fabric === undefined) setView({ notice: t('Take a fabric in hand first.') })
-  else if (patch?.unit == null) setView({ notice: t('There is no patch at the cursor.') })
+  if (fabric === undefined) setView({ notice: t('Pick a fabric from the list first.') })
+  else if (patch?.unit == null) setView({ notice: t('There’s no patch here.') })
   else {
     const { unit, name } = patch
     edit(recolourEdit(fabric.id, [{ unit, name }]))
-    setView({ notice: t('{unit}, {patch}: recoloured to {fabric}.', { unit, patch: patchName(name), fabric: displayName(fabric) }) })
+    setView({ notice: t('{unit}, {patch}: recoloured in {fabric}.', { unit: unitLabel(history.block, unit), patch: patchName(name), fabric: displayName(fabric) }) })
   }
 }
 
@@ -158,7 +165,7 @@ function recolourAtCursor(): void {
 function letGo(): void {
   boxStart = null
   lastPlaced = null
-  if (getState().view.corners.length > 0) return setView({ corners: [], notice: t('The drawing is forgotten.') })
+  if (getState().view.corners.length > 0) return setView({ corners: [], notice: t('Drawing discarded.') })
   setView({
     selected: [],
     patch: null,
@@ -169,6 +176,6 @@ function letGo(): void {
     finding: null,
     seam: null,
     tool: 'hand',
-    notice: t('Nothing is held or chosen.'),
+    notice: t('Nothing selected.'),
   })
 }

@@ -45,7 +45,7 @@ export function SelectedUnits() {
           {t('Mirror')}
         </button>
         <button type="button" onClick={duplicateSelection}>
-          {t('Copy')}
+          {t('Duplicate')}
         </button>
         <button
           type="button"

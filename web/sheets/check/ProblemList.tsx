@@ -28,7 +28,7 @@ export function ProblemList({ report }: { readonly report: Findings }) {
               <ProblemMark error={ERRORS.has(problem.code)} />
               {translate(problem.message)} <small>{positionWords(problem.at)}</small>
             </FindingButton>
-            {reply === null && repairable(problem, index) && <p className="hint">{t('Being worked out…')}</p>}
+            {reply === null && repairable(problem, index) && <p className="hint">{t('Working…')}</p>}
             {reply?.type === 'answer' && <LayoutRepairs repairs={reply.value[index] ?? []} />}
           </li>
         )}

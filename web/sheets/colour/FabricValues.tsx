@@ -51,12 +51,12 @@ function Scale({ block }: { readonly block: Block }) {
 }
 
 function Blurs({ found, block }: { readonly found: readonly Blur[]; readonly block: Block }) {
-  if (found.length === 0) return <p className="sum">{t('All neighbours can be told apart.')}</p>
+  if (found.length === 0) return <p className="sum">{t('Neighbouring fabrics stand out.')}</p>
   const { unit } = block.measure
   const named = (id: string): Fabric | undefined => block.fabrics.find((fabric) => fabric.id === id)
   return (
     <>
-      <p className="sum">{tn(found.length, 'One pair of neighbours blurs.', '{n} pairs of neighbours blur.')}</p>
+      <p className="sum">{tn(found.length, 'One pair of neighbouring fabrics looks alike.', '{n} pairs of neighbouring fabrics look alike.')}</p>
       <ul className="blurs">
         {found.map(({ fabrics: [one, other], difference, length, lines }) => (
           <li key={`${one} ${other}`}>

@@ -91,7 +91,7 @@ function ExchangeFabrics({ block }: { readonly block: Block }) {
     <label>
       {label}
       <select value={value} onChange={(event) => take(event.target.value)}>
-        <option value="">{t('choose a fabric')}</option>
+        <option value="">{t('select a fabric')}</option>
         <FabricOptions fabrics={block.fabrics} />
       </select>
     </label>
@@ -113,5 +113,5 @@ function ExchangeFabrics({ block }: { readonly block: Block }) {
 function exchange(one: string, other: string): void {
   edit(exchangeFabrics(one, other))
   const name = (id: string): string => getState().history.block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
-  setView({ notice: t('{name} and {other} have changed places.', { name: name(one), other: name(other) }) })
+  setView({ notice: t('{name} and {other} are swapped.', { name: name(one), other: name(other) }) })
 }

@@ -35,7 +35,7 @@ export function PhotoPalette() {
         {photo !== null && <img src={photo.url} alt={t('The photograph {name}', { name: photo.name })} />}
         <div>
           <FileButton accept="image/*" inputLabel={t('Photograph for a palette')} onPick={([file]) => void open(file)}>
-            {photo === null ? t('Choose a photograph') : t('Another photograph')}
+            {photo === null ? t('Choose a photograph') : t('Change photo')}
           </FileButton>
           <CountField label={t('Colours')} value={count} choices={COUNTS} onChange={setCount} />
         </div>

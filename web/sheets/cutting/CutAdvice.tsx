@@ -15,7 +15,7 @@ export function CutAdvice({ advice }: { readonly advice: readonly Advice[] }) {
             <button
               type="button"
               className="plain"
-              onClick={() => setView({ selected: units, patch: null, notice: tn(units.length, 'One unit is chosen.', '{n} units are chosen.') })}
+              onClick={() => setView({ selected: units, patch: null, notice: tn(units.length, 'One unit selected.', '{n} units selected.') })}
             >
               {translate(message)}
             </button>

@@ -113,4 +113,4 @@ function CompareMethods({ unit, block, ids }: { readonly unit: Unit; readonly bl
 }
 
 const selectUnits = (row: UnitRow): void =>
-  setView({ selected: row.for, patch: null, notice: tn(row.count, 'One unit is chosen.', '{n} units are chosen.') })
+  setView({ selected: row.for, patch: null, notice: tn(row.count, 'One unit selected.', '{n} units selected.') })

@@ -75,7 +75,7 @@ export function Quilting() {
       </label>
       {/* Always on the page, so that a screen reader announces the route when it arrives. */}
       <p className={ditch === null || ditch.routes.length === 0 ? 'hint' : 'sum'} data-testid="route" role="status">
-        {ditch === null ? t('Being worked out…') : ditch.routes.length === 0 ? t('There are no seams to stitch along yet.') : routeWords(ditch, unit)}
+        {ditch === null ? t('Working…') : ditch.routes.length === 0 ? t('There are no seams to stitch along yet.') : routeWords(ditch, unit)}
       </p>
       {ditch !== null && ditch.routes.length > 0 && <NeedleSlider part={stitching?.part ?? 1} />}
       <FillFields unit={unit} onlySelected={selected.length > 0} fill={fill} setFill={setFill} spacing={spacing} setSpacing={setSpacing} />

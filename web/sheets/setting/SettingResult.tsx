@@ -7,11 +7,11 @@ import { t, tn } from '../../words/words.ts'
 
 export function SettingResult({ setting, block, large }: { readonly setting: SettingState; readonly block: Block; readonly large: boolean }) {
   const { report: answer, trouble, before } = setting
-  if (trouble !== null) return <p className="trouble">{t('The copies cannot be set like that: {reason}.', { reason: translateAny(trouble) })}</p>
-  if (answer === null) return <p className="hint">{t('Being worked out…')}</p>
+  if (trouble !== null) return <p className="trouble">{t('The blocks can’t be set like that: {reason}.', { reason: translateAny(trouble) })}</p>
+  if (answer === null) return <p className="hint">{t('Working…')}</p>
   // The seam check above already says what to do first.
   if (block.units.length === 0) return null
-  if (answer.problems.length > 0) return <p className="trouble">{t('Mend the layout first: it cannot be sewn as it stands.')}</p>
+  if (answer.problems.length > 0) return <p className="trouble">{t('Finish the block first: it can’t be sewn yet.')}</p>
   return (
     <>
       {!large && <SettingPicture className="settingsmall" block={block} report={answer} marks={false} margin={2} />}
