@@ -484,7 +484,7 @@ test.describe('free patches', () => {
 
 test('the cells are a grid to walk through, each saying what lies there', BOTH_ENGINES, async ({ page }) => {
   await openRoomy(page)
-  await expect(page.getByRole('grid', { name: 'Squares of the grid' })).toHaveAttribute('aria-rowcount', '6')
+  await expect(page.getByRole('grid', { name: 'Squares' })).toHaveAttribute('aria-rowcount', '6')
   await expect(cell(page, [4, 4])).toHaveText('Column 5, row 5: Flying goose g, Goose of Oat, Left wing of Fern, Right wing of Clay.')
   await expect(cell(page, [2, 2])).toHaveText('Column 3, row 3: empty.')
   await walk(page, [3, 1])

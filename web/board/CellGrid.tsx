@@ -32,14 +32,7 @@ export const CellGrid = memo(function CellGrid(props: Props) {
   const down = rangeOf(cursor[1], rows)
   return (
     // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table that is walked through, cell by cell, is a grid
-    <table
-      className="unseen"
-      role="grid"
-      aria-label={t('Squares of the grid')}
-      aria-rowcount={rows}
-      aria-colcount={columns}
-      aria-multiselectable="true"
-    >
+    <table className="unseen" role="grid" aria-label={t('Squares')} aria-rowcount={rows} aria-colcount={columns} aria-multiselectable="true">
       <tbody>
         {down.map((y) => (
           <tr key={y} aria-rowindex={y + 1}>

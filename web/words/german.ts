@@ -480,7 +480,7 @@ export const german: Catalogue = {
   By: 'Von',
   C: 'C',
   Clipboard: 'Zwischenablage',
-  'Squares of the grid': 'Kästchen des Rasters',
+  Squares: 'Kästchen',
   'Change the note': 'Die Notiz ändern',
   'Change the note on step {number}': 'Die Notiz zu Schritt {number} ändern',
   'Change the photograph': 'Das Foto wechseln',

@@ -21,7 +21,8 @@ let plural = new Intl.PluralRules('en')
 export const currentLanguage = (): Language => language
 
 /** How times and dates are written: as in the browser's region where it speaks the page's language; else as in Britain or Germany. */
-export const pageLocale = (): string => (languageOf(navigator.language.slice(0, 2)) === language ? navigator.language : { en: 'en-GB', de: 'de-DE' }[language])
+export const pageLocale = (): string =>
+  languageOf(navigator.language.slice(0, 2)) === language ? navigator.language : { en: 'en-GB', de: 'de-DE' }[language]
 
 /** Marks words that are kept in a list and translated later by `t`. */
 export const label = (text: string): string => text

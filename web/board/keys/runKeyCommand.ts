@@ -157,7 +157,13 @@ function recolourAtCursor(): void {
   else {
     const { unit, name } = patch
     edit(recolourEdit(fabric.id, [{ unit, name }]))
-    setView({ notice: t('{unit}, {patch}: recoloured in {fabric}.', { unit: unitLabel(history.block, unit), patch: patchName(name), fabric: displayName(fabric) }) })
+    setView({
+      notice: t('{unit}, {patch}: recoloured in {fabric}.', {
+        unit: unitLabel(history.block, unit),
+        patch: patchName(name),
+        fabric: displayName(fabric),
+      }),
+    })
   }
 }
 
