@@ -24,7 +24,8 @@ export default defineConfig({
   forbidOnly: true,
   reporter: 'list',
   // Only where it is tried does the app keep itself in the browser: elsewhere each test would fetch all of it.
-  use: { baseURL: url, serviceWorkers: 'block' },
+  // Labels are written in British spelling.
+  use: { baseURL: url, serviceWorkers: 'block', locale: 'en-GB' },
   projects: [
     {
       name: 'chromium',

@@ -182,6 +182,32 @@ test('one goes back to a version, and from there forward again', async ({ page }
   await expect(dialog(page).locator('.versions')).not.toContainText('the quiet one')
 })
 
+test('the example stays among the blocks when another is started, and an empty grid that nobody used does not', async ({ page }) => {
+  await openApp(page)
+  await openBlocks(page)
+  await inDialog(page, 'Empty grid').click()
+  await expect(nameField(page)).toHaveValue('New block')
+  await openBlocks(page)
+  await expect(faces(page)).toHaveCount(2)
+  await inDialog(page, 'Open Evening star (example)').click()
+  await expect(nameField(page)).toHaveValue('Evening star (example)')
+  await openBlocks(page)
+  await expect(faces(page)).toHaveCount(1)
+})
+
+test.describe('in a browser set to American English', () => {
+  test.use({ locale: 'en-US' })
+
+  test('labels are spelt so, and the maker’s own names are not', async ({ page }) => {
+    await openApp(page)
+    await page.getByRole('tab', { name: 'Color', exact: true }).click()
+    await nameField(page).fill('Grey colours')
+    await expect(page.locator('html')).toHaveAttribute('lang', 'en-US')
+    await button(page, 'My blocks').click()
+    await expect(inDialog(page, 'Open Grey colours')).toBeVisible()
+  })
+})
+
 test('all blocks go into one file and come back beside those that are there', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
   await nameField(page).fill('One')

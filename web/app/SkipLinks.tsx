@@ -9,7 +9,7 @@ export function SkipLinks() {
         {t('To the board')}
       </button>
       <button type="button" onClick={() => void loadFocus().then((focus) => focus?.focusPart('sheet'))}>
-        {t('To the panels')}
+        {t('To the side panel')}
       </button>
     </nav>
   )

@@ -114,7 +114,7 @@ async function leave(): Promise<boolean> {
 
 async function dropOrKeepVersion(from: Base, id: string): Promise<void> {
   const { history } = getState()
-  if (isUntouched(history) && (await isPlain(from, id))) await deleteBlock(from, id)
+  if (isUntouched(history) && history.block.units.length === 0 && (await isPlain(from, id))) await deleteBlock(from, id)
   else if (lastVersion !== null) await keepVersion(id, history.block, 'leaving')
 }
 
@@ -122,7 +122,7 @@ async function dropOrKeepVersion(from: Base, id: string): Promise<void> {
 const isPlain = async (from: Base, id: string): Promise<boolean> =>
   (await from.get('cards', id))?.aside === null && (await versionsOf(from, id)).length === 0
 
-/** An unchanged starter need not be kept, because it can be started again. */
+/** A starter as it came: its first edit needs no version before it, and an empty grid that nobody used need not be kept. */
 const isUntouched = ({ block, past, future }: History): boolean =>
   past.length + future.length === 0 && Object.values(STARTERS).some((starter) => isSameBlock(starter, block))
 

@@ -633,7 +633,8 @@ export const german: Catalogue = {
   'Make the cuts in the order of their numbers: the strip first, then across it from the left, then trim what is lower.':
     'Schneide in der Reihenfolge der Nummern: erst den Streifen, dann quer von links, dann trimme, was niedriger ist.',
   'Match {n} points by pinning.': { one: 'Lass einen Punkt mit einer Nadel zusammentreffen.', other: 'Lass {n} Punkte mit Nadeln zusammentreffen.' },
-  'Measure the sewn piece in up to three places, in {unit}.': 'Miss das Genähte an bis zu drei Stellen, in {unit}.',
+  'Measure the sewn piece in up to three places, in inches.': 'Miss das Genähte an bis zu drei Stellen, in Zoll.',
+  'Measure the sewn piece in up to three places, in centimetres.': 'Miss das Genähte an bis zu drei Stellen, in Zentimetern.',
   'Finish the block first: it can’t be sewn yet.': 'Mach erst den Block fertig: Er lässt sich noch nicht nähen.',
   'Mine still hold': 'Meine gelten weiter',
   'Mirror the block': 'Den Block spiegeln',
@@ -1116,7 +1117,7 @@ export const german: Catalogue = {
   '~ the nearest 0.1 cm, not the size itself': '~ die nächsten 0,1 cm, nicht die Größe selbst',
   '~ the nearest 1/16 in, not the size itself': '~ das nächste 1/16 in, nicht die Größe selbst',
   'To the board': 'Zur Arbeitsfläche',
-  'To the panels': 'Zu den Feldern rechts',
+  'To the side panel': 'Zur Seitenleiste',
   Board: 'Arbeitsfläche',
   'Skip to': 'Springen',
   'Use the arrow keys to move, and Enter to select. All keys are listed under Shortcuts.':
@@ -1151,8 +1152,8 @@ export const german: Catalogue = {
   'Arrow keys go from seam to seam, Enter presses one the other way, then open, then as proposed.':
     'Die Pfeiltasten gehen von Naht zu Naht, Enter bügelt sie andersherum, dann auseinander, dann wie vorgeschlagen.',
   'Arrows, Enter, T, O, Delete': 'Pfeile, Enter, T, O, Entf',
-  'in Pressing: go to a seam; press it anew, the other way, open, as proposed':
-    'beim Bügeln: zu einer Naht gehen; sie neu bügeln, andersherum, auseinander, wie vorgeschlagen',
+  'in Pressing: go to a seam; press it in turn, the other way, open, as proposed':
+    'beim Bügeln: zu einer Naht gehen; sie reihum bügeln, andersherum, auseinander, wie vorgeschlagen',
   'The seams of so large a block are still being worked out. Try again in a moment.':
     'Die Nähte eines so großen Blocks werden noch ausgerechnet. Versuch es gleich noch einmal.',
 }

@@ -8,7 +8,7 @@
 import { type BoardCode, boardEnglish, type BoardMessage, germanWords, say, type Words } from '../../geometry/index.ts'
 import type { Catalogue, Plural } from './catalogue.ts'
 
-export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const
+export const LANGUAGES = { en: 'English (UK)', 'en-US': 'English (US)', de: 'Deutsch' } as const
 export type Language = keyof typeof LANGUAGES
 type Params = Readonly<Record<string, string | number>>
 
@@ -16,13 +16,16 @@ const STORAGE_KEY = 'nestwright.language'
 let language: Language = 'en'
 let catalogue: Catalogue = {}
 let messageWords: Words | null = null
+type Spelling = (text: string, names?: readonly string[]) => string
+const asWritten: Spelling = (text) => text
+let spelling = asWritten
 let plural = new Intl.PluralRules('en')
 
 export const currentLanguage = (): Language => language
 
 /** How times and dates are written: as in the browser's region where it speaks the page's language; else as in Britain or Germany. */
 export const pageLocale = (): string =>
-  languageOf(navigator.language.slice(0, 2)) === language ? navigator.language : { en: 'en-GB', de: 'de-DE' }[language]
+  navigator.language.slice(0, 2) === language ? navigator.language : { en: 'en-GB', 'en-US': 'en-US', de: 'de-DE' }[language]
 
 /** Marks words that are kept in a list and translated later by `t`. */
 export const label = (text: string): string => text
@@ -30,18 +33,28 @@ export const label = (text: string): string => text
 /** A sentence with its placeholders filled. */
 export function t(text: string, params: Params = {}): string {
   const said = catalogue[text]
-  return filled(typeof said === 'object' ? said.other : (said ?? text), params)
+  return filled(spelling(typeof said === 'object' ? said.other : (said ?? text)), params)
 }
 
 /** A sentence with a count, `{n}`. The plural form is the key. */
 export function tn(count: number, one: string, many: string, params: Params = {}): string {
   const said = catalogue[many]
   const forms: Plural = typeof said === 'object' ? said : { one, other: many }
-  return filled(forms[plural.select(count)] ?? forms.other, { n: count, ...params })
+  return filled(spelling(forms[plural.select(count)] ?? forms.other), { n: count, ...params })
 }
 
 /** What the geometry says of the block on the board, in the maker's language. All else that it says: `translateAny`. */
-export const translate = (message: BoardMessage): string => say<BoardCode>(messageWords ?? boardEnglish, message)
+export const translate = (message: BoardMessage): string => spelt(say<BoardCode>(messageWords ?? boardEnglish, message), message.params)
+
+/** A message as the page's language spells it; what the maker wrote in it stays as it is. */
+export const spelt = (text: string, params: object): string => (spelling === asWritten ? text : spelling(text, textsIn(params)))
+
+/** All texts in a message's parameters, but the names of sides, which are words of ours. */
+function textsIn(value: unknown): string[] {
+  if (typeof value === 'string') return [value]
+  if (typeof value !== 'object' || value === null) return []
+  return Object.entries(value).flatMap(([key, one]) => (key === 'side' ? [] : textsIn(one)))
+}
 
 /** What the geometry says in the language chosen; null in English, whose words are loaded in parts. */
 export const chosenWords = (): Words | null => messageWords
@@ -52,14 +65,15 @@ function filled(text: string, params: Params): string {
 
 /** Called before the page is rendered. Loads the language chosen last, else the browser's own if we have it. */
 export async function loadLanguage(): Promise<void> {
-  await setLanguage(languageOf(storedLanguage()) ?? languageOf(navigator.language.slice(0, 2)) ?? 'en')
+  await setLanguage(languageOf(storedLanguage()) ?? languageOf(navigator.language) ?? languageOf(navigator.language.slice(0, 2)) ?? 'en')
 }
 
-async function setLanguage(next: Language): Promise<void> {
+export async function setLanguage(next: Language): Promise<void> {
   if (next === 'de') {
     const [{ german }, messages] = await Promise.all([import('./german.ts'), germanWords()])
     setWords(next, german, messages)
   } else setWords(next, {}, null)
+  spelling = next === 'en-US' ? (await import('./americanSpelling.ts')).americanSpelling : asWritten
   document.documentElement.lang = next
 }
 

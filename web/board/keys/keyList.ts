@@ -23,7 +23,7 @@ export const KEYS: readonly (readonly [string, string])[] = [
   [label('Shift + arrow keys'), label('move the view')],
   [label('Ctrl + Z, Ctrl + Shift + Z'), label('undo, redo')],
   [label('Two fingers, three fingers'), label('tap the board to undo, redo; pinch or drag to zoom and move the view')],
-  [label('Arrows, Enter, T, O, Delete'), label('in Pressing: go to a seam; press it anew, the other way, open, as proposed')],
+  [label('Arrows, Enter, T, O, Delete'), label('in Pressing: go to a seam; press it in turn, the other way, open, as proposed')],
   [label('Ctrl + A'), label('select all')],
   [label('F6, Shift + F6'), label('go to the next part of the page, to the one before')],
   [label('Escape'), label('cancel a drag or a drawing; deselect everything')],

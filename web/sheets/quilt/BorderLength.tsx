@@ -31,7 +31,9 @@ export function BorderLength({ unit }: { readonly unit: MeasureUnit }) {
         {trouble !== undefined
           ? trouble
           : found === null
-            ? t('Measure the sewn piece in up to three places, in {unit}.', { unit })
+            ? unit === 'in'
+              ? t('Measure the sewn piece in up to three places, in inches.')
+              : t('Measure the sewn piece in up to three places, in centimetres.')
             : `${t('Cut both strips {length} long.', { length: `${sayLength(found.length, unit)} ${unit}` })} ${
                 found.eases.every(Boolean) ? t('The edges can be eased on.') : t('One edge is too far off to be eased on: see where it stretched.')
               }`}
