@@ -266,7 +266,7 @@ test.describe('a link', () => {
       ['1.abc', /^This link is broken: [^\n]+\.$/],
       ['', /^This link is broken: [^\n]+\.$/],
       ['1.q1YqSy0qzszPU7JSMlSqBQA', /^This link is broken: [^\n]+\.$/],
-      ['2.abc', /^This link was made by a newer Nestwright; [^\n]+\.$/],
+      ['2.abc', /^This link was made by a newer version of Nestwright\. [^\n]+\.$/],
     ] as const) {
       await page.goto(`/#block=${fragment}`)
       await expect(notice(page)).toHaveText(sentence)
@@ -391,7 +391,7 @@ test('a block kept by the first version of the app comes over, as soon as its la
 test('with no database the app works, says so, and offers a file', BOTH_ENGINES, async ({ page }) => {
   await page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }))
   await page.goto('/')
-  await expect(banner(page)).toContainText('This browser keeps nothing here (a private window?)')
+  await expect(banner(page)).toContainText('This browser can’t save your blocks (is this a private window?)')
   await nameField(page).fill('Kept by hand')
   expect(await textSaved(page, () => button(page, 'Save as a file').click())).toContain('Kept by hand')
   await openBlocks(page)
@@ -407,7 +407,7 @@ test('a full disk is told, a file offered, and all is kept as soon as there is r
   await session.send('Storage.overrideQuotaForOrigin', { origin: baseURL as string, quotaSize: 1000 })
   await page.goto('/')
   await nameField(page).fill('No room for this')
-  await expect(banner(page)).toContainText('The disk is full, and your last changes are not kept')
+  await expect(banner(page)).toContainText('Your disk is full, so your last changes aren’t saved')
   await expect(page.getByText('Not saved in this browser')).toBeVisible()
   await nameField(page).fill('Nor for this')
   expect(await textSaved(page, () => button(page, 'Save as a file').click())).toContain('Nor for this')

@@ -125,13 +125,13 @@ test.describe('moving and changing places', () => {
   test('a unit is dragged, turned and taken back', async ({ page }) => {
     await openRoomy(page)
     await drag(page, [0.5, 0.5], [2.6, 2.4])
-    await expect(cell(page, [2, 2])).toContainText('Square a')
+    await expect(cell(page, [2, 2])).toContainText('Square, Patch in Oat')
     await expect(cell(page, [0, 0])).toContainText('empty')
     await board(page).focus()
     await press(page, 't')
     await expect(cell(page, [2, 2])).toContainText('quarter turn')
     await press(page, 'Control+z', 'Control+z')
-    await expect(cell(page, [0, 0])).toContainText('Square a')
+    await expect(cell(page, [0, 0])).toContainText('Square, Patch in Oat')
   })
 
   // Dragging is tried in the second engine above; what comes of it is our own.
@@ -230,7 +230,7 @@ test.describe('laying and replacing', () => {
     await button(page, 'Flying goose').click()
     await walk(page, [0, 0])
     await press(page, 'Enter', 'r')
-    await expect(notice(page)).toContainText('Its box cannot hold that unit')
+    await expect(notice(page)).toContainText('That unit doesn’t fit this space')
     await button(page, 'Strips').click()
     await walk(page, [4, 4])
     await press(page, 'Enter', 'r')
@@ -485,7 +485,7 @@ test.describe('free patches', () => {
 test('the cells are a grid to walk through, each saying what lies there', BOTH_ENGINES, async ({ page }) => {
   await openRoomy(page)
   await expect(page.getByRole('grid', { name: 'Squares' })).toHaveAttribute('aria-rowcount', '6')
-  await expect(cell(page, [4, 4])).toHaveText('Column 5, row 5: Flying goose g, Goose of Oat, Left wing of Fern, Right wing of Clay.')
+  await expect(cell(page, [4, 4])).toHaveText('Column 5, row 5: Flying goose, Centre triangle in Oat, Left wing in Fern, Right wing in Clay.')
   await expect(cell(page, [2, 2])).toHaveText('Column 3, row 3: empty.')
   await walk(page, [3, 1])
   await expect(board(page)).toHaveAttribute('aria-activedescendant', 'cell-3-1')

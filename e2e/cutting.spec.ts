@@ -113,7 +113,7 @@ test.describe('on a desk, the cutting sheet', () => {
     // Hourglasses that finish 4 in from 5 1/4 [S197].
     await expect(chart.getByRole('row', { name: /^4 4 1\/2/ })).toContainText('5 1/4')
     await chart.getByLabel('In steps of').fill('0')
-    await expect(chart).toContainText('Give a length above zero')
+    await expect(chart).toContainText('Enter a length above zero')
     await chart.getByLabel('In steps of').fill('3')
     await chart.getByLabel('From, finished').click()
     await expect(chart.getByRole('row')).toHaveCount(5)

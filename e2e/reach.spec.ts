@@ -67,7 +67,7 @@ test('a part of the page that does not come is told in its place, and the board 
   const scripts = /\.js$/
   await page.route(scripts, (route) => route.abort())
   await openSheet(page, 'Quilting')
-  await expect(page.getByRole('alert')).toContainText('This part of the page did not come.')
+  await expect(page.getByRole('alert')).toContainText('This part of the page didn’t load.')
   await expect(page.getByRole('button', { name: 'Reload the page' })).toBeVisible()
   await page.unroute(scripts)
   const { x, y } = await pixels(page, [1.3, 1.3])

@@ -111,8 +111,8 @@ test('a turn follows the finger round the middle, and a handle under a pinch doe
   await button(page, 'Fit to window').tap()
 
   await draw(page, handle, [3.3, 0.5], [2, 1.8])
-  await expect(cell(page, [1, 0])).toContainText('Flying goose goose-top, Goose')
-  await expect(cell(page, [2, 0])).toContainText('goose-top')
+  await expect(cell(page, [1, 0])).toContainText('Flying goose, Centre triangle')
+  await expect(cell(page, [2, 0])).toContainText('Flying goose')
   await tapWith(page, 2, [0.5, 2])
   await expect(cell(page, [1, 0])).toContainText('half turn')
 })
@@ -151,7 +151,7 @@ test('a unit is carried off the tray however steep, and where the tray scrolls i
   }
   await drag(to)
   await expect(page.locator('.notice')).toHaveText('Placed.')
-  await expect(cell(page, [0, 3])).toContainText('Square square')
+  await expect(cell(page, [0, 3])).toContainText('Square, Patch')
 
   await page.setViewportSize({ width: 1180, height: 600 })
   await drag({ x: from.x + 10, y: from.y - 150 })
