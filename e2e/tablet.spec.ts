@@ -87,10 +87,10 @@ test('a fabric is drawn over patches in one step; a quick hand is followed by a 
   await openApp(page)
   await button(page, 'Colour with Moss').tap()
   await draw(page, [0.3, 0.5], [3.7, 0.5])
-  for (const x of [0, 3]) await expect(cell(page, [x, 0])).toContainText('Patch of Moss')
-  await expect(cell(page, [1, 0])).toContainText('Goose of Moss, Left wing of Moss, Right wing of Moss')
+  for (const x of [0, 3]) await expect(cell(page, [x, 0])).toContainText('Patch in Moss')
+  await expect(cell(page, [1, 0])).toContainText('Centre triangle in Moss, Left wing in Moss, Right wing in Moss')
   await button(page, 'Undo').tap()
-  for (const x of [0, 3]) await expect(cell(page, [x, 0])).toContainText('Patch of Linen white')
+  for (const x of [0, 3]) await expect(cell(page, [x, 0])).toContainText('Patch in Linen white')
   await expect(button(page, 'Undo')).toBeDisabled()
 })
 
@@ -169,8 +169,8 @@ test('units are added to what is chosen, and moved by halves of cells, without a
   await button(page, 'Snap to half squares').tap()
   await draw(page, [2, 0.35], [2.5, 0.35])
   await expect(page.locator('.notice')).toHaveText('Moved.')
-  await expect(cell(page, [3, 0])).toContainText('goose-top')
-  await expect(cell(page, [1, 0])).toContainText('goose-top')
+  await expect(cell(page, [3, 0])).toContainText('Flying goose')
+  await expect(cell(page, [1, 0])).toContainText('Flying goose')
 })
 
 test('a corner of a free patch follows the finger until it lies right; the board stays', async ({ page }) => {
