@@ -14,6 +14,16 @@ export * from './edits/unitEdits.ts'
 export * from './edits/bookletEdits.ts'
 export { forgetPress, type PressChoice, pressSeams } from './edits/pressEdits.ts'
 export * from './edits/fabricEdits.ts'
+export {
+  convertMeasure,
+  finishedSizeOf,
+  type FinishedSize,
+  fitFinishedSize,
+  fitUnitSize,
+  type GridSize,
+  setFinishedSize,
+  type SizeFit,
+} from './edits/sizeEdits.ts'
 export { readBlock, checkBlock, LONGEST_WORDS, MOST_UNITS, writeBlock } from './block/read.ts'
 export * from './values/block.ts'
 export { type BoardCode, type BoardMessage, type EditCode, type EditName, type Message, message, type Read } from './values/messages.ts'
@@ -21,7 +31,7 @@ export { boardEnglish } from './words/boardEnglish.ts'
 export { english, inEnglish } from './words/english.ts'
 export { printed } from './words/printed.ts'
 export { say, type Words } from './words/words.ts'
-export { cellOf, roundOf, seamOf, usableWidthOf } from './block/lengthsOf.ts'
+export { cellOf, lengthOf, roundOf, seamOf, usableWidthOf } from './block/lengthsOf.ts'
 export { patchCount } from './block/patchCount.ts'
 export { unitPlaces } from './block/unitPlaces.ts'
 export { lightnessOf, mixed } from './colour/lightness.ts'

@@ -5,11 +5,10 @@
  * Out     a name for the history and a change to apply to a draft of the block. A change that does not fit leaves the draft as it is.
  * Exact   places are added and turned as fractions, so four turns and a way there and back change nothing.
  */
-import { compare, divide, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
+import { compare, type Rational, rational, subtract } from '../exact/rational.ts'
 import { exactPoint, KIND_FACTS } from '../units/kinds.ts'
 import { boxAround, file, mirrorIn, shift, turnIn } from '../block/boxes.ts'
 import { boxOf, type ExactBox } from '../units/unitBox.ts'
-import { lengthOf } from '../block/lengthsOf.ts'
 import type { Block, Border, Fabric, FilePoint, Length, Method, Mutable, Order, Position, Turn, Unit } from '../values/block.ts'
 import { type EditName, message } from '../values/messages.ts'
 
@@ -282,33 +281,13 @@ export const setName = (name: string): Edit => ({
   },
 })
 
-/** The unit of measure, or the seam allowance in that unit. With another unit, lengths that meant the old one go back to the usual ones. */
-export const setMeasure = (change: { readonly unit?: 'in' | 'cm'; readonly seam?: Length }): Edit => ({
-  name: message('set-measure'),
+/** The seam allowance, in the measure's unit. */
+export const setSeam = (seam: Length): Edit => ({
+  name: message('set-seam'),
   change: (draft) => {
-    const { measure, cloth } = draft
-    if (change.unit !== undefined && change.unit !== measure.unit) {
-      measure.unit = change.unit
-      // A seam, a step, a width of fabric or what is cut larger in inches means nothing in centimetres: the new unit's usual ones are taken.
-      delete measure.seam
-      delete measure.round
-      delete cloth?.usableWidth
-      for (const unit of draft.units) delete unit.oversize
-      // The fabric itself is unchanged, so the repeats of its prints are converted.
-      for (const { print } of draft.fabrics) if (print !== undefined) print.repeat = inOther(print.repeat, change.unit)
-    }
-    if (change.seam !== undefined) measure.seam = change.seam
+    draft.measure.seam = seam
   },
 })
-
-const CM_IN_AN_INCH = rational(254, 100)
-
-/** Inches to centimetres or back, as a ruler shows it: to the millimetre, to the sixteenth of an inch; never zero. */
-function inOther(length: Length, unit: 'in' | 'cm'): number {
-  const other = unit === 'cm' ? multiply(lengthOf(length), CM_IN_AN_INCH) : divide(lengthOf(length), CM_IN_AN_INCH)
-  const parts = unit === 'cm' ? 10 : 16
-  return Math.max(1, Math.round(toNumber(other) * parts)) / parts
-}
 
 /** Columns and rows of the grid, or the finished size of a cell in the measure's unit. Units stay in their cells. */
 export const setGrid = (change: { readonly columns?: number; readonly rows?: number; readonly cell?: Length }): Edit => ({

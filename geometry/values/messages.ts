@@ -143,6 +143,8 @@ interface EditNames {
   readonly 'set-order': None
   readonly 'name-block': None
   readonly 'set-measure': None
+  readonly 'set-seam': None
+  readonly 'set-finished-size': None
   readonly 'set-grid': None
   readonly 'set-borders': None
   readonly 'set-cloth-width': None

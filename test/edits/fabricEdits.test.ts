@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import * as edits from '../../geometry/edits/fabricEdits.ts'
-import { type Edit, setMeasure } from '../../geometry/edits/unitEdits.ts'
+import { convertMeasure } from '../../geometry/edits/sizeEdits.ts'
+import type { Edit } from '../../geometry/edits/unitEdits.ts'
 import { readBlock, writeBlock } from '../../geometry/block/read.ts'
 import type { Block, Print } from '../../geometry/values/block.ts'
 import { applyEdit, redoStep, undoStep } from '../../web/document/history.ts'
@@ -125,11 +126,11 @@ describe('edits of fabrics', () => {
   it('keep a print as large as it was when the measure changes: an inch is 2.54 cm by definition', () => {
     const cm = (repeat: Print['repeat']): unknown => {
       const before = checkEdit(plain, edits.setPrint('b', { ...print, repeat }))
-      return checkEdit(before, setMeasure({ unit: 'cm' })).fabrics[1]?.print?.repeat
+      return checkEdit(before, convertMeasure('cm')).fabrics[1]?.print?.repeat
     }
     expect([cm('1/2'), cm(4), cm('1/1000')]).toEqual([1.3, 10.2, 0.1])
     const back = checkEdit({ ...plain, measure: { unit: 'cm' } }, edits.setPrint('b', { ...print, repeat: 2.5 }))
-    expect(checkEdit(back, setMeasure({ unit: 'in' })).fabrics[1]?.print?.repeat).toBe(1)
+    expect(checkEdit(back, convertMeasure('in')).fabrics[1]?.print?.repeat).toBe(1)
   })
 
   it('recolour several fabrics in one step: photographs give way to the colour', () => {

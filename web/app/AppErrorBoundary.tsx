@@ -4,8 +4,7 @@
  * Reloading alone would put the same block on the board again. So the last change can be undone, or an empty grid opened; the block stays in the library.
  */
 import { Component, type ReactNode } from 'react'
-import { emptyGrid } from '../document/starters/emptyGrid.ts'
-import { beginBlock } from '../keeping/openBlock.ts'
+import { beginBlock, STARTERS } from '../keeping/openBlock.ts'
 import { saveFile } from '../keeping/download.ts'
 import { getState, undo } from '../document/store.ts'
 import { t } from '../words/words.ts'
@@ -39,7 +38,7 @@ export class AppErrorBoundary extends Component<Props, { readonly failed: boolea
           >
             {t('Undo')}
           </button>
-          <button type="button" onClick={() => void beginBlock(emptyGrid).then(retry)}>
+          <button type="button" onClick={() => void beginBlock(STARTERS.empty).then(retry)}>
             {t('Start with an empty grid')}
           </button>
           <button type="button" onClick={() => saveFile(getState().history.block)}>

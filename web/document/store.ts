@@ -6,6 +6,7 @@
  */
 import { create } from 'zustand'
 import type { Block, Edit, EditCode, EditName, FilePoint, Kind, Findings, Layered, Repeat, StitchedLine, Turn } from '../../geometry/index.ts'
+import { measuredHere } from './region.ts'
 import { eveningStar } from './starters/eveningStar.ts'
 import type { Preview } from './preview.ts'
 import type { Point } from './shapes.ts'
@@ -131,7 +132,7 @@ const START: ViewState = {
 
 /** The state as a hook: a selector must give the same object for the same state. */
 export const useStore = create<AppState>(() => ({
-  history: newHistory(eveningStar),
+  history: newHistory(measuredHere(eveningStar)),
   view: START,
   saved: 'saved',
   currentBlock: { id: null, readOnly: false, trouble: null },

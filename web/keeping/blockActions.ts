@@ -6,9 +6,20 @@
  *         like any other.
  */
 import { type Block, message } from '../../geometry/index.ts'
-import { emptyGrid } from '../document/starters/emptyGrid.ts'
 import { t } from '../words/words.ts'
-import { beginBlock, blockOf, listChanged, autosave, keepVersion, openBlock, database, renaming, isSameBlock, broadcast } from './openBlock.ts'
+import {
+  beginBlock,
+  blockOf,
+  listChanged,
+  autosave,
+  keepVersion,
+  openBlock,
+  database,
+  renaming,
+  isSameBlock,
+  broadcast,
+  STARTERS,
+} from './openBlock.ts'
 import type { FiledBlock, FiledVersion } from './blocksFile.ts'
 import { applyEdit as applied } from '../document/history.ts'
 import { copyName, displayName, shortName } from '../document/blockNames.ts'
@@ -69,7 +80,7 @@ export async function archiveBlock(id: string): Promise<void> {
 async function openAnother(id: string): Promise<boolean> {
   const others = (await cards(database())).filter((card) => card.aside === null && card.id !== id)
   for (const next of others.sort((a, b) => b.changed - a.changed)) if (await openBlock(next.id)) return true
-  return beginBlock(emptyGrid)
+  return beginBlock(STARTERS.empty)
 }
 
 export async function restoreBlock(id: string): Promise<void> {

@@ -10,6 +10,7 @@ import { changesBetween } from '../document/difference.ts'
 import { applyEdit as applied, type History, newHistory } from '../document/history.ts'
 import { copyName, displayName, shortName, thisTabName } from '../document/blockNames.ts'
 import { type Block, checkBlock, type Edit, message, setName } from '../../geometry/index.ts'
+import { measuredHere } from '../document/region.ts'
 import { emptyGrid } from '../document/starters/emptyGrid.ts'
 import { eveningStar } from '../document/starters/eveningStar.ts'
 import { lantern } from '../document/starters/lantern.ts'
@@ -37,7 +38,8 @@ import { openChannel, blockLock, type TabMessage } from './tabLocks.ts'
 import { thinALittle } from './thinVersions.ts'
 import { openHistory, onHistoryChange, setView, getState, replaceDocument, setCurrentBlock, setSaved, showHistory } from '../document/store.ts'
 
-export const STARTERS = { star: eveningStar, lantern, empty: emptyGrid } as const
+/** The blocks to start from, measured as is usual where the browser is at home. */
+export const STARTERS = { star: measuredHere(eveningStar), lantern: measuredHere(lantern), empty: measuredHere(emptyGrid) } as const
 /** A version is kept automatically if the last one is this old, in milliseconds. */
 const VERSION_PAUSE = 600_000
 /** Milliseconds without a change after which everything written is flushed to the disk. */

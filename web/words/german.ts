@@ -1156,4 +1156,25 @@ export const german: Catalogue = {
     'beim Bügeln: zu einer Naht gehen; sie reihum bügeln, andersherum, auseinander, wie vorgeschlagen',
   'The seams of so large a block are still being worked out. Try again in a moment.':
     'Die Nähte eines so großen Blocks werden noch ausgerechnet. Versuch es gleich noch einmal.',
+  'Finished size ({unit})': 'Fertige Größe ({unit})',
+  'Finished size': 'Fertige Größe',
+  'Grid square': 'Rasterquadrat',
+  'Seam allowance': 'Nahtzugabe',
+  'Type 6 × 10, or 8 for a square. The grid squares grow or shrink with it.':
+    'Schreib 6 × 10, oder 8 für ein Quadrat. Die Rasterquadrate wachsen oder schrumpfen mit.',
+  'The block is {size} {unit} finished, its grid squares {cell} {unit}.':
+    'Der Block ist fertig {size} {unit} groß, seine Rasterquadrate {cell} {unit}.',
+  'The borders alone are that wide. Make them narrower first.': 'Allein die Ränder sind so breit. Mach sie erst schmaler.',
+  '{columns} × {rows} equal squares can’t make {text} {unit}. These sizes work:':
+    '{columns} × {rows} gleiche Quadrate ergeben nicht {text} {unit}. Diese Größen gehen:',
+  '{size} {unit}: {columns} × {rows} squares of {cell} {unit}': '{size} {unit}: {columns} × {rows} Quadrate zu {cell} {unit}',
+  'This block is in inches. Type inches, or change the unit first.': 'Dieser Block ist in Zoll. Schreib Zoll, oder ändere erst die Einheit.',
+  'This block is in centimetres. Type centimetres, or change the unit first.':
+    'Dieser Block ist in Zentimetern. Schreib Zentimeter, oder ändere erst die Einheit.',
+  'Give width and height, such as 6 × 10; or one length for a square.': 'Gib Breite und Höhe an, etwa 6 × 10; oder eine Länge für ein Quadrat.',
+  Unit: 'Einheit',
+  'Sizes are rounded to what is easy to cut:': 'Die Maße werden so gerundet, dass sie sich gut zuschneiden lassen:',
+  '{name}: {was} becomes {becomes}': '{name}: {was} wird {becomes}',
+  'Change to {unit}': 'In {unit} umrechnen',
+  'The block is in {unit} now.': 'Der Block ist jetzt in {unit}.',
 }

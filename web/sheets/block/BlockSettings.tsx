@@ -1,22 +1,24 @@
 /** The block's measurements: grid, cell, seam allowance, unit of measure, fabric width, sewing order and borders. */
 import {
+  cellOf,
   ORDERS,
   type Order,
   setUsableWidth,
   setGrid,
-  setMeasure,
+  setSeam,
   setOrder,
   setPressAlike,
   seamOf,
-  sayLength,
-  toNumber,
   usableWidthOf,
 } from '../../../geometry/index.ts'
 import { edit, useStore } from '../../document/store.ts'
+import { sayExact } from '../../words/sizes.ts'
 import { label, t } from '../../words/words.ts'
 import { EntryField } from '../../controls/EntryField.tsx'
 import { isCount, lengthForFile, lengthProblem } from '../../controls/lengthEntry.ts'
+import { BlockSize } from './BlockSize.tsx'
 import { BorderFields } from './BorderFields.tsx'
+import { MeasureSelect } from './MeasureSelect.tsx'
 
 const ORDER_NAMES: Readonly<Record<Order, string>> = {
   auto: label('as nests best'),
@@ -30,10 +32,10 @@ const cellCountProblem = (text: string): string | null => (isCount(text, 100) ? 
 export function BlockSettings() {
   const block = useStore(({ history }) => history.block)
   const { unit } = block.measure
-  const length = (value: number | string): string => (typeof value === 'string' ? value : sayLength(value, unit))
   return (
     <section aria-labelledby="settings-title">
       <h2 id="settings-title">{t('Measures')}</h2>
+      <BlockSize />
       <div className="pairs">
         <EntryField
           label={t('Columns')}
@@ -49,26 +51,20 @@ export function BlockSettings() {
         />
         <EntryField
           label={t('Cell, finished ({unit})', { unit })}
-          value={length(block.grid.cell)}
+          value={sayExact(cellOf(block), unit)}
           validate={lengthProblem}
           onCommit={(text) => edit(setGrid({ cell: lengthForFile(text) }))}
         />
         <EntryField
           label={t('Seam allowance ({unit})', { unit })}
-          value={length(block.measure.seam ?? toNumber(seamOf(block)))}
+          value={sayExact(seamOf(block), unit)}
           validate={lengthProblem}
-          onCommit={(text) => edit(setMeasure({ seam: lengthForFile(text) }))}
+          onCommit={(text) => edit(setSeam(lengthForFile(text)))}
         />
-        <label>
-          {t('Measure')}
-          <select value={unit} onChange={(event) => edit(setMeasure({ unit: event.target.value as 'in' | 'cm' }))}>
-            <option value="in">{t('inches')}</option>
-            <option value="cm">{t('centimetres')}</option>
-          </select>
-        </label>
+        <MeasureSelect />
         <EntryField
           label={t('Usable cloth width ({unit})', { unit })}
-          value={length(block.cloth?.usableWidth ?? toNumber(usableWidthOf(block)))}
+          value={sayExact(usableWidthOf(block), unit)}
           validate={lengthProblem}
           onCommit={(text) => edit(setUsableWidth(lengthForFile(text)))}
         />

@@ -1,15 +1,15 @@
 /** The block's borders from the inside out: the finished width, the fabric and the corner squares of each. */
-import { type Block, type Edit, sayLength, setBorders } from '../../../geometry/index.ts'
+import { type Block, type Edit, lengthOf, setBorders } from '../../../geometry/index.ts'
 import { EntryField } from '../../controls/EntryField.tsx'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { lengthForFile, lengthProblem } from '../../controls/lengthEntry.ts'
 import { edit } from '../../document/store.ts'
+import { sayExact } from '../../words/sizes.ts'
 import { t } from '../../words/words.ts'
 
 export function BorderFields({ block }: { readonly block: Block }) {
   const { unit } = block.measure
   const borders = block.borders ?? []
-  const length = (value: number | string): string => (typeof value === 'string' ? value : sayLength(value, unit))
   return (
     <>
       {borders.map((border, index) => (
@@ -17,7 +17,7 @@ export function BorderFields({ block }: { readonly block: Block }) {
         <div className="pairs" key={index}>
           <EntryField
             label={t('Border {n}, finished ({unit})', { n: index + 1, unit })}
-            value={length(border.finishedWidth)}
+            value={sayExact(lengthOf(border.finishedWidth), unit)}
             validate={lengthProblem}
             onCommit={(text) => edit(withChange(borders, index, { finishedWidth: lengthForFile(text) }))}
           />

@@ -1,7 +1,8 @@
 /** Everything that leaves the page for paper: the booklet and single pages as PDF, pictures to scale, tables. */
 import { useRef, useState } from 'react'
-import { PAPER_NAMES, PAPERS, type Paper, SINGLE_PAGES, type SinglePage, usualPaper } from '../../../geometry/index.ts'
+import { PAPER_NAMES, PAPERS, type Paper, SINGLE_PAGES, type SinglePage } from '../../../geometry/index.ts'
 import { readSetting, writeSetting } from '../../document/browserSettings.ts'
+import { usualPaperHere } from '../../document/region.ts'
 import { useStore } from '../../document/store.ts'
 import { label, t } from '../../words/words.ts'
 import { PictureExport } from './PictureExport.tsx'
@@ -22,7 +23,7 @@ const savedPaper = (): Paper | null => PAPERS.find((paper) => paper === readSett
 
 export function PrintPanel() {
   const block = useStore(({ history }) => history.block)
-  const [paper, setPaper] = useState(() => savedPaper() ?? usualPaper(block))
+  const [paper, setPaper] = useState(() => savedPaper() ?? usualPaperHere())
   const { progress, start, cancel } = usePrinting()
   const busy = progress !== null
   // While busy the buttons are only marked as disabled, so that the keyboard's focus stays where it is.
