@@ -19,7 +19,7 @@ export function sizeProblem(text: string, unit: MeasureUnit): string | null {
     return unit === 'in'
       ? t('This block is in inches. Type inches, or change the unit first.')
       : t('This block is in centimetres. Type centimetres, or change the unit first.')
-  if (sides.length > 2) return t('Give width and height, such as 6 × 10; or one length for a square.')
+  if (sides.length > 2) return t('Enter width and height, such as 6 × 10; or one length for a square.')
   return sides.map((side) => lengthProblem(bare(side))).find((problem) => problem !== null) ?? null
 }
 

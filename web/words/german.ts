@@ -1171,7 +1171,7 @@ export const german: Catalogue = {
   'This block is in inches. Type inches, or change the unit first.': 'Dieser Block ist in Zoll. Schreib Zoll, oder ändere erst die Einheit.',
   'This block is in centimetres. Type centimetres, or change the unit first.':
     'Dieser Block ist in Zentimetern. Schreib Zentimeter, oder ändere erst die Einheit.',
-  'Give width and height, such as 6 × 10; or one length for a square.': 'Gib Breite und Höhe an, etwa 6 × 10; oder eine Länge für ein Quadrat.',
+  'Enter width and height, such as 6 × 10; or one length for a square.': 'Gib Breite und Höhe an, etwa 6 × 10; oder eine Länge für ein Quadrat.',
   Unit: 'Einheit',
   'Sizes are rounded to what is easy to cut:': 'Die Maße werden so gerundet, dass sie sich gut zuschneiden lassen:',
   '{name}: {was} becomes {becomes}': '{name}: {was} wird {becomes}',

@@ -28,11 +28,11 @@ describe('a finished size that is typed', () => {
   it.each([
     ['15 cm', 'in', 'This block is in inches. Type inches, or change the unit first.'],
     ['6 in × 10', 'cm', 'This block is in centimetres. Type centimetres, or change the unit first.'],
-    ['1 × 2 × 3', 'in', 'Give width and height, such as 6 × 10; or one length for a square.'],
-    ['6 ×', 'in', 'Give a length above zero, such as 3 or 2 1/2.'],
-    ['', 'in', 'Give a length above zero, such as 3 or 2 1/2.'],
-    ['large', 'in', 'Give a length above zero, such as 3 or 2 1/2.'],
-    ['0 × 4', 'in', 'Give a length above zero, such as 3 or 2 1/2.'],
+    ['1 × 2 × 3', 'in', 'Enter width and height, such as 6 × 10; or one length for a square.'],
+    ['6 ×', 'in', 'Enter a length above zero, such as 3 or 2 1/2.'],
+    ['', 'in', 'Enter a length above zero, such as 3 or 2 1/2.'],
+    ['large', 'in', 'Enter a length above zero, such as 3 or 2 1/2.'],
+    ['0 × 4', 'in', 'Enter a length above zero, such as 3 or 2 1/2.'],
   ] as const)('"%s" for a block in %s is not', (text, unit, problem) => {
     expect(sizeProblem(text, unit)).toBe(problem)
   })
