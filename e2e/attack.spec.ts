@@ -124,7 +124,7 @@ test('a link that is opened again finds the block that it brought', async ({ pag
 test('what a field takes can be read back, and what it does not take is said', async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Block')
-  const field = page.getByRole('textbox', { name: /^Cell, finished/ })
+  const field = page.getByRole('textbox', { name: /^Grid square, finished/ })
   for (const text of ['1e-999', '1e9', '1/0', '-1', '٣', '0'.repeat(300), '0.0000001']) {
     await field.fill(text)
     await field.blur()

@@ -507,7 +507,7 @@ test('a first visit fetches little script, what works beside the page with it', 
   })
   await openApp(page)
   // Told by what works beside the page, which is counted too.
-  await expect(findings(page)).toContainText('Thickest spot')
+  await expect(findings(page)).toContainText('Bulkiest spot')
   await page.waitForLoadState('networkidle')
   const sizeOf = async (script: Response) => [new URL(script.url()).pathname, gzipSync(await script.body(), { level: 9 }).length] as const
   const fetched = new Map(await Promise.all([...scripts].map(sizeOf)))

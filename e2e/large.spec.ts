@@ -29,7 +29,7 @@ test('a large block is told beside the page, after an edit and after undoing it'
   await openApp(page)
   await page.getByLabel('Block file').setInputFiles({ name: 'large.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(block)) })
   // Each strip's own seam and each seam between two units run on across every row: 46 and 45 seams meet at each of 45 joins of rows.
-  const all = `All ${(SIDE + SIDE - 1) * (SIDE - 1)} meetings of seams nest.`
+  const all = `All ${(SIDE + SIDE - 1) * (SIDE - 1)} seam crossings nest.`
   await follows(findings(page)).toContainText(all)
   const board = page.getByRole('application', { name: new RegExp(block.name) })
   await board.focus()

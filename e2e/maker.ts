@@ -67,7 +67,7 @@ function caughtAsking(): void {
 export type Cell = readonly [number, number]
 
 export const board = (page: Page): Locator => page.getByRole('application', { name: /^Board/ })
-export const findings = (page: Page): Locator => page.getByRole('region', { name: 'Findings' })
+export const findings = (page: Page): Locator => page.getByRole('region', { name: 'Seam check' })
 export const cutList = (page: Page): Locator => page.getByRole('region', { name: 'Cut list' })
 /** What is cut from one fabric. */
 export const clothOf = (page: Page, fabric: string): Locator =>

@@ -79,19 +79,19 @@ async function laysAStar(page: Page, hand: Hand): Promise<void> {
   await hand.place('Flying goose', [1, 3], [2, 1])
   // The two at the sides are turned in the open middle, and moved out.
   await hand.place('Flying goose', [1, 1], [2, 1])
-  await hand.press(button(page, 'Turn'))
+  await hand.press(button(page, 'Turn 90°'))
   await expect(notice(page)).toHaveText('Turned a quarter clockwise.')
   await hand.move([1.5, 1.5], [-1, 0])
   await expect(cell(page, 1, 2)).toHaveAccessibleName(/quarter turn/)
   await hand.place('Flying goose', [1, 1], [2, 1])
-  await hand.press(button(page, 'Turn'))
-  await hand.press(button(page, 'Turn half round'))
+  await hand.press(button(page, 'Turn 90°'))
+  await hand.press(button(page, 'Turn 180°'))
   await hand.move([1.5, 1.5], [2, 0])
   await expect(cell(page, 4, 3)).toHaveAccessibleName(/three-quarter turn/)
   await hand.place('Square', [1, 1], [1, 1])
   await hand.grow([1.5, 1.5], [2, 2], [1, 1])
   await expect(notice(page)).toHaveText('Resized.')
-  await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+  await expect(findings(page)).toContainText('All 4 seam crossings nest.')
 }
 
 async function coloursIt(page: Page, hand: Hand): Promise<void> {
@@ -104,8 +104,8 @@ async function coloursIt(page: Page, hand: Hand): Promise<void> {
   await expect(cutList(page)).toContainText(/batch/)
   await keepAs(page, hand, 'One moss wing')
   await hand.sheet('Colour')
-  await hand.press(page.getByRole('checkbox', { name: 'Only those of the fewest batches of geese' }))
-  const way = page.getByRole('list', { name: 'Colourings' }).getByRole('button', { name: /^Take colouring 1, .*one batch/ })
+  await hand.press(page.getByRole('checkbox', { name: 'Fewest batches only' }))
+  const way = page.getByRole('list', { name: 'Colourings' }).getByRole('button', { name: /^Use colouring 1, .*1 batch/ })
   await hand.press(way)
   await expect(way).toHaveAttribute('aria-pressed', 'true')
   await expect(notice(page)).toHaveText('Colouring 1 is on the board.')
@@ -124,7 +124,7 @@ async function keepAs(page: Page, hand: Hand, name: string): Promise<void> {
 }
 
 async function turnsWrongly(page: Page, hand: Hand): Promise<void> {
-  await hand.sheet('Findings')
+  await hand.sheet('Seam check')
   await hand.choose([1.5, 0.2])
   await hand.press(button(page, 'Turn half round'))
   await expect(difference(page)).toContainText('points to protect: 4 before, 3 now')
@@ -136,7 +136,7 @@ async function turnsWrongly(page: Page, hand: Hand): Promise<void> {
   const mend = findings(page).getByRole('button', { name: 'Turn goose-2 a quarter back', exact: true }).first()
   await hand.press(mend)
   if (hand.touch) await hand.press(mend)
-  await expect(notice(page)).toHaveText('Done: Turn goose-2 a quarter back.')
+  await expect(notice(page)).toHaveText('Done: Turn 90° to the left: Flying goose (columns 2 and 3, 1st row).')
   // By way of a layout that cannot be sewn: what is told is the difference to the last one that could.
   await hand.choose([1.5, 0.2])
   for (const _ of [1, 2]) await hand.press(button(page, 'Turn'))
@@ -146,7 +146,7 @@ async function turnsWrongly(page: Page, hand: Hand): Promise<void> {
 
 async function seesCopies(page: Page, hand: Hand): Promise<void> {
   await hand.sheet('Setting')
-  await hand.pick(page.getByRole('combobox', { name: 'Across' }), '3')
+  await hand.pick(page.getByRole('combobox', { name: 'Blocks across' }), '3')
   await hand.pick(page.getByRole('combobox', { name: 'Down' }), '3')
   await expect(page.getByTestId('setting-sum')).toBeVisible()
   await hand.press(button(page, 'See it large on the board'))
@@ -177,8 +177,8 @@ async function seesItSewn(page: Page, hand: Hand): Promise<void> {
   await expect(button(page, 'Wrong side')).toHaveAttribute('aria-pressed', 'true')
   await hand.sheet('Quilting')
   await hand.press(button(page, 'Show the quilting line'))
-  await expect(page.getByTestId('route')).toContainText('One line')
-  await hand.pick(page.getByRole('combobox', { name: 'Begin' }), 'top left')
+  await expect(page.getByTestId('route')).toContainText('1 line')
+  await hand.pick(page.getByRole('combobox', { name: 'Start' }), 'top left')
   await expect(page.getByTestId('route')).toContainText('long')
   await hand.press(button(page, 'Fabric'))
 }
@@ -187,7 +187,7 @@ async function handsItOut(page: Page, hand: Hand): Promise<void> {
   await hand.sheet('Cutting')
   await expect(cutList(page).getByRole('heading', { level: 3 }).first()).toBeVisible()
   await hand.press(button(page, 'Copy as CSV'))
-  await expect(notice(page)).toHaveText('The cut list is copied as CSV.')
+  await expect(notice(page)).toHaveText('Cut list copied as CSV.')
   await hand.sheet('Booklet')
   await hand.write(page.getByLabel('Title'), 'A star for the class')
   await expect(page.getByRole('heading', { level: 4 }).first()).toBeVisible()

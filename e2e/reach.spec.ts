@@ -72,8 +72,8 @@ test('a part of the page that does not come is told in its place, and the board 
   await page.unroute(scripts)
   const { x, y } = await pixels(page, [1.3, 1.3])
   await page.mouse.click(x, y)
-  await openSheet(page, 'Findings')
-  await page.getByRole('button', { name: 'Remove', exact: true }).click()
+  await openSheet(page, 'Seam check')
+  await page.getByRole('button', { name: 'Delete', exact: true }).click()
   await expect(page.getByRole('button', { name: 'Undo', exact: true })).toBeEnabled()
   // The browser says on the console what was kept from it.
   errors.length = 0

@@ -59,7 +59,7 @@ for (const [how, handOf] of HANDS) {
     test('a clash is mended after it was tried on the board, and one undo brings it back', async ({ page }) => {
       const hand = handOf(page)
       await open(page, CLASHING)
-      await expect(findings(page)).toContainText('The one meeting of seams clashes.')
+      await expect(findings(page)).toContainText('The one seam crossing doesn’t nest.')
       const fix = findings(page).getByRole('button', { name: 'Press seam 1 the other way' })
       if (hand.touch) await hand.press(fix)
       else if (hand.name === 'mouse') await fix.hover()
@@ -68,10 +68,10 @@ for (const [how, handOf] of HANDS) {
       await expect(findings(page)).toContainText('On the board: one seam is pressed otherwise; nothing clashes then (now 1).')
       await expect(findings(page)).toContainText('The one meeting of seams clashes.')
       await hand.press(fix)
-      await expect(findings(page)).toContainText('The one meeting of seams nests.')
+      await expect(findings(page)).toContainText('The one seam crossing nests.')
       await expect(difference(page)).toHaveText('One meeting nests now; clashes: 1 before, 0 now.')
       await hand.press(button(page, 'Undo'))
-      await expect(findings(page)).toContainText('The one meeting of seams clashes.')
+      await expect(findings(page)).toContainText('The one seam crossing doesn’t nest.')
       await expect(difference(page)).toHaveText('')
     })
 
@@ -106,7 +106,7 @@ test('a mark on the board leads to its finding, and what one points at is shown'
   await openSheet(page, 'Cutting')
   const { x, y } = await pixels(page, [1, 1])
   await page.mouse.click(x, y)
-  await expect(findings(page).getByRole('button', { name: /^Seams 1 and 2, across seam 3/ })).toBeFocused()
+  await expect(findings(page).getByRole('button', { name: /^Seams 1 and 2, at seam 3/ })).toBeFocused()
 })
 
 // A key, and what is our own.
@@ -128,12 +128,12 @@ test('a goose turned so that nothing fits is turned back by a fix that is tried 
   await expect(difference(page)).toHaveText('The block can’t be sewn like this yet. Fill the gaps and move apart what overlaps.')
   // The finding names the unit that lies over others, and offers to turn it back.
   const back = findings(page)
-    .getByRole('button', { name: /^Turn .* a quarter back$/ })
+    .getByRole('button', { name: /^Turn 90° to the left: / })
     .first()
   await back.hover()
-  await expect(findings(page)).toContainText('On the board: it can be sewn then; nothing clashes then.')
+  await expect(findings(page)).toContainText('Shown on the board: it can be sewn, and everything nests.')
   await back.click()
-  await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+  await expect(findings(page)).toContainText('All 4 seam crossings nest.')
 })
 
 // A key, and what is our own.
@@ -149,13 +149,13 @@ test('a goose turned outward brings a tip less to sew through', async ({ page })
 // A list of our own.
 test('only what needs care is listed when asked, and a long list comes a part at a time', async ({ page }) => {
   await open(page, checker(12))
-  await expect(findings(page)).toContainText('All 121 meetings of seams nest.')
-  await findings(page).getByText('121 × nests').click()
-  const shown = findings(page).getByRole('button', { name: /^Seams \d+ and \d+, across/ })
+  await expect(findings(page)).toContainText('All 121 seam crossings nest.')
+  await findings(page).getByText('121 crossings nest').click()
+  const shown = findings(page).getByRole('button', { name: /^Seams \d+ and \d+, at/ })
   await expect(shown).toHaveCount(40)
   await button(page, 'Show 40 more of 81').click()
   await expect(shown).toHaveCount(80)
-  await page.getByLabel('Only what needs care').check()
+  await page.getByLabel('Show problems only').check()
   await expect(shown).toHaveCount(0)
 })
 
@@ -163,7 +163,7 @@ test('a fix that is tried where the board is out of sight is pictured beside it,
   await page.setViewportSize({ width: 360, height: 740 })
   await open(page, CLASHING)
   await findings(page).getByRole('button', { name: 'Press seam 1 the other way' }).focus()
-  await expect(findings(page).getByRole('img', { name: 'The block as it would be' })).toBeVisible()
+  await expect(findings(page).getByRole('img', { name: 'The block with this fix' })).toBeVisible()
   expect(await barriers(page)).toEqual([])
 })
 
@@ -186,7 +186,7 @@ for (const { screen, width, height, light } of SIZES)
       test('every way of looking is there to be looked at, the sewing views with no known barrier', async ({ page }) => {
         const picture = (view: string) => page.screenshot({ path: `test-results/looks/${width}-${colorScheme}-${view}.png` })
         await openApp(page)
-        await expect(findings(page)).toContainText('Thickest spot')
+        await expect(findings(page)).toContainText('Bulkiest spot')
         await picture('cloth')
         for (const look of ['Value', 'Layers', 'Quilting line']) {
           await button(page, look).click()

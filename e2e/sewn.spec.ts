@@ -2,8 +2,8 @@
 import { CLASHING } from './blocks.ts'
 import { board, button, expect, findings, openApp, openSheet, type Page, saved, SHEET_SCREEN, test, BOTH_ENGINES } from './maker.ts'
 
-const neighbours = (page: Page) => page.getByRole('region', { name: 'Beside its neighbours' })
-const sewn = (page: Page) => page.getByRole('region', { name: 'As it came out' })
+const neighbours = (page: Page) => page.getByRole('region', { name: 'Blocks side by side' })
+const sewn = (page: Page) => page.getByRole('region', { name: 'My block looks different' })
 
 test.describe('what the engine knows', () => {
   test.use(SHEET_SCREEN)
@@ -26,9 +26,9 @@ test.describe('what the engine knows', () => {
       .getByRole('button', { name: /Press seam \d the other way/ })
       .first()
       .click()
-    await expect(findings(page)).toContainText('Thickest spot: 7 layers of cloth')
-    await findings(page).getByText('1 × nests').click()
-    await expect(findings(page)).toContainText('7 layers lie here; fanned round the point there are 4.')
+    await expect(findings(page)).toContainText('Bulkiest spot: 7 layers')
+    await findings(page).getByText('1 crossing nests').click()
+    await expect(findings(page)).toContainText('7 layers here; 4 if you fan the seams around the point.')
   })
 
   test('copies are set edge to edge, by mouse and by keyboard', async ({ page }) => {
@@ -40,22 +40,22 @@ test.describe('what the engine knows', () => {
     await neighbours(page).getByLabel('Down').selectOption('1')
     await expect(neighbours(page).getByRole('img', { name: /2 by 1 blocks/ })).toBeVisible()
     const alike = await page.getByTestId('setting-sum').textContent()
-    await neighbours(page).getByLabel('Pressed').focus()
+    await neighbours(page).getByLabel('Pressing').focus()
     await page.keyboard.press('ArrowDown')
     await expect(page.getByTestId('setting-sum')).not.toHaveText(alike ?? '')
   })
 
   test('a star that came out otherwise is led back', async ({ page }) => {
     await openApp(page)
-    await button(page, 'Keep this as laid').click()
-    await expect(page.getByTestId('moves')).toHaveText('It is as it was laid.')
+    await button(page, 'Save this as the plan').click()
+    await expect(page.getByTestId('moves')).toHaveText('It matches the plan.')
     await board(page).focus()
     for (const key of ['ArrowRight', 'Enter', 'Shift+T']) await page.keyboard.press(key)
-    await expect(page.getByTestId('moves')).toHaveText('One move leads back:')
+    await expect(page.getByTestId('moves')).toHaveText('One change fixes it:')
     await expect(sewn(page)).toContainText('half round')
-    await button(page, 'Back to the layout').click()
-    await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
-    await expect(button(page, 'Keep this as laid')).toBeVisible()
+    await button(page, 'Go back to the plan').click()
+    await expect(findings(page)).toContainText('All 4 seam crossings nest.')
+    await expect(button(page, 'Save this as the plan')).toBeVisible()
   })
 
   test('the quilting line is shown, begun elsewhere, filled and saved to scale', async ({ page }) => {
@@ -63,28 +63,28 @@ test.describe('what the engine knows', () => {
     await openSheet(page, 'Quilting')
     await button(page, 'Show the quilting line').click()
     // A star's seams can be drawn in one go: every point of them has an even number of ends but for those at the edge.
-    await expect(page.getByTestId('route')).toHaveText(/^One line, 81 15\/16 in long; nothing stitched twice; one start, \d+ turns\.$/)
-    await page.getByLabel('The needle, from start to end').focus()
+    await expect(page.getByTestId('route')).toHaveText(/^1 line, 81 15\/16 in long; nothing stitched twice; 1 start, \d+ turns\.$/)
+    await page.getByLabel('Follow the needle').focus()
     await page.keyboard.press('Home')
-    await expect(page.getByLabel('The needle, from start to end')).toHaveValue('0')
+    await expect(page.getByLabel('Follow the needle')).toHaveValue('0')
     await page
       .getByRole('region', { name: 'Quilting' })
-      .getByLabel(/^Begin/)
+      .getByLabel(/^Start/)
       .selectOption('topLeft')
-    await expect(page.getByTestId('route')).toHaveText(/^One line, /)
+    await expect(page.getByTestId('route')).toHaveText(/^1 line, /)
     await page.getByLabel(/^Fill/).selectOption('echo')
-    await expect(page.getByText(/The widest place without a stitch is 2 in across/)).toBeVisible()
-    const picture = await saved(page, () => button(page, 'Save as a picture to scale').click())
+    await expect(page.getByText(/The widest gap between stitches is 2 in/)).toBeVisible()
+    const picture = await saved(page, () => button(page, 'Save quilting line as SVG').click())
     expect(picture.name).toMatch(/-quilting\.svg$/)
   })
 
   test('alike units are pressed alike when asked, and the wish is undone', async ({ page }) => {
     await openApp(page)
     await openSheet(page, 'Block')
-    const tick = page.getByLabel('Press alike units alike')
+    const tick = page.getByLabel('Press matching units the same way')
     await tick.check()
-    await openSheet(page, 'Findings')
-    await expect(findings(page)).toContainText('meetings of seams nest')
+    await openSheet(page, 'Seam check')
+    await expect(findings(page)).toContainText('seam crossings nest')
     await openSheet(page, 'Block')
     await button(page, 'Undo').click()
     await expect(tick).not.toBeChecked()

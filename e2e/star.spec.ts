@@ -17,13 +17,13 @@ for (const [how, handOf, { width, height }] of HANDS) {
     test('a star is recoloured, turned, fixed, cut and kept', async ({ page }) => {
       const hand = handOf(page)
       await openApp(page)
-      await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+      await expect(findings(page)).toContainText('All 4 seam crossings nest.')
 
       // The lower left wing of the goose at the top, as the star lies on the board.
       await hand.recolour([1.2, 0.8], 'Right wing', 'Moss')
       await hand.sheet('Cutting')
       await expect(cutList(page).getByRole('heading', { name: /Moss/ })).toBeVisible()
-      await hand.sheet('Findings')
+      await hand.sheet('Seam check')
 
       await turnsAGoose(page, hand)
       await mendsAClash(page, hand)
@@ -48,39 +48,39 @@ for (const [how, handOf, { width, height }] of HANDS) {
 }
 
 async function turnsAGoose(page: Page, hand: Hand): Promise<void> {
-  await expect(findings(page)).toContainText('4 × tip')
+  await expect(findings(page)).toContainText('4 points to protect')
   await hand.choose([1.5, 0.2])
-  await hand.press(button(page, 'Turn half round'))
+  await hand.press(button(page, 'Turn 180°'))
   // A goose that points outward brings no tip to a join: common practice, no source.
-  await expect(findings(page)).toContainText('3 × tip')
+  await expect(findings(page)).toContainText('3 points to protect')
   await hand.press(button(page, 'Undo'))
-  await expect(findings(page)).toContainText('4 × tip')
+  await expect(findings(page)).toContainText('4 points to protect')
 }
 
 /** Two geese tip to tip, both pressed toward their wings, clash on both sides of the tip: common practice, no source. */
 async function mendsAClash(page: Page, hand: Hand): Promise<void> {
   await hand.choose([1.3, 1.3])
-  await hand.press(button(page, 'Remove'))
+  await hand.press(button(page, 'Delete'))
   await expect(findings(page)).toContainText('mend the layout')
   await hand.place('Flying goose', [1, 1], [2, 1])
   await expect(notice(page)).toHaveText('Placed.')
   await hand.press(button(page, 'Turn half round'))
   await expect(notice(page)).toHaveText('Turned 180°.')
   await hand.place('Flying goose', [1, 2], [2, 1])
-  await expect(findings(page)).toContainText('2 × clashes')
+  await expect(findings(page)).toContainText('2 crossings don’t nest')
   const fix = findings(page)
     .getByRole('button', { name: /^(Lift the rule|Press )/ })
     .first()
   await hand.press(fix)
   // A finger's first press shows on the board what the fix would change.
   if (hand.touch) await hand.press(fix)
-  await expect(findings(page)).not.toContainText('2 × clashes')
+  await expect(findings(page)).not.toContainText('2 crossings don’t nest')
 }
 
 async function copiesAndSaves(page: Page, hand: Hand): Promise<void> {
   await hand.sheet('Cutting')
   await hand.press(button(page, 'Copy as CSV'))
-  await expect(notice(page)).toHaveText('The cut list is copied as CSV.')
+  await expect(notice(page)).toHaveText('Cut list copied as CSV.')
   const copied = await page.evaluate(() => navigator.clipboard.readText())
   expect(copied).toMatch(/^fabric,name,shape,width,height,/)
   // Large squares of geese that finish 6 by 3: common practice, no source.
@@ -91,9 +91,9 @@ async function copiesAndSaves(page: Page, hand: Hand): Promise<void> {
 
 async function keepsAll(page: Page, hand: Hand): Promise<void> {
   await kept(page)
-  await hand.sheet('Findings')
+  await hand.sheet('Seam check')
   // Layers are counted beside the page, a little later than the rest.
-  await expect(findings(page)).toContainText('Thickest spot')
+  await expect(findings(page)).toContainText('Bulkiest spot')
   const found = await findings(page).textContent()
   await hand.sheet('Cutting')
   await expect(cutList(page)).toContainText('How to cut it')
@@ -101,7 +101,7 @@ async function keepsAll(page: Page, hand: Hand): Promise<void> {
   await page.reload()
   await hand.sheet('Cutting')
   await expect(cutList(page)).toHaveText(before ?? '', { useInnerText: false })
-  await hand.sheet('Findings')
+  await hand.sheet('Seam check')
   await expect(findings(page)).toHaveText(found ?? '', { useInnerText: false })
   await hand.press(button(page, 'Undo'))
   await expect(findings(page)).toContainText('2 × clashes')

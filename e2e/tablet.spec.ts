@@ -75,7 +75,7 @@ test('a star is laid from an empty grid in four presses and a run, and two finge
   await button(page, 'Square').tap()
   // The four cells in the middle are images of one another.
   await draw(page, [1.5, 1.5], [2.5, 2.5])
-  await expect(page.getByTestId('sum')).toContainText('All 5 meetings of seams nest.')
+  await expect(page.getByTestId('sum')).toContainText('All 5 seam crossings nest.')
 
   await tapWith(page, 2, [0.6, 1])
   await expect(cell(page, [1, 1])).not.toContainText('Square')
@@ -224,7 +224,7 @@ for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
 test('a fix is tried with the first press, the board and what it would change in sight, and taken with the second', async ({ page }) => {
   await openApp(page)
   await tap(page, [2.5, 2.5])
-  await button(page, 'Remove').tap()
+  await button(page, 'Delete').tap()
   await draw(page, [2, 0.3], [2, 1.3])
   await draw(page, [2, 3.7], [2, 2.7])
   await button(page, 'Square').tap()
@@ -232,13 +232,13 @@ test('a fix is tried with the first press, the board and what it would change in
   await button(page, 'Done').tap()
   await expect(page.getByTestId('difference')).toContainText('Crossings that don’t nest: 0 before, 2 now')
   await tap(page, [-0.3, 2])
-  const fix = button(page, 'Lift the rule of goose-bottom').first()
+  const fix = button(page, /^Press the other way: Flying goose \(columns 2 and 3, 4th row\)$/).first()
   await fix.tap()
-  await expect(page.locator('.outcome', { hasText: 'Press it to take it.' })).toBeInViewport({ ratio: 1 })
+  await expect(page.locator('.outcome', { hasText: 'Click again to use it.' })).toBeInViewport({ ratio: 1 })
   await expect(board(page)).toBeInViewport({ ratio: 1 })
-  await expect(page.getByTestId('sum')).toContainText('clash')
+  await expect(page.getByTestId('sum')).toContainText('nest')
   await fix.tap()
-  await expect(page.getByTestId('sum')).toContainText('All 6 meetings of seams nest.')
+  await expect(page.getByTestId('sum')).toContainText('All 6 seam crossings nest.')
 })
 
 test('the page itself never scrolls away under the hand, however much is unfolded', async ({ page }) => {

@@ -55,12 +55,12 @@ test('a sheet that is left ends its workers', BOTH_ENGINES, async ({ page }) => 
     await openSheet(page, sheet)
     await expect.poll(async () => (await jobs(page)).filter((one) => one === job).length).toBeGreaterThan(asked)
   }
-  await openSheet(page, 'Findings')
+  await openSheet(page, 'Seam check')
   await expect.poll(() => alive(page)).toBe(before)
 })
 
 test('turns that repair a layout are tried in a worker, and said to be under way until they are there', async ({ page }) => {
-  await openSheet(page, 'Findings')
+  await openSheet(page, 'Seam check')
   const { x, y } = await pixels(page, [1.5, 3.5])
   await page.mouse.click(x, y)
   await button(page, 'Turn').click()

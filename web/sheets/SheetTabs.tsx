@@ -37,7 +37,7 @@ const SHEETS: readonly SheetTab[] = [
   { sheet: 'block', name: () => t('Block'), icon: <path d="M4 4h16v16H4zM4 4l16 16M20 4L4 20" />, panels: [BlockSettings, TurnWholeBlock] },
   {
     sheet: 'findings',
-    name: () => t('Findings'),
+    name: () => t('Seam check'),
     icon: <path d="M3 7c1.6-3.2 5.4-3.2 7 0c-1.6 3.2-5.4 3.2-7 0M6.5 13.5l3.5 6H3zM13.5 7H21M13.5 17H21" />,
     panels: [SeamCheck, SewnComparison],
   },

@@ -21,21 +21,20 @@ import { BorderFields } from './BorderFields.tsx'
 import { MeasureSelect } from './MeasureSelect.tsx'
 
 const ORDER_NAMES: Readonly<Record<Order, string>> = {
-  auto: label('as nests best'),
+  auto: label('best for nesting'),
   rows: label('rows'),
   columns: label('columns'),
   sections: label('sections'),
 }
 
-const cellCountProblem = (text: string): string | null => (isCount(text, 100) ? null : t('Give a whole number of cells from 1 to 100.'))
+const cellCountProblem = (text: string): string | null => (isCount(text, 100) ? null : t('Enter a whole number from 1 to 100.'))
 
 export function BlockSettings() {
   const block = useStore(({ history }) => history.block)
   const { unit } = block.measure
   return (
     <section aria-labelledby="settings-title">
-      <h2 id="settings-title">{t('Measures')}</h2>
-      <BlockSize />
+      <h2 id="settings-title">{t('Block settings')}</h2>
       <div className="pairs">
         <EntryField
           label={t('Columns')}
@@ -50,8 +49,8 @@ export function BlockSettings() {
           onCommit={(text) => edit(setGrid({ rows: Number(text) }))}
         />
         <EntryField
-          label={t('Cell, finished ({unit})', { unit })}
-          value={sayExact(cellOf(block), unit)}
+          label={t('Grid square, finished ({unit})', { unit })}
+          value={length(block.grid.cell)}
           validate={lengthProblem}
           onCommit={(text) => edit(setGrid({ cell: lengthForFile(text) }))}
         />
@@ -61,15 +60,21 @@ export function BlockSettings() {
           validate={lengthProblem}
           onCommit={(text) => edit(setSeam(lengthForFile(text)))}
         />
-        <MeasureSelect />
+        <label>
+          {t('Inches or centimetres')}
+          <select value={unit} onChange={(event) => edit(setMeasure({ unit: event.target.value as 'in' | 'cm' }))}>
+            <option value="in">{t('inches')}</option>
+            <option value="cm">{t('centimetres')}</option>
+          </select>
+        </label>
         <EntryField
-          label={t('Usable cloth width ({unit})', { unit })}
-          value={sayExact(usableWidthOf(block), unit)}
+          label={t('Usable width of fabric ({unit})', { unit })}
+          value={length(block.cloth?.usableWidth ?? toNumber(usableWidthOf(block)))}
           validate={lengthProblem}
           onCommit={(text) => edit(setUsableWidth(lengthForFile(text)))}
         />
         <label>
-          {t('Join by')}
+          {t('Sewing order')}
           <select value={block.order ?? 'auto'} onChange={(event) => edit(setOrder(event.target.value as Order))}>
             {ORDERS.map((order) => (
               <option key={order} value={order}>
@@ -81,7 +86,7 @@ export function BlockSettings() {
       </div>
       <label className="tick">
         <input type="checkbox" checked={block.pressAlike === true} onChange={(event) => edit(setPressAlike(event.target.checked))} />
-        {t('Press alike units alike')}
+        {t('Press matching units the same way')}
       </label>
       <BorderFields block={block} />
     </section>

@@ -16,19 +16,19 @@ export function BorderFields({ block }: { readonly block: Block }) {
         // biome-ignore lint/suspicious/noArrayIndexKey: a border is its place, counted from the block outward
         <div className="pairs" key={index}>
           <EntryField
-            label={t('Border {n}, finished ({unit})', { n: index + 1, unit })}
-            value={sayExact(lengthOf(border.finishedWidth), unit)}
+            label={t('Border {n}, finished width ({unit})', { n: index + 1, unit })}
+            value={length(border.finishedWidth)}
             validate={lengthProblem}
             onCommit={(text) => edit(withChange(borders, index, { finishedWidth: lengthForFile(text) }))}
           />
           <label>
-            {t('Its fabric')}
+            {t('Fabric of border {n}', { n: index + 1 })}
             <select value={border.fabric} onChange={(event) => edit(withChange(borders, index, { fabric: event.target.value }))}>
               <FabricOptions fabrics={block.fabrics} />
             </select>
           </label>
           <label>
-            {t('Its corner squares')}
+            {t('Corner squares of border {n}', { n: index + 1 })}
             <select value={border.corner ?? ''} onChange={(event) => edit(withCorner(borders, index, event.target.value))}>
               <option value="">{t('none')}</option>
               <FabricOptions fabrics={block.fabrics} />
@@ -46,7 +46,7 @@ export function BorderFields({ block }: { readonly block: Block }) {
         </button>
         {borders.length > 0 && (
           <button type="button" onClick={() => edit(setBorders(borders.slice(0, -1)))}>
-            {t('Remove the outer border')}
+            {t('Delete the outer border')}
           </button>
         )}
       </div>

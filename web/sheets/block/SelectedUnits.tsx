@@ -1,4 +1,4 @@
-/** The selected units: buttons to turn, mirror, copy and remove them, their method, their fabrics and how they are pressed. */
+/** The selected units: buttons to turn, flip, duplicate and delete them, their method, their fabrics and how they are pressed. */
 import { lazy } from 'react'
 import {
   type Block,
@@ -33,16 +33,16 @@ export function SelectedUnits() {
   const alike = units.every(({ kind }) => kind === first.kind)
   return (
     <section aria-labelledby="chosen-title" className="chosen">
-      <h2 id="chosen-title">{units.length === 1 ? `${t(KIND_NAMES[first.kind])} (${first.id})` : tn(units.length, 'one unit', '{n} units')}</h2>
+      <h2 id="chosen-title">{units.length === 1 ? t(KIND_NAMES[first.kind]) : tn(units.length, '1 unit selected', '{n} units selected')}</h2>
       <div className="buttons">
         <button type="button" onClick={turnSelection}>
-          {t('Turn')}
+          {t('Turn 90°')}
         </button>
         <button type="button" onClick={halfTurnSelection}>
-          {t('Turn half round')}
+          {t('Turn 180°')}
         </button>
         <button type="button" onClick={mirrorSelection}>
-          {t('Mirror')}
+          {t('Flip')}
         </button>
         <button type="button" onClick={duplicateSelection}>
           {t('Duplicate')}
@@ -55,15 +55,15 @@ export function SelectedUnits() {
             void import('../../controls/focus.ts').then(({ focusPart }) => focusPart('board'))
           }}
         >
-          {t('Remove')}
+          {t('Delete')}
         </button>
         <button type="button" onClick={() => chooseAlike(block, first)}>
-          {t('Choose all alike')}
+          {t('Select all like this')}
         </button>
       </div>
       {alike && KIND_FACTS[first.kind].methods.length > 1 && (
         <label>
-          {t('Made by')}
+          {t('Method')}
           <select value={methodOf(first)} onChange={(event) => edit(setMethod(ids, event.target.value as Method))}>
             <MethodOptions kind={first.kind} />
           </select>
@@ -96,7 +96,7 @@ function Pressing({ units, ids }: { readonly units: readonly Unit[]; readonly id
           checked={units.every(({ pressFree }) => pressFree === true)}
           onChange={(event) => edit(setPressFree(ids, event.target.checked))}
         />
-        {t('Lift the method’s pressing rule')}
+        {t('Press this unit my way')}
       </label>
       <label className="tick">
         <input
@@ -104,7 +104,7 @@ function Pressing({ units, ids }: { readonly units: readonly Unit[]; readonly id
           checked={units.every(({ open }) => open === true)}
           onChange={(event) => edit(setPressedOpen(ids, event.target.checked))}
         />
-        {t('Press its own seams open')}
+        {t('Press the seams inside it open')}
       </label>
     </>
   )
@@ -113,5 +113,5 @@ function Pressing({ units, ids }: { readonly units: readonly Unit[]; readonly id
 function chooseAlike(block: Block, unit: Unit): void {
   const picture = pictureOf(unit)
   const selected = block.units.filter((other) => other.kind === unit.kind && pictureOf(other) === picture).map(({ id }) => id)
-  setView({ selected, patch: null, notice: tn(selected.length, 'No other unit is like it.', '{n} units are alike, and chosen.') })
+  setView({ selected, patch: null, notice: tn(selected.length, 'No other unit matches it.', '{n} matching units selected.') })
 }

@@ -8,10 +8,10 @@ export function TurnWholeBlock() {
       <h2 id="whole-title">{t('The whole block')}</h2>
       <div className="buttons">
         <button type="button" onClick={turnWholeBlock}>
-          {t('Turn the block a quarter')}
+          {t('Turn the block 90°')}
         </button>
         <button type="button" onClick={mirrorWholeBlock}>
-          {t('Mirror the block')}
+          {t('Flip the block')}
         </button>
       </div>
     </section>

@@ -11,12 +11,12 @@ export function BookletAppendix({ booklet, block }: { readonly booklet: Booklet;
   return (
     <>
       <OrphanedWords orphans={booklet.orphans} />
-      <Foldout title={t('Which seam where, and a rehearsal')}>
+      <Foldout title={t('About your seam allowance')}>
         <Sentences sentences={[...seamAdvice, ...allowanceTest.sentences]} />
         {allowanceTest.rows.length > 0 && <RehearsalTable rows={allowanceTest.rows} unit={unit} />}
       </Foldout>
       {templates.length > 0 && (
-        <Foldout title={tn(templates.length, 'One template', '{n} templates')}>
+        <Foldout title={tn(templates.length, '1 template', '{n} templates')}>
           {templates.map(({ key, name, sentences, drawing }) => (
             <div key={key} className="template">
               <h4>{name}</h4>
@@ -26,7 +26,7 @@ export function BookletAppendix({ booklet, block }: { readonly booklet: Booklet;
           ))}
         </Foldout>
       )}
-      <Foldout title={t('Take care')}>
+      <Foldout title={t('Work safely')}>
         {cautions.map(({ about, title, sentences }) => (
           <div key={about}>
             <h4>{title}</h4>
@@ -42,17 +42,17 @@ export function BookletAppendix({ booklet, block }: { readonly booklet: Booklet;
 function OrphanedWords({ orphans }: { readonly orphans: Booklet['orphans'] }) {
   if (orphans.length === 0) return null
   return (
-    <section className="part orphans" lang={currentLanguage()} aria-label={t('Words whose step is gone')}>
-      <h3>{t('Words whose step is gone')}</h3>
-      <p className="hint">{t('The block no longer has the steps that these belong to. They stay in its file, and come back with the step.')}</p>
+    <section className="part orphans" lang={currentLanguage()} aria-label={t('Text from steps that are gone')}>
+      <h3>{t('Text from steps that are gone')}</h3>
+      <p className="hint">{t('The block no longer has these steps. Your text stays in the file and comes back when the step does.')}</p>
       <ul>
         {orphans.map(({ key, words, note, photograph }) => (
           <li key={key}>
             {words !== undefined && <p>{words}</p>}
             {note !== undefined && <p className="note">{note}</p>}
-            {photograph !== undefined && <img className="photograph" src={photograph} alt={t('Your photograph of a step that is gone')} />}
+            {photograph !== undefined && <img className="photograph" src={photograph} alt={t('Your photo of a step that is gone')} />}
             <button type="button" onClick={() => edit(dropStepWords(key))}>
-              {t('Throw away')}
+              {t('Delete')}
             </button>
           </li>
         ))}

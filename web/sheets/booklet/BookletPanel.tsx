@@ -22,7 +22,7 @@ export function BookletPanel() {
       <h2 id="booklet-title">{t('Booklet')}</h2>
       <TitleFields block={block} />
       {trouble !== null && <p className="trouble">{trouble}</p>}
-      {booklet === null && trouble === null && <p className="hint">{t('The steps are being written…')}</p>}
+      {booklet === null && trouble === null && <p className="hint">{t('Writing the steps…')}</p>}
       {booklet !== null && (
         // The program writes its steps in English; the page around them is in the maker's language.
         <div className={outdated ? 'outdated' : ''} lang="en">

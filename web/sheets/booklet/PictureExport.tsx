@@ -10,13 +10,13 @@ import { svgToPng } from './svgToPng.ts'
 type PictureView = View | 'layers'
 
 const VIEW_NAMES: Readonly<Record<PictureView, string>> = {
-  cloth: label('in cloth'),
-  value: label('in greys'),
-  outline: label('in outlines'),
-  wrong: label('from the wrong side'),
-  seams: label('with its seams numbered'),
-  quilting: label('with its quilting line'),
-  layers: label('with its layers of cloth'),
+  cloth: label('in fabric'),
+  value: label('values in grey'),
+  outline: label('outlines only'),
+  wrong: label('wrong side'),
+  seams: label('with seam numbers'),
+  quilting: label('with the quilting line'),
+  layers: label('with the number of layers'),
 }
 
 export function PictureExport({ block }: { readonly block: Block }) {
@@ -34,9 +34,9 @@ export function PictureExport({ block }: { readonly block: Block }) {
   }
   return (
     <>
-      <h3>{t('A picture to scale')}</h3>
+      <h3>{t('Picture to scale')}</h3>
       <label className="view">
-        {t('The block')}
+        {t('Show the block')}
         <select value={view} onChange={(event) => setChosen(event.target.value as PictureView)}>
           {views.map((one) => (
             <option key={one} value={one}>
@@ -61,6 +61,6 @@ async function savePng(name: string, svg: string): Promise<void> {
   try {
     download(`${name}.png`, await svgToPng(svg), 'image/png')
   } catch {
-    setView({ notice: t('This browser could not paint the picture; save it as SVG instead.') })
+    setView({ notice: t('Your browser can’t make the PNG. Save the picture as SVG instead.') })
   }
 }

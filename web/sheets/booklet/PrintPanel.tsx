@@ -11,10 +11,10 @@ import { usePrinting } from './usePrinting.ts'
 import './printPanel.css'
 
 const PAGE_NAMES: Readonly<Record<SinglePage, string>> = {
-  cutlist: label('Cut list'),
-  chart: label('Size chart'),
-  colouring: label('Colouring page'),
-  templates: label('Templates'),
+  cutlist: label('Save cut list as PDF'),
+  chart: label('Save size chart as PDF'),
+  colouring: label('Save colouring page as PDF'),
+  templates: label('Save templates as PDF'),
 }
 
 /** Remembers the paper that the maker chose last. */
@@ -33,7 +33,7 @@ export function PrintPanel() {
   const printButton = useRef<HTMLButtonElement>(null)
   return (
     <section aria-labelledby="prints-title" className="prints">
-      <h2 id="prints-title">{t('Print')}</h2>
+      <h2 id="prints-title">{t('Save and print')}</h2>
       <fieldset>
         <legend>{t('Paper')}</legend>
         {PAPERS.map((one) => (
@@ -53,14 +53,14 @@ export function PrintPanel() {
       </fieldset>
       <div className="buttons">
         <button ref={printButton} type="button" className="main" aria-disabled={busy} onClick={() => print(null)}>
-          {t('Print the booklet')}
+          {t('Save booklet as PDF')}
         </button>
       </div>
-      <p className="hint">{t('A PDF with the block file inside: open it here again like any block file. Print it at 100 %, “actual size”.')}</p>
+      <p className="hint">{t('The PDF holds your block too, so you can open it here again. Print it at 100 %, “actual size”.')}</p>
       {progress !== null && (
         <div className="progress">
           <label>
-            {t('The pages are being made…')}
+            {t('Making the pages…')}
             <progress value={progress.done} max={progress.of} />
           </label>
           <button

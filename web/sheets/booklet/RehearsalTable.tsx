@@ -13,16 +13,16 @@ export function RehearsalTable({ rows, unit }: Props) {
     <table className="rehearsal">
       <caption lang={currentLanguage()}>
         {unit === 'in'
-          ? t('If every allowance is off by 1/32 in; all sizes in inches')
-          : t('If every allowance is off by 0.1 cm; all sizes in centimetres')}
+          ? t('If every seam is 1/32 in too wide or too narrow (sizes in inches)')
+          : t('If every seam is 0.1 cm too wide or too narrow (sizes in centimetres)')}
       </caption>
       <thead lang={currentLanguage()}>
         <tr>
           <th scope="col">{t('Piece')}</th>
           <th scope="col">{t('Seams')}</th>
           <th scope="col">{t('Planned')}</th>
-          <th scope="col">{t('Too wide')}</th>
-          <th scope="col">{t('Too narrow')}</th>
+          <th scope="col">{t('Seams too wide')}</th>
+          <th scope="col">{t('Seams too narrow')}</th>
         </tr>
       </thead>
       <tbody>

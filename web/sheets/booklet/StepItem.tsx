@@ -45,7 +45,7 @@ export function StepItem({ step, number, block, unit }: Props) {
       <StepWords step={step} number={number} editing={editingWords} />
       {editingNote ? (
         <WordsField
-          label={t('Note on step {number}', { number })}
+          label={t('Note for step {number}', { number })}
           multiline
           autoFocus
           value={note ?? ''}
@@ -54,30 +54,30 @@ export function StepItem({ step, number, block, unit }: Props) {
       ) : (
         note !== undefined && <p className="note">{note}</p>
       )}
-      {photograph !== undefined && <img className="photograph" src={photograph} alt={t('Your photograph of step {number}', { number })} />}
+      {photograph !== undefined && <img className="photograph" src={photograph} alt={t('Your photo of step {number}', { number })} />}
       <div className="buttons" lang={currentLanguage()}>
         <button
           type="button"
-          aria-label={editingWords ? t('Done with the words of step {number}', { number }) : t('Change the words of step {number}', { number })}
+          aria-label={editingWords ? t('Done editing the text of step {number}', { number }) : t('Edit text of step {number}', { number })}
           onClick={() => setEditingWords(!editingWords)}
         >
-          {editingWords ? t('Done') : t('Change the words')}
+          {editingWords ? t('Done') : t('Edit text')}
         </button>
         <button type="button" aria-label={noteLabel(editingNote, note, number)} onClick={() => setEditingNote(!editingNote)}>
-          {editingNote ? t('Done') : note === undefined ? t('Add a note') : t('Change the note')}
+          {editingNote ? t('Done') : note === undefined ? t('Add note') : t('Edit note')}
         </button>
         <StepPhotograph stepKey={key} number={number} exists={photograph !== undefined} />
         {/* Last, because leaving the words field makes it appear: no other button may move from under the pointer. */}
         {edited !== undefined && (
           <button
             type="button"
-            aria-label={t('Put step {number} back to the program’s words', { number })}
+            aria-label={t('Restore original text of step {number}', { number })}
             onClick={() => {
               setEditingWords(false)
               edit(restoreStep(key))
             }}
           >
-            {t('Put back the program’s words')}
+            {t('Restore original text')}
           </button>
         )}
       </div>
@@ -94,7 +94,7 @@ function StepWords({ step, number, editing }: { readonly step: Step; readonly nu
       {edited?.stale === true && <OutdatedWords stepKey={key} program={program} />}
       {editing ? (
         <WordsField
-          label={t('Words of step {number}', { number })}
+          label={t('Text of step {number}', { number })}
           hideLabel
           multiline
           autoFocus
@@ -117,23 +117,23 @@ function StepWords({ step, number, editing }: { readonly step: Step; readonly nu
 }
 
 function noteLabel(editing: boolean, note: string | undefined, number: number): string {
-  if (editing) return t('Done with the note on step {number}', { number })
-  return note === undefined ? t('Add a note to step {number}', { number }) : t('Change the note on step {number}', { number })
+  if (editing) return t('Done editing the note for step {number}', { number })
+  return note === undefined ? t('Add note to step {number}', { number }) : t('Edit note for step {number}', { number })
 }
 
 /** The maker's words were written for an earlier state of the block. They stay, marked, until the maker decides. */
 function OutdatedWords({ stepKey, program }: { readonly stepKey: string; readonly program: string }) {
   return (
     <div className="stale">
-      <p lang={currentLanguage()}>{t('The block has moved on since you wrote these words.')}</p>
+      <p lang={currentLanguage()}>{t('The block has changed since you wrote this.')}</p>
       <details>
-        <summary lang={currentLanguage()}>{t('What the program says now')}</summary>
+        <summary lang={currentLanguage()}>{t('New original text')}</summary>
         {program.split('\n').map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
       </details>
       <button type="button" lang={currentLanguage()} onClick={() => edit(keepStepWords(stepKey, program))}>
-        {t('Mine still hold')}
+        {t('Keep my text')}
       </button>
     </div>
   )

@@ -10,19 +10,15 @@ export function StepPhotograph({ stepKey, number, exists }: { readonly stepKey: 
     <>
       <FileButton
         accept="image/*"
-        inputLabel={t('Photograph for step {number}', { number })}
-        buttonLabel={exists ? t('Change the photograph of step {number}', { number }) : t('Add a photograph to step {number}', { number })}
+        inputLabel={t('Photo for step {number}', { number })}
+        buttonLabel={exists ? t('Change photo of step {number}', { number }) : t('Add photo to step {number}', { number })}
         onPick={([file]) => void addPhotograph(stepKey, file)}
       >
-        {exists ? t('Change the photograph') : t('Add a photograph')}
+        {exists ? t('Change photo') : t('Add photo')}
       </FileButton>
       {exists && (
-        <button
-          type="button"
-          aria-label={t('Take away the photograph of step {number}', { number })}
-          onClick={() => edit(setStepPhotograph(stepKey, null))}
-        >
-          {t('Take it away')}
+        <button type="button" aria-label={t('Delete photo of step {number}', { number })} onClick={() => edit(setStepPhotograph(stepKey, null))}>
+          {t('Delete photo')}
         </button>
       )}
     </>

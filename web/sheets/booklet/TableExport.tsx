@@ -5,9 +5,9 @@ import { download, fileName } from '../../keeping/download.ts'
 import { label, t } from '../../words/words.ts'
 
 const TABLES = {
-  pieces: { name: label('Cut pieces'), csv: cutListCsv },
-  units: { name: label('Units'), csv: unitsCsv },
-  cloth: { name: label('Cloth to buy'), csv: clothCsv },
+  pieces: { name: label('Save cut list as CSV'), csv: cutListCsv },
+  units: { name: label('Save list of units as CSV'), csv: unitsCsv },
+  cloth: { name: label('Save shopping list as CSV'), csv: clothCsv },
 } as const
 
 export function TableExport({ block }: { readonly block: Block }) {
@@ -15,7 +15,7 @@ export function TableExport({ block }: { readonly block: Block }) {
   if (report === null) return null
   return (
     <>
-      <h3>{t('Tables as CSV')}</h3>
+      <h3>{t('Tables for a spreadsheet')}</h3>
       <div className="buttons">
         {Object.entries(TABLES).map(([table, { name, csv }]) => (
           <button key={table} type="button" onClick={() => download(`${fileName(block.name)}-${table}.csv`, csv(report, block), 'text/csv')}>

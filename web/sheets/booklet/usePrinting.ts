@@ -33,14 +33,14 @@ export function usePrinting(): Printer {
     try {
       const bytes = await printing.bytes
       if (bytes === null) {
-        setView({ notice: t('Printing was taken back; nothing was saved.') })
+        setView({ notice: t('Cancelled. Nothing was saved.') })
         return
       }
       download(`${fileName(block.name)}-${page ?? 'booklet'}.pdf`, bytes, 'application/pdf')
       setView({ notice: t('The pages are saved as a PDF.') })
     } catch (error) {
       setView({
-        notice: t('The pages could not be made ({why}); nothing was saved.', { why: error instanceof Error ? error.message : String(error) }),
+        notice: t('The PDF couldn’t be made: {why}. Nothing was saved.', { why: error instanceof Error ? error.message : String(error) }),
       })
     } finally {
       setProgress(null)

@@ -41,12 +41,12 @@ export function worstVerdict({ problems, meetings, joins }: Findings): Verdict {
 }
 
 export function summaryText({ meetings, joins, problems, patches }: Findings): string {
-  if (patches.length === 0) return t('Nothing is laid yet: drag a unit onto the board.')
-  if (joins.length === 0 && problems.length > 0) return t('Not sewn yet: mend the layout first.')
+  if (patches.length === 0) return t('Your grid is empty: drag a unit onto it.')
+  if (joins.length === 0 && problems.length > 0) return t('Not ready to sew yet: fix the layout first.')
   const count = (verdict: Verdict): number => meetings.filter((meeting) => meeting.verdict === verdict).length
   const [clashes, nests] = [count('clashes'), count('nests')]
-  if (clashes === 1 && nests === 0) return t('The one meeting of seams clashes.')
-  if (clashes > 0) return tn(clashes, '{n} of {all} meetings clashes.', '{n} of {all} meetings clash.', { all: clashes + nests })
-  if (nests === 0) return t('No seams have to nest.')
-  return nests === 2 ? t('Both meetings of seams nest.') : tn(nests, 'The one meeting of seams nests.', 'All {n} meetings of seams nest.')
+  if (clashes === 1 && nests === 0) return t('The one seam crossing doesn’t nest.')
+  if (clashes > 0) return tn(clashes, '{n} of {all} crossings doesn’t nest.', '{n} of {all} crossings don’t nest.', { all: clashes + nests })
+  if (nests === 0) return t('No seams need to nest.')
+  return nests === 2 ? t('Both seam crossings nest.') : tn(nests, 'The one seam crossing nests.', 'All {n} seam crossings nest.')
 }

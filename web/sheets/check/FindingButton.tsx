@@ -1,8 +1,9 @@
 /** The button of one finding: pointing at it, or focusing it, shows its place on the board. A press on a mark of the board comes back to it. */
 import { type ReactNode, useEffect } from 'react'
 import type { ReportPoint } from '../../../geometry/index.ts'
-import { showBoard, setView, useStore } from '../../document/store.ts'
-import { t } from '../../words/words.ts'
+import { pointOf } from '../../document/shapes.ts'
+import { getState, showBoard, setView, useStore } from '../../document/store.ts'
+import { placeWords } from '../../document/placeWords.ts'
 
 /** `finding` names a meeting, problem or join by its index in the report, such as `meeting 3`. */
 export function FindingButton({ finding, children }: { readonly finding: string; readonly children: ReactNode }) {
@@ -39,6 +40,5 @@ export function useFocusFinding(): void {
 
 const elementId = (finding: string): string => `finding-${finding.replace(' ', '-')}`
 
-/** Where a finding lies on the board: cells from the top left corner. */
-export const positionWords = ([x, y]: ReportPoint): string => t('{x} across, {y} down', { x: rounded(x), y: rounded(y) })
-const rounded = (value: number | string): number | string => (typeof value === 'number' ? Math.round(value * 1000) / 1000 : value)
+/** Where a finding lies on the board: its column and row. */
+export const positionWords = (at: ReportPoint): string => placeWords(pointOf(at), getState().history.block.grid)

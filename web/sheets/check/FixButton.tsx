@@ -80,7 +80,7 @@ function FixPicture({ preview }: { readonly preview: Preview }) {
         drawing={drawBlockPreview(preview)}
         reach={[-border, -border, block.grid.columns + border, block.grid.rows + border]}
         margin={10}
-        label={t('The block as it would be')}
+        label={t('The block with this fix')}
       />
     </LazyPanel>
   )
@@ -94,15 +94,15 @@ function isBoardInView(): boolean {
 }
 
 function outcomeWords({ clashes: [before, after], pressed, units, sewn }: Preview): string {
-  if (!sewn[1]) return t('On the board: less is empty, double or beyond the grid. Press it to take it.')
-  const clash = after === 0 ? t('nothing clashes then') : tn(after, 'one clash is left then', '{n} clashes are left then')
-  if (!sewn[0]) return t('On the board: it can be sewn then; {clash}. Press it to take it.', { clash })
+  if (!sewn[1]) return t('Shown on the board: fewer gaps and overlaps. Click again to use it.')
+  const clash = after === 0 ? t('everything nests') : tn(after, '1 crossing doesn’t nest', '{n} crossings don’t nest')
+  if (!sewn[0]) return t('Shown on the board: it can be sewn, and {clash}. Click again to use it.', { clash })
   const changes = [
-    ...(units.length === 0 ? [] : [tn(units.length, 'one unit lies turned', '{n} units lie turned')]),
-    ...(pressed.length === 0 ? [] : [tn(pressed.length, 'one seam is pressed otherwise', '{n} seams are pressed otherwise')]),
+    ...(units.length === 0 ? [] : [tn(units.length, '1 unit turned', '{n} units turned')]),
+    ...(pressed.length === 0 ? [] : [tn(pressed.length, '1 seam pressed differently', '{n} seams pressed differently')]),
   ]
-  return t('On the board: {changes}; {clash} (now {before}). Press it to take it.', {
-    changes: changes.length === 0 ? t('the seams are joined otherwise') : changes.join(', '),
+  return t('Shown on the board: {changes}; {clash} (now {before}). Click again to use it.', {
+    changes: changes.length === 0 ? t('a different sewing order') : changes.join(', '),
     clash,
     before,
   })

@@ -1,5 +1,7 @@
 /** The fixes of one clash, as buttons. */
 import type { Findings, Fix } from '../../../geometry/index.ts'
+import { getState } from '../../document/store.ts'
+import { unitAndPlace } from '../../document/placeWords.ts'
 import { label, t } from '../../words/words.ts'
 import { editForFix } from './editForFix.ts'
 import { FixButton } from './FixButton.tsx'
@@ -17,14 +19,19 @@ export function Fixes({ fixes, report }: { readonly fixes: readonly Fix[]; reado
 
 function fixWords(fix: Fix, report: Findings): string {
   const number = report.joins.findIndex((join) => join.id === fix.what) + 1
-  if (fix.do === 'open') return number > 0 ? t('Press seam {number} open', { number }) : t('Press the seams of {unit} open', { unit: fix.what })
-  if (fix.do === 'order') return t(ORDERS[fix.what] ?? '{order}', { order: fix.what })
-  if (fix.do === 'turn') return t('Turn {unit}; the picture stays', { unit: fix.what })
-  return number > 0 ? t('Press seam {number} the other way', { number }) : t('Lift the rule of {unit}', { unit: fix.what })
+  if (fix.do === 'open')
+    return number > 0
+      ? t('Press seam {number} open', { number })
+      : t('Press the seams open: {unit}', { unit: unitAndPlace(getState().history.block, fix.what) })
+  if (fix.do === 'order') return t(ORDERS[fix.what] ?? '')
+  if (fix.do === 'turn') return t('Turn, looks the same: {unit}', { unit: unitAndPlace(getState().history.block, fix.what) })
+  return number > 0
+    ? t('Press seam {number} the other way', { number })
+    : t('Press the other way: {unit}', { unit: unitAndPlace(getState().history.block, fix.what) })
 }
 
 const ORDERS: Readonly<Record<string, string>> = {
-  rows: label('Join by rows'),
-  columns: label('Join by columns'),
-  sections: label('Join by sections'),
+  rows: label('Sew by rows'),
+  columns: label('Sew by columns'),
+  sections: label('Sew by sections'),
 }

@@ -5,20 +5,20 @@ import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import { PagedList } from '../../controls/PagedList.tsx'
 import { useStore } from '../../document/store.ts'
 import { MARKS } from '../../drawing/marks.ts'
-import { label, t, translate } from '../../words/words.ts'
+import { t, tn, translate } from '../../words/words.ts'
 import { VerdictMark } from './CheckSummary.tsx'
 import { FindingButton, positionWords } from './FindingButton.tsx'
 
 // Loaded when a fix is first offered.
 const Fixes = lazy(async () => ({ default: (await import('./Fixes.tsx')).Fixes }))
 
-/** How many meetings have a verdict. */
-const COUNTS: Readonly<Record<Verdict, string>> = {
-  nests: label('{count} × nests'),
-  clashes: label('{count} × clashes'),
-  open: label('{count} × open'),
-  pin: label('{count} × pin'),
-  tip: label('{count} × tip'),
+/** How many crossings have a verdict. */
+const COUNTS: Readonly<Record<Verdict, (count: number) => string>> = {
+  nests: (count) => tn(count, '1 crossing nests', '{n} crossings nest'),
+  clashes: (count) => tn(count, '1 crossing doesn’t nest', '{n} crossings don’t nest'),
+  open: (count) => tn(count, '1 crossing pressed open', '{n} crossings pressed open'),
+  pin: (count) => tn(count, '1 crossing to pin', '{n} crossings to pin'),
+  tip: (count) => tn(count, '1 point to protect', '{n} points to protect'),
 }
 
 export function MeetingList({ verdict, report }: { readonly verdict: Verdict; readonly report: Findings }) {
@@ -36,7 +36,7 @@ export function MeetingList({ verdict, report }: { readonly verdict: Verdict; re
     <details open={open || wanted >= 0} className="verdict" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
         <VerdictMark verdict={verdict} />
-        {t(COUNTS[verdict], { count: meetings.length })}
+        {COUNTS[verdict](meetings.length)}
       </summary>
       <p>{t(MARKS[verdict].sentence)}</p>
       {(open || wanted >= 0) && (
@@ -66,7 +66,7 @@ function MeetingItem({ meeting, report, finding, pointed }: ItemProps) {
   return (
     <li className={pointed ? 'pointed' : ''}>
       <FindingButton finding={finding}>
-        {t('Seams {some} and {last}, across seam {join}', {
+        {t('Seams {some} and {last}, at seam {join}', {
           some: seams.slice(0, -1).join(', '),
           last: seams.at(-1) ?? '',
           join: seamNumber(report, meeting.join),
@@ -105,10 +105,9 @@ function seamReason({ joins }: Findings, number: number): string {
 }
 
 function layerWords({ now, nested, fanned }: NonNullable<Meeting['layers']>): string {
-  if (fanned !== undefined) return t('{now} layers lie here; fanned round the point there are {fanned}.', { now, fanned })
-  if (nested === undefined) return t('{now} layers lie here.', { now })
-  const less = now - nested
-  return less > 0
-    ? t('{now} layers lie here; nested there would be {nested}, {less} fewer.', { now, nested, less })
-    : t('{now} layers lie here, and no fewer if it nested.', { now })
+  if (fanned !== undefined) return t('{now} layers here; {fanned} if you fan the seams around the point.', { now, fanned })
+  if (nested === undefined) return t('{now} layers here.', { now })
+  return now > nested
+    ? t('{now} layers here; {nested} if it nested.', { now, nested })
+    : t('{now} layers here, and just as many if it nested.', { now })
 }

@@ -40,7 +40,7 @@ export function ProblemList({ report }: { readonly report: Findings }) {
 /** A square on point with a bar: it cannot be sewn like this. A ring: good to know. */
 function ProblemMark({ error }: { readonly error: boolean }) {
   return (
-    <svg viewBox="-9 -9 18 18" width="16" height="16" role="img" aria-label={error ? t('To mend:') : t('To know:')}>
+    <svg viewBox="-9 -9 18 18" width="16" height="16" role="img" aria-label={error ? t('To fix:') : t('Good to know:')}>
       {error ? (
         <path d="M0 -8L8 0L0 8L-8 0ZM-4 -1.2H4V1.2H-4Z" fill="currentColor" fillRule="evenodd" />
       ) : (

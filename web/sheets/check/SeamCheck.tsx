@@ -26,7 +26,7 @@ export function SeamCheck() {
   useFocusFinding()
   return (
     <section aria-labelledby="findings-title" className="findings" onPointerLeave={stopPointing}>
-      <h2 id="findings-title">{t('Findings')}</h2>
+      <h2 id="findings-title">{t('Seam check')}</h2>
       {report === null ? (
         <p className="trouble">{translate(trouble)}</p>
       ) : (
@@ -58,7 +58,7 @@ function FindingLists({ report, onlyCare, setOnlyCare }: ListsProps) {
       {report.meetings.length > 0 && (
         <label className="tick">
           <input type="checkbox" checked={onlyCare} onChange={(event) => setOnlyCare(event.target.checked)} />
-          {t('Only what needs care')}
+          {t('Show problems only')}
         </label>
       )}
       {report.patches.length > 0 && report.problems.length > 0 && (
@@ -78,9 +78,9 @@ function FindingLists({ report, onlyCare, setOnlyCare }: ListsProps) {
 }
 
 const ORDERS: Readonly<Record<Findings['order'], string>> = {
-  rows: label('Order of sewing: by rows'),
-  columns: label('Order of sewing: by columns'),
-  sections: label('Order of sewing: by sections'),
+  rows: label('Sewing order: by rows'),
+  columns: label('Sewing order: by columns'),
+  sections: label('Sewing order: by sections'),
 }
 
 function SewingOrder({ report }: { readonly report: Findings }) {

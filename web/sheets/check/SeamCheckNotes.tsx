@@ -28,14 +28,13 @@ export function CrookedSeams({ report: { crooked } }: { readonly report: Finding
   const { setIn, partial, proved } = crooked
   if (setIn + partial === 0) return null
   const parts = [
-    ...(setIn > 0 ? [tn(setIn, 'one set-in seam', '{n} set-in seams')] : []),
-    ...(partial > 0 ? [tn(partial, 'one partial seam', '{n} partial seams')] : []),
+    ...(setIn > 0 ? [tn(setIn, '1 set-in seam', '{n} set-in seams')] : []),
+    ...(partial > 0 ? [tn(partial, '1 partial seam', '{n} partial seams')] : []),
   ]
   const seams = parts.length === 2 ? t('{one} and {other}', { one: parts[0] as string, other: parts[1] as string }) : (parts[0] as string)
   return (
     <p className="hint">
-      {t('This block needs {seams}.', { seams })}{' '}
-      {proved ? t('No way of joining it needs fewer.') : t('That is the fewest found; not every way was tried.')}
+      {t('This block needs {seams}.', { seams })} {proved ? t('That’s the fewest possible.') : t('That’s the fewest found.')}
     </p>
   )
 }
@@ -51,7 +50,7 @@ export function ThickestSpot({ report: { bulk } }: { readonly report: Findings }
         onPointerEnter={() => setView({ finding: 'bulk' })}
         onFocus={() => setView({ finding: 'bulk' })}
       >
-        {tn(bulk.most, 'Thickest spot: one layer of cloth', 'Thickest spot: {n} layers of cloth')}
+        {tn(bulk.most, 'Bulkiest spot: 1 layer', 'Bulkiest spot: {n} layers')}
       </button>
     </p>
   )

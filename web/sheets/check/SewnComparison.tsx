@@ -12,12 +12,12 @@ export function SewnComparison() {
   if (layout === null && block.units.length === 0) return null
   return (
     <section aria-labelledby="sewn-title">
-      <h2 id="sewn-title">{t('As it came out')}</h2>
+      <h2 id="sewn-title">{t('My block looks different')}</h2>
       {layout === null ? (
         <>
           <p className="hint">
             {t(
-              'Did it come out otherwise than you laid it? Keep this layout, then turn and swap units on the board until it looks like what you sewed.',
+              'Did your block turn out differently? Save this layout as the plan. Then turn and swap units on the board until it looks like what you sewed.',
             )}
           </p>
           <div className="buttons">
@@ -25,10 +25,10 @@ export function SewnComparison() {
               type="button"
               onClick={() => {
                 setComparedLayout(block)
-                setView({ notice: t('This layout is kept as laid. Now make the board look like what you sewed.') })
+                setView({ notice: t('Plan saved. Now make the board look like what you sewed.') })
               }}
             >
-              {t('Keep this as laid')}
+              {t('Save this as the plan')}
             </button>
           </div>
         </>

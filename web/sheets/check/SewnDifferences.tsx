@@ -22,7 +22,7 @@ export function SewnDifferences({ laid: layout }: { readonly laid: Block }) {
       </ol>
       {comparison.differences.length > 0 && (
         <details className="order">
-          <summary>{tn(comparison.differences.length, 'One place looks otherwise', '{n} places look otherwise')}</summary>
+          <summary>{tn(comparison.differences.length, 'One unit is different', '{n} units are different')}</summary>
           <ul className="moves">
             {comparison.differences.map(({ laid: id, message: difference }) => (
               <li key={id}>
@@ -34,7 +34,7 @@ export function SewnDifferences({ laid: layout }: { readonly laid: Block }) {
           </ul>
         </details>
       )}
-      {report !== null && <p className="hint">{t('As it came out: {summary}', { summary: summaryText(report) })}</p>}
+      {report !== null && <p className="hint">{t('As sewn: {summary}', { summary: summaryText(report) })}</p>}
       <div className="buttons">
         <button
           type="button"
@@ -44,7 +44,7 @@ export function SewnDifferences({ laid: layout }: { readonly laid: Block }) {
             setComparedLayout(null)
           }}
         >
-          {t('Back to the layout')}
+          {t('Go back to the plan')}
         </button>
         <button type="button" onClick={() => setComparedLayout(null)}>
           {t('Stop comparing')}
@@ -55,7 +55,7 @@ export function SewnDifferences({ laid: layout }: { readonly laid: Block }) {
 }
 
 function movesWords({ moves, proved }: ReturnType<typeof asSewn>): string {
-  if (moves.length === 0) return t('It is as it was laid.')
-  if (proved || moves.length === 1) return tn(moves.length, 'One move leads back:', '{n} moves lead back:')
-  return t('{n} moves lead back (the fewest found):', { n: moves.length })
+  if (moves.length === 0) return t('It matches the plan.')
+  if (proved || moves.length === 1) return tn(moves.length, 'One change fixes it:', '{n} changes fix it:')
+  return t('{n} changes fix it (the fewest found):', { n: moves.length })
 }

@@ -30,7 +30,7 @@ function NothingYet() {
   return (
     <section aria-labelledby="colour-title">
       <h2 id="colour-title">{t('Light and dark')}</h2>
-      <p className="hint">{t('No patch is laid yet. Lay a unit on the board: its light and dark, and other colourings of it, are shown here.')}</p>
+      <p className="hint">{t('Put a unit on the board to see its lights and darks and other colourings here.')}</p>
     </section>
   )
 }

@@ -34,7 +34,7 @@ export function ColouringCards({ page, from, setFrom, base, block, compared, set
   ]
   const toggle = (one: NumberedColouring): void => {
     if (compared.some(({ number }) => number === one.number)) setCompared(compared.filter(({ number }) => number !== one.number))
-    else if (compared.length === MOST_COMPARED) setView({ notice: t('Four can be compared at once: leave one out first.') })
+    else if (compared.length === MOST_COMPARED) setView({ notice: t('You can compare four at most. Untick one first.') })
     else setCompared([...compared, one])
   }
   const picture = { id, outlines, page, fabrics: base.fabrics }
@@ -70,20 +70,20 @@ export function ColouringCards({ page, from, setFrom, base, block, compared, set
                 aria-label={t('Compare {which}', { which: colouringName(one) })}
                 onChange={() => toggle(one)}
               />
-              {one.number === 0 ? t('as it was') : one.number}
+              {one.number === 0 ? t('now') : one.number}
             </label>
           </li>
         ))}
       </ol>
       <div className="buttons">
         <ActionButton disabled={from === 0} onClick={() => setFrom(Math.max(0, from - PAGE_SIZE))}>
-          {t('Earlier')}
+          {t('Previous page')}
         </ActionButton>
         <ActionButton disabled={from + PAGE_SIZE >= page.count} onClick={() => setFrom(from + PAGE_SIZE)}>
-          {t('Later')}
+          {t('Next page')}
         </ActionButton>
         <ActionButton disabled={compared.length < 2} onClick={() => setOpen(true)}>
-          {compared.length < 2 ? t('Compare: tick two to four') : tn(compared.length, 'Compare one', 'Compare {n}')}
+          {compared.length < 2 ? t('Tick 2 to 4 to compare') : t('Compare {n}', { n: compared.length })}
         </ActionButton>
       </div>
       {open && <CompareColourings {...picture} compared={compared} close={() => setOpen(false)} />}
@@ -92,8 +92,8 @@ export function ColouringCards({ page, from, setFrom, base, block, compared, set
 }
 
 function countWords({ count, more, slots }: ColouringPage): string {
-  if (slots.length === 0) return t('No patch may change: choose every patch, or let the background change.')
-  if (count === 0) return t('There is no other: let more fabrics in, or lift a tick.')
-  if (!more) return tn(count, 'One other colouring.', '{n} other colourings, the most symmetric first.')
-  return t('{n} other colourings, the most symmetric first; there are more.', { n: Math.min(count, MOST_COLOURINGS) })
+  if (slots.length === 0) return t('Nothing can change. Select all patches, or untick “Keep the background”.')
+  if (count === 0) return t('There are no other colourings. Add more fabrics or untick an option.')
+  if (!more) return tn(count, '1 other colouring.', '{n} other colourings, most symmetric first.')
+  return t('More than {n} other colourings, most symmetric first.', { n: Math.min(count, MOST_COLOURINGS) })
 }

@@ -26,14 +26,14 @@ export function ColouringOptions({ options, change, block, background, fabrics, 
   return (
     <>
       <label>
-        {t('What may change')}
+        {t('Change')}
         <select value={options.what} onChange={(event) => change({ what: event.target.value as Options['what'] })}>
-          <option value="points">{t('the points')}</option>
-          <option value="all">{t('every patch')}</option>
+          <option value="points">{t('the points only')}</option>
+          <option value="all">{t('all patches')}</option>
         </select>
       </label>
       <fieldset className="chips" disabled={options.sameAmounts}>
-        <legend>{t('Fabrics they may take')}</legend>
+        <legend>{t('Use these fabrics')}</legend>
         {block.fabrics.map((fabric) => (
           <button
             key={fabric.id}
@@ -46,9 +46,9 @@ export function ColouringOptions({ options, change, block, background, fabrics, 
           </button>
         ))}
       </fieldset>
-      {tick('keepBackground', backgroundName === undefined ? t('Keep the background') : t('Keep the background, {name}', { name: backgroundName }))}
-      {tick('sameAmounts', t('Only change places: as many patches of each fabric as now'))}
-      {block.units.some(({ kind }) => kind === 'goose') && tick('fewestBatches', t('Only those of the fewest batches of geese'))}
+      {tick('keepBackground', backgroundName === undefined ? t('Keep the background') : t('Keep the background ({name})', { name: backgroundName }))}
+      {tick('sameAmounts', t('Same amount of each fabric'))}
+      {block.units.some(({ kind }) => kind === 'goose') && tick('fewestBatches', t('Fewest batches only'))}
     </>
   )
 }

@@ -14,7 +14,7 @@ export function CompareColourings({ compared, close, ...picture }: Props) {
   return (
     <dialog ref={dialog} className="compare" aria-labelledby="compare-title" onClose={close}>
       <header>
-        <h2 id="compare-title">{t('Side by side')}</h2>
+        <h2 id="compare-title">{t('Compare colourings')}</h2>
         <button type="button" onClick={() => dialog.current?.close()}>
           {t('Close')}
         </button>
@@ -23,7 +23,9 @@ export function CompareColourings({ compared, close, ...picture }: Props) {
         {compared.map((one) => (
           <li key={one.number}>
             <ColouringThumbnail {...picture} colouring={one.colouring} />
-            <p>{[one.number === 0 ? t('As it was') : t('Colouring {n}', { n: one.number }), ...colouringResults(one.colouring)].join(' · ')}</p>
+            <p>
+              {[one.number === 0 ? t('On the board now') : t('Colouring {n}', { n: one.number }), ...colouringResults(one.colouring)].join(' · ')}
+            </p>
             <button
               type="button"
               onClick={() => {
@@ -31,7 +33,7 @@ export function CompareColourings({ compared, close, ...picture }: Props) {
                 dialog.current?.close()
               }}
             >
-              {t('Take this one')}
+              {t('Use this one')}
             </button>
           </li>
         ))}

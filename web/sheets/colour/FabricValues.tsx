@@ -14,11 +14,11 @@ export function FabricValues() {
       <h2 id="value-title">{t('Light and dark')}</h2>
       <Scale block={block} />
       <button type="button" aria-pressed={seen === 'value'} onClick={() => setView({ mode: seen === 'value' ? 'cloth' : 'value' })}>
-        {t('See the board in greys')}
+        {t('Show values')}
       </button>
       {found !== null && <Blurs found={found} block={block} />}
       <p className="hint">
-        {t('Lightness runs from 0, black, to 100, white (CIE L*); of a print it is the mean. Neighbours less than {n} apart blur: common practice.', {
+        {t('Values go from 0 (black) to 100 (white); a print has its average. Neighbouring fabrics less than {n} apart blend together.', {
           n: BLURS_BELOW,
         })}
       </p>
@@ -56,7 +56,9 @@ function Blurs({ found, block }: { readonly found: readonly Blur[]; readonly blo
   const named = (id: string): Fabric | undefined => block.fabrics.find((fabric) => fabric.id === id)
   return (
     <>
-      <p className="sum">{tn(found.length, 'One pair of neighbouring fabrics looks alike.', '{n} pairs of neighbouring fabrics look alike.')}</p>
+      <p className="sum">
+        {tn(found.length, '1 pair of neighbouring fabrics blends together.', '{n} pairs of neighbouring fabrics blend together.')}
+      </p>
       <ul className="blurs">
         {found.map(({ fabrics: [one, other], difference, length, lines }) => (
           <li key={`${one} ${other}`}>

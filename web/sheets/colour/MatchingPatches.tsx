@@ -16,11 +16,11 @@ export function MatchingPatches() {
   const groups = useMemo(() => (block.units.length > MOST_UNITS ? [] : matchingPatches(block)), [block])
   return (
     <section aria-labelledby="groups-title">
-      <h2 id="groups-title">{t('Alike patches together')}</h2>
+      <h2 id="groups-title">{t('Change matching patches together')}</h2>
       <p className="hint">
         {groups.length === 0
-          ? t('This block has too many patches to list; choose units on the board instead.')
-          : t('Patches that turning or mirroring the block brings to one another.')}
+          ? t('This block has too many patches to list. Select units on the board instead.')
+          : t('Each group matches when you turn or flip the block.')}
       </p>
       <ul className="groups">
         {groups.slice(0, MOST_GROUPS).map(({ patches, fabrics }) => (
@@ -29,7 +29,9 @@ export function MatchingPatches() {
           </li>
         ))}
       </ul>
-      {groups.length > MOST_GROUPS && <p className="hint">{t('{n} more groups are not listed.', { n: groups.length - MOST_GROUPS })}</p>}
+      {groups.length > MOST_GROUPS && (
+        <p className="hint">{tn(groups.length - MOST_GROUPS, '1 more group isn’t listed.', '{n} more groups aren’t listed.')}</p>
+      )}
       <ExchangeFabrics block={block} />
     </section>
   )
@@ -47,7 +49,7 @@ function Group({ block, patches, fabrics }: GroupProps) {
   const leave = (): void => setView({ pointedLines: null })
   return (
     <label onPointerEnter={point} onPointerLeave={leave} onFocus={point} onBlur={leave}>
-      {tn(patches.length, 'one patch: {names}', '{n} patches: {names}', { names })}
+      {tn(patches.length, '1 patch: {names}', '{n} patches: {names}', { names })}
       <select
         value={fabrics.length === 1 ? fabrics[0] : ''}
         onChange={(event) => {
@@ -58,10 +60,10 @@ function Group({ block, patches, fabrics }: GroupProps) {
               message('recolour-alike-patches'),
             ),
           )
-          setView({ notice: tn(patches.length, 'One patch is recoloured.', '{n} patches are recoloured.') })
+          setView({ notice: tn(patches.length, '1 patch recoloured.', '{n} patches recoloured.') })
         }}
       >
-        {fabrics.length > 1 && <option value="">{t('several fabrics')}</option>}
+        {fabrics.length > 1 && <option value="">{t('different fabrics')}</option>}
         <FabricOptions fabrics={block.fabrics} />
       </select>
     </label>
@@ -98,13 +100,13 @@ function ExchangeFabrics({ block }: { readonly block: Block }) {
   )
   return (
     <>
-      <h3>{t('Exchange two fabrics')}</h3>
+      <h3>{t('Swap two fabrics')}</h3>
       <div className="pairs">
-        {list(t('One fabric'), one, (id) => setPicked([id, other]))}
-        {list(t('The other'), other, (id) => setPicked([one, id]))}
+        {list(t('First fabric'), one, (id) => setPicked([id, other]))}
+        {list(t('Second fabric'), other, (id) => setPicked([one, id]))}
       </div>
       <button type="button" disabled={one === '' || other === '' || one === other} onClick={() => exchange(one, other)}>
-        {t('Exchange')}
+        {t('Swap')}
       </button>
     </>
   )
@@ -113,5 +115,5 @@ function ExchangeFabrics({ block }: { readonly block: Block }) {
 function exchange(one: string, other: string): void {
   edit(exchangeFabrics(one, other))
   const name = (id: string): string => getState().history.block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
-  setView({ notice: t('{name} and {other} are swapped.', { name: name(one), other: name(other) }) })
+  setView({ notice: t('{name} and {other} swapped.', { name: name(one), other: name(other) }) })
 }

@@ -22,7 +22,7 @@ export function OtherColourings() {
       <h2 id="colourings-title">{t('Other colourings')}</h2>
       {large && !isRequested ? (
         <button type="button" onClick={() => setAsked(true)}>
-          {t('Find colourings of this large block')}
+          {t('Find colourings for this large block')}
         </button>
       ) : (
         <FoundColourings />
@@ -74,10 +74,10 @@ function FoundColourings() {
           setCompared([])
         }}
       />
-      {trouble !== null && <p className="trouble">{t('No colourings were found: {trouble}.', { trouble })}</p>}
+      {trouble !== null && <p className="trouble">{t('Couldn’t find colourings: {trouble}.', { trouble })}</p>}
       {page === null && trouble === null && (
         <p className="hint" role="status">
-          {t('Colourings are being found…')}
+          {t('Finding colourings…')}
         </p>
       )}
       {page !== null && (

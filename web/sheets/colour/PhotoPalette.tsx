@@ -30,14 +30,14 @@ export function PhotoPalette() {
   }
   return (
     <section aria-labelledby="palette-title">
-      <h2 id="palette-title">{t('Colours from a photograph')}</h2>
+      <h2 id="palette-title">{t('Colours from a photo')}</h2>
       <div className="from-photo">
-        {photo !== null && <img src={photo.url} alt={t('The photograph {name}', { name: photo.name })} />}
+        {photo !== null && <img src={photo.url} alt={t('Photo {name}', { name: photo.name })} />}
         <div>
-          <FileButton accept="image/*" inputLabel={t('Photograph for a palette')} onPick={([file]) => void open(file)}>
-            {photo === null ? t('Choose a photograph') : t('Change photo')}
+          <FileButton accept="image/*" inputLabel={t('Photo to take colours from')} onPick={([file]) => void open(file)}>
+            {photo === null ? t('Select a photo') : t('Select another photo')}
           </FileButton>
-          <CountField label={t('Colours')} value={count} choices={COUNTS} onChange={setCount} />
+          <CountField label={t('Number of colours')} value={count} choices={COUNTS} onChange={setCount} />
         </div>
       </div>
       {trouble !== null && (
@@ -46,7 +46,7 @@ export function PhotoPalette() {
         </p>
       )}
       {photo !== null && palette !== null && <Palette palette={palette} />}
-      <p className="hint">{t('The photograph stays on this machine: nothing is sent anywhere.')}</p>
+      <p className="hint">{t('Your photo stays on this device.')}</p>
     </section>
   )
 }
@@ -73,29 +73,29 @@ function Palette({ palette }: { readonly palette: readonly PaletteColour[] }) {
   const taken = palette.filter(({ colour }) => !leftOut.has(colour))
   const toggle = (colour: string): void =>
     setLeftOut(new Set(leftOut.has(colour) ? [...leftOut].filter((one) => one !== colour) : [...leftOut, colour]))
-  if (palette.length === 0) return <p className="trouble">{t('There is no colour to be seen in this picture.')}</p>
+  if (palette.length === 0) return <p className="trouble">{t('No colours found. Try another photo.')}</p>
   return (
     <>
-      <ul className="palette" aria-label={t('Colours of the photograph, from light to dark')}>
+      <ul className="palette" aria-label={t('Colours of the photo, from light to dark')}>
         {palette.map(({ colour, share }) => (
           <li key={colour} style={{ flexGrow: 0.12 + share }}>
             <button
               type="button"
               aria-pressed={!leftOut.has(colour)}
-              aria-label={t('{colour}, {part} of 100 parts', { colour, part: Math.round(share * 100) })}
+              aria-label={t('{colour}, {part} % of the photo', { colour, part: Math.round(share * 100) })}
               style={{ background: colour }}
               onClick={() => toggle(colour)}
             />
           </li>
         ))}
       </ul>
-      <p className="hint">{t('Press a colour to leave it out.')}</p>
+      <p className="hint">{t('Click a colour to leave it out.')}</p>
       <div className="buttons">
         <button type="button" disabled={taken.length === 0} onClick={() => addAll(taken)}>
           {t('Add as fabrics')}
         </button>
         <button type="button" disabled={fabrics.length === 0 || taken.length === 0} onClick={() => recolour(taken)}>
-          {t('Recolour the fabrics by value')}
+          {t('Recolour my fabrics by value')}
         </button>
       </div>
     </>
@@ -108,10 +108,10 @@ function addAll(palette: readonly PaletteColour[]): void {
   const fabrics = palette.map(({ colour }, at) => {
     const id = freshId(block, 'photo', taken)
     taken.add(id)
-    return { id, name: t('Photograph {n}', { n: at + 1 }), colour }
+    return { id, name: t('Photo {n}', { n: at + 1 }), colour }
   })
   edit(addFabrics(fabrics))
-  setView({ notice: tn(fabrics.length, 'One fabric is added at the end of the list.', '{n} fabrics are added at the end of the list.') })
+  setView({ notice: tn(fabrics.length, '1 fabric added at the end of the list.', '{n} fabrics added at the end of the list.') })
 }
 
 /** Recolours the fabrics in use, or all of them if none is used yet. */
@@ -127,7 +127,7 @@ function recolour(palette: readonly PaletteColour[]): void {
   const fewer = new Set(Object.values(colours).map(({ colour }) => colour)).size < fabrics.length
   setView({
     notice: fewer
-      ? t('Recoloured, light for light and dark for dark; some fabrics share a colour now: ask for more colours.')
-      : t('Recoloured, light for light and dark for dark.'),
+      ? t('Recoloured: light stays light, dark stays dark. Some fabrics now share a colour; more colours keep them apart.')
+      : t('Recoloured: light stays light, dark stays dark.'),
   })
 }

@@ -9,13 +9,14 @@ export interface NumberedColouring {
   readonly colouring: JudgedColouring
 }
 
-export const colouringName = ({ number }: NumberedColouring): string => (number === 0 ? t('the block as it was') : t('colouring {n}', { n: number }))
+export const colouringName = ({ number }: NumberedColouring): string =>
+  number === 0 ? t('the block on the board') : t('colouring {n}', { n: number })
 
 /** How many batches and clashes it has, in a word or two each. */
 export function colouringResults({ batches, clashes }: JudgedColouring): string[] {
   return [
-    ...(batches === 0 ? [] : [tn(batches, 'one batch', '{n} batches')]),
-    ...(clashes === null ? [] : [clashes === 0 ? t('no clash') : tn(clashes, 'one clash', '{n} clashes')]),
+    ...(batches === 0 ? [] : [tn(batches, '1 batch', '{n} batches')]),
+    ...(clashes === null ? [] : [clashes === 0 ? t('all nest') : tn(clashes, '1 doesn’t nest', '{n} don’t nest')]),
   ]
 }
 
@@ -23,7 +24,7 @@ export function colouringResults({ batches, clashes }: JudgedColouring): string[
 function amountWords({ fabrics: taken }: JudgedColouring, fabrics: readonly Fabric[]): string[] {
   return fabrics.flatMap(({ id, name }) => {
     const n = taken.filter((one) => one === id).length
-    return n === 0 ? [] : [t('{n} of {name}', { n, name })]
+    return n === 0 ? [] : [t('{n} × {name}', { n, name })]
   })
 }
 
@@ -31,7 +32,7 @@ function amountWords({ fabrics: taken }: JudgedColouring, fabrics: readonly Fabr
 export function colouringLabel(one: NumberedColouring, { present }: ColouringPage, fabrics: readonly Fabric[]): string {
   const { symmetry } = one.colouring
   const kept = symmetry > 1 ? [t('kept by {n} turns and mirrors', { n: symmetry })] : []
-  const which = one.colouring === present ? t('The block as it was') : t('Take colouring {n}', { n: one.number })
+  const which = one.colouring === present ? t('On the board now') : t('Use colouring {n}', { n: one.number })
   return [which, ...amountWords(one.colouring, fabrics), ...colouringResults(one.colouring), ...kept].join(', ')
 }
 

@@ -9,11 +9,11 @@ import { addToStash } from '../../keeping/stash.ts'
 import { label, t } from '../../words/words.ts'
 
 const PIECE_SIZES = [
-  ['strip', label('precut strip, 2 1/2 in')],
+  ['strip', label('precut strip, 2 1/2 in wide')],
   ['charm', label('precut square, 5 in')],
   ['ten', label('precut square, 10 in')],
-  ['quarter', label('quarter cut of a yard, 18 by 21 in')],
-  ['odd', label('another piece')],
+  ['quarter', label('fat quarter, 18 × 21 in')],
+  ['odd', label('another size')],
 ] as const
 type PieceSize = (typeof PIECE_SIZES)[number][0]
 
@@ -29,7 +29,7 @@ export function AddToStash({ block }: { readonly block: Block }) {
   const add = (): void => {
     if (selectedFabric === undefined || !complete) return
     addToStash({ name: selectedFabric.name, unit: kind === 'odd' ? unit : 'in', size: size as [number, number], onHand: 1 })
-    setView({ notice: t('{name} is put by.', { name: displayName(selectedFabric) }) })
+    setView({ notice: t('{name} added to your stash.', { name: displayName(selectedFabric) }) })
   }
   return (
     <form
@@ -46,7 +46,7 @@ export function AddToStash({ block }: { readonly block: Block }) {
         </select>
       </label>
       <label>
-        {t('Sort')}
+        {t('Precut or size')}
         <select value={kind} onChange={(event) => setKind(event.target.value as PieceSize)}>
           {PIECE_SIZES.map(([one, name]) => (
             <option key={one} value={one}>
@@ -56,7 +56,7 @@ export function AddToStash({ block }: { readonly block: Block }) {
         </select>
       </label>
       {kind === 'odd' &&
-        [t('Across ({unit})', { unit }), t('Along ({unit})', { unit })].map((label, place) => (
+        [t('Width ({unit})', { unit }), t('Length ({unit})', { unit })].map((label, place) => (
           <label key={label}>
             {label}
             <input
@@ -68,9 +68,9 @@ export function AddToStash({ block }: { readonly block: Block }) {
           </label>
         ))}
       <button type="submit" disabled={selectedFabric === undefined || !complete}>
-        {t('Put by')}
+        {t('Add to stash')}
       </button>
-      {kind === 'odd' && !complete && <p className="hint">{t('Give both lengths, such as 12 and 7 1/2.')}</p>}
+      {kind === 'odd' && !complete && <p className="hint">{t('Enter width and length, such as 7 1/2 and 12.')}</p>}
     </form>
   )
 }

@@ -53,23 +53,22 @@ function FewerBatches({ row, block }: { readonly row: UnitRow; readonly block: B
   const computedHere = useMemo(() => (isSmall ? nearestColouring(wings, batches) : null), [isSmall, wings, batches])
   const reply = useWorker(deepClient, 'nearest', isSmall ? null : [wings, batches])
   const nearest = isSmall ? computedHere : reply?.type === 'answer' ? reply.value : null
-  if (nearest === null)
-    return isSmall || reply !== null ? null : (
-      <p className="hint">{t('A colouring that makes do with a batch less is being sought beside the page…')}</p>
-    )
-  const changed = tn(nearest.changed, 'one wing', '{n} wings')
+  if (nearest === null) return isSmall || reply !== null ? null : <p className="hint">{t('Looking for a colouring that needs fewer batches…')}</p>
+  const changed = tn(nearest.changed, '1 wing', '{n} wings')
   const take = (): void => {
     edit(colourWings(Object.fromEntries(geese.map(({ id }, place) => [id, nearest.wings[place] as Wings]))))
     setView({
-      notice: tn(batches, '{wings} changed; one batch makes these geese.', '{wings} changed; {n} batches make these geese.', { wings: changed }),
+      notice: tn(batches, '{wings} changed. One batch now makes all your geese.', '{wings} changed. {n} batches now make all your geese.', {
+        wings: changed,
+      }),
     })
   }
   return (
     <div className="buttons">
       <button type="button" onClick={take}>
-        {tn(batches, 'Make do with one batch: {wings} would change', 'Make do with {n} batches: {wings} would change', { wings: changed })}
+        {tn(batches, 'Change {wings} to need only one batch', 'Change {wings} to need only {n} batches', { wings: changed })}
       </button>
-      {!nearest.proved && <small>{t('the fewest found')}</small>}
+      {!nearest.proved && <small>{t('fewest changes found')}</small>}
     </div>
   )
 }
@@ -82,7 +81,7 @@ function StarChoices({ star, batch, block }: { readonly star: readonly string[];
   if (stars.length < 2) return null
   return (
     <>
-      <h3>{t('Stars of one batch')}</h3>
+      <h3>{t('Stars from one batch')}</h3>
       <ul className="stars">
         {stars.map((one, index) => {
           const isNow = [0, 1, 2, 3].some((turn) => name([...one.slice(turn), ...one.slice(0, turn)]) === name(now))
@@ -91,10 +90,10 @@ function StarChoices({ star, batch, block }: { readonly star: readonly string[];
               <button
                 type="button"
                 aria-pressed={isNow}
-                aria-label={t('Star {n} of {all}', { n: index + 1, all: stars.length })}
+                aria-label={t('Use star {n} of {all}', { n: index + 1, all: stars.length })}
                 onClick={() => {
                   edit(colourWings(Object.fromEntries(star.map((id, place) => [id, one[place] as Wings]))))
-                  setView({ notice: t('The star is coloured as one batch makes it.') })
+                  setView({ notice: t('Star recoloured: one batch makes its geese.') })
                 }}
               >
                 <StarPicture star={isNow ? now : one} goose={batch.goose} outward={(top.turn ?? 0) === 0} block={block} />

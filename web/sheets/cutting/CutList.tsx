@@ -20,7 +20,7 @@ const BatchStars = lazy(async () => ({ default: (await import('./BatchStars.tsx'
 const HourglassPlans = lazy(async () => ({ default: (await import('./HourglassPlans.tsx')).HourglassPlans }))
 
 const copiesProblem = (text: string): string | null =>
-  isCount(text, MOST_COPIES_CUT) ? null : t('Give a whole number from 1 to {most}.', { most: MOST_COPIES_CUT })
+  isCount(text, MOST_COPIES_CUT) ? null : t('Enter a whole number from 1 to {most}.', { most: MOST_COPIES_CUT })
 /** Always the same array, so that the request to the worker is the same from one render to the next. */
 const NO_STASH: readonly StashPiece[] = []
 
@@ -35,16 +35,16 @@ export function CutList() {
     <section aria-labelledby="cut-title" className="cutsheet">
       <div className="titled">
         <h2 id="cut-title">{t('Cut list')}</h2>
-        <EntryField label={t('Blocks to make')} value={String(copies)} validate={copiesProblem} onCommit={(text) => setCopies(Number(text))} />
+        <EntryField label={t('Number of blocks')} value={String(copies)} validate={copiesProblem} onCommit={(text) => setCopies(Number(text))} />
       </div>
-      {list === null ? <p className="hint">{t('Working it out beside the page…')}</p> : <List list={list} block={block} />}
+      {list === null ? <p className="hint">{t('Working…')}</p> : <List list={list} block={block} />}
       <LazyPanel>
         <BatchStars report={report} />
         <HourglassPlans block={block} />
       </LazyPanel>
       <p className="caution">
         {t(
-          'Take care: close the rotary cutter after every cut, cut away from yourself and keep your fingers behind the ruler’s edge; mind the hot iron and its steam; keep fingers beside the presser foot. The tools’ own instructions, and your teacher, come first.',
+          'Close the rotary cutter after every cut. Cut away from yourself, with your fingers behind the edge of the ruler. Mind the hot iron and its steam. Keep your fingers clear of the needle. Your tools’ instructions and your teacher come first.',
         )}
       </p>
     </section>
@@ -56,7 +56,7 @@ function List({ list, block }: { readonly list: Findings; readonly block: Block 
   return (
     <>
       <CutAdvice advice={list.advice} />
-      {list.cut.length === 0 && <p className="hint">{t('Lay a unit on the board to see what to cut.')}</p>}
+      {list.cut.length === 0 && <p className="hint">{t('Put a unit on the board to see what to cut.')}</p>}
       <FabricCuts report={list} block={block} />
       {batched.length > 0 && <GeeseBatches rows={batched} block={block} />}
       {list.cut.length > 0 && (
@@ -74,8 +74,4 @@ function List({ list, block }: { readonly list: Findings; readonly block: Block 
 }
 
 const copyCsv = (report: Findings, block: Block): Promise<void> =>
-  copyText(
-    cutListCsv(report, block),
-    t('The cut list is copied as CSV.'),
-    t('This browser does not let the page copy; save the list as CSV instead.'),
-  )
+  copyText(cutListCsv(report, block), t('Cut list copied as CSV.'), t('Your browser blocks copying. Save the list as CSV instead.'))

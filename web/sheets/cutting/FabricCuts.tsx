@@ -12,15 +12,15 @@ const FabricDiagram = lazy(async () => ({ default: (await import('./FabricDiagra
 /** What a square or rectangle is cut into afterwards. */
 const CUT_AGAIN = {
   none: () => '',
-  halve: () => t(', cut once corner to corner'),
-  quarter: () => t(', cut twice corner to corner'),
+  halve: () => t(', cut once from corner to corner'),
+  quarter: () => t(', cut twice from corner to corner'),
 } as const
 
 const shapeWords = ({ shape, count }: CutRow): string =>
   shape === 'square'
     ? tn(count, '{n} square', '{n} squares')
     : shape === 'polygon'
-      ? tn(count, '{n} template', '{n} templates')
+      ? tn(count, '1 template', '{n} templates')
       : shape === 'triangle'
         ? tn(count, '{n} triangle', '{n} triangles')
         : tn(count, '{n} rectangle', '{n} rectangles')
@@ -48,7 +48,7 @@ export function FabricCuts({ report, block }: { readonly report: Findings; reado
                 <li key={`${row.shape} ${row.size.join()} ${row.then} ${row.method} ${row.for.join()}`}>
                   {shapeWords(row)} {saySides(row.size, unit)}
                   {CUT_AGAIN[row.then]()}
-                  {row.fixed && <small>{t(', the first across the cloth: the print stays upright')}</small>}
+                  {row.fixed && <small>{t(', width across the fabric so the print stays upright')}</small>}
                   <small className="what"> {translateAny(cutFor(row, report))}</small>
                 </li>
               ))}

@@ -20,21 +20,21 @@ export function FabricDiagram({ yardage, name, colour, width, unit }: Props) {
   const [large, setLarge] = useState(false)
   return (
     <details className="order">
-      <summary>{tn(yardage.strips.length, 'How to cut it: one strip', 'How to cut it: {n} strips')}</summary>
+      <summary>{tn(yardage.strips.length, 'How to cut it: 1 strip', 'How to cut it: {n} strips')}</summary>
       <StripsPicture strips={yardage.strips} name={name} colour={colour} width={width} unit={unit} across={300} />
       <PieceKey strips={yardage.strips} unit={unit} />
       <p className="hint">
         {yardage.proved
-          ? t('{length} of cloth; no way of cutting strips needs less.', { length: `${sayLength(yardage.length, unit)} ${unit}` })
-          : t('{length} of cloth: the least found, and no less than {least}.', {
+          ? t('Uses {length} of fabric, the least possible.', { length: `${sayLength(yardage.length, unit)} ${unit}` })
+          : t('Uses {length} of fabric; at least {least} is needed.', {
               length: `${sayLength(yardage.length, unit)} ${unit}`,
               least: `${sayLength(yardage.atLeast ?? 0, unit)} ${unit}`,
             })}{' '}
-        {t('Make the cuts in the order of their numbers: the strip first, then across it from the left, then trim what is lower.')}
+        {t('Cut in the order of the numbers: first the strip, then across it from the left, then cut the narrower pieces down.')}
       </p>
       <div className="buttons">
         <button type="button" aria-haspopup="dialog" onClick={() => setLarge(true)}>
-          {t('Show it large')}
+          {t('Show larger')}
         </button>
       </div>
       {large && <LargeDiagram yardage={yardage} name={name} colour={colour} width={width} unit={unit} close={() => setLarge(false)} />}
@@ -49,7 +49,7 @@ function LargeDiagram({ yardage, name, colour, width, unit, close }: Props & { r
       <div className="titled">
         <h2 id="large-title">{t('Cutting {name}', { name })}</h2>
         <button type="button" onClick={() => window.print()}>
-          {t('Print')}
+          {t('Print this page')}
         </button>
         <button type="button" onClick={() => dialog.current?.close()}>
           {t('Close')}

@@ -12,7 +12,7 @@ export function GeeseBatches({ rows, block }: { readonly rows: readonly UnitRow[
         <li key={`${row.finished.join()} ${row.for.join()}`}>
           <p>{translateAny(batchMessage(row))}</p>
           {row.batchesAtLeast !== undefined && (
-            <p className="hint">{tn(row.batchesAtLeast, 'Fewer may do, but not less than one.', 'Fewer may do, but not less than {n}.')}</p>
+            <p className="hint">{tn(row.batchesAtLeast, 'At least one batch is needed.', 'At least {n} batches are needed.')}</p>
           )}
           <BatchCounts row={row} block={block} />
         </li>

@@ -15,34 +15,39 @@ function Plan({ plan, block }: { readonly plan: HourglassPlan; readonly block: B
   const pair = ([a, b]: FabricPair): string => t('{a} with {b}', { a: name(a), b: name(b) })
   return (
     <details className="order">
-      <summary>{tn(plan.runs, 'Hourglasses together: from one pair of squares', 'Hourglasses together: from {n} pairs of squares')}</summary>
+      <summary>{tn(plan.runs, 'Hourglasses made together: 1 pair of squares', 'Hourglasses made together: {n} pairs of squares')}</summary>
       <p className="hint">
-        {t('Squares {size}; trimmed to {trimmed}.', {
+        {t('Cut squares {size}. Trim the hourglasses to {trimmed}.', {
           size: saySides([plan.square, plan.square], unit),
           trimmed: saySides([plan.unfinished, plan.unfinished], unit),
         })}{' '}
-        {plan.runs < plan.alone && tn(plan.alone, 'Each look by itself would take one pair.', 'Each look by itself would take {n} pairs.')}{' '}
-        {plan.proved ? t('No fewer will do.') : t('The fewest found.')}{' '}
+        {plan.runs < plan.alone && tn(plan.alone, 'Made separately, they need 1 pair.', 'Made separately, they need {n} pairs.')}{' '}
+        {plan.proved ? t('That’s the fewest possible.') : t('That’s the fewest found.')}{' '}
         {tn(
           plan.singles,
-          'Single triangles take one square, and are sewn along the bias.',
-          'Single triangles take {n} squares, and are sewn along the bias.',
+          'Cut as single triangles, they need 1 square and are sewn on the bias.',
+          'Cut as single triangles, they need {n} squares and are sewn on the bias.',
         )}
       </p>
       <ol className="moves">
         {plan.pairs.map(({ fabrics, count }) => (
           <li key={fabrics.join()}>
-            {tn(count, 'Sew one pair of squares into two triangles: {pair}.', 'Sew {n} pairs of squares into two triangles each: {pair}.', {
-              pair: pair(fabrics),
-            })}
+            {tn(
+              count,
+              'Sew 1 pair of squares into two half-square triangles: {pair}.',
+              'Sew {n} pairs of squares into two half-square triangles each: {pair}.',
+              {
+                pair: pair(fabrics),
+              },
+            )}
           </li>
         ))}
         {plan.layings.map(({ first, second, count }) => (
           <li key={[...first, ...second].join()}>
             {tn(
               count,
-              'Lay a triangle of {first} on one of {second}, right sides together; sew both sides of the other diagonal and cut on it: two hourglasses, one the mirror image of the other.',
-              '{n} times: lay a triangle of {first} on one of {second}, right sides together; sew both sides of the other diagonal and cut on it: two hourglasses each time, one the mirror image of the other.',
+              'Lay a half-square triangle of {first} on one of {second}, right sides together. Sew on both sides of the other diagonal, then cut along it. That makes two hourglasses, one the flip of the other.',
+              '{n} times: lay a half-square triangle of {first} on one of {second}, right sides together. Sew on both sides of the other diagonal, then cut along it. Each time that makes two hourglasses, one the flip of the other.',
               { first: pair(first), second: pair(second) },
             )}
           </li>

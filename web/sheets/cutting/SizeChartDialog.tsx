@@ -24,12 +24,12 @@ import { SizeChartTable } from './SizeChartTable.tsx'
 
 const KIND_NAMES: Readonly<Record<ChartKind, string>> = {
   geese: label('Flying geese, four at a time'),
-  hst: label('Triangles, two at a time'),
-  hst4: label('Triangles, four at a time'),
-  hst8: label('Triangles, eight at a time'),
+  hst: label('Half-square triangles, two at a time'),
+  hst4: label('Half-square triangles, four at a time'),
+  hst8: label('Half-square triangles, eight at a time'),
   hourglass: label('Hourglasses, two at a time'),
   diamond: label('Squares in squares'),
-  setting: label('Triangles round blocks on point'),
+  setting: label('Setting triangles for blocks on point'),
 }
 
 /** Finished sizes that the chart begins with, in inches or centimetres. */
@@ -63,7 +63,7 @@ export function SizeChartDialog({ close }: { readonly close: () => void }) {
       </div>
       <div className="chart-fields">
         <label className="wide">
-          {t('Units')}
+          {t('Unit')}
           <select value={kind} onChange={(event) => setKind(event.target.value as ChartKind)}>
             {CHART_KINDS.map((one) => (
               <option key={one} value={one}>
@@ -73,7 +73,7 @@ export function SizeChartDialog({ close }: { readonly close: () => void }) {
           </select>
         </label>
         <label>
-          {t('Measure')}
+          {t('Inches or centimetres')}
           <select value={unit} onChange={(event) => changeUnit(event.target.value as MeasureUnit)}>
             <option value="in">{t('inches')}</option>
             <option value="cm">{t('centimetres')}</option>
@@ -86,25 +86,30 @@ export function SizeChartDialog({ close }: { readonly close: () => void }) {
           onCommit={(text) => setSeam(lengthForFile(text))}
         />
         <EntryField
-          label={t('From, finished')}
+          label={t('Finished size from')}
           value={range.from}
           validate={sizeProblem}
           onCommit={(from) => setRange({ ...range, from: lengthForFile(from) })}
         />
-        <EntryField label={t('To')} value={range.to} validate={sizeProblem} onCommit={(to) => setRange({ ...range, to: lengthForFile(to) })} />
         <EntryField
-          label={t('In steps of')}
+          label={t('Finished size to')}
+          value={range.to}
+          validate={sizeProblem}
+          onCommit={(to) => setRange({ ...range, to: lengthForFile(to) })}
+        />
+        <EntryField
+          label={t('Steps of')}
           value={range.step}
           validate={sizeProblem}
           onCommit={(step) => setRange({ ...range, step: lengthForFile(step) })}
         />
         <label className="wide">
-          {t('Cut larger, then trim')}
+          {t('Extra for trimming')}
           <select value={oversize} onChange={(event) => setOversize(Number(event.target.value))}>
-            <option value={0}>{t('no larger than needed')}</option>
+            <option value={0}>{t('none')}</option>
             {OVERSIZES[unit].map((by) => (
               <option key={by} value={by}>
-                {t('by {length}', { length: sayOneSize(by, unit) })}
+                {sayOneSize(by, unit)}
               </option>
             ))}
           </select>
@@ -127,7 +132,7 @@ function computeChart(
   const exact = (text: string): Rational => parseRational(text.trim()) ?? { n: 1n, d: 1n }
   const [from, to, step] = [exact(range.from), exact(range.to), exact(range.step)]
   const rows = Math.floor((toNumber(to) - toNumber(from)) / toNumber(step) + 1e-9) + 1
-  if (rows < 1) return t('The last size is below the first; give a larger one.')
-  if (rows > MOST_ROWS) return t('That would be {rows} rows; take larger steps.', { rows })
+  if (rows < 1) return t('The last size is smaller than the first. Enter a larger one.')
+  if (rows > MOST_ROWS) return t('That makes {rows} rows. Enter larger steps.', { rows })
   return sizeChart({ kind, unit, seam: exact(seam), from, to, step, oversize: exact(String(oversize)) })
 }

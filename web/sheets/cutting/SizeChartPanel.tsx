@@ -9,7 +9,7 @@ export function SizeChartPanel() {
   return (
     <section aria-labelledby="chart-title">
       <h2 id="chart-title">{t('Size chart')}</h2>
-      <p className="hint">{t('What to cut for a unit of any size, without a block.')}</p>
+      <p className="hint">{t('See what to cut for units of any size, without a block.')}</p>
       <div className="buttons">
         <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
           {t('Open the size chart')}

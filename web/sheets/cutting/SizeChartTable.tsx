@@ -44,12 +44,10 @@ export function SizeChartTable({ chart, name }: { readonly chart: SizeChart; rea
           </tbody>
         </table>
       </section>
-      {rounded && (
-        <p className="hint">{unit === 'in' ? t('~ the nearest 1/16 in, not the size itself') : t('~ the nearest 0.1 cm, not the size itself')}</p>
-      )}
+      {rounded && <p className="hint">{unit === 'in' ? t('~ rounded to the nearest 1/16 in') : t('~ rounded to the nearest 0.1 cm')}</p>}
       <div className="buttons">
         <button type="button" onClick={() => window.print()}>
-          {t('Print')}
+          {t('Print this chart')}
         </button>
         <button type="button" onClick={() => void copyChart(chart)}>
           {t('Copy as text')}
@@ -66,4 +64,4 @@ export function SizeChartTable({ chart, name }: { readonly chart: SizeChart; rea
 }
 
 const copyChart = (chart: SizeChart): Promise<void> =>
-  copyText(chartText(chart), t('The size chart is copied.'), t('This browser does not let the page copy; save the chart instead.'))
+  copyText(chartText(chart), t('Size chart copied.'), t('Your browser blocks copying. Save the chart instead.'))

@@ -23,21 +23,21 @@ export function Stash() {
   const answer = useWorker(deepClient, 'cloth', usable.length === 0 ? null : [block, copies, usable])
   return (
     <section aria-labelledby="stash-title">
-      <h2 id="stash-title">{t('From the stash')}</h2>
+      <h2 id="stash-title">{t('Your stash')}</h2>
       <AddToStash block={block} />
-      {all.length === 0 && <p className="hint">{t('Say what cloth is on hand, and see what it can serve and what is still to buy.')}</p>}
-      <ul className="stash" aria-label={t('On hand')}>
+      {all.length === 0 && <p className="hint">{t('Add the fabric you have. You’ll see what you can cut from it and what to buy.')}</p>}
+      <ul className="stash" aria-label={t('In your stash')}>
         {all.map((piece) => (
           <PieceOnHand key={piece.id} piece={piece} fabric={block.fabrics.find(({ name }) => name === piece.name)} />
         ))}
       </ul>
       {usable.length > 0 && (
         <>
-          {copies > 1 && <p className="hint">{tn(copies, 'For one block.', 'For {n} blocks, as many as the cut list says.')}</p>}
+          {copies > 1 && <p className="hint">{tn(copies, 'For 1 block, as in the cut list.', 'For {n} blocks, as in the cut list.')}</p>}
           {answer?.type === 'answer' ? (
             answer.value.stash.map((row) => <StashUse key={row.fabric} row={row} block={block} pieces={usable} unit={unit} />)
           ) : (
-            <p className="hint">{t('Working it out beside the page…')}</p>
+            <p className="hint">{t('Working…')}</p>
           )}
         </>
       )}
@@ -64,17 +64,17 @@ function PieceOnHand({ piece: { id, name, unit, size, onHand }, fabric }: { read
       <span className="dot" style={{ background: fabric?.colour ?? 'transparent' }} aria-hidden="true" />
       <span>
         {sides}
-        <small>{fabric === undefined ? t('{name}, not in this block', { name }) : name}</small>
+        <small>{fabric === undefined ? t('{name} (not in this block)', { name }) : name}</small>
       </span>
       <input
         type="number"
         min={0}
         max={999}
         value={onHand}
-        aria-label={t('Number on hand: {name}, {size}', { name, size: sides })}
+        aria-label={t('How many: {name}, {size}', { name, size: sides })}
         onChange={(event) => setOnHand(id, Math.max(0, Math.min(999, Math.floor(Number(event.target.value) || 0))))}
       />
-      <button type="button" aria-label={t('Take out {name}, {size}', { name, size: sides })} onClick={() => removeFromStash(id)}>
+      <button type="button" aria-label={t('Delete from your stash: {name}, {size}', { name, size: sides })} onClick={() => removeFromStash(id)}>
         ×
       </button>
     </li>

@@ -33,7 +33,7 @@ export function StashUse({ row, block, pieces, unit }: Props) {
               <small>
                 {given.length === 0
                   ? t('{size}: too small for any piece.', { size: sizeOf(id) })
-                  : t('{size}: gives {what}.', {
+                  : t('{size} gives {what}.', {
                       size: sizeOf(id),
                       what: given
                         .map(({ size: [width, height], each }) => `${each} × ${sayLength(width, unit)} × ${sayLength(height, unit)}`)
@@ -46,19 +46,19 @@ export function StashUse({ row, block, pieces, unit }: Props) {
       )}
       {row.cuts.length > 0 && (
         <details className="order">
-          <summary>{tn(row.cuts.length, 'Cut one piece of the stash', 'Cut {n} pieces of the stash')}</summary>
+          <summary>{tn(row.cuts.length, 'How to cut 1 piece from your stash', 'How to cut {n} pieces from your stash')}</summary>
           {row.cuts.map(({ id, along, strips }, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: pieces of one size are cut one after the other
             <figure key={index}>
               <figcaption className="hint">
-                {t('One of {size}, strips along {along}:', { size: sizeOf(id), along: sayOneSize(along, unit) })}
+                {t('A piece {size}, with strips along its {along} side:', { size: sizeOf(id), along: sayOneSize(along, unit) })}
               </figcaption>
               <StripsPicture strips={strips} name={name} colour={colour} width={along} unit={unit} across={220} />
             </figure>
           ))}
         </details>
       )}
-      {row.cuts.length > 0 && !row.proved && <p className="hint">{t('The least to buy that was found; less may do.')}</p>}
+      {row.cuts.length > 0 && !row.proved && <p className="hint">{t('You may manage with less.')}</p>}
     </div>
   )
 }

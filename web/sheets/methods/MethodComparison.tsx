@@ -29,17 +29,17 @@ export function MethodComparison({ unit, block, ids }: UnitProps) {
 function methodWords(choice: MethodChoice, block: Block): string {
   if (!choice.possible) return translate(choice.why)
   const { unit } = block.measure
-  const area = (square: number): string => `${square.toFixed(1)} sq ${unit}`
+  const area = (square: number): string => t('{area} sq {unit}', { area: square.toFixed(1), unit })
   return [
-    `${tn(choice.toCut, 'One piece to cut', '{n} pieces to cut')}, ${tn(choice.makes, 'one unit at once', '{n} units at once')}`,
-    t('{cloth} of cloth a unit, {lost} of it lost', {
+    `${tn(choice.toCut, 'Cut 1 piece', 'Cut {n} pieces')}, ${tn(choice.makes, 'makes 1 unit', 'makes {n} units')}`,
+    t('{cloth} of fabric for each unit, {lost} of it wasted', {
       cloth: area(choice.fabricArea / choice.makes),
       lost: area((choice.wasted - choice.saved) / choice.makes),
     }),
-    ...(choice.biasSeams > 0 ? [tn(choice.biasSeams, 'one seam on the bias', '{n} seams on the bias')] : []),
+    ...(choice.biasSeams > 0 ? [tn(choice.biasSeams, '1 seam on the bias', '{n} seams on the bias')] : []),
     ...(choice.biasEdges > 0 ? [t('outside edges on the bias')] : []),
     ...bonusWords(choice, unit),
-    choice.trimmed ? t('trimmed to size') : t('sewn as cut'),
+    choice.trimmed ? t('trimmed to size') : t('no trimming'),
   ]
     .join('; ')
     .concat('.')
@@ -47,6 +47,8 @@ function methodWords(choice: MethodChoice, block: Block): string {
 
 function bonusWords({ bonus }: PossibleChoice, unit: 'in' | 'cm'): string[] {
   return bonus.map(({ finished, count }) =>
-    tn(count, 'one bonus triangle square, {size} finished', '{n} bonus triangle squares, {size} finished', { size: sayOneSize(finished, unit) }),
+    tn(count, '1 bonus half-square triangle, {size} finished', '{n} bonus half-square triangles, {size} finished', {
+      size: sayOneSize(finished, unit),
+    }),
   )
 }

@@ -7,7 +7,7 @@ import { Trimming } from './Trimming.tsx'
 export function MethodsAndTrimming({ unit, block, ids }: UnitProps) {
   return (
     <details className="order">
-      <summary>{t('Ways to make it, and to trim it')}</summary>
+      <summary>{t('Compare methods and see how to trim')}</summary>
       <MethodComparison unit={unit} block={block} ids={ids} />
       <OversizeField unit={unit} block={block} ids={ids} />
       <Trimming unit={unit} block={block} />

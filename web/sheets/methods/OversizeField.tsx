@@ -23,15 +23,15 @@ export function OversizeField({ unit, block, ids }: UnitProps) {
   const offered = [...new Set([...OVERSIZES[measure], ...(now > 0 ? [now] : [])])].sort((a, b) => a - b)
   return (
     <label>
-      {t('Cut larger, then trim')}
+      {t('Extra for trimming')}
       <select
         value={now}
         onChange={(event) => edit(setOversize(ids, event.target.value === '0' ? null : oversizeForFile(Number(event.target.value))))}
       >
-        <option value={0}>{t('no larger than needed')}</option>
+        <option value={0}>{t('none')}</option>
         {offered.map((by) => (
           <option key={by} value={by}>
-            {t('by {length}', { length: sayOneSize(by, measure) })}
+            {sayOneSize(by, measure)}
           </option>
         ))}
       </select>

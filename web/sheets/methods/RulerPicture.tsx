@@ -8,7 +8,7 @@ export function RulerPicture({ cut: { edges, size, points, seams }, unit }: { re
   const right = edges[0] === 'right'
   const x = (fromSide: number): number => (right ? width - fromSide : fromSide)
   const stroke = Math.max(width, height) / 90
-  const label = t('The ruler: its {edge} and top edge are cut along; {size} under it.', {
+  const label = t('The ruler: cut along its {edge} and top edges; {size} stays under it.', {
     edge: right ? t('right') : t('left'),
     size: saySides(size, unit),
   })

@@ -5,7 +5,7 @@ import { readSetting, writeSetting } from '../../document/browserSettings.ts'
 import { label, t } from '../../words/words.ts'
 import { RulerPicture } from './RulerPicture.tsx'
 
-const HAND_NAMES: Readonly<Record<Hand, string>> = { right: label('right hand'), left: label('left hand') }
+const HAND_NAMES: Readonly<Record<Hand, string>> = { right: label('I’m right-handed'), left: label('I’m left-handed') }
 
 /** Remembers the hand that the maker chose last. */
 const HAND_SETTING = 'nestwright.hand'
@@ -23,7 +23,7 @@ export function Trimming({ unit, block }: { readonly unit: Unit; readonly block:
   return (
     <>
       <label>
-        {t('Trimming, with the cutter in the')}
+        {t('Trimming')}
         <select value={hand} onChange={(event) => choose(event.target.value as Hand)}>
           {HANDS.map((one) => (
             <option key={one} value={one}>
@@ -44,7 +44,7 @@ export function Trimming({ unit, block }: { readonly unit: Unit; readonly block:
       </ol>
       <p className="caution">
         {t(
-          'Close the cutter after every cut, cut away from yourself, fingers behind the ruler’s edge; its own instructions and your teacher come first.',
+          'Close the cutter after every cut. Cut away from yourself, with your fingers behind the edge of the ruler. The cutter’s instructions and your teacher come first.',
         )}
       </p>
     </>
@@ -52,27 +52,27 @@ export function Trimming({ unit, block }: { readonly unit: Unit; readonly block:
 }
 
 const POSITIONS = [
-  label('Lay it as it is'),
-  label('Turn it a quarter to the right'),
-  label('Turn it half round'),
-  label('Turn it a quarter to the left'),
+  label('Leave it as it is'),
+  label('Rotate it 90° to the right'),
+  label('Rotate it 180°'),
+  label('Rotate it 90° to the left'),
 ] as const
 
 function cutWords({ turn, edges, size, points, seams }: RulerCut, unit: 'in' | 'cm'): string {
   const say = (length: number): string => `${sayLength(length, unit)} ${unit}`
   const edge = edges[0] === 'right' ? t('right') : t('left')
   const slanting = [...new Set(seams.filter(({ angle }) => angle % 90 > 1e-9).map(({ angle }) => Math.round(angle)))]
-  const angles = slanting.map((angle) => t('{angle}° line on the slanting seam', { angle }))
+  const angles = slanting.map((angle) => t('the {angle}° line on the slanted seam', { angle }))
   const tips = points
     .filter(({ type }) => type !== 'end')
     .map(({ type, at }) => {
       const place = { side: say(at.fromSide), edge, top: say(at.fromTop) }
       return type === 'tip'
-        ? t('tip {side} from the {edge} edge and {top} from the top', place)
-        : t('crossing {side} from the {edge} edge and {top} from the top', place)
+        ? t('the point {side} from the {edge} edge and {top} from the top', place)
+        : t('the crossing {side} from the {edge} edge and {top} from the top', place)
     })
   const position = t(POSITIONS[turn])
-  return t('{lies}; {lines}; cut the {edge} and the top, with {wide} by {high} still under the ruler.', {
+  return t('{lies}. Line up {lines}. Cut along the {edge} and the top; {wide} × {high} stays under the ruler.', {
     lies: position,
     lines: [...angles, ...tips].join(', '),
     edge,

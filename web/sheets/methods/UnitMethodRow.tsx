@@ -46,7 +46,7 @@ export function UnitMethodRow({ row, report, block }: Props) {
           </strong>
           <small>
             {t('{size} unfinished', { size: trimmed })}
-            {row.spare > 0 && `; ${tn(row.spare, 'one left over', '{n} left over')}`}
+            {row.spare > 0 && `; ${tn(row.spare, '1 left over', '{n} left over')}`}
             {row.bias && `; ${t('outside edges on the bias')}`}
           </small>
         </div>
@@ -54,10 +54,10 @@ export function UnitMethodRow({ row, report, block }: Props) {
       <div className="choices">
         {methods.length > 1 && (
           <label>
-            {t('Made by')}
+            {t('Method')}
             <select
               value={row.method}
-              aria-label={t('{kind}: made by', { kind: name })}
+              aria-label={t('{kind}: method', { kind: name })}
               onChange={(event) => edit(setMethod(row.for, event.target.value as Method))}
             >
               <MethodOptions kind={kind} />
@@ -80,9 +80,9 @@ function MixedMethods({ row }: { readonly row: UnitRow }) {
   const { byEight, byFour, byTwo, runs, spare } = mixedRuns(row.count)
   if (runs >= row.goes && spare >= row.spare) return null
   const parts = [
-    ...(byEight > 0 ? [tn(byEight, 'one pair of squares for eight', '{n} pairs of squares for eight each')] : []),
-    ...(byFour > 0 ? [tn(byFour, 'one for four, edges on the bias', '{n} for four each, edges on the bias')] : []),
-    ...(byTwo > 0 ? [tn(byTwo, 'one for two', '{n} for two each')] : []),
+    ...(byEight > 0 ? [tn(byEight, '1 pair of squares makes eight', '{n} pairs of squares make eight each')] : []),
+    ...(byFour > 0 ? [tn(byFour, '1 makes four (bias edges)', '{n} make four each (bias edges)')] : []),
+    ...(byTwo > 0 ? [tn(byTwo, '1 makes two', '{n} make two each')] : []),
   ]
   const methods = mixedMethods(row.count)
   return (
@@ -91,7 +91,7 @@ function MixedMethods({ row }: { readonly row: UnitRow }) {
       className="plain link"
       onClick={() => edit(setMethods(Object.fromEntries(row.for.map((id, place) => [id, methods[place] as Method]))))}
     >
-      {t('Mix the ways: {parts}', { parts: parts.join(', ') })}
+      {t('Mix methods: {parts}', { parts: parts.join(', ') })}
     </button>
   )
 }
@@ -101,7 +101,7 @@ function CompareMethods({ unit, block, ids }: { readonly unit: Unit; readonly bl
   const [open, setOpen] = useState(false)
   return (
     <details className="order" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{t('Compare the ways, and how to trim')}</summary>
+      <summary>{t('Compare methods and see how to trim')}</summary>
       {open && (
         <>
           <MethodComparison unit={unit} block={block} ids={ids} />
@@ -113,4 +113,4 @@ function CompareMethods({ unit, block, ids }: { readonly unit: Unit; readonly bl
 }
 
 const selectUnits = (row: UnitRow): void =>
-  setView({ selected: row.for, patch: null, notice: tn(row.count, 'One unit selected.', '{n} units selected.') })
+  setView({ selected: row.for, patch: null, notice: tn(row.count, '1 unit selected.', '{n} units selected.') })

@@ -13,7 +13,7 @@ export function UnitMethods() {
   if (report === null || report.units.length === 0) return null
   return (
     <section aria-labelledby="making-title">
-      <h2 id="making-title">{t('How the units are made')}</h2>
+      <h2 id="making-title">{t('Making the units')}</h2>
       <svg width="0" height="0" className="unseen" aria-hidden="true">
         <FabricDefs id="made-" fabrics={block.fabrics} unit={2} />
       </svg>
@@ -45,9 +45,9 @@ function MethodOfKind({ rows }: { readonly rows: readonly UnitRow[] }) {
   const now = [...new Set(rows.map(({ method }) => method))]
   return (
     <label>
-      {t('All {n}: {kind}', { n: ids.length, kind: t(KIND_NAMES[kind]) })}
+      {t('Method for all {n}: {kind}', { n: ids.length, kind: t(KIND_NAMES[kind]) })}
       <select value={now.length === 1 ? now[0] : ''} onChange={(event) => edit(setMethod(ids, event.target.value as Method))}>
-        {now.length > 1 && <option value="">{t('different ways')}</option>}
+        {now.length > 1 && <option value="">{t('different methods')}</option>}
         <MethodOptions kind={kind} />
       </select>
     </label>

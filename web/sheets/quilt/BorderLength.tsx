@@ -5,6 +5,11 @@ import { lengthProblem, parseLengthEntry } from '../../controls/lengthEntry.ts'
 import type { MeasureUnit } from '../../../geometry/index.ts'
 import { t } from '../../words/words.ts'
 
+const MEASURE: Readonly<Record<MeasureUnit, () => string>> = {
+  in: () => t('Measure the sewn piece in up to three places, in inches.'),
+  cm: () => t('Measure the sewn piece in up to three places, in centimetres.'),
+}
+
 export function BorderLength({ unit }: { readonly unit: MeasureUnit }) {
   const [texts, setTexts] = useState<readonly string[]>(['', '', ''])
   const lengths = texts.flatMap((text) => parseLengthEntry(text) ?? [])
@@ -31,11 +36,9 @@ export function BorderLength({ unit }: { readonly unit: MeasureUnit }) {
         {trouble !== undefined
           ? trouble
           : found === null
-            ? unit === 'in'
-              ? t('Measure the sewn piece in up to three places, in inches.')
-              : t('Measure the sewn piece in up to three places, in centimetres.')
+            ? MEASURE[unit]()
             : `${t('Cut both strips {length} long.', { length: `${sayLength(found.length, unit)} ${unit}` })} ${
-                found.eases.every(Boolean) ? t('The edges can be eased on.') : t('One edge is too far off to be eased on: see where it stretched.')
+                found.eases.every(Boolean) ? t('You can ease the edges to fit.') : t('One edge is too far off to ease. Check where it stretched.')
               }`}
       </p>
     </>

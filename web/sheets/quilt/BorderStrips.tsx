@@ -25,14 +25,14 @@ export function BorderStrips({ block }: { readonly block: Block }) {
   const strip = ({ fabric, size: [width, length], count }: CutStrip): string => `${count} × ${saySides([width, length], unit)}, ${name(fabric)}`
   return (
     <details className="order" open>
-      <summary>{tn(rounds.length, 'The border', 'The {n} borders, from the inside')}</summary>
+      <summary>{tn(rounds.length, 'The border', 'The {n} borders, from the inside out')}</summary>
       {rounds.map(({ sides, corners, topAndBottom, becomes }, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a border is its place, counted from the block outward
         <dl className="size" key={index}>
           <SizeRow name={t('Sides first')} size={strip(sides)} />
           {corners !== null && <SizeRow name={t('Corner squares')} size={strip(corners)} />}
-          <SizeRow name={corners === null ? t('Top and bottom') : t('Top and bottom, a square at each end')} size={strip(topAndBottom)} />
-          <SizeRow name={t('It measures')} size={saySides(becomes, unit)} />
+          <SizeRow name={corners === null ? t('Top and bottom') : t('Top and bottom, with a corner square at each end')} size={strip(topAndBottom)} />
+          <SizeRow name={t('Size with this border')} size={saySides(becomes, unit)} />
         </dl>
       ))}
       <p className="hint">{translateAny(MEASURE_FIRST)}</p>

@@ -27,8 +27,8 @@ import { SizeRow } from './SizeRow.tsx'
 import '../cutting/cutting.css'
 
 const QUILTED_NAMES: Readonly<Record<Quilted, string>> = {
-  home: label('under a home machine'),
-  longarm: label('on a frame'),
+  home: label('on a home machine'),
+  longarm: label('on a longarm'),
   block: label('block by block, then joined'),
 }
 const COUNTS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12]
@@ -52,13 +52,13 @@ export function QuiltMaterials() {
       <h2 id="quilt-title">{t('The whole quilt')}</h2>
       {(block.borders ?? []).length > 0 && <BorderStrips block={block} />}
       <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-        <summary>{t('Cloth, binding, backing, batting')}</summary>
+        <summary>{t('Fabric, binding, backing, batting')}</summary>
         <div className="pairs">
           <CountField choices={COUNTS} label={t('Blocks across')} value={across} onChange={setAcross} />
           <CountField choices={COUNTS} label={t('Blocks down')} value={down} onChange={setDown} />
         </div>
         <label>
-          {t('Quilted')}
+          {t('How you quilt it')}
           <select value={quilted} onChange={(event) => setQuilted(event.target.value as Quilted)}>
             {QUILTED.map((one) => (
               <option key={one} value={one}>
@@ -68,7 +68,7 @@ export function QuiltMaterials() {
           </select>
         </label>
         <MaterialList block={block} report={report} across={across} down={down} quilted={quilted} cloth={fabricNeeds} />
-        {proved === null && open && <p className="hint">{t('Whether less cloth does is being worked out beside the page…')}</p>}
+        {proved === null && open && <p className="hint">{t('Checking if less fabric is enough…')}</p>}
       </details>
     </section>
   )
@@ -94,7 +94,7 @@ function MaterialList({ block, report, across, down, quilted, cloth }: Materials
   const layers = layersFor(top, unit, quilted, usableWidth, { seam, round: toNumber(roundOf(block)) })
   return (
     <dl className="size" data-testid="quilt">
-      <SizeRow name={t('Top')} size={t('{size} unfinished', { size: saySides(top, unit) })} />
+      <SizeRow name={t('Quilt top')} size={t('{size} unfinished', { size: saySides(top, unit) })} />
       {cloth?.fabric.map(({ fabric, length, buy }) => (
         <SizeRow
           key={fabric}
@@ -104,11 +104,11 @@ function MaterialList({ block, report, across, down, quilted, cloth }: Materials
       ))}
       <SizeRow
         name={t('Binding')}
-        size={`${tn(binding.strips, 'one strip {wide} wide', '{n} strips {wide} wide', { wide: sayOneSize(binding.strip, unit) })}, ${sayBought(binding.buy, unit)}`}
+        size={`${tn(binding.strips, '1 strip {wide} wide', '{n} strips {wide} wide', { wide: sayOneSize(binding.strip, unit) })}, ${sayBought(binding.buy, unit)}`}
       />
       <SizeRow
         name={t('Backing')}
-        size={`${saySides(layers.backing, unit)}, ${sayBought(layers.panels.buy, unit)}${layers.panels.seams === null ? '' : tn(layers.panels.count, ' in one panel', ' in {n} panels')}`}
+        size={`${saySides(layers.backing, unit)}, ${sayBought(layers.panels.buy, unit)}${layers.panels.seams === null ? '' : tn(layers.panels.count, ' in 1 panel', ' in {n} panels')}`}
       />
       <SizeRow
         name={t('Batting')}

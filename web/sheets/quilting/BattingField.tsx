@@ -4,9 +4,9 @@ import { translateAny } from '../../words/translateAny.ts'
 import { label, t } from '../../words/words.ts'
 
 const GAP_WORDS = {
-  holds: label('The batting holds.'),
-  close: label('That is just about what the batting bears.'),
-  'too wide': label('That is wider than this batting bears: add lines.'),
+  holds: label('OK for this batting.'),
+  close: label('Close to the limit for this batting.'),
+  'too wide': label('Too far apart for this batting: add lines.'),
 } as const
 
 interface Props {
@@ -35,7 +35,7 @@ export function BattingField({ unit, batting, setBatting, gap }: Props) {
       {gap !== null && selectedBatting !== undefined && (
         <p className="hint">
           {t(GAP_WORDS[holdsAcross(gap, unit, selectedBatting)])}{' '}
-          {t('The widest place without a stitch is {width} across. The package has the last word.', {
+          {t('The widest gap between stitches is {width}. Always check the package.', {
             width: `${sayLength(gap.width, unit)} ${unit}`,
           })}
         </p>

@@ -20,7 +20,7 @@ export function FillFields({ unit, onlySelected: onlyChosen, fill, setFill, spac
   return (
     <div className="pairs">
       <label>
-        {onlyChosen ? t('Fill the chosen units with') : t('Fill each patch with')}
+        {onlyChosen ? t('Fill the selected units with') : t('Fill each patch with')}
         <select value={fill} onChange={(event) => setFill(event.target.value as Fill)}>
           {Object.entries(FILLS).map(([value, name]) => (
             <option key={value} value={value}>
@@ -30,7 +30,7 @@ export function FillFields({ unit, onlySelected: onlyChosen, fill, setFill, spac
         </select>
       </label>
       <label>
-        {t('Lines apart ({unit})', { unit })}
+        {t('Distance between lines ({unit})', { unit })}
         <select value={spacing} onChange={(event) => setSpacing(Number(event.target.value))}>
           {SPACINGS[unit].map((value) => (
             <option key={value} value={value}>

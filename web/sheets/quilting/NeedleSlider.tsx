@@ -31,7 +31,7 @@ export function NeedleSlider({ part }: { readonly part: number }) {
   return (
     <>
       <label>
-        {t('The needle, from start to end')}
+        {t('Follow the needle')}
         <input type="range" min={0} max={1000} value={Math.round(part * 1000)} onChange={(event) => show(Number(event.target.value) / 1000)} />
       </label>
       <div className="buttons">
@@ -43,7 +43,7 @@ export function NeedleSlider({ part }: { readonly part: number }) {
             setRunning(!running)
           }}
         >
-          {running ? t('Stop') : t('Stitch it')}
+          {running ? t('Stop') : t('Play the stitching')}
         </button>
       </div>
     </>

@@ -23,7 +23,7 @@ import { type Fill, fillLines, widestGap } from './quiltingLines.ts'
 
 /** Where the line may begin, and what the panel calls it. */
 const BEGINNINGS: readonly (readonly [string, string])[] = [
-  ['', label('where it costs nothing')],
+  ['', label('wherever is easiest')],
   ['centre', label('in the centre')],
   ['topLeft', label('top left')],
   ['topRight', label('top right')],
@@ -51,7 +51,7 @@ export function Quilting() {
     return (
       <section aria-labelledby="quilting-title">
         <h2 id="quilting-title">{t('Quilting')}</h2>
-        <p className="hint">{t('One line along the seams, stitched in the ditch.')}</p>
+        <p className="hint">{t('Plan a line to quilt in the ditch, along the seams.')}</p>
         <div className="buttons">
           <button type="button" onClick={() => setView({ mode: 'quilting' })}>
             {t('Show the quilting line')}
@@ -64,7 +64,7 @@ export function Quilting() {
     <section aria-labelledby="quilting-title">
       <h2 id="quilting-title">{t('Quilting')}</h2>
       <label>
-        {t('Begin')}
+        {t('Start')}
         <select value={begin} onChange={(event) => setBegin(event.target.value)}>
           {BEGINNINGS.map(([value, name]) => (
             <option key={value} value={value}>
@@ -75,7 +75,7 @@ export function Quilting() {
       </label>
       {/* Always on the page, so that a screen reader announces the route when it arrives. */}
       <p className={ditch === null || ditch.routes.length === 0 ? 'hint' : 'sum'} data-testid="route" role="status">
-        {ditch === null ? t('Working…') : ditch.routes.length === 0 ? t('There are no seams to stitch along yet.') : routeWords(ditch, unit)}
+        {ditch === null ? t('Working…') : ditch.routes.length === 0 ? t('No seams to stitch along yet.') : routeWords(ditch, unit)}
       </p>
       {ditch !== null && ditch.routes.length > 0 && <NeedleSlider part={stitching?.part ?? 1} />}
       <FillFields unit={unit} onlySelected={selected.length > 0} fill={fill} setFill={setFill} spacing={spacing} setSpacing={setSpacing} />
@@ -83,11 +83,11 @@ export function Quilting() {
       {ditch !== null && ditch.routes.length > 0 && (
         <div className="buttons">
           <button type="button" onClick={() => savePicture(block, ditch, fills)}>
-            {t('Save as a picture to scale')}
+            {t('Save quilting line as SVG')}
           </button>
         </div>
       )}
-      <p className="caution">{t('Keep your fingers beside the presser foot, and take every pin out before the needle comes to it.')}</p>
+      <p className="caution">{t('Keep your fingers clear of the needle, and take out each pin before you reach it.')}</p>
     </section>
   )
 }
@@ -108,12 +108,12 @@ function useRoute(block: Block, begin: string, shown: boolean): Ditch | null {
 
 function routeWords({ routes, retraced, length, starts, turns, proved }: Ditch, unit: 'in' | 'cm'): string {
   const say = (value: number): string => `${sayLength(value, unit)} ${unit}`
-  const lines = tn(routes.length, 'One line, {length} long', '{n} lines, {length} long', { length: say(length) })
+  const lines = tn(routes.length, '1 line, {length} long', '{n} lines, {length} long', { length: say(length) })
   const least = proved
-    ? t('{length} stitched twice, the least there can be', { length: say(retraced) })
+    ? t('{length} stitched twice, the least possible', { length: say(retraced) })
     : t('{length} stitched twice', { length: say(retraced) })
   const twice = retraced === 0 ? t('nothing stitched twice') : least
-  return `${lines}; ${twice}; ${tn(starts, 'one start', '{n} starts')}, ${tn(turns, 'one turn', '{n} turns')}.`
+  return `${lines}; ${twice}; ${tn(starts, '1 start', '{n} starts')}, ${tn(turns, '1 turn', '{n} turns')}.`
 }
 
 function savePicture(block: Block, ditch: Ditch, fills: readonly StitchedLine[]): void {

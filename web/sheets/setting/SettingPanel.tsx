@@ -9,14 +9,14 @@ import { SettingReasons, SettingResult } from './SettingResult.tsx'
 
 const TURN_NAMES: Readonly<Record<SettingChoice['turn'], string>> = {
   none: label('all the same way'),
-  alternate: label('every other one a quarter'),
-  free: label('as nests best'),
+  alternate: label('every other block 90°'),
+  free: label('best for nesting'),
   hand: label('by hand'),
 }
 const PRESS_NAMES: Readonly<Record<SettingRequest['press'], string>> = {
-  same: label('all alike'),
-  alternate: label('every other one opposite'),
-  free: label('as nests best'),
+  same: label('all the same'),
+  alternate: label('every other block the other way'),
+  free: label('best for nesting'),
 }
 const COUNTS = [1, 2, 3, 4, 5, 6, 7, 8]
 
@@ -27,22 +27,22 @@ export function SettingPanel() {
   const { choice } = setting
   return (
     <section aria-labelledby="neighbours-title">
-      <h2 id="neighbours-title">{t('Beside its neighbours')}</h2>
+      <h2 id="neighbours-title">{t('Blocks side by side')}</h2>
       <div className="pairs">
         <CountField
           choices={COUNTS}
-          label={t('Across')}
+          label={t('Blocks across')}
           value={choice.columns}
           onChange={(columns) => changeSetting(resized(choice, columns, choice.rows))}
         />
         <CountField
           choices={COUNTS}
-          label={t('Down')}
+          label={t('Blocks down')}
           value={choice.rows}
           onChange={(rows) => changeSetting(resized(choice, choice.columns, rows))}
         />
         <label>
-          {t('Turned')}
+          {t('Rotation')}
           <select value={choice.turn} onChange={(event) => changeSetting({ turn: event.target.value as SettingChoice['turn'] })}>
             {[...TURNINGS, ...(choice.turn === 'hand' ? (['hand'] as const) : [])].map((turn) => (
               <option key={turn} value={turn}>
@@ -52,7 +52,7 @@ export function SettingPanel() {
           </select>
         </label>
         <label>
-          {t('Pressed')}
+          {t('Pressing')}
           <select value={choice.press} onChange={(event) => changeSetting({ press: event.target.value as SettingRequest['press'] })}>
             {PRESSINGS.map((press) => (
               <option key={press} value={press}>
@@ -65,14 +65,14 @@ export function SettingPanel() {
       <SettingResult setting={setting} block={block} large={large} />
       <div className="buttons">
         <button type="button" aria-pressed={large} onClick={() => showLarge(!large)}>
-          {t('See it large on the board')}
+          {t('Show on the board')}
         </button>
         <ActionButton disabled={choice.turn === 'free' && choice.press === 'free'} onClick={() => changeSetting({ turn: 'free', press: 'free' })}>
-          {t('Turn and press for the fewest clashes')}
+          {t('Find the best nesting')}
         </ActionButton>
         <LiftRules setting={setting} block={block} />
       </div>
-      <p className="hint">{large ? t('Press a copy on the board to turn it.') : t('Large on the board, each copy can be turned by hand.')}</p>
+      <p className="hint">{large ? t('Click a block on the board to turn it.') : t('Show it on the board to turn single blocks.')}</p>
       <SettingReasons setting={setting} />
     </section>
   )
@@ -95,12 +95,12 @@ function LiftRules({ setting: { report: answer }, block }: { readonly setting: S
       onClick={() => {
         edit(setPressFree(affected, true))
         changeSetting({ press: 'free' })
-        setView({ notice: t('The methods’ pressing rules are lifted: every other block may be pressed the other way.') })
+        setView({ notice: t('Every other block can now be pressed the other way.') })
       }}
     >
       {answer.rulesLifted === 0
-        ? t('Lift the methods’ pressing rules: nothing clashes then')
-        : tn(answer.rulesLifted, 'Lift the methods’ pressing rules: one clash is left', 'Lift the methods’ pressing rules: {n} clashes are left')}
+        ? t('Press units either way: then everything nests')
+        : tn(answer.rulesLifted, 'Press units either way: then 1 crossing doesn’t nest', 'Press units either way: then {n} crossings don’t nest')}
     </button>
   )
 }

@@ -11,7 +11,7 @@ export function SettingResult({ setting, block, large }: { readonly setting: Set
   if (answer === null) return <p className="hint">{t('Working…')}</p>
   // The seam check above already says what to do first.
   if (block.units.length === 0) return null
-  if (answer.problems.length > 0) return <p className="trouble">{t('Finish the block first: it can’t be sewn yet.')}</p>
+  if (answer.problems.length > 0) return <p className="trouble">{t('Finish the block first. Then you’ll see how it nests beside others.')}</p>
   return (
     <>
       {!large && <SettingPicture className="settingsmall" block={block} report={answer} marks={false} margin={2} />}
@@ -29,12 +29,10 @@ export function SettingReasons({ setting: { report: answer, trouble } }: { reado
   const opposite = answer.places.filter(({ press }) => press === 'opposite').length
   return (
     <>
-      {clashingPlaces(answer) < answer.clashes.between && (
-        <p className="hint">{t('One mark may stand for two pairs of seams that meet at one place.')}</p>
-      )}
+      {clashingPlaces(answer) < answer.clashes.between && <p className="hint">{t('One mark can stand for two crossings in one place.')}</p>}
       {opposite > 0 && (
         <p className="hint">
-          {tn(opposite, 'The block marked with a bar is pressed the opposite way.', 'The {n} blocks marked with a bar are pressed the opposite way.')}
+          {tn(opposite, 'The block with a bar is pressed the other way.', 'The {n} blocks with a bar are pressed the other way.')}
         </p>
       )}
       {answer.why.slice(1).map((reason) => (
@@ -53,8 +51,8 @@ const clashingPlaces = ({ meetings }: SettingReport): number =>
 function changeWords(before: number | null, now: number): string {
   if (before === null || before === now) return ''
   return now < before
-    ? `, ${tn(before - now, 'one fewer than before', '{n} fewer than before')}`
-    : `, ${tn(now - before, 'one more than before', '{n} more than before')}`
+    ? `, ${tn(before - now, '1 fewer than before', '{n} fewer than before')}`
+    : `, ${tn(now - before, '1 more than before', '{n} more than before')}`
 }
 
 const capitalise = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
