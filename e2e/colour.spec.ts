@@ -60,6 +60,23 @@ test('colourings say as many batches as the cut list, also where only the fewest
   await expect(cutList(page)).toContainText('One batch makes these geese')
 })
 
+test('colourings follow the board, which is marked, and their filters survive leaving the sheet', async ({ page }) => {
+  await openApp(page)
+  await openSheet(page, 'Colour')
+  await page.getByLabel('Fewest batches only').check()
+  await openSheet(page, 'Cutting')
+  await openSheet(page, 'Colour')
+  await expect(page.getByLabel('Fewest batches only')).toBeChecked()
+  await cards(page).nth(1).click()
+  const marked = page.getByRole('list', { name: 'Colourings', exact: true }).getByRole('listitem').filter({ hasText: 'on the board' })
+  await expect(marked).toHaveCount(1)
+  await expect(marked.getByRole('button')).toHaveAccessibleName(/^Use colouring 1,/)
+  await board(page).focus()
+  for (const key of ['ArrowRight', 'Enter']) await page.keyboard.press(key)
+  await page.getByLabel('Left wing', { exact: true }).selectOption({ label: 'Honey' })
+  await expect(marked.getByRole('button')).toHaveAccessibleName(/^Your colouring, .*1 × Honey/)
+})
+
 test('up to four are laid side by side, and one of them is taken', async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Colour')

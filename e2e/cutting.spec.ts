@@ -4,7 +4,7 @@ import { board, button, clothOf, cutList, expect, openApp, openSheet, type Page,
 async function chooseTopGoose(page: Page): Promise<void> {
   await board(page).focus()
   for (const key of ['ArrowRight', 'Enter']) await page.keyboard.press(key)
-  await expect(page.getByRole('heading', { name: /Flying goose/ })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Top goose' })).toBeVisible()
 }
 
 test.describe('from units to scissors', () => {
@@ -14,7 +14,7 @@ test.describe('from units to scissors', () => {
     await openApp(page)
     await openSheet(page, 'Cutting')
     await chooseTopGoose(page)
-    await page.getByText('Compare methods and see how to trim').click()
+    await page.getByRole('region', { name: 'Top goose' }).getByText('Compare methods and see how to trim').click()
     // Geese that finish 6 by 3 are trimmed with the tip 1/4 in below the top, in the middle of 6 1/2 [S17][S8].
     await expect(page.getByText(/45° line on the slanting seam, tip 3 1\/4 in from the right edge and 1\/4 in from the top/)).toBeVisible()
     await button(page, 'Choose all alike').click()
@@ -93,8 +93,10 @@ test.describe('on a desk, the cutting sheet', () => {
     await expect(button(page, 'Add to stash')).toBeDisabled()
     await stash.getByLabel('Length (in)').fill('7 1/4')
     await button(page, 'Add to stash').click()
+    await expect(notice(page)).toHaveText('Linen white added to your stash.')
     // A square of 7 1/4 and four of 3 1/2 side by side: 21 1/4 at most; geometry.
     await expect(stash).toContainText('Linen white nothing to buy')
+    await expect(stash.locator('.served h3')).toHaveCSS('column-gap', /^[1-9]/)
     await page.reload()
     await openSheet(page, 'Cutting')
     await expect(stash).toContainText('Linen white nothing to buy')
@@ -109,7 +111,7 @@ test.describe('on a desk, the cutting sheet', () => {
     await openSheet(page, 'Cutting')
     await button(page, 'Open the size chart').click()
     const chart = page.getByRole('dialog', { name: 'Size chart' })
-    await chart.getByLabel('Unit', { exact: true }).selectOption({ label: 'Hourglasses, two at a time' })
+    await chart.getByLabel(/^Unit/).selectOption({ label: 'Hourglasses, two at a time' })
     // Hourglasses that finish 4 in from 5 1/4 [S197].
     await expect(chart.getByRole('row', { name: /^4 4 1\/2/ })).toContainText('5 1/4')
     await chart.getByLabel('In steps of').fill('0')
@@ -119,6 +121,7 @@ test.describe('on a desk, the cutting sheet', () => {
     await expect(chart.getByRole('row')).toHaveCount(5)
     const { name } = await saved(page, () => chart.getByRole('button', { name: 'Save as CSV' }).click())
     expect(name).toBe('size-chart-hourglass-in.csv')
+    await expect(notice(page)).toHaveText('Size chart saved as size-chart-hourglass-in.csv.')
     await page.keyboard.press('Escape')
     await expect(chart).toBeHidden()
   })

@@ -136,7 +136,7 @@ async function turnsWrongly(page: Page, hand: Hand): Promise<void> {
   const mend = findings(page).getByRole('button', { name: 'Turn goose-2 a quarter back', exact: true }).first()
   await hand.press(mend)
   if (hand.touch) await hand.press(mend)
-  await expect(notice(page)).toHaveText('Done: Turn 90° to the left: Flying goose (columns 2 and 3, 1st row).')
+  await expect(notice(page)).toHaveText('Done: Turn the top goose 90° to the left.')
   // By way of a layout that cannot be sewn: what is told is the difference to the last one that could.
   await hand.choose([1.5, 0.2])
   for (const _ of [1, 2]) await hand.press(button(page, 'Turn'))

@@ -128,7 +128,7 @@ test('a goose turned so that nothing fits is turned back by a fix that is tried 
   await expect(difference(page)).toHaveText('The block can’t be sewn like this yet. Fill the gaps and move apart what overlaps.')
   // The finding names the unit that lies over others, and offers to turn it back.
   const back = findings(page)
-    .getByRole('button', { name: /^Turn 90° to the left: / })
+    .getByRole('button', { name: /^Turn .* 90° to the left$/ })
     .first()
   await back.hover()
   await expect(findings(page)).toContainText('Shown on the board: it can be sewn, and everything nests.')

@@ -104,17 +104,17 @@ export function bindingFor(top: Size, unit: MeasureUnit, usableWidth: number, st
   return { strips, strip, length: strips * usableWidth - (strips - 1) * strip, fabricLength: strips * strip, buy: toBuy(strips * strip, unit) }
 }
 
-/** How the quilt will be quilted: on a frame (`longarm`), under a home machine, or block by block before they are joined. */
-export const QUILTED = ['longarm', 'home', 'block'] as const
+/** How the whole quilt will be quilted: on a frame (`longarm`) or under a home machine. */
+export const QUILTED = ['home', 'longarm'] as const
 export type Quilted = (typeof QUILTED)[number]
 
 /**
  * How far backing and batting reach beyond each edge. Backing on a frame 4 in [S141][S142][S144], the upper end of the usual 3 to 4 [S143], so that it fits any frame; batting 3 in, "6 in
- * all" [S147] and within what most quilters leave [S146]. Home machine: 1 and 2 in, one page only [S145]. Block by block: 14 in for a block of 12 1/2 [S157].
+ * all" [S147] and within what most quilters leave [S146]. Home machine: 1 and 2 in, one page only [S145].
  */
 export const MARGINS: Readonly<Record<MeasureUnit, Readonly<Record<Quilted, { readonly backing: number; readonly batting: number }>>>> = {
-  in: { longarm: { backing: 4, batting: 3 }, home: { backing: 1, batting: 2 }, block: { backing: 3 / 4, batting: 3 / 4 } },
-  cm: { longarm: { backing: 10, batting: 7.5 }, home: { backing: 2.5, batting: 5 }, block: { backing: 2, batting: 2 } },
+  in: { longarm: { backing: 4, batting: 3 }, home: { backing: 1, batting: 2 } },
+  cm: { longarm: { backing: 10, batting: 7.5 }, home: { backing: 2.5, batting: 5 } },
 }
 
 interface Layers {

@@ -63,10 +63,6 @@ describe('backing', () => {
     expect(panelsFor([83.6, 100], 'in', 42, RULE).count).toBe(3)
   })
 
-  it('layers of a block quilted before it is joined: 14 in for 12 1/2 [S157]', () => {
-    expect(layersFor([12.5, 12.5], 'in', 'block', 42, RULE)).toMatchObject({ backing: [14, 14], batting: [14, 14], sold: { soldAs: 'craft' } })
-  })
-
   it('no batting in one piece above 120 in; in cm by the same inches [S147]', () => {
     expect(layersFor([116, 116], 'in', 'longarm', 42, RULE).sold).toBeNull()
     expect(layersFor([95, 130], 'cm', 'longarm', 106, { seam: 0.75, round: 0.5 }).sold?.soldAs).toBe('crib')

@@ -1,5 +1,7 @@
 /** Files that leave the page for the maker's disk. */
 import { type Block, writeBlock } from '../../geometry/index.ts'
+import { setView } from '../document/store.ts'
+import { t } from '../words/words.ts'
 
 export function saveFile(block: Block): void {
   download(`${fileName(block.name)}.json`, writeBlock(block), 'application/json')
@@ -11,6 +13,12 @@ export const fileName = (name: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '')
     .toLowerCase() || 'block'
+
+/** Saves a file and says so: what was saved, and under which name. `what` is a name in the maker's language, such as `Cut list`. */
+export function saveAndSay(what: string, name: string, content: BlobPart, type: string): void {
+  download(name, content, type)
+  setView({ notice: t('{what} saved as {file}.', { what, file: name }) })
+}
 
 export function download(name: string, content: BlobPart, type: string): void {
   const address = URL.createObjectURL(new Blob([content], { type }))

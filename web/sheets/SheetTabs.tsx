@@ -21,8 +21,7 @@ const TurnWholeBlock = lazy(async () => ({ default: (await import('./block/TurnW
 const QuiltMaterials = lazy(async () => ({ default: (await import('./quilt/QuiltMaterials.tsx')).QuiltMaterials }))
 const Quilting = lazy(async () => ({ default: (await import('./quilting/Quilting.tsx')).Quilting }))
 const SettingPanel = lazy(async () => ({ default: (await import('./setting/SettingPanel.tsx')).SettingPanel }))
-const PrintPanel = lazy(async () => ({ default: (await import('./booklet/PrintPanel.tsx')).PrintPanel }))
-const BookletPanel = lazy(async () => ({ default: (await import('./booklet/BookletPanel.tsx')).BookletPanel }))
+const BookletSheet = lazy(async () => ({ default: (await import('./booklet/BookletSheet.tsx')).BookletSheet }))
 const SewnComparison = lazy(async () => ({ default: (await import('./check/SewnComparison.tsx')).SewnComparison }))
 
 interface SheetTab {
@@ -74,7 +73,7 @@ const SHEETS: readonly SheetTab[] = [
     sheet: 'booklet',
     name: () => t('Booklet'),
     icon: <path d="M12 6C9 4 6 4 3 5v14c3-1 6-1 9 1 3-2 6-2 9-1V5c-3-1-6-1-9 1zM12 6v14" />,
-    panels: [PrintPanel, BookletPanel],
+    panels: [BookletSheet],
   },
 ]
 

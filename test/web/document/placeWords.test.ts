@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it } from 'vitest'
 import { germanMessages } from '../../../geometry/words/german.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { german } from '../../../web/words/german.ts'
-import { placeWords, unitAndPlace } from '../../../web/document/placeWords.ts'
+import { placeWords, unitInWords } from '../../../web/document/placeWords.ts'
 import { setWords } from '../../../web/words/words.ts'
 
 const GRID = { columns: 24, rows: 24 }
@@ -28,9 +28,8 @@ describe('a place in the block', () => {
 })
 
 describe('a unit', () => {
-  it('is named by its kind and the squares it covers, never by its id', () => {
-    expect(unitAndPlace(eveningStar, eveningStar.units[0]?.id ?? '')).toBe('Square (1st column, 1st row)')
+  it('is named by its kind and place, never by its id', () => {
     const goose = eveningStar.units.find(({ kind }) => kind === 'goose')?.id ?? ''
-    expect(unitAndPlace(eveningStar, goose)).toBe('Flying goose (columns 2 and 3, 1st row)')
+    expect(unitInWords(eveningStar, goose)).toBe('the top goose')
   })
 })

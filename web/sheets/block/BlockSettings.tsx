@@ -27,6 +27,9 @@ const ORDER_NAMES: Readonly<Record<Order, string>> = {
   sections: label('sections'),
 }
 
+/** What is left of fabric 44 in (112 cm) wide without its selvages, and of a narrower one: common practice, no source. */
+const USUAL_WIDTHS = { in: [42, 40], cm: [106, 102] } as const
+
 const cellCountProblem = (text: string): string | null => (isCount(text, 100) ? null : t('Enter a whole number from 1 to 100.'))
 
 export function BlockSettings() {
@@ -73,6 +76,13 @@ export function BlockSettings() {
           validate={lengthProblem}
           onCommit={(text) => edit(setUsableWidth(lengthForFile(text)))}
         />
+        <div className="buttons">
+          {USUAL_WIDTHS[unit].map((width) => (
+            <button key={width} type="button" aria-pressed={toNumber(usableWidthOf(block)) === width} onClick={() => edit(setUsableWidth(width))}>
+              {t('{width} {unit} wide', { width, unit })}
+            </button>
+          ))}
+        </div>
         <label>
           {t('Sewing order')}
           <select value={block.order ?? 'auto'} onChange={(event) => edit(setOrder(event.target.value as Order))}>

@@ -3,6 +3,7 @@ import { lazy } from 'react'
 import {
   type Block,
   KIND_FACTS,
+  message,
   type Method,
   methodOf,
   pictureOf,
@@ -11,14 +12,15 @@ import {
   setPressedOpen,
   setPressFree,
   type Unit,
+  unitPlaces,
 } from '../../../geometry/index.ts'
 import { halfTurnSelection, mirrorSelection, turnSelection } from '../../board/actions/turn.ts'
 import { duplicateSelection, removeSelection } from '../../board/actions/units.ts'
 import { unitsById } from '../../board/hitTest.ts'
 import { edit, setView, useStore } from '../../document/store.ts'
-import { t, tn } from '../../words/words.ts'
+import { t, tn, translate } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
-import { KIND_NAMES, patchName } from '../../words/unitWords.ts'
+import { patchName } from '../../words/unitWords.ts'
 import { MethodOptions } from '../methods/MethodOptions.tsx'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 
@@ -33,7 +35,11 @@ export function SelectedUnits() {
   const alike = units.every(({ kind }) => kind === first.kind)
   return (
     <section aria-labelledby="chosen-title" className="chosen">
-      <h2 id="chosen-title">{units.length === 1 ? t(KIND_NAMES[first.kind]) : tn(units.length, '1 unit selected', '{n} units selected')}</h2>
+      <h2 id="chosen-title">
+        {units.length === 1
+          ? translate(message('unit-label', { place: unitPlaces(block)(first.id) }))
+          : tn(units.length, '1 unit selected', '{n} units selected')}
+      </h2>
       <div className="buttons">
         <button type="button" onClick={turnSelection}>
           {t('Turn 90°')}

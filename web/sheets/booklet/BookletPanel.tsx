@@ -1,22 +1,23 @@
 /** The booklet on screen: the maker's title and name, every step with its pictures, and the maker's own words, notes and photographs. */
-import { useMemo } from 'react'
-import { type Block, type Booklet, bookletOf, setBookletBy, setBookletTitle, setIntroduction } from '../../../geometry/index.ts'
-import { edit, useStore } from '../../document/store.ts'
+import { type Block, type Booklet, setBookletBy, setBookletTitle, setIntroduction } from '../../../geometry/index.ts'
+import { edit } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { BookletAppendix } from './BookletAppendix.tsx'
 import { StepItem } from './StepItem.tsx'
-import { sameButBooklet, useBookletReport } from './useBookletReport.ts'
 import { WordsField } from './WordsField.tsx'
 import './bookletPanel.css'
 
-export function BookletPanel() {
-  const block = useStore(({ history }) => history.block)
-  const { result, trouble } = useBookletReport(block)
-  const booklet = useMemo(
-    () => (result === null ? null : bookletOf(result.report, { ...result.block, booklet: block.booklet })),
-    [result, block.booklet],
-  )
-  const outdated = result !== null && !sameButBooklet(result.block, block)
+interface Props {
+  readonly block: Block
+  /** null until it is written. */
+  readonly booklet: Booklet | null
+  /** Whether the block has changed since. */
+  readonly outdated: boolean
+  /** Why there is none. */
+  readonly trouble: string | null
+}
+
+export function BookletPanel({ block, booklet, outdated, trouble }: Props) {
   return (
     <section aria-labelledby="booklet-title" className="booklet">
       <h2 id="booklet-title">{t('Booklet')}</h2>

@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { type Block, layersSvg, quiltingRoute, VIEWS, type View, viewSvg } from '../../../geometry/index.ts'
 import { setView, useStore, useFindings } from '../../document/store.ts'
 import { layerColour } from '../../drawing/layerColours.ts'
-import { download, fileName } from '../../keeping/download.ts'
+import { fileName, saveAndSay } from '../../keeping/download.ts'
 import { label, t } from '../../words/words.ts'
 import { svgToPng } from './svgToPng.ts'
 
@@ -46,7 +46,7 @@ export function PictureExport({ block }: { readonly block: Block }) {
         </select>
       </label>
       <div className="buttons">
-        <button type="button" onClick={() => download(`${name}.svg`, svg(), 'image/svg+xml')}>
+        <button type="button" onClick={() => saveAndSay(t('Picture'), `${name}.svg`, svg(), 'image/svg+xml')}>
           {t('Save as SVG')}
         </button>
         <button type="button" onClick={() => void savePng(name, svg())}>
@@ -59,7 +59,7 @@ export function PictureExport({ block }: { readonly block: Block }) {
 
 async function savePng(name: string, svg: string): Promise<void> {
   try {
-    download(`${name}.png`, await svgToPng(svg), 'image/png')
+    saveAndSay(t('Picture'), `${name}.png`, await svgToPng(svg), 'image/png')
   } catch {
     setView({ notice: t('Your browser can’t make the PNG. Save the picture as SVG instead.') })
   }

@@ -7,9 +7,17 @@
 import { useEffect, useRef, useState } from 'react'
 import type { Block, Paper, SinglePage } from '../../../geometry/index.ts'
 import { setView } from '../../document/store.ts'
-import { download, fileName } from '../../keeping/download.ts'
-import { t } from '../../words/words.ts'
+import { fileName, saveAndSay } from '../../keeping/download.ts'
+import { label, t } from '../../words/words.ts'
 import { type Printing, startPrinting } from '../../workers/startPrinting.ts'
+
+const BOOKLET = label('Booklet')
+const PAGE_NAMES: Readonly<Record<SinglePage, string>> = {
+  cutlist: label('Cut list'),
+  chart: label('Size chart'),
+  colouring: label('Colouring page'),
+  templates: label('Templates'),
+}
 
 interface Progress {
   readonly done: number
@@ -36,8 +44,7 @@ export function usePrinting(): Printer {
         setView({ notice: t('Cancelled. Nothing was saved.') })
         return
       }
-      download(`${fileName(block.name)}-${page ?? 'booklet'}.pdf`, bytes, 'application/pdf')
-      setView({ notice: t('The pages are saved as a PDF.') })
+      saveAndSay(t(page === null ? BOOKLET : PAGE_NAMES[page]), `${fileName(block.name)}-${page ?? 'booklet'}.pdf`, bytes, 'application/pdf')
     } catch (error) {
       setView({
         notice: t('The PDF couldn’t be made: {why}. Nothing was saved.', { why: error instanceof Error ? error.message : String(error) }),

@@ -1,7 +1,7 @@
 /** The seam check in one line, with the mark of what matters most. Pressing it opens the seam check. */
 import type { Findings, Verdict } from '../../../geometry/index.ts'
 import { MARKS } from '../../drawing/marks.ts'
-import { setView, useStore, useFindings } from '../../document/store.ts'
+import { getState, setView, useStore, useFindings } from '../../document/store.ts'
 import { t, tn, translate } from '../../words/words.ts'
 
 export function CheckSummary() {
@@ -16,8 +16,12 @@ export function CheckSummary() {
   )
 }
 
-/** Whether there is anything to judge: an empty grid is neither good nor bad. */
-export const hasVerdict = ({ patches, joins, problems }: Findings): boolean => patches.length > 0 && (joins.length > 0 || problems.length > 0)
+/** Whether the maker is still laying units: nothing is wrong until the grid is full. */
+export const isUnfinished = ({ joins, problems }: Findings): boolean => joins.length === 0 && problems.some(({ code }) => code === 'gap')
+
+/** Whether there is anything to judge: a grid that is not full yet is neither good nor bad. */
+export const hasVerdict = (report: Findings): boolean =>
+  report.patches.length > 0 && !isUnfinished(report) && (report.joins.length > 0 || report.problems.length > 0)
 
 /** The line disappears when the seam check opens, so the focus goes to the summary there. */
 function openSeamCheck(): void {
@@ -40,8 +44,10 @@ export function worstVerdict({ problems, meetings, joins }: Findings): Verdict {
   return meetings.some(({ verdict }) => verdict === 'clashes') ? 'clashes' : 'nests'
 }
 
-export function summaryText({ meetings, joins, problems, patches }: Findings): string {
+export function summaryText(report: Findings): string {
+  const { meetings, joins, problems, patches } = report
   if (patches.length === 0) return t('Your grid is empty: drag a unit onto it.')
+  if (isUnfinished(report)) return progressText(report)
   if (joins.length === 0 && problems.length > 0) return t('Not ready to sew yet: fix the layout first.')
   const count = (verdict: Verdict): number => meetings.filter((meeting) => meeting.verdict === verdict).length
   const [clashes, nests] = [count('clashes'), count('nests')]
@@ -49,4 +55,11 @@ export function summaryText({ meetings, joins, problems, patches }: Findings): s
   if (clashes > 0) return tn(clashes, '{n} of {all} crossings doesn’t nest.', '{n} of {all} crossings don’t nest.', { all: clashes + nests })
   if (nests === 0) return t('No seams need to nest.')
   return nests === 2 ? t('Both seam crossings nest.') : tn(nests, 'The one seam crossing nests.', 'All {n} seam crossings nest.')
+}
+
+/** How much of the grid is filled, in whole squares. */
+function progressText({ problems }: Findings): string {
+  const { columns, rows } = getState().history.block.grid
+  const empty = problems.reduce((sum, { code, area = 0 }) => (code === 'gap' ? sum + area : sum), 0)
+  return t('Keep going: {n} of {all} squares filled.', { n: Math.floor(columns * rows - empty + 1e-9), all: columns * rows })
 }

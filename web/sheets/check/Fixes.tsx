@@ -1,7 +1,7 @@
 /** The fixes of one clash, as buttons. */
 import type { Findings, Fix } from '../../../geometry/index.ts'
 import { getState } from '../../document/store.ts'
-import { unitAndPlace } from '../../document/placeWords.ts'
+import { unitInWords } from '../../document/placeWords.ts'
 import { label, t } from '../../words/words.ts'
 import { editForFix } from './editForFix.ts'
 import { FixButton } from './FixButton.tsx'
@@ -22,12 +22,12 @@ function fixWords(fix: Fix, report: Findings): string {
   if (fix.do === 'open')
     return number > 0
       ? t('Press seam {number} open', { number })
-      : t('Press the seams open: {unit}', { unit: unitAndPlace(getState().history.block, fix.what) })
+      : t('Press the seams of {unit} open', { unit: unitInWords(getState().history.block, fix.what) })
   if (fix.do === 'order') return t(ORDERS[fix.what] ?? '')
-  if (fix.do === 'turn') return t('Turn, looks the same: {unit}', { unit: unitAndPlace(getState().history.block, fix.what) })
+  if (fix.do === 'turn') return t('Turn {unit} (it looks the same)', { unit: unitInWords(getState().history.block, fix.what) })
   return number > 0
     ? t('Press seam {number} the other way', { number })
-    : t('Press the other way: {unit}', { unit: unitAndPlace(getState().history.block, fix.what) })
+    : t('Press {unit} the other way', { unit: unitInWords(getState().history.block, fix.what) })
 }
 
 const ORDERS: Readonly<Record<string, string>> = {

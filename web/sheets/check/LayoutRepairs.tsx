@@ -1,14 +1,14 @@
 /** Turns of a single unit that would fix a gap or an overlap, as buttons. */
 import { getState } from '../../document/store.ts'
-import { unitAndPlace } from '../../document/placeWords.ts'
+import { unitInWords } from '../../document/placeWords.ts'
 import { label, t } from '../../words/words.ts'
 import { type LayoutRepair, repairEdit } from '../../workers/layoutRepairs.ts'
 import { FixButton } from './FixButton.tsx'
 
 const TURNS: Readonly<Record<LayoutRepair['quarters'], string>> = {
-  1: label('Turn 90° to the right: {unit}'),
-  2: label('Turn 180°: {unit}'),
-  3: label('Turn 90° to the left: {unit}'),
+  1: label('Turn {unit} 90° to the right'),
+  2: label('Turn {unit} 180°'),
+  3: label('Turn {unit} 90° to the left'),
 }
 
 export function LayoutRepairs({ repairs }: { readonly repairs: readonly LayoutRepair[] }) {
@@ -19,7 +19,7 @@ export function LayoutRepairs({ repairs }: { readonly repairs: readonly LayoutRe
       {repairs.map((repair) => (
         <FixButton
           key={`${repair.unit} ${repair.quarters}`}
-          name={t(TURNS[repair.quarters], { unit: unitAndPlace(getState().history.block, repair.unit) })}
+          name={t(TURNS[repair.quarters], { unit: unitInWords(getState().history.block, repair.unit) })}
           getEdit={() => repairEdit(repair)}
         />
       ))}

@@ -6,6 +6,7 @@ import { t, translate } from '../../words/words.ts'
 import { deepClient } from '../../workers/clients.ts'
 import { canRepair } from '../../workers/layoutRepairs.ts'
 import { useWorker } from '../../workers/useWorker.ts'
+import { isUnfinished } from './CheckSummary.tsx'
 import { FindingButton, positionWords } from './FindingButton.tsx'
 import { LayoutRepairs } from './LayoutRepairs.tsx'
 
@@ -16,6 +17,8 @@ export function ProblemList({ report }: { readonly report: Findings }) {
   const repairable = (problem: Problem, index: number): boolean => canRepair(block, problem, index)
   // Trying out turns takes a while: a worker does it.
   const reply = useWorker(deepClient, 'repairs', report.problems.some(repairable) ? [block] : null)
+  const unfinished = isUnfinished(report)
+  const isWrong = ({ code }: Problem): boolean => !unfinished && ERRORS.has(code)
   const all = report.problems.map((problem, index) => ({ problem, index }))
   return (
     <ul className="problems">
@@ -23,9 +26,9 @@ export function ProblemList({ report }: { readonly report: Findings }) {
         items={all}
         upTo={-1}
         render={({ problem, index }) => (
-          <li key={index} className={ERRORS.has(problem.code) ? 'error' : 'notice'}>
+          <li key={index} className={isWrong(problem) ? 'error' : 'notice'}>
             <FindingButton finding={`problem ${index}`}>
-              <ProblemMark error={ERRORS.has(problem.code)} />
+              <ProblemMark error={isWrong(problem)} />
               {translate(problem.message)} <small>{positionWords(problem.at)}</small>
             </FindingButton>
             {reply === null && repairable(problem, index) && <p className="hint">{t('Working…')}</p>}

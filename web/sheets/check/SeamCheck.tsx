@@ -50,7 +50,6 @@ interface ListsProps {
 function FindingLists({ report, onlyCare, setOnlyCare }: ListsProps) {
   return (
     <>
-      <BlockSizes report={report} />
       <p className="sum" data-testid="sum" id="findings-sum" tabIndex={-1}>
         {hasVerdict(report) && <VerdictMark verdict={worstVerdict(report)} />}
         {summaryText(report)}
@@ -73,6 +72,7 @@ function FindingLists({ report, onlyCare, setOnlyCare }: ListsProps) {
       <CrookedSeams report={report} />
       <ThickestSpot report={report} />
       {!onlyCare && <SewingOrder report={report} />}
+      <BlockSizes report={report} />
     </>
   )
 }

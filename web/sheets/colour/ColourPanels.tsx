@@ -1,4 +1,4 @@
-/** The colour sheet: light and dark, other colourings, colours from a photograph, alike patches together. */
+/** The colour sheet: other colourings, light and dark, matching patches together, colours from a photo. */
 import './colour.css'
 import { useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
@@ -18,10 +18,10 @@ export function ColourPanels() {
     )
   return (
     <>
-      <FabricValues />
       <OtherColourings />
-      <PhotoPalette />
+      <FabricValues />
       <MatchingPatches />
+      <PhotoPalette />
     </>
   )
 }

@@ -1,6 +1,6 @@
 /** A page of colourings as small pictures. Pressing one takes it; ticking two to four offers to compare them large. */
 import { useId, useMemo, useState } from 'react'
-import { type Block, type ColouringPage, MOST_COLOURINGS } from '../../../geometry/index.ts'
+import { type Block, type ColouringPage, type JudgedColouring, MOST_COLOURINGS } from '../../../geometry/index.ts'
 import { ActionButton } from '../../controls/ActionButton.tsx'
 import { setView } from '../../document/store.ts'
 import { blockOutlines } from '../../drawing/ColouringPicture.tsx'
@@ -22,9 +22,11 @@ interface Props {
   readonly block: Block
   readonly compared: readonly NumberedColouring[]
   readonly setCompared: (compared: readonly NumberedColouring[]) => void
+  /** Called with the colouring that the board gets. */
+  readonly onTake: (colouring: JudgedColouring) => void
 }
 
-export function ColouringCards({ page, from, setFrom, base, block, compared, setCompared }: Props) {
+export function ColouringCards({ page, from, setFrom, base, block, compared, setCompared, onTake }: Props) {
   const id = useId()
   const outlines = useMemo(() => blockOutlines(base), [base])
   const [open, setOpen] = useState(false)
@@ -36,6 +38,10 @@ export function ColouringCards({ page, from, setFrom, base, block, compared, set
     if (compared.some(({ number }) => number === one.number)) setCompared(compared.filter(({ number }) => number !== one.number))
     else if (compared.length === MOST_COMPARED) setView({ notice: t('You can compare four at most. Untick one first.') })
     else setCompared([...compared, one])
+  }
+  const take = (one: NumberedColouring): void => {
+    onTake(one.colouring)
+    takeColouring(one, page)
   }
   const picture = { id, outlines, page, fabrics: base.fabrics }
   return (
@@ -54,11 +60,12 @@ export function ColouringCards({ page, from, setFrom, base, block, compared, set
               className="card"
               aria-pressed={isOnBoard(page, one.colouring, block)}
               aria-label={colouringLabel(one, page, base.fabrics)}
-              onClick={() => takeColouring(one, page)}
+              onClick={() => take(one)}
             >
               <ColouringThumbnail {...picture} colouring={one.colouring} />
             </button>
             <span className="judged" aria-hidden="true">
+              {isOnBoard(page, one.colouring, block) && <strong>{t('on the board')}</strong>}
               {colouringResults(one.colouring).map((text) => (
                 <span key={text}>{text}</span>
               ))}
@@ -70,7 +77,7 @@ export function ColouringCards({ page, from, setFrom, base, block, compared, set
                 aria-label={t('Compare {which}', { which: colouringName(one) })}
                 onChange={() => toggle(one)}
               />
-              {one.number === 0 ? t('now') : one.number}
+              {one.number === 0 ? t('yours') : one.number}
             </label>
           </li>
         ))}
@@ -86,7 +93,7 @@ export function ColouringCards({ page, from, setFrom, base, block, compared, set
           {compared.length < 2 ? t('Tick 2 to 4 to compare') : t('Compare {n}', { n: compared.length })}
         </ActionButton>
       </div>
-      {open && <CompareColourings {...picture} compared={compared} close={() => setOpen(false)} />}
+      {open && <CompareColourings {...picture} compared={compared} take={take} close={() => setOpen(false)} />}
     </>
   )
 }

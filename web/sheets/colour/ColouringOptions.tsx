@@ -25,6 +25,7 @@ export function ColouringOptions({ options, change, block, background, fabrics, 
   const backgroundName = block.fabrics.find(({ id }) => id === background)?.name
   return (
     <>
+      {block.units.some(({ kind }) => kind === 'goose') && tick('fewestBatches', t('Fewest batches only'))}
       <label>
         {t('Change')}
         <select value={options.what} onChange={(event) => change({ what: event.target.value as Options['what'] })}>
@@ -48,7 +49,6 @@ export function ColouringOptions({ options, change, block, background, fabrics, 
       </fieldset>
       {tick('keepBackground', backgroundName === undefined ? t('Keep the background') : t('Keep the background ({name})', { name: backgroundName }))}
       {tick('sameAmounts', t('Same amount of each fabric'))}
-      {block.units.some(({ kind }) => kind === 'goose') && tick('fewestBatches', t('Fewest batches only'))}
     </>
   )
 }

@@ -2,14 +2,15 @@
 import { useModal } from '../../controls/useModal.ts'
 import { t } from '../../words/words.ts'
 import { ColouringThumbnail, type ThumbnailProps } from './ColouringThumbnail.tsx'
-import { colouringResults, type NumberedColouring, takeColouring } from './colouringWords.ts'
+import { colouringResults, type NumberedColouring } from './colouringWords.ts'
 
 interface Props extends Omit<ThumbnailProps, 'colouring'> {
   readonly compared: readonly NumberedColouring[]
+  readonly take: (one: NumberedColouring) => void
   readonly close: () => void
 }
 
-export function CompareColourings({ compared, close, ...picture }: Props) {
+export function CompareColourings({ compared, take, close, ...picture }: Props) {
   const dialog = useModal()
   return (
     <dialog ref={dialog} className="compare" aria-labelledby="compare-title" onClose={close}>
@@ -23,13 +24,11 @@ export function CompareColourings({ compared, close, ...picture }: Props) {
         {compared.map((one) => (
           <li key={one.number}>
             <ColouringThumbnail {...picture} colouring={one.colouring} />
-            <p>
-              {[one.number === 0 ? t('On the board now') : t('Colouring {n}', { n: one.number }), ...colouringResults(one.colouring)].join(' · ')}
-            </p>
+            <p>{[one.number === 0 ? t('Your colouring') : t('Colouring {n}', { n: one.number }), ...colouringResults(one.colouring)].join(' · ')}</p>
             <button
               type="button"
               onClick={() => {
-                takeColouring(one, picture.page)
+                take(one)
                 dialog.current?.close()
               }}
             >

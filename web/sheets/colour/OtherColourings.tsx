@@ -1,11 +1,12 @@
 /** Other colourings of the block: the options, a page of small pictures, each with its batches and clashes, and up to four compared large. */
 import { useEffect, useMemo, useState } from 'react'
-import { backgroundOf, type Block } from '../../../geometry/index.ts'
+import { backgroundOf, type Block, type ColouringPage, type JudgedColouring } from '../../../geometry/index.ts'
 import { useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { ColouringCards } from './ColouringCards.tsx'
-import { ColouringOptions, FIRST_OPTIONS, type Options } from './ColouringOptions.tsx'
-import type { NumberedColouring } from './colouringWords.ts'
+import { useColouringChoices } from './colouringChoices.ts'
+import { ColouringOptions } from './ColouringOptions.tsx'
+import { isOnBoard, type NumberedColouring } from './colouringWords.ts'
 import { sameButFabricsOf, useColouringPage } from './useColouringPage.ts'
 
 /** How many fabrics are offered at first. */
@@ -33,11 +34,11 @@ export function OtherColourings() {
 
 function FoundColourings() {
   const block = useStore(({ history }) => history.block)
-  const [options, setOptions] = useState(FIRST_OPTIONS)
-  const [picked, setPicked] = useState<readonly string[] | null>(null)
+  const { options, picked, choose } = useColouringChoices()
   const [from, setFrom] = useState(0)
   const [base, setBase] = useState(block)
   const [compared, setCompared] = useState<readonly NumberedColouring[]>([])
+  const [taken, setTaken] = useState<readonly JudgedColouring[]>([])
   const background = useMemo(() => backgroundOf(base), [base])
   const fabrics = useMemo(
     () => offeredFabrics(base, picked, options.keepBackground ? background : null),
@@ -46,32 +47,31 @@ function FoundColourings() {
   const request = useMemo(() => ({ ...options, fabrics }), [options, fabrics])
   const { page, trouble } = useColouringPage(base, request, from)
   const restart = (): void => {
-    setBase(block)
     setFrom(0)
     setCompared([])
+    setTaken([])
   }
-  const isCurrent = useMemo(() => base === block || (page !== null && sameButFabricsOf(page, base, block)), [base, block, page])
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a new list only for another block or another layout
+  const isCurrent = useMemo(() => base === block || (page !== null && isFromList(page, taken, base, block)), [base, block, page, taken])
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new list when the board changed otherwise than by taking a colouring of this one
   useEffect(() => {
-    if (!isCurrent) restart()
+    if (isCurrent) return
+    setBase(block)
+    restart()
   }, [isCurrent])
-  const change = (next: Partial<Options>): void => {
-    setOptions({ ...options, ...next })
-    setFrom(0)
-    setCompared([])
-  }
   return (
     <>
       <ColouringOptions
         options={options}
-        change={change}
+        change={(next) => {
+          choose({ options: { ...options, ...next } })
+          restart()
+        }}
         block={base}
         background={background}
         fabrics={fabrics}
         setFabrics={(next) => {
-          setPicked(next)
-          setFrom(0)
-          setCompared([])
+          choose({ picked: next })
+          restart()
         }}
       />
       {trouble !== null && <p className="trouble">{t('Couldn’t find colourings: {trouble}.', { trouble })}</p>}
@@ -81,16 +81,24 @@ function FoundColourings() {
         </p>
       )}
       {page !== null && (
-        <ColouringCards page={page} from={from} setFrom={setFrom} base={base} block={block} compared={compared} setCompared={setCompared} />
-      )}
-      {base !== block && (
-        <button type="button" onClick={restart}>
-          {t('List anew from the board')}
-        </button>
+        <ColouringCards
+          page={page}
+          from={from}
+          setFrom={setFrom}
+          base={base}
+          block={block}
+          compared={compared}
+          setCompared={setCompared}
+          onTake={(colouring) => setTaken([...taken, colouring])}
+        />
       )}
     </>
   )
 }
+
+/** Whether the board has the colouring that the list began with, one of this page, or one that was taken from another page. */
+const isFromList = (page: ColouringPage, taken: readonly JudgedColouring[], base: Block, block: Block): boolean =>
+  sameButFabricsOf(page, base, block) && [page.present, ...page.colourings, ...taken].some((colouring) => isOnBoard(page, colouring, block))
 
 /** The fabrics that the maker picked, or else the first few except the background. */
 function offeredFabrics({ fabrics }: Block, picked: readonly string[] | null, background: string | null): string[] {

@@ -9,8 +9,7 @@ export interface NumberedColouring {
   readonly colouring: JudgedColouring
 }
 
-export const colouringName = ({ number }: NumberedColouring): string =>
-  number === 0 ? t('the block on the board') : t('colouring {n}', { n: number })
+export const colouringName = ({ number }: NumberedColouring): string => (number === 0 ? t('your colouring') : t('colouring {n}', { n: number }))
 
 /** How many batches and clashes it has, in a word or two each. */
 export function colouringResults({ batches, clashes }: JudgedColouring): string[] {
@@ -31,8 +30,8 @@ function amountWords({ fabrics: taken }: JudgedColouring, fabrics: readonly Fabr
 /** Everything about a colouring, for a screen reader. */
 export function colouringLabel(one: NumberedColouring, { present }: ColouringPage, fabrics: readonly Fabric[]): string {
   const { symmetry } = one.colouring
-  const kept = symmetry > 1 ? [t('kept by {n} turns and mirrors', { n: symmetry })] : []
-  const which = one.colouring === present ? t('On the board now') : t('Use colouring {n}', { n: one.number })
+  const kept = symmetry > 1 ? [t('looks the same after {n} turns or flips', { n: symmetry })] : []
+  const which = one.colouring === present ? t('Your colouring') : t('Use colouring {n}', { n: one.number })
   return [which, ...amountWords(one.colouring, fabrics), ...colouringResults(one.colouring), ...kept].join(', ')
 }
 
@@ -44,5 +43,5 @@ export function isOnBoard({ slots }: ColouringPage, { fabrics }: JudgedColouring
 
 export function takeColouring(one: NumberedColouring, page: ColouringPage): void {
   edit(colourPatches(coloursOf(page, one.colouring)))
-  setView({ notice: one.number === 0 ? t('The block is coloured as it was.') : t('Colouring {n} is on the board.', { n: one.number }) })
+  setView({ notice: one.number === 0 ? t('Your colouring is back on the board.') : t('Colouring {n} is on the board.', { n: one.number }) })
 }

@@ -3,7 +3,7 @@ import { lazy } from 'react'
 import { type Block, cutListCsv, type Findings, type StashPiece } from '../../../geometry/index.ts'
 import { MOST_COPIES_CUT, setCopies, useCopies } from '../../document/blockCount.ts'
 import { deepClient } from '../../workers/clients.ts'
-import { download, fileName } from '../../keeping/download.ts'
+import { fileName, saveAndSay } from '../../keeping/download.ts'
 import { useFindings, useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { copyText } from '../../controls/copyText.ts'
@@ -64,7 +64,10 @@ function List({ list, block }: { readonly list: Findings; readonly block: Block 
           <button type="button" onClick={() => void copyCsv(list, block)}>
             {t('Copy as CSV')}
           </button>
-          <button type="button" onClick={() => download(`${fileName(block.name)}-cut-list.csv`, cutListCsv(list, block), 'text/csv')}>
+          <button
+            type="button"
+            onClick={() => saveAndSay(t('Cut list'), `${fileName(block.name)}-cut-list.csv`, cutListCsv(list, block), 'text/csv')}
+          >
             {t('Save as CSV')}
           </button>
         </div>

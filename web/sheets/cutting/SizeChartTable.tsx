@@ -1,7 +1,7 @@
 /** The rows of a size chart, and the buttons to print, copy and save them. A size that no ruler shows is rounded and marked with a tilde. */
 import { chartCsv, chartText, isOnRuler, message, sayLength, type SizeChart } from '../../../geometry/index.ts'
 import { copyText } from '../../controls/copyText.ts'
-import { download } from '../../keeping/download.ts'
+import { saveAndSay } from '../../keeping/download.ts'
 import { translateAny } from '../../words/translateAny.ts'
 import { t } from '../../words/words.ts'
 
@@ -52,10 +52,10 @@ export function SizeChartTable({ chart, name }: { readonly chart: SizeChart; rea
         <button type="button" onClick={() => void copyChart(chart)}>
           {t('Copy as text')}
         </button>
-        <button type="button" onClick={() => download(`${file}.txt`, chartText(chart), 'text/plain')}>
+        <button type="button" onClick={() => saveAndSay(t('Size chart'), `${file}.txt`, chartText(chart), 'text/plain')}>
           {t('Save as text')}
         </button>
-        <button type="button" onClick={() => download(`${file}.csv`, chartCsv(chart), 'text/csv')}>
+        <button type="button" onClick={() => saveAndSay(t('Size chart'), `${file}.csv`, chartCsv(chart), 'text/csv')}>
           {t('Save as CSV')}
         </button>
       </div>

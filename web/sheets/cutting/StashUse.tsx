@@ -1,5 +1,5 @@
 /** What the stash gives for one fabric of the block: what each piece can be cut into, how to cut it, and what is still to buy. */
-import { type MeasureUnit, type Block, sayLength, type StashFor, type StashPiece } from '../../../geometry/index.ts'
+import type { MeasureUnit, Block, StashFor, StashPiece } from '../../../geometry/index.ts'
 import { StripsPicture } from '../../drawing/StripsPicture.tsx'
 import { sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { t, tn } from '../../words/words.ts'
@@ -36,7 +36,7 @@ export function StashUse({ row, block, pieces, unit }: Props) {
                   : t('{size} gives {what}.', {
                       size: sizeOf(id),
                       what: given
-                        .map(({ size: [width, height], each }) => `${each} × ${sayLength(width, unit)} × ${sayLength(height, unit)}`)
+                        .map(({ size, each }) => tn(each, '1 piece {size}', '{n} pieces {size}', { size: saySides(size, unit) }))
                         .join(t(', or ')),
                     })}
               </small>

@@ -29,7 +29,6 @@ import '../cutting/cutting.css'
 const QUILTED_NAMES: Readonly<Record<Quilted, string>> = {
   home: label('on a home machine'),
   longarm: label('on a longarm'),
-  block: label('block by block, then joined'),
 }
 const COUNTS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12]
 /** Always the same array, so that the request to the worker is the same from one render to the next. */

@@ -12,7 +12,7 @@ import {
 } from '../../../geometry/index.ts'
 import { toDecimal } from '../../document/shapes.ts'
 import { setView, showStitching, useFindings, useStore } from '../../document/store.ts'
-import { download, fileName } from '../../keeping/download.ts'
+import { fileName, saveAndSay } from '../../keeping/download.ts'
 import { label, t, tn } from '../../words/words.ts'
 import { deepClient } from '../../workers/clients.ts'
 import { useClient } from '../../workers/useWorker.ts'
@@ -127,5 +127,5 @@ function savePicture(block: Block, ditch: Ditch, fills: readonly StitchedLine[])
     routes: routeLines(ditch),
     fills,
   })
-  download(`${fileName(block.name)}-quilting.svg`, picture, 'image/svg+xml')
+  saveAndSay(t('Quilting line'), `${fileName(block.name)}-quilting.svg`, picture, 'image/svg+xml')
 }

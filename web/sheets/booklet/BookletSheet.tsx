@@ -1,0 +1,35 @@
+/** The booklet sheet: the booklet saved as PDF, its steps, and single pages, pictures and tables. */
+import { useMemo, useState } from 'react'
+import { bookletOf, PAPERS, type Paper, usualPaper } from '../../../geometry/index.ts'
+import { readSetting, writeSetting } from '../../document/browserSettings.ts'
+import { useStore } from '../../document/store.ts'
+import { BookletPanel } from './BookletPanel.tsx'
+import { SaveBooklet } from './SaveBooklet.tsx'
+import { SavePages } from './SavePages.tsx'
+import { sameButBooklet, useBookletReport } from './useBookletReport.ts'
+import './printPanel.css'
+
+/** Remembers the paper that the maker chose last. */
+const PAPER_SETTING = 'nestwright.paper'
+const savedPaper = (): Paper | null => PAPERS.find((paper) => paper === readSetting(PAPER_SETTING)) ?? null
+
+export function BookletSheet() {
+  const block = useStore(({ history }) => history.block)
+  const [paper, setPaper] = useState(() => savedPaper() ?? usualPaper(block))
+  const { result, trouble } = useBookletReport(block)
+  const booklet = useMemo(
+    () => (result === null ? null : bookletOf(result.report, { ...result.block, booklet: block.booklet })),
+    [result, block.booklet],
+  )
+  const choosePaper = (next: Paper): void => {
+    setPaper(next)
+    writeSetting(PAPER_SETTING, next)
+  }
+  return (
+    <>
+      <SaveBooklet block={block} paper={paper} setPaper={choosePaper} />
+      <BookletPanel block={block} booklet={booklet} outdated={result !== null && !sameButBooklet(result.block, block)} trouble={trouble} />
+      <SavePages block={block} paper={paper} templates={(booklet?.templates.length ?? 0) > 0} />
+    </>
+  )
+}

@@ -1,0 +1,48 @@
+/** Saves the whole booklet as PDF, on the paper that the maker chooses. */
+import { useRef } from 'react'
+import { type Block, PAPER_NAMES, PAPERS, type Paper } from '../../../geometry/index.ts'
+import { t } from '../../words/words.ts'
+import { PrintingProgress } from './PrintingProgress.tsx'
+import { usePrinting } from './usePrinting.ts'
+
+interface Props {
+  readonly block: Block
+  readonly paper: Paper
+  readonly setPaper: (paper: Paper) => void
+}
+
+export function SaveBooklet({ block, paper, setPaper }: Props) {
+  const { progress, start, cancel } = usePrinting()
+  const busy = progress !== null
+  const button = useRef<HTMLButtonElement>(null)
+  return (
+    <section aria-labelledby="save-booklet-title" className="prints">
+      <h2 id="save-booklet-title">{t('Booklet as PDF')}</h2>
+      <fieldset>
+        <legend>{t('Paper')}</legend>
+        {PAPERS.map((one) => (
+          <label key={one} className="choice">
+            <input type="radio" name="paper" checked={one === paper} onChange={() => setPaper(one)} />
+            {PAPER_NAMES[one]}
+          </label>
+        ))}
+      </fieldset>
+      <div className="buttons">
+        {/* While busy the button is only marked as disabled, so that the keyboard's focus stays where it is. */}
+        <button ref={button} type="button" className="main" aria-disabled={busy} onClick={() => !busy && void start(block, paper, null)}>
+          {t('Save booklet as PDF')}
+        </button>
+      </div>
+      <p className="hint">{t('The PDF holds your block too, so you can open it here again. Print it at 100 %, “actual size”.')}</p>
+      {progress !== null && (
+        <PrintingProgress
+          progress={progress}
+          cancel={() => {
+            cancel()
+            button.current?.focus()
+          }}
+        />
+      )}
+    </section>
+  )
+}
