@@ -48,7 +48,7 @@ test('colourings say as many batches as the cut list, also where only the fewest
     .first()
     .click()
   await openSheet(page, 'Cutting')
-  await expect(cutList(page)).toContainText('Two batches make these geese')
+  await expect(cutList(page)).toContainText('Two batches of four make all your geese')
   await openSheet(page, 'Colour')
   await page.getByLabel('Fewest batches only').check()
   await expect(cards(page).nth(11)).toHaveAccessibleName(/^Use colouring 11, .*1 batch/)
@@ -57,7 +57,7 @@ test('colourings say as many batches as the cut list, also where only the fewest
   await button(page, 'Next page').click()
   await page.getByRole('button', { name: /^Use colouring 12,/ }).click()
   await openSheet(page, 'Cutting')
-  await expect(cutList(page)).toContainText('One batch makes these geese')
+  await expect(cutList(page)).toContainText('One batch of four makes all your geese')
 })
 
 test('colourings follow the board, which is marked, and their filters survive leaving the sheet', async ({ page }) => {

@@ -200,6 +200,13 @@ interface InMeasure {
   readonly measure: 'in' | 'cm'
 }
 
+/** Geese of one look: the names of their wing fabrics, as seen with the tip up. */
+export interface GeeseOfWings {
+  readonly count: number
+  readonly left: string
+  readonly right: string
+}
+
 /** What kinds of units are made, and how, in the cut list. */
 interface CutRows {
   readonly 'cut-for-borders': None
@@ -207,6 +214,10 @@ interface CutRows {
   /** `larger`: in the measure's unit, each way of cutting larger once. */
   readonly 'cut-for-units': InMeasure & { readonly kinds: readonly Kind[]; readonly method: Method; readonly larger: readonly number[] }
   readonly 'batches-of-geese': { readonly batches: number; readonly geese: number; readonly spare: number }
+  readonly 'geese-listed': { readonly geese: readonly GeeseOfWings[] }
+  readonly 'batch-makes': { readonly geese: readonly GeeseOfWings[] }
+  /** The geese to keep, where a batch makes spare ones of another look. */
+  readonly 'geese-to-keep': { readonly geese: readonly GeeseOfWings[] }
   readonly 'measure-before-borders': None
   readonly batting: { readonly batting: BattingId }
   readonly 'batting-size': { readonly size: BattingSize }

@@ -1,6 +1,6 @@
 /** English for all that the geometry says. */
 import { sayLength } from '../exact/lengths.ts'
-import type { BattingId, ChartPieceId, FoundValue, Message } from '../values/messages.ts'
+import type { BattingId, ChartPieceId, FoundValue, GeeseOfWings, Message } from '../values/messages.ts'
 import { boardEnglish } from './boardEnglish.ts'
 import { capital, inWords, kindWords, METHOD_WORDS } from './englishPhrases.ts'
 import { say, type Words } from './words.ts'
@@ -33,6 +33,15 @@ const CHART_PIECES: Readonly<Record<ChartPieceId, string>> = {
   'across-on-point': 'across on point',
   'side-square': '4 sides: a square, quartered',
   'corner-square': '2 corners: a square, halved',
+}
+
+/** `two geese with Moss on the left and Plum on the right, tip up`. */
+function geeseWords(geese: readonly GeeseOfWings[]): string {
+  const each = geese.map(
+    ({ count, left, right }) =>
+      `${inWords(count, 'goose', 'geese')} with ${left === right ? `both wings ${left}` : `${left} on the left and ${right} on the right`}`,
+  )
+  return `${each.join('; ')}${geese.some(({ left, right }) => left !== right) ? ', tip up' : ''}`
 }
 
 export const english: Words = {
@@ -113,9 +122,12 @@ export const english: Words = {
     return `${what}${how}${larger.map((by) => `, cut ${sayLength(by, measure)} ${measure} larger to be trimmed`).join('')}`
   },
   'batches-of-geese': ({ batches, geese, spare }) => {
-    const left = spare === 0 ? '' : `; ${inWords(spare, 'goose', 'geese')} left over`
-    return `${capital(inWords(batches, 'batch', 'batches'))} ${batches === 1 ? 'makes' : 'make'} ${geese === 1 ? 'this goose' : 'these geese'}${left}.`
+    const left = spare === 0 ? '' : `; ${inWords(spare, 'goose is', 'geese are')} spare`
+    return `${capital(inWords(batches, 'batch', 'batches'))} of four ${batches === 1 ? 'makes' : 'make'} ${geese === 1 ? 'your goose' : 'all your geese'}${left}.`
   },
+  'geese-listed': ({ geese }) => geeseWords(geese),
+  'batch-makes': ({ geese }) => `Makes ${geeseWords(geese)}.`,
+  'geese-to-keep': ({ geese }) => `Keep ${geeseWords(geese)}; the rest are spare.`,
   'measure-before-borders':
     'Before you cut, measure the sewn piece through its middle, not along its edges, and cut both strips of a pair to that length; or take the mean of three measurements. Sides first; measure again for top and bottom.',
   batting: ({ batting }) => BATTINGS[batting],

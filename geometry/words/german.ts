@@ -1,7 +1,7 @@
 /** German for what the geometry says. It is loaded when German is chosen. */
 import { sayLength } from '../exact/lengths.ts'
 import type { Kind, Method } from '../values/block.ts'
-import type { BattingId, BattingSize, ChartPieceId, ClashingChain, FoundValue, PressNotKept, PressWay } from '../values/messages.ts'
+import type { BattingId, BattingSize, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept, PressWay } from '../values/messages.ts'
 import { unitInGerman, unitLabelInGerman } from './unitGerman.ts'
 import type { Words } from './words.ts'
 
@@ -13,6 +13,15 @@ const found = (value: FoundValue): string =>
 const SMALL_NUMBERS = ['null', 'eins', 'zwei', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun', 'zehn', 'elf', 'zwölf']
 const inWords = (number: number, one: string, many: string): string => (number === 1 ? one : `${SMALL_NUMBERS[number] ?? number} ${many}`)
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+
+/** `zwei Gänse mit Moos links und Pflaume rechts, Spitze oben`. */
+function geeseWords(geese: readonly GeeseOfWings[]): string {
+  const each = geese.map(
+    ({ count, left, right }) =>
+      `${inWords(count, 'eine Gans', 'Gänse')} mit ${left === right ? `beiden Flügeln aus ${left}` : `${left} links und ${right} rechts`}`,
+  )
+  return `${each.join('; ')}${geese.some(({ left, right }) => left !== right) ? ', Spitze oben' : ''}`
+}
 
 const KINDS: Readonly<Record<Kind, string>> = {
   square: 'einfache Stücke',
@@ -251,9 +260,12 @@ export const germanMessages: Words = {
     return `${what}${how}${larger.map((by) => `, ${sayLength(by, measure)} ${measure} größer geschnitten, um getrimmt zu werden`).join('')}`
   },
   'batches-of-geese': ({ batches, geese, spare }) => {
-    const left = spare === 0 ? '' : `; ${inWords(spare, 'eine Gans', 'Gänse')} übrig`
-    return `${capital(inWords(batches, 'ein Satz', 'Sätze'))} ${batches === 1 ? 'macht' : 'machen'} diese ${geese === 1 ? 'Gans' : 'Gänse'}${left}.`
+    const left = spare === 0 ? '' : `; ${inWords(spare, 'eine Gans bleibt', 'Gänse bleiben')} übrig`
+    return `${capital(inWords(batches, 'ein Satz', 'Sätze'))} zu vieren ${batches === 1 ? 'ergibt' : 'ergeben'} ${geese === 1 ? 'deine Gans' : 'alle deine Gänse'}${left}.`
   },
+  'geese-listed': ({ geese }) => geeseWords(geese),
+  'batch-makes': ({ geese }) => `Ergibt ${geeseWords(geese)}.`,
+  'geese-to-keep': ({ geese }) => `Behalte ${geeseWords(geese)}; der Rest bleibt übrig.`,
   'measure-before-borders':
     'Miss vor dem Schneiden das Genähte durch seine Mitte, nicht an den Kanten, und schneide beide Streifen eines Paars auf diese Länge; oder nimm das Mittel von drei Messungen. Zuerst die Seiten; miss neu für oben und unten.',
   batting: ({ batting }) => BATTINGS[batting],

@@ -6,10 +6,12 @@
  * Source  common practice, no source: cut by fabric, largest first.
  */
 import type { Block, MeasureUnit } from '../values/block.ts'
+import { type Wings, wingsSeen } from '../cutting/batches/geeseBatches.ts'
+import { geeseMade } from '../cutting/batches/geeseMade.ts'
 import { type FabricPair, hourglassPlans, isSharing } from '../cutting/batches/hourglasses.ts'
 import { isOnRuler } from '../exact/lengths.ts'
-import { type Message, message } from '../values/messages.ts'
-import type { CutRow, FabricRow, Findings, UnitRow } from '../values/report.ts'
+import { type GeeseOfWings, type Message, message } from '../values/messages.ts'
+import type { Batch, CutRow, FabricRow, Findings, UnitRow } from '../values/report.ts'
 import { inEnglish } from '../words/english.ts'
 import { csv } from './csv.ts'
 import { sanitiseLines, sanitiseLine } from './sanitiseText.ts'
@@ -24,7 +26,7 @@ export function cutListText(report: Findings, block: Block): string {
   const sections = [
     heading(report),
     ...fabricsInUse(report, block).map((fabric) => fabricSection(fabric, report, named)),
-    batchSection(report, named),
+    batchSection(report, block, named),
     ...hourglassSections(block, named),
     rulerNote(report, block),
   ]
@@ -61,9 +63,37 @@ export function cutListCsv(report: Findings, block: Block): string {
   return csv([head, ...rows])
 }
 
-/** `One batch makes these geese.` or `Two batches make these geese; four geese left over.` */
+/** `One batch of four makes all your geese.` or `Two batches of four make all your geese; four geese are spare.` */
 export const batchMessage = ({ batches, count: geese, spare }: UnitRow): Message =>
   message('batches-of-geese', { batches: batches.length, geese, spare })
+
+/** What a batch makes, where its wings are of two fabrics: `Makes two geese with Moss on the left and Plum on the right, tip up.` */
+export function batchMakes(batch: Batch, named: Named): Message | null {
+  const geese = geeseMade([batch], []).map(({ wings, made }) => lookOf(wings, made, named))
+  return geese.length < 2 ? null : message('batch-makes', { geese })
+}
+
+/** Which geese to keep, where some of those that the batches make are spare and others are not; null where any will do. */
+export function geeseToKeep(row: UnitRow, block: Block, named: Named): Message | null {
+  const made = geeseMade(row.batches, wingsOf(row, block))
+  if (made.length < 2 || made.every(({ spare }) => spare === 0)) return null
+  const kept = made.filter(({ made: all, spare }) => all > spare)
+  return message('geese-to-keep', { geese: kept.map(({ wings, made: all, spare }) => lookOf(wings, all - spare, named)) })
+}
+
+/** The geese of a row by the fabrics of their wings, where one has wings of two fabrics; null for all other rows. */
+export function geeseListed(row: UnitRow, block: Block, named: Named): Message | null {
+  const wings = row.kind === 'goose' ? wingsOf(row, block) : []
+  if (wings.every(([left, right]) => left === right)) return null
+  return message('geese-listed', { geese: geeseMade([{ makes: wings }], []).map((one) => lookOf(one.wings, one.made, named)) })
+}
+
+const lookOf = ([left, right]: Wings, count: number, named: Named): GeeseOfWings => ({ count, left: named(left), right: named(right) })
+
+function wingsOf({ for: ids }: UnitRow, { units }: Block): Wings[] {
+  const wanted = new Set(ids)
+  return units.filter(({ id }) => wanted.has(id)).map(wingsSeen)
+}
 
 type Named = (fabric: string) => string
 
@@ -131,20 +161,24 @@ function eighths(yards: number): string {
   return whole === 0 ? half : `${whole} ${half}`
 }
 
-function batchSection(report: Findings, named: Named): string {
+function batchSection(report: Findings, block: Block, named: Named): string {
   const rows = report.units.filter(({ batches }) => batches.length > 0)
-  return rows.map((row) => batchLines(row, report.measure.unit, named).join('\n')).join('\n\n')
+  return rows.map((row) => batchLines(row, block, named).join('\n')).join('\n\n')
 }
 
-function batchLines(row: UnitRow, unit: MeasureUnit, named: Named): string[] {
+function batchLines(row: UnitRow, block: Block, named: Named): string[] {
+  const { unit } = block.measure
   const least = row.batchesAtLeast === undefined ? [] : [`  At least ${inWords(row.batchesAtLeast, 'batch', 'batches')}; fewer than these may do.`]
   const batches = row.batches.map((batch, index) => {
-    const corners = batch.corners.map(named).join(', ')
-    return `  Batch ${index + 1}: a large square of ${named(batch.goose)}; small squares clockwise round it: ${corners}`
+    const corners = batch.corners.map((fabric, corner) => `${corner + 1}: ${named(fabric)}`).join(', ')
+    const makes = batchMakes(batch, named)
+    return `  Batch ${index + 1}: 1 large square of ${named(batch.goose)}; small squares, clockwise, ${corners}.${makes === null ? '' : ` ${inEnglish(makes)}`}`
   })
+  const keep = geeseToKeep(row, block, named)
   return [
     `Geese ${saySize(row.finished, unit)} finished, trimmed to ${saySize(row.unfinished, unit)}: ${inEnglish(batchMessage(row))}`,
     ...batches,
+    ...(keep === null ? [] : [`  ${inEnglish(keep)}`]),
     ...least,
   ]
 }

@@ -39,6 +39,11 @@ const PLACES: readonly UnitPlace[] = [
   { type: 'row', noun: 'square', row: 31, nth: 22 },
 ]
 
+const GEESE_LOOKS = [
+  { count: 14, left: 'F71', right: 'F72' },
+  { count: 15, left: 'F73', right: 'F73' },
+] as const
+
 /** Parameters of each code that has any, one for each way of saying it. */
 const SAMPLES: WithParams = {
   'other-format': VALUES,
@@ -120,6 +125,9 @@ const SAMPLES: WithParams = {
     { kinds: ['goose'], method: 'geese-4', larger: [], measure: 'in' },
     { kinds: ['strips'], method: 'strip-set', larger: [], measure: 'in' },
   ],
+  'geese-listed': [{ geese: GEESE_LOOKS }],
+  'batch-makes': [{ geese: GEESE_LOOKS }],
+  'geese-to-keep': [{ geese: GEESE_LOOKS.slice(0, 1) }],
   'batches-of-geese': [
     { batches: 1, geese: 1, spare: 3 },
     { batches: 1, geese: 3, spare: 1 },

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { type Block, report } from '../../geometry/index.ts'
 import { csv } from '../../geometry/writing/csv.ts'
 import { inEnglish } from '../../geometry/words/english.ts'
-import { batchMessage, cutListCsv, cutListText } from '../../geometry/writing/cutListText.ts'
+import { batchMakes, batchMessage, cutListCsv, cutListText, geeseListed, geeseToKeep } from '../../geometry/writing/cutListText.ts'
 import { STAR, withGap } from './star.ts'
 
 const said = report(STAR)
@@ -16,7 +16,10 @@ describe('cut list', () => {
     ['4 squares 3 1/2 × 3 1/2 in', 'corners that finish 3: common practice, no source'],
     ['1 square 6 1/2 × 6 1/2 in', 'middle that finishes 6: common practice, no source'],
     ['The block measures 12 1/2 × 12 1/2 in unfinished.', 'a 12 inch star: common practice, no source'],
-    ['One batch makes these geese.', 'half its points in each fabric: two geese alike and two mirrored, one batch: common practice, no source'],
+    [
+      'One batch of four makes all your geese.',
+      'half its points in each fabric: two geese alike and two mirrored, one batch: common practice, no source',
+    ],
   ])('says "%s"', (words, why) => {
     expect(pages.text, why).toContain(words)
   })
@@ -28,7 +31,24 @@ describe('cut list', () => {
     const row = report({ ...STAR, units: geese }).units.find(({ kind }) => kind === 'goose')
     if (row === undefined) throw new Error('no geese in the report')
     // Corners in two fabrics give at most two geese of one hand: common practice, no source.
-    expect(inEnglish(batchMessage(row))).toBe('Two batches make these geese; four geese left over.')
+    expect(inEnglish(batchMessage(row))).toBe('Two batches of four make all your geese; four geese are spare.')
+  })
+
+  it('says which geese a batch makes, seen with the tip up, and which of them to keep', () => {
+    const block: Block = {
+      ...STAR,
+      units: STAR.units.map((unit) => (unit.kind === 'goose' ? { ...unit, fabrics: { goose: 'linen', leftWing: 'moss', rightWing: 'plum' } } : unit)),
+    }
+    const row = report(block).units.find(({ kind }) => kind === 'goose')
+    const [batch] = row?.batches ?? []
+    if (row === undefined || batch === undefined) throw new Error('no geese in the report')
+    const name = (fabric: string): string => (fabric === 'moss' ? 'Moss' : 'Plum')
+    const said = (message: ReturnType<typeof batchMakes>): string => (message === null ? '' : inEnglish(message))
+    expect(said(geeseListed(row, block, name))).toBe('four geese with Moss on the left and Plum on the right, tip up')
+    // Alternate corners: every other goose is the flip of the one before; by counting.
+    expect(said(batchMakes(batch, name)).replace(/^Makes two geese with (Moss|Plum).*/, '$1')).toMatch(/^(Moss|Plum)$/)
+    expect(said(geeseToKeep(row, block, name))).toBe('Keep four geese with Moss on the left and Plum on the right, tip up; the rest are spare.')
+    expect(cutListText(report(block), block)).toMatch(/Keep four geese with Moss on the left and .* on the right, tip up; the rest are spare\./)
   })
 
   it('says the nearest sixteenth, the size itself and a cell that would be on the ruler', () => {

@@ -667,7 +667,6 @@ export const german: Catalogue = {
   '{border} with its corner squares': '{border} mit seinen Eckquadraten',
   '{border} with one corner square': '{border} mit einem Eckquadrat',
   '{count} of {w} by {h}': '{count} von {w} mal {h}',
-  '{count} × small squares, clockwise: {corners}': '{count} × kleine Quadrate, im Uhrzeigersinn: {corners}',
   '{file} is a PDF without a block inside. Open a block file, or a booklet saved from Nestwright.':
     '{file} ist ein PDF ohne Block darin. Öffne eine Blockdatei oder ein Heft, das mit Nestwright gespeichert wurde.',
   '{n} are no longer crossings': { one: 'eine ist keine Kreuzung mehr', other: '{n} sind keine Kreuzungen mehr' },
@@ -1185,4 +1184,5 @@ export const german: Catalogue = {
   'Keep going: {n} of {all} squares filled.': 'Weiter so: {n} von {all} Feldern sind gefüllt.',
   'Booklet as PDF': 'Heft als PDF',
   'Pages, pictures and tables': 'Seiten, Bilder und Tabellen',
+  '{n} batches. Small squares: {corners}.': { one: '1 Satz. Kleine Quadrate: {corners}.', other: '{n} Sätze. Kleine Quadrate: {corners}.' },
 }

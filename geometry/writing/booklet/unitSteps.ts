@@ -9,7 +9,9 @@ import { leftAndRight, trimSentences } from './trimStep.ts'
 import { lightnessOf } from '../../colour/lightness.ts'
 import type { Method } from '../../values/block.ts'
 import type { UnitRow } from '../../values/report.ts'
+import { inEnglish } from '../../words/english.ts'
 import { capital, inWords, kindWords } from '../../words/englishPhrases.ts'
+import { batchMakes, geeseToKeep } from '../cutListText.ts'
 import { count, listed, patchWords, saySize } from '../phrases.ts'
 import type { BookletContext, UnitVariant, UnitSeam } from './bookletContext.ts'
 import { type Flip, flipsOf } from './clippedCorners.ts'
@@ -244,16 +246,19 @@ function halvesToward(variant: UnitVariant, context: BookletContext): string {
 
 const geese: MakeWay = (row, _, context) => {
   const [large, small] = [cutSize(context, row), cutSize(context, row, 'smallest')]
-  const spare = row.spare === 0 ? '' : `; ${inWords(row.spare, 'goose', 'geese')} left over`
+  const spare = row.spare === 0 ? '' : `; ${inWords(row.spare, 'goose is', 'geese are')} spare`
   const batches = row.batches.map((batch, index) => {
     const which = row.batches.length === 1 ? 'Take' : `Batch ${index + 1}: take`
-    return `${which} a large square of ${context.fabric(batch.goose)}; its small squares, clockwise from the top left corner, are ${squaresSaid(batch.corners, context)}.`
+    const makes = batchMakes(batch, context.fabric)
+    return `${which} a large square of ${context.fabric(batch.goose)}; its small squares, clockwise from the top left corner, are ${squaresSaid(batch.corners, context)}.${makes === null ? '' : ` ${inEnglish(makes)}`}`
   })
+  const keep = geeseToKeep(row, context.block, context.fabric)
   const different = [...new Map(row.batches.map((batch) => [batch.corners.join(), batch])).values()]
   return {
     sentences: [
       `${capital(inWords(row.batches.length, 'batch', 'batches'))} of four ${row.batches.length === 1 ? 'makes' : 'make'} ${row.count === 1 ? 'the goose' : 'the geese'}${spare}.`,
       ...batches,
+      ...(keep === null ? [] : [inEnglish(keep)]),
       'Draw a line from corner to corner on the wrong side of every small square.',
       'Lay squares 1 and 3 on opposite corners of the large square, right sides together; their lines run on into each other and their tips overlap in the middle.',
       `${besideIt(context)} Press the small triangles away from the large one.`,

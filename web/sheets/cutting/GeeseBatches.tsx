@@ -1,8 +1,8 @@
 /** The batches that make flying geese four at a time: which small square goes on which corner of the large one. */
-import { batchMessage, type Block, type UnitRow } from '../../../geometry/index.ts'
+import { type Batch, batchMakes, batchMessage, type Block, geeseToKeep, namesOf, type UnitRow } from '../../../geometry/index.ts'
 import { svgFill } from '../../drawing/FabricDefs.tsx'
 import { translateAny } from '../../words/translateAny.ts'
-import { t, tn } from '../../words/words.ts'
+import { tn } from '../../words/words.ts'
 
 /** Rows of the report whose units are made in batches. */
 export function GeeseBatches({ rows, block }: { readonly rows: readonly UnitRow[]; readonly block: Block }) {
@@ -23,21 +23,32 @@ export function GeeseBatches({ rows, block }: { readonly rows: readonly UnitRow[
 
 /** Batches that are alike are listed once, with their number. */
 function BatchCounts({ row, block }: { readonly row: UnitRow; readonly block: Block }) {
-  const name = (id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
-  const alike = new Map<string, { corners: readonly string[]; goose: string; count: number }>()
-  for (const { corners, goose } of row.batches) {
-    const key = corners.join()
-    alike.set(key, { corners, goose, count: (alike.get(key)?.count ?? 0) + 1 })
+  const name = namesOf(block)
+  const alike = new Map<string, { batch: Batch; count: number }>()
+  for (const batch of row.batches) {
+    const key = batch.corners.join()
+    alike.set(key, { batch, count: (alike.get(key)?.count ?? 0) + 1 })
   }
+  const keep = geeseToKeep(row, block, name)
   return (
-    <ul className="lots">
-      {[...alike.values()].map(({ corners, goose, count }) => (
-        <li key={corners.join()}>
-          <BatchPicture corners={corners} goose={goose} block={block} />
-          <span>{t('{count} × small squares, clockwise: {corners}', { count, corners: corners.map(name).join(', ') })}</span>
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul className="lots">
+        {[...alike.values()].map(({ batch, count }) => {
+          const makes = batchMakes(batch, name)
+          const corners = batch.corners.map((fabric, corner) => `${corner + 1}: ${name(fabric)}`).join(', ')
+          return (
+            <li key={batch.corners.join()}>
+              <BatchPicture corners={batch.corners} goose={batch.goose} block={block} />
+              <span>
+                {tn(count, '1 batch. Small squares: {corners}.', '{n} batches. Small squares: {corners}.', { corners })}
+                {makes !== null && ` ${translateAny(makes)}`}
+              </span>
+            </li>
+          )
+        })}
+      </ul>
+      {keep !== null && <p>{translateAny(keep)}</p>}
+    </>
   )
 }
 

@@ -3,11 +3,13 @@ import { useState } from 'react'
 import {
   type Block,
   type Findings,
+  geeseListed,
   KIND_FACTS,
   type Kind,
   type Method,
   mixedRuns,
   mixedMethods,
+  namesOf,
   setMethod,
   setMethods,
   type Unit,
@@ -16,6 +18,7 @@ import {
 import { edit, setView } from '../../document/store.ts'
 import { saySides } from '../../words/sizes.ts'
 import { KIND_NAMES } from '../../words/unitWords.ts'
+import { translateAny } from '../../words/translateAny.ts'
 import { t, tn } from '../../words/words.ts'
 import { MethodComparison } from './MethodComparison.tsx'
 import { MethodOptions } from './MethodOptions.tsx'
@@ -36,6 +39,7 @@ export function UnitMethodRow({ row, report, block }: Props) {
   const { methods } = KIND_FACTS[kind]
   const name = t(KIND_NAMES[kind])
   const trimmed = saySides(row.unfinished, report.measure.unit)
+  const looks = geeseListed(row, block, namesOf(block))
   return (
     <li>
       <div className="made">
@@ -48,6 +52,7 @@ export function UnitMethodRow({ row, report, block }: Props) {
             {t('{size} unfinished', { size: trimmed })}
             {row.spare > 0 && `; ${tn(row.spare, '1 left over', '{n} left over')}`}
             {row.bias && `; ${t('outside edges on the bias')}`}
+            {looks !== null && `; ${translateAny(looks)}`}
           </small>
         </div>
       </div>
