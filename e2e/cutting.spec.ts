@@ -1,5 +1,5 @@
 /** From units to scissors on the screen: ways to make a unit, stars of one batch, how a fabric is cut, and the whole quilt. */
-import { board, button, clothOf, cutList, expect, openApp, openSheet, type Page, saved, SHEET_SCREEN, test, BOTH_ENGINES } from './maker.ts'
+import { board, button, clothOf, cutList, expect, notice, openApp, openSheet, type Page, saved, SHEET_SCREEN, test, BOTH_ENGINES } from './maker.ts'
 
 async function chooseTopGoose(page: Page): Promise<void> {
   await board(page).focus()

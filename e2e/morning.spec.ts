@@ -252,7 +252,7 @@ test.describe('with the keyboard alone', () => {
     BOTH_ENGINES,
     async ({ page }) => {
       await openApp(page)
-      await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+      await expect(findings(page)).toContainText('All 4 seam crossings nest.')
       await keys(page, 'Tab')
       await expect(button(page, 'To the board')).toBeFocused()
       await focusInSight(page)
