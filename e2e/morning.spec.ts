@@ -74,7 +74,7 @@ async function laysAStar(page: Page, hand: Hand): Promise<void> {
     await expect(cell(page, at[0] + 1, at[1] + 1)).toHaveAccessibleName(/Square, Patch in Linen white, selected\.$/)
   }
   await hand.place('Flying goose', [1, 0], [2, 1])
-  await hand.press(button(page, 'Turn half round'))
+  await hand.press(button(page, 'Turn 180°'))
   await expect(cell(page, 2, 1)).toHaveAccessibleName(/half turn/)
   await hand.place('Flying goose', [1, 3], [2, 1])
   // The two at the sides are turned in the open middle, and moved out.
@@ -126,22 +126,22 @@ async function keepAs(page: Page, hand: Hand, name: string): Promise<void> {
 async function turnsWrongly(page: Page, hand: Hand): Promise<void> {
   await hand.sheet('Seam check')
   await hand.choose([1.5, 0.2])
-  await hand.press(button(page, 'Turn half round'))
+  await hand.press(button(page, 'Turn 180°'))
   await expect(difference(page)).toContainText('points to protect: 4 before, 3 now')
   // A quarter turn leaves its cells: what is mended by a turn is offered beside the finding.
   await hand.choose([1.5, 3.5])
-  await hand.press(button(page, 'Turn'))
+  await hand.press(button(page, 'Turn 90°'))
   await expect(difference(page)).toHaveText('The block can’t be sewn like this yet. Fill the gaps and move apart what overlaps.')
-  await expect(findings(page).getByRole('img', { name: 'To mend:' }).first()).toBeVisible()
-  const mend = findings(page).getByRole('button', { name: 'Turn goose-2 a quarter back', exact: true }).first()
+  await expect(findings(page).getByRole('img', { name: 'To fix:' }).first()).toBeVisible()
+  const mend = findings(page).getByRole('button', { name: 'Turn 90° to the left: Flying goose (columns 2 and 3, 1st row)', exact: true }).first()
   await hand.press(mend)
   if (hand.touch) await hand.press(mend)
   await expect(notice(page)).toHaveText('Done: Turn the top goose 90° to the left.')
   // By way of a layout that cannot be sewn: what is told is the difference to the last one that could.
   await hand.choose([1.5, 0.2])
-  for (const _ of [1, 2]) await hand.press(button(page, 'Turn'))
+  for (const _ of [1, 2]) await hand.press(button(page, 'Turn 90°'))
   await expect(difference(page)).toContainText('points to protect: 3 before, 4 now')
-  await expect(findings(page)).toContainText('All 4 meetings of seams nest.')
+  await expect(findings(page)).toContainText('All 4 seam crossings nest.')
 }
 
 async function seesCopies(page: Page, hand: Hand): Promise<void> {
@@ -149,17 +149,17 @@ async function seesCopies(page: Page, hand: Hand): Promise<void> {
   await hand.pick(page.getByRole('combobox', { name: 'Blocks across' }), '3')
   await hand.pick(page.getByRole('combobox', { name: 'Down' }), '3')
   await expect(page.getByTestId('setting-sum')).toBeVisible()
-  await hand.press(button(page, 'See it large on the board'))
+  await hand.press(button(page, 'Show on the board'))
   const copies = page.getByRole('group', { name: 'Blocks: click one to turn it, use arrow keys to move' })
   await expect(copies.getByRole('button')).toHaveCount(9)
   await hand.press(copies.getByRole('button', { name: 'Block in column 1, row 1: not turned' }))
   await expect(notice(page)).toHaveText('Block turned a quarter.')
   await expect(copies.getByRole('button', { name: 'Block in column 1, row 1: quarter turn' })).toBeVisible()
   await expect(page.getByTestId('setting-sum')).toHaveText(/^\d+ crossings between blocks don’t nest/)
-  await hand.press(button(page, 'Turn and press for the fewest clashes'))
-  await expect(button(page, 'Turn and press for the fewest clashes')).toBeDisabled()
+  await hand.press(button(page, 'Find the best nesting'))
+  await expect(button(page, 'Find the best nesting')).toBeDisabled()
   // A star is the same however it is turned, and the rule of its geese holds: only lifted they may lie the other way in every other block.
-  await hand.press(button(page, 'Lift the methods’ pressing rules: nothing clashes then'))
+  await hand.press(button(page, 'Press units either way: then everything nests'))
   await expect(page.getByTestId('setting-sum')).toHaveText('No problems between blocks.')
 }
 
@@ -327,7 +327,7 @@ async function arranges(page: Page, hand: Hand): Promise<void> {
 }
 
 async function removes(page: Page, hand: Hand): Promise<void> {
-  await hand.press(button(page, 'Remove'))
+  await hand.press(button(page, 'Delete'))
   await expect(notice(page)).toHaveText('Unit deleted.')
   await expect(board(page)).toBeFocused()
   await expect(cell(page, 1, 4)).toHaveAccessibleName('Column 1, row 4: empty.')

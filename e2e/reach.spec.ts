@@ -1,7 +1,7 @@
 /** For every maker: on a phone, at twice the size, in another language, in the sun and at night. */
 import { barriers, expect, openApp, openSheet, type Page, pixels, test, BOTH_ENGINES } from './maker.ts'
 
-const SHEETS = ['Block', 'Findings', 'Colour', 'Cutting', 'Quilting', 'Setting', 'Booklet'] as const
+const SHEETS = ['Block', 'Seam check', 'Colour', 'Cutting', 'Quilting', 'Setting', 'Booklet'] as const
 const LOOKS = ['Fabric', 'Value', 'Wrong side', 'Layers', 'Sewing order', 'Quilting line', 'Repeated blocks'] as const
 
 /** Pixels by which the page is wider than the screen. */
@@ -53,7 +53,7 @@ for (const [light, name] of [
     await page.getByText('Display', { exact: true }).click()
     await page.getByLabel('Theme').selectOption(light)
     await page.getByText('Display', { exact: true }).click()
-    for (const sheet of ['Findings', 'Colour', 'Cutting'] as const) {
+    for (const sheet of ['Seam check', 'Colour', 'Cutting'] as const) {
       await openSheet(page, sheet)
       await expect(page.getByRole('tabpanel').getByRole('heading').first()).toBeVisible()
       expect(await barriers(page, undefined, 'contrast'), sheet).toEqual([])

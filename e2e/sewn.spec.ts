@@ -14,8 +14,8 @@ test.describe('what the engine knows', () => {
       .getByLabel('Block file')
       .setInputFiles({ name: 'four.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(CLASHING)) })
     // Four square seams: nine layers where they clash, seven where they nest, by arithmetic.
-    await expect(findings(page)).toContainText('9 layers lie here; nested there would be 7, 2 fewer.')
-    await expect(findings(page)).toContainText('Thickest spot: 9 layers of cloth')
+    await expect(findings(page)).toContainText('9 layers here; 7 if it nested.')
+    await expect(findings(page)).toContainText('Bulkiest spot: 9 layers')
     await button(page, 'Layers').click()
     await expect(page.getByRole('list', { name: 'Layers of fabric by colour' }).getByRole('listitem')).toHaveText([
       /^1 layer /,
@@ -36,7 +36,7 @@ test.describe('what the engine knows', () => {
     await openSheet(page, 'Setting')
     await expect(neighbours(page).getByRole('img', { name: /3 by 3 blocks/ })).toBeVisible()
     await expect(page.getByTestId('setting-sum')).toHaveText(/crossings between blocks don’t nest/)
-    await neighbours(page).getByLabel('Across').selectOption('2')
+    await neighbours(page).getByLabel('Blocks across').selectOption('2')
     await neighbours(page).getByLabel('Down').selectOption('1')
     await expect(neighbours(page).getByRole('img', { name: /2 by 1 blocks/ })).toBeVisible()
     const alike = await page.getByTestId('setting-sum').textContent()

@@ -60,7 +60,7 @@ test('a photograph is added to a step and taken away', BOTH_ENGINES, async ({ pa
   const layout = step(page, /Lay out the block/)
   await openFile(page, () => layout.getByRole('button', { name: /^Add photo/ }).click(), 'dot.png', Buffer.from(DOT, 'base64'))
   await expect(layout.getByRole('img', { name: /^Your photograph/ })).toBeVisible()
-  await openFile(page, () => layout.getByRole('button', { name: /^Change the photograph/ }).click(), 'words.txt', 'no picture')
+  await openFile(page, () => layout.getByRole('button', { name: /^Change photo/ }).click(), 'words.txt', 'no picture')
   await expect(page.getByText(/read words.txt as a picture/)).toBeVisible()
   await layout.getByRole('button', { name: /^Take away the photograph/ }).click()
   await expect(layout.getByRole('img', { name: /^Your photograph/ })).toHaveCount(0)

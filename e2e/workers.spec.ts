@@ -63,10 +63,12 @@ test('turns that repair a layout are tried in a worker, and said to be under way
   await openSheet(page, 'Seam check')
   const { x, y } = await pixels(page, [1.5, 3.5])
   await page.mouse.click(x, y)
-  await button(page, 'Turn').click()
+  await button(page, 'Turn 90°').click()
   await expect(findings(page).getByText('Working…').first()).toBeVisible()
   await expect.poll(() => jobs(page)).toContain('repairs')
   await page.evaluate(() => (window as Watched).workersSeen?.release())
-  await expect(findings(page).getByRole('button', { name: 'Turn goose-bottom a quarter back', exact: true }).first()).toBeVisible()
+  await expect(
+    findings(page).getByRole('button', { name: 'Turn 90° to the left: Flying goose (columns 2 and 3, 4th row)', exact: true }).first(),
+  ).toBeVisible()
   await expect(findings(page).getByText('Working…')).toHaveCount(0)
 })

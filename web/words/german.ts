@@ -802,7 +802,7 @@ export const german: Catalogue = {
   'Keep your fingers clear of the needle, and take out each pin before you reach it.':
     'Halte die Finger von der Nadel fern, und zieh jede Stecknadel heraus, bevor du sie erreichst.',
   'Press this unit my way': 'Diese Einheit auf meine Art bügeln',
-  'Values go from 0 (black) to 100 (white); a print has its average. Neighbouring fabrics less than {n} apart blend together.':
+  'Values go from 0 (black) to 100 (white); a print has its average. Neighbouring fabrics less than {n} apart look alike.':
     'Die Helligkeit reicht von 0 (schwarz) bis 100 (weiß); bei Mustern zählt der Durchschnitt. Nachbarstoffe, die weniger als {n} auseinanderliegen, verschwimmen.',
   'Distance between lines ({unit})': 'Abstand der Linien ({unit})',
   Method: 'Methode',
@@ -859,7 +859,6 @@ export const german: Catalogue = {
   'wherever is easiest': 'wo es am leichtesten ist',
   '{colour}, {part} % of the photo': '{colour}, {part} % des Fotos',
   '{length} stitched twice, the least possible': '{length} doppelt gesteppt, weniger geht nicht',
-  '{name} and {other} swapped.': '{name} und {other} getauscht.',
   '{n} don’t nest': { one: '1 greift nicht', other: '{n} greifen nicht' },
   '{n} fabrics added at the end of the list.': {
     one: 'Ein Stoff am Ende der Liste hinzugefügt.',
@@ -867,7 +866,6 @@ export const german: Catalogue = {
   },
   '{n} other colourings, most symmetric first.': { one: 'Eine andere Färbung.', other: '{n} andere Färbungen, die symmetrischsten zuerst.' },
   'More than {n} other colourings, most symmetric first.': 'Mehr als {n} andere Färbungen, die symmetrischsten zuerst.',
-  '{n} pairs of neighbouring fabrics blend together.': { one: 'Ein Paar Nachbarstoffe verschwimmt.', other: '{n} Paare Nachbarstoffe verschwimmen.' },
   '{n} patches recoloured.': { one: 'Ein Stück umgefärbt.', other: '{n} Stücke umgefärbt.' },
   '{n} units selected': { one: 'Eine Einheit ausgewählt', other: '{n} Einheiten ausgewählt' },
   '{n} matching units selected.': { one: 'Keine andere Einheit gleicht ihr.', other: '{n} gleiche Einheiten ausgewählt.' },

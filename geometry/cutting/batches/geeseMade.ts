@@ -6,7 +6,7 @@
  */
 import type { Wings } from './geeseBatches.ts'
 
-export interface GeeseMade {
+interface GeeseMade {
   readonly wings: Wings
   readonly made: number
   readonly spare: number

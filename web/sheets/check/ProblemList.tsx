@@ -26,7 +26,7 @@ export function ProblemList({ report }: { readonly report: Findings }) {
         items={all}
         upTo={-1}
         render={({ problem, index }) => (
-          <li key={index} className={isWrong(problem) ? 'error' : 'notice'}>
+          <li key={index} className={isWrong(problem) ? 'error' : 'remark'}>
             <FindingButton finding={`problem ${index}`}>
               <ProblemMark error={isWrong(problem)} />
               {translate(problem.message)} <small>{positionWords(problem.at)}</small>

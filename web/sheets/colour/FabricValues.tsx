@@ -18,7 +18,7 @@ export function FabricValues() {
       </button>
       {found !== null && <Blurs found={found} block={block} />}
       <p className="hint">
-        {t('Values go from 0 (black) to 100 (white); a print has its average. Neighbouring fabrics less than {n} apart blend together.', {
+        {t('Values go from 0 (black) to 100 (white); a print has its average. Neighbouring fabrics less than {n} apart look alike.', {
           n: BLURS_BELOW,
         })}
       </p>
@@ -56,9 +56,7 @@ function Blurs({ found, block }: { readonly found: readonly Blur[]; readonly blo
   const named = (id: string): Fabric | undefined => block.fabrics.find((fabric) => fabric.id === id)
   return (
     <>
-      <p className="sum">
-        {tn(found.length, '1 pair of neighbouring fabrics blends together.', '{n} pairs of neighbouring fabrics blend together.')}
-      </p>
+      <p className="sum">{tn(found.length, 'One pair of neighbouring fabrics looks alike.', '{n} pairs of neighbouring fabrics look alike.')}</p>
       <ul className="blurs">
         {found.map(({ fabrics: [one, other], difference, length, lines }) => (
           <li key={`${one} ${other}`}>

@@ -115,5 +115,5 @@ function ExchangeFabrics({ block }: { readonly block: Block }) {
 function exchange(one: string, other: string): void {
   edit(exchangeFabrics(one, other))
   const name = (id: string): string => getState().history.block.fabrics.find((fabric) => fabric.id === id)?.name ?? id
-  setView({ notice: t('{name} and {other} swapped.', { name: name(one), other: name(other) }) })
+  setView({ notice: t('{name} and {other} are swapped.', { name: name(one), other: name(other) }) })
 }

@@ -15,7 +15,7 @@ export function CutAdvice({ advice }: { readonly advice: readonly Advice[] }) {
             <button
               type="button"
               className="plain"
-              onClick={() => setView({ selected: units, patch: null, notice: tn(units.length, '1 unit selected.', '{n} units selected.') })}
+              onClick={() => setView({ selected: units, patch: null, notice: tn(units.length, 'One unit selected.', '{n} units selected.') })}
             >
               {translate(message)}
             </button>

@@ -118,4 +118,4 @@ function CompareMethods({ unit, block, ids }: { readonly unit: Unit; readonly bl
 }
 
 const selectUnits = (row: UnitRow): void =>
-  setView({ selected: row.for, patch: null, notice: tn(row.count, '1 unit selected.', '{n} units selected.') })
+  setView({ selected: row.for, patch: null, notice: tn(row.count, 'One unit selected.', '{n} units selected.') })
