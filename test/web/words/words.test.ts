@@ -36,8 +36,8 @@ describe('the German catalogue', () => {
   })
 
   it('counts in its own forms', () => {
-    expect(inGerman(() => [tn(1, 'one batch', '{n} batches'), tn(3, 'one batch', '{n} batches'), t('Save file')])).toEqual([
-      'ein Satz',
+    expect(inGerman(() => [tn(1, '1 batch', '{n} batches'), tn(3, '1 batch', '{n} batches'), t('Save file')])).toEqual([
+      '1 Satz',
       '3 Sätze',
       'Datei speichern',
     ])
