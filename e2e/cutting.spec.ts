@@ -50,6 +50,8 @@ test.describe('from units to scissors', () => {
     await clothOf(page, 'Linen white').getByText('How to cut it: 1 strip').click()
     await expect(clothOf(page, 'Linen white').getByRole('img', { name: /^Linen white: a strip 7 1\/4 wide, cut into/ })).toBeVisible()
     await page.getByText('Fabric, binding, backing, batting').click()
+    // A quilt joined from quilted blocks has no backing in one piece, so the whole quilt is not offered that way: common practice, no source.
+    await expect(page.getByLabel('How you quilt it').getByRole('option')).toHaveText(['on a home machine', 'on a longarm'])
     await page.getByLabel('Blocks across').selectOption('4')
     await page.getByLabel('Blocks down').selectOption('4')
     // 48 by 48 finished; binding of the edge and 10 in more over 42 in, by the rule of the printed patterns [S132].
@@ -76,7 +78,7 @@ test.describe('on a desk, the cutting sheet', () => {
     // Another fabric on one point makes another look of the same kind: one choice serves both.
     await chooseTopGoose(page)
     await page.getByLabel('Left wing').selectOption({ label: 'Moss' })
-    await making.getByLabel('All 4: Flying goose').selectOption({ label: 'stitch and flip' })
+    await making.getByLabel('Method for all 4: Flying goose').selectOption({ label: 'stitch and flip' })
     await expect(cutList(page)).toContainText('4 rectangles 6 1/2 × 3 1/2 in')
     for (let back = 0; back < 2; back += 1) await button(page, 'Undo').click()
     await cutList(page).getByLabel('Number of blocks').fill('3')
@@ -114,10 +116,10 @@ test.describe('on a desk, the cutting sheet', () => {
     await chart.getByLabel(/^Unit/).selectOption({ label: 'Hourglasses, two at a time' })
     // Hourglasses that finish 4 in from 5 1/4 [S197].
     await expect(chart.getByRole('row', { name: /^4 4 1\/2/ })).toContainText('5 1/4')
-    await chart.getByLabel('In steps of').fill('0')
+    await chart.getByLabel('Steps of').fill('0')
     await expect(chart).toContainText('Enter a length above zero')
-    await chart.getByLabel('In steps of').fill('3')
-    await chart.getByLabel('From, finished').click()
+    await chart.getByLabel('Steps of').fill('3')
+    await chart.getByLabel('Finished size from').click()
     await expect(chart.getByRole('row')).toHaveCount(5)
     const { name } = await saved(page, () => chart.getByRole('button', { name: 'Save as CSV' }).click())
     expect(name).toBe('size-chart-hourglass-in.csv')
