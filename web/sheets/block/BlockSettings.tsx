@@ -9,6 +9,7 @@ import {
   setOrder,
   setPressAlike,
   seamOf,
+  toNumber,
   usableWidthOf,
 } from '../../../geometry/index.ts'
 import { edit, useStore } from '../../document/store.ts'
@@ -38,6 +39,7 @@ export function BlockSettings() {
   return (
     <section aria-labelledby="settings-title">
       <h2 id="settings-title">{t('Block settings')}</h2>
+      <BlockSize />
       <div className="pairs">
         <EntryField
           label={t('Columns')}
@@ -53,7 +55,7 @@ export function BlockSettings() {
         />
         <EntryField
           label={t('Grid square, finished ({unit})', { unit })}
-          value={length(block.grid.cell)}
+          value={sayExact(cellOf(block), unit)}
           validate={lengthProblem}
           onCommit={(text) => edit(setGrid({ cell: lengthForFile(text) }))}
         />
@@ -63,16 +65,10 @@ export function BlockSettings() {
           validate={lengthProblem}
           onCommit={(text) => edit(setSeam(lengthForFile(text)))}
         />
-        <label>
-          {t('Inches or centimetres')}
-          <select value={unit} onChange={(event) => edit(setMeasure({ unit: event.target.value as 'in' | 'cm' }))}>
-            <option value="in">{t('inches')}</option>
-            <option value="cm">{t('centimetres')}</option>
-          </select>
-        </label>
+        <MeasureSelect />
         <EntryField
           label={t('Usable width of fabric ({unit})', { unit })}
-          value={length(block.cloth?.usableWidth ?? toNumber(usableWidthOf(block)))}
+          value={sayExact(usableWidthOf(block), unit)}
           validate={lengthProblem}
           onCommit={(text) => edit(setUsableWidth(lengthForFile(text)))}
         />

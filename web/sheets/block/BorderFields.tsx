@@ -17,7 +17,7 @@ export function BorderFields({ block }: { readonly block: Block }) {
         <div className="pairs" key={index}>
           <EntryField
             label={t('Border {n}, finished width ({unit})', { n: index + 1, unit })}
-            value={length(border.finishedWidth)}
+            value={sayExact(lengthOf(border.finishedWidth), unit)}
             validate={lengthProblem}
             onCommit={(text) => edit(withChange(borders, index, { finishedWidth: lengthForFile(text) }))}
           />

@@ -1,7 +1,8 @@
 /** The booklet sheet: the booklet saved as PDF, its steps, and single pages, pictures and tables. */
 import { useMemo, useState } from 'react'
-import { bookletOf, PAPERS, type Paper, usualPaper } from '../../../geometry/index.ts'
+import { bookletOf, PAPERS, type Paper } from '../../../geometry/index.ts'
 import { readSetting, writeSetting } from '../../document/browserSettings.ts'
+import { usualPaperHere } from '../../document/region.ts'
 import { useStore } from '../../document/store.ts'
 import { BookletPanel } from './BookletPanel.tsx'
 import { SaveBooklet } from './SaveBooklet.tsx'
@@ -15,7 +16,7 @@ const savedPaper = (): Paper | null => PAPERS.find((paper) => paper === readSett
 
 export function BookletSheet() {
   const block = useStore(({ history }) => history.block)
-  const [paper, setPaper] = useState(() => savedPaper() ?? usualPaper(block))
+  const [paper, setPaper] = useState(() => savedPaper() ?? usualPaperHere())
   const { result, trouble } = useBookletReport(block)
   const booklet = useMemo(
     () => (result === null ? null : bookletOf(result.report, { ...result.block, booklet: block.booklet })),
