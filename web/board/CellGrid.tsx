@@ -5,7 +5,7 @@
  */
 import { memo, useDeferredValue, useMemo } from 'react'
 import type { Block, Unit } from '../../geometry/index.ts'
-import { KIND_NAMES, patchName } from '../words/unitWords.ts'
+import { patchName, unitName } from '../words/unitWords.ts'
 import { t } from '../words/words.ts'
 import { patchesInCell } from './cellPatches.ts'
 import { unitById, unitsOver } from './hitTest.ts'
@@ -77,8 +77,7 @@ function unitText(unit: Unit, fabricNames: ReadonlyMap<string, string>, selected
     t('{patch} in {fabric}', { patch: patchName(name), fabric: fabricNames.get(fabric) ?? fabric }),
   )
   return [
-    // Without a name of the maker's own, its kind: its row and column are said first.
-    unit.name?.trim() || t(KIND_NAMES[unit.kind]),
+    unitName(unit),
     ...(turn === '' || turn === undefined ? [] : [turn()]),
     ...(mirrored ? [t('flipped')] : []),
     ...patches,

@@ -25,12 +25,22 @@ function american(british: string): string {
   return british.charAt(0) === spelt.charAt(0) ? spelt : spelt.charAt(0).toUpperCase() + spelt.slice(1)
 }
 
-export function americanSpelling(text: string, names: readonly string[] = []): string {
+/** `params`: those of a message, whose texts are a maker's own. */
+export const americanSpelling = (text: string, params: object = {}): string => respelt(text, textsIn(params))
+
+/** All texts in a message's parameters, but the names of sides, which are words of ours. */
+function textsIn(value: unknown): string[] {
+  if (typeof value === 'string') return [value]
+  if (typeof value !== 'object' || value === null) return []
+  return Object.entries(value).flatMap(([key, one]) => (key === 'side' ? [] : textsIn(one)))
+}
+
+function respelt(text: string, names: readonly string[]): string {
   const kept = names.filter((name) => name.search(BRITISH) !== -1 && text.includes(name)).sort((a, b) => b.length - a.length)
   const [name] = kept
   if (name === undefined) return text.replace(BRITISH, american)
   return text
     .split(name)
-    .map((part) => americanSpelling(part, kept.slice(1)))
+    .map((part) => respelt(part, kept.slice(1)))
     .join(name)
 }

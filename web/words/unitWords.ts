@@ -1,6 +1,6 @@
 /** The names of kinds, methods, patches and stages. `t` translates them when they are shown. */
-import { type Block, type Kind, type Method, unitPlaces } from '../../geometry/index.ts'
-import { label, t, translate } from './words.ts'
+import type { Block, Kind, Method, Unit } from '../../geometry/index.ts'
+import { label, t } from './words.ts'
 
 export const KIND_NAMES: Readonly<Record<Kind, string>> = {
   square: label('Square'),
@@ -47,5 +47,10 @@ export const PATCH_NAMES: Readonly<Record<string, string>> = {
 export const patchName = (name: string): string =>
   PATCH_NAMES[name] === undefined ? t('Strip {n}', { n: name.replace('strip', '') }) : t(PATCH_NAMES[name])
 
-/** A unit as a maker points at it: `Top goose`, `Row 2, first square`, or the name she gave it. */
-export const unitLabel = (block: Block, id: string): string => translate({ code: 'unit-label', params: { place: unitPlaces(block)(id) } })
+/** A unit where it is plain which one is meant: the name its maker gave it, else its kind. */
+export const unitName = ({ name, kind }: Unit): string => name?.trim() || t(KIND_NAMES[kind])
+
+export function nameOfUnit({ units }: Block, id: string): string {
+  const unit = units.find((one) => one.id === id)
+  return unit === undefined ? '' : unitName(unit)
+}

@@ -16,7 +16,7 @@ const STORAGE_KEY = 'nestwright.language'
 let language: Language = 'en'
 let catalogue: Catalogue = {}
 let messageWords: Words | null = null
-type Spelling = (text: string, names?: readonly string[]) => string
+type Spelling = (text: string, params?: object) => string
 const asWritten: Spelling = (text) => text
 let spelling = asWritten
 let plural = new Intl.PluralRules('en')
@@ -47,14 +47,7 @@ export function tn(count: number, one: string, many: string, params: Params = {}
 export const translate = (message: BoardMessage): string => spelt(say<BoardCode>(messageWords ?? boardEnglish, message), message.params)
 
 /** A message as the page's language spells it; what the maker wrote in it stays as it is. */
-export const spelt = (text: string, params: object): string => (spelling === asWritten ? text : spelling(text, textsIn(params)))
-
-/** All texts in a message's parameters, but the names of sides, which are words of ours. */
-function textsIn(value: unknown): string[] {
-  if (typeof value === 'string') return [value]
-  if (typeof value !== 'object' || value === null) return []
-  return Object.entries(value).flatMap(([key, one]) => (key === 'side' ? [] : textsIn(one)))
-}
+export const spelt = (text: string, params: object): string => spelling(text, params)
 
 /** What the geometry says in the language chosen; null in English, whose words are loaded in parts. */
 export const chosenWords = (): Words | null => messageWords

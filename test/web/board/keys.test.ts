@@ -91,7 +91,7 @@ describe('the keyboard', () => {
     const { notice } = getState().view
     expect(notice).toContain(PATCH_NAMES.leftWing)
     expect(notice).not.toContain('leftWing')
-    expect(notice).toMatch(/^Goose, /)
+    expect(notice).toMatch(/^Flying goose, /)
   })
 
   it('says that nothing is selected where Enter lets go, and that nothing is there only where it did nothing', () => {

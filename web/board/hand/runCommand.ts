@@ -1,7 +1,7 @@
 /** Carries out what the hand decided: on the store, with a notice of what was done. */
 import { toDecimal } from '../../document/shapes.ts'
 import { getState, setView, redo, showPreview, undo } from '../../document/store.ts'
-import { patchName, unitLabel } from '../../words/unitWords.ts'
+import { nameOfUnit, patchName } from '../../words/unitWords.ts'
 import { t, tn } from '../../words/words.ts'
 import { moveTo, refuseSwap, resizeTo, swapPlaces } from '../actions/arrange.ts'
 import { addCorner } from '../actions/drawPatch.ts'
@@ -27,7 +27,7 @@ const ACTIONS: Actions = {
     setView({
       selected: ids,
       patch: add ? null : patch,
-      notice: t('{unit}, {patch}: selected.', { unit: unitLabel(getState().history.block, patch.unit), patch: patchName(patch.name) }),
+      notice: t('{unit}, {patch}: selected.', { unit: nameOfUnit(getState().history.block, patch.unit), patch: patchName(patch.name) }),
     }),
   showMeeting: ({ index }) => {
     const finding = `meeting ${index}`

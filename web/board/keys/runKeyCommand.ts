@@ -3,7 +3,7 @@ import { sameSize } from '../../../geometry/index.ts'
 import { displayName } from '../../document/blockNames.ts'
 import type { PatchShape, Point } from '../../document/shapes.ts'
 import { edit, setView, getState, redo, undo } from '../../document/store.ts'
-import { patchName, unitLabel } from '../../words/unitWords.ts'
+import { nameOfUnit, patchName } from '../../words/unitWords.ts'
 import { t, tn } from '../../words/words.ts'
 import { growSelection, moveSelection, refuseSwap, swapPlaces } from '../actions/arrange.ts'
 import { addCorner, closeOutline, removeCorner } from '../actions/drawPatch.ts'
@@ -92,7 +92,7 @@ function selectAtCursor(add: boolean): void {
   const next = patches[(selected + 1) % patches.length]
   if (next?.unit == null) return selectNothing(add)
   const { unit, name } = next
-  const notice = t('{unit}, {patch}: selected.', { unit: unitLabel(getState().history.block, unit), patch: patchName(name) })
+  const notice = t('{unit}, {patch}: selected.', { unit: nameOfUnit(getState().history.block, unit), patch: patchName(name) })
   if (add) return setView({ selected: [...new Set([...getState().view.selected, unit])], patch: null, notice })
   const more = patches.length > 1 ? ` ${t('Press Enter again for the next patch.')}` : ''
   setView({ selected: [unit], patch: { unit, name }, notice: `${notice}${more}` })
@@ -159,7 +159,7 @@ function recolourAtCursor(): void {
     edit(recolourEdit(fabric.id, [{ unit, name }]))
     setView({
       notice: t('{unit}, {patch}: recoloured in {fabric}.', {
-        unit: unitLabel(history.block, unit),
+        unit: nameOfUnit(history.block, unit),
         patch: patchName(name),
         fabric: displayName(fabric),
       }),
