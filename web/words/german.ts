@@ -777,7 +777,7 @@ export const german: Catalogue = {
   'Sizes are rounded to what is easy to cut:': 'Die Maße werden so gerundet, dass sie sich gut zuschneiden lassen:',
   '{name}: {was} becomes {becomes}': '{name}: {was} wird {becomes}',
   'Change to {unit}': 'In {unit} umrechnen',
-  'The block is in {unit} now.': 'Der Block ist jetzt in {unit}.',
+  'The block is in {measure} now.': 'Der Block ist jetzt in {measure}.',
   'Change matching patches together': 'Gleiche Stücke zusammen ändern',
   'Select another photo': 'Anderes Foto auswählen',
   Start: 'Anfang',

@@ -15,7 +15,7 @@ export function MeasureSelect() {
   const other = wanted === unit ? null : wanted
   const convert = (to: MeasureUnit): void => {
     edit(convertMeasure(to))
-    setView({ notice: t('The block is in {unit} now.', { unit: t(NAMES[to]) }) })
+    setView({ notice: t('The block is in {measure} now.', { measure: t(NAMES[to]) }) })
     setWanted(null)
   }
   return (
