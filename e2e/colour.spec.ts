@@ -80,7 +80,7 @@ test('colourings follow the board, which is marked, and their filters survive le
 test('up to four are laid side by side, and one of them is taken', async ({ page }) => {
   await openApp(page)
   await openSheet(page, 'Colour')
-  for (const which of ['the block on the board', 'colouring 1', 'colouring 4', 'colouring 5'])
+  for (const which of ['your colouring', 'colouring 1', 'colouring 4', 'colouring 5'])
     await page.getByLabel(`Compare ${which}`, { exact: true }).check()
   await page.getByLabel('Compare colouring 6', { exact: true }).click()
   await expect(notice(page)).toHaveText('You can compare four at most. Untick one first.')
@@ -124,7 +124,7 @@ function stripes(line: readonly string[]): number {
 test('a print is drawn true to scale at any zoom, and turns with its unit', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
   await button(page, 'Seam numbers').click()
-  await button(page, 'Change Linen white').click()
+  await button(page, 'Edit Linen white').click()
   await page.getByLabel('Pattern of Linen white').selectOption('stripes')
   await expect(page.getByLabel('Print direction')).toHaveValue('two-way')
   await write(page.getByLabel('Pattern repeat (in)'), '1')
@@ -153,7 +153,7 @@ test('fabrics are named, moved, exchanged, and stay while a patch is cut from th
   const names = (): Promise<string[]> =>
     page.getByLabel(/^Name of /).evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value))
   await page.getByLabel('Name of Honey').fill('Corn')
-  await button(page, 'Change Corn').click()
+  await button(page, 'Edit Corn').click()
   await button(page, 'Move up').click()
   expect(await names()).toEqual(['Linen white', 'Old brick', 'Moss', 'Corn', 'Dusk blue'])
   await button(page, 'Delete fabric').click()
@@ -207,11 +207,11 @@ test('a photograph gives its colours, and shows a cloth; what is none is said, a
   await chips.nth(1).click()
   await button(page, 'Recolour my fabrics by value').click()
   // Linen is the lightest of the three that are used and brick the darkest.
-  await button(page, 'Change Linen white').click()
+  await button(page, 'Edit Linen white').click()
   await expect(page.getByLabel('Colour of Linen white')).toHaveValue('#f0e8d0')
   await button(page, 'Change Old brick').click()
   await expect(page.getByLabel('Colour of Old brick')).toHaveValue('#203050')
-  await button(page, 'Change Honey').click()
+  await button(page, 'Edit Honey').click()
   await expect(page.getByLabel('Colour of Honey')).toHaveValue('#608060')
   await button(page, 'Undo').click()
   await button(page, 'Change Old brick').click()
@@ -232,7 +232,7 @@ test('neighbours that blur are listed, and shown on the board while pointed at',
   await openApp(page)
   await openSheet(page, 'Colour')
   await expect(region(page, 'Light and dark')).toContainText('Neighbouring fabrics stand out.')
-  await button(page, 'Change Honey').click()
+  await button(page, 'Edit Honey').click()
   await page.getByLabel('Colour of Honey').fill('#a8502f')
   // The four sides of the centre, each between two wings: 4 times 6 in, of which the tips touch at points alone.
   const pair = page.getByRole('button', {
