@@ -5,7 +5,7 @@
  * and is not translated.
  */
 import type { Kind, Method, Turn } from './block.ts'
-import type { UnitPlace } from './unitPlace.ts'
+import type { UnitNoun, UnitPlace } from './unitPlace.ts'
 
 /** A message that has no parameters. */
 type None = Readonly<Record<never, never>>
@@ -309,6 +309,22 @@ interface Choices {
   readonly choices: number
 }
 
+/** How the seams of a row or column are pressed: toward units of one kind, all one way, each its way from the left or the top, or as an earlier row. */
+export type PressHow =
+  | { readonly type: 'toward'; readonly noun: UnitNoun; readonly many: boolean }
+  | { readonly type: 'way'; readonly way: PressWay }
+  | { readonly type: 'ways'; readonly ways: readonly PressWay[] }
+  | { readonly type: 'as'; readonly number: number }
+  | { readonly type: 'none' }
+
+/** Pressing at a glance, row by row. */
+interface PressSummary {
+  readonly 'press-line': { readonly line: 'row' | 'column'; readonly number: number; readonly how: PressHow }
+  /** The seams between rows, or between columns. */
+  readonly 'press-between': { readonly line: 'row' | 'column'; readonly how: PressHow }
+  readonly 'lines-alternate': { readonly line: 'row' | 'column' }
+}
+
 /** Why the clashes are as few as can be. */
 interface Proofs {
   readonly 'nothing-sewn': None
@@ -363,6 +379,7 @@ export interface MessageParams
     CutRows,
     Problems,
     PressReasons,
+    PressSummary,
     Proofs,
     Fixes,
     SettingReasons {}
@@ -378,7 +395,7 @@ export type Message<Code extends MessageCode = MessageCode> = {
 export type EditName = Message<EditCode>
 
 /** What is said beside a block on the board: its findings and the names of its edits. The page has these words from the start. */
-export type BoardCode = keyof (UnitNames & EditNames & Problems & PressReasons & Proofs & Fixes)
+export type BoardCode = keyof (UnitNames & EditNames & Problems & PressReasons & PressSummary & Proofs & Fixes)
 export type BoardMessage = Message<BoardCode>
 
 /** A value, or the place in the file and the one message that says what to do there. */

@@ -1,8 +1,9 @@
 /** German for what the geometry says. It is loaded when German is chosen. */
 import { sayLength } from '../exact/lengths.ts'
 import type { Kind, Method } from '../values/block.ts'
-import type { BattingId, BattingSize, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept, PressWay } from '../values/messages.ts'
+import type { BattingId, BattingSize, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept } from '../values/messages.ts'
 import { unitInGerman, unitLabelInGerman } from './unitGerman.ts'
+import { PRESSED, pressedInGerman } from './pressGerman.ts'
 import type { Words } from './words.ts'
 
 /** `ist "3"`, `ist eine Liste`, `fehlt`. */
@@ -81,14 +82,7 @@ const CHART_PIECES: Readonly<Record<ChartPieceId, string>> = {
   'corner-square': '2 Ecken: ein Quadrat, halbiert',
 }
 
-const PRESSED: Readonly<Record<PressWay, string>> = {
-  left: 'nach links',
-  right: 'nach rechts',
-  up: 'nach oben',
-  down: 'nach unten',
-  open: 'auseinander',
-  proposed: 'wie vorgeschlagen',
-}
+const LINES = { row: 'Reihe', column: 'Spalte' } as const
 
 const NOT_KEPT: Readonly<Record<PressNotKept, string>> = {
   'no-seam': 'dort läuft keine Naht dieses Plans',
@@ -219,7 +213,7 @@ export const germanMessages: Words = {
   'press-seam-open': 'eine Naht auseinanderbügeln',
   'press-seam': 'eine Naht auf deine Art bügeln',
   'press-as-proposed': ({ seams }) => (seams === 1 ? 'eine Naht wie vorgeschlagen bügeln' : 'Nähte wie vorgeschlagen bügeln'),
-  'press-row': ({ line, number, way }) => `${line === 'row' ? 'Reihe' : 'Spalte'} ${number} ${PRESSED[way]} bügeln`,
+  'press-row': ({ line, number, way }) => `${LINES[line]} ${number} ${PRESSED[way]} bügeln`,
   'forget-press': 'eine Bügelrichtung vergessen',
   'press-units-alike': 'gleiche Einheiten gleich bügeln',
   'press-units-apart': 'jede Einheit für sich bügeln',
@@ -314,6 +308,11 @@ export const germanMessages: Words = {
   'like-alike-units': 'Gebügelt wie die anderen gleichen Einheiten.',
   'so-that-it-nests': 'Damit sie ineinandergreift, wo sie andere Nähte trifft.',
   'either-way': 'Beides geht.',
+
+  'press-line': ({ line, number, how }) => `${LINES[line]} ${number}: ${pressedInGerman(how, LINES[line])}`,
+  'press-between': ({ line, how }) => `Zwischen den ${LINES[line]}n: ${pressedInGerman(how, LINES[line])}`,
+  'lines-alternate': ({ line }) =>
+    `Jede ${LINES[line]} wird andersherum gebügelt als die nächste, damit ihre Nähte ineinandergreifen, wo sie sich treffen.`,
 
   'nothing-sewn': 'Nichts wird genäht, solange die Anordnung Lücken oder Überlappungen hat.',
   'all-nest': 'Jedes Nahtpaar, das sich trifft, greift ineinander, also gibt es nichts zu verringern.',

@@ -44,6 +44,16 @@ const GEESE_LOOKS = [
   { count: 15, left: 'F73', right: 'F73' },
 ] as const
 
+const PRESS_HOWS = [
+  ...(['square', 'rectangle', 'goose', 'strips', 'half-rectangle', 'polygon', 'diamond'] as const).flatMap((noun) =>
+    [true, false].map((many) => ({ type: 'toward' as const, noun, many })),
+  ),
+  ...PRESS_WAYS.map((way) => ({ type: 'way' as const, way })),
+  { type: 'ways' as const, ways: ['left', 'right', 'open', 'left'] as const },
+  { type: 'as' as const, number: 41 },
+  { type: 'none' as const },
+]
+
 /** Parameters of each code that has any, one for each way of saying it. */
 const SAMPLES: WithParams = {
   'other-format': VALUES,
@@ -102,6 +112,9 @@ const SAMPLES: WithParams = {
   'mirror-units': units,
   'paste-units': units,
   'press-as-proposed': [{ seams: 1 }, { seams: 7 }],
+  'press-line': PRESS_HOWS.flatMap((how) => (['row', 'column'] as const).map((line) => ({ line, number: 73, how }))),
+  'press-between': PRESS_HOWS.flatMap((how) => (['row', 'column'] as const).map((line) => ({ line, how }))),
+  'lines-alternate': [{ line: 'row' }, { line: 'column' }],
   'press-row': (['row', 'column'] as const).flatMap((line) => PRESS_WAYS.map((way) => ({ line, number: 73, way }))),
   'recolour-patches': [{ patches: 1 }, { patches: 25 }],
   'add-fabrics': [{ fabrics: 1 }, { fabrics: 25 }],
