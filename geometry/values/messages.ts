@@ -395,7 +395,7 @@ export type Message<Code extends MessageCode = MessageCode> = {
 export type EditName = Message<EditCode>
 
 /** What is said beside a block on the board: its findings and the names of its edits. The page has these words from the start. */
-export type BoardCode = keyof (UnitNames & EditNames & Problems & PressReasons & PressSummary & Proofs & Fixes)
+export type BoardCode = keyof (UnitNames & EditNames & Problems & PressReasons & Proofs & Fixes)
 export type BoardMessage = Message<BoardCode>
 
 /** A value, or the place in the file and the one message that says what to do there. */

@@ -1,7 +1,6 @@
 /** English for what is said beside a block on the board: its findings and the names of its edits. All the page needs at first. */
 import { sayLength } from '../exact/lengths.ts'
-import type { BoardCode, ClashingChain, PressNotKept } from '../values/messages.ts'
-import { PRESSED, pressedInEnglish } from './pressEnglish.ts'
+import type { BoardCode, ClashingChain, PressNotKept, PressWay } from '../values/messages.ts'
 import { unitInEnglish, unitLabelInEnglish } from './unitEnglish.ts'
 import type { Words } from './words.ts'
 
@@ -11,6 +10,15 @@ const NOT_KEPT: Readonly<Record<PressNotKept, string>> = {
   'end-of-seam': 'that is the end of a seam; give a point between its ends',
   'neither-side': 'the point to press toward lies on neither side of the seam',
   'later-word': 'a later word of yours presses the same seam otherwise',
+}
+
+export const PRESSED: Readonly<Record<PressWay, string>> = {
+  left: 'to the left',
+  right: 'to the right',
+  up: 'up',
+  down: 'down',
+  open: 'open',
+  proposed: 'as proposed',
 }
 
 const alikeChoices = (choices: number): string =>
@@ -138,10 +146,6 @@ export const boardEnglish: Words<BoardCode> = {
   'like-alike-units': 'Pressed like the other units that are alike.',
   'so-that-it-nests': 'So that it nests where it meets other seams.',
   'either-way': 'Either way will do.',
-
-  'press-line': ({ line, number, how }) => `${line === 'row' ? 'Row' : 'Column'} ${number}: ${pressedInEnglish(how, line)}`,
-  'press-between': ({ line, how }) => `Between the ${line}s: ${pressedInEnglish(how, line)}`,
-  'lines-alternate': ({ line }) => `Each ${line} is pressed the opposite way to the next, so their seams nest where they meet.`,
 
   'nothing-sewn': 'Nothing is sewn while the layout has gaps or overlaps.',
   'all-nest': 'Every pair of seams that meet nests, so there is nothing to lower.',

@@ -2,6 +2,7 @@
 import { sayLength } from '../exact/lengths.ts'
 import type { BattingId, ChartPieceId, FoundValue, GeeseOfWings, Message } from '../values/messages.ts'
 import { boardEnglish } from './boardEnglish.ts'
+import { pressedInEnglish } from './pressEnglish.ts'
 import { capital, inWords, kindWords, METHOD_WORDS } from './englishPhrases.ts'
 import { say, type Words } from './words.ts'
 
@@ -46,6 +47,9 @@ function geeseWords(geese: readonly GeeseOfWings[]): string {
 
 export const english: Words = {
   ...boardEnglish,
+  'press-line': ({ line, number, how }) => `${line === 'row' ? 'Row' : 'Column'} ${number}: ${pressedInEnglish(how, line)}`,
+  'press-between': ({ line, how }) => `Between the ${line}s: ${pressedInEnglish(how, line)}`,
+  'lines-alternate': ({ line }) => `Each ${line} is pressed the opposite way to the next, so their seams nest where they meet.`,
 
   'not-json': 'this is not a block file: it is not JSON; choose a file that Nestwright saved',
   'other-format': ({ value }) => `is ${found(value)}; a block file says "nestwright.block"`,

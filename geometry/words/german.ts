@@ -3,7 +3,7 @@ import { sayLength } from '../exact/lengths.ts'
 import type { Kind, Method } from '../values/block.ts'
 import type { BattingId, BattingSize, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept } from '../values/messages.ts'
 import { unitInGerman, unitLabelInGerman } from './unitGerman.ts'
-import { PRESSED, pressedInGerman } from './pressGerman.ts'
+import { PRESSED_WAYS, pressedInGerman } from './pressGerman.ts'
 import type { Words } from './words.ts'
 
 /** `ist "3"`, `ist eine Liste`, `fehlt`. */
@@ -213,7 +213,7 @@ export const germanMessages: Words = {
   'press-seam-open': 'eine Naht auseinanderbügeln',
   'press-seam': 'eine Naht auf deine Art bügeln',
   'press-as-proposed': ({ seams }) => (seams === 1 ? 'eine Naht wie vorgeschlagen bügeln' : 'Nähte wie vorgeschlagen bügeln'),
-  'press-row': ({ line, number, way }) => `${LINES[line]} ${number} ${PRESSED[way]} bügeln`,
+  'press-row': ({ line, number, way }) => `${LINES[line]} ${number} ${PRESSED_WAYS[way]} bügeln`,
   'forget-press': 'eine Bügelrichtung vergessen',
   'press-units-alike': 'gleiche Einheiten gleich bügeln',
   'press-units-apart': 'jede Einheit für sich bügeln',

@@ -1,15 +1,7 @@
 /** Which way seams are pressed, in English: `to the left`; `toward the geese`; `seams 1 and 3 up, seam 2 down`. */
 import type { PressHow, PressWay } from '../values/messages.ts'
+import { PRESSED } from './boardEnglish.ts'
 import { kindWords } from './englishPhrases.ts'
-
-export const PRESSED: Readonly<Record<PressWay, string>> = {
-  left: 'to the left',
-  right: 'to the right',
-  up: 'up',
-  down: 'down',
-  open: 'open',
-  proposed: 'as proposed',
-}
 
 /** How the seams of one row or column are pressed; `line`: what an earlier one is called. */
 export function pressedInEnglish(how: PressHow, line: string): string {
@@ -20,7 +12,7 @@ export function pressedInEnglish(how: PressHow, line: string): string {
       return PRESSED[how.way]
     case 'ways':
       return numbersByWay(how.ways)
-        .map(([way, numbers]) => `${numbers.length === 1 ? 'seam' : 'seams'} ${listed(numbers, 'and')} ${PRESSED[way]}`)
+        .map(([way, numbers]) => `${numbers.length === 1 ? 'seam' : 'seams'} ${numberList(numbers, 'and')} ${PRESSED[way]}`)
         .join(', ')
     case 'as':
       return `as ${line} ${how.number}`
@@ -39,5 +31,5 @@ export const numbersByWay = (ways: readonly PressWay[]): (readonly [PressWay, re
   [...new Set(ways)].map((way) => [way, ways.flatMap((one, index) => (one === way ? [index + 1] : []))])
 
 /** `1, 2 and 4`. */
-export const listed = (numbers: readonly number[], and: string): string =>
+export const numberList = (numbers: readonly number[], and: string): string =>
   numbers.length < 2 ? numbers.join('') : `${numbers.slice(0, -1).join(', ')} ${and} ${numbers.at(-1)}`

@@ -1,9 +1,9 @@
 /** Which way seams are pressed, in German: `nach links`; `zu den Gänsen`; `Nähte 1 und 3 nach oben, Naht 2 nach unten`. */
 import type { PressHow, PressWay } from '../values/messages.ts'
 import type { UnitNoun } from '../values/unitPlace.ts'
-import { listed, numbersByWay } from './pressEnglish.ts'
+import { numberList, numbersByWay } from './pressEnglish.ts'
 
-export const PRESSED: Readonly<Record<PressWay, string>> = {
+export const PRESSED_WAYS: Readonly<Record<PressWay, string>> = {
   left: 'nach links',
   right: 'nach rechts',
   up: 'nach oben',
@@ -31,10 +31,10 @@ export function pressedInGerman(how: PressHow, line: string): string {
     case 'toward':
       return TOWARD[how.noun][how.many ? 1 : 0]
     case 'way':
-      return PRESSED[how.way]
+      return PRESSED_WAYS[how.way]
     case 'ways':
       return numbersByWay(how.ways)
-        .map(([way, numbers]) => `${numbers.length === 1 ? 'Naht' : 'Nähte'} ${listed(numbers, 'und')} ${PRESSED[way]}`)
+        .map(([way, numbers]) => `${numbers.length === 1 ? 'Naht' : 'Nähte'} ${numberList(numbers, 'und')} ${PRESSED_WAYS[way]}`)
         .join(', ')
     case 'as':
       return `wie ${line} ${how.number}`

@@ -7,7 +7,7 @@
  * How     the block's last joins tell its rows; the joins of a row's own stage tell its pieces.
  * Exact   which piece lies first is told by the middles of the pieces, as decimals; which way a seam is pressed is read from the report.
  */
-import { type BoardMessage, message, type PressHow, type PressWay } from '../values/messages.ts'
+import { type Message, message, type PressHow, type PressWay } from '../values/messages.ts'
 import type { Findings, Join } from '../values/report.ts'
 import type { UnitNoun } from '../values/unitPlace.ts'
 import { pointInCells, pressedTo, type SewnPiece, sewnPieces } from './pieceNames.ts'
@@ -16,6 +16,8 @@ import { pointInCells, pressedTo, type SewnPiece, sewnPieces } from './pieceName
 export interface LineSeam {
   readonly join: Join
   readonly way: Exclude<PressWay, 'proposed'>
+  /** Which of the join's sides lies to the left of it, or above. */
+  readonly first: 0 | 1
   /** The middle of the seam, in cells. */
   readonly middle: readonly [number, number]
 }
@@ -26,17 +28,17 @@ export interface PressLine {
   /** Ids of patches or joins, from the left or the top. */
   readonly pieces: readonly string[]
   readonly seams: readonly LineSeam[]
-  readonly message: BoardMessage
+  readonly message: Message
 }
 
-export interface PressLines {
+interface PressLines {
   readonly line: 'row' | 'column'
   readonly lines: readonly PressLine[]
   /** The seams that join the rows, from the top; of columns, from the left. */
   readonly between: readonly LineSeam[]
-  readonly betweenMessage: BoardMessage
+  readonly betweenMessage: Message
   /** Where neighbouring lines nest because they are pressed opposite ways. */
-  readonly why: BoardMessage | null
+  readonly why: Message | null
 }
 
 export function pressLines(report: Findings): PressLines | null {
@@ -92,7 +94,7 @@ function strip({ joins, pieces }: Reader, piece: string, stage: Join['stage'], a
     else {
       left.push(...join.sides)
       const [from, to] = [pointInCells(join.from), pointInCells(join.to)]
-      seams.push({ join, way: wayOf(join, pieces), middle: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] })
+      seams.push({ join, ...wayOf(join, pieces), middle: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] })
     }
   }
   const along = (id: string): number => pieces.get(id)?.middle[axis] ?? 0
@@ -100,10 +102,12 @@ function strip({ joins, pieces }: Reader, piece: string, stage: Join['stage'], a
 }
 
 /** Seams between the pieces of rows and columns are square to the grid. */
-function wayOf(join: Join, pieces: ReadonlyMap<string, SewnPiece>): LineSeam['way'] {
-  if (join.press.toward === 'open') return 'open'
-  const { vertical, sideways } = pressedTo(join, join.press.toward, pieces)
-  return vertical || sideways || 'open'
+function wayOf(join: Join, pieces: ReadonlyMap<string, SewnPiece>): Pick<LineSeam, 'way' | 'first'> {
+  const { toward } = join.press
+  const [one, other] = ([0, 1] as const).map((side) => pressedTo(join, side, pieces))
+  const first = one?.sideways === 'left' || one?.vertical === 'up' ? 0 : 1
+  const pressed = toward === 0 ? one : other
+  return { way: toward === 'open' ? toward : pressed?.vertical || pressed?.sideways || 'open', first }
 }
 
 /** Toward the geese, where that says it all; else the ways as they lie on the table. */

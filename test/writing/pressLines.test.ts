@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { findings } from '../../geometry/report/report.ts'
 import { pressSeams } from '../../geometry/edits/pressEdits.ts'
 import type { Block } from '../../geometry/values/block.ts'
-import { boardEnglish } from '../../geometry/words/boardEnglish.ts'
+import { english } from '../../geometry/words/english.ts'
 import { say } from '../../geometry/words/words.ts'
 import { pressLines } from '../../geometry/writing/pressLines.ts'
 import { eveningStar } from '../../web/document/starters/eveningStar.ts'
@@ -14,9 +14,9 @@ const told = (block: Block) => {
   const lines = pressLines(findings(block))
   if (lines === null) return null
   return {
-    lines: lines.lines.map(({ message }) => say(boardEnglish, message)),
-    between: say(boardEnglish, lines.betweenMessage),
-    why: lines.why === null ? null : say(boardEnglish, lines.why),
+    lines: lines.lines.map(({ message }) => say(english, message)),
+    between: say(english, lines.betweenMessage),
+    why: lines.why === null ? null : say(english, lines.why),
   }
 }
 

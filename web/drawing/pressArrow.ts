@@ -29,7 +29,7 @@ export const OPEN_ARROW: readonly Point[] = [
   [-3.2, 5.4],
 ]
 
-export interface PressArrow {
+interface PressArrow {
   /** Pixels. */
   readonly at: Point
   /** The direction it points in, of length one. */

@@ -13,8 +13,8 @@ export function pressSeam(join: string, choice: PressChoice): void {
   if (report !== null && pressed !== undefined) setView({ notice: pressState(report, pressed) })
 }
 
-/** Presses several seams in one edit. `notice`: what is said when it is done. */
-export function pressLine(choices: ReadonlyMap<string, PressChoice>, name: EditName, notice: string): void {
+/** Presses several seams in one edit. `name`: what undo calls it; `notice`: what is said when it is done. */
+export function pressLine(choices: ReadonlyMap<string, PressChoice>, name: EditName | undefined, notice: string): void {
   if (press(choices, name)) setView({ notice })
 }
 

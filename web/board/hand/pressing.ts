@@ -4,10 +4,10 @@
  * In      where the pointer or the selected seam is, and the seams as they are pressed now.
  * Out     commands. A press on an arrow turns it; a second one presses the seam open; a third leaves it to the app again.
  */
-import type { Join, PressChoice } from '../../../geometry/index.ts'
 import { type DrawnSeam, drawnSeams, type Point } from '../../document/shapes.ts'
 import type { SeamKey } from '../keys/values.ts'
 import { ROOM_FOR_ARROWS, seamsInSight } from '../seamsInSight.ts'
+import { nextChoice } from './nextChoice.ts'
 import type { HandCommand, HandContext, PointerState } from './values.ts'
 
 /** Pixels from the middle of an arrow within which a press is on it: a finger has a target of 46. */
@@ -23,12 +23,6 @@ export function arrowAt({ at, pointerType }: PointerState, { report, block, docu
     if (away <= least) [nearest, least] = [seam, away]
   }
   return nearest
-}
-
-/** What the next press on a seam asks for. */
-export function nextChoice({ press: { toward, rule } }: Pick<Join, 'press'>): PressChoice {
-  if (rule !== 'asked') return toward === 0 ? 1 : 0
-  return toward === 'open' ? 'proposed' : 'open'
 }
 
 /** A press on an arrow selects its seam and presses it anew; one beside all arrows lets go of the seam. */

@@ -30,7 +30,7 @@ export function PressingBar() {
           <p>
             <strong>{words(index + 1).sew}</strong> {pressState(report, join)} <small>{translate(join.press.why)}</small>
           </p>
-          <PressChoices name={t('Press this seam')} choices={seamChoices(report, join)} onChoose={({ choice }) => pressSeam(join.id, choice)} />
+          <PressChoices name={t('Press this seam')} choices={seamChoices(report, join, (choice) => pressSeam(join.id, choice))} />
         </>
       )}
     </section>

@@ -28,10 +28,11 @@ export function wayWords(report: Findings, join: Join, side: 0 | 1): string {
   return t(WAYS[`${vertical} ${sideways}`] as string)
 }
 
-/** The direction in which an arrow toward a side points on the table, for its picture. */
-export function wayOf(report: Findings, join: Join, side: 0 | 1): readonly [number, number] {
+/** Where an arrow toward a side points on the table, in degrees clockwise from the right. */
+export function angleOf(report: Findings, join: Join, side: 0 | 1): number {
   const { vertical, sideways } = pressedTo(join, side, piecesOf(report))
-  return [sideways === 'left' ? -1 : sideways === 'right' ? 1 : 0, vertical === 'up' ? -1 : vertical === 'down' ? 1 : 0]
+  const [x, y] = [sideways === 'left' ? -1 : sideways === 'right' ? 1 : 0, vertical === 'up' ? -1 : vertical === 'down' ? 1 : 0]
+  return (Math.atan2(y, x) * 180) / Math.PI
 }
 
 /** `Pressed to the left: your choice.` */

@@ -1,6 +1,6 @@
 /** The problems of the layout: what has to be fixed before the block can be sewn, and what is good to know. */
-import { ERRORS, type Findings } from '../../../geometry/index.ts'
-import { useStore } from '../../document/store.ts'
+import { ERRORS, type Findings, forgetPress } from '../../../geometry/index.ts'
+import { edit, setView, useStore } from '../../document/store.ts'
 import { PagedList } from '../../controls/PagedList.tsx'
 import { t, translate } from '../../words/words.ts'
 import { deepClient } from '../../workers/clients.ts'
@@ -32,6 +32,17 @@ export function ProblemList({ report }: { readonly report: Findings }) {
               {translate(problem.message)} <small>{positionWords(problem.at)}</small>
             </FindingButton>
             {reply === null && repairable(problem, index) && <p className="hint">{t('Working…')}</p>}
+            {problem.message.code === 'press-not-kept' && (
+              <button
+                type="button"
+                onClick={() => {
+                  edit(forgetPress(problem.at))
+                  setView({ notice: t('Your request is deleted.') })
+                }}
+              >
+                {t('Delete this request')}
+              </button>
+            )}
             {reply?.type === 'answer' && <LayoutRepairs repairs={reply.value[index] ?? []} />}
           </li>
         )}

@@ -6,6 +6,7 @@
 import { lazy, useState } from 'react'
 import { type Findings, type BoardMessage, message } from '../../../geometry/index.ts'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
+import { isLarge } from '../../document/blockSize.ts'
 import { setView, useFindings, useStore } from '../../document/store.ts'
 import { VERDICTS } from '../../drawing/marks.ts'
 import { label, t, translate } from '../../words/words.ts'
@@ -18,6 +19,7 @@ import './seamCheck.css'
 // Loaded when there is a problem.
 const ProblemList = lazy(async () => ({ default: (await import('./ProblemList.tsx')).ProblemList }))
 // Loaded when it is opened.
+const RowPressing = lazy(async () => ({ default: (await import('./RowPressing.tsx')).RowPressing }))
 const SewingList = lazy(async () => ({ default: (await import('./SewingList.tsx')).SewingList }))
 
 export function SeamCheck() {
@@ -71,10 +73,36 @@ function FindingLists({ report, onlyCare, setOnlyCare }: ListsProps) {
       {report.joins.length > 0 && !onlyCare && <p className="hint">{translate(withSeamNumbers(report.pressing.proof))}</p>}
       <CrookedSeams report={report} />
       <ThickestSpot report={report} />
+      {!onlyCare && <Pressing report={report} />}
       {!onlyCare && <SewingOrder report={report} />}
       <BlockSizes report={report} />
     </>
   )
+}
+
+/** Row by row. Open once the maker has changed the block or presses seams, so that a first look at the example needs none of it. */
+function Pressing({ report }: { readonly report: Findings }) {
+  const isHers = useStore(({ history, view }) => history.past.length > 0 || view.mode === 'pressing')
+  const large = useStore(({ history }) => isLarge(history.block))
+  const [chosen, setChosen] = useState<boolean | null>(null)
+  if (report.joins.length === 0 || large) return null
+  const open = chosen ?? isHers
+  return (
+    <details className="order" open={open} onToggle={({ currentTarget }) => currentTarget.open !== open && setChosen(currentTarget.open)}>
+      <summary>{t(PRESSING[report.order])}</summary>
+      {open && (
+        <LazyPanel>
+          <RowPressing report={report} />
+        </LazyPanel>
+      )}
+    </details>
+  )
+}
+
+const PRESSING: Readonly<Record<Findings['order'], string>> = {
+  rows: label('Pressing, row by row'),
+  columns: label('Pressing, column by column'),
+  sections: label('Pressing'),
 }
 
 const ORDERS: Readonly<Record<Findings['order'], string>> = {

@@ -1,8 +1,10 @@
 /** The seams in sewing order: what is sewn to what. */
-import type { Findings } from '../../../geometry/index.ts'
+import type { Findings, Join } from '../../../geometry/index.ts'
 import { setView } from '../../document/store.ts'
+import { PressButton } from '../../board/pressing/PressButton.tsx'
 import { joinWords } from '../../words/joinWords.ts'
 import { PagedList } from '../../controls/PagedList.tsx'
+import { t } from '../../words/words.ts'
 
 /** While the board shows the block being assembled step by step, a press goes to that seam. */
 export function SewingList({ report, step }: { readonly report: Findings; readonly step: number | null }) {
@@ -25,6 +27,12 @@ export function SewingList({ report, step }: { readonly report: Findings; readon
               >
                 {sew} {then} {size}
               </button>
+              <PressButton
+                report={report}
+                join={report.joins[index] as Join}
+                name={t('Seam {number}', { number: index + 1 })}
+                onPoint={() => setView({ finding: `join ${index}` })}
+              />
             </li>
           )
         }}
