@@ -16,6 +16,8 @@ const KEYS_TO_COLOURS: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
   layers: lazy(async () => ({ default: (await import('../views/LayersKey.tsx')).LayersKey })),
 }
 
+const EmptyGrid = lazy(async () => ({ default: (await import('./EmptyGrid.tsx')).EmptyGrid }))
+
 /** Below the board in a view. */
 const UNDER_BOARD: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
   pressing: lazy(async () => ({ default: (await import('../board/pressing/PressingBar.tsx')).PressingBar })),
@@ -52,11 +54,18 @@ export function BoardArea() {
 
 function BoardOrView() {
   const mode = useStore(({ view }) => view.mode)
+  // Whoever has something in hand, or draws, needs the whole grid.
+  const isEmpty = useStore(({ history, view }) => history.block.units.length === 0 && view.unitInHand === null && view.tool === 'hand')
   const [View, ColourKey, Under] = [INSTEAD_OF_BOARD[mode], KEYS_TO_COLOURS[mode], UNDER_BOARD[mode]]
   if (View === undefined)
     return (
       <>
         <Board>
+          {isEmpty && (
+            <LazyPanel>
+              <EmptyGrid />
+            </LazyPanel>
+          )}
           {ColourKey !== undefined && (
             <LazyPanel key={mode}>
               <ColourKey />

@@ -6,6 +6,7 @@
  */
 import type { Findings, Meeting } from '../../../geometry/index.ts'
 import type { DrawnSeam, Point } from '../../document/shapes.ts'
+import { isNearlyFull, isUnfinished } from '../../document/progress.ts'
 import { MARKS } from '../../drawing/marks.ts'
 import { drawPressArrow } from '../../drawing/pressArrow.ts'
 import { meetingsIndex, type PlacedMeeting } from '../hitTest.ts'
@@ -42,7 +43,7 @@ export interface MarksScene {
 
 /** `faults` are outlines of what is wrong; `tied` are the seams tied to the clash that is pointed at, in cells. */
 export function drawMarks(pen: CanvasPen, scene: MarksScene, faults: readonly FaultOutline[], tied: readonly (readonly Point[])[]): void {
-  drawFaults(pen, faults, scene.frame)
+  drawFaults(pen, shownFaults(faults, scene.report), scene.frame, scene.report !== null && isUnfinished(scene.report))
   drawSeamNumbers(pen, scene)
   drawArrows(pen, scene)
   drawTiedSeams(pen, tied, scene.frame)
@@ -107,9 +108,14 @@ function drawDots(pen: CanvasPen, clashes: readonly PlacedMeeting[], frame: Fram
   pen.fill(path)
 }
 
-function drawFaults(pen: CanvasPen, faults: readonly FaultOutline[], frame: Frame): void {
+/** While most of the grid is empty, its gaps are only what is still to be laid. */
+const shownFaults = (faults: readonly FaultOutline[], report: Findings | null): readonly FaultOutline[] =>
+  report === null || isNearlyFull(report) ? faults : faults.filter(({ type }) => type !== 'gap')
+
+/** Red only once the grid is full. */
+function drawFaults(pen: CanvasPen, faults: readonly FaultOutline[], frame: Frame, unfinished: boolean): void {
   pen.save()
-  pen.fillStyle = 'rgb(194 47 61 / 0.28)'
+  pen.fillStyle = unfinished ? 'rgb(106 90 79 / 0.28)' : 'rgb(194 47 61 / 0.28)'
   pen.lineCap = 'round'
   for (const { type, outline } of faults) {
     const path = new Path2D()
@@ -120,7 +126,7 @@ function drawFaults(pen: CanvasPen, faults: readonly FaultOutline[], frame: Fram
     pen.lineWidth = 4.5
     pen.stroke(path)
     pen.setLineDash(type === 'gap' ? [2, 6] : [8, 5])
-    pen.strokeStyle = '#c22f3d'
+    pen.strokeStyle = unfinished ? '#6a5a4f' : '#c22f3d'
     pen.lineWidth = 2.5
     pen.stroke(path)
   }

@@ -1,6 +1,7 @@
 /** The seam check in one line, with the mark of what matters most. Pressing it opens the seam check. */
 import type { Findings, Verdict } from '../../../geometry/index.ts'
 import { MARKS } from '../../drawing/marks.ts'
+import { isUnfinished, squaresFilled } from '../../document/progress.ts'
 import { getState, setView, useStore, useFindings } from '../../document/store.ts'
 import { t, tn, translate } from '../../words/words.ts'
 
@@ -15,9 +16,6 @@ export function CheckSummary() {
     </button>
   )
 }
-
-/** Whether the maker is still laying units: nothing is wrong until the grid is full. */
-export const isUnfinished = ({ joins, problems }: Findings): boolean => joins.length === 0 && problems.some(({ code }) => code === 'gap')
 
 /** Whether there is anything to judge: a grid that is not full yet is neither good nor bad. */
 export const hasVerdict = (report: Findings): boolean =>
@@ -47,7 +45,7 @@ export function worstVerdict({ problems, meetings, joins }: Findings): Verdict {
 export function summaryText(report: Findings): string {
   const { meetings, joins, problems, patches } = report
   if (patches.length === 0) return t('Your grid is empty: drag a unit onto it.')
-  if (isUnfinished(report)) return progressText(report)
+  if (isUnfinished(report)) return t('Keep going: {n} of {all} squares filled.', squaresFilled(report, getState().history.block.grid))
   if (joins.length === 0 && problems.length > 0) return t('Not ready to sew yet: fix the layout first.')
   const count = (verdict: Verdict): number => meetings.filter((meeting) => meeting.verdict === verdict).length
   const [clashes, nests] = [count('clashes'), count('nests')]
@@ -55,11 +53,4 @@ export function summaryText(report: Findings): string {
   if (clashes > 0) return tn(clashes, '{n} of {all} crossings doesn’t nest.', '{n} of {all} crossings don’t nest.', { all: clashes + nests })
   if (nests === 0) return t('No seams need to nest.')
   return nests === 2 ? t('Both seam crossings nest.') : tn(nests, 'The one seam crossing nests.', 'All {n} seam crossings nest.')
-}
-
-/** How much of the grid is filled, in whole squares. */
-function progressText({ problems }: Findings): string {
-  const { columns, rows } = getState().history.block.grid
-  const empty = problems.reduce((sum, { code, area = 0 }) => (code === 'gap' ? sum + area : sum), 0)
-  return t('Keep going: {n} of {all} squares filled.', { n: Math.floor(columns * rows - empty + 1e-9), all: columns * rows })
 }

@@ -1,12 +1,12 @@
 /** The problems of the layout: what has to be fixed before the block can be sewn, and what is good to know. */
 import { ERRORS, type Findings, forgetPress } from '../../../geometry/index.ts'
+import { isNearlyFull, isUnfinished } from '../../document/progress.ts'
 import { edit, setView, useStore } from '../../document/store.ts'
 import { PagedList } from '../../controls/PagedList.tsx'
 import { t, translate } from '../../words/words.ts'
 import { deepClient } from '../../workers/clients.ts'
 import { canRepair } from '../../workers/layoutRepairs.ts'
 import { useWorker } from '../../workers/useWorker.ts'
-import { isUnfinished } from './CheckSummary.tsx'
 import { FindingButton, positionWords } from './FindingButton.tsx'
 import { LayoutRepairs } from './LayoutRepairs.tsx'
 
@@ -19,9 +19,11 @@ export function ProblemList({ report }: { readonly report: Findings }) {
   const reply = useWorker(deepClient, 'repairs', report.problems.some(repairable) ? [block] : null)
   const unfinished = isUnfinished(report)
   const isWrong = ({ code }: Problem): boolean => !unfinished && ERRORS.has(code)
-  const all = report.problems.map((problem, index) => ({ problem, index }))
+  // While most of the grid is empty, that it is empty is no news.
+  const all = report.problems.map((problem, index) => ({ problem, index })).filter(({ problem }) => problem.code !== 'gap' || isNearlyFull(report))
+  if (all.length === 0) return null
   return (
-    <ul className="problems">
+    <ul className={unfinished ? 'problems unfinished' : 'problems'}>
       <PagedList
         items={all}
         upTo={-1}

@@ -7,6 +7,7 @@ import { lazy, useState } from 'react'
 import { type Findings, type BoardMessage, message } from '../../../geometry/index.ts'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import { isLarge } from '../../document/blockSize.ts'
+import { isUnfinished } from '../../document/progress.ts'
 import { setView, useFindings, useStore } from '../../document/store.ts'
 import { VERDICTS } from '../../drawing/marks.ts'
 import { label, t, translate } from '../../words/words.ts'
@@ -52,7 +53,7 @@ interface ListsProps {
 function FindingLists({ report, onlyCare, setOnlyCare }: ListsProps) {
   return (
     <>
-      <p className="sum" data-testid="sum" id="findings-sum" tabIndex={-1}>
+      <p className={isUnfinished(report) ? 'sum progress' : 'sum'} data-testid="sum" id="findings-sum" tabIndex={-1}>
         {hasVerdict(report) && <VerdictMark verdict={worstVerdict(report)} />}
         {summaryText(report)}
       </p>
