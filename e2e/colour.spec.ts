@@ -209,12 +209,12 @@ test('a photograph gives its colours, and shows a cloth; what is none is said, a
   // Linen is the lightest of the three that are used and brick the darkest.
   await button(page, 'Edit Linen white').click()
   await expect(page.getByLabel('Colour of Linen white')).toHaveValue('#f0e8d0')
-  await button(page, 'Change Old brick').click()
+  await button(page, 'Edit Old brick').click()
   await expect(page.getByLabel('Colour of Old brick')).toHaveValue('#203050')
   await button(page, 'Edit Honey').click()
   await expect(page.getByLabel('Colour of Honey')).toHaveValue('#608060')
   await button(page, 'Undo').click()
-  await button(page, 'Change Old brick').click()
+  await button(page, 'Edit Old brick').click()
   await expect(page.getByLabel('Colour of Old brick')).toHaveValue('#a8482f')
 
   await page
@@ -271,7 +271,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await openApp(page)
       await openSheet(page, 'Colour')
       await expect(cards(page)).toHaveCount(12)
-      await button(page, 'Change Moss').click()
+      await button(page, 'Edit Moss').click()
       await page.getByLabel('Pattern of Moss').selectOption('sprigs')
       await expect(page.getByLabel('Print direction')).toHaveValue('one-way')
       await expect(page.getByRole('img', { name: 'one-way' })).toBeVisible()
