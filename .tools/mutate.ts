@@ -116,6 +116,7 @@ function verdict(worker: ChildProcess, task: Task): Promise<string | null> {
     const timer = setTimeout(() => told(TOO_LONG), Number(values.limit) * 1000)
     const end = (caughtBy: string | null): void => {
       clearTimeout(timer)
+      worker.removeAllListeners()
       told(caughtBy)
     }
     worker.once('message', (answer) => end((answer as Verdict).caughtBy))
@@ -150,7 +151,7 @@ await Promise.all(
       results.set(mutation, caughtBy)
       const { file, line, says } = mutation
       console.log(
-        `${String(results.size).padStart(4)} of ${mutations.length}  ${caughtBy === null ? 'NOT SEEN' : 'caught  '}  ${file}:${line}  ${says}`,
+        `${String(results.size).padStart(4)} of ${mutations.length}  ${caughtBy === null ? 'NOT SEEN' : 'caught  '}  ${file}:${line}  ${says}${caughtBy === null ? '' : `  (${caughtBy})`}`,
       )
     }),
   ),

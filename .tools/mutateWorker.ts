@@ -2,7 +2,7 @@
  * Judges mutations in a copy of the checkout, which is the folder it is started in: writes one, runs the tests that it is told, puts the file back.
  *
  * In      messages: a mutation, and lists of test files, one to be run after the other until one fails.
- * Out     messages: the mutation's number and the first test that failed, else null. A test counts only where it has passed without the mutation.
+ * Out     messages: the mutation's number and the first test that failed, else null. A test counts only where it passes without the mutation.
  */
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
@@ -41,15 +41,18 @@ const vitest: Vitest = await createVitest(
     isolate: false,
     maxWorkers: 1,
     bail: 1,
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     restoreMocks: true,
     reporters: [{}],
     sequence: { sequencer: AsGiven as never },
   },
   { resolve: { alias: { pdfkit: resolve('node_modules/pdfkit/js/pdfkit.browser.mjs') } }, server: { watch: null } },
 )
-const passed = new Map<string, boolean>()
+/** Whether a test passes without any mutation: asked only of one that fails with one. */
+const sound = new Map<string, boolean>()
+/** Milliseconds that a file took when it was last run, or the time it was given up. */
+const took = new Map<string, number>()
 
 process.on('message', (task: Task) => void judge(task).then((verdict) => process.send?.(verdict)))
 process.on('disconnect', () => process.exit(1))
@@ -57,12 +60,19 @@ process.send?.('ready')
 
 async function judge({ number, mutation, stages }: Task): Promise<Verdict> {
   for (const stage of stages) {
-    for (const file of stage) if (!passed.has(file)) passed.set(file, (await firstFailure([file])) === null)
-    const sound = stage.filter((file) => passed.get(file))
-    const caughtBy = sound.length === 0 ? null : await withMutation(mutation, () => firstFailure(sound))
-    if (caughtBy !== null) return { number, caughtBy }
+    for (let left = quickestFirst(stage); left.length > 0; left = left.filter((file) => sound.get(file) !== false)) {
+      const failure = await withMutation(mutation, () => firstFailure(left))
+      if (failure === null) break
+      if (!sound.has(failure.file)) sound.set(failure.file, (await firstFailure([failure.file])) === null)
+      if (sound.get(failure.file)) return { number, caughtBy: failure.name }
+    }
   }
   return { number, caughtBy: null }
+}
+
+/** Files that have not been run yet come first, the nearest before all. */
+function quickestFirst(stage: readonly string[]): string[] {
+  return stage.filter((file) => sound.get(file) !== false).sort((a, b) => (took.get(a) ?? 0) - (took.get(b) ?? 0))
 }
 
 async function withMutation<T>({ file, start, end, by }: Mutation, run: () => Promise<T>): Promise<T> {
@@ -80,14 +90,26 @@ async function withMutation<T>({ file, start, end, by }: Mutation, run: () => Pr
   }
 }
 
-async function firstFailure(files: readonly string[]): Promise<string | null> {
-  const project = vitest.getRootProject()
-  const { testModules, unhandledErrors } = await vitest.runTestSpecifications(files.map((file) => project.createSpecification(resolve(file))))
-  return testModules.map(failureIn).find((name) => name !== null) ?? (unhandledErrors.length > 0 ? 'an error outside the tests' : null)
+interface Failure {
+  readonly file: string
+  readonly name: string
 }
 
-function failureIn(module: TestModule): string | null {
-  if (module.state() !== 'failed') return null
+async function firstFailure(files: readonly string[]): Promise<Failure | null> {
+  const project = vitest.getRootProject()
+  const { testModules, unhandledErrors } = await vitest.runTestSpecifications(files.map((file) => project.createSpecification(resolve(file))))
+  // The list also holds the files of earlier runs, which may have failed for another mutation.
+  const own = files.map((file) => [file, testModules.find(({ moduleId }) => moduleId === resolve(file))] as const)
+  for (const [file, module] of own) {
+    const state = module?.state()
+    if (module === undefined || (state !== 'passed' && state !== 'failed')) throw new Error(`${file} was not run: ${state}`)
+    took.set(file, module.diagnostic().duration)
+    if (state === 'failed') return { file, name: nameOf(module) }
+  }
+  return unhandledErrors.length > 0 ? { file: files.at(-1) as string, name: 'an error outside the tests' } : null
+}
+
+function nameOf(module: TestModule): string {
   for (const test of module.children.allTests('failed')) return `${module.relativeModuleId}: ${test.fullName}`
   return module.relativeModuleId
 }
