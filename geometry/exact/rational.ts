@@ -87,10 +87,6 @@ function parseDecimal(text: string): Rational | null {
   return sign === '-' ? negate(size) : size
 }
 
-/** Over so much at the most, and below so much, a decimal has at most 15 digits, and a double gives every such decimal back. */
-const FINEST_SHORT = 1024n
-const LARGEST_SHORT = 100_000n
-
 /**
  * As block files write it.
  *
@@ -100,7 +96,6 @@ const LARGEST_SHORT = 100_000n
 export function toFile(a: Rational): number | string {
   if ((a.d & (a.d - 1n)) !== 0n) return `${a.n}/${a.d}`
   const number = toNumber(a)
-  if (a.d <= FINEST_SHORT && a.n < LARGEST_SHORT * a.d && -a.n < LARGEST_SHORT * a.d) return number
   const read = parseRational(number)
   return read !== null && equal(read, a) ? number : `${a.n}/${a.d}`
 }

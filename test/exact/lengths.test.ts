@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { isOnRuler, parseLength, roundUp, sayLength } from '../../geometry/exact/lengths.ts'
-import { equal, parseRational, rational, toFile } from '../../geometry/exact/rational.ts'
+import { add, compare, divide, equal, lcm, multiply, parseRational, rational, subtract, toFile, toNumber } from '../../geometry/exact/rational.ts'
 
 describe('a length', () => {
   it.each<[unknown, readonly [number, number] | null]>([
@@ -42,6 +42,10 @@ describe('a length', () => {
     [2.99, 'in', '3', false],
     [4.7426, 'in', '4 3/4', false],
     [0.01, 'in', '0', false],
+    [-0.01, 'in', '0', false],
+    [-12.5, 'in', '-12 1/2', true],
+    [-0.04, 'cm', '0', false],
+    [-9.8, 'cm', '-9.8', true],
     [9.8, 'cm', '9.8', true],
     [9.84, 'cm', '9.8', false],
     [10, 'cm', '10', true],
@@ -87,6 +91,56 @@ describe('a length', () => {
 })
 
 describe('a fraction', () => {
+  const FRACTIONS = fc.tuple(fc.bigInt({ min: -999n, max: 999n }), fc.bigInt({ min: 1n, max: 99n })).map(([n, d]) => rational(n, d))
+
+  it.each([
+    [2, -4, [-1, 2]],
+    [-6, -4, [3, 2]],
+    [0, -7, [0, 1]],
+    [12, 4, [3, 1]],
+    [5, 1, [5, 1]],
+  ] as const)('%i over %i is kept in lowest terms, its sign above the line', (n, d, [top, bottom]) => {
+    expect(rational(n, d)).toEqual({ n: BigInt(top), d: BigInt(bottom) })
+  })
+
+  it('over nothing is refused', () => {
+    expect(() => rational(1, 0)).toThrow('impossible')
+    expect(() => divide(rational(1), rational(0))).toThrow('impossible')
+  })
+
+  // School arithmetic: over one denominator, fractions add and compare as their numerators do.
+  it('is less than, equal to or greater than another as their numerators are over one denominator', () => {
+    fc.assert(
+      fc.property(FRACTIONS, FRACTIONS, (a, b) => {
+        const [left, right] = [a.n * b.d, b.n * a.d]
+        expect(Math.sign(compare(a, b))).toBe(left < right ? -1 : left === right ? 0 : 1)
+        expect(equal(a, b)).toBe(left === right)
+        expect(compare(a, a)).toBe(0)
+      }),
+    )
+  })
+
+  it('added to another and taken away again, or multiplied and divided again, is what it was', () => {
+    fc.assert(
+      fc.property(FRACTIONS, FRACTIONS, (a, b) => {
+        expect(subtract(add(a, b), b)).toEqual(a)
+        expect(subtract(a, a)).toEqual(rational(0))
+        if (b.n !== 0n) expect(divide(multiply(a, b), b)).toEqual(a)
+      }),
+    )
+    expect(add(rational(1, 2), rational(1, 3))).toEqual(rational(5, 6))
+    expect(multiply(rational(2, 3), rational(3, 4))).toEqual(rational(1, 2))
+  })
+
+  it('has a least common multiple that both divide', () => {
+    expect([lcm(4n, 6n), lcm(6n, 4n), lcm(1n, 5n), lcm(8n, 8n), lcm(3n, 7n)]).toEqual([12n, 12n, 5n, 8n, 21n])
+  })
+
+  it('is the nearest double, also where its whole part is large', () => {
+    expect(toNumber(rational(-7, 2))).toBe(-3.5)
+    expect(toNumber(rational((1n << 60n) * 3n + 1n, 3n))).toBe(2 ** 60)
+  })
+
   it('is the same after it was written and read', () => {
     fc.assert(
       fc.property(fc.bigInt({ min: -10_000n * 55_440n, max: 10_000n * 55_440n }), fc.bigInt({ min: 1n, max: 55_440n }), (n, d) => {
