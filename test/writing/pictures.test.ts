@@ -1,6 +1,7 @@
 /** A few pictures as they are drawn, for a person to look at; and what must be true of them whatever the pen. */
+import { produce } from 'immer'
 import { describe, expect, it } from 'vitest'
-import { type Block, type BookletStep, bookletOf, type Drawing, drawingSvg, type Mark, report } from '../../geometry/index.ts'
+import { type Block, type BookletStep, bookletOf, type Drawing, drawingSvg, type Mark, report, turnBlock } from '../../geometry/index.ts'
 import { BLOCKS } from './blocks.ts'
 
 const steps = (block: Block): BookletStep[] => bookletOf(report(block), block).parts.flatMap(({ steps: all }) => [...all])
@@ -86,6 +87,43 @@ describe('to scale', () => {
     expect([Math.sign((one?.to[0] ?? 0) - (one?.from[0] ?? 0)), Math.sign((other?.to[0] ?? 0) - (other?.from[0] ?? 0))]).toEqual([1, -1])
   })
 })
+
+describe('of every block', () => {
+  it.each(Object.entries(BLOCKS))('%s: all that is drawn lies in its picture, with the same narrow margin on every side', (_, block) => {
+    for (const { width, height, marks: all, title } of steps(block).flatMap(({ drawings }) => drawings)) {
+      const spots = all.flatMap(spotsOf)
+      const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)]
+      const margins = [Math.min(...xs), Math.min(...ys), width - Math.max(...xs), height - Math.max(...ys)]
+      // Wide enough for a line's own width, and never so wide that the picture is mostly paper.
+      expect(Math.min(...margins), title).toBeGreaterThan(0)
+      expect(Math.max(...margins), title).toBeLessThan(Math.min(width, height) / 4)
+      expect(Math.max(...margins) - Math.min(...margins), title).toBeLessThan(1e-5)
+    }
+  })
+
+  // A unit is made in the hand, before it lies anywhere: how the block lies on the screen cannot change it.
+  it.each(['star', 'framed', 'snowball', 'dutchmansPuzzle', 'friendshipStar', 'railFence'] as const)(
+    '%s: units are pictured alike however the block is turned',
+    (name) => {
+      const made = (block: Block): string[] =>
+        bookletOf(report(block), block)
+          .parts.filter(({ key }) => key === 'units')
+          .flatMap((part) => part.steps.flatMap(({ drawings }) => drawings))
+          .map(({ title, width, height, marks: all }) => JSON.stringify([title, width, height, all.map(({ type }) => type).sort()]))
+          .sort()
+      const upright = made(BLOCKS[name])
+      const turned = produce(BLOCKS[name], turnBlock().change)
+      expect(upright.length).toBeGreaterThan(0)
+      expect(made(turned)).toEqual(upright)
+    },
+  )
+})
+
+function spotsOf(mark: Mark): readonly (readonly [number, number])[] {
+  if (mark.type === 'area') return mark.outline
+  if (mark.type === 'line') return mark.points
+  return mark.type === 'arrow' ? [mark.from, mark.to] : [mark.at]
+}
 
 function sideOf(mark: Extract<Mark, { type: 'area' }> | undefined): number {
   const xs = mark?.outline.map(([x]) => x) ?? []
