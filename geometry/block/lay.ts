@@ -203,7 +203,7 @@ function shapeWith(patches: Shape['patches'], sewn: Sewn): Shape {
 /** The file's limit keeps it far below what a double holds. */
 function commonDenominator(placed: readonly Placed[], steps: number): number {
   let common = steps
-  for (const { den } of placed) if (common % den !== 0) common = Number(lcm(BigInt(common), BigInt(den)))
+  for (const { den } of placed) common = Number(lcm(BigInt(common), BigInt(den)))
   return common
 }
 

@@ -83,6 +83,7 @@ describe('a block file', () => {
     ],
     ['units[0].corner', unit({ kind: 'cornered', corner: 0.75, fabrics: { centre: 'a', topLeft: 'b', topRight: 'b' } })],
     ['units[0].fabrics', unit({ kind: 'strips', fabrics: { strip1: 'a', strip3: 'b' } })],
+    ['units[0].size', unit({ kind: 'hst', size: [2, 1], fabrics: { upper: 'a', lower: 'b' } })],
     ['units[0].size', unit({ kind: 'goose', size: [1, 1], fabrics: { goose: 'a', leftWing: 'b', rightWing: 'b' } })],
   ])('is refused at %s', (place, spoil) => {
     const block = good()
@@ -116,7 +117,7 @@ describe('a block file', () => {
     ],
     ['two corners', 'units[0].corners', outline([0, 0], [1, 1])],
     ['one tooth among many that is crossed', 'units[0].corners', outline(...zigzag(800), [-1, 3], [150, 3])],
-    ['far more corners than a patch has', 'units[0].corners', outline(...Array.from({ length: 10_001 }, () => [0, 0]))],
+    ['one corner more than a patch may have', 'units[0].corners', outline(...zigzag(9998))],
     ['a text as long as a book', 'units[0].at', unit({ at: [`0.${'1234567891'.repeat(20_000)}`, 0] })],
     ['a length as long as a book', 'grid.cell', (block) => Object.assign(block, { grid: { columns: 2, rows: 2, cell: '7'.repeat(100_000) } })],
     ['true where a place belongs', 'units[0].at', unit({ at: [true, 0] })],
@@ -170,12 +171,27 @@ describe('a block file', () => {
     ['an outline anticlockwise', outline([0, 0], [0, 2], [2, 2], [2, 0])],
     ['an outline that misses itself by less than doubles tell', outline([0, 0], parts(FAR, FAR - 1), parts(FAR, 0), parts(FAR - 1, FAR - 2))],
     ['an outline of many teeth', outline(...zigzag(800))],
+    ['as many corners as a patch may have', outline(...zigzag(9997))],
+    ['a booklet in which no step has words of its own', (block) => Object.assign(block, { booklet: { title: 'Samples' } })],
     ['a place at the last cell', unit({ at: [10_000, -10_000] })],
     ['as many strips as a unit has', unit({ kind: 'strips', fabrics: strips(1000) })],
   ])('is taken: %s', (_, change) => {
     const block = good()
     change(block)
     expect(readBlock(JSON.stringify(block))).toEqual({ ok: true, value: JSON.parse(JSON.stringify(block)) })
+  })
+
+  it('shows up to 40 signs of what it refuses, and the beginning of anything longer', () => {
+    const said = (turn: string): string => {
+      const block = good()
+      unit({ turn })(block)
+      const read = readBlock(JSON.stringify(block))
+      return read.ok ? 'taken' : inEnglish(read.message)
+    }
+    // Two of the signs are the quotation marks.
+    expect(said('x'.repeat(38))).toContain(`"${'x'.repeat(38)}"`)
+    expect(said('x'.repeat(39))).toContain(`"${'x'.repeat(36)}…`)
+    expect(said('x'.repeat(39))).not.toContain('x'.repeat(37))
   })
 
   it('holds 100,000 units and no more', () => {

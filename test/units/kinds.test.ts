@@ -132,6 +132,29 @@ describe('the box of a unit', () => {
 })
 
 describe('the picture of a unit', () => {
+  it('of a free patch is the same turned and moved, and another mirrored: a triangle of three different sides', () => {
+    const free = (corners: readonly (readonly [number, number])[]): Unit => ({ id: 'f', kind: 'polygon', corners, fabrics: { patch: 'a' } })
+    const triangle = free([
+      [0, 0],
+      [2, 0],
+      [0, 1],
+    ])
+    const turned = free([
+      [4, 3],
+      [4, 5],
+      [3, 3],
+    ])
+    const mirrored = free([
+      [2, 0],
+      [2, 1],
+      [0, 0],
+    ])
+    expect(pictureOf(turned)).toBe(pictureOf(triangle))
+    expect(pictures()(turned)).toBe(pictureOf(triangle))
+    expect(pictureOf(mirrored)).not.toBe(pictureOf(triangle))
+    expect(viewOf(triangle, 1)).toBe(viewOf(turned))
+  })
+
   it('is the same however it is turned, and its view another', () => {
     for (const one of UNITS) {
       const turned: BoxUnit = { ...one, turn: 1, size: [one.size[1], one.size[0]] }
