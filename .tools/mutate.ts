@@ -2,10 +2,10 @@
  * `npm run test:mutations [-- --room pressing --count 300 --seed 1]`: whether the tests would see it if the geometry were wrong.
  *
  * In      a room, else all; how many mutations are drawn (300), and by which seed (1); `--workers` (2); `--limit`, seconds that one may take (300);
- *         `--near` asks only the tests of its own room: sooner told, and what they miss the tests of another room may still see.
+ *         `--near` asks only the tests of its own room and those that import its file: sooner told, and what they miss others may still see.
  * Out     by room: how many were tried and how many caught; then each that no test has seen. Where the tests do not come to an end in time, that is caught too.
  *
- * Each is made in a copy of the checkout and judged by the tests of its room, then by those of the rooms that use it. The screen's tests are not asked.
+ * Each is made in a copy of the checkout and judged by the tests of its room and those that import its file, then by all others that reach it. The screen's tests are not asked.
  */
 import { type ChildProcess, fork } from 'node:child_process'
 import { cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync } from 'node:fs'
@@ -70,7 +70,7 @@ function testDistances(): Map<string, Map<string, number>> {
 function stagesFor({ file }: Mutation, tests: ReadonlyMap<string, ReadonlyMap<string, number>>): string[][] {
   const near = [...tests].flatMap(([test, distances]) => (distances.has(file) ? [{ test, distance: distances.get(file) as number }] : []))
   const sorted = near.sort((a, b) => a.distance - b.distance || a.test.localeCompare(b.test)).map(({ test }) => test)
-  const own = sorted.filter((test) => roomOf(test) === roomOf(file))
+  const own = sorted.filter((test) => roomOf(test) === roomOf(file) || tests.get(test)?.get(file) === 1)
   return [own, values.near ? [] : sorted.filter((test) => !own.includes(test))].filter((stage) => stage.length > 0)
 }
 
