@@ -14,11 +14,12 @@ import type { CoverSolver } from './batches/coverCache.ts'
 import type { CutListCache } from './cutListCache.ts'
 import { BATCH_WORK, leastBatches, wingsSeen } from './batches/geeseBatches.ts'
 import { borderRounds, type CutStrip, roundsOf } from './finishing.ts'
+import { ruleOf } from './oneRun.ts'
 import { AT_A_TIME, runsNeeded } from './runsNeeded.ts'
 import { grainAdvice } from './edgeGrain.ts'
 import { type Piece, piecesOf, squareOrRectangle } from './pieces.ts'
 import { aligned, type Directions, directionsOf, printAdvice } from './printDirection.ts'
-import { crossCuts, type Rule, unfinished } from './sizes/cutSize.ts'
+import { type Rule, stripSets, unfinished } from './sizes/cutSize.ts'
 import { fabricRows, type FabricDepth } from './strips/stripsPerFabric.ts'
 import { type MatchingUnits, matchingUnits, twoByTwo } from './matchingUnits.ts'
 import { type BoardMessage, message } from '../values/messages.ts'
@@ -49,7 +50,7 @@ interface CutListOptions {
  */
 export function cutList(one: Block, { depth = 'proving', copies = 1, cache }: CutListOptions = {}): CutListParts {
   const block = copies === 1 ? one : { ...one, units: Array.from({ length: copies }, () => one.units).flat() }
-  const plain: Rule = { seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)) }
+  const plain = ruleOf(block)
   const width = toNumber(usableWidthOf(block))
   const problems: Problem[] = []
   const rows: UnitRow[] = []
@@ -117,7 +118,11 @@ function rowOf(matching: MatchingUnits, rule: Rule, width: number, covers?: Cove
       spare: 4 * batches.length - count,
     }
   }
-  const { runs, spare } = runsNeeded(count, method === 'strip-set' ? crossCuts(finished[1], rule, width) : (AT_A_TIME[method] ?? 1))
+  if (method === 'strip-set') {
+    const { sets, spare } = stripSets(count, finished[1], rule, width)
+    return { ...base, batches: [], goes: sets, spare }
+  }
+  const { runs, spare } = runsNeeded(count, AT_A_TIME[method] ?? 1)
   return { ...base, batches: [], goes: runs, spare }
 }
 

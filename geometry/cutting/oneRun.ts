@@ -13,7 +13,7 @@ import { type BoardMessage, message } from '../values/messages.ts'
 import type { Batch, UnitRow } from '../values/report.ts'
 import { batchOf } from './batches/geeseBatches.ts'
 import { type Piece, piecesOf } from './pieces.ts'
-import { crossCuts, type Rule, unfinished } from './sizes/cutSize.ts'
+import { crossCuts, type Rule, STRAIGHTEN, unfinished } from './sizes/cutSize.ts'
 import { type MatchingUnits, matchingUnits, twoByTwo } from './matchingUnits.ts'
 
 export interface CutPiece extends Omit<Piece, 'share' | 'for'> {
@@ -35,7 +35,12 @@ export interface OneRun {
 }
 
 /** The seam allowance and cutting step of a block, in its measure's unit, with what is added to each cut size. */
-export const ruleOf = (block: Block, oversize = 0): Rule => ({ seam: toNumber(seamOf(block)), round: toNumber(roundOf(block)), oversize })
+export const ruleOf = (block: Block, oversize = 0): Rule => ({
+  seam: toNumber(seamOf(block)),
+  round: toNumber(roundOf(block)),
+  oversize,
+  straighten: STRAIGHTEN[block.measure.unit],
+})
 
 export function oneRun(unit: Unit, block: Block, method: Method, oversize = 0): OneRun | BoardMessage {
   const rule = ruleOf(block, oversize)

@@ -9,7 +9,7 @@ import type { Method, Unit } from '../values/block.ts'
 import { EPSILON } from '../exact/lengths.ts'
 import { parseRational, toNumber } from '../exact/rational.ts'
 import type { CutRow, UnitRow } from '../values/report.ts'
-import { crossCuts, eightAtATime, fourAtATime, geese, halfRectangle, halved, onPoint, quartered, type Rule, unfinished } from './sizes/cutSize.ts'
+import { stripSets, eightAtATime, fourAtATime, geese, halfRectangle, halved, onPoint, quartered, type Rule, unfinished } from './sizes/cutSize.ts'
 import type { MatchingUnits } from './matchingUnits.ts'
 
 export interface Piece extends Omit<CutRow, 'count'> {
@@ -142,9 +142,7 @@ const strips: Cutter = (matching, row, rule, width) => {
   const across = unfinished(row.finished[0] / names.length, rule)
   const high = unfinished(row.finished[1], rule)
   if (matching.method !== 'strip-set') return names.map((name) => rectangle(matching, fabrics[name], across, high, row.count))
-  const each = crossCuts(row.finished[1], rule, width)
-  const sets = Math.ceil(row.count / each)
-  const length = Math.min(each, row.count) * high
+  const { sets, length } = stripSets(row.count, row.finished[1], rule, width)
   return names.map((name) => rectangle(matching, fabrics[name], length, across, sets))
 }
 

@@ -1,5 +1,5 @@
 /**
- * The joining order with the fewest set-in seams, then the fewest partial ones.
+ * The joining order with the fewest bends in set-in seams, then the fewest set-in seams, then the fewest partial ones.
  *
  * In      the plane, the stretches on the outlines of some parts, and up to twelve items (pieces already sewn) that touch.
  * Out     a tree of joins over them.
@@ -18,14 +18,19 @@ export interface SewnItem {
 }
 
 interface Best {
-  readonly setIn: number
-  readonly partial: number
+  readonly cost: number
   readonly tree: Tree | null
 }
 
-const NEVER: Best = { setIn: Number.POSITIVE_INFINITY, partial: Number.POSITIVE_INFINITY, tree: null }
-const less = (setIn: number, partial: number, than: Best): boolean => setIn < than.setIn || (setIn === than.setIn && partial < than.partial)
-const better = (a: Best, b: Best): boolean => less(a.setIn, a.partial, b)
+const NEVER: Best = { cost: Number.POSITIVE_INFINITY, tree: null }
+
+/** Costs are compared as one number: at most eleven joins are made here, so a set-in seam outweighs all partial ones, and a bend all set-in ones. */
+const PARTIAL = 1
+const SET_IN = 2 ** 10
+const BEND = 2 ** 20
+
+/** A seam that bends is a stop and a pivot at each bend; one that only ends in an inner corner is set in without a bend. */
+const costOf = ({ straight, runs }: Contact): number => (straight ? 0 : SET_IN + BEND * (runs.length - 1))
 
 interface Touch {
   readonly a: number
@@ -39,7 +44,8 @@ const parted = (near: number, far: number, a: number, b: number): boolean =>
   ((near >> a) & (far >> b) & 1) === 1 || ((near >> b) & (far >> a) & 1) === 1
 
 /**
- * The tree of joins over all items with the fewest set-in seams, then the fewest partial ones; `edges` are those on the items' outlines.
+ * The tree of joins over all items with the fewest bends, then the fewest set-in seams, then the fewest partial ones; `edges` are those on the items'
+ * outlines.
  *
  * It is long because `best` and `open` call each other and share what is known of every set; taken apart, each would need all of it handed in.
  */
@@ -91,30 +97,29 @@ export function fewestBends(plane: Plane, edges: readonly number[], items: reado
   const best = (set: number): Best => {
     const seen = known.get(set)
     if (seen !== undefined) return seen
-    if ((set & (set - 1)) === 0) return { setIn: 0, partial: 0, tree: (items[31 - Math.clz32(set)] as SewnItem).tree }
+    if ((set & (set - 1)) === 0) return { cost: 0, tree: (items[31 - Math.clz32(set)] as SewnItem).tree }
     let found = NEVER
-    const offer = (one: Best, other: Best, near: boolean, setIn: number, partial: number): void => {
-      const sum = { setIn: one.setIn + other.setIn + setIn, partial: one.partial + other.partial + partial, tree: null }
-      if (better(sum, found))
-        found = { ...sum, tree: { sides: near ? [one.tree as Tree, other.tree as Tree] : [other.tree as Tree, one.tree as Tree], stage: 'section' } }
+    const offer = (one: Best, other: Best, near: boolean, seam: number): void => {
+      const cost = one.cost + other.cost + seam
+      if (cost < found.cost)
+        found = { cost, tree: { sides: near ? [one.tree as Tree, other.tree as Tree] : [other.tree as Tree, one.tree as Tree], stage: 'section' } }
     }
     divisions(set, (near, far) => {
-      // The two sets alone may already cost too much; a seam that bends once is at least partial, one that bends twice is set in.
-      const lines = linesBetween(near, far)
-      const [setIn, partial] = [lines === 3 ? 1 : 0, lines === 2 ? 1 : 0]
-      if (!less(setIn, partial, found)) return false
+      // The two sets alone may already cost too much; a seam on two lines is at least partial, one on three is set in round two bends.
+      const least = [0, PARTIAL, SET_IN + 2 * BEND][linesBetween(near, far) - 1] as number
+      if (least >= found.cost) return false
       const [one, other] = [best(near), best(far)]
-      if (!less(one.setIn + other.setIn + setIn, one.partial + other.partial + partial, found)) return false
+      if (one.cost + other.cost + least >= found.cost) return false
       const seam = contact(near, far)
       if (seam.runs.length === 0) return false
-      offer(one, other, true, seam.straight ? 0 : 1, 0)
+      offer(one, other, true, costOf(seam))
       if (!seam.straight) {
         for (const { run, dot } of closable(plane, seam, sideIn(itemOf, near, far))) {
-          offer(open(near, dot, run.line), best(far), true, 0, 1)
-          offer(open(far, dot, run.line), best(near), false, 0, 1)
+          offer(open(near, dot, run.line), other, true, PARTIAL)
+          offer(open(far, dot, run.line), one, false, PARTIAL)
         }
       }
-      return found.setIn === 0 && found.partial === 0
+      return found.cost === 0
     })
     known.set(set, found)
     return found
@@ -129,22 +134,21 @@ export function fewestBends(plane: Plane, edges: readonly number[], items: reado
     let found = NEVER
     divisions(set, (near, far) => {
       // A set that leaves this seam open leaves no other open, so a seam that bends is set in.
-      const least = linesBetween(near, far) === 1 ? 0 : 1
-      if (!less(least, 0, found)) return false
-      if (!less(best(near).setIn + best(far).setIn + least, best(near).partial + best(far).partial, found)) return false
+      const lines = linesBetween(near, far)
+      const least = lines === 1 ? 0 : SET_IN + BEND * (lines - 1)
+      if (least >= found.cost || best(near).cost + best(far).cost + least >= found.cost) return false
       const seam = contact(near, far)
       if (seam.runs.length === 0) return false
-      const cost = seam.straight ? 0 : 1
       const run = seam.runs[0] as StraightRun
       const opens = seam.straight && run.line === line && (run.dots[0] === dot || run.dots.at(-1) === dot)
       const choices = opens
         ? [[best(near), best(far)] as const]
         : [[open(near, dot, line), best(far)] as const, [best(near), open(far, dot, line)] as const]
       for (const [one, other] of choices) {
-        const sum = { setIn: one.setIn + other.setIn + cost, partial: one.partial + other.partial, tree: null }
-        if (better(sum, found)) found = { ...sum, tree: { sides: [one.tree as Tree, other.tree as Tree], stage: 'section' } }
+        const cost = one.cost + other.cost + costOf(seam)
+        if (cost < found.cost) found = { cost, tree: { sides: [one.tree as Tree, other.tree as Tree], stage: 'section' } }
       }
-      return found.setIn === 0 && found.partial === 0
+      return found.cost === 0
     })
     knownOpen.set(key, found)
     return found
@@ -251,7 +255,7 @@ function bestPairs(
     const contact = contactOf(plane, edges, side)
     if (contact.runs.length === 0) continue
     const size = (items[a] as SewnItem).patches.length + (items[b] as SewnItem).patches.length
-    const loose = contact.straight ? looseEnds(plane, contact.runs[0] as StraightRun, side) : 3
+    const loose = contact.straight ? looseEnds(plane, contact.runs[0] as StraightRun, side) : 2 + contact.runs.length
     if (!pinched(contact, dots[a] as ReadonlySet<number>, dots[b] as ReadonlySet<number>)) offers.push({ a, b, loose, size })
   }
   offers.sort((one, other) => one.loose - other.loose || one.size - other.size)

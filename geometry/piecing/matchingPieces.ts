@@ -1,5 +1,5 @@
 /**
- * How many different pieces a plan makes: two match when one is the other turned, in the same fabrics.
+ * How many different pieces a plan makes: two match when one is the other turned, in the same fabrics or of the same shapes.
  *
  * In      the laid block and its seams.
  * Out     a fingerprint for each piece that a seam makes, the same for matching pieces (none for units, which are the same in every plan).
@@ -31,7 +31,6 @@ interface Piece {
 
 /** Sums and fingerprints of pieces by the seams that finish them: for callers that keep the same seam object of an unchanged piece from edit to edit. */
 export interface FingerprintCache {
-  readonly fabrics: WeakMap<Seam, Printed>
   readonly shapes: WeakMap<Seam, Printed>
 }
 
@@ -57,7 +56,7 @@ export function fingerprints(
     return patchPiece(corners, fabric.get(id) ?? 0, places)
   }
   return seams.map((seam) => {
-    const kept = prints?.[inFabric].get(seam)
+    const kept = inFabric === 'shapes' ? prints?.shapes.get(seam) : undefined
     if (kept !== undefined) {
       made.push(kept.piece)
       return kept.print
@@ -65,18 +64,14 @@ export function fingerprints(
     const piece = together(pieceOf(seam.sides[0]), pieceOf(seam.sides[1]))
     const print = seam.stage === 'unit' ? '' : printOf(piece, places)
     made.push(piece)
-    prints?.[inFabric].set(seam, { piece, print })
+    if (inFabric === 'shapes') prints?.shapes.set(seam, { piece, print })
     return print
   })
 }
 
-/** Different pieces, or different shapes whatever their fabrics. */
-export const countDifferent = (
-  laid: Laid,
-  seams: readonly Seam[],
-  by: 'fabrics' | 'shapes' = 'fabrics',
-  prints: FingerprintCache | null = null,
-): number => new Set(fingerprints(laid, seams, by, prints)).size
+/** How many different shapes of pieces a plan makes, whatever their fabrics. */
+export const countShapes = (laid: Laid, seams: readonly Seam[], prints: FingerprintCache | null = null): number =>
+  new Set(fingerprints(laid, seams, 'shapes', prints)).size
 
 /** Groups of two or more matching pieces, each piece named by the seam that finishes it, in sewing order. */
 export function repeatsOf(laid: Laid, seams: readonly Seam[]): number[][] {

@@ -13,9 +13,19 @@ import type { PressedPlan, SewnPlan } from './plan.ts'
 import { press } from './press.ts'
 import { pressAlike, shareChoices } from './pressAlike.ts'
 
-export function pressPlan(laid: Laid, plane: Plane, { name, proved }: Plan, sewn: SewnPlan): PressedPlan {
+/** A sewn plan with each seam pressed by itself, whatever matches it. */
+export const pressFree = ({ name, proved }: Plan, sewn: SewnPlan): PressedPlan => ({
+  ...sewn,
+  name,
+  proved,
+  pressed: press(sewn.met.crossings, sewn.constraints),
+  matched: null,
+})
+
+export function pressPlan(laid: Laid, plane: Plane, planned: Plan, sewn: SewnPlan): PressedPlan {
+  if (laid.block.pressAlike !== true) return pressFree(planned, sewn)
+  const { name, proved } = planned
   const { seams, met, constraints } = sewn
-  if (laid.block.pressAlike !== true) return { ...sewn, name, proved, pressed: press(met.crossings, constraints), matched: null }
   const matching = matchingSeams(laid, plane, seams, met.clockwise)
   const shared = shareChoices(constraints, matching)
   return {

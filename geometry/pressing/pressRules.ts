@@ -7,7 +7,7 @@
  *         [S79][S80] (to the darker fabric unless bulk matters more). Lightness is CIE L*, sRGB under D65.
  */
 import type { Laid } from '../block/lay.ts'
-import type { PressRequest, Unit } from '../values/block.ts'
+import type { Block, PressRequest, Unit } from '../values/block.ts'
 import { lightnessOf } from '../colour/lightness.ts'
 import { compare, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
 import type { Seam } from '../piecing/values.ts'
@@ -38,13 +38,38 @@ export function constraintsOf(
   return withRequestedPressing(laid, plane, seams, sideOf, plain)
 }
 
-/** The constraint on a seam, before the maker's requests about places. */
-export function seamConstraint(laid: Laid, plane: Plane): (seam: Seam, ends: readonly [number, number], clockwise: 0 | 1) => PressConstraint {
+/** Whether the maker says anywhere in the block how seams are pressed. */
+export const hasRequests = ({ press = [], pressAlike, units }: Block): boolean =>
+  press.length > 0 || pressAlike === true || units.some(({ open, pressFree }) => open === true || pressFree === true)
+
+/** A sewn plan as if the maker had said nothing on pressing: the methods' rules alone. */
+export function withoutRequests<Sewn extends PressConstraints & { readonly seams: readonly Seam[]; readonly met: MetSeams }>(
+  laid: Laid,
+  plane: Plane,
+  sewn: Sewn,
+): Sewn {
+  const constraint = seamConstraint(laid, plane, 'ignore requests')
+  const { seams, met } = sewn
+  const constraints = sewn.constraints.map((own, index) => {
+    const seam = seams[index] as Seam
+    if (own.rule !== 'asked' && laid.block.units[seam.unit]?.pressFree !== true) return own
+    return constraint(seam, met.ends[index] as readonly [number, number], met.clockwise[index] as 0 | 1)
+  })
+  return { ...sewn, constraints, passedOver: [] }
+}
+
+/** The constraint on a seam, before the maker's requests about places; what she says of a whole unit is kept unless it is to be ignored. */
+export function seamConstraint(
+  laid: Laid,
+  plane: Plane,
+  requests: 'keep requests' | 'ignore requests' = 'keep requests',
+): (seam: Seam, ends: readonly [number, number], clockwise: 0 | 1) => PressConstraint {
   const lightness = new Map(laid.block.fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]))
+  const kept = requests === 'keep requests'
   return (seam, ends, clockwise) => {
     const unit = laid.block.units[seam.unit]
-    if (unit?.open === true) return { fixed: 'open', rule: 'asked', preference: null, why: REQUESTED_OPEN }
-    const ruled = unit === undefined || unit.pressFree === true ? null : methodRule(laid, unit, seam)
+    if (unit?.open === true && kept) return { fixed: 'open', rule: 'asked', preference: null, why: REQUESTED_OPEN }
+    const ruled = unit === undefined || (unit.pressFree === true && kept) ? null : methodRule(laid, unit, seam)
     if (ruled !== null)
       return { fixed: ruled, rule: 'method', preference: null, why: methodOf(unit as Unit) === 'geese-4' ? GEESE_RULE : CORNER_RULE }
     return preferenceOf(laid, plane, seam, ends, clockwise, lightness)

@@ -11,7 +11,7 @@
  * Everything else in this room starts here: layers, settings, colours, and the findings that follow edits (the same stages, with a cache).
  */
 import { gridPlaneOf, planeOf } from '../block/blockPlane.ts'
-import { lay } from '../block/lay.ts'
+import { type Laid, lay } from '../block/lay.ts'
 import { patchCount } from '../block/patchCount.ts'
 import { cellOf, seamOf } from '../block/lengthsOf.ts'
 import { cutList } from '../cutting/cutList.ts'
@@ -20,10 +20,12 @@ import { edgesOf } from '../neighbours/edges.ts'
 import { shownEdges } from '../neighbours/looseEnds.ts'
 import { repeatsOf } from '../piecing/matchingPieces.ts'
 import { plan } from '../piecing/plan.ts'
+import type { Plane } from '../plane/subdivide.ts'
 import { foldsOf } from '../pressing/layers/folds.ts'
 import { reduceBulk } from '../pressing/layers/reduceBulk.ts'
-import type { PressedPlan } from '../pressing/plan.ts'
-import { pressPlan } from '../pressing/pressPlan.ts'
+import type { PlanSewer, PressedPlan } from '../pressing/plan.ts'
+import { pressFree, pressPlan } from '../pressing/pressPlan.ts'
+import { hasRequests, withoutRequests } from '../pressing/pressRules.ts'
 import { sewFromNothing } from '../pressing/sewPlan.ts'
 import type { Block } from '../values/block.ts'
 import type { Edges, Findings, Report } from '../values/report.ts'
@@ -35,7 +37,7 @@ import { meetingsOf } from './meetingRows.ts'
 import { patchesOf } from './patchRows.ts'
 import { choosePlan } from './choosePlan.ts'
 import { proofOf } from '../pressing/proof.ts'
-import type { Depth, Sewing, SewingCache } from './sewing.ts'
+import type { Depth, Plans, Sewing, SewingCache } from './sewing.ts'
 import { sewingProblems } from './sewingProblems.ts'
 import { sizesOf } from './pieceSizes.ts'
 import { message } from '../values/messages.ts'
@@ -55,14 +57,25 @@ export function sewBlock(block: Block, depth: Depth, cache: SewingCache | null =
   // With borders on, the outline of the plane is not that of the grid.
   const faults = layoutFaults(laid, plane.faults.length === 0 || laid.borders === 0 ? plane.faults : gridPlaneOf(laid).faults)
   if (faults.length > 0) return { laid, plane, faults, depth, plans: null, layers: null }
-  const sewer = cache === null ? sewFromNothing(laid, plane) : cache.sewer(laid)
-  const plans = choosePlan(laid, sewer.fingerprints, (choice) => {
-    const planned = plan(laid, plane, choice, sewer.divisionContext(choice))
-    const sewn = sewer.sew(planned, choice)
-    return pressPlan(laid, plane, planned, sewn)
-  })
+  const plans = plansOf(laid, plane, cache === null ? sewFromNothing(laid, plane) : cache.sewer(laid))
   const sewing: Sewing = { laid, plane, faults, depth, plans, layers: null }
   return depth === 'quick' ? sewing : withLayers(sewing, plans.taken)
+}
+
+/** The plan taken and the others, compared by the methods' rules alone: what the maker presses her own way never changes the joins. */
+function plansOf(laid: Laid, plane: Plane, sewer: PlanSewer): Plans {
+  const pressing = new Map<PressedPlan, () => PressedPlan>()
+  return choosePlan(laid, sewer.fingerprints, {
+    byMethod(choice) {
+      const planned = plan(laid, plane, choice, sewer.divisionContext(choice))
+      const sewn = sewer.sew(planned, choice)
+      if (!hasRequests(laid.block)) return pressPlan(laid, plane, planned, sewn)
+      const plain = pressFree(planned, withoutRequests(laid, plane, sewn))
+      pressing.set(plain, () => pressPlan(laid, plane, planned, sewn))
+      return plain
+    },
+    byMaker: (plain) => pressing.get(plain)?.() ?? plain,
+  })
 }
 
 /** With more patches than this, layers of fabric are not counted. */

@@ -1,7 +1,7 @@
 /** Matching pieces: moved or turned pieces match, those in other fabrics or mirrored do not. */
 import { describe, expect, it } from 'vitest'
 import type { Block, Unit } from '../../geometry/index.ts'
-import { countDifferent, fingerprints, repeatsOf } from '../../geometry/piecing/matchingPieces.ts'
+import { countShapes, fingerprints, repeatsOf } from '../../geometry/piecing/matchingPieces.ts'
 import { sewBlock } from '../../geometry/report/report.ts'
 import { blockOf, square } from '../help.ts'
 
@@ -57,7 +57,7 @@ describe('a plan', () => {
     const { laid, plans } = sewBlock(blockOf(columns, 2, units, { order: 'rows' }), 'quick')
     const seams = plans?.taken.seams ?? []
     // Two rows, made of the same squares one by one: 699 lengths, each twice, and the whole.
-    expect(countDifferent(laid, seams)).toBe(columns)
+    expect(countShapes(laid, seams)).toBe(columns)
     expect(repeatsOf(laid, seams).map((like) => like.length)).toEqual(Array.from({ length: columns - 1 }, () => 2))
   })
 })

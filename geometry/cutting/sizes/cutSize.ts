@@ -7,13 +7,19 @@
  *         a corner of 45° needs (1 + √2) seams beyond its leg.
  */
 import { EPSILON, roundUp } from '../../exact/lengths.ts'
+import type { MeasureUnit } from '../../values/block.ts'
 
 export interface Rule {
   readonly seam: number
   readonly round: number
   /** Cut a little larger, trim to size: added to each square of a trimmed unit, beyond its rounded size; 0 by default. */
   readonly oversize?: number
+  /** What straightening the end of fabric or of a strip set takes; 0 by default. */
+  readonly straighten?: number
 }
+
+/** Straightening an end takes half an inch, or a centimetre: common practice, no source. */
+export const STRAIGHTEN: Readonly<Record<MeasureUnit, number>> = { in: 1 / 2, cm: 1 }
 
 const ROOT = Math.SQRT2
 
@@ -64,3 +70,23 @@ export const acrossOnPoint = (finished: number): number => finished * ROOT
 
 /** Cross-cuts of a strip set, `height` finished, that the usable width holds. */
 export const crossCuts = (height: number, rule: Rule, width: number): number => Math.floor(width / unfinished(height, rule) + EPSILON)
+
+/**
+ * Strip sets for a number of cross-cuts: as few as the usable width allows, all equally long, with enough left to straighten an end.
+ *
+ * In      how many cross-cuts are needed, their height (finished), and the usable width, in the measure's unit.
+ * Out     sets, the length of their strips (at most the width), and how many cross-cuts that length gives too many. A full width is straightened too,
+ *         but is counted on to hold what it holds.
+ */
+export function stripSets(
+  count: number,
+  height: number,
+  rule: Rule,
+  width: number,
+): { readonly sets: number; readonly length: number; readonly spare: number } {
+  const most = crossCuts(height, rule, width)
+  const sets = Math.ceil(count / most)
+  const each = Math.ceil(count / sets)
+  const long = each * unfinished(height, rule) + (rule.straighten ?? 0)
+  return long < width - EPSILON ? { sets, length: long, spare: sets * each - count } : { sets, length: width, spare: sets * most - count }
+}

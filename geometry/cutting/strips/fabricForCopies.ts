@@ -12,7 +12,7 @@ import type { Advice, CutRow, FabricRow, Problem, UnitRow } from '../../values/r
 import { cutList } from '../cutList.ts'
 import { type FromStash, fromStash, type StashPiece } from './stash.ts'
 import { type FabricDepth, fitsAcross } from './stripsPerFabric.ts'
-import { toBuy } from './yardage.ts'
+import { toBuyForStrips } from './yardage.ts'
 
 export interface FabricForCopies {
   readonly copies: number
@@ -46,6 +46,6 @@ export function stashFor(block: Block, stash: readonly StashPiece[], copies = 1)
       stash.filter(({ fabric }) => fabric === id),
       width,
     )
-    return [{ fabric: id, ...found, buy: toBuy(found.toBuy.length, block.measure.unit) }]
+    return [{ fabric: id, ...found, buy: toBuyForStrips(found.toBuy.length, block.measure.unit) }]
   })
 }

@@ -10,7 +10,7 @@ import type { Block } from '../../values/block.ts'
 import type { CutRow, FabricRow, Strip } from '../../values/report.ts'
 import { remembering } from '../../solvers/remembering.ts'
 import { type Least, leastStrips } from './search/leastStrips.ts'
-import { toBuy } from './yardage.ts'
+import { toBuyForStrips } from './yardage.ts'
 import { type FilledStrip, type PieceKind, type SizedPieces, type StripTask, taskOf } from './search/stripTask.ts'
 
 /** `quick` while a hand is on the block; `proving` for what is printed or cut from. */
@@ -37,7 +37,7 @@ export function fabricRows(
   const rows = wanted.map(({ id, pieces }, index): FabricRow => {
     const found = solve(pieces, width, steps / (wanted.length - index))
     steps -= found.steps
-    return { fabric: id, buy: toBuy(found.length, block.measure.unit), ...fabricColumns(found) }
+    return { fabric: id, buy: toBuyForStrips(found.length, block.measure.unit), ...fabricColumns(found) }
   })
   return { rows, tooLarge: cut.filter((row) => !fitsAcross(row, width)) }
 }

@@ -97,7 +97,7 @@ interface CachedPart {
 }
 
 export class IncrementalSew implements PlanSewer {
-  readonly fingerprints: FingerprintCache = { fabrics: new WeakMap(), shapes: new WeakMap() }
+  readonly fingerprints: FingerprintCache = { shapes: new WeakMap() }
   private readonly known = new Map<string, Tree>()
   private readonly divisions = new Map<string, DivisionCache>()
   private readonly units = new WeakMap<Unit, CachedPart>()
