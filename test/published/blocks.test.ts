@@ -70,7 +70,8 @@ const KNOWN: readonly Known[] = [
   { block: draw.bowTie('3/4', '1/3'), source: 'S133', finished: '1 1/2 x 1 1/2', units: '2 square 3/4 x 3/4, 2 cornered 3/4 x 3/4', rows: '2 2',
     cut: '4 x 1 1/4, 2 x 3/4' },
   { block: draw.railFence(), source: 'S212', finished: '6 x 6', units: '1 strips 6 x 6', cut: '3 x 2 1/2 x 6 1/2' },
-  { block: draw.railFenceOfFour(), source: 'S213', finished: '12 x 12', units: '4 strips 6 x 6', rows: '2 2', cut: '3 x 2 1/2 x 26' },
+  // Printed: 26 in, just the four cross-cuts. Ours adds the half inch that straightening the end takes.
+  { block: draw.railFenceOfFour(), source: 'S213', finished: '12 x 12', units: '4 strips 6 x 6', rows: '2 2', cut: '3 x 2 1/2 x 26 1/2' },
   { block: draw.atticWindows(), source: 'S101', finished: '8 x 8', units: '1 square 6 x 6, 2 square 6 x 2, 1 hst 2 x 2', rows: '2 2',
     cut: '1 x 6 1/2, 2 x 2 1/2 x 6 1/2, 2 x 2 7/8 once' },
   { block: draw.leMoyneStarOfSixteen(), source: 'S106', finished: '12 x 12', units: '4 square 3 x 3, 12 hst 3 x 3', rows: '4 4 4 4' },
