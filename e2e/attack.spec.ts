@@ -46,7 +46,7 @@ test('files are dropped on the page, several at once, and the broken one among t
     { name: 'three.json', text: JSON.stringify(blockCalled('Third')) },
   ])
   await expect(notice(page)).toHaveText(
-    '2 files opened. broken.json wasn’t opened. file: this is not a block file: it is not JSON; choose a file that Nestwright saved.',
+    '2 files opened. broken.json wasn’t opened. file: this isn’t a block file; open a file that Nestwright saved.',
   )
   await expect(nameField(page)).toHaveValue('Third')
   await button(page, 'My blocks').click()

@@ -332,6 +332,6 @@ async function removes(page: Page, hand: Hand): Promise<void> {
   await expect(board(page)).toBeFocused()
   await expect(cell(page, 1, 4)).toHaveAccessibleName('Column 1, row 4: empty.')
   await keys(page, 'Control+z')
-  await expect(notice(page)).toHaveText('Undone: remove a unit.')
+  await expect(notice(page)).toHaveText('Undone: delete a unit.')
   await expect(cell(page, 1, 4)).toHaveAccessibleName(/Free patch/)
 }

@@ -9,6 +9,7 @@
  *         batches: batch after batch, each turned to what fits best). A two-way print looks the same upside down, so only quarter turns matter.
  * Source  geometry of the folds: each allowance is opened over its own seam. Common practice, no source: print along the length of the fabric.
  */
+import { unitPlaces } from '../block/unitPlaces.ts'
 import type { Block, Direction, Unit } from '../values/block.ts'
 import { compare, toNumber } from '../exact/rational.ts'
 import { type ExactPoint, exactPoint, shapeOf, sizeAtRest, stripNames } from '../units/kinds.ts'
@@ -60,7 +61,7 @@ function isTurned(unit: Unit, first: Unit): boolean {
 }
 
 /** What to watch when units use prints that have a direction: one message for each way such units are turned. */
-export function printAdvice(matching: MatchingUnits, row: UnitRow, { fabrics: ofBlock }: Block, directions: Directions): Advice[] {
+export function printAdvice(matching: MatchingUnits, row: UnitRow, block: Block, directions: Directions): Advice[] {
   if (directions.size === 0) return []
   const directed = matching.units.filter((unit) => Object.values(unit.fabrics).some((fabric) => directions.has(fabric)))
   if (directed.length === 0) return []
@@ -68,14 +69,14 @@ export function printAdvice(matching: MatchingUnits, row: UnitRow, { fabrics: of
   const first = units[0]
   if (first === undefined) return []
   const fabrics = [...new Set(units.flatMap((unit) => Object.values(unit.fabrics)))].filter((fabric) => directions.has(fabric))
-  const names = fabrics.map((fabric) => ofBlock.find(({ id }) => id === fabric)?.name ?? fabric)
+  const names = fabrics.map((fabric) => block.fabrics.find(({ id }) => id === fabric)?.name ?? fabric)
   const ids = units.map(({ id }) => id)
-  const named = ids.length <= FEW_IDS && ids.length < matching.units.length ? ids : []
+  const named = ids.length <= FEW_IDS && ids.length < matching.units.length ? ids.map(unitPlaces(block)) : []
   const reason = message('print-turned', { fabrics: names, how, units: units.length, of: matching.units.length, named })
   return [{ code: 'print', at: placeOf(first), units: ids, message: reason }]
 }
 
-/** Up to this many units are named by their ids. */
+/** Up to this many units are named. */
 const FEW_IDS = 6
 
 const placeOf = (unit: Unit): ReportPoint => (unit.kind === 'polygon' ? unit.corners[0] : unit.at) as ReportPoint

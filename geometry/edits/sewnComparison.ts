@@ -9,12 +9,14 @@
  *         fewest moves come from the most cycles: found by trying all for up to `TRIED` places, shortest cycles first beyond. The whole block
  *         is tried in each turn that fits, and the one with the fewest moves is taken.
  */
+import { unitPlaces } from '../block/unitPlaces.ts'
 import { toFile } from '../exact/rational.ts'
 import { boxOf } from '../units/unitBox.ts'
 import { pictureOf, viewOf } from '../units/unitPicture.ts'
 import { turnBlock } from './unitEdits.ts'
 import type { Block, Position, Turn, Unit } from '../values/block.ts'
 import { type Message, message } from '../values/messages.ts'
+import type { UnitPlace } from '../values/unitPlace.ts'
 
 type MovedHow = 'turned' | 'mirrored' | 'swapped' | 'other' | 'missing'
 
@@ -76,10 +78,11 @@ function seenFrom(laid: Block, sewn: Block, turn: Turn): AsSewn {
   const strange = places.filter(({ need, has }) => need !== has)
   const { cycles, proved } = inCycles(strange)
   const moves: Move[] = []
+  const at = unitPlaces(laid)
   if (turn !== 0) moves.push({ do: 'turn-block', quarters: turn, message: message('move-turn-block', { quarters: turn }) })
   for (const { laid: own, sewn: other } of turned) {
     const quarters = quartersTo(other as Unit, own)
-    moves.push({ do: 'turn', what: own.id, quarters, message: message('move-turn', { unit: own.id, quarters }) })
+    moves.push({ do: 'turn', what: own.id, quarters, message: message('move-turn', { unit: at(own.id), quarters }) })
   }
   for (const cycle of cycles) {
     const [first, ...rest] = cycle.places as readonly [Place, ...Place[]]
@@ -87,17 +90,17 @@ function seenFrom(laid: Block, sewn: Block, turn: Turn): AsSewn {
       moves.push({
         do: 'swap',
         what: [first.laid.id, place.laid.id],
-        message: message('move-swap', { units: [first.laid.id, place.laid.id] }),
+        message: message('move-swap', { units: [at(first.laid.id), at(place.laid.id)] }),
       })
     if (!cycle.closed)
       moves.push({
         do: 'sew',
         what: first.laid.id,
-        message: message(isMirrored(first) ? 'move-sew-mirrored' : 'move-sew', { unit: first.laid.id }),
+        message: message(isMirrored(first) ? 'move-sew-mirrored' : 'move-sew', { unit: at(first.laid.id) }),
       })
   }
   const held = new Set(strange.map(({ has }) => has))
-  return { differences: places.map((place) => differenceAt(place, held)), moves, proved }
+  return { differences: places.map((place) => differenceAt(place, held, at(place.laid.id))), moves, proved }
 }
 
 function boxKey(unit: Unit): string {
@@ -111,14 +114,12 @@ const quartersTo = (sewn: Unit, laid: Unit): Turn => ([1, 2, 3] as const).find((
 const isMirrored = ({ need, sewn }: Place): boolean =>
   sewn !== null && sewn.kind !== 'polygon' && pictureOf({ ...sewn, mirror: sewn.mirror !== true }) === need
 
-function differenceAt(place: Place, held: ReadonlySet<string>): SewnDifference {
+function differenceAt(place: Place, held: ReadonlySet<string>, unit: UnitPlace): SewnDifference {
   const { laid, sewn, need, has } = place
   const { low } = boxOf(laid)
   const how: MovedHow = sewn === null ? 'missing' : need === has ? 'turned' : isMirrored(place) ? 'mirrored' : held.has(need) ? 'swapped' : 'other'
   const reason =
-    how === 'turned'
-      ? message('unit-turned', { unit: laid.id, quarters: sewn === null ? 0 : quartersTo(sewn, laid) })
-      : message(`unit-${how}`, { unit: laid.id })
+    how === 'turned' ? message('unit-turned', { unit, quarters: sewn === null ? 0 : quartersTo(sewn, laid) }) : message(`unit-${how}`, { unit })
   return { at: [toFile(low[0]), toFile(low[1])], laid: laid.id, sewn: sewn?.id ?? null, how, message: reason }
 }
 

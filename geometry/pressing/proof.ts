@@ -1,8 +1,8 @@
 /**
  * Why the number of clashes cannot be lower with these joins.
  *
- * In      the pressed plan; the id of the join that a seam becomes.
- * Out     a message: each chain or ring that must clash, by its joins.
+ * In      the pressed plan.
+ * Out     a message: each chain or ring that must clash, by the numbers of its seams in sewing order.
  */
 import { tiesOf } from './press.ts'
 import type { PressedPlan } from './plan.ts'
@@ -12,7 +12,7 @@ import { type ClashingChain, type BoardMessage, message } from '../values/messag
 /** Chains longer than this are named by their first seam and their length. */
 const MOST_NAMED = 12
 
-export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): BoardMessage {
+export function proofOf(plan: PressedPlan): BoardMessage {
   const { met, constraints, pressed } = plan
   if (pressed.clashes === 0) return message('all-nest')
   if (plan.matched !== null) return matchedProof(plan)
@@ -31,7 +31,7 @@ export function proofOf(plan: PressedPlan, joinId: (seam: number) => string): Bo
         group.push(other)
       }
     chains.push({
-      joins: (group.length <= MOST_NAMED ? group : [first]).map(joinId),
+      joins: (group.length <= MOST_NAMED ? group : [first]).map((seam) => seam + 1),
       length: group.length,
       settled: group.filter((seam) => constraints[seam]?.fixed !== null).length,
       clashes: pressed.clashing.filter((index) => (met.crossings[index] as Crossing).seams.every((seam) => group.includes(seam))).length,

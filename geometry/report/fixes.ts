@@ -7,6 +7,7 @@
  *         turned unit the pipeline runs on the changed block. So this stage stands above planning.
  */
 import type { Laid } from '../block/lay.ts'
+import { unitPlaces } from '../block/unitPlaces.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import type { MatchingSeam } from '../pressing/matchingSeams.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
@@ -98,7 +99,7 @@ function liftRule(trial: Trial, clash: number, seam: number): Fix[] {
   const unit = (plan.seams[seam] as PressedPlan['seams'][number]).unit
   const id = laid.block.units[unit]?.id as string
   if (!helps(trial, clash, withoutRule(trial, unit))) return []
-  return [{ do: 'press', what: id, message: message('lift-rule', { unit: id }) }]
+  return [{ do: 'press', what: id, message: message('lift-rule', { unit: unitPlaces(laid.block)(id) }) }]
 }
 
 /** The constraints of a unit's own seams with its method's rule lifted; the maker's requests stay. */

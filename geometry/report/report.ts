@@ -131,7 +131,7 @@ function sewnParts(sewing: Sewing, taken: PressedPlan, others: readonly PressedP
     pressing: {
       clashes: pressed.clashes,
       against: pressed.against,
-      proof: proofOf(taken, joinId),
+      proof: proofOf(taken),
       ...(pressed.atLeast < pressed.clashes ? { atLeast: pressed.atLeast } : {}),
     },
     crooked: {

@@ -6,6 +6,7 @@
  * How     a turning is tried, not guessed: the pipeline runs on the block with the unit turned. Only in blocks small enough to do so at once.
  */
 import type { Laid } from '../block/lay.ts'
+import { unitPlaces } from '../block/unitPlaces.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
 import type { Crossing } from '../pressing/values.ts'
@@ -44,7 +45,7 @@ export class UnitTurns {
     return sameView(own).flatMap(({ turn, mirror }): Fix[] => {
       const after = this.clashesWith(unit, { ...own, turn, mirror })
       if (after === null || !isFixed(this.before, after, clashPlace(this.laid, this.plane, crossing))) return []
-      const reason = message(mirror === (own.mirror === true) ? 'sew-turned' : 'sew-mirrored', { unit: own.id })
+      const reason = message(mirror === (own.mirror === true) ? 'sew-turned' : 'sew-mirrored', { unit: unitPlaces(this.laid.block)(own.id) })
       return [{ do: 'turn', what: own.id, message: reason, turn, mirror }]
     })
   }

@@ -176,7 +176,7 @@ interface EditNames {
 }
 
 interface AtUnit {
-  readonly unit: string
+  readonly unit: UnitPlace
 }
 interface Turned {
   readonly quarters: Turn
@@ -186,7 +186,7 @@ interface Turned {
 interface SewnComparison {
   readonly 'move-turn-block': Turned
   readonly 'move-turn': AtUnit & Turned
-  readonly 'move-swap': { readonly units: readonly [string, string] }
+  readonly 'move-swap': { readonly units: readonly [UnitPlace, UnitPlace] }
   readonly 'move-sew-mirrored': AtUnit
   readonly 'move-sew': AtUnit
   readonly 'unit-missing': AtUnit
@@ -262,13 +262,13 @@ interface Problems {
   readonly 'bias-at-edge': None
   readonly 'not-trimmed': { readonly method: Method }
   readonly 'grain-at-edge': None
-  /** The fabrics by the maker's names; `named`: ids of the units, where they are few. */
+  /** The fabrics by the maker's names; `named`: the units, where they are few. */
   readonly 'print-turned': {
     readonly fabrics: readonly string[]
     readonly how: 'slanting' | 'turned'
     readonly units: number
     readonly of: number
-    readonly named: readonly string[]
+    readonly named: readonly UnitPlace[]
   }
   /** `size`: across the cloth, then along it. */
   readonly 'print-turned-to-fit': InMeasure & { readonly fabric: string; readonly size: Size }
@@ -329,14 +329,14 @@ interface PressSummary {
 interface Proofs {
   readonly 'nothing-sewn': None
   readonly 'all-nest': None
-  /** Chains and rings that must clash; `seams`: the joins of one, or where it is long its first alone; `settled` of them by a method or the maker. */
+  /** Chains and rings that must clash; `joins`: the numbers of its seams in sewing order, or where it is long its first alone; `settled` of them by a method or the maker. */
   readonly 'chains-must-clash': { readonly chains: readonly ClashingChain[] }
   readonly 'alike-all-weighed': Choices & AtLeast
   readonly 'alike-best-found': Choices & AtLeast
 }
 
 export interface ClashingChain {
-  readonly joins: readonly string[]
+  readonly joins: readonly number[]
   readonly length: number
   readonly settled: number
   readonly clashes: number

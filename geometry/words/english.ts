@@ -4,6 +4,7 @@ import type { BattingId, ChartPieceId, FoundValue, GeeseOfWings, Message } from 
 import { boardEnglish } from './boardEnglish.ts'
 import { pressedInEnglish } from './pressEnglish.ts'
 import { capital, inWords, kindWords, METHOD_WORDS } from './englishPhrases.ts'
+import { unitInEnglish } from './unitEnglish.ts'
 import { say, type Words } from './words.ts'
 
 export const inEnglish = (message: Message): string => say(english, message)
@@ -11,7 +12,7 @@ export const inEnglish = (message: Message): string => say(english, message)
 const found = (value: FoundValue): string =>
   value === 'missing' ? 'missing' : value === 'list' ? 'a list' : value === 'object' ? 'an object' : value.text
 
-const QUARTERS = ['not at all', 'a quarter to the right', 'half round', 'a quarter to the left'] as const
+const QUARTERS = ['0°', '90° to the right', '180°', '90° to the left'] as const
 
 const BATTINGS: Readonly<Record<BattingId, string>> = {
   'cotton-scrim': 'Cotton, needled, with scrim',
@@ -20,9 +21,9 @@ const BATTINGS: Readonly<Record<BattingId, string>> = {
   'cotton-natural': 'Cotton, natural, thin',
   wool: 'Wool',
   'polyester-thick': 'Polyester, thick',
-  'cotton-no-scrim': 'Cotton, old style, without scrim',
+  'cotton-no-scrim': 'Cotton, traditional, no scrim',
   'cotton-bleached': 'Cotton, bleached, unbonded',
-  'in-use': 'Any, for a quilt in use',
+  'in-use': 'Any batting, for a quilt that is used a lot',
 }
 
 const CHART_PIECES: Readonly<Record<ChartPieceId, string>> = {
@@ -51,79 +52,80 @@ export const english: Words = {
   'press-between': ({ line, how }) => `Between the ${line}s: ${pressedInEnglish(how, line)}`,
   'lines-alternate': ({ line }) => `Each ${line} is pressed the opposite way to the next, so their seams nest where they meet.`,
 
-  'not-json': 'this is not a block file: it is not JSON; choose a file that Nestwright saved',
+  'not-json': 'this isn’t a block file; open a file that Nestwright saved',
   'other-format': ({ value }) => `is ${found(value)}; a block file says "nestwright.block"`,
-  'newer-version': ({ version }) => `is ${version}, newer than this Nestwright reads; open it with a newer one`,
+  'newer-version': ({ version }) => `is ${version}, from a newer Nestwright; update Nestwright to open it`,
   'other-version': ({ value }) => `is ${found(value)}; give 1`,
   'not-object': ({ value }) => `is ${found(value)}; give an object in braces`,
   'not-list': ({ value }) => `is ${found(value)}; give a list in brackets`,
   'not-one-of': ({ value, known }) => `is ${found(value)}; give one of ${known.join(', ')}`,
   'not-flag': ({ value }) => `is ${found(value)}; give true or false`,
-  'too-deep': ({ most }) => `holds lists or objects more than ${most} deep in each other; choose a file that Nestwright saved`,
+  'too-deep': ({ most }) => `has lists or objects nested more than ${most} deep; open a file that Nestwright saved`,
   'not-length': ({ value }) => `is ${found(value)}; give a length such as 3 or "2 1/2"`,
   'length-not-above-zero': ({ value }) => `is ${found(value)}; give a length above zero`,
-  'length-beyond-rulers': ({ value }) => `is ${found(value)}, which no ruler shows; give a length such as 3 or "2 1/2"`,
+  'length-beyond-rulers': ({ value }) => `is ${found(value)}, too small or too large to measure; give a length such as 3 or "2 1/2"`,
   'not-measure': ({ value }) => `is ${found(value)}; give "in" or "cm"`,
   'not-cell-count': ({ value, most }) => `is ${found(value)}; give a whole number of cells from 1 to ${most}`,
   'not-id': ({ value }) => `is ${found(value)}; give 1 to 64 letters, digits, ".", "_" or "-"`,
-  'id-taken': ({ value }) => `is ${found(value)}, which another one has already; give it an id of its own`,
+  'id-taken': ({ value }) => `is ${found(value)}, which is already used; give it another id`,
   'not-name': ({ value }) => `is ${found(value)}; give a name in quotes`,
   'name-too-long': ({ count, most }) => `has ${count} letters; give a name of at most ${most}`,
-  'not-text': ({ value }) => `is ${found(value)}; give words in quotes`,
+  'not-text': ({ value }) => `is ${found(value)}; give text in quotes`,
   'text-too-long': ({ count, most }) => `has ${count} letters; give at most ${most}`,
   'not-colour': ({ value }) => `is ${found(value)}; give a colour as "#rrggbb"`,
-  'not-print-colour': ({ value }) => `is ${found(value)}; give the colour of what is printed as "#rrggbb"`,
-  'not-print-photo': ({ value, most }) => `is ${found(value)}; give a photograph as "data:image/jpeg;base64,…" of at most ${most} characters`,
+  'not-print-colour': ({ value }) => `is ${found(value)}; give the print colour as "#rrggbb"`,
+  'not-print-photo': ({ value, most }) => `is ${found(value)}; give a photo as "data:image/jpeg;base64,…" of at most ${most} characters`,
   'not-photograph': ({ value }) => `is ${found(value)}; give a picture as "data:image/jpeg;base64,…" or "data:image/png;base64,…"`,
-  'unknown-fabric': ({ value }) => `names the fabric ${found(value)}, which is not among the fabrics; add it or name another`,
+  'unknown-fabric': ({ value }) => `names the fabric ${found(value)}, which isn’t in the list of fabrics; add it, or use another`,
   'not-position': ({ value }) => `is ${found(value)}; give cells as a number or as a fraction such as "1/3"`,
   'position-too-far': ({ value, most }) => `is ${found(value)}; stay within ${most} cells`,
-  'position-not-exact': ({ value }) => `is ${found(value)}, which cannot be held exactly beside the other positions; use simpler fractions of a cell`,
+  'position-not-exact': ({ value }) => `is ${found(value)}, too fine a fraction beside the other positions; use a simpler one`,
   'not-pair': ({ value }) => `is ${found(value)}; give two numbers in brackets`,
-  'too-many-units': ({ count, most }) => `holds ${count} units; a block has at most ${most}`,
-  'method-of-another-kind': ({ value, kind, known }) => `is ${found(value)}, which does not make a ${kind}; give one of ${known.join(', ')}`,
+  'too-many-units': ({ count, most }) => `has ${count} units; a block has at most ${most}`,
+  'method-of-another-kind': ({ value, kind, known }) =>
+    `is ${found(value)}, which doesn’t make ${kindWords(kind, 2)}; give one of ${known.join(', ')}`,
   'too-many-patches': ({ count, most }) => `names ${count} patches; a unit has at most ${most}`,
-  'strips-with-hole': ({ value }) => `names ${found(value)}; number the strips from strip1 without a hole`,
-  'unknown-patch': ({ value, kind, known }) => `names ${found(value)}, which a ${kind} does not have; it has ${known.join(', ')}`,
-  'patch-without-fabric': ({ patch }) => `does not say which fabric ${patch} is of; name one`,
+  'strips-with-hole': ({ value }) => `names ${found(value)}; number the strips from strip1 with none missing`,
+  'unknown-patch': ({ value, kind, known }) => `names ${found(value)}, which ${kindWords(kind, 2)} don’t have; they have ${known.join(', ')}`,
+  'patch-without-fabric': ({ patch }) => `has no fabric for ${patch}; add one`,
   'size-not-above-zero': ({ value }) => `is ${found(value)}; give a width and a height above zero`,
   'not-turn': ({ value }) => `is ${found(value)}; give quarter turns clockwise: 0, 1, 2 or 3`,
-  'not-square': ({ value, kind }) => `is ${found(value)}; a ${kind} is square, give the same width and height`,
-  'not-goose': ({ value }) => `is ${found(value)}; a goose is twice as wide as high before it is turned`,
-  'corner-not-above-zero': ({ value }) => `is ${found(value)}; give the leg of the clipped corners in cells, above zero`,
-  'corners-overlap': ({ value }) => `is ${found(value)}, so that the clipped corners overlap; give a shorter leg`,
-  'corners-leave-no-centre': ({ value }) => `is ${found(value)}, so that nothing is left of the centre; give a shorter leg`,
+  'not-square': ({ value, kind }) => `is ${found(value)}; ${kindWords(kind, 2)} are square: give the same width and height`,
+  'not-goose': ({ value }) => `is ${found(value)}; a goose is twice as wide as it is high`,
+  'corner-not-above-zero': ({ value }) => `is ${found(value)}; give the side of the clipped corners in cells, above zero`,
+  'corners-overlap': ({ value }) => `is ${found(value)}, so the clipped corners overlap; make them smaller`,
+  'corners-leave-no-centre': ({ value }) => `is ${found(value)}, so nothing is left of the centre; make the corners smaller`,
   'too-few-corners': ({ count }) => `has ${count} corners; a patch needs at least three`,
   'too-many-corners': ({ count, most }) => `has ${count} corners; a patch has at most ${most}`,
-  'crossed-outline': 'cross or touch each other, or leave no cloth; draw the outline once round without crossing it',
-  'no-copied-units': 'what was copied holds no units; copy units on a board first',
-  'newer-copied-units': 'these units were copied from a newer Nestwright; open the block with a newer one',
-  'other-blocks-format': ({ format }) => `is not "${format}"; choose a file in which Nestwright saved blocks`,
+  'crossed-outline': 'make an outline that crosses itself or is empty; go round it once',
+  'no-copied-units': 'there is nothing to paste; copy some units first',
+  'newer-copied-units': 'these units come from a newer Nestwright; update this one first',
+  'other-blocks-format': ({ format }) => `is not "${format}"; open a file of blocks that Nestwright saved`,
   'blocks-version': 'is not 1; give 1',
-  'blocks-list': 'is no list; give a list in brackets',
-  'blocks-entry': 'is no block; give an object in braces',
-  'blocks-id': 'is no id; give 1 to 64 letters, digits, ".", "_" or "-"',
-  'blocks-time': 'is no time; give milliseconds since 1970',
-  'blocks-copy': 'is no version; give an object in braces',
-  'blocks-copy-name': 'is no name; give a name in quotes, or null',
+  'blocks-list': 'isn’t a list; give a list in brackets',
+  'blocks-entry': 'isn’t a block; give an object in braces',
+  'blocks-id': 'isn’t an id; give 1 to 64 letters, digits, ".", "_" or "-"',
+  'blocks-time': 'isn’t a time; give milliseconds since 1970',
+  'blocks-copy': 'isn’t a version; give an object in braces',
+  'blocks-copy-name': 'isn’t a name; give a name in quotes, or null',
 
-  'move-turn-block': ({ quarters }) => `Turn the whole block ${QUARTERS[quarters]}.`,
-  'move-turn': ({ unit, quarters }) => `Turn ${unit} ${QUARTERS[quarters]}.`,
-  'move-swap': ({ units: [one, other] }) => `Swap the units at ${one} and ${other}, each turned as it was laid.`,
-  'move-sew-mirrored': ({ unit }) => `Sew ${unit} anew: this one is its mirror image.`,
-  'move-sew': ({ unit }) => `Sew ${unit} anew: no such unit lies here.`,
-  'unit-missing': ({ unit }) => `No unit of the size of ${unit} lies here.`,
-  'unit-turned': ({ unit, quarters }) => `${unit} is turned: it was laid ${QUARTERS[quarters]} from this.`,
-  'unit-mirrored': ({ unit }) => `${unit} came out as its mirror image.`,
-  'unit-swapped': ({ unit }) => `Another unit lies where ${unit} was laid; one like it lies elsewhere.`,
-  'unit-other': ({ unit }) => `Another unit lies where ${unit} was laid, and none like it anywhere.`,
+  'move-turn-block': ({ quarters }) => `Rotate the whole block ${QUARTERS[quarters]}.`,
+  'move-turn': ({ unit, quarters }) => `Rotate ${unitInEnglish(unit)} ${QUARTERS[quarters]}.`,
+  'move-swap': ({ units: [one, other] }) => `Swap ${unitInEnglish(one)} and ${unitInEnglish(other)}, each turned as planned.`,
+  'move-sew-mirrored': ({ unit }) => `Sew ${unitInEnglish(unit)} again: this one is its mirror image.`,
+  'move-sew': ({ unit }) => `Sew ${unitInEnglish(unit)} again: it isn’t in this block.`,
+  'unit-missing': ({ unit }) => `${capital(unitInEnglish(unit))} is missing here.`,
+  'unit-turned': ({ unit, quarters }) => `${capital(unitInEnglish(unit))} is turned. Rotate it ${QUARTERS[quarters]} to match the plan.`,
+  'unit-mirrored': ({ unit }) => `${capital(unitInEnglish(unit))} is a mirror image.`,
+  'unit-swapped': ({ unit }) => `Another unit is in the place of ${unitInEnglish(unit)}, which is somewhere else.`,
+  'unit-other': ({ unit }) => `Another unit is in the place of ${unitInEnglish(unit)}, which isn’t in the block.`,
 
   'cut-for-borders': 'borders',
-  'cut-for-border-corners': 'corners of borders',
+  'cut-for-border-corners': 'border corners',
   'cut-for-units': ({ kinds, method, larger, measure }) => {
     const what = kinds.length === 0 ? 'units' : kinds.map((kind) => kindWords(kind, 2)).join(' and ')
     const how = method === 'plain' ? '' : `, ${METHOD_WORDS[method]}`
-    return `${what}${how}${larger.map((by) => `, cut ${sayLength(by, measure)} ${measure} larger to be trimmed`).join('')}`
+    return `${what}${how}${larger.map((by) => `, cut ${sayLength(by, measure)} ${measure} larger, then trimmed`).join('')}`
   },
   'batches-of-geese': ({ batches, geese, spare }) => {
     const left = spare === 0 ? '' : `; ${inWords(spare, 'goose is', 'geese are')} spare`
@@ -133,30 +135,32 @@ export const english: Words = {
   'batch-makes': ({ geese }) => `Makes ${geeseWords(geese)}.`,
   'geese-to-keep': ({ geese }) => `Keep ${geeseWords(geese)}; the rest are spare.`,
   'measure-before-borders':
-    'Before you cut, measure the sewn piece through its middle, not along its edges, and cut both strips of a pair to that length; or take the mean of three measurements. Sides first; measure again for top and bottom.',
+    'Measure the block through its middle, not along its edges, before you trim the strips to length; or take the average of three measurements. Sides first; measure again for top and bottom.',
   batting: ({ batting }) => BATTINGS[batting],
   'batting-size': ({ size }) => size,
   'chart-piece': ({ piece }) => CHART_PIECES[piece],
 
-  'quarter-turn-not-square': 'a quarter turn needs a block as wide as it is high; choose none or free',
-  'copies-nest': 'Every pair of seams that meets between blocks nests.',
-  'copies-clash': ({ clashes }) => `${clashes === 1 ? 'One meeting clashes' : `${clashes} meetings clash`} between blocks.`,
+  'quarter-turn-not-square': 'a quarter turn needs a square block; use none or free',
+  'copies-nest': 'All seam crossings between blocks nest.',
+  'copies-clash': ({ clashes }) =>
+    `${clashes === 1 ? 'One crossing between blocks doesn’t nest' : `${clashes} crossings between blocks don’t nest`}.`,
   'copies-clash-through': ({ clashes }) =>
-    `${clashes === 1 ? 'One of them is a seam' : `${clashes} of them are seams`} running through the block from edge to edge, leaning the same way at both ends: a copy set the same way meets it pressed alike. Turn every other block, or press it the opposite way.`,
+    `${clashes === 1 ? 'One of them is a seam' : `${clashes} of them are seams`} running right across the block, pressed the same way at both ends. Rotate every other block, or press it the other way.`,
   'copies-clash-by-rule': ({ clashes }) =>
-    `Some are seams whose way a method settles (geese toward their wings, flipped corners toward the corner), so both sides lie alike. With those of every other block pressed the other way, ${clashes === 0 ? 'none' : clashes} would clash.`,
-  'copies-searched-in-bands': ({ atLeast }) => `The choice was sought band by band: no fewer than ${atLeast} can be had, perhaps more.`,
-  'copies-pressing-proved': 'With these turns no other choice of pressings has fewer: all were weighed.',
-  'copies-proved': 'No other choice of turns and pressings has fewer: all were weighed.',
-  'clashes-inside': ({ clashes }) => `Each block has ${clashes === 1 ? 'one clash' : `${clashes} clashes`} of its own besides.`,
+    `Some seams must go one way because of how the unit is made. If every other block pressed those the other way, ${clashes === 0 ? 'all crossings would nest' : `${clashes} ${clashes === 1 ? 'crossing' : 'crossings'} wouldn’t nest`}.`,
+  'copies-searched-in-bands': ({ atLeast }) => `There are too many ways to try them all: at least ${atLeast} can’t nest, perhaps more.`,
+  'copies-pressing-proved': 'No other pressing does better with the blocks turned like this: all were tried.',
+  'copies-proved': 'No other way to turn and press the blocks does better: all were tried.',
+  'clashes-inside': ({ clashes }) =>
+    `Inside each block, ${clashes === 1 ? 'one more crossing doesn’t nest' : `${clashes} more crossings don’t nest`}.`,
   'rule-of-thumb': ({ units, outcome }) => {
     const rule =
       units % 2 === 0
-        ? `The rule of thumb for an even number of units a side (${units} here) is to press all blocks alike.`
-        : `The rule of thumb for an odd number of units a side (${units} here) is to press every other block the opposite way.`
+        ? `The rule of thumb for an even number of units a side (${units} here) is to press all blocks the same way.`
+        : `The rule of thumb for an odd number of units a side (${units} here) is to press every other block the other way.`
     if (outcome === 'as-said') return rule
     return outcome === 'nests-without'
-      ? `${rule} Here all nests without it.`
-      : `${rule} It speaks of the short seams; the others clash all the same, so the count above stands.`
+      ? `${rule} Here all crossings nest without it.`
+      : `${rule} That helps the short seams; the others still don’t nest.`
   },
 }

@@ -14,14 +14,14 @@ export function inWords(number: number, one: string, many = `${one}s`): string {
 export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 const KIND_WORDS: Readonly<Record<Kind, readonly [one: string, many: string]>> = {
-  square: ['plain patch', 'plain patches'],
+  square: ['plain piece', 'plain pieces'],
   hst: ['half-square triangle', 'half-square triangles'],
   hourglass: ['hourglass', 'hourglasses'],
   goose: ['goose', 'geese'],
   diamond: ['square in a square', 'squares in squares'],
-  cornered: ['patch with clipped corners', 'patches with clipped corners'],
+  cornered: ['square with clipped corners', 'squares with clipped corners'],
   strips: ['strip unit', 'strip units'],
-  'half-rectangle': ['half-rectangle unit', 'half-rectangle units'],
+  'half-rectangle': ['half-rectangle triangle', 'half-rectangle triangles'],
   polygon: ['free patch', 'free patches'],
 }
 
@@ -29,12 +29,12 @@ const KIND_WORDS: Readonly<Record<Kind, readonly [one: string, many: string]>> =
 export const kindWords = (kind: Kind, number: number): string => KIND_WORDS[kind][number === 1 ? 0 : 1]
 
 export const METHOD_WORDS: Readonly<Record<Method, string>> = {
-  plain: 'sewn as cut',
+  plain: 'traditional piecing',
   'hst-2': 'two at a time',
-  'hst-4': 'four at a time, edges on the bias',
+  'hst-4': 'four at a time, bias edges',
   'hst-8': 'eight at a time',
   'qst-2': 'two at a time',
   'geese-4': 'four at a time',
-  'corner-flip': 'flipped corners',
+  'corner-flip': 'stitch and flip',
   'strip-set': 'from a strip set',
 }

@@ -25,29 +25,29 @@ function geeseWords(geese: readonly GeeseOfWings[]): string {
 }
 
 const KINDS: Readonly<Record<Kind, string>> = {
-  square: 'einfache Stücke',
-  hst: 'Dreiecke aus halben Quadraten',
+  square: 'einfache Teile',
+  hst: 'Halbquadrat-Dreiecke',
   hourglass: 'Sanduhren',
   goose: 'Gänse',
   diamond: 'Quadrate in Quadraten',
-  cornered: 'Stücke mit gekappten Ecken',
+  cornered: 'Quadrate mit gekappten Ecken',
   strips: 'Streifeneinheiten',
-  'half-rectangle': 'halbe Rechtecke',
-  polygon: 'freie Stücke',
+  'half-rectangle': 'Halbrechtecke',
+  polygon: 'Freistücke',
 }
 
 const METHODS: Readonly<Record<Method, string>> = {
-  plain: 'genäht wie geschnitten',
+  plain: 'klassisch genäht',
   'hst-2': 'zwei auf einmal',
-  'hst-4': 'vier auf einmal, Kanten im schrägen Fadenlauf',
+  'hst-4': 'vier auf einmal, Schrägkanten',
   'hst-8': 'acht auf einmal',
   'qst-2': 'zwei auf einmal',
   'geese-4': 'vier auf einmal',
-  'corner-flip': 'umgeklappte Ecken',
+  'corner-flip': 'nähen und umklappen',
   'strip-set': 'aus einem Streifensatz',
 }
 
-const QUARTERS = ['gar nicht', 'ein Viertel nach rechts', 'halb herum', 'ein Viertel nach links'] as const
+const QUARTERS = ['um 0°', 'um 90° nach rechts', 'um 180°', 'um 90° nach links'] as const
 
 const BATTINGS: Readonly<Record<BattingId, string>> = {
   'cotton-scrim': 'Baumwolle, genadelt, mit Gitter',
@@ -56,9 +56,9 @@ const BATTINGS: Readonly<Record<BattingId, string>> = {
   'cotton-natural': 'Baumwolle, natur, dünn',
   wool: 'Wolle',
   'polyester-thick': 'Polyester, dick',
-  'cotton-no-scrim': 'Baumwolle, alter Art, ohne Gitter',
+  'cotton-no-scrim': 'Baumwolle, traditionell, ohne Gitter',
   'cotton-bleached': 'Baumwolle, gebleicht, ungebunden',
-  'in-use': 'Jedes, für einen Quilt in Gebrauch',
+  'in-use': 'Jedes Vlies, für einen viel benutzten Quilt',
 }
 
 const BATTING_SIZES: Readonly<Record<BattingSize, string>> = {
@@ -89,58 +89,58 @@ const NOT_KEPT: Readonly<Record<PressNotKept, string>> = {
   'several-seams': 'dort treffen sich mehrere Nähte; gib einen Punkt auf einer von ihnen an',
   'end-of-seam': 'das ist das Ende einer Naht; gib einen Punkt zwischen ihren Enden an',
   'neither-side': 'der Punkt, zu dem gebügelt werden soll, liegt auf keiner Seite der Naht',
-  'later-word': 'ein späteres Wort von dir bügelt dieselbe Naht anders',
+  'later-word': 'du hast dir später etwas anderes gewünscht',
 }
 
 const ORDERS = { rows: 'Reihen', columns: 'Spalten', sections: 'Abschnitten' } as const
 
 const alikeChoices = (choices: number): string =>
-  `Gleiche Einheiten werden gleich gebügelt, also wenden sich ihre Nähte gemeinsam: ${choices === 1 ? 'Eine Wahl bleibt' : `${choices} Wahlen bleiben`}.`
+  `Gleiche Einheiten werden gleich gebügelt. Es ${choices === 1 ? 'bleibt eine Möglichkeit' : `bleiben ${choices} Möglichkeiten`}.`
 
 function chainWords({ joins, length, settled, clashes }: ClashingChain): string {
   const named = joins.length === length ? `Die Nähte ${joins.join(', ')}` : `${length} Nähte ab ${joins[0]}`
-  const cause = settled > 0 ? `${settled} von ihnen sind durch ihre Methode oder durch dich festgelegt` : 'einmal herum gehen die Wechsel nicht auf'
-  return `${named} entscheiden je die nächste: ${cause}, also muss mindestens ${clashes === 1 ? 'ein Zusammenstoß' : `${clashes} Zusammenstöße`} bleiben`
+  const cause = settled > 0 ? `${settled} davon hast du oder hat die Methode festgelegt` : 'sie laufen im Kreis, und der Kreis geht nicht auf'
+  return `${named} hängen voneinander ab: ${cause}. Also ${clashes === 1 ? 'kann mindestens eine Kreuzung' : `können mindestens ${clashes} Kreuzungen`} nicht ineinandergreifen`
 }
 
 export const germanMessages: Words = {
-  'not-json': 'das ist keine Blockdatei: Es ist kein JSON; wähle eine Datei, die Nestwright gesichert hat',
+  'not-json': 'das ist keine Blockdatei; öffne eine Datei, die Nestwright gespeichert hat',
   'other-format': ({ value }) => `${is(value)}; eine Blockdatei sagt "nestwright.block"`,
-  'newer-version': ({ version }) => `ist ${version}, neuer, als dieses Nestwright liest; öffne sie mit einem neueren`,
+  'newer-version': ({ version }) => `ist ${version}, aus einem neueren Nestwright; aktualisiere Nestwright, um sie zu öffnen`,
   'other-version': ({ value }) => `${is(value)}; gib 1 an`,
   'not-object': ({ value }) => `${is(value)}; gib ein Objekt in geschweiften Klammern an`,
   'not-list': ({ value }) => `${is(value)}; gib eine Liste in eckigen Klammern an`,
   'not-one-of': ({ value, known }) => `${is(value)}; gib eines von diesen an: ${known.join(', ')}`,
   'not-flag': ({ value }) => `${is(value)}; gib true oder false an`,
   'too-deep': ({ most }) =>
-    `enthält Listen oder Objekte, die mehr als ${most} tief ineinander liegen; wähle eine Datei, die Nestwright gesichert hat`,
+    `enthält Listen oder Objekte, die mehr als ${most} tief ineinander liegen; öffne eine Datei, die Nestwright gespeichert hat`,
   'not-length': ({ value }) => `${is(value)}; gib eine Länge an, etwa 3 oder "2 1/2"`,
   'length-not-above-zero': ({ value }) => `${is(value)}; gib eine Länge über null an`,
-  'length-beyond-rulers': ({ value }) => `${is(value)}, was kein Lineal zeigt; gib eine Länge an, etwa 3 oder "2 1/2"`,
+  'length-beyond-rulers': ({ value }) => `${is(value)}, zu klein oder zu groß zum Messen; gib eine Länge an, etwa 3 oder "2 1/2"`,
   'not-measure': ({ value }) => `${is(value)}; gib "in" oder "cm" an`,
   'not-cell-count': ({ value, most }) => `${is(value)}; gib eine ganze Zahl von Feldern von 1 bis ${most} an`,
   'not-id': ({ value }) => `${is(value)}; gib 1 bis 64 Buchstaben, Ziffern, ".", "_" oder "-" an`,
-  'id-taken': ({ value }) => `${is(value)}, was schon ein anderes hat; gib eine eigene Kennung`,
+  'id-taken': ({ value }) => `${is(value)}, was schon vergeben ist; gib eine andere Kennung an`,
   'not-name': ({ value }) => `${is(value)}; gib einen Namen in Anführungszeichen an`,
   'name-too-long': ({ count, most }) => `hat ${count} Zeichen; gib einen Namen mit höchstens ${most} an`,
-  'not-text': ({ value }) => `${is(value)}; gib Worte in Anführungszeichen an`,
+  'not-text': ({ value }) => `${is(value)}; gib Text in Anführungszeichen an`,
   'text-too-long': ({ count, most }) => `hat ${count} Zeichen; gib höchstens ${most} an`,
   'not-colour': ({ value }) => `${is(value)}; gib eine Farbe als "#rrggbb" an`,
   'not-print-colour': ({ value }) => `${is(value)}; gib die Farbe des Aufdrucks als "#rrggbb" an`,
   'not-print-photo': ({ value, most }) => `${is(value)}; gib ein Foto als "data:image/jpeg;base64,…" mit höchstens ${most} Zeichen an`,
   'not-photograph': ({ value }) => `${is(value)}; gib ein Bild als "data:image/jpeg;base64,…" oder "data:image/png;base64,…" an`,
-  'unknown-fabric': ({ value }) => `nennt den Stoff ${found(value)}, der nicht unter den Stoffen ist; nimm ihn dazu, oder nenne einen anderen`,
+  'unknown-fabric': ({ value }) => `nennt den Stoff ${found(value)}, der nicht in der Stoffliste steht; nimm ihn auf, oder nimm einen anderen`,
   'not-position': ({ value }) => `${is(value)}; gib Felder als Zahl oder als Bruch wie "1/3" an`,
   'position-too-far': ({ value, most }) => `${is(value)}; bleib innerhalb von ${most} Feldern`,
-  'position-not-exact': ({ value }) =>
-    `${is(value)}, was neben den anderen Lagen nicht genau gehalten werden kann; nimm einfachere Bruchteile eines Felds`,
+  'position-not-exact': ({ value }) => `${is(value)}, ein zu feiner Bruch neben den anderen Positionen; nimm einen einfacheren`,
   'not-pair': ({ value }) => `${is(value)}; gib zwei Zahlen in eckigen Klammern an`,
   'too-many-units': ({ count, most }) => `enthält ${count} Einheiten; ein Block hat höchstens ${most}`,
-  'method-of-another-kind': ({ value, kind, known }) => `${is(value)}, was kein ${kind} macht; gib eines von diesen an: ${known.join(', ')}`,
+  'method-of-another-kind': ({ value, kind, known }) =>
+    `${is(value)}, womit man keine ${KINDS[kind]} macht; gib eines von diesen an: ${known.join(', ')}`,
   'too-many-patches': ({ count, most }) => `nennt ${count} Stücke; eine Einheit hat höchstens ${most}`,
-  'strips-with-hole': ({ value }) => `nennt ${found(value)}; nummeriere die Streifen ab strip1 ohne Lücke`,
-  'unknown-patch': ({ value, kind, known }) => `nennt ${found(value)}, was ein ${kind} nicht hat; es hat ${known.join(', ')}`,
-  'patch-without-fabric': ({ patch }) => `sagt nicht, aus welchem Stoff ${patch} ist; nenne einen`,
+  'strips-with-hole': ({ value }) => `nennt ${found(value)}; nummeriere die Streifen ab strip1 lückenlos`,
+  'unknown-patch': ({ value, kind, known }) => `nennt ${found(value)}, was es bei ${KINDS[kind]} nicht gibt; es gibt ${known.join(', ')}`,
+  'patch-without-fabric': ({ patch }) => `hat keinen Stoff für ${patch}; gib einen an`,
   'size-not-above-zero': ({ value }) => `${is(value)}; gib eine Breite und eine Höhe über null an`,
   'not-turn': ({ value }) => `${is(value)}; gib Vierteldrehungen im Uhrzeigersinn an: 0, 1, 2 oder 3`,
   'not-square': ({ value, kind }) => `${is(value)}; ${kind} ist quadratisch, gib gleiche Breite und Höhe an`,
@@ -165,44 +165,44 @@ export const germanMessages: Words = {
   unit: ({ place, dative }) => unitInGerman(place, dative === true ? 'dative' : 'other'),
   'unit-label': ({ place }) => unitLabelInGerman(place),
 
-  'place-units': ({ units }) => (units === 1 ? 'eine Einheit legen' : 'eine Folge von Einheiten legen'),
-  'swap-units': 'zwei Einheiten die Plätze tauschen',
+  'place-units': ({ units }) => (units === 1 ? 'eine Einheit legen' : 'Einheiten legen'),
+  'swap-units': 'zwei Einheiten tauschen',
   'align-units': 'Einheiten ausrichten',
   'spread-units': 'Einheiten gleichmäßig verteilen',
   'resize-units': ({ units }) => (units === 1 ? 'die Größe einer Einheit ändern' : 'die Größe von Einheiten ändern'),
-  'replace-units': ({ units }) => (units === 1 ? 'eine andere Einheit an die Stelle setzen' : 'andere Einheiten an die Stelle setzen'),
+  'replace-units': ({ units }) => (units === 1 ? 'eine Einheit ersetzen' : 'Einheiten ersetzen'),
   'move-units': ({ units }) => (units === 1 ? 'eine Einheit verschieben' : 'Einheiten verschieben'),
   'copy-units': ({ units }) => (units === 1 ? 'eine Einheit kopieren' : 'Einheiten kopieren'),
-  'remove-units': ({ units }) => (units === 1 ? 'eine Einheit entfernen' : 'Einheiten entfernen'),
+  'remove-units': ({ units }) => (units === 1 ? 'eine Einheit löschen' : 'Einheiten löschen'),
   'turn-units': ({ units }) => (units === 1 ? 'eine Einheit drehen' : 'Einheiten drehen'),
-  'turn-units-half-round': 'Einheiten halb herumdrehen',
+  'turn-units-half-round': 'Einheiten um 180° drehen',
   'mirror-units': ({ units }) => (units === 1 ? 'eine Einheit spiegeln' : 'Einheiten spiegeln'),
   'paste-units': ({ units }) => (units === 1 ? 'eine Einheit einsetzen' : 'Einheiten einsetzen'),
   'turn-block': 'den Block drehen',
   'mirror-block': 'den Block spiegeln',
   'join-shapes': 'Formen verbinden',
-  'cut-shapes': 'Formen wegschneiden',
-  'recolour-patches': ({ patches }) => (patches === 1 ? 'ein Stück umfärben' : 'Stücke umfärben'),
+  'cut-shapes': 'Formen ausschneiden',
+  'recolour-patches': ({ patches }) => (patches === 1 ? 'ein Teil umfärben' : 'Teile umfärben'),
   'recolour-wings': 'die Flügel von Gänsen färben',
-  'recolour-fabric-everywhere': 'jedes Stück eines Stoffs umfärben',
-  'add-fabrics': ({ fabrics }) => (fabrics === 1 ? 'einen Stoff dazunehmen' : 'Stoffe dazunehmen'),
+  'recolour-fabric-everywhere': 'einen Stoff überall umfärben',
+  'add-fabrics': ({ fabrics }) => (fabrics === 1 ? 'einen Stoff hinzufügen' : 'Stoffe hinzufügen'),
   'change-fabric': 'einen Stoff ändern',
-  'remove-fabric': 'einen Stoff entfernen',
+  'remove-fabric': 'einen Stoff löschen',
   'move-fabric-up': 'einen Stoff nach oben rücken',
   'move-fabric-down': 'einen Stoff nach unten rücken',
   'swap-fabrics': 'zwei Stoffe tauschen',
   'make-fabric-plain': 'einen Stoff einfarbig machen',
   'choose-print': 'einen Druck wählen',
   'recolour-print': 'einen Druck färben',
-  'set-print-direction': 'sagen, wie ein Stoff gedreht werden darf',
+  'set-print-direction': 'die Druckrichtung einstellen',
   'recolour-fabrics': 'die Stoffe umfärben',
-  'take-colouring': 'eine Färbung nehmen',
-  'recolour-alike-patches': 'gleiche Stücke umfärben',
+  'take-colouring': 'eine Färbung übernehmen',
+  'recolour-alike-patches': 'gleiche Teile umfärben',
   'set-method': 'eine Methode wählen',
   'set-methods': 'Methoden wählen',
-  'cut-as-needed': 'Einheiten schneiden wie nötig',
-  'cut-larger': 'Einheiten etwas größer schneiden',
-  'set-order': 'die Reihenfolge des Zusammennähens wählen',
+  'cut-as-needed': 'keine Zugabe zum Trimmen',
+  'cut-larger': 'Zugabe zum Trimmen',
+  'set-order': 'die Nähreihenfolge wählen',
   'name-block': 'den Block benennen',
   'set-measure': 'die Maßeinheit ändern',
   'set-seam': 'die Nahtzugabe ändern',
@@ -214,44 +214,44 @@ export const germanMessages: Words = {
   'press-seam': 'eine Naht auf deine Art bügeln',
   'press-as-proposed': ({ seams }) => (seams === 1 ? 'eine Naht wie vorgeschlagen bügeln' : 'Nähte wie vorgeschlagen bügeln'),
   'press-row': ({ line, number, way }) => `${LINES[line]} ${number} ${PRESSED_WAYS[way]} bügeln`,
-  'forget-press': 'eine Bügelrichtung vergessen',
+  'forget-press': 'deine Bügelrichtung löschen',
   'press-units-alike': 'gleiche Einheiten gleich bügeln',
   'press-units-apart': 'jede Einheit für sich bügeln',
-  'lift-press-rule': 'die Bügelregel einer Methode aufheben',
-  'keep-press-rule': 'die Bügelregel einer Methode behalten',
+  'lift-press-rule': 'eine Einheit auf deine Art bügeln',
+  'keep-press-rule': 'eine Einheit nach der Methode bügeln',
   'press-unit-open': 'die Nähte einer Einheit auseinanderbügeln',
   'press-unit-to-one-side': 'die Nähte einer Einheit auf eine Seite bügeln',
-  'title-booklet': 'das Heft betiteln',
-  'sign-booklet': 'einen Namen auf das Heft setzen',
+  'title-booklet': 'dem Heft einen Titel geben',
+  'sign-booklet': 'deinen Namen ins Heft setzen',
   'introduce-booklet': 'die Einleitung schreiben',
-  'change-step-words': 'die Worte eines Schritts ändern',
-  'keep-step-words': 'die Worte eines Schritts behalten',
-  'restore-step-words': 'einen Schritt auf die Worte des Programms zurücksetzen',
+  'change-step-words': 'den Text eines Schritts ändern',
+  'keep-step-words': 'den Text eines Schritts behalten',
+  'restore-step-words': 'den Originaltext eines Schritts wiederherstellen',
   'note-step': 'eine Notiz zu einem Schritt schreiben',
-  'add-step-photograph': 'ein Foto zu einem Schritt dazunehmen',
-  'remove-step-photograph': 'ein Foto von einem Schritt nehmen',
-  'drop-step-words': 'die Worte eines Schritts wegwerfen, der weg ist',
+  'add-step-photograph': 'ein Foto zu einem Schritt hinzufügen',
+  'remove-step-photograph': 'ein Foto eines Schritts löschen',
+  'drop-step-words': 'den Text eines Schritts löschen, den es nicht mehr gibt',
   'begin-again': 'neu beginnen',
   'go-back-to-version': 'zu einer Fassung zurückgehen',
-  'go-back-to-layout': 'zum Ausgelegten zurückgehen',
+  'go-back-to-layout': 'zum Plan zurückgehen',
 
-  'move-turn-block': ({ quarters }) => `Dreh den ganzen Block: ${QUARTERS[quarters]}.`,
-  'move-turn': ({ unit, quarters }) => `Dreh ${unit}: ${QUARTERS[quarters]}.`,
-  'move-swap': ({ units: [one, other] }) => `Tausch die Einheiten bei ${one} und ${other}, jede gedreht, wie sie gelegt war.`,
-  'move-sew-mirrored': ({ unit }) => `Näh ${unit} neu: Diese ist ihr Spiegelbild.`,
-  'move-sew': ({ unit }) => `Näh ${unit} neu: Hier liegt keine solche Einheit.`,
-  'unit-missing': ({ unit }) => `Hier liegt keine Einheit von der Größe von ${unit}.`,
-  'unit-turned': ({ unit, quarters }) => `${unit} ist gedreht: Sie lag so dazu: ${QUARTERS[quarters]}.`,
-  'unit-mirrored': ({ unit }) => `${unit} ist als ihr Spiegelbild herausgekommen.`,
-  'unit-swapped': ({ unit }) => `Eine andere Einheit liegt, wo ${unit} lag; eine wie sie liegt anderswo.`,
-  'unit-other': ({ unit }) => `Eine andere Einheit liegt, wo ${unit} lag, und keine wie sie irgendwo.`,
+  'move-turn-block': ({ quarters }) => `Dreh den ganzen Block ${QUARTERS[quarters]}.`,
+  'move-turn': ({ unit, quarters }) => `Dreh ${unitInGerman(unit)} ${QUARTERS[quarters]}.`,
+  'move-swap': ({ units: [one, other] }) => `Tausch ${unitInGerman(one)} und ${unitInGerman(other)}, beide gedreht wie geplant.`,
+  'move-sew-mirrored': ({ unit }) => `Näh ${unitInGerman(unit)} neu: Hier liegt das Spiegelbild.`,
+  'move-sew': ({ unit }) => `Näh ${unitInGerman(unit)} neu: Im Block gibt es keine solche Einheit.`,
+  'unit-missing': ({ unit }) => `Hier fehlt ${unitInGerman(unit)}.`,
+  'unit-turned': ({ unit, quarters }) => `${capital(unitInGerman(unit))} ist gedreht: ${QUARTERS[quarters]} drehen, dann passt es zum Plan.`,
+  'unit-mirrored': ({ unit }) => `${capital(unitInGerman(unit))} ist spiegelverkehrt.`,
+  'unit-swapped': ({ unit }) => `Hier gehört ${unitInGerman(unit)} hin, liegt aber anderswo.`,
+  'unit-other': ({ unit }) => `Hier gehört ${unitInGerman(unit)} hin, fehlt aber im Block.`,
 
   'cut-for-borders': 'Ränder',
-  'cut-for-border-corners': 'Ecken der Ränder',
+  'cut-for-border-corners': 'Randecken',
   'cut-for-units': ({ kinds, method, larger, measure }) => {
     const what = kinds.length === 0 ? 'Einheiten' : kinds.map((kind) => KINDS[kind]).join(' und ')
     const how = method === 'plain' ? '' : `, ${METHODS[method]}`
-    return `${what}${how}${larger.map((by) => `, ${sayLength(by, measure)} ${measure} größer geschnitten, um getrimmt zu werden`).join('')}`
+    return `${what}${how}${larger.map((by) => `, ${sayLength(by, measure)} ${measure} größer geschnitten, dann getrimmt`).join('')}`
   },
   'batches-of-geese': ({ batches, geese, spare }) => {
     const left = spare === 0 ? '' : `; ${inWords(spare, 'eine Gans bleibt', 'Gänse bleiben')} übrig`
@@ -261,52 +261,50 @@ export const germanMessages: Words = {
   'batch-makes': ({ geese }) => `Ergibt ${geeseWords(geese)}.`,
   'geese-to-keep': ({ geese }) => `Behalte ${geeseWords(geese)}; der Rest bleibt übrig.`,
   'measure-before-borders':
-    'Miss vor dem Schneiden das Genähte durch seine Mitte, nicht an den Kanten, und schneide beide Streifen eines Paars auf diese Länge; oder nimm das Mittel von drei Messungen. Zuerst die Seiten; miss neu für oben und unten.',
+    'Miss den Block durch die Mitte, nicht an den Kanten, bevor du die Streifen auf Länge schneidest; oder nimm den Durchschnitt aus drei Messungen. Zuerst die Seiten; miss neu für oben und unten.',
   batting: ({ batting }) => BATTINGS[batting],
   'batting-size': ({ size }) => BATTING_SIZES[size],
   'chart-piece': ({ piece }) => CHART_PIECES[piece],
 
-  'cloth-missing': 'Hier ist kein Stoff; fülle die Lücke.',
-  'units-overlap': 'Hier liegen Einheiten übereinander; verschiebe eine.',
-  'cloth-outside': 'Hier liegt Stoff außerhalb des Rasters; rücke ihn herein, oder mach das Raster größer.',
+  'cloth-missing': 'Hier ist noch Platz. Leg etwas hin.',
+  'units-overlap': 'Diese Teile überlappen sich. Verschieb eins davon.',
+  'cloth-outside': 'Dieses Teil liegt außerhalb des Rasters. Schieb es hinein, oder mach das Raster größer.',
   'hourglass-pairs-differ':
-    'Sanduhren, zwei auf einmal, brauchen beiderseits der langen Naht dasselbe Stoffpaar; schneide einzelne Dreiecke, oder färbe sie um.',
-  'strip-set-too-long': 'Diese Streifen sind länger, als der Stoff breit ist; schneide sie einzeln.',
+    'Sanduhren, zwei auf einmal, brauchen auf beiden Seiten der langen Naht dieselben zwei Stoffe. Färb sie um, oder näh sie klassisch.',
+  'strip-set-too-long': 'Diese Streifen sind länger, als der Stoff breit ist. Schneide sie einzeln: Näh sie klassisch.',
   'hourglass-hands': ({ most, all }) =>
-    `Zwei Quadrate geben je eine Sanduhr jeder Hand; ${most} von ${all} sind mit derselben Hand gezeichnet. Drehe oder spiegle einige, oder rechne damit, dass ihre langen Nähte andersherum laufen.`,
-  'bias-at-edge': 'Die Außenkanten dieser Dreiecke liegen im schrägen Fadenlauf und am Rand des Blocks: Fass sie sanft an, oder setze einen Rand an.',
+    `Zwei Quadrate ergeben eine Sanduhr und ihr Spiegelbild. Hier sind ${most} von ${all} gleich herum. Dreh oder spiegle einige, sonst laufen ihre langen Nähte andersherum.`,
+  'bias-at-edge': 'Diese Dreiecke haben Schrägkanten außen am Block. Fass sie vorsichtig an, oder setz einen Rand an.',
   'not-trimmed': ({ method }) =>
-    `Was genäht wird wie geschnitten (${method === 'corner-flip' ? 'umgeklappte Ecken' : method === 'strip-set' ? 'ein Streifensatz' : 'einzelne Teile'}), wird nicht getrimmt: Es wird nicht größer geschnitten.`,
-  'grain-at-edge':
-    'Diese freien Stücke haben eine Seite außen am Block und andere in der Schräge: Leg jede Schablone, wie das Stück im Block liegt, damit seine Außenkante im Fadenlauf liegt.',
+    `${method === 'corner-flip' ? 'Genähte und umgeklappte Einheiten' : method === 'strip-set' ? 'Einheiten aus einem Streifensatz' : 'Klassisch genähte Einheiten'} werden nicht getrimmt, also gibt es keine Zugabe.`,
+  'grain-at-edge': 'Diese Freistücke haben eine Kante außen am Block. Schneide sie im Fadenlauf, damit sie sich nicht dehnt.',
   'print-turned': ({ fabrics, how, units, of, named }) => {
     const where = units < of ? `${units} von ${of} Einheiten` : units === 1 ? 'diese Einheit' : 'diese Einheiten'
-    return `Der Druck von ${fabrics.join(' und ')} wird ${how === 'slanting' ? 'schräg' : 'verdreht'} liegen: ${where}${named.length === 0 ? '' : ` (${named.join(', ')})`}.`
+    return `Der Druck von ${fabrics.join(' und ')} liegt ${how === 'slanting' ? 'schräg' : 'gedreht'}: ${where}${named.length === 0 ? '' : ` (${named.map((place) => unitInGerman(place)).join(', ')})`}.`
   },
   'print-turned-to-fit': ({ fabric, size: [across, along], measure }) =>
-    `Der Druck von ${fabric} wird in einem Teil von ${sayLength(across, measure)} mal ${sayLength(along, measure)} ${measure} um ein Viertel gedreht liegen: Es ist breiter als der Stoff und wird längs geschnitten.`,
+    `Ein Teil aus ${fabric}, ${sayLength(across, measure)} × ${sayLength(along, measure)} ${measure}, ist länger, als der Stoff breit ist. Schneide es längs: Sein Druck liegt dann um ein Viertel gedreht.`,
   'piece-too-large': ({ fabric, size }) =>
-    `Ein Teil aus ${fabric}, ${size[0]} mal ${size[1]}, ist breiter und länger als der Stoff; teile es, oder nimm breiteren Stoff.`,
-  'seam-partial': 'Diese Naht wird zuerst nur ein Stück weit genäht und beendet, wenn ihre Nachbarn angenäht sind.',
-  'seam-set-in': 'Diese Naht knickt: Sie wird eingesetzt; halte am Knick mit der Nadel im Stoff an.',
-  'press-not-kept': ({ reason }) => `Dein Wort zum Bügeln hier wurde übergangen: ${NOT_KEPT[reason]}.`,
-  'press-alike-differs':
-    'Gleiche Einheiten sollen gleich gebügelt werden, aber diese Naht und ihresgleichen sind verschieden festgelegt: Jede behält ihre Weise.',
-  'method-needs-pairs': 'Sie braucht beiderseits der langen Naht dieselben zwei Stoffe.',
+    `Ein Teil aus ${fabric}, ${size[0]} × ${size[1]}, ist zu groß für den Stoff. Teil es, oder nimm breiteren Stoff.`,
+  'seam-partial': 'Das ist eine Teilnaht: Näh jetzt ein Stück, und den Rest, wenn die Nachbarn angenäht sind.',
+  'seam-set-in': 'Hier wird ein Teil eingesetzt: Halte an der Ecke mit der Nadel im Stoff an, und dreh.',
+  'press-not-kept': ({ reason }) => `Deine Bügelrichtung hier gilt nicht: ${NOT_KEPT[reason]}.`,
+  'press-alike-differs': 'Gleiche Einheiten sollen gleich gebügelt werden, aber diese sind verschieden festgelegt. Jede bleibt, wie sie ist.',
+  'method-needs-pairs': 'Sie braucht auf beiden Seiten der langen Naht dieselben zwei Stoffe.',
   'method-strips-too-long': 'Die Streifen sind länger, als der Stoff breit ist.',
-  'not-worked-out': ({ error }) => `Diese Anordnung ließ sich nicht ausrechnen (${error}); nimm die letzte Änderung zurück.`,
-  'findings-follow': 'Die Befunde eines so großen Blocks werden noch ausgerechnet; mach inzwischen weiter.',
+  'not-worked-out': ({ error }) => `Mit dieser Anordnung ging etwas schief (${error}). Mach die letzte Änderung rückgängig.`,
+  'findings-follow': 'Rechne … Das ist ein großer Block; du kannst inzwischen weitermachen.',
   'program-error': ({ error }) => error,
 
-  'asked-for-seam': 'Du hast es so verlangt.',
-  'asked-for-unit': 'Du hast verlangt, die Nähte dieser Einheit auseinanderzubügeln.',
-  'geese-rule': 'Gänse, vier auf einmal gemacht, werden zu ihren Flügeln hin gebügelt.',
-  'corner-rule': 'Eine umgeklappte Ecke wird zur Ecke hin gebügelt.',
-  'less-bulk': 'Weg von der Seite mit mehr Nähten, damit sich weniger Stoff türmt.',
-  'darker-side': 'Zum dunkleren Stoff hin.',
-  'both-sides-alike': 'Gleich wie herum: Beide Seiten sind gleich.',
-  'like-alike-units': 'Gebügelt wie die anderen gleichen Einheiten.',
-  'so-that-it-nests': 'Damit sie ineinandergreift, wo sie andere Nähte trifft.',
+  'asked-for-seam': 'Du wolltest es so.',
+  'asked-for-unit': 'Du wolltest die Nähte dieser Einheit auseinandergebügelt haben.',
+  'geese-rule': 'Gänse, vier auf einmal gemacht, werden zu den Flügeln gebügelt.',
+  'corner-rule': 'Umgeklappte Ecken werden zur Ecke gebügelt.',
+  'less-bulk': 'Zur Seite mit weniger Nähten, damit es flacher wird.',
+  'darker-side': 'Zum dunkleren Stoff.',
+  'both-sides-alike': 'Egal wie: Beide Seiten sind gleich.',
+  'like-alike-units': 'Wie die gleichen Einheiten.',
+  'so-that-it-nests': 'Damit die Nähte ineinandergreifen.',
   'either-way': 'Beides geht.',
 
   'press-line': ({ line, number, how }) => `${LINES[line]} ${number}: ${pressedInGerman(how, LINES[line])}`,
@@ -314,35 +312,35 @@ export const germanMessages: Words = {
   'lines-alternate': ({ line }) =>
     `Jede ${LINES[line]} wird andersherum gebügelt als die nächste, damit ihre Nähte ineinandergreifen, wo sie sich treffen.`,
 
-  'nothing-sewn': 'Nichts wird genäht, solange die Anordnung Lücken oder Überlappungen hat.',
-  'all-nest': 'Jedes Nahtpaar, das sich trifft, greift ineinander, also gibt es nichts zu verringern.',
-  'chains-must-clash': ({ chains }) =>
-    `${chains.map(chainWords).join('. ')}. Alle anderen Nähte sind davon frei, also hat kein Bügeln dieser Nähte weniger.`,
+  'nothing-sewn': 'Fülle zuerst die Lücken, und löse die Überlappungen.',
+  'all-nest': 'Alle Nahtkreuzungen greifen ineinander: nichts zu tun.',
+  'chains-must-clash': ({ chains }) => `${chains.map(chainWords).join('. ')}. Mit dieser Nähreihenfolge geht es nicht besser.`,
   'alike-all-weighed': ({ choices, atLeast }) =>
-    `${alikeChoices(choices)} Jede wurde gegen jede Lage derer gewogen, die sie trifft, und keine ausgelassen: Kein Bügeln hat weniger als ${atLeast}.`,
+    `${alikeChoices(choices)} Alle wurden probiert: Mindestens ${atLeast} ${atLeast === 1 ? 'Kreuzung kann' : 'Kreuzungen können'} nicht ineinandergreifen.`,
   'alike-best-found': ({ choices, atLeast }) =>
-    `${alikeChoices(choices)} Es sind zu viele, um alle zu wägen: Dies ist das Beste, was gefunden wurde, und kein Bügeln hat weniger als ${atLeast}.`,
+    `${alikeChoices(choices)} Das sind zu viele, um alle zu probieren. Das ist die beste gefundene; mindestens ${atLeast} ${atLeast === 1 ? 'Kreuzung kann' : 'Kreuzungen können'} nicht ineinandergreifen.`,
 
-  'lift-rule': ({ unit }) => `Bügle die Nähte von ${unit} andersherum, wo es hilft: Hebe die Regel ihrer Methode auf.`,
+  'lift-rule': ({ unit }) => `Bügle ${unitInGerman(unit)} andersherum.`,
   'press-other-way': 'Bügle diese Naht andersherum.',
   'press-open': 'Bügle diese Naht auseinander.',
-  'join-by-order': ({ order, all }) =>
-    `Näh zusammen nach ${ORDERS[order]}: Dann ${all ? 'greift jedes Treffen ineinander' : 'stößt dieses Treffen nicht zusammen'}.`,
-  'sew-turned': ({ unit }) => `Näh ${unit} gedreht: Das Bild bleibt, ihre Nähte laufen andersherum.`,
-  'sew-mirrored': ({ unit }) => `Näh ${unit} als ihr Spiegelbild: Das Bild bleibt, ihre Nähte laufen andersherum.`,
+  'join-by-order': ({ order, all }) => `Näh nach ${ORDERS[order]}: Dann ${all ? 'greifen alle Kreuzungen' : 'greift diese Kreuzung'} ineinander.`,
+  'sew-turned': ({ unit }) => `Dreh ${unitInGerman(unit)}: Es sieht gleich aus, nur die Nähte laufen andersherum.`,
+  'sew-mirrored': ({ unit }) => `Spiegle ${unitInGerman(unit)}: Es sieht gleich aus, nur die Nähte laufen andersherum.`,
 
-  'quarter-turn-not-square': 'eine Vierteldrehung braucht einen Block, der so breit wie hoch ist; wähle keine oder freie',
-  'copies-nest': 'Jedes Nahtpaar, das sich zwischen Blöcken trifft, greift ineinander.',
+  'quarter-turn-not-square': 'eine Vierteldrehung braucht einen quadratischen Block; nimm „keine“ oder „frei“',
+  'copies-nest': 'Alle Kreuzungen zwischen den Blöcken greifen ineinander.',
   'copies-clash': ({ clashes }) =>
-    clashes === 1 ? 'Ein Treffen zwischen Blöcken stößt zusammen.' : `${clashes} Treffen zwischen Blöcken stoßen zusammen.`,
+    clashes === 1 ? 'Eine Kreuzung zwischen Blöcken greift nicht ineinander.' : `${clashes} Kreuzungen zwischen Blöcken greifen nicht ineinander.`,
   'copies-clash-through': ({ clashes }) =>
-    `${clashes === 1 ? 'Eines davon ist eine Naht, die von Kante zu Kante durch den Block läuft und an beiden Enden gleich liegt' : `${clashes} davon sind Nähte, die von Kante zu Kante durch den Block laufen und an beiden Enden gleich liegen`}: Eine gleich gesetzte Kopie trifft sie gleich gebügelt. Drehe jeden zweiten Block, oder bügle ihn andersherum.`,
+    `${clashes === 1 ? 'Eine davon ist eine Naht, die quer durch den Block läuft und an beiden Enden gleich gebügelt ist' : `${clashes} davon sind Nähte, die quer durch den Block laufen und an beiden Enden gleich gebügelt sind`}. Dreh jeden zweiten Block, oder bügle ihn andersherum.`,
   'copies-clash-by-rule': ({ clashes }) =>
-    `Manche sind Nähte, deren Lage eine Methode festlegt (Gänse zu ihren Flügeln, umgeklappte Ecken zur Ecke), also liegen beide Seiten gleich. Wären die jedes zweiten Blocks andersherum gebügelt, ${clashes === 0 ? 'stieße keine' : clashes === 1 ? 'stieße eine' : `stießen ${clashes}`} zusammen.`,
-  'copies-searched-in-bands': ({ atLeast }) => `Die Wahl wurde Band für Band gesucht: Weniger als ${atLeast} sind nicht zu haben, vielleicht mehr.`,
-  'copies-pressing-proved': 'Mit diesen Drehungen hat keine andere Wahl des Bügelns weniger: Alle wurden gewogen.',
-  'copies-proved': 'Keine andere Wahl von Drehungen und Bügeln hat weniger: Alle wurden gewogen.',
-  'clashes-inside': ({ clashes }) => `Jeder Block hat außerdem ${clashes === 1 ? 'einen eigenen Zusammenstoß' : `${clashes} eigene Zusammenstöße`}.`,
+    `Manche Nähte müssen in eine Richtung, weil die Einheit so gemacht wird. Würde jeder zweite Block die andersherum bügeln, ${clashes === 0 ? 'griffe alles ineinander' : clashes === 1 ? 'griffe nur eine Kreuzung nicht ineinander' : `griffen ${clashes} Kreuzungen nicht ineinander`}.`,
+  'copies-searched-in-bands': ({ atLeast }) =>
+    `Es sind zu viele Möglichkeiten, um alle zu probieren: Mindestens ${atLeast} greifen nicht ineinander, vielleicht mehr.`,
+  'copies-pressing-proved': 'Mit diesen Drehungen geht es nicht besser: Alles wurde probiert.',
+  'copies-proved': 'Besser lassen sich die Blöcke nicht drehen und bügeln: Alles wurde probiert.',
+  'clashes-inside': ({ clashes }) =>
+    `Im Inneren jedes Blocks ${clashes === 1 ? 'greift noch eine Kreuzung' : `greifen noch ${clashes} Kreuzungen`} nicht ineinander.`,
   'rule-of-thumb': ({ units, outcome }) => {
     const rule =
       units % 2 === 0
@@ -351,6 +349,6 @@ export const germanMessages: Words = {
     if (outcome === 'as-said') return rule
     return outcome === 'nests-without'
       ? `${rule} Hier greift alles ohne sie ineinander.`
-      : `${rule} Sie spricht von den kurzen Nähten; die anderen stoßen trotzdem zusammen, also gilt die Zahl oben.`
+      : `${rule} Das hilft den kurzen Nähten; die anderen greifen trotzdem nicht ineinander.`
   },
 }

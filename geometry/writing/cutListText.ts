@@ -17,7 +17,7 @@ import { csv } from './csv.ts'
 import { sanitiseLines, sanitiseLine } from './sanitiseText.ts'
 import { friendlyCell } from './friendlyCell.ts'
 import { inWords } from '../words/englishPhrases.ts'
-import { count, toThousandths, sayOne, saySize } from './phrases.ts'
+import { count, toThousandths, sayExact, sayOne, saySize } from './phrases.ts'
 
 /** The cut list for people, fabric by fabric, with the geese batches and hourglasses. */
 export function cutListText(report: Findings, block: Block): string {
@@ -39,7 +39,7 @@ export function cutListText(report: Findings, block: Block): string {
     return [
       `Cut list: ${sanitiseLine(name)}`,
       `The block measures ${saySize(unfinished, unit)} unfinished${borders}.`,
-      `Every size includes its seam allowances of ${sayOne(measure.seam, unit)}.`,
+      `Every size includes its seam allowances of ${sayExact(measure.seam, unit)}.`,
     ].join('\n')
   }
 }
@@ -122,7 +122,7 @@ function pieceLine(row: CutRow, report: Findings): string {
   const shape = row.shape === 'polygon' ? ['template', 'templates'] : [row.shape, `${row.shape}s`]
   const then = { none: '', halve: ', each cut once from corner to corner', quarter: ', each cut twice from corner to corner' }[row.then]
   const template = row.shape === 'polygon' ? ' round its outermost points: trace the patch and add the seam allowance all round' : ''
-  const fixed = row.fixed ? ', the first across the cloth and the print upright' : ''
+  const fixed = row.fixed ? ', the first across the fabric and the print upright' : ''
   return `${count(row.count, ...(shape as [string, string]))} ${saySize(row.size, report.measure.unit)}${fixed}${template}${then} – ${inEnglish(cutFor(row, report))}`
 }
 
@@ -145,10 +145,10 @@ export function cutFor(row: CutRow, report: Findings): Message {
 function clothLines(row: FabricRow, usableWidth: number, unit: MeasureUnit): string[] {
   const strips = row.strips.map(({ height, pieces }) => {
     const held = pieces.map((piece) => `${piece.count} of ${saySize(piece.size, unit)}`).join(', ')
-    return `    a strip ${sayOne(height, unit)} high: ${held}`
+    return `    a strip ${sayOne(height, unit)} wide: ${held}`
   })
   const buy = unit === 'in' ? `${eighths(row.buy)} yd` : `${toThousandths(row.buy)} m`
-  return [`  Cloth: ${sayOne(row.length, unit)} of it, ${sayOne(usableWidth, unit)} wide; buy ${buy}. Strips across the cloth:`, ...strips]
+  return [`  Fabric: ${sayOne(row.length, unit)} of it, ${sayOne(usableWidth, unit)} wide; buy ${buy}. Strips across the fabric:`, ...strips]
 }
 
 /** Yards are sold by the eighth. */

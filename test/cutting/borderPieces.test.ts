@@ -30,8 +30,8 @@ describe('border strips', () => {
   it('that are squares are not called corners', () => {
     const text = cutListText(report(narrow()), narrow())
     expect(text).toContain('borders')
-    expect(text).not.toContain('corners of borders')
+    expect(text).not.toContain('border corners')
     const cornered = narrow({ corner: 'c' })
-    expect(cutListText(report(cornered), cornered)).toContain('corners of borders')
+    expect(cutListText(report(cornered), cornered)).toContain('border corners')
   })
 })

@@ -77,7 +77,7 @@ describe('rules of thumb', () => {
     const long = new Set(['13', '14', '15'])
     expect(clashes.length).toBe(18)
     expect(clashes.every(({ seams }) => seams.every((seam) => long.has(seam.split('/j:')[1] ?? '')))).toBe(true)
-    expect(setting.why.map(inEnglish).join(' ')).toContain('It speaks of the short seams')
+    expect(setting.why.map(inEnglish).join(' ')).toContain('That helps the short seams')
   })
 })
 

@@ -37,7 +37,7 @@ describe.each(PRINTED)('%#', (block, printed, source) => {
       ?.steps.at(-1)
       ?.sentences.at(-1)
     const size = booklet.facts.find(({ what }) => what === 'Unfinished size')?.said
-    if (joined !== undefined) expect(joined).toBe(`The block now measures ${size}.`)
+    if (joined !== undefined) expect(joined).toBe(`The block should measure ${size}.`)
   })
 })
 

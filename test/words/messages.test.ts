@@ -24,7 +24,7 @@ const most = 40_000
 const counted = [{ count: 50_000, most }]
 const turned = ([0, 1, 2, 3] as const).map((quarters) => ({ quarters }))
 const units = [{ units: 1 }, { units: 25 }]
-const at = { unit: 'u77' }
+const at = { unit: { type: 'row', noun: 'square', row: 77 } } as const
 
 const PRESS_WAYS = ['left', 'right', 'up', 'down', 'open', 'proposed'] as const
 const PLACES: readonly UnitPlace[] = [
@@ -120,7 +120,7 @@ const SAMPLES: WithParams = {
   'add-fabrics': [{ fabrics: 1 }, { fabrics: 25 }],
   'move-turn-block': turned,
   'move-turn': turned.map((way) => ({ ...at, ...way })),
-  'move-swap': [{ units: ['u77', 'u78'] }],
+  'move-swap': [{ units: [at.unit, { type: 'side', noun: 'goose', side: 'top' }] }],
   'move-sew-mirrored': [at],
   'move-sew': [at],
   'unit-missing': [at],
@@ -159,7 +159,7 @@ const SAMPLES: WithParams = {
   'print-turned': [
     { fabrics: ['f51'], how: 'slanting', units: 1, of: 1, named: [] },
     { fabrics: ['f51', 'f52'], how: 'turned', units: 25, of: 25, named: [] },
-    { fabrics: ['f51'], how: 'turned', units: 2, of: 25, named: ['u77', 'u78'] },
+    { fabrics: ['f51'], how: 'turned', units: 2, of: 25, named: [at.unit, { type: 'only', noun: 'goose' }] },
   ],
   'print-turned-to-fit': [{ fabric: 'f51', size: [50.5, 3.5], measure: 'in' }],
   'piece-too-large': [{ fabric: 'f51', size: [60, 70] }],
@@ -169,8 +169,8 @@ const SAMPLES: WithParams = {
   'chains-must-clash': [
     {
       chains: [
-        { joins: ['j:31', 'j:32', 'j:33'], length: 3, settled: 0, clashes: 1 },
-        { joins: ['j:34'], length: 25, settled: 14, clashes: 15 },
+        { joins: [31, 32, 33], length: 3, settled: 0, clashes: 1 },
+        { joins: [34], length: 25, settled: 14, clashes: 15 },
       ],
     },
   ],
@@ -210,6 +210,22 @@ describe('the words for messages', () => {
     expect(namesIn(second)).toEqual(namesIn(first))
     expect(second).not.toMatch(ENGLISH)
     expect(`${first} ${second}`).not.toMatch(/undefined|NaN|\[object/)
+  })
+})
+
+describe('all that can be said', () => {
+  const inBoth = ALL.map((message) => [inEnglish(message), inGerman(message)] as const)
+
+  it('stands in one list, to be read in one go', async () => {
+    await expect(`${inBoth.map((both) => both.join('\n')).join('\n\n')}\n`).toMatchFileSnapshot('sentences.txt')
+  })
+
+  it('is in the trade’s words and names nothing by an id', () => {
+    for (const [first, second] of inBoth) {
+      expect(first).not.toMatch(/\b(cloth|clash|clashes|meetings?|remove|mirror the|lift|anew|alike)\b/i)
+      expect(second).not.toMatch(/Zusammenst|Treffen|wägen|gewogen|zurücknehmen/)
+      expect(`${first} ${second}`).not.toMatch(/leftWing|rightWing|topLeft|goose-\d|j:\d|\bin in\b/)
+    }
   })
 })
 

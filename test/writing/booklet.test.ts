@@ -95,7 +95,7 @@ describe('a block that cannot be sewn', () => {
 
   it('says so first, and still says what to cut', () => {
     expect(made.problems[0]).toMatch(/cannot be sewn/)
-    expect(made.problems[1]).toMatch(/^Column \d+, row \d+: There is no cloth here/)
+    expect(made.problems[1]).toMatch(/^Column \d+, row \d+: This space is empty/)
     expect(made.parts[0]?.key).toBe('cut')
     expect(made.parts.some(({ key }) => key === 'join')).toBe(false)
   })

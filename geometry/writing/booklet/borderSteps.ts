@@ -70,9 +70,9 @@ function borderStep(pair: Pair, many: boolean, context: BookletContext): DraftSt
     sentences: [
       ...measuring(pair, strips, context),
       ...(squares.length === 0 ? [] : [cornerSentence(squares, context)]),
-      `Pin each strip at both ends and in the middle, ease the cloth between, and sew${match.length === 0 ? '' : `: ${match.join('; ')}`}.`,
+      `Pin each strip at both ends and in the middle, ease the fabric between, and sew${match.length === 0 ? '' : `: ${match.join('; ')}`}.`,
       `Press ${pressedOut(joins, context) ? 'toward the border' : 'as the arrows show'}.`,
-      ...(last.unfinished === null ? [] : [`The piece now measures ${saySize(last.unfinished, context.unit)}.`]),
+      ...(last.unfinished === null ? [] : [`The piece should measure ${saySize(last.unfinished, context.unit)}.`]),
     ],
     drawings: [borderPicture(joins, down, which, context)],
     cautions: ['needle', 'iron'],

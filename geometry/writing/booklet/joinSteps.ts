@@ -53,7 +53,7 @@ function joinStep(group: RunGroup, naming: Naming): DraftStep {
   const { context } = naming
   const [run] = group.runs as [SewingRun]
   const number = group.runs.length
-  const many = number > 1 ? `: make ${inWords(number, 'alike', 'alike')}` : ''
+  const many = number > 1 ? `: make ${number}` : ''
   const lastRun = run.stage === 'block' || group.name === 'the block'
   const press = pressWords(run, naming)
   return {
@@ -222,7 +222,7 @@ function measure({ final }: SewingRun, number: number, name: string, context: Bo
           ? 'Each column'
           : 'Each'
       : capital(name.startsWith('the ') ? name : `${name}`)
-  return [`${what} now measures ${saySize(final.unfinished, context.unit)}.`]
+  return [`${what} should measure ${saySize(final.unfinished, context.unit)}.`]
 }
 
 function drawingsOf(run: SewingRun, name: string, naming: Naming, numbered: boolean): Drawing[] {

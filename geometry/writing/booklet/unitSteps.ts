@@ -217,7 +217,7 @@ const hourglassTwo: MakeWay = (row, variant, context) => {
     sentences: [
       ...pairs(row, [one, other], context),
       `${lineOn(row, [one, other], context)} ${besideIt(context)} Press both halves toward ${halvesToward(variant, context)}.`,
-      `Lay the two halves on each other, right sides together, the fabrics crossed: match 1 nested seam. Draw the other line from corner to corner, across the seam. ${besideIt(context)} The two hourglasses are of opposite hand${row.spare === 0 ? '' : ': keep the one that the picture of the layout shows'}.`,
+      `Lay the two halves on each other, right sides together, the fabrics crossed: nest the seams where they cross. Draw the other line from corner to corner, across the seam. ${besideIt(context)} The two hourglasses are of opposite hand${row.spare === 0 ? '' : ': keep the one that the picture of the layout shows'}.`,
     ],
     drawings: [
       twoSquares(
@@ -262,7 +262,7 @@ const geese: MakeWay = (row, _, context) => {
       'Draw a line from corner to corner on the wrong side of every small square.',
       'Lay squares 1 and 3 on opposite corners of the large square, right sides together; their lines run on into each other and their tips overlap in the middle.',
       `${besideIt(context)} Press the small triangles away from the large one.`,
-      'Lay square 2 on the bare corner of the half that was the upper right one, right sides together, its line running from that corner out between the small triangles; in the same way square 4 on the other half.',
+      'Place square 2 on the large corner of one half, right sides together, its line running between the two small triangles. Do the same with square 4 on the other half.',
       `${besideIt(context)} Each half makes two geese.`,
     ],
     drawings: different.slice(0, MOST_VARIANTS).flatMap((batch) => goosePictures(large, small, batch.goose, batch.corners, context)),

@@ -4,7 +4,7 @@
  * First what has to be fixed, then what needs care at the machine, then what is fine. Long lists are shown a page at a time.
  */
 import { lazy, useState } from 'react'
-import { type Findings, type BoardMessage, message } from '../../../geometry/index.ts'
+import type { Findings } from '../../../geometry/index.ts'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import { isLarge } from '../../document/blockSize.ts'
 import { isUnfinished } from '../../document/progress.ts'
@@ -71,7 +71,7 @@ function FindingLists({ report, onlyCare, setOnlyCare }: ListsProps) {
       {VERDICTS.filter((verdict) => !onlyCare || verdict !== 'nests').map((verdict) => (
         <MeetingList key={verdict} verdict={verdict} report={report} />
       ))}
-      {report.joins.length > 0 && !onlyCare && <p className="hint">{translate(withSeamNumbers(report.pressing.proof))}</p>}
+      {report.joins.length > 0 && !onlyCare && <p className="hint">{translate(report.pressing.proof)}</p>}
       <CrookedSeams report={report} />
       <ThickestSpot report={report} />
       {!onlyCare && <Pressing report={report} />}
@@ -126,11 +126,4 @@ function SewingOrder({ report }: { readonly report: Findings }) {
       )}
     </details>
   )
-}
-
-/** On the screen a join goes by its number in sewing order. */
-function withSeamNumbers(proof: BoardMessage): BoardMessage {
-  if (proof.code !== 'chains-must-clash') return proof
-  const chains = proof.params.chains.map((chain) => ({ ...chain, joins: chain.joins.map((id) => id.replace('j:', '')) }))
-  return message('chains-must-clash', { chains })
 }
