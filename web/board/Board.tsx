@@ -60,7 +60,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
 
   return (
     <div className="bench">
-      <BoardTools />
+      {!pressing && <BoardTools />}
       <SelectionBar />
       {children}
       <div
