@@ -14,6 +14,7 @@ function contact(
   units: readonly Unit[],
   near: readonly number[],
   far: readonly number[],
+  order: 'as found' | 'the other way round' = 'as found',
 ): { runs: string[]; straight: boolean } {
   const laid = lay(blockOf(columns, rows, units))
   const plane = planeOf(laid)
@@ -21,7 +22,7 @@ function contact(
   const edges = plane.edges.flatMap(({ plus, minus }, edge) =>
     side(plus) + side(minus) === 1 && side(plus) !== -1 && side(minus) !== -1 ? [edge] : [],
   )
-  const found: Contact = contactOf(plane, edges, side)
+  const found: Contact = contactOf(plane, order === 'as found' ? edges : edges.reverse(), side)
   const at = (dot: number | undefined): string => laid.places.cells(plane.dots[dot as number] as Dot).join()
   return { runs: found.runs.map(({ dots }) => `${at(dots[0])} ${at(dots.at(-1))}`), straight: found.straight }
 }
@@ -32,6 +33,7 @@ const grid = (columns: number, rows: number): Unit[] =>
 describe('two pieces', () => {
   it.each([
     ['side by side', 2, 1, [0], [1], ['1,0 1,1'], true],
+    ['side by side, over several units', 2, 3, [0, 2, 4], [1, 3, 5], ['1,0 1,3'], true],
     ['one on the other, over several units', 3, 2, [0, 1, 2], [3, 4, 5], ['0,1 3,1'], true],
     ['of different length: the longer carries on beyond the shorter', 3, 2, [0, 1], [3, 4, 5], ['0,1 2,1'], true],
     ['one in the corner of the other', 2, 2, [0, 1, 2], [3], ['1,2 1,1', '1,1 2,1'], false],
@@ -42,6 +44,8 @@ describe('two pieces', () => {
     ['that touch at a point only', 2, 2, [0], [3], [], false],
   ] as const)('%s', (_, columns, rows, near, far, runs, straight) => {
     expect(contact(columns, rows, grid(columns, rows), near, far)).toEqual({ runs: [...runs], straight })
+    // A line is read from its left or upper end, in whatever order its parts are listed.
+    expect(contact(columns, rows, grid(columns, rows), near, far, 'the other way round')).toEqual({ runs: [...runs], straight })
   })
 
   it('whose line ends in an inner corner cannot be sewn straight: the seam would have to stop there', () => {
