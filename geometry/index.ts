@@ -13,6 +13,8 @@ export * from './edits/freePatches.ts'
 export * from './edits/unitEdits.ts'
 export * from './edits/bookletEdits.ts'
 export { forgetPress, type PressChoice, pressSeams } from './edits/pressEdits.ts'
+export { separateStrips, setStripCount, STRIP_COUNTS } from './edits/stripEdits.ts'
+export { turnAboutMiddle } from './edits/turnEdits.ts'
 export * from './edits/fabricEdits.ts'
 export {
   convertMeasure,

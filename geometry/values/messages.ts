@@ -144,6 +144,8 @@ interface EditNames {
   readonly 'name-block': None
   readonly 'set-measure': None
   readonly 'set-seam': None
+  readonly 'set-strip-count': { readonly strips: number }
+  readonly 'separate-strips': None
   readonly 'set-finished-size': None
   readonly 'set-grid': None
   readonly 'set-borders': None

@@ -74,6 +74,8 @@ export const boardEnglish: Words<BoardCode> = {
   'set-order': 'choose the sewing order',
   'name-block': 'name the block',
   'set-measure': 'change the unit of measure',
+  'set-strip-count': ({ strips }) => `make ${strips} strips`,
+  'separate-strips': 'separate strips',
   'set-seam': 'change the seam allowance',
   'set-finished-size': 'change the finished size',
   'set-grid': 'change the grid',

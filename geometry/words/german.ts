@@ -205,6 +205,8 @@ export const germanMessages: Words = {
   'set-order': 'die Nähreihenfolge wählen',
   'name-block': 'den Block benennen',
   'set-measure': 'die Maßeinheit ändern',
+  'set-strip-count': ({ strips }) => `${strips} Streifen machen`,
+  'separate-strips': 'Streifen trennen',
   'set-seam': 'die Nahtzugabe ändern',
   'set-finished-size': 'das fertige Maß ändern',
   'set-grid': 'das Raster ändern',

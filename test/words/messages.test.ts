@@ -57,6 +57,7 @@ const PRESS_HOWS = [
 /** Parameters of each code that has any, one for each way of saying it. */
 const SAMPLES: WithParams = {
   'other-format': VALUES,
+  'set-strip-count': [{ strips: 29 }],
   'newer-version': [{ version: 29 }],
   'other-version': VALUES,
   'not-object': VALUES,

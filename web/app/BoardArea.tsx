@@ -1,6 +1,7 @@
 /** The middle of the page: the choice of view, the board or what a view shows instead, and below it the notice and the board's buttons. */
 import { type ComponentType, lazy } from 'react'
 import { Board } from '../board/Board.tsx'
+import { InHand } from '../board/InHand.tsx'
 import { SymmetrySelect } from '../board/SymmetrySelect.tsx'
 import { LazyPanel } from '../controls/LazyPanel.tsx'
 import { Popover } from '../controls/Popover.tsx'
@@ -60,6 +61,7 @@ function BoardOrView() {
   if (View === undefined)
     return (
       <>
+        {mode !== 'pressing' && <InHand />}
         <Board>
           {isEmpty && (
             <LazyPanel>

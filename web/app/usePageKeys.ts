@@ -1,6 +1,7 @@
-/** The keys that work on the whole page: undo, redo, and F6 to go to the next part. Focus is watched from the first key that is pressed. */
+/** The keys that work on the whole page: undo, redo, Escape to empty the hand, and F6 to go to the next part. Focus is watched from the first key that is pressed. */
 import { useEffect } from 'react'
-import { redo, undo } from '../document/store.ts'
+import { emptyHand } from '../board/actions/modes.ts'
+import { getState, redo, undo } from '../document/store.ts'
 import { loadFocus } from './loadFocus.ts'
 
 export function usePageKeys(): void {
@@ -20,12 +21,19 @@ function onKeyDown(event: KeyboardEvent): void {
     event.preventDefault()
     void loadFocus().then((focus) => focus?.focusNextPart(event.shiftKey ? -1 : 1))
   }
+  if (event.key === 'Escape' && !event.defaultPrevented) letGoOfHand()
   if (!(event.ctrlKey || event.metaKey) || event.defaultPrevented || isTextField(event.target)) return
   const name = event.key.toLowerCase()
   if (name !== 'z' && name !== 'y') return
   event.preventDefault()
   if (name === 'y' || event.shiftKey) redo()
   else undo()
+}
+
+/** Where a dialog is open, Escape closes that first. */
+function letGoOfHand(): void {
+  const { unitInHand, fabricInHand } = getState().view
+  if ((unitInHand !== null || fabricInHand !== null) && document.querySelector('dialog[open]') === null) emptyHand()
 }
 
 /** A text field has an undo of its own. */

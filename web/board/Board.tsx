@@ -28,11 +28,15 @@ const seamOptionId = (join: string | null): string | undefined => (join === null
 /** Milliseconds of rest before the indexes that a press needs are made. */
 const REST = 100
 
+/** Held while a pointer works: not yet the keyboard at work. */
+const MODIFIERS: ReadonlySet<string> = new Set(['Shift', 'Control', 'Alt', 'Meta'])
+
 /** `children` lie over its lower edge: what the colours of a view mean. */
 export function Board({ children }: { readonly children?: ReactNode }) {
   const board = useRef<HTMLDivElement>(null)
   const canvas = useRef<HTMLDivElement>(null)
-  const [focused, setFocused] = useState(false)
+  // Whether the board is worked with keys: only then does it show its frame and its cursor.
+  const [byKeys, setByKeys] = useState(false)
   const size = useElementSize(board, [640, 560])
   const shown = useShownBlock()
   const { block, report, view } = shown
@@ -50,7 +54,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   const layers = useLayers(canvas, shown, size)
   const folded = useFabricLayer(layers, shown, frame, size)
   useMarksLayer(layers, shown, marksScene)
-  useDragLayer(board, layers, shown, hand, focused, marksScene)
+  useDragLayer(board, layers, shown, hand, byKeys, marksScene)
 
   useEffect(() => listenToClipboard(board.current as HTMLDivElement), [])
   useEffect(() => {
@@ -75,8 +79,11 @@ export function Board({ children }: { readonly children?: ReactNode }) {
         tabIndex={0}
         {...listeners}
         onContextMenu={(event) => event.preventDefault()}
-        onFocus={() => setFocused(true)}
-        onBlur={() => setFocused(false)}
+        data-keys={byKeys || undefined}
+        onFocus={({ currentTarget }) => setByKeys(currentTarget.matches(':focus-visible'))}
+        onBlur={() => setByKeys(false)}
+        onPointerDownCapture={() => setByKeys(false)}
+        onKeyDownCapture={({ key }) => !MODIFIERS.has(key) && setByKeys(true)}
         data-folded={folded}
         data-scale={frame.scale}
         data-origin={frame.toPixels(0, 0).join(',')}

@@ -1,14 +1,9 @@
-/** Over the board: what is done to several units at once, or the unit in hand. */
+/** Over the board: what is done to several units at once. */
 import { memo } from 'react'
 import type { Side } from '../../geometry/index.ts'
-import { UnitPicture } from './UnitPicture.tsx'
-import { KIND_NAMES } from '../words/unitWords.ts'
-import { setView, useStore } from '../document/store.ts'
+import { useStore } from '../document/store.ts'
 import { label, t } from '../words/words.ts'
 import { alignSelection, spreadSelection } from './actions/arrange.ts'
-import { turnInHand } from './actions/modes.ts'
-import { replaceSelection } from './actions/units.ts'
-import type { TrayKind } from './newUnit.ts'
 import { Toolbar, ToolButton } from './Toolbar.tsx'
 
 const SIDES: readonly (readonly [Side, string, string])[] = [
@@ -23,7 +18,7 @@ const SIDES: readonly (readonly [Side, string, string])[] = [
 export function SelectionBar() {
   // One line at a time, so that the block stays in sight: whoever places units is not arranging them yet.
   const inHand = useStore(({ view }) => view.unitInHand !== null)
-  return <div className="overboard">{inHand ? <UnitInHand /> : <ArrangeBar />}</div>
+  return <div className="overboard">{!inHand && <ArrangeBar />}</div>
 }
 
 /** Appears over the board as soon as two units are selected, so that nothing moves away under the hand. */
@@ -61,30 +56,6 @@ const ArrangeBar = memo(function ArrangeBar() {
           />
         </fieldset>
       </Toolbar>
-    </div>
-  )
-})
-
-/** A unit taken from the tray stays in hand until it is put back. */
-const UnitInHand = memo(function UnitInHand() {
-  const unitInHand = useStore(({ view }) => view.unitInHand)
-  const unitTurn = useStore(({ view }) => view.unitTurn)
-  const count = useStore(({ view }) => view.selected.length)
-  const block = useStore(({ history }) => history.block)
-  if (unitInHand === null) return null
-  return (
-    <div className="inhand">
-      <UnitPicture block={block} kind={unitInHand as TrayKind} turn={unitTurn} />
-      <span>{t('Placing: {unit}', { unit: t(KIND_NAMES[unitInHand]) })}</span>
-      <button type="button" onClick={turnInHand}>
-        {t('Turn it')}
-      </button>
-      <button type="button" disabled={count === 0} onClick={replaceSelection}>
-        {t('Replace selected')}
-      </button>
-      <button type="button" onClick={() => setView({ unitInHand: null, unitTurn: 0, notice: t('Finished placing.') })}>
-        {t('Done')}
-      </button>
     </div>
   )
 })

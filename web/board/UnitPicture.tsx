@@ -4,9 +4,16 @@ import { unitShapes, rectOf } from '../document/shapes.ts'
 import { svgFill } from '../drawing/FabricDefs.tsx'
 import { newUnit, type TrayKind } from './newUnit.ts'
 
-export function UnitPicture({ block, kind, turn = 0 }: { readonly block: Block; readonly kind: TrayKind; readonly turn?: Turn }) {
+interface Props {
+  readonly block: Block
+  readonly kind: TrayKind
+  readonly turn?: Turn
+  readonly mirror?: boolean
+}
+
+export function UnitPicture({ block, kind, turn = 0, mirror = false }: Props) {
   if (block.fabrics.length === 0) return null
-  const unit = newUnit(block, kind, [0, 0], turn)
+  const unit = newUnit(block, kind, [0, 0], turn, undefined, mirror)
   const [w, h] = rectOf(unit).size
   const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
   return (

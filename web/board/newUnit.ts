@@ -18,8 +18,8 @@ const SIZES: Readonly<Record<TrayKind, readonly [number, number]>> = {
   'half-rectangle': [1, 2],
 }
 
-/** `at` is its top left corner; `turn` counts quarters clockwise. */
-export function newUnit(block: Block, kind: TrayKind, at: FilePoint, turn: Turn = 0, id = freshId(block, kind)): Unit {
+/** `at` is its top left corner; `turn` counts quarters clockwise, after it is mirrored. */
+export function newUnit(block: Block, kind: TrayKind, at: FilePoint, turn: Turn = 0, id = freshId(block, kind), mirror = false): Unit {
   const names = kind === 'strips' ? ['strip1', 'strip2', 'strip3'] : KIND_FACTS[kind].names
   const ids = block.fabrics.map(({ id }) => id)
   const fabrics = Object.fromEntries(names.map((name, index) => [name, ids[(kind === 'strips' ? index : Math.min(index, 1)) % ids.length] as string]))
@@ -29,6 +29,7 @@ export function newUnit(block: Block, kind: TrayKind, at: FilePoint, turn: Turn 
     at,
     size: sizeOfKind(kind, turn),
     ...(turn === 0 ? {} : { turn }),
+    ...(mirror ? { mirror } : {}),
     fabrics,
     ...(kind === 'cornered' ? { corner: 0.5 } : {}),
   } as Unit
@@ -56,7 +57,7 @@ export function roomAround(block: Block, kind: TrayKind, turn: Turn, [x, y]: Poi
 const MOST = 4000
 
 /** As many units of a kind as stand side by side from one cell to another, each where there is room. */
-export function fillBetween(block: Block, kind: TrayKind, from: Point, to: Point, turn: Turn = 0): Unit[] {
+export function fillBetween(block: Block, kind: TrayKind, from: Point, to: Point, turn: Turn = 0, mirror = false): Unit[] {
   const [w, h] = sizeOfKind(kind, turn)
   const steps = (axis: 0 | 1, size: number): number[] => {
     const count = Math.floor(Math.abs(to[axis] - from[axis]) / size) + 1
@@ -68,7 +69,14 @@ export function fillBetween(block: Block, kind: TrayKind, from: Point, to: Point
   return places
     .slice(0, MOST)
     .filter((at) => hasRoom(block, [{ at, size: [w, h] }], new Set()))
-    .map((at, index) => newUnit(block, kind, at, turn, ids[index]))
+    .map((at, index) => newUnit(block, kind, at, turn, ids[index], mirror))
+}
+
+/** One square, or rectangle, over all cells from one to another; null where there is no room for it. */
+export function squareOver(block: Block, from: Point, to: Point): Unit | null {
+  const at: Point = [Math.min(from[0], to[0]), Math.min(from[1], to[1])]
+  const size: Point = [Math.abs(to[0] - from[0]) + 1, Math.abs(to[1] - from[1]) + 1]
+  return hasRoom(block, [{ at, size }], new Set()) ? ({ ...newUnit(block, 'square', at), size } as Unit) : null
 }
 
 function freshIds(block: Block, stem: string, count: number): string[] {

@@ -33,6 +33,8 @@ export interface ViewState {
   readonly unitInHand: Kind | null
   /** Quarter turns clockwise of the unit in hand. */
   readonly unitTurn: Turn
+  /** Whether the unit in hand is flipped left for right, before it is turned. */
+  readonly unitMirror: boolean
   readonly mode: ViewMode
   readonly sheet: SheetName
   /** The language of the page. */
@@ -109,6 +111,7 @@ const START: ViewState = {
   fabricInHand: null,
   unitInHand: null,
   unitTurn: 0,
+  unitMirror: false,
   halfCells: false,
   adding: false,
   mode: 'cloth',

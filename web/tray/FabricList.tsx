@@ -21,6 +21,9 @@ function pickFabric(id: string): void {
   } else
     setView({
       fabricInHand: fabricInHand === id ? null : id,
+      unitInHand: null,
+      unitTurn: 0,
+      unitMirror: false,
       notice: fabricInHand === id ? t('Finished colouring.') : t('Now click patches to colour them.'),
     })
 }

@@ -25,6 +25,7 @@ export const contextOf = (block: Block, more: Partial<HandContext> = {}): HandCo
   tool: 'hand',
   unitInHand: null,
   unitTurn: 0,
+  unitMirror: false,
   fabricInHand: null,
   halfCells: false,
   adding: false,

@@ -346,6 +346,23 @@ describe('a unit in hand', () => {
     expect(new Set(ids).size).toBe(7)
   })
 
+  it('is one large square over the cells of a drag that are all free; while the hand adds, many small ones', () => {
+    const square = board({ unitInHand: 'square' })
+    expect(dropped(square, [1.5, 4.5], [[3.4, 6.2]])).toMatchObject([{ type: 'placeUnits', units: [{ kind: 'square', at: [1, 4], size: [3, 3] }] }])
+    expect(dropped(square, [3.5, 6.5], [[2.4, 5.2]]), 'from any corner').toMatchObject([{ units: [{ at: [2, 5], size: [2, 2] }] }])
+    expect(places(dropped(square, [1.5, 4.5], [[2.4, 5.2]], { add: true }))).toEqual([
+      [1, 4],
+      [2, 4],
+      [1, 5],
+      [2, 5],
+    ])
+  })
+
+  it('is laid as it was turned and flipped', () => {
+    const inHand = board({ unitInHand: 'half-rectangle', unitTurn: 1, unitMirror: true })
+    expect(dropped(inHand, [0.5, 6.5], [[1.4, 6.6]])).toMatchObject([{ units: [{ at: [0, 6], size: [2, 1], turn: 1, mirror: true }] }])
+  })
+
   it('does not stop a drag on a unit from moving that', () => {
     expect(dragged(board({ unitInHand: 'square' }), [0.5, 0.5], [[0.5, 3.5]])?.type).toBe('move')
   })
@@ -403,16 +420,17 @@ describe('drawing a free patch', () => {
 describe('a drop from the tray', () => {
   const unit = (kind: 'goose' | 'square', at: Point | null, half = false): HandEvent => ({ type: 'trayDrop', item: { type: 'unit', kind, half }, at })
 
-  it('places a unit with its middle under the pointer, on cells, halves, or in line', () => {
-    expect(play(board(), [unit('goose', [320, 540])]).commands).toEqual([{ type: 'placeUnit', kind: 'goose', at: [2, 5], turn: 0 }])
+  it('places a unit with its middle under the pointer, on whole cells unless halves are asked for', () => {
+    expect(play(board(), [unit('goose', [320, 540])]).commands).toEqual([{ type: 'placeUnit', kind: 'goose', at: [2, 5], turn: 0, mirror: false }])
     expect(play(board(), [unit('square', [320, 610], true)]).commands).toMatchObject([{ at: [2.5, 5.5] }])
-    expect(play(board(), [unit('square', [399, 650])]).commands, 'the middle of the block attracts').toMatchObject([{ at: [3.5, 6] }])
+    expect(play(board(), [unit('square', [399, 650])]).commands, 'near the middle of the block').toMatchObject([{ at: [3, 6] }])
+    expect(play(board(), [unit('square', [399, 650], true)]).commands, 'on the middle').toMatchObject([{ at: [3.5, 6] }])
   })
 
   it('keeps the turn of the unit in hand, but not for another unit', () => {
-    const turned = board({ unitInHand: 'goose', unitTurn: 1 })
-    expect(play(turned, [unit('goose', [340, 510])]).commands).toMatchObject([{ at: [3, 4], turn: 1 }])
-    expect(play(turned, [unit('square', [350, 550])]).commands).toMatchObject([{ turn: 0 }])
+    const turned = board({ unitInHand: 'goose', unitTurn: 1, unitMirror: true })
+    expect(play(turned, [unit('goose', [340, 510])]).commands).toMatchObject([{ at: [3, 4], turn: 1, mirror: true }])
+    expect(play(turned, [unit('square', [350, 550])]).commands).toMatchObject([{ turn: 0, mirror: false }])
   })
 
   it('replaces a unit of the same size', () => {

@@ -113,7 +113,10 @@ describe('a key', () => {
     expect(means('t')).toEqual({ type: 'turn' })
     expect(means('T', { shift: true })).toEqual({ type: 'halfTurn' })
     expect(means('t', {}, { unitInHand: 'goose' })).toEqual({ type: 'turnInHand' })
-    expect(means('t', {}, { unitInHand: 'goose', selected: ['g'] })).toEqual({ type: 'turn' })
+    expect(means('t', {}, { unitInHand: 'goose', selected: ['g'] }), 'the hand comes before what is selected').toEqual({ type: 'turnInHand' })
+    expect(means('T', { shift: true }, { unitInHand: 'goose' })).toEqual({ type: 'halfTurnInHand' })
+    expect(means('m', {}, { unitInHand: 'goose', selected: ['g'] })).toEqual({ type: 'flipInHand' })
+    expect(means('m', {}, { selected: ['g'] })).toEqual({ type: 'mirror' })
   })
 
   it('undoes and redoes with Ctrl, and leaves what it does not know to the browser', () => {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { boxOf, type Unit } from '../../../geometry/index.ts'
 import { snapMove } from '../../../web/board/hand/snapping.ts'
-import { fillBetween, newUnit, roomAround } from '../../../web/board/newUnit.ts'
+import { fillBetween, newUnit, roomAround, squareOver } from '../../../web/board/newUnit.ts'
 import { blockOf, square } from '../../help.ts'
 
 const goose: Unit = { id: 'g', kind: 'goose', at: [4, 4], size: [2, 1], fabrics: { goose: 'a', leftWing: 'b', rightWing: 'b' } }
@@ -10,15 +10,22 @@ const block = blockOf(8, 8, [square('s', [0, 0]), square('t', [3, 0]), square('w
 const cornersOf = (units: readonly Unit[]): unknown[] => units.map((unit) => (unit.kind === 'polygon' ? null : unit.at))
 
 describe('a thing that is dragged', () => {
-  const around = { grid: block.grid, units: [], half: false, reach: 0.2 }
+  const around = { grid: block.grid, units: [], half: true, reach: 0.2 }
   const third = { ...square('k', [0, 0]), at: ['4/3', 5] } as Unit
+
+  it('snaps to whole cells alone, whatever is near, unless halves are asked for', () => {
+    const box = boxOf(square('s', [0, 0]))
+    const whole = { ...around, half: false, units: [third] }
+    for (const by of [1.3, 1.2, 0.6]) expect(snapMove(box, [by, 5.1], whole).by).toEqual([1, 5])
+    expect(snapMove(box, [3.55, 5], whole).by, 'not the middle of the block').toEqual([4, 5])
+  })
 
   it('snaps to another edge within reach, exactly', () => {
     const box = boxOf(square('s', [0, 0]))
     expect(snapMove(box, [1.3, 0], { ...around, units: [third] }).by, 'low edge to low edge').toEqual(['4/3', 0])
     expect(snapMove(box, [2.36, 0], { ...around, units: [third] }).by, 'low edge to high edge').toEqual(['7/3', 0])
     expect(snapMove(box, [0.36, 0], { ...around, units: [third] }).by, 'high edge to low edge').toEqual(['1/3', 0])
-    expect(snapMove(box, [1.6, 0], { ...around, units: [third] }).by, 'beyond reach').toEqual([2, 0])
+    expect(snapMove(box, [1.9, 0], { ...around, units: [third] }).by, 'beyond reach').toEqual([2, 0])
   })
 
   it('snaps to the middle of the block, and shows it', () => {
@@ -51,6 +58,19 @@ describe('a new unit', () => {
     expect(newUnit(block, 'goose', [0, 4], 1)).toMatchObject({ size: [1, 2], turn: 1 })
     expect(newUnit(block, 'goose', [0, 4], 2)).toMatchObject({ size: [2, 1], turn: 2 })
     expect(newUnit(block, 'goose', [0, 4])).not.toHaveProperty('turn')
+  })
+
+  it('lies as it was flipped in the hand', () => {
+    expect(newUnit(block, 'half-rectangle', [0, 4], 0, 'r', true)).toMatchObject({ size: [1, 2], mirror: true })
+    expect(fillBetween(block, 'half-rectangle', [0, 4], [0, 4], 0, true)).toMatchObject([{ at: [0, 4], mirror: true }])
+    expect(newUnit(block, 'goose', [0, 4])).not.toHaveProperty('mirror')
+  })
+
+  it('is one large square over free cells, from whichever corner it is dragged', () => {
+    expect(squareOver(block, [1, 2], [3, 4])).toMatchObject({ kind: 'square', at: [1, 2], size: [3, 3] })
+    expect(squareOver(block, [3, 3], [2, 2])).toMatchObject({ at: [2, 2], size: [2, 2] })
+    expect(squareOver(block, [1, 2], [4, 4]), 'a goose is in the way').toBeNull()
+    expect(squareOver(block, [7, 7], [8, 7]), 'beyond the grid').toBeNull()
   })
 
   it('fills the cells between two others, side by side in every direction', () => {

@@ -14,6 +14,23 @@ export function turnInHand(): void {
   setView({ unitTurn: ((getState().view.unitTurn + 1) % 4) as Turn, notice: t('Turned a quarter clockwise.') })
 }
 
+export function halfTurnInHand(): void {
+  setView({ unitTurn: ((getState().view.unitTurn + 2) % 4) as Turn, notice: t('Turned 180°.') })
+}
+
+/** Left for right as it lies in the hand: a flip after a turn is the flip before the turn the other way. */
+export function flipInHand(): void {
+  const { unitTurn, unitMirror } = getState().view
+  setView({ unitTurn: ((4 - unitTurn) % 4) as Turn, unitMirror: !unitMirror, notice: t('Flipped left to right.') })
+}
+
+/** The hand is empty again; what is selected stays so. */
+export function emptyHand(): void {
+  const { unitInHand } = getState().view
+  const notice = unitInHand === null ? t('Finished colouring.') : t('Finished placing.')
+  setView({ unitInHand: null, unitTurn: 0, unitMirror: false, fabricInHand: null, notice })
+}
+
 export function toggleHalves(): void {
   const halfCells = !getState().view.halfCells
   setView({ halfCells, notice: halfCells ? t('Units now snap to half squares.') : t('Units now snap to whole squares.') })

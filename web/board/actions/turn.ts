@@ -1,16 +1,11 @@
 /** Turning and mirroring: what is selected, and the whole block. Each says what it did. */
-import { type Edit, message, mirrorBlock, mirrorUnits, type Turn, turnBlock, turnUnits } from '../../../geometry/index.ts'
-import { edit, setView } from '../../document/store.ts'
+import { type Edit, mirrorBlock, mirrorUnits, type Turn, turnAboutMiddle, turnBlock } from '../../../geometry/index.ts'
+import { edit, getState, setView } from '../../document/store.ts'
 import { label, t } from '../../words/words.ts'
 import { withSelection } from './attempt.ts'
 
-/** So many quarters clockwise, in one edit: so half a turn of a long unit ends in the cells where it began. */
-export const turnEdit = (ids: readonly string[], quarters: Turn): Edit => ({
-  name: ids.length > 1 && quarters === 2 ? message('turn-units-half-round') : message('turn-units', { units: ids.length }),
-  change: (draft) => {
-    for (let quarter = 0; quarter < quarters; quarter++) turnUnits(ids).change(draft)
-  },
-})
+/** About their middle: to whole squares of the grid, or exactly where half squares are asked for. */
+export const turnEdit = (ids: readonly string[], quarters: Turn): Edit => turnAboutMiddle(ids, quarters, getState().view.halfCells)
 
 const TURNED: Readonly<Record<Turn, string>> = {
   0: label('Nothing changed.'),

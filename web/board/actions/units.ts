@@ -62,11 +62,21 @@ export const duplicateSelection = (): void =>
 export const placeAround = (kind: TrayKind, at: Point): boolean =>
   placeAt(kind, roomAround(getState().history.block, kind, getState().view.unitTurn, at) ?? [Math.floor(at[0]), Math.floor(at[1])])
 
+interface Placing {
+  readonly turn: Turn
+  readonly mirror: boolean
+  /** Whether it is selected then. */
+  readonly select: boolean
+}
+
+/** As it lies in the hand. It is not selected: keys go on turning and flipping what is in the hand. */
+const asInHand = (): Placing => ({ turn: getState().view.unitTurn, mirror: getState().view.unitMirror, select: false })
+
 /** Places a new unit; `at` is its top left corner, in cells. Gives back whether there was room. */
-export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = getState().view.unitTurn): boolean {
-  const unit = newUnit(getState().history.block, kind, at, turn)
+export function placeAt(kind: TrayKind, at: FilePoint, { turn, mirror, select }: Placing = asInHand()): boolean {
+  const unit = newUnit(getState().history.block, kind, at, turn, undefined, mirror)
   const placed = attempt(placeUnit(unit), t('Placed.'), t('It doesn’t fit there: those squares are taken or outside the grid.'))
-  if (placed) setView({ selected: [unit.id], patch: null })
+  if (placed) setView({ selected: select ? [unit.id] : [], patch: null })
   return placed
 }
 
@@ -74,5 +84,5 @@ export function placeAt(kind: TrayKind, at: FilePoint, turn: Turn = getState().v
 export function placeMany(run: readonly Unit[]): void {
   const units = withoutImages(run)
   if (units.length === 0) setView({ notice: t('There’s no empty square for it there.') })
-  else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units placed.'))) setView({ selected: units.map(({ id }) => id), patch: null })
+  else if (attempt(placeUnits(units), tn(units.length, 'Placed.', '{n} units placed.'))) setView({ selected: [], patch: null })
 }

@@ -7,7 +7,7 @@
 import { boxAround, type Rational, sameSize, toNumber, type Unit } from '../../../geometry/index.ts'
 import { toDecimal, type Point, type Rect, rectOf } from '../../document/shapes.ts'
 import { hasRoom, pieceAt, unitById, unitsById } from '../hitTest.ts'
-import { fillBetween } from '../newUnit.ts'
+import { fillBetween, squareOver } from '../newUnit.ts'
 import { dragHandle } from './handles.ts'
 import { FINGER_DRAG_START } from './dragStart.ts'
 import { dragCorner } from './resize.ts'
@@ -23,7 +23,7 @@ export function pressAt(at: PointerState, { block }: HandContext): GestureOf<'pr
 
 /** What a press becomes when it is dragged. It depends on the tool, on what is in hand, and on what was pressed. */
 export function startDrag({ from, patch }: GestureOf<'press'>, at: PointerState, context: HandContext): Gesture {
-  const { block, tool, unitInHand, unitTurn, fabricInHand, selected, pan } = context
+  const { block, tool, unitInHand, fabricInHand, selected, pan } = context
   const touch = from.pointerType === 'touch'
   if (context.pressing) return { type: 'pan', from: from.at, pan }
   if (tool === 'box') return { type: 'box', from, to: at }
@@ -37,7 +37,7 @@ export function startDrag({ from, patch }: GestureOf<'press'>, at: PointerState,
     if (box !== null)
       return continueDrag({ type: 'move', from, ids, box, snapped: { by: [0, 0], guides: [] }, fits: true, swap: null, inTheWay: null }, at, context)
   }
-  if (unitInHand !== null) return continueDrag({ type: 'fill', kind: unitInHand, turn: unitTurn, from: cellAt(from.cells), units: [] }, at, context)
+  if (unitInHand !== null) return continueDrag({ type: 'fill', kind: unitInHand, from: cellAt(from.cells), units: [] }, at, context)
   return touch ? { type: 'pan', from: from.at, pan } : { type: 'box', from, to: at }
 }
 
@@ -49,7 +49,7 @@ export function continueDrag(gesture: Gesture, at: PointerState, context: HandCo
     case 'resize':
       return dragCorner(gesture, at, context)
     case 'fill':
-      return { ...gesture, units: fillBetween(context.block, gesture.kind, gesture.from, cellAt(at.cells), gesture.turn) }
+      return { ...gesture, units: unitsOver(gesture, at, context) }
     case 'handle':
       return dragHandle(gesture, at, context)
     case 'recolour':
@@ -62,6 +62,11 @@ export function continueDrag(gesture: Gesture, at: PointerState, context: HandCo
     default:
       return gesture
   }
+}
+
+function unitsOver({ kind, from }: GestureOf<'fill'>, { cells, add }: PointerState, { block, unitTurn, unitMirror }: HandContext): readonly Unit[] {
+  const large = kind === 'square' && !add ? squareOver(block, from, cellAt(cells)) : null
+  return large === null ? fillBetween(block, kind, from, cellAt(cells), unitTurn, unitMirror) : [large]
 }
 
 const cellAt = ([x, y]: Point): Point => [Math.floor(x), Math.floor(y)]

@@ -1,5 +1,6 @@
 /**
- * Where a thing lands while it is dragged: on cells (or half cells), on other units' edges, or on the middle of the block.
+ * Where a thing lands while it is dragged: units on whole cells; where halves are asked for, also on half cells, on other units' edges, or on the
+ * middle of the block. A single point always snaps to all of these but half cells.
  *
  * In      its box, how far the pointer has moved it, and what can attract it; in cells.
  * Out     how far it really moves, exactly, and lines that show what it is in line with.
@@ -56,17 +57,19 @@ const EPSILON = 1e-9
 /** How far a box moves that the pointer has moved `by` cells. */
 export function snapMove(box: ExactBox, by: Point, context: SnapContext): Snapped {
   const boxes = context.units.map(boxOf)
-  const lows = ([0, 1] as const).map((axis) => snapAlong(axis, box, by[axis], boxes, context)) as [Rational, Rational]
+  const near = context.half ? boxes : null
+  const lows = ([0, 1] as const).map((axis) => snapAlong(axis, box, by[axis], near, context)) as [Rational, Rational]
   const moved = ([0, 1] as const).map((axis) => subtract(lows[axis], box.low[axis])) as [Rational, Rational]
   return { by: [toFile(moved[0]), toFile(moved[1])], guides: guidesOf(box, [toNumber(moved[0]), toNumber(moved[1])], boxes, context.grid) }
 }
 
-/** The low side of the box along one axis, snapped. */
-function snapAlong(axis: 0 | 1, box: ExactBox, by: number, boxes: readonly ExactBox[], { grid, half, reach }: SnapContext): Rational {
+/** The low side of the box along one axis, snapped; to cells alone where no boxes are given. */
+function snapAlong(axis: 0 | 1, box: ExactBox, by: number, boxes: readonly ExactBox[] | null, { grid, half, reach }: SnapContext): Rational {
   const wanted = toNumber(box.low[axis]) + by
   const size = subtract(box.high[axis], box.low[axis])
   const parts = half ? 2 : 1
   const cells = rational(Math.round(wanted * parts), parts)
+  if (boxes === null) return cells
   const middle = multiply(rational(1, 2), subtract(rational(axis === 0 ? grid.columns : grid.rows, 1), size))
   const edges = boxes.flatMap(({ low, high }) => [low[axis], high[axis], subtract(low[axis], size), subtract(high[axis], size)])
   const candidates = [middle, ...edges].map((low): Candidate => ({ low, distance: Math.abs(toNumber(low) - wanted) }))

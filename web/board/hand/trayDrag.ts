@@ -84,7 +84,7 @@ function startDrag(event: PressEvent, itemAt: (event: PointerEvent) => TrayItem)
 function dropItem(drag: TrayDrag): void {
   const onBoard = drop(drag)
   // What was dragged to the board is placed: the hand is empty again.
-  if (drag.type === 'unit') setView({ unitInHand: null })
+  if (drag.type === 'unit') setView({ unitInHand: null, unitTurn: 0, unitMirror: false })
   if (!onBoard) setView({ notice: t('Dropped outside the board: nothing changed.') })
 }
 
@@ -99,7 +99,8 @@ export function dragFabric(fabric: string, event: PressEvent): void {
 
 /** Takes a unit in hand, to be placed as often as the maker likes; it stays turned if it was in hand before. */
 export function pickUpUnit(kind: TrayKind): void {
-  const { unitInHand, unitTurn } = getState().view
+  const { unitInHand, unitTurn, unitMirror } = getState().view
+  const same = unitInHand === kind
   const notice = t('Placing: {unit}. Click an empty square, or drag to fill several.', { unit: t(KIND_NAMES[kind]) })
-  setView({ unitInHand: kind, unitTurn: unitInHand === kind ? unitTurn : 0, notice })
+  setView({ unitInHand: kind, unitTurn: same ? unitTurn : 0, unitMirror: same && unitMirror, fabricInHand: null, tool: 'hand', notice })
 }

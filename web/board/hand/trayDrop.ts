@@ -19,9 +19,9 @@ export function trayTarget({ kind, half }: Extract<TrayItem, { type: 'unit' }>, 
   const cells = context.frame.toCells(...at)
   const replaces = unitToReplace(kind, cells, context)
   if (replaces !== null) return { unit: newUnit(context.block, kind, replaces.kind === 'polygon' ? [0, 0] : replaces.at), replaces, guides: [] }
-  const turn = turnFromTray(kind, context)
+  const { turn, mirror } = poseFromTray(kind, context)
   const { by, guides } = snapFromTray(kind, turn, cells, half, context)
-  return { unit: newUnit(context.block, kind, by, turn), replaces, guides }
+  return { unit: newUnit(context.block, kind, by, turn, undefined, mirror), replaces, guides }
 }
 
 /** `at` is in pixels of the board. */
@@ -30,12 +30,13 @@ export function dropFromTray(item: TrayItem, at: Point, context: HandContext): H
   if (item.type === 'fabric') return { type: 'recolourAt', fabric: item.fabric, at: cells }
   const replaces = unitToReplace(item.kind, cells, context)
   if (replaces !== null) return { type: 'replaceUnit', kind: item.kind, unit: replaces.id }
-  const turn = turnFromTray(item.kind, context)
-  return { type: 'placeUnit', kind: item.kind, at: snapFromTray(item.kind, turn, cells, item.half, context).by, turn }
+  const { turn, mirror } = poseFromTray(item.kind, context)
+  return { type: 'placeUnit', kind: item.kind, at: snapFromTray(item.kind, turn, cells, item.half, context).by, turn, mirror }
 }
 
-/** As it was turned in the hand; a unit of another kind comes off the tray unturned. */
-const turnFromTray = (kind: TrayKind, { unitInHand, unitTurn }: HandContext): Turn => (kind === unitInHand ? unitTurn : 0)
+/** As it was turned and flipped in the hand; a unit of another kind comes off the tray as it lies there. */
+const poseFromTray = (kind: TrayKind, { unitInHand, unitTurn, unitMirror }: HandContext): { readonly turn: Turn; readonly mirror: boolean } =>
+  kind === unitInHand ? { turn: unitTurn, mirror: unitMirror } : { turn: 0, mirror: false }
 
 /** Its middle under the pointer, then snapped. */
 function snapFromTray(kind: TrayKind, turn: Turn, [x, y]: Point, half: boolean, context: HandContext): Snapped {

@@ -31,6 +31,7 @@ export function handContext(size: Point): HandContext {
     tool: view.tool,
     unitInHand: view.unitInHand as TrayKind | null,
     unitTurn: view.unitTurn,
+    unitMirror: view.unitMirror,
     fabricInHand: view.fabricInHand,
     halfCells: view.halfCells,
     adding: view.adding,

@@ -76,6 +76,8 @@ export interface HandContext {
   readonly unitInHand: TrayKind | null
   /** Quarter turns clockwise of the unit in hand. */
   readonly unitTurn: Turn
+  /** The unit in hand is flipped left for right, before it is turned. */
+  readonly unitMirror: boolean
   readonly fabricInHand: string | null
   /** The button that snaps to half cells is on. */
   readonly halfCells: boolean
@@ -149,8 +151,8 @@ export type Gesture =
       readonly to: FileBox
       readonly fits: boolean
     }
-  /** The unit in hand placed on cell after cell. */
-  | { readonly type: 'fill'; readonly kind: TrayKind; readonly turn: Turn; readonly from: Point; readonly units: readonly Unit[] }
+  /** The unit in hand placed on cell after cell; a square as one large square, unless the hand adds or something is in the way. */
+  | { readonly type: 'fill'; readonly kind: TrayKind; readonly from: Point; readonly units: readonly Unit[] }
   /** A corner of a free patch under a finger, which hides it until it lifts. */
   | { readonly type: 'corner'; readonly to: PointerState }
   | { readonly type: 'box'; readonly from: PointerState; readonly to: PointerState }
@@ -202,7 +204,7 @@ export type HandCommand =
   | { readonly type: 'recolourAt'; readonly fabric: string; readonly at: Point }
   | { readonly type: 'recolourPatches'; readonly fabric: string; readonly over: readonly PatchRef[] }
   | { readonly type: 'placeUnits'; readonly units: readonly Unit[] }
-  | { readonly type: 'placeUnit'; readonly kind: TrayKind; readonly at: FilePoint; readonly turn: Turn }
+  | { readonly type: 'placeUnit'; readonly kind: TrayKind; readonly at: FilePoint; readonly turn: Turn; readonly mirror: boolean }
   /** On whole cells around a point where there is room. */
   | { readonly type: 'placeAround'; readonly kind: TrayKind; readonly at: Point }
   | { readonly type: 'replaceUnit'; readonly kind: TrayKind; readonly unit: string }

@@ -79,12 +79,14 @@ function withControl(key: string, shift: boolean): KeyCommand | null {
   return key === 'a' ? { type: 'selectAll' } : null
 }
 
-/** Keys that mean something else with Shift. */
-function withShift(key: string, shift: boolean, { selected, unitInHand }: KeyContext): KeyCommand | null {
+/** Keys that mean something else with Shift, or while a unit is in the hand. */
+function withShift(key: string, shift: boolean, { unitInHand }: KeyContext): KeyCommand | null {
   switch (key) {
     case 't':
-      if (selected.length === 0 && unitInHand !== null) return { type: 'turnInHand' }
+      if (unitInHand !== null) return { type: shift ? 'halfTurnInHand' : 'turnInHand' }
       return { type: shift ? 'halfTurn' : 'turn' }
+    case 'm':
+      return unitInHand === null ? null : { type: 'flipInHand' }
     case 'b':
       return { type: shift ? 'mirrorBlock' : 'turnBlock' }
     case 'p':

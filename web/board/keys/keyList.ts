@@ -9,7 +9,7 @@ export const KEYS: readonly (readonly [string, string])[] = [
   [label('Alt + Shift + arrow keys'), label('make the selection larger or smaller')],
   [label('H'), label('snap to half squares, or to whole ones again')],
   [label('T, Shift + T'), label('turn 90°, 180°: the selection, or the unit you’re placing')],
-  [label('M'), label('flip')],
+  [label('M'), label('flip: the selection, or the unit you’re placing')],
   [label('X'), label('swap two selected units')],
   [label('B, Shift + B'), label('turn, flip the whole block')],
   [label('D, Delete'), label('duplicate, delete')],
@@ -26,5 +26,5 @@ export const KEYS: readonly (readonly [string, string])[] = [
   [label('Arrows, Enter, T, O, Delete'), label('in Pressing: go to a seam; press it in turn, the other way, open, as proposed')],
   [label('Ctrl + A'), label('select all')],
   [label('F6, Shift + F6'), label('go to the next part of the page, to the one before')],
-  [label('Escape'), label('cancel a drag or a drawing; deselect everything')],
+  [label('Escape'), label('cancel a drag or a drawing; deselect everything; stop placing or colouring, from anywhere')],
 ]

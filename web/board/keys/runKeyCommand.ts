@@ -7,7 +7,7 @@ import { nameOfUnit, patchName } from '../../words/unitWords.ts'
 import { t, tn } from '../../words/words.ts'
 import { growSelection, moveSelection, refuseSwap, swapPlaces } from '../actions/arrange.ts'
 import { addCorner, closeOutline, removeCorner } from '../actions/drawPatch.ts'
-import { selectTool, toggleHalves, turnInHand } from '../actions/modes.ts'
+import { flipInHand, halfTurnInHand, selectTool, toggleHalves, turnInHand } from '../actions/modes.ts'
 import { recolourEdit } from '../actions/recolour.ts'
 import { halfTurnSelection, mirrorSelection, mirrorWholeBlock, turnSelection, turnWholeBlock } from '../actions/turn.ts'
 import { duplicateSelection, placeAt, placeMany, removeSelection, replaceSelection } from '../actions/units.ts'
@@ -32,6 +32,8 @@ const ACTIONS: Readonly<Record<Simple, () => void>> = {
   turn: turnSelection,
   halfTurn: halfTurnSelection,
   turnInHand,
+  halfTurnInHand,
+  flipInHand,
   mirror: mirrorSelection,
   turnBlock: turnWholeBlock,
   mirrorBlock: mirrorWholeBlock,
@@ -143,7 +145,7 @@ function placeAtCursor(): void {
 function fillToCursor(): void {
   const { view, history } = getState()
   if (view.unitInHand === null) return setView({ notice: t('Pick a unit from the list first.') })
-  placeMany(fillBetween(history.block, view.unitInHand as TrayKind, lastPlaced ?? view.cursor, view.cursor, view.unitTurn))
+  placeMany(fillBetween(history.block, view.unitInHand as TrayKind, lastPlaced ?? view.cursor, view.cursor, view.unitTurn, view.unitMirror))
   lastPlaced = view.cursor
 }
 
@@ -178,6 +180,7 @@ function letGo(): void {
     fabricInHand: null,
     unitInHand: null,
     unitTurn: 0,
+    unitMirror: false,
     adding: false,
     finding: null,
     seam: null,

@@ -33,6 +33,8 @@ export type KeyCommand =
         | 'turn'
         | 'halfTurn'
         | 'turnInHand'
+        | 'halfTurnInHand'
+        | 'flipInHand'
         | 'mirror'
         | 'turnBlock'
         | 'mirrorBlock'

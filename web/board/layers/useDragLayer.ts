@@ -16,13 +16,13 @@ import { clearMarks, type MarksScene } from './marksLayer.ts'
 import { pointOfFinding } from './pointedFinding.ts'
 import type { BoardLayers, ShownBlock } from './useLayers.ts'
 
-/** `focused`: the keyboard is on the board. */
+/** `byKeys`: the board is worked with the keyboard. */
 export function useDragLayer(
   board: RefObject<HTMLDivElement | null>,
   layers: RefObject<BoardLayers | null>,
   { block, report, view }: ShownBlock,
   hand: HandState,
-  focused: boolean,
+  byKeys: boolean,
   marks: MarksScene,
 ): void {
   const tray = useTrayDrag()
@@ -53,8 +53,8 @@ export function useDragLayer(
       box: gesture?.type === 'box' ? { from: gesture.from.at, to: gesture.to.at } : null,
       loop: gesture?.type === 'loop' ? gesture.points.map(({ at }) => at) : [],
       corners: drawing ? view.corners.map(pointOf) : [],
-      nextCorner: drawing ? (nextCorner(hand.hover, context) ?? (focused ? view.cursor : null)) : null,
-      cursor: focused && !drawing && !pressing ? view.cursor : null,
+      nextCorner: drawing ? (nextCorner(hand.hover, context) ?? (byKeys ? view.cursor : null)) : null,
+      cursor: byKeys && !drawing && !pressing ? view.cursor : null,
       patch: pressing ? null : patch,
       finding: pointOfFinding(view.finding, report),
       clearMarks: resting ? (pen) => clearMarks(pen, marks) : null,

@@ -26,6 +26,8 @@ import { LazyPanel } from '../../controls/LazyPanel.tsx'
 
 const MethodsAndTrimming = lazy(async () => ({ default: (await import('../methods/MethodsAndTrimming.tsx')).MethodsAndTrimming }))
 
+const UnitSize = lazy(async () => ({ default: (await import('./UnitSize.tsx')).UnitSize }))
+
 export function SelectedUnits() {
   const block = useStore(({ history }) => history.block)
   const ids = useStore(({ view }) => view.selected)
@@ -67,6 +69,9 @@ export function SelectedUnits() {
           {t('Select all like this')}
         </button>
       </div>
+      <LazyPanel>
+        <UnitSize block={block} units={units} />
+      </LazyPanel>
       {alike && KIND_FACTS[first.kind].methods.length > 1 && (
         <label>
           {t('Method')}
