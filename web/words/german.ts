@@ -1211,5 +1211,7 @@ export const german: Catalogue = {
   'That isn’t a whole number of grid squares.': 'Das sind nicht ganze Rasterquadrate.',
   'How many strips': 'Wie viele Streifen',
   'Separate for unequal widths': 'Trennen für ungleiche Breiten',
-  'Each strip is a piece of its own now. Drag a corner to change its width.': 'Jeder Streifen ist jetzt ein eigenes Stück. Zieh an einer Ecke, um die Breite zu ändern.',
+  'Each strip is a piece of its own now. Drag a corner to change its width.':
+    'Jeder Streifen ist jetzt ein eigenes Stück. Zieh an einer Ecke, um die Breite zu ändern.',
+  Turn: 'Drehen',
 }
