@@ -191,18 +191,21 @@ test('a corner of a free patch follows the finger until it lies right; the board
 })
 
 for (const size of [UPRIGHT, { width: 1180, height: 820 }]) {
-  test(`what is in hand, or done to several, stands in one line below the block, at ${size.width} pixels`, async ({ page }) => {
+  test(`what is done to several stands in one line below the block, what is in hand in one above the board, at ${size.width} pixels`, async ({
+    page,
+  }) => {
     await page.setViewportSize(size)
     await openApp(page)
     await button(page, 'Select with a box').tap()
     await draw(page, [-0.2, -0.2], [3.5, 0.5])
     const edge = (await pixels(page, [0, 4])).y - 1
-    for (const line of [page.getByRole('toolbar', { name: 'Arrange' }), page.locator('.inhand')]) {
-      await expect(line).toBeVisible()
-      expect((await line.boundingBox())?.y ?? 0, 'below the block').toBeGreaterThan(edge)
-      await button(page, 'Square in a square').tap()
-    }
-    await expect(page.getByRole('toolbar', { name: 'Arrange' })).toBeHidden()
+    const arrange = page.getByRole('toolbar', { name: 'Arrange' })
+    expect((await arrange.boundingBox())?.y ?? 0, 'below the block').toBeGreaterThan(edge)
+    await button(page, 'Square in a square').tap()
+    await expect(arrange).toBeHidden()
+    const line = await page.getByRole('region', { name: 'In hand' }).boundingBox()
+    const top = (await board(page).boundingBox())?.y ?? 0
+    expect((line?.y ?? 0) + (line?.height ?? 0), 'above the board').toBeLessThanOrEqual(top)
   })
 }
 
@@ -228,7 +231,7 @@ test('a fix is tried with the first press, the board and what it would change in
   await draw(page, [2, 0.3], [2, 1.3])
   await draw(page, [2, 3.7], [2, 2.7])
   await button(page, 'Square').tap()
-  for (const y of [0.5, 3.5]) await draw(page, [1.5, y], [2.5, y])
+  for (const y of [0.5, 3.5]) for (const x of [1.5, 2.5]) await tap(page, [x, y])
   await button(page, 'Done').tap()
   await expect(page.getByTestId('difference')).toContainText('Crossings that don’t nest: 0 before, 2 now')
   await tap(page, [-0.3, 2])

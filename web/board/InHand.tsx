@@ -55,7 +55,7 @@ function Fabric({ id }: { readonly id: string }) {
   if (fabric === undefined) return null
   return (
     <>
-      <span className="swatch">
+      <span className="fabric-in-hand">
         <Swatch fabric={fabric} unit={block.measure.unit} />
       </span>
       <strong>{t('Colouring with: {fabric}', { fabric: displayName(fabric) })}</strong>

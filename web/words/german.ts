@@ -407,8 +407,8 @@ export const german: Catalogue = {
     'Jeder Klick fügt eine Einheit zur Auswahl hinzu. Noch ein Klick nimmt sie heraus.',
   'Each click selects one unit.': 'Jeder Klick wählt eine Einheit aus.',
   'Dropped outside the board: nothing changed.': 'Außerhalb der Arbeitsfläche losgelassen: Nichts hat sich geändert.',
-  'Placing: {unit}. Click an empty square, or drag to fill several.':
-    'Zum Platzieren: {unit}. Klick auf ein leeres Kästchen, oder zieh, um mehrere zu füllen.',
+  'Click an empty square, or drag to fill several.': 'Klick auf ein freies Quadrat, oder zieh über mehrere.',
+  'Click an empty square, or drag for a large one.': 'Klick auf ein freies Quadrat, oder zieh ein großes auf.',
   'snap to half squares, or to whole ones again': 'an halben Kästchen einrasten oder wieder an ganzen',
   'turn 90°, 180°: the selection, or the unit you’re placing': 'um 90°, um 180° drehen: die Auswahl oder die Einheit zum Platzieren',
   'Two fingers, three fingers': 'Zwei Finger, drei Finger',

@@ -4,7 +4,6 @@
  * What one event does to the drag is `stepTrayDrag`, which has no screen; the rest listens to the window and tells who draws the item.
  */
 import { create } from 'zustand'
-import { KIND_NAMES } from '../../words/unitWords.ts'
 import { setView, getState } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import type { Point } from '../../document/shapes.ts'
@@ -101,6 +100,6 @@ export function dragFabric(fabric: string, event: PressEvent): void {
 export function pickUpUnit(kind: TrayKind): void {
   const { unitInHand, unitTurn, unitMirror } = getState().view
   const same = unitInHand === kind
-  const notice = t('Placing: {unit}. Click an empty square, or drag to fill several.', { unit: t(KIND_NAMES[kind]) })
+  const notice = kind === 'square' ? t('Click an empty square, or drag for a large one.') : t('Click an empty square, or drag to fill several.')
   setView({ unitInHand: kind, unitTurn: same ? unitTurn : 0, unitMirror: same && unitMirror, fabricInHand: null, tool: 'hand', notice })
 }
