@@ -88,7 +88,7 @@ export const setFinishedSize = ({ columns, rows, cell }: GridSize): Edit => ({
   },
 })
 
-export type UnitSizeFit =
+type UnitSizeFit =
   | { readonly type: 'fits'; readonly to: FileBox }
   /** Not a whole number of squares, or of half squares where those are asked for: boxes near it. */
   | { readonly type: 'uneven'; readonly offers: readonly FileBox[] }

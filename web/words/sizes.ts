@@ -8,12 +8,12 @@ export const saySides = ([wide, high]: readonly [number, number], unit: MeasureU
 export const sayBought = (length: number, unit: MeasureUnit): string => (unit === 'in' ? `${sayLength(length, 'in')} yd` : `${length} m`)
 
 /** A length as a field shows it: `2 2/3` where no ruler shows it, else as everywhere. */
-export function sayExact(length: Rational, unit: MeasureUnit): string {
+export function sayFieldLength(length: Rational, unit: MeasureUnit): string {
   const number = toNumber(length)
   if (isOnRuler(number, unit)) return sayLength(number, unit)
   if (unit === 'cm' && 1000n % length.d === 0n) return String(number)
   const whole = length.n / length.d
   return `${whole > 0n ? `${whole} ` : ''}${length.n - whole * length.d}/${length.d}`
 }
-export const sayExactSides = ([wide, high]: readonly [Rational, Rational], unit: MeasureUnit): string =>
-  `${sayExact(wide, unit)} × ${sayExact(high, unit)}`
+export const saySidesExactly = ([wide, high]: readonly [Rational, Rational], unit: MeasureUnit): string =>
+  `${sayFieldLength(wide, unit)} × ${sayFieldLength(high, unit)}`

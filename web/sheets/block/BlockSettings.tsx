@@ -13,7 +13,7 @@ import {
   usableWidthOf,
 } from '../../../geometry/index.ts'
 import { edit, useStore } from '../../document/store.ts'
-import { sayExact } from '../../words/sizes.ts'
+import { sayFieldLength } from '../../words/sizes.ts'
 import { label, t } from '../../words/words.ts'
 import { EntryField } from '../../controls/EntryField.tsx'
 import { isCount, lengthForFile, lengthProblem } from '../../controls/lengthEntry.ts'
@@ -55,20 +55,20 @@ export function BlockSettings() {
         />
         <EntryField
           label={t('Grid square, finished ({unit})', { unit })}
-          value={sayExact(cellOf(block), unit)}
+          value={sayFieldLength(cellOf(block), unit)}
           validate={lengthProblem}
           onCommit={(text) => edit(setGrid({ cell: lengthForFile(text) }))}
         />
         <EntryField
           label={t('Seam allowance ({unit})', { unit })}
-          value={sayExact(seamOf(block), unit)}
+          value={sayFieldLength(seamOf(block), unit)}
           validate={lengthProblem}
           onCommit={(text) => edit(setSeam(lengthForFile(text)))}
         />
         <MeasureSelect />
         <EntryField
           label={t('Usable width of fabric ({unit})', { unit })}
-          value={sayExact(usableWidthOf(block), unit)}
+          value={sayFieldLength(usableWidthOf(block), unit)}
           validate={lengthProblem}
           onCommit={(text) => edit(setUsableWidth(lengthForFile(text)))}
         />

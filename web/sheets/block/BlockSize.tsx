@@ -4,7 +4,7 @@ import { finishedSizeOf, fitFinishedSize, type GridSize, setFinishedSize, type S
 import { EntryField } from '../../controls/EntryField.tsx'
 import { readSize, sizeProblem } from '../../controls/sizeEntry.ts'
 import { edit, setView, useStore } from '../../document/store.ts'
-import { sayExact, sayExactSides } from '../../words/sizes.ts'
+import { sayFieldLength, saySidesExactly } from '../../words/sizes.ts'
 import { t } from '../../words/words.ts'
 import './sizes.css'
 
@@ -28,9 +28,9 @@ export function BlockSize() {
     edit(setFinishedSize(grid))
     setView({
       notice: t('The block is {size} {unit} finished, its grid squares {cell} {unit}.', {
-        size: sayExactSides(grid.size, unit),
+        size: saySidesExactly(grid.size, unit),
         unit,
-        cell: sayExact(grid.cell, unit),
+        cell: sayFieldLength(grid.cell, unit),
       }),
     })
     close()
@@ -45,7 +45,7 @@ export function BlockSize() {
       <EntryField
         key={entry}
         label={t('Finished size ({unit})', { unit })}
-        value={sayExactSides(size, unit)}
+        value={saySidesExactly(size, unit)}
         validate={(text) => sizeProblem(text, unit)}
         onCommit={ask}
       />
@@ -78,13 +78,13 @@ function Offers({ what: { text, fit }, block, take, close }: OffersProps) {
       <div className="buttons">
         {fit.type === 'uneven' &&
           fit.offers.map((offer) => (
-            <button key={`${offer.columns} ${offer.rows} ${sayExact(offer.cell, unit)}`} type="button" onClick={() => take(offer)}>
+            <button key={`${offer.columns} ${offer.rows} ${sayFieldLength(offer.cell, unit)}`} type="button" onClick={() => take(offer)}>
               {t('{size} {unit}: {columns} × {rows} squares of {cell} {unit}', {
-                size: sayExactSides(offer.size, unit),
+                size: saySidesExactly(offer.size, unit),
                 unit,
                 columns: offer.columns,
                 rows: offer.rows,
-                cell: sayExact(offer.cell, unit),
+                cell: sayFieldLength(offer.cell, unit),
               })}
             </button>
           ))}

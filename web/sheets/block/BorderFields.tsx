@@ -4,7 +4,7 @@ import { EntryField } from '../../controls/EntryField.tsx'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { lengthForFile, lengthProblem } from '../../controls/lengthEntry.ts'
 import { edit } from '../../document/store.ts'
-import { sayExact } from '../../words/sizes.ts'
+import { sayFieldLength } from '../../words/sizes.ts'
 import { t } from '../../words/words.ts'
 
 export function BorderFields({ block }: { readonly block: Block }) {
@@ -17,7 +17,7 @@ export function BorderFields({ block }: { readonly block: Block }) {
         <div className="pairs" key={index}>
           <EntryField
             label={t('Border {n}, finished width ({unit})', { n: index + 1, unit })}
-            value={sayExact(lengthOf(border.finishedWidth), unit)}
+            value={sayFieldLength(lengthOf(border.finishedWidth), unit)}
             validate={lengthProblem}
             onCommit={(text) => edit(withChange(borders, index, { finishedWidth: lengthForFile(text) }))}
           />

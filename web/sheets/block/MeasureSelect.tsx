@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { type Block, cellOf, convertMeasure, finishedSizeOf, type MeasureUnit, seamOf } from '../../../geometry/index.ts'
 import { editResult } from '../../document/editResult.ts'
 import { edit, setView, useStore } from '../../document/store.ts'
-import { sayExact, sayExactSides } from '../../words/sizes.ts'
+import { sayFieldLength, saySidesExactly } from '../../words/sizes.ts'
 import { label, t } from '../../words/words.ts'
 
 const NAMES: Readonly<Record<MeasureUnit, string>> = { in: label('inches'), cm: label('centimetres') }
@@ -48,9 +48,9 @@ export function MeasureSelect() {
 function Changes({ before, after }: { readonly before: Block; readonly after: Block }) {
   const [from, to] = [before.measure.unit, after.measure.unit]
   const lines = [
-    [t('Finished size'), `${sayExactSides(finishedSizeOf(before), from)} ${from}`, `${sayExactSides(finishedSizeOf(after), to)} ${to}`],
-    [t('Grid square'), `${sayExact(cellOf(before), from)} ${from}`, `${sayExact(cellOf(after), to)} ${to}`],
-    [t('Seam allowance'), `${sayExact(seamOf(before), from)} ${from}`, `${sayExact(seamOf(after), to)} ${to}`],
+    [t('Finished size'), `${saySidesExactly(finishedSizeOf(before), from)} ${from}`, `${saySidesExactly(finishedSizeOf(after), to)} ${to}`],
+    [t('Grid square'), `${sayFieldLength(cellOf(before), from)} ${from}`, `${sayFieldLength(cellOf(after), to)} ${to}`],
+    [t('Seam allowance'), `${sayFieldLength(seamOf(before), from)} ${from}`, `${sayFieldLength(seamOf(after), to)} ${to}`],
   ] as const
   return (
     <ul>

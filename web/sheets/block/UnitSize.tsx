@@ -20,7 +20,7 @@ import { CountField } from '../../controls/CountField.tsx'
 import { EntryField } from '../../controls/EntryField.tsx'
 import { readSize, sizeProblem } from '../../controls/sizeEntry.ts'
 import { edit, setView, useStore } from '../../document/store.ts'
-import { sayExactSides } from '../../words/sizes.ts'
+import { saySidesExactly } from '../../words/sizes.ts'
 import { t } from '../../words/words.ts'
 import './sizes.css'
 
@@ -58,7 +58,7 @@ export function UnitSize({ block, units }: Props) {
       <EntryField
         key={`${entry} ${ids.join()}`}
         label={t('Finished size ({unit})', { unit })}
-        value={sayExactSides(sizeIn(block, box), unit)}
+        value={saySidesExactly(sizeIn(block, box), unit)}
         validate={(text) => sizeProblem(text, unit)}
         onCommit={ask}
       />
@@ -68,7 +68,7 @@ export function UnitSize({ block, units }: Props) {
           <div className="buttons">
             {offered.offers.map((to) => (
               <button key={to.size.join()} type="button" onClick={() => take(to)}>
-                {`${sayExactSides(sizeIn(block, to), unit)} ${unit}`}
+                {`${saySidesExactly(sizeIn(block, to), unit)} ${unit}`}
               </button>
             ))}
           </div>
