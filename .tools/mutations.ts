@@ -2,6 +2,7 @@
  * Every place of a source file where one small change makes it wrong: a comparison swapped, a branch dropped, a bound one more or less, a yes for a no, plus for
  * minus. Types, comments and words are left alone, and so is what only says what went wrong.
  */
+import { isEquivalent } from './equivalentMutations.ts'
 import { lineAt, type Node, readSource } from './source.ts'
 
 export interface Mutation {
@@ -36,6 +37,7 @@ export function mutationsIn(file: string): Mutation[] {
   const { text, program } = readSource(file)
   const found: Mutation[] = []
   const put = (start: number, end: number, by: string): void => {
+    if (isEquivalent(text, { file, start, end, by })) return
     found.push({ file, line: lineAt(text, start), start, end, by, says: `${shortened(text.slice(start, end))} → ${by}` })
   }
 

@@ -105,6 +105,25 @@ describe.each(BLOCKS)('every seam of %s', (_, block) => {
 })
 
 describe('pressing', () => {
+  // The contract asks for a point on the seam; half of a stretch is the point that the fewest later edits take off it.
+  it.each([
+    [
+      'the middle of a seam on which no other ends, though others end beside it',
+      [square('l', [0, 0], [1, 2]), square('m', [1, 0], [1, 2]), square('t', [2, 0]), square('b', [2, 1])],
+      [1, 1],
+    ],
+    [
+      'the middle of its first stretch, where another seam ends on it',
+      [square('l', [0, 0], [1, 2]), square('t', [1, 0], [2, 1]), square('b', [1, 1], [2, 1])],
+      [1, 0.5],
+    ],
+  ] as const)('is asked for at %s', (_, units, at) => {
+    const block = blockOf(3, 2, units, { order: 'columns' })
+    const report = findings(block)
+    const seam = report.joins.find(({ from, to }) => from[0] === 1 && to[0] === 1) as Join
+    expect(checkEdit(block, pressSeams(report, one(seam.id, 0))).press?.map((word) => word.at)).toEqual([at])
+  })
+
   const report = findings(eveningStar)
   const id = (report.joins.at(-1) as Join).id
 
