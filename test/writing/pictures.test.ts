@@ -1,7 +1,8 @@
 /** A few pictures as they are drawn, for a person to look at; and what must be true of them whatever the pen. */
 import { produce } from 'immer'
 import { describe, expect, it } from 'vitest'
-import { type Block, type BookletStep, bookletOf, type Drawing, drawingSvg, type Mark, report, turnBlock } from '../../geometry/index.ts'
+import { type Block, type BookletStep, bookletOf, type Drawing, drawingSvg, type Mark, report, turnBlock, type Unit } from '../../geometry/index.ts'
+import { blockOf, square } from '../help.ts'
 import { BLOCKS } from './blocks.ts'
 
 const steps = (block: Block): BookletStep[] => bookletOf(report(block), block).parts.flatMap(({ steps: all }) => [...all])
@@ -88,6 +89,36 @@ describe('to scale', () => {
   })
 })
 
+/** Half-square triangles eight at a time, two hourglasses at a time, and a clipped unit wider than high. */
+const bulk = blockOf(
+  4,
+  4,
+  [
+    ...[0, 1, 2, 3, 4, 5, 6, 7].map(
+      (cell): Unit => ({
+        id: `h${cell}`,
+        kind: 'hst',
+        at: [cell % 4, Math.floor(cell / 4)],
+        size: [1, 1],
+        method: 'hst-8',
+        fabrics: { upper: 'a', lower: 'b' },
+      }),
+    ),
+    {
+      id: 'clipped',
+      kind: 'cornered',
+      at: [0, 2],
+      size: [3, 2],
+      corner: '1/2',
+      method: 'corner-flip',
+      fabrics: { centre: 'a', topLeft: 'b', bottomRight: 'c' },
+    },
+    square('s', [3, 2], [1, 2], 'd'),
+  ],
+  { name: 'Bulk' },
+)
+const UNIT_BLOCKS: (readonly [string, Block])[] = [...Object.entries(BLOCKS), ['bulk', bulk]]
+
 describe('of every block', () => {
   it.each(Object.entries(BLOCKS))('%s: all that is drawn lies in its picture, with the same narrow margin on every side', (_, block) => {
     for (const { width, height, marks: all, title } of steps(block).flatMap(({ drawings }) => drawings)) {
@@ -101,25 +132,75 @@ describe('of every block', () => {
     }
   })
 
+  it.each(UNIT_BLOCKS)('%s: where a unit is made, each number and letter lies on a piece of fabric', (_, block) => {
+    for (const { marks: all, title } of madePictures(block)) {
+      const outlines = all.flatMap((mark) => (mark.type === 'area' ? [mark.outline] : []))
+      for (const mark of all)
+        if (mark.type === 'text' && /^[A-Z1-9]$/.test(mark.text))
+          expect(
+            outlines.some((outline) => isOn(outline, mark.at)),
+            `${mark.text} in: ${title}`,
+          ).toBe(true)
+    }
+  })
+
+  it.each(UNIT_BLOCKS)('%s: a cut through one whole piece runs from edge to edge of it', (_, block) => {
+    for (const { marks: all, title } of madePictures(block)) {
+      const areas = all.flatMap((mark) => (mark.type === 'area' ? [mark.outline] : []))
+      const edges = ([0, 1] as const).map((axis) => rangeOf(areas.flat().map((corner) => corner[axis])))
+      const whole = areas.some((corners) => corners.length === 4 && corners.every((corner) => onEdges(corner, edges) === 2))
+      for (const mark of whole ? all : [])
+        if (mark.type === 'line' && mark.style === 'cut' && mark.closed !== true)
+          for (const spot of [mark.points[0], mark.points.at(-1)]) expect(onEdges(spot as Spot, edges), title).toBeGreaterThan(0)
+    }
+  })
+
   // A unit is made in the hand, before it lies anywhere: how the block lies on the screen cannot change it.
-  it.each(['star', 'framed', 'snowball', 'dutchmansPuzzle', 'friendshipStar', 'railFence'] as const)(
+  it.each(UNIT_BLOCKS.filter(([name]) => ['star', 'framed', 'snowball', 'dutchmansPuzzle', 'friendshipStar', 'railFence', 'bulk'].includes(name)))(
     '%s: units are pictured alike however the block is turned',
-    (name) => {
-      const made = (block: Block): string[] =>
-        bookletOf(report(block), block)
-          .parts.filter(({ key }) => key === 'units')
-          .flatMap((part) => part.steps.flatMap(({ drawings }) => drawings))
+    (_, asLaid) => {
+      const told = (block: Block): string[] =>
+        madePictures(block)
           .map(({ title, width, height, marks: all }) => JSON.stringify([title, width, height, all.map(({ type }) => type).sort()]))
           .sort()
-      const upright = made(BLOCKS[name])
-      const turned = produce(BLOCKS[name], turnBlock().change)
+      const upright = told(asLaid)
+      const turned = produce(asLaid, turnBlock().change)
       expect(upright.length).toBeGreaterThan(0)
-      expect(made(turned)).toEqual(upright)
+      expect(told(turned)).toEqual(upright)
     },
   )
 })
 
-function spotsOf(mark: Mark): readonly (readonly [number, number])[] {
+const made = new Map<Block, readonly Drawing[]>()
+
+/** The pictures of the steps in which units are made; worked out once for each block. */
+function madePictures(block: Block): readonly Drawing[] {
+  const known = made.get(block)
+  if (known !== undefined) return known
+  const units = bookletOf(report(block), block).parts.filter(({ key }) => key === 'units')
+  const drawings = units.flatMap((part) => part.steps.flatMap((step) => step.drawings))
+  made.set(block, drawings)
+  return drawings
+}
+
+type Spot = readonly [number, number]
+
+const rangeOf = (places: readonly number[]): readonly [number, number] => [Math.min(...places), Math.max(...places)]
+
+/** On how many of the edges of a box a spot lies: two at a corner. */
+const onEdges = (spot: Spot, edges: readonly Spot[]): number =>
+  edges.filter((range, axis) => range.some((edge) => Math.abs(edge - (spot[axis] as number)) < 1e-4)).length
+
+/** Whether a spot lies in an outline, by the corners that a ray to the right passes. */
+function isOn(outline: readonly Spot[], [x, y]: Spot): boolean {
+  const crossed = outline.filter(([ax, ay], at) => {
+    const [bx, by] = outline[(at + 1) % outline.length] as readonly [number, number]
+    return ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)
+  })
+  return crossed.length % 2 === 1
+}
+
+function spotsOf(mark: Mark): readonly Spot[] {
   if (mark.type === 'area') return mark.outline
   if (mark.type === 'line') return mark.points
   return mark.type === 'arrow' ? [mark.from, mark.to] : [mark.at]
