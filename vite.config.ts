@@ -3,6 +3,17 @@ import { defineConfig } from 'vite'
 import { offline } from './.tools/offline.ts'
 import { workers } from './.tools/workers.ts'
 
+/**
+ * What the page always loads and no worker ever does, in one chunk: by itself the bundler makes a small one of everything that a later sheet uses too,
+ * and many small ones are compressed less well. A room that workers import must stay out, or they would load all of the page.
+ */
+const PAGE = {
+  name: 'page',
+  tags: ['$initial' as const],
+  test: /[\\/](web[\\/](app|board|controls|document|drawing|keeping|library|sheets|tray|views|words)|node_modules[\\/](idb|immer|konva|react|react-dom|scheduler|zustand))[\\/]/,
+  includeDependenciesRecursively: false,
+}
+
 export default defineConfig({
   root: 'web',
   base: './',
@@ -17,7 +28,10 @@ export default defineConfig({
     rolldownOptions: {
       treeshake: { moduleSideEffects: (id) => !id.includes('/geometry/') },
       // Hundreds of imports name these files, and a hash cannot be compressed: short names keep a first visit light.
-      output: { chunkFileNames: ({ name }) => (name.includes('.worker') ? 'assets/[name]-[hash].js' : 'assets/[hash].js') },
+      output: {
+        chunkFileNames: ({ name }) => (name.includes('.worker') ? 'assets/[name]-[hash].js' : 'assets/[hash].js'),
+        codeSplitting: { groups: [PAGE] },
+      },
     },
   },
 })
