@@ -136,7 +136,7 @@ describe('of every block', () => {
     for (const { marks: all, title } of madePictures(block)) {
       const outlines = all.flatMap((mark) => (mark.type === 'area' ? [mark.outline] : []))
       for (const mark of all)
-        if (mark.type === 'text' && /^[A-Z1-9]$/.test(mark.text))
+        if (mark.type === 'text' && /^([A-Z]\d*|\d)$/.test(mark.text))
           expect(
             outlines.some((outline) => isOn(outline, mark.at)),
             `${mark.text} in: ${title}`,
@@ -154,6 +154,18 @@ describe('of every block', () => {
           for (const spot of [mark.points[0], mark.points.at(-1)]) expect(onEdges(spot as Spot, edges), title).toBeGreaterThan(0)
     }
   })
+
+  it.each([0, 1, 2, 3])(
+    'squares flipped onto corners are drawn as they are cut, after %d quarter turns: 1 1/2 finished and an allowance on each side',
+    (turns) => {
+      const turned = Array.from({ length: turns }).reduce<Block>((block) => produce(block, turnBlock().change), bulk)
+      const flipped = madePictures(turned).flatMap(({ marks: all }) =>
+        all.filter((mark) => mark.type === 'area' && mark.side === 'wrong' && ['b', 'c'].includes(mark.fabric ?? '') && mark.outline.length === 4),
+      )
+      const sides = flipped.map((mark) => sideOf(mark as Extract<Mark, { type: 'area' }>))
+      expect(sides.filter((side) => side === 2).length).toBeGreaterThanOrEqual(2)
+    },
+  )
 
   // A unit is made in the hand, before it lies anywhere: how the block lies on the screen cannot change it.
   it.each(UNIT_BLOCKS.filter(([name]) => ['star', 'framed', 'snowball', 'dutchmansPuzzle', 'friendshipStar', 'railFence', 'bulk'].includes(name)))(
