@@ -51,6 +51,27 @@ it.each([
   expect(innerRectangle(boxes.map(part), most)).toEqual(wanted)
 })
 
+it.each([
+  ['top', (box: Box): Box => box],
+  ['bottom', ([a, b, c, d]: Box): Box => [a, 6 - d, c, 6 - b]],
+  ['left', ([a, b, c, d]: Box): Box => [b, a, d, c]],
+  ['right', ([a, b, c, d]: Box): Box => [6 - d, a, 6 - b, c]],
+] as const)('a part that reaches out at the %s does not make up for a hole of the same area', (_, turned) => {
+  // Three by three squares: the one in a corner is missing, and its neighbour is longer by a square.
+  const full: readonly Box[] = [
+    [0, 0, 1, 1],
+    [1, -1, 2, 1],
+    [0, 1, 1, 2],
+    [1, 1, 2, 2],
+    [2, 1, 3, 2],
+    [0, 2, 1, 3],
+    [1, 2, 2, 3],
+    [2, 2, 3, 3],
+    [5, 5, 6, 6],
+  ]
+  expect(innerRectangle(full.map(turned).map(part), 8)).toEqual([2, 3, 4, 5, 6, 7])
+})
+
 it('is as large as the largest found by trying every rectangle of a grid of squares with one of two cells in it', () => {
   for (let seed = 0; seed < 12; seed++) {
     const [wide, high] = [2 + (seed % 3), 2 + (seed % 2)]
