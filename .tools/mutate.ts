@@ -5,7 +5,8 @@
  *         `--near` asks only the tests of its own room and those that import its file: sooner told, and what they miss others may still see.
  * Out     by room: how many were tried and how many caught; then each that no test has seen. Where the tests do not come to an end in time, that is caught too.
  *
- * Each is made in a copy of the checkout and judged by the tests of its room and those that import its file, then by all others that reach it. The screen's tests are not asked.
+ * Each is made in a copy of the checkout and judged by the tests of its room and those that import its file, then by all others that reach it. The
+ * screen's tests are not asked. Mutations that can change no answer (`equivalentMutations.ts`) are not drawn.
  */
 import { type ChildProcess, fork } from 'node:child_process'
 import { cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync } from 'node:fs'
