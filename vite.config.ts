@@ -5,12 +5,13 @@ import { workers } from './.tools/workers.ts'
 
 /**
  * What the page always loads and no worker ever does, in one chunk: by itself the bundler makes a small one of everything that a later sheet uses too,
- * and many small ones are compressed less well. A room that workers import must stay out, or they would load all of the page.
+ * and many small ones are compressed less well. What workers import must stay out, or they would load all of the page; and all that imports from in here
+ * at first must be in here too, or it would run before what it needs.
  */
 const PAGE = {
   name: 'page',
   tags: ['$initial' as const],
-  test: /[\\/](web[\\/](app|board|controls|document|drawing|keeping|library|sheets|tray|views|words)|node_modules[\\/](idb|immer|konva|react|react-dom|scheduler|zustand))[\\/]/,
+  test: /[\\/]web[\\/](app|board|controls|document|drawing|keeping|library|sheets|tray|views|words|workers[\\/](clients|derive|use\w+|workerClient)\.)|[\\/]node_modules[\\/](idb|immer|konva|react|react-dom|scheduler|zustand)[\\/]/,
   includeDependenciesRecursively: false,
 }
 

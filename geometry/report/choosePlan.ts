@@ -26,7 +26,7 @@ const FIRST_CUTS = 5
 const KEPT_PATCHES = 20_000
 
 /** Plans are compared as the methods' rules press them, and handed on as the maker presses them. */
-export interface PlanPresses {
+interface PlanPresses {
   readonly byMethod: (choice: PlanChoice) => PressedPlan
   readonly byMaker: (plan: PressedPlan) => PressedPlan
 }
