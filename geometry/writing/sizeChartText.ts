@@ -38,10 +38,10 @@ export function chartText(chart: SizeChart): string {
       .trimEnd(),
   )
   const method = chart.method === 'plain' ? '' : `, ${METHOD_WORDS[chart.method]}`
-  const larger = chart.oversize === 0 ? '' : `, squares cut ${sayExact(chart.oversize, unit)} larger to be trimmed`
+  const larger = chart.oversize === 0 ? '' : `, squares cut ${sayExact(chart.oversize, unit)} larger for trimming`
   const title = `${CHART_TITLES[chart.kind]}${method}, seam allowance ${sayExact(chart.seam, unit)}${larger}; all sizes in ${unit === 'in' ? 'inches' : 'centimetres'}`
   const note = table.some((row) => row.some((cell) => cell.startsWith('~')))
-    ? ['', `~ the nearest ${unit === 'in' ? '1/16' : '0.1'}, not the size itself`]
+    ? ['', `~ rounded to the nearest ${unit === 'in' ? '1/16 in' : '0.1 cm'}`]
     : []
   return `${[title, '', ...lines, ...note].join('\n')}\n`
 }

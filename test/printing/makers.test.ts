@@ -80,7 +80,7 @@ function overlapping(words: ReadPage['words']): string[] {
 describe('blocks that are not finished', () => {
   it('says on the first page that a layout with a gap cannot be sewn, and prints what it can', async () => {
     const gap = await printed(withGap(STAR))
-    expect((gap.pages[0] as ReadPage).text.replaceAll('\n', ' ')).toContain('This block cannot be sewn as it stands')
+    expect((gap.pages[0] as ReadPage).text.replaceAll('\n', ' ')).toContain('This block can’t be sewn yet')
     expect(gap.bookmarks).toContain('Cut list')
   })
 

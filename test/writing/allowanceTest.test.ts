@@ -53,13 +53,13 @@ describe('seams across', () => {
       { order: 'rows' },
     )
     expect(allowanceTest(uneven).sentences.join(' ')).toContain(
-      'Row 1 has 3 seams across, row 2 1: with allowances that wide it comes out 1/8 in shorter, and they no longer match.',
+      'Row 1 has 3 seams across, row 2 has 1. With allowances that wide, row 1 comes out 1/8 in shorter, and they no longer match.',
     )
   })
 
   it('a block of one patch has no seam to test', () => {
     const one = blockOf(1, 1, [square('s', [0, 0])])
-    expect(allowanceTest(one)).toMatchObject({ rows: [], sentences: ['There is nothing to rehearse: no seam is sewn.'] })
+    expect(allowanceTest(one)).toMatchObject({ rows: [], sentences: ['There’s nothing to check: this block has no seams.'] })
   })
 })
 
@@ -68,6 +68,6 @@ describe('the strip test', () => {
     const advice = bookletOf(report(BLOCKS.star), BLOCKS.star).seamAdvice.join(' ')
     expect(advice).toContain('three strips, each 1 1/2 in wide')
     expect(advice).toContain('measure 3 1/2 in across and the middle one exactly 1 in')
-    expect(advice).toMatch(/your choice \(common practice, no source\)/)
+    expect(advice).toContain('Whether you sew them full or scant is your choice.')
   })
 })

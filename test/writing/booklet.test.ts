@@ -27,7 +27,7 @@ describe.each(Object.entries(BLOCKS))('%s', (_, block) => {
     expect(new Set(cut.map(({ row }) => row)).size).toBe(said.cut.length)
     for (const { step, row } of cut) {
       expect(step.title).toContain(block.fabrics.find(({ id }) => id === row?.fabric)?.name)
-      expect(step.sentences.some((sentence) => new RegExp(`\\b${row?.count} (square|rectangle|patch)`).test(sentence))).toBe(true)
+      expect(step.sentences.some((sentence) => new RegExp(`\\b${row?.count} (square|rectangle|with template)`).test(sentence))).toBe(true)
     }
   })
 
@@ -94,7 +94,7 @@ describe('a block that cannot be sewn', () => {
   const made = booklet(withGap(BLOCKS.star))
 
   it('says so first, and still says what to cut', () => {
-    expect(made.problems[0]).toMatch(/cannot be sewn/)
+    expect(made.problems[0]).toMatch(/can’t be sewn yet/)
     expect(made.problems[1]).toMatch(/^Column \d+, row \d+: This space is empty/)
     expect(made.parts[0]?.key).toBe('cut')
     expect(made.parts.some(({ key }) => key === 'join')).toBe(false)
@@ -154,6 +154,6 @@ describe('squares in pairs', () => {
   })
 
   it('give hourglasses of both hands: one is kept', () => {
-    expect(wordsFor([hourglass])).toContain('of opposite hand: keep the one that the picture of the layout shows.')
+    expect(wordsFor([hourglass])).toContain('One hourglass is the other one flipped: keep the one that the layout picture shows.')
   })
 })

@@ -8,8 +8,8 @@ describe('before the steps', () => {
 
   it('nothing is pointed at that paper cannot point at', () => {
     expect(made.problems.join(' ')).not.toMatch(/\b[Tt]h(is seam|ese free patches)\b/)
-    expect(made.problems[0]).toBe('One seam is set in at a corner: sew slowly, and mark the corners as its step tells.')
-    expect(made.problems.join(' ')).toMatch(/Templates [A-Z] and [A-Z] have a side at the outside/)
+    expect(made.problems[0]).toBe('One seam is set in at a corner. Sew slowly, and mark the corners as its step says.')
+    expect(made.problems.join(' ')).toMatch(/Templates [A-Z] and [A-Z] each have an edge on the outside/)
   })
 
   it('units go by their letters, not by the ids of the file', () => {

@@ -28,19 +28,19 @@ describe('an inner corner', () => {
     const made = bookletOf(report(notch), notch)
     const letterOf = (fabric: string): string => made.templates.find(({ counts }) => counts[0]?.fabric === fabric)?.letter as string
     expect(step?.words).toContain(`Set ${letterOf('b')} into ${letterOf('a')}.`)
-    expect(step?.words).toContain(`Clip the allowance of ${letterOf('a')} at its inner corner`)
-    expect(step?.words).not.toContain('take out any stitches')
+    expect(step?.words).toContain(`Clip the seam allowance of ${letterOf('a')} at its inner corner`)
+    expect(step?.words).not.toContain('unpick any stitches')
   })
 
   it('of two pieces opens only where their seam stops short of the edge', () => {
     const steps = joining(BLOCKS.attic as Block)
-    expect(steps[0]?.words).toContain('Stop 1/4 in before the edge at the end where a corner will be set in later')
+    expect(steps[0]?.words).toContain('At the end where a corner will be set in later, stop 1/4 in before the edge')
     expect(steps[1]?.words).toMatch(/^Set A into section 1\./)
     expect(steps[1]?.words).toContain('The seam of section 1 that runs into the corner must end at the mark')
     expect(steps[1]?.words).not.toContain('Clip')
   })
 
   it('is nowhere where all seams are straight', () => {
-    for (const { words } of joining(BLOCKS.star as Block)) expect(words).not.toMatch(/Clip|Stop 1\/4|Set [A-Z] into/)
+    for (const { words } of joining(BLOCKS.star as Block)) expect(words).not.toMatch(/Clip|stop 1\/4|Set [A-Z] into/)
   })
 })

@@ -947,7 +947,7 @@ export const german: Catalogue = {
   'If every seam is 1/32 in too wide or too narrow (sizes in inches)': 'Wenn jede Naht 1/32 in zu breit oder zu schmal ist (Größen in Zoll)',
   'Steps of': 'Schritte von',
   'It matches the plan.': 'Es entspricht dem Plan.',
-  'Finding colourings…': 'Färbungen werden gesucht …',
+  'Looking for colourings…': 'Färbungen werden gesucht …',
   'Size with this border': 'Größe mit diesem Rand',
   'Corner squares of border {n}': 'Eckquadrate von Rand {n}',
   'Sew by columns': 'In Spalten nähen',

@@ -102,7 +102,7 @@ function key({ pages, unit }: PrintJob): void {
     })
     surface.path(box, { line: { colour: '#3c312b', width: 0.55 } })
   })
-  say('the wrong side of the cloth', pages.left + SAMPLE + 10, last)
+  say('the wrong side of the fabric', pages.left + SAMPLE + 10, last)
   marks.forEach(([mark, words], row) => {
     pages.ornament(() => drawMark(pages.surface(), mark, [right + 6, top + row * ROW + STYLES.body.lead / 2], 5))
     say(words, right + 20, row)

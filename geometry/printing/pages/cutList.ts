@@ -25,7 +25,7 @@ export function cutListPages(job: PrintJob, pictures: boolean): void {
     return
   }
   pages.paragraph(
-    `Every size includes its seam allowances of ${sayExact(report.measure.seam, unit)}. Cut strips across the cloth first, then the pieces from the strips, the highest strip first.`,
+    `Every size includes its seam allowances of ${sayExact(report.measure.seam, unit)}. Cut strips across the fabric first, the widest strip first. Then cut the pieces from the strips.`,
     STYLES.body,
     { after: 6 },
   )
@@ -55,7 +55,7 @@ function fabricPart(job: PrintJob, id: string, name: string, pictures: boolean, 
     for (const one of rows) pieceLine(job, one)
   })
   if (pictures && row !== undefined && row.strips.length > 0) cutting(job, row, name)
-  if (row !== undefined && !row.proved && row.strips.length > 0) pages.paragraph(`The least cloth found: ${sayOne(row.length, unit)}.`, STYLES.small)
+  if (row !== undefined && !row.proved && row.strips.length > 0) pages.paragraph(`The least fabric found: ${sayOne(row.length, unit)}.`, STYLES.small)
 }
 
 const areaOf = ({ size: [width, height] }: CutRow): number => width * height
@@ -104,7 +104,7 @@ const SHAPES: Readonly<Record<CutRow['shape'], readonly [string, string]>> = {
   square: ['square', 'squares'],
   rectangle: ['rectangle', 'rectangles'],
   triangle: ['triangle', 'triangles'],
-  polygon: ['by its template, in a box of', 'by their template, each in a box of'],
+  polygon: ['with its template, from', 'with their template, each from'],
 }
 const shape = ({ shape, count }: CutRow): string => SHAPES[shape][count === 1 ? 0 : 1]
 
@@ -122,7 +122,7 @@ function cutting({ pages, fabricFill, report, unit }: PrintJob, row: FabricRow, 
   const { top } = pages
   pages.picture(picture, [pages.left, top], scale, fabricFill)
   pages.top = top + picture.height * scale + 4
-  pages.paragraph(`${capital(stripWords(row, unit).join('; '))}. ${sayOne(row.length, unit)} of the cloth in all.`, STYLES.small, { after: 4 })
+  pages.paragraph(`${capital(stripWords(row, unit).join('; '))}. ${sayOne(row.length, unit)} of fabric in all.`, STYLES.small, { after: 4 })
 }
 
 function rulerNote({ pages, report, unit }: PrintJob): void {

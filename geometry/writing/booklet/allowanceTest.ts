@@ -23,7 +23,7 @@ const OFF = { in: 1 / 32, cm: 0.1 } as const
 export function allowanceTest(context: BookletContext): AllowanceTest {
   const off = OFF[context.unit]
   const { report } = context
-  if (report.joins.length === 0) return { off, rows: [], sentences: ['There is nothing to rehearse: no seam is sewn.'] }
+  if (report.joins.length === 0) return { off, rows: [], sentences: ['There’s nothing to check: this block has no seams.'] }
   const pieces = groupRuns(context, sewingRuns(context))
     .map(({ runs, name }) => ({ what: capital(name), final: runs[0]?.final as Join }))
     .filter(({ final }) => final.unfinished !== null)
@@ -108,14 +108,14 @@ function reachesOf({ from, via, to }: Join, axis: 0 | 1): Reach[] {
 
 function sentences(rows: readonly AllowanceTestRow[], off: number, context: BookletContext): string[] {
   const whole = rows.at(-1)
-  if (whole === undefined) return ['No piece of this block is a rectangle, so there is no size to rehearse.']
+  if (whole === undefined) return ['No piece of this block is a rectangle, so there’s no size to check.']
   const { unit } = context
   const hair = unit === 'in' ? '1/32 in' : '0.1 cm'
   const planned = saySize(whole.planned, unit)
   const lines = rows.filter(({ what }) => /^(Row|Column)/.test(what))
   return [
-    `Every seam takes two allowances. If each is ${hair} too wide, ${lower(whole.what)} comes out ${fine(whole.wide, unit)} instead of ${planned}; if each is ${hair} too narrow, ${fine(whole.narrow, unit)}.`,
-    `That is ${count(whole.seams[0], 'seam')} across and ${count(whole.seams[1], 'seam')} down, along the lines that cross most. Units trimmed to size count as one piece.`,
+    `Every seam takes two allowances. If each is ${hair} too wide, ${lower(whole.what)} comes out ${fine(whole.wide, unit)} instead of ${planned}. If each is ${hair} too narrow, it comes out ${fine(whole.narrow, unit)}.`,
+    `That is ${count(whole.seams[0], 'seam')} across and ${count(whole.seams[1], 'seam')} down, where there are most. Units trimmed to size count as one piece.`,
     ...unequal(lines, off, unit),
   ]
 }
@@ -130,9 +130,11 @@ function unequal(lines: readonly AllowanceTestRow[], off: number, unit: 'in' | '
   if (most === undefined || least === undefined || least.wide[across] - most.wide[across] < off) return []
   const apart = least.wide[across] - most.wide[across]
   return [
-    `${most.what} ${/^\w+s /.test(most.what) ? 'have' : 'has'} ${count(most.seams[across], 'seam')} ${across === 0 ? 'across' : 'down'}, ${lower(least.what)} ${least.seams[across]}: with allowances that wide ${/^\w+s /.test(most.what) ? 'they come' : 'it comes'} out ${thirtySeconds(apart, unit)} shorter, and they no longer match.`,
+    `${most.what} ${isMany(most) ? 'have' : 'has'} ${count(most.seams[across], 'seam')} ${across === 0 ? 'across' : 'down'}, ${lower(least.what)} ${isMany(least) ? 'have' : 'has'} ${least.seams[across]}. With allowances that wide, ${lower(most.what)} ${isMany(most) ? 'come' : 'comes'} out ${thirtySeconds(apart, unit)} shorter, and they no longer match.`,
   ]
 }
+
+const isMany = ({ what }: AllowanceTestRow): boolean => /^\w+s /.test(what)
 
 /** To a thirty-second of an inch: the test is about hairs. */
 function thirtySeconds(length: number, unit: 'in' | 'cm'): string {

@@ -113,7 +113,7 @@ function ownIntroduction({ report, unit, seam }: BookletContext): string {
   const borders = withBorders.some((side, axis) => side !== unfinished[axis])
   const framed = borders ? `, and ${saySize([withBorders[0] - 2 * seam, withBorders[1] - 2 * seam], unit)} with its borders` : ''
   const said = name.trim() === '' ? 'This block' : `“${oneLine(name)}”`
-  return `${said} measures ${saySize(finished, unit)} finished${framed}. Read all steps once before you cut.`
+  return `${said} measures ${saySize(finished, unit)} finished${framed}. Read all the steps before you cut.`
 }
 
 function factsOf({ report, unit, seamText }: BookletContext): BookletFact[] {
@@ -129,7 +129,7 @@ function factsOf({ report, unit, seamText }: BookletContext): BookletFact[] {
     ...(report.joins.length === 0
       ? []
       : [
-          { what: 'Joined in', said: ORDERS[report.order] },
+          { what: 'Sewn in', said: ORDERS[report.order] },
           { what: 'Seams', said: String(report.joins.length) },
         ]),
   ]

@@ -72,7 +72,7 @@ function borderStep(pair: Pair, many: boolean, context: BookletContext): DraftSt
       ...(squares.length === 0 ? [] : [cornerSentence(squares, context)]),
       `Pin each strip at both ends and in the middle, ease the fabric between, and sew${match.length === 0 ? '' : `: ${match.join('; ')}`}.`,
       `Press ${pressedOut(joins, context) ? 'toward the border' : 'as the arrows show'}.`,
-      ...(last.unfinished === null ? [] : [`The piece should measure ${saySize(last.unfinished, context.unit)}.`]),
+      ...(last.unfinished === null ? [] : [`The block should now measure ${saySize(last.unfinished, context.unit)}.`]),
     ],
     drawings: [borderPicture(joins, down, which, context)],
     cautions: ['needle', 'iron'],
@@ -103,10 +103,12 @@ function measuring({ what, border, joins }: Pair, strips: readonly MeasuredPatch
   const fabrics = listed([...new Set(strips.filter(({ name }) => PLAIN.has(name)).map(({ fabric }) => context.fabric(fabric)))])
   const length = stripLength(joins, context, down)
   const should = length === null ? '' : ` It should be ${sayOne(length, context.unit)}.`
-  if (cornered && !down) return [`Cut both ${fabrics} strips to the width that you measured before the sides went on.${should.replace('It', 'That')}`]
+  if (cornered && !down) return [`Cut both ${fabrics} strips to the width you measured before you added the sides.${should.replace('It', 'That')}`]
   return [
-    `Measure the piece through its middle, ${down ? 'from top to bottom' : 'from side to side'}, not along its edge.${should} Cut both ${fabrics} strips to that length.`,
-    ...(cornered ? ['Measure it from side to side too and write that down: top and bottom are cut to it, for squares go in the corners.'] : []),
+    `Measure the block through the middle, ${down ? 'from top to bottom' : 'from side to side'}, not along the edge.${should} Cut both ${fabrics} strips to that length.`,
+    ...(cornered
+      ? ['Measure it from side to side too, and write that down. You’ll cut the top and bottom strips to it, because squares go in the corners.']
+      : []),
   ]
 }
 
@@ -116,7 +118,7 @@ function cornerSentence(squares: readonly MeasuredPatch[], context: BookletConte
   const joins = context.report.joins.filter(({ sides }) => sides.some((side) => own.has(side)))
   const toStrip = joins.every(({ sides, press }) => press.toward !== 'open' && !own.has(sides[press.toward]))
   const toSquare = joins.every(({ sides, press }) => press.toward !== 'open' && own.has(sides[press.toward]))
-  const way = toStrip ? 'toward the strip' : toSquare ? 'toward the square' : 'so that it nests with the seam it will meet'
+  const way = toStrip ? 'toward the strip' : toSquare ? 'toward the square' : 'so it nests with the seam it will meet'
   return `Sew a corner square of ${cloth} to each end of both strips. Press ${way}.`
 }
 
@@ -167,7 +169,7 @@ function borderPicture(joins: readonly Join[], down: boolean, which: string, con
     sketch.arrow(out ? near : away, out ? away : near)
   }
   return sketch.drawing(
-    `${capital(which)}: ${down ? 'the side strips' : 'the top and bottom strips'} beside the piece, arrows the way they are pressed.`,
+    `${capital(which)}: ${down ? 'the side strips' : 'the top and bottom strips'} beside the block; arrows show which way to press.`,
     far / 3,
   )
 }

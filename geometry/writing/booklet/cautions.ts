@@ -13,7 +13,7 @@ export const CAUTIONS: readonly Caution[] = [
     about: 'first',
     title: 'First of all',
     sentences: [
-      'Where the instructions of a tool or your teacher say otherwise, they come first.',
+      'If your tool’s instructions or your teacher say otherwise, follow them.',
       'Wear shoes, keep the floor clear of leads and pins, and know where the plug is.',
     ],
   },
@@ -22,17 +22,17 @@ export const CAUTIONS: readonly Caution[] = [
     title: 'Rotary cutter',
     sentences: [
       'Close the blade after every cut, before you put it down.',
-      'Stand, and cut away from yourself along a ruler on a mat.',
-      "Keep your fingers behind the ruler's edge, and no pins on the mat.",
-      'Change a dull blade and wrap the old one. Children cut only with a grown-up beside them.',
+      'Stand up, and cut away from yourself, along a ruler, on a mat.',
+      'Keep your fingers behind the ruler’s edge, and keep pins off the mat.',
+      'Change a dull blade, and wrap the old one before you throw it away. Children cut only with a grown-up beside them.',
     ],
   },
   {
     about: 'iron',
     title: 'Iron and steam',
     sentences: [
-      'Stand the iron on its heel, out of the reach of children, and unplug it by its plug after use.',
-      'Keep your hands dry and out of the steam. Let the cloth cool before you touch a seam.',
+      'Stand the iron on its heel, out of reach of children. Unplug it after use: pull the plug, not the cord.',
+      'Keep your hands dry and out of the steam. Let the fabric cool before you touch a seam.',
     ],
   },
   {
@@ -40,7 +40,7 @@ export const CAUTIONS: readonly Caution[] = [
     title: 'Needle and presser foot',
     sentences: [
       'Keep your fingers beside the presser foot, never in front of the needle.',
-      'Take pins out before they reach the needle, and keep them in a cushion, not in the mouth.',
+      'Take pins out before they reach the needle, and keep them in a pincushion, not in your mouth.',
       'Switch the machine off before you thread it or change the needle.',
     ],
   },
@@ -48,8 +48,8 @@ export const CAUTIONS: readonly Caution[] = [
     about: 'glue',
     title: 'Glue, spray and pins',
     sentences: [
-      'Use basting glue or spray with a window open and away from the iron, as its label says; keep it from children.',
-      'Count the pins that go in, and count them again when they come out.',
+      'Use basting glue or spray as the label says, with a window open and away from the iron. Keep it away from children.',
+      'Count the pins as they go in, and again as they come out.',
     ],
   },
 ]
@@ -63,18 +63,16 @@ export const cautionLine = (about: Caution['about']): string => {
 /** Which seam allowance where, and how a maker finds her own scant one. */
 export function seamAdvice({ unit, seam, seamText, report }: BookletContext): string[] {
   const geese = report.units.some(({ method }) => method === 'geese-4')
+  // The three-strip test is printed for strips of 1 1/2 in and a seam of 1/4 in [S70][S71]; other sizes go by the same sum.
   // A broad allowance wants broader strips, so that something of the middle one is left.
   const strip = Math.max(unit === 'in' ? 1.5 : 4, 4 * seam)
   const sewn = 3 * (strip - 2 * seam) + 2 * seam
   return [
-    `All sizes here include seam allowances of ${seamText}. Which you sew where is your choice (common practice, no source).`,
+    `All sizes include seam allowances of ${seamText}. Whether you sew them full or scant is your choice.`,
     geese
-      ? `Many sew a full ${seamText} when making geese four at a time and a scant one, a thread or two less, when joining, so that a full ${seamText} stays above the tip; others sew scant throughout and trim.`
-      : `Many sew a scant ${seamText}, a thread or two less, throughout, and trim what is trimmed.`,
-    'The reason: thread and the fold of each seam take up a little cloth, so a full allowance makes every piece a little too small.',
-    `To find your own: sew three strips, each ${sayOne(strip, unit)} wide, side by side and press. If they measure ${sayOne(sewn, unit)} across and the middle one exactly ${sayOne(strip - 2 * seam, unit)}, your allowance is right; if they measure less, sew a thread narrower (${TEST_SOURCE}).`,
+      ? `Many sew a full ${seamText} for geese made four at a time, and a scant one, a thread or two less, for joining. That keeps a full ${seamText} above the point. Others sew scant throughout, and trim.`
+      : `Many sew a scant ${seamText} throughout: a thread or two less.`,
+    'The thread and the fold of each seam take up a little fabric. So with a full allowance every piece comes out a little too small.',
+    `To find yours: sew three strips, each ${sayOne(strip, unit)} wide, side by side, and press. If they measure ${sayOne(sewn, unit)} across and the middle one exactly ${sayOne(strip - 2 * seam, unit)}, your allowance is right. If they measure less, sew a thread narrower.`,
   ]
 }
-
-/** [S70][S71]; printed for strips of 1 1/2 in and a seam of 1/4 in, other sizes by the same sum. */
-const TEST_SOURCE = 'three-strip test; source: the page “What is a scant 1/4 in seam?”'

@@ -6,7 +6,7 @@
  * Source  common practice, no source: strips across the cloth, the largest first, then the pieces across the strips.
  */
 import { cuttingDiagram } from '../../cutting/cuttingDiagram.ts'
-import type { CutRow, FabricRow, Strip } from '../../values/report.ts'
+import type { CutRow, FabricRow, Strip, UnitRow } from '../../values/report.ts'
 import { isBorderCorner } from '../cutListText.ts'
 import { capital, inWords, kindWords } from '../../words/englishPhrases.ts'
 import { count, listed, sayOne, saySize } from '../phrases.ts'
@@ -54,7 +54,7 @@ function cutStep(context: BookletContext, fabric: string, rows: readonly Placed[
 
 const polygonArea = ({ size: [width, height] }: CutRow): number => width * height
 
-/** `Press the cloth, straighten its end and cut strips across it: two 3 1/2 in wide and one 2 in wide.` */
+/** `Press the fabric and straighten its end. Cut two strips 3 1/2 in wide across the fabric, from selvage to selvage.` */
 function stripSentences({ strips }: FabricRow, { unit, report }: BookletContext): string[] {
   if (strips.length === 0) return []
   const [across, along] = [
@@ -71,8 +71,8 @@ function stripSentences({ strips }: FabricRow, { unit, report }: BookletContext)
     return listed(heights.map((same) => `${inWords(same.length, 'strip')} ${sayOne((same[0] as Strip).height, unit)} wide`))
   }
   return [
-    ...(across.length === 0 ? [] : [`Press the cloth and straighten its end. Cut ${said(across)} across the cloth, from selvage to selvage.`]),
-    ...(along.length === 0 ? [] : [`Cut ${said(along)} along the length of the cloth, beside the selvage.`]),
+    ...(across.length === 0 ? [] : [`Press the fabric and straighten its end. Cut ${said(across)} across the fabric, from selvage to selvage.`]),
+    ...(along.length === 0 ? [] : [`Cut ${said(along)} along the length of the fabric, beside the selvage.`]),
   ]
 }
 
@@ -84,29 +84,37 @@ function pieceSentence(row: CutRow, context: BookletContext): string {
   const letters = purpose(row, context)
   const shape = shapeOf(row, context)
   if (shape === 'polygon')
-    return `Trace the template ${letters} and cut ${count(row.count, 'patch', 'patches')}; ${row.count === 1 ? 'it lies' : 'each lies'} within ${saySize(row.size, context.unit)}.`
+    return `Cut ${row.count} with ${byTemplate(row, context)}; ${row.count === 1 ? 'it fits' : 'each fits'} in ${saySize(row.size, context.unit)}.`
   const after = {
     none: '.',
     halve: `. Cut ${row.count === 1 ? 'it' : 'each'} once from corner to corner${slant(row, context)}: ${triangles(row, 2, context)}.`,
     quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${triangles(row, 4, context)}.`,
   }[row.then]
-  const upright = row.fixed === true ? ' (the first across the cloth, so that the print stands upright)' : ''
+  const upright = row.fixed === true ? ' (the first side across the fabric, so the print stands upright)' : ''
   return `Cut ${count(row.count, shape)} ${saySize(row.size, context.unit)}${upright}, ${letters}${larger(row, context)}${after}`
 }
 
-/** `4 triangles, one more than needed`. Where squares of one fabric give two sorts of triangle to the same units, the surplus is not told. */
+/** `template D`. */
+function byTemplate(row: CutRow, context: BookletContext): string {
+  const letters = lettersFor(row, context)
+  if (letters.length === 0 || letters.length > MOST_LETTERS)
+    return `${row.count === 1 ? 'its template' : 'their templates'}, ${purpose(row, context)}`
+  return `${letters.length === 1 ? 'template' : 'templates'} ${listed(letters)}`
+}
+
+/** `4 triangles, one more than you need`. Where squares of one fabric give two sorts of triangle to the same units, the surplus is not told. */
 function triangles(row: CutRow, each: 2 | 4, { report, patches }: BookletContext): string {
   const [made, units] = [each * row.count, new Set(row.for)]
   const alone = report.cut.every((other) => other === row || other.fabric !== row.fabric || !other.for.some((unit) => units.has(unit)))
   const needed = [...patches.values()].filter(({ unit, fabric }) => unit !== null && units.has(unit) && fabric === row.fabric).length
   const over = alone ? made - needed : 0
-  return `${made} triangles${over > 0 ? `, ${inWords(over, 'more', 'more')} than needed` : ''}`
+  return `${made} triangles${over > 0 ? `, ${inWords(over, 'more', 'more')} than you need` : ''}`
 }
 
 /** Says what is cut larger, so that nobody takes the size for a mistake. */
 function larger(row: CutRow, context: BookletContext): string {
   const by = context.variantOf.get(row.for[0] ?? '')?.row.oversize
-  return by === undefined || !isTrimmedLater(row) ? '' : `, ${sayOne(by, context.unit)} larger than needed, to be trimmed`
+  return by === undefined || !isTrimmedLater(row) ? '' : `, ${sayOne(by, context.unit)} larger than needed, for trimming`
 }
 
 const isTrimmedLater = ({ method, then }: CutRow): boolean => then !== 'none' || !['plain', 'corner-flip', 'strip-set'].includes(method)
@@ -124,8 +132,8 @@ function shapeOf({ shape, size, for: units }: CutRow, context: BookletContext): 
 function slant(row: CutRow, context: BookletContext): string {
   const hand = handOf(row, context)
   if (hand === null) return ''
-  const way = hand === 'right' ? 'from the lower left to the upper right one' : 'from the upper left to the lower right one'
-  return `, right side up and the long side across, ${way}`
+  const way = hand === 'right' ? 'from bottom left to top right' : 'from top left to bottom right'
+  return `, right side up with the long side across, ${way}`
 }
 
 function handOf(row: CutRow, context: BookletContext): 'left' | 'right' | null {
@@ -136,12 +144,22 @@ function handOf(row: CutRow, context: BookletContext): 'left' | 'right' | null {
 /** What the pieces are for, by the letters of the layout picture: `B` stands for `B1` and `B2`. */
 function purpose(row: CutRow, context: BookletContext): string {
   if (row.for.length === 0)
-    return isBorderCorner(row, context.report) ? 'for the corners of the borders' : 'for the borders; cut them to length once you have measured'
+    return isBorderCorner(row, context.report)
+      ? 'for the corners of the borders'
+      : 'for the borders; cut them to length once you’ve measured the block'
+  const letters = lettersFor(row, context)
+  const kinds = [...new Set(unitRowsFor(row, context).map(({ kind }) => kindWords(kind, 2)))]
+  return letters.length === 0 ? 'for the units' : `for ${letters.length > MOST_LETTERS ? kinds.join(' and ') : listed(letters)}`
+}
+
+/** Above as many letters pieces go by the kinds of their units. */
+const MOST_LETTERS = 4
+
+const lettersFor = (row: CutRow, context: BookletContext): string[] => unitRowsFor(row, context).map((one) => context.letterOf(one))
+
+function unitRowsFor(row: CutRow, context: BookletContext): UnitRow[] {
   const wanted = new Set(row.for)
-  const rows = [...new Set(context.variants.filter(({ units }) => units.some((id) => wanted.has(id))).map((variant) => variant.row))]
-  const letters = rows.map((one) => context.letterOf(one))
-  const kinds = [...new Set(rows.map(({ kind }) => kindWords(kind, 2)))]
-  return letters.length === 0 ? 'for the units' : `for ${letters.length > 4 ? kinds.join(' and ') : listed(letters)}`
+  return [...new Set(context.variants.filter(({ units }) => units.some((id) => wanted.has(id))).map((variant) => variant.row))]
 }
 
 function stripPicture({ strips, fabric }: FabricRow, context: BookletContext) {

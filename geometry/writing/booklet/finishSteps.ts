@@ -23,7 +23,7 @@ export function frontPicture(context: BookletContext): Drawing {
   const sketch = new Sketch()
   for (const { corners, fabric } of context.patches.values()) sketch.area(corners, fabric)
   const [wide, high] = context.report.block.finished
-  const borders = (context.block.borders ?? []).length > 0 ? ', its borders on' : ''
+  const borders = (context.block.borders ?? []).length > 0 ? ' with its borders' : ''
   return sketch.drawing(`${oneLine(context.report.block.name)}, finished${borders}.`, Math.max(wide, high) * 0.01)
 }
 
@@ -37,14 +37,14 @@ export function layOutSteps(context: BookletContext): DraftStep[] {
       keys: ['lay out'],
       title: 'Lay out the block',
       sentences: [
-        'Lay all units out, right sides up, as the picture shows. Look at it from a few steps away: is every unit turned the right way?',
+        'Lay out all the units, right side up, as the picture shows. Step back and look: is every unit turned the right way?',
         ...(many
           ? []
           : context.variants.map(
               ({ label, row, units, first }) =>
                 `${label}: ${inWords(units.length, kindWords(row.kind, 1), kindWords(row.kind, 2))} in ${clothOf(first, context)}.`,
             )),
-        'Keep the layout beside the machine, and put each piece back in its place once it is sewn and pressed.',
+        'Keep the layout beside your machine. Put each piece back in its place once it’s sewn and pressed.',
       ],
       drawings: [layOutPicture(context)],
       cautions: [],
@@ -82,10 +82,10 @@ export function sandwichSteps(context: BookletContext): DraftStep[] {
       keys: ['sandwich'],
       title: 'Layer the sandwich',
       sentences: [
-        'Press the top once more and clip loose threads, so that none shows through.',
+        'Press the top once more, and snip loose threads so that none show through.',
         `Cut ${layersText(backing, batting, unit)}.`,
-        'Tape the backing down, wrong side up, smooth but not stretched. Lay the batting on it, then the top, right side up, both in the middle.',
-        `Pin or tack through all three layers from the middle outward, about a hand's width apart. Keep pins off the seams that you will stitch beside.`,
+        'Tape the backing down, wrong side up, smooth but not stretched. Centre the batting on it, then the top, right side up.',
+        'Pin or tack through all three layers, from the middle outward, about a hand’s width apart. Keep pins off the seams you’ll quilt along.',
       ],
       drawings: [sandwichPicture(context, backing, batting)],
       cautions: ['glue'],
@@ -119,7 +119,7 @@ function sandwichPicture(context: BookletContext, backing: readonly [number, num
       fabric,
     )
   sketch.line(centred(context.report.block.withBorders), 'thin', true)
-  return sketch.drawing('The three layers on each other: backing, batting, and the top in their middle.', first[0] * 0.03)
+  return sketch.drawing('The three layers: backing, batting, and the top in the middle.', first[0] * 0.03)
 }
 
 /** Quilting along the seams; nothing where the report has no route. */
@@ -127,7 +127,7 @@ export function quiltSteps(context: BookletContext): DraftStep[] {
   const { ditch } = context.report
   if (ditch.routes.length === 0) return []
   const routes = ditch.routes.length
-  const twice = ditch.retraced === 0 ? 'no seam is stitched twice' : `${sayOne(ditch.retraced, context.unit)} of it is stitched twice`
+  const twice = ditch.retraced === 0 ? 'no seam is stitched twice' : `${sayOne(ditch.retraced, context.unit)} is stitched twice`
   const closed = ditch.routes.every((route) => route.closed)
   return [
     {
@@ -135,9 +135,9 @@ export function quiltSteps(context: BookletContext): DraftStep[] {
       keys: ['quilt'],
       title: 'Quilt along the seams',
       sentences: [
-        `Quilt in the ditch along the line in the picture: ${sayOne(Math.round(ditch.length), context.unit)}${routes === 1 ? ', in one go' : ` in ${count(routes, 'line')}`}; ${twice}.`,
-        `Begin at ${routes === 1 ? 'the number' : 'number 1, nearest the middle, then take the next'} and follow the arrows${closed && routes === 1 ? ' until you are back where you began' : ''}. Where the line crosses itself, go straight on unless the arrows turn.`,
-        'Stitch on the low side of each seam, away from its allowances; in the middle where it is pressed open. A walking foot keeps the layers together.',
+        `Quilt in the ditch, along the line in the picture: ${sayOne(Math.round(ditch.length), context.unit)} of quilting in ${routes === 1 ? 'one go' : count(routes, 'line')}; ${twice}.`,
+        `Start at number 1${routes === 1 ? '' : ', nearest the middle,'} and follow the arrows${closed && routes === 1 ? ' until you’re back at the start' : ''}${routes === 1 ? '' : '. Then go on to the next number'}. Where the line crosses itself, go straight on unless the arrows turn.`,
+        'Stitch on the low side of each seam, away from its allowances. Where a seam is pressed open, stitch in the middle of it. A walking foot keeps the layers together.',
         'Secure both ends of every line.',
       ],
       drawings: [routePicture(context)],
@@ -164,7 +164,7 @@ function routePicture(context: BookletContext): Drawing {
     })
     if (spots[0] !== undefined) sketch.point(spots[0], 'number', String(index + 1))
   })
-  return sketch.drawing('The quilting line along the seams: numbers where each line begins, arrows the way it runs.', context.cell * 0.15)
+  return sketch.drawing('The quilting line along the seams: numbers show where each line starts, arrows which way it runs.', context.cell * 0.15)
 }
 
 /** Trimming, binding and labelling; nothing where no seam is sewn. */
@@ -179,11 +179,11 @@ export function finishSteps(context: BookletContext): DraftStep[] {
       keys: ['finish'],
       title: 'Finish the edge',
       sentences: [
-        'If this block becomes part of a quilt, stop here and join it to its neighbours before you layer and quilt.',
-        'Trim backing and batting even with the top, corners square.',
-        `For the binding cut ${inWords(strips, 'strip')} ${sayOne(strip, unit)} wide across the cloth${strips > 1 ? `, join them on the slant to ${sayOne(Math.floor(length), unit)}` : ''} and press ${strips > 1 ? 'the length' : 'it'} in half lengthwise, wrong sides together.`,
-        'Sew it to the front along the raw edges, folding a mitre at each corner; turn it to the back and stitch it down.',
-        'Sew a label to the back: who made it, where and when.',
+        'If this block is going into a quilt, join it to its neighbours before you layer and quilt.',
+        'Trim the backing and batting level with the top, with square corners.',
+        `For the binding, cut ${inWords(strips, 'strip')} ${sayOne(strip, unit)} wide across the fabric.${strips > 1 ? ` Join them with slanting seams to make ${sayOne(Math.floor(length), unit)}.` : ''} Press the ${strips > 1 ? 'long strip' : 'strip'} in half lengthwise, wrong sides together.`,
+        'Sew it to the front along the raw edges, with a mitre at each corner. Fold it to the back and stitch it down.',
+        'Sew a label on the back: who made it, where and when.',
       ],
       drawings: [edgePicture(context)],
       cautions: ['blade', 'iron'],

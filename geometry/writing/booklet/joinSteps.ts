@@ -98,7 +98,7 @@ function asOne(run: SewingRun, number: number, naming: Naming): string[] {
   const names = run.items.map(naming.name)
   const chain =
     number > 1
-      ? [`Make ${inWords(number, '', '').trim()}; chain piece them: feed them through one after the other, then snip the thread between.`]
+      ? [`Make ${inWords(number, '', '').trim()}. Chain piece them: feed them through one after the other, then snip the threads between them.`]
       : []
   const match = matchingClauses(
     meetingsAlong(
@@ -113,9 +113,13 @@ function asOne(run: SewingRun, number: number, naming: Naming): string[] {
       ...(match.length === 0 ? [] : [`${capital(listedClauses(match))}.`]),
       ...chain,
     ]
-  const how = run.items.length === 2 ? `Sew ${names[0]} to ${names[1]}` : `Sew ${row(names)} together, ${direction(run.axis)}`
+  const how = run.items.length === 2 ? pair(names[0] as string, names[1] as string) : `Sew ${row(names)} together, ${direction(run.axis)}`
   return [`${how}${clause}.`, ...chain]
 }
+
+/** `Sew A to B`; `Sew two section 1s together`. */
+const pair = (one: string, other: string): string =>
+  one !== other ? `Sew ${one} to ${other}` : `Sew two ${one.includes(' ') ? `${one}s` : `${one} units`} together`
 
 /** `A, B, A`, with stretches of one letter counted: `4 A, B`. */
 function row(names: readonly string[]): string {
@@ -131,7 +135,7 @@ function row(names: readonly string[]): string {
 const listedClauses = (clauses: readonly string[]): string => clauses.join('; ')
 
 const direction = ([x, y]: Spot): string =>
-  Math.abs(x) > Math.abs(y) * 4 ? 'from left to right' : Math.abs(y) > Math.abs(x) * 4 ? 'from top to bottom' : 'in the order of the picture'
+  Math.abs(x) > Math.abs(y) * 4 ? 'from left to right' : Math.abs(y) > Math.abs(x) * 4 ? 'from top to bottom' : 'in the order the picture shows'
 
 /** Seam by seam: `Sew row 1 to row 2: match 2 nested seams.` */
 function oneByOne(run: SewingRun, naming: Naming): string[] {
@@ -149,7 +153,7 @@ function crookedSentences(join: Join, run: SewingRun, naming: Naming): string[] 
   const open = openEnd(join, naming.context)
   const length = sewnNow(join, naming.context).reduce((sum, [a, b]) => sum + vectorLength(minus(b, a)), 0) / 2
   return [
-    `Sew ${one} to ${other} only part of the way: begin at the ${OTHER_END[open]} end, stop after ${sayOne(length, naming.context.unit)} and leave the rest open. It is finished later; until then press it as far as it is sewn.`,
+    `Sew ${one} to ${other} only part of the way: start at the ${OTHER_END[open]} end, stop after ${sayOne(length, naming.context.unit)} and leave the rest open. You’ll finish it later. Until then, press it as far as it’s sewn.`,
   ]
 }
 
@@ -178,29 +182,43 @@ function finished(runs: readonly SewingRun[], { context }: Naming): string[] {
   const closed = context.report.joins.filter(({ finishedAfter }) => finishedAfter !== undefined && own.has(finishedAfter))
   return closed.length === 0
     ? []
-    : [
-        `Now finish the ${closed.length === 1 ? 'seam that was' : `${closed.length} seams that were`} left open, from where the stitches end to the edge.`,
-      ]
+    : [`Now finish the ${closed.length === 1 ? 'seam' : `${closed.length} seams`} you left open, from the last stitch to the edge.`]
 }
 
 function pressWords(run: SewingRun, naming: Naming): { words: string; numbered: boolean } {
   const joins = inOrder(run, naming.context)
   const signs = joins.map((join) => towardSign(join, run, naming.context))
-  const all = signs.length === 1 ? 'the seam' : signs.length === 2 ? 'both seams' : 'every seam'
+  const all = signs.length === 1 ? 'the seam' : signs.length === 2 ? 'both seams' : 'all seams'
   const towards = signs.map((sign, index) => (sign === 0 ? 'open' : naming.name(run.items[sign === 1 ? index + 1 : index] as RunItem)))
   const aways = signs.map((sign, index) => (sign === 0 ? 'open' : naming.name(run.items[sign === 1 ? index : index + 1] as RunItem)))
   if (signs.every((sign) => sign === 0)) return { words: `${all} open`, numbered: false }
-  if (signs.length === 1) return { words: `the seam ${sideWords(run.axis, signs[0] as number)}, toward ${towards[0]}`, numbered: false }
+  if (signs.length === 1) {
+    const toward = towards[0] === aways[0] ? '' : `, toward ${towards[0]}`
+    return { words: `the seam ${sideWords(run.axis, signs[0] as number)}${toward}`, numbered: false }
+  }
   if (new Set(signs).size === 1) return { words: `${all} ${sideWords(run.axis, signs[0] as number)}`, numbered: false }
   const names = [...new Set(towards)]
   if (names.length <= 2 && !names.includes('open') && !aways.some((away) => names.includes(away)))
     return { words: `${all} toward ${listed(names)}`, numbered: false }
-  const by = [...new Set(signs)].flatMap((sign) => {
-    const places = signs.flatMap((one, index) => (one === sign ? [index + 1] : []))
-    if (places.length === 0) return []
-    return [`${places.length === 1 ? 'seam' : 'seams'} ${listedNumbers(places)} ${sign === 0 ? 'open' : sideWords(run.axis, sign)}`]
-  })
-  return { words: `${listed(by)}, counted ${direction(run.axis)}`, numbered: true }
+  return { words: `${byNumber(signs, run.axis)}, counting ${direction(run.axis)}`, numbered: true }
+}
+
+/** `seam 1 down and seam 2 up`; `all seams to the right except 4, 8 and 12, and those to the left`. */
+function byNumber(signs: readonly number[], axis: Spot): string {
+  const ways = [...new Set(signs)]
+    .map((sign) => ({
+      way: sign === 0 ? 'open' : sideWords(axis, sign),
+      places: signs.flatMap((one, index) => (one === sign ? [index + 1] : [])),
+    }))
+    .sort((a, b) => b.places.length - a.places.length)
+  const [most, rest] = ways
+  if (ways.length === 2 && most !== undefined && rest !== undefined && most.places.length > Math.max(2, rest.places.length))
+    return `all seams ${most.way} except ${listedNumbers(rest.places)}, and ${rest.places.length === 1 ? 'that one' : 'those'} ${rest.way}`
+  return listed(
+    ways
+      .sort((a, b) => (a.places[0] as number) - (b.places[0] as number))
+      .map(({ way, places }) => `${places.length === 1 ? 'seam' : 'seams'} ${listedNumbers(places)} ${way}`),
+  )
 }
 
 /** `to the right`, `down`, `up and to the left`. */
@@ -233,7 +251,7 @@ function drawingsOf(run: SewingRun, name: string, naming: Naming, numbered: bool
     labels,
     context,
     numbered,
-    `${capital(name)} laid out from the right side, its pieces apart; arrows say which way each seam is pressed.`,
+    `${capital(name)} laid out right side up, its pieces apart; arrows show which way to press each seam.`,
   )
   const behind = pressedRun(run, context, `${capital(name)} from the wrong side, sewn and pressed.`)
   return behind === null ? [laid] : [laid, behind]
@@ -242,7 +260,7 @@ function drawingsOf(run: SewingRun, name: string, naming: Naming, numbered: bool
 /** A section is no row: where it lies in the block is shown beside it. */
 function whereInBlock({ runs, name }: RunGroup, context: BookletContext): Drawing[] {
   if (!name.startsWith('section')) return []
-  return [placePicture(runs, context, `Where ${name} lies in the block.`)]
+  return [placePicture(runs, context, `Where ${name} goes in the block.`)]
 }
 
 /** Little room is left in a picture of many. */

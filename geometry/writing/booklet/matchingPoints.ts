@@ -9,12 +9,11 @@ import { count } from '../phrases.ts'
 import type { BookletContext } from './bookletContext.ts'
 
 const CLAUSES: Readonly<Record<Verdict, (number: number) => string>> = {
-  nests: (n) => (n === 1 ? 'nest the seams where they cross' : `nest the seams at ${n} points`),
-  open: (n) => `pin ${count(n, 'pair')} of seams that are pressed open`,
-  pin: (n) => `match ${count(n, 'point')} by pinning`,
-  tip: (n) =>
-    `sew just across ${count(n, 'point')}, where ${n === 1 ? 'its' : 'their'} seams cross, so that ${n === 1 ? 'it is not' : 'none is'} cut off`,
-  clashes: (n) => `pin the seams at ${count(n, 'crossing')} where they don't nest, and sew slowly there`,
+  nests: (n) => (n === 1 ? 'nest the seams where they cross' : `nest the seams at ${n} crossings`),
+  open: (n) => `pin ${count(n, 'crossing')} of seams that are pressed open`,
+  pin: (n) => (n === 1 ? 'match 1 point with a pin' : `match ${n} points with pins`),
+  tip: (n) => `sew a thread’s width above ${n === 1 ? 'the X to keep the point' : `each X to keep ${n} points`}`,
+  clashes: (n) => `pin ${count(n, 'crossing')} where the seams don’t nest, and sew slowly there`,
 }
 
 /** One clause for each kind of meeting, with how many there are: `match 2 nested seams`. */

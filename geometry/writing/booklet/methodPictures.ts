@@ -130,10 +130,7 @@ export function goosePictures(large: number, small: number, goose: string, corne
       'The large square, right side up, with small squares 1 and 3 on opposite corners, wrong side up: stitches on each side of the line, then the cut.',
       large * 0.05,
     ),
-    second.drawing(
-      'One half, pressed, with small square 2 on the corner that was bare: stitches on each side of its line, then the cut.',
-      large * 0.05,
-    ),
+    second.drawing('One half, pressed, with small square 2 on the large corner: stitches on each side of its line, then the cut.', large * 0.05),
   ]
 }
 

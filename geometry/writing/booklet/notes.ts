@@ -20,7 +20,7 @@ export function problemsOf(context: BookletContext): string[] {
   const { problems, advice } = context.report
   const errors = placedErrors(problems.filter(({ code }) => ERRORS.has(code)))
   const others = problems.filter(({ code }) => !ERRORS.has(code) && code !== 'not-straight').map((one) => lettered(one, context))
-  const head = errors.length === 0 ? [] : ['This block cannot be sewn as it stands: put right what follows, then make the booklet again.']
+  const head = errors.length === 0 ? [] : ['This block can’t be sewn yet. Fix these first, then make the booklet again.']
   return [...head, ...new Set([...errors, ...crooked(context), ...others, ...advice.map((one) => adviceSaid(one, context))])]
 }
 
@@ -33,7 +33,7 @@ export function placedErrors(errors: readonly Problem[]): string[] {
     places.set(said, [...(places.get(said) ?? []), `column ${column}, row ${row}`])
   }
   return [...places].map(([said, all]) => {
-    const rest = all.length > MOST_PLACES ? ` and ${all.length - MOST_PLACES} places more` : ''
+    const rest = all.length > MOST_PLACES ? ` and ${all.length - MOST_PLACES} more` : ''
     return `${capital(all.slice(0, MOST_PLACES).join('; '))}${rest}: ${said}`
   })
 }
@@ -47,19 +47,21 @@ function crooked({ report }: BookletContext): string[] {
     ...(bent === 0
       ? []
       : [
-          `${capital(inWords(bent, 'seam is', 'seams are'))} set in at a corner: sew slowly, and mark the corners as ${bent === 1 ? 'its step tells' : 'their steps tell'}.`,
+          `${capital(inWords(bent, 'seam is', 'seams are'))} set in at a corner. Sew slowly, and mark the corners as ${bent === 1 ? 'its step says' : 'their steps say'}.`,
         ]),
     ...(part === 0
       ? []
-      : [`${capital(inWords(part, 'seam is', 'seams are'))} sewn only part of the way at first, and finished once the neighbours are on.`]),
+      : [
+          `${capital(inWords(part, 'seam is', 'seams are'))} sewn only part of the way at first. Finish ${part === 1 ? 'it' : 'them'} once the neighbours are on.`,
+        ]),
   ]
 }
 
 function adviceSaid(advice: Advice, context: BookletContext): string {
   const letters = lettersOf(advice.units, context)
   if (advice.code !== 'grain' || letters.length === 0) return lettered(advice, context)
-  const [which, has] = letters.length === 1 ? ['Template', 'has'] : ['Templates', 'have']
-  return `${which} ${listed(letters)} ${has} a side at the outside of the block and others on the slant: lay the arrow along the grain of the cloth, so that the outside edge does not stretch.`
+  const [which, has] = letters.length === 1 ? ['Template', 'has'] : ['Templates', 'each have']
+  return `${which} ${listed(letters)} ${has} an edge on the outside of the block. Lay the arrow along the grain of the fabric, so that edge doesn’t stretch.`
 }
 
 /** `A and D1: …`: on paper units go by the letters of the layout, never by the ids of the file, which end what is said of a print. */
@@ -81,7 +83,7 @@ export function needsOf(context: BookletContext, templates: boolean): string[] {
   const { backing, batting } = layersFor(top, unit, 'home', usableWidth, ruleOf(block))
   const { buy } = bindingFor(top, unit, usableWidth)
   return [
-    `To finish it: ${layersText(backing, batting, unit)}; ${purchaseText(buy, unit)} of cloth for the binding.`,
+    `To finish: ${layersText(backing, batting, unit)}; ${purchaseText(buy, unit)} of fabric for the binding.`,
     `Tools: rotary cutter, ruler and mat; sewing machine and thread; pins; iron; a pencil or chalk that washes out${templates ? '; card and paper scissors for the templates' : ''}.`,
   ]
 }

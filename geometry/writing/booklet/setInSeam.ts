@@ -21,13 +21,13 @@ export function setInSentences(join: Join, names: readonly [string, string], con
   const bends = join.via.length
   if (bends === 0)
     return [
-      `Sew ${set} to ${into}. The seam ends in a corner: mark it on the wrong side of both, ${seamText} from both edges; sew up to the mark, not a stitch further, and secure both ends.`,
+      `Sew ${set} to ${into}. The seam ends in a corner: mark it on the wrong side of both pieces, ${seamText} from both edges. Sew up to the mark, not a stitch further. Secure both ends.`,
     ]
   const corners = bends > 1 ? inWords(bends, 'corner') : 'corner'
   return [
-    `Set ${set} into ${into}. On the wrong side of both mark the ${corners} at which the seam turns, ${seamText} from both edges.`,
+    `Set ${set} into ${into}. On the wrong side of both pieces, mark the ${corners} where the seam turns, ${seamText} from both edges.`,
     ...readied(join, host, into, context),
-    `Sew up to ${bends > 1 ? 'each' : 'the'} mark and stop there with the needle down, not a stitch further; lift the foot, swing the next edges together, and sew on. Secure both ends.`,
+    `Sew up to ${bends > 1 ? 'each' : 'the'} mark, not a stitch further, and stop with the needle down. Lift the presser foot, bring the next edges together, and sew on. Secure both ends.`,
   ]
 }
 
@@ -40,9 +40,9 @@ function readied(join: Join, host: 0 | 1, into: string, context: BookletContext)
     ...(whole.length === 0
       ? []
       : [
-          `Clip the allowance of ${into} at ${whole.length > 1 ? 'each inner corner' : 'its inner corner'} to a thread short of the mark, not through it.`,
+          `Clip the seam allowance of ${into} at ${whole.length > 1 ? 'each inner corner' : 'its inner corner'}, to a thread short of the mark, not through it.`,
         ]),
-    ...(seamed.length === 0 ? [] : [`The seam of ${into} that runs into the corner must end at the mark: take out any stitches beyond it.`]),
+    ...(seamed.length === 0 ? [] : [`The seam of ${into} that runs into the corner must end at the mark: unpick any stitches beyond it.`]),
   ]
 }
 
@@ -50,7 +50,7 @@ function readied(join: Join, host: 0 | 1, into: string, context: BookletContext)
 export function stopShort(joins: readonly Join[], context: BookletContext): string[] {
   const later = context.report.joins.filter(({ kind, via }) => kind === 'set-in' && via.length > 0)
   const stops = joins.some((join) => join.kind === 'straight' && later.some((setIn) => runsInto(join, setIn, context)))
-  return stops ? [`Stop ${context.seamText} before the edge at the end where a corner will be set in later, and secure the stitches.`] : []
+  return stops ? [`At the end where a corner will be set in later, stop ${context.seamText} before the edge and secure the stitches.`] : []
 }
 
 function runsInto(join: Join, setIn: Join, context: BookletContext): boolean {

@@ -45,7 +45,7 @@ function head({ title, by, introduction, facts, fabrics, problems, needs }: Book
 }
 
 function stepText(step: BookletStep, number: number): string {
-  const stale = step.edited?.stale === true ? ['(The block has changed since these words were written.)'] : []
+  const stale = step.edited?.stale === true ? ['(The block has changed since you wrote this.)'] : []
   const note = step.note === undefined ? [] : step.note.split('\n').map((line) => `Note: ${line}`)
   const lines = [...wordsOf(step), ...stale, ...note, ...step.cautions.map((caution) => `! ${caution}`)]
   return [`${number}. ${step.title}`, ...lines.flatMap((line) => wrapped(line, '   ', '   '))].join('\n')
@@ -53,7 +53,7 @@ function stepText(step: BookletStep, number: number): string {
 
 function allowanceTest({ allowanceTest: { sentences, rows }, seamAdvice }: Booklet): string {
   const said = [...seamAdvice, ...(rows.length === 0 ? [] : sentences)].flatMap((line) => wrapped(line, '', ''))
-  return [heading('Which seam where'), '', ...said].join('\n')
+  return [heading('About your seam allowance'), '', ...said].join('\n')
 }
 
 function templates({ templates: all }: Booklet): string {

@@ -9,7 +9,7 @@
  * Source  common practice, no source: grain along a straight edge, at the outside of the block where there is one; notches where seams meet.
  */
 import { kindWords } from '../../words/englishPhrases.ts'
-import { count, listed } from '../phrases.ts'
+import { listed } from '../phrases.ts'
 import { type BookletContext, type MeasuredPatch, grouped } from './bookletContext.ts'
 import {
   centreOf,
@@ -139,16 +139,13 @@ function templateOf(
     drawing: picture(patch, name, cut, finished, arrow, notches, letter),
     sentences: [
       ...counts.map(({ fabric, count: plain, mirrored }) => `${context.fabric(fabric)}: ${cutWords(plain, mirrored)}.`),
-      `The outer line is the cutting line, ${context.seamText} outside the seam line. Lay the arrow along the straight grain${notches.length === 0 ? '' : '; mark the notches, where seams of the neighbours meet it'}.`,
+      `Cut on the outer line, ${context.seamText} outside the seam line. Lay the arrow along the straight grain.${notches.length === 0 ? '' : ' Mark the notches: that’s where the neighbours’ seams meet it.'}`,
     ],
   }
 }
 
 function cutWords(plain: number, mirrored: number): string {
-  const parts = [
-    ...(plain > 0 ? [`cut ${count(plain, 'patch', 'patches')} as drawn`] : []),
-    ...(mirrored > 0 ? [`cut ${count(mirrored, 'patch', 'patches')} with the template turned over`] : []),
-  ]
+  const parts = [...(plain > 0 ? [`cut ${plain} as drawn`] : []), ...(mirrored > 0 ? [`cut ${mirrored} with the template flipped`] : [])]
   return listed(parts)
 }
 

@@ -30,9 +30,9 @@ export function trimSentences(variant: UnitVariant, context: BookletContext): st
       ? `the ${onRuler(wide, context.unit)} lines`
       : `the lines for ${onRuler(wide, context.unit)} across and ${onRuler(high, context.unit)} down`
   return [
-    `${to}. Lay it under the ruler as the picture for a right hand shows, with ${underRuler(one, context)}. See that cloth reaches ${lines}; cut along the ruler's right and top edge.`,
-    `Turn it half round and lay the two cut edges on ${lines}${other === undefined ? '' : `, with ${underRuler(other, context)}`}; cut the other two edges.`,
-    "If you cut with the left hand, cut along the ruler's left and top edge, as the last picture shows.",
+    `${to}. Lay it under the ruler as the right-handed picture shows, with ${underRuler(one, context)}. Check that the fabric reaches ${lines}. Cut along the ruler’s right and top edges.`,
+    `Rotate it 180° and lay the two cut edges on ${lines}${other === undefined ? '' : `, with ${underRuler(other, context)}`}. Cut the other two edges.`,
+    'If you’re left-handed, cut along the ruler’s left and top edges, as the last picture shows.',
   ]
 }
 
@@ -40,7 +40,7 @@ export function trimSentences(variant: UnitVariant, context: BookletContext): st
 function underRuler(cut: RulerCut, context: BookletContext): string {
   const slanting = cut.seams.filter(({ angle }) => angle % 90 > 1e-9)
   const halfSquare = slanting.filter(({ angle }) => Math.abs(angle - 45) < 1e-6)
-  const line = halfSquare.length === 0 ? [] : [`the ruler's 45° line along ${slanting.length === 1 ? 'the seam' : 'a seam'}`]
+  const line = halfSquare.length === 0 ? [] : [`the ruler’s 45° line along ${slanting.length === 1 ? 'the seam' : 'a seam'}`]
   const points = cut.points
     .filter(({ type }) => type !== 'end')
     .map(

@@ -60,7 +60,7 @@ function seamsIn(variant: UnitVariant, patches: readonly MeasuredPatch[]): SeamB
 export function pressedPicture(variant: UnitVariant, context: BookletContext): Drawing {
   const patches = restingPatches(variant, context)
   const sketch = wrongSideSketch(patches, seamsIn(variant, patches), context.seam)
-  return sketch.drawing(`${unitCaption(variant)} from the wrong side, its seam allowances folded the way they are pressed.`, marginOf(patches))
+  return sketch.drawing(`${unitCaption(variant)} from the wrong side, with its seams pressed.`, marginOf(patches))
 }
 
 /** Units made in one go that differ, side by side, right side up. */
@@ -158,7 +158,7 @@ export function apartPicture(variant: UnitVariant, context: BookletContext): Dra
     if (longest === null || one === undefined) return
     sketch.point(plus(midpoint(...longest), midpoint(shiftOf(one.one), shiftOf(one.other))), 'number', String(index + 1))
   })
-  return sketch.drawing(`The pieces of unit ${variant.label} as cut, apart from each other; numbers say which seam is sewn first.`, marginOf(patches))
+  return sketch.drawing(`The pieces of unit ${variant.label}, laid apart; numbers show which seam to sew first.`, marginOf(patches))
 }
 
 /** Strips stand side by side at equal distances; other pieces move away from the middle. */

@@ -38,9 +38,9 @@ function unitStep(row: UnitRow, variants: readonly UnitVariant[], context: Bookl
   const trimmed = TRIMMED.has(row.method)
   const trim = trimmed
     ? trimSentences(first, context)
-    : [`${row.count === 1 ? 'It measures' : 'Each measures'} ${saySize(row.unfinished, context.unit)}.`]
+    : [`${row.count === 1 ? 'It should measure' : 'Each should measure'} ${saySize(row.unfinished, context.unit)}.`]
   const made = WAYS[row.method](row, first, context)
-  const bias = row.bias ? ['The outside edges are on the bias: handle them little, and press without pushing.'] : []
+  const bias = row.bias ? ['The outside edges are on the bias and stretch easily. Handle them gently, and press without pushing.'] : []
   return {
     keys: row.for.map((id) => `unit:${id}`),
     title: `Make ${inWords(row.count, kindWords(row.kind, 1), kindWords(row.kind, 2))}${hand(row)}: ${listed(variants.map(({ label }) => label))}`,
@@ -86,7 +86,7 @@ function pressing(variants: readonly UnitVariant[], context: BookletContext): st
 }
 
 function pressWords({ seams, row, first }: UnitVariant, context: BookletContext): string {
-  const all = seams.length === 1 ? 'the seam' : seams.length === 2 ? 'both seams' : 'every seam'
+  const all = seams.length === 1 ? 'the seam' : seams.length === 2 ? 'both seams' : 'all seams'
   const ways = [...new Set(seams.map((seam) => towardWords(seam, row.kind, first.fabrics, context)))]
   if (ways.length === 1 && ways[0] === 'open') return `press ${all} open`
   if (ways.length === 1) return `press ${all} toward ${ways[0]}`
@@ -130,8 +130,8 @@ function pairs(row: UnitRow, [one, other]: readonly [string, string], context: B
   const all = inWords(row.count + row.spare, 'unit')
   const spare = row.spare === 0 ? '' : `, ${inWords(row.spare, 'of them', 'of them')} left over`
   const cloth = one === other ? `two of ${context.fabric(one)}` : `one of ${context.fabric(one)} and one of ${context.fabric(other)}`
-  if (row.goes === 1) return [`Lay the two squares on each other, right sides together: ${cloth}. They make ${all}${spare}.`]
-  return [`Lay the squares in pairs, right sides together: ${cloth}. ${capital(inWords(row.goes, 'pair'))} make ${all}${spare}.`]
+  if (row.goes === 1) return [`Put the two squares right sides together: ${cloth}. They make ${all}${spare}.`]
+  return [`Put the squares in pairs, right sides together: ${cloth}. ${capital(inWords(row.goes, 'pair'))} make ${all}${spare}.`]
 }
 
 const twoFabrics = ({ row, first }: UnitVariant): [string, string] => {
@@ -147,7 +147,7 @@ function drawnOn({ goes }: UnitRow, [one, other]: readonly [string, string], con
 
 const lineOn = (row: UnitRow, cloth: readonly [string, string], context: BookletContext): string =>
   `Draw a line from corner to corner on the wrong side of ${drawnOn(row, cloth, context)}.`
-const besideIt = ({ seamText }: BookletContext): string => `Sew ${seamText} from the line on each side of it. Cut on the line.`
+const besideIt = ({ seamText }: BookletContext): string => `Sew ${seamText} from the line, on both sides of it. Cut on the line.`
 
 const eachMakes = (row: UnitRow, number: string): string => (row.goes === 1 ? '' : ` Each pair makes ${number}.`)
 
@@ -194,7 +194,7 @@ const eight: MakeWay = (row, variant, context) => {
   return {
     sentences: [
       ...pairs(row, [one, other], context),
-      `Draw both lines from corner to corner on the wrong side of ${drawnOn(row, [one, other], context)}. Sew ${context.seamText} from each line on both sides of it.`,
+      `Draw both lines from corner to corner on the wrong side of ${drawnOn(row, [one, other], context)}. Sew ${context.seamText} from each line, on both sides of it.`,
       `Cut through the middle both ways, then on the lines.${eachMakes(row, 'eight')}`,
     ],
     drawings: [
@@ -217,7 +217,7 @@ const hourglassTwo: MakeWay = (row, variant, context) => {
     sentences: [
       ...pairs(row, [one, other], context),
       `${lineOn(row, [one, other], context)} ${besideIt(context)} Press both halves toward ${halvesToward(variant, context)}.`,
-      `Lay the two halves on each other, right sides together, the fabrics crossed: nest the seams where they cross. Draw the other line from corner to corner, across the seam. ${besideIt(context)} The two hourglasses are of opposite hand${row.spare === 0 ? '' : ': keep the one that the picture of the layout shows'}.`,
+      `Put the two halves right sides together, each fabric on the other one, and nest the seams. Draw the other line from corner to corner, across the seam. ${besideIt(context)} One hourglass is the other one flipped${row.spare === 0 ? '' : ': keep the one that the layout picture shows'}.`,
     ],
     drawings: [
       twoSquares(
@@ -250,17 +250,17 @@ const geese: MakeWay = (row, _, context) => {
   const batches = row.batches.map((batch, index) => {
     const which = row.batches.length === 1 ? 'Take' : `Batch ${index + 1}: take`
     const makes = batchMakes(batch, context.fabric)
-    return `${which} a large square of ${context.fabric(batch.goose)}; its small squares, clockwise from the top left corner, are ${squaresSaid(batch.corners, context)}.${makes === null ? '' : ` ${inEnglish(makes)}`}`
+    return `${which} a large square of ${context.fabric(batch.goose)} and four small squares, numbered clockwise from the top left corner: ${squaresSaid(batch.corners, context)}.${makes === null ? '' : ` ${inEnglish(makes)}`}`
   })
   const keep = geeseToKeep(row, context.block, context.fabric)
   const different = [...new Map(row.batches.map((batch) => [batch.corners.join(), batch])).values()]
   return {
     sentences: [
-      `${capital(inWords(row.batches.length, 'batch', 'batches'))} of four ${row.batches.length === 1 ? 'makes' : 'make'} ${row.count === 1 ? 'the goose' : 'the geese'}${spare}.`,
+      `${capital(inWords(row.batches.length, 'batch', 'batches'))} of four ${row.batches.length === 1 ? 'makes' : 'make'} ${row.count === 1 ? 'your goose' : 'all your geese'}${spare}.`,
       ...batches,
       ...(keep === null ? [] : [inEnglish(keep)]),
       'Draw a line from corner to corner on the wrong side of every small square.',
-      'Lay squares 1 and 3 on opposite corners of the large square, right sides together; their lines run on into each other and their tips overlap in the middle.',
+      'Lay squares 1 and 3 on opposite corners of the large square, right sides together. They overlap in the middle, and their lines make one long line.',
       `${besideIt(context)} Press the small triangles away from the large one.`,
       'Place square 2 on the large corner of one half, right sides together, its line running between the two small triangles. Do the same with square 4 on the other half.',
       `${besideIt(context)} Each half makes two geese.`,
@@ -269,14 +269,14 @@ const geese: MakeWay = (row, _, context) => {
   }
 }
 
-/** `1 and 2 in Moss, 3 and 4 in Plum`. */
+/** `1 and 2 of Moss, 3 and 4 of Plum`. */
 function squaresSaid(corners: readonly string[], context: BookletContext): string {
   const cloth = [...new Set(corners)]
   if (cloth.length === 1) return `all of ${context.fabric(cloth[0] as string)}`
   const each = cloth.map(
     (fabric) => `${listed(corners.flatMap((id, index) => (id === fabric ? [String(index + 1)] : [])))} of ${context.fabric(fabric)}`,
   )
-  return listed(each)
+  return each.join(', ')
 }
 
 const flips: MakeWay = (row, variant, context) => {
@@ -291,7 +291,7 @@ const flips: MakeWay = (row, variant, context) => {
   return {
     sentences: [
       `Draw a line from corner to corner on the wrong side of every small square (${listed(cloth)}).`,
-      `${row.count === 1 ? 'Lay' : 'For each unit lay'} ${rounds[0]?.length === 1 ? 'a square on a corner' : 'squares on two corners'} of the ${context.fabric(base)} base, right sides together: ${places(rounds[0] ?? [])}. Sew on the line, across the corner. Trim ${context.seamText} beyond the stitches and press the corner over.`,
+      `${row.count === 1 ? 'Lay' : 'For each unit lay'} ${rounds[0]?.length === 1 ? 'a square on a corner' : 'squares on two corners'} of the ${context.fabric(base)} piece, right sides together: ${places(rounds[0] ?? [])}. Sew on the line. Trim ${context.seamText} beyond the stitches. Flip the ${rounds[0]?.length === 1 ? 'corner' : 'corners'} over and press.`,
       ...rounds.slice(1).map((some) => `Do the same with ${places(some)}.`),
     ],
     drawings: rounds.map((laid, index) =>
@@ -301,7 +301,7 @@ const flips: MakeWay = (row, variant, context) => {
         rounds.slice(0, index).flat(),
         laid,
         context,
-        `The base with ${inWords(laid.length, 'square')} on ${laid.length === 1 ? 'a corner' : 'corners'}: sew on the line, trim beyond it${index === 0 ? '' : '; what was sewn before is pressed over'}.`,
+        `The large piece with ${inWords(laid.length, 'square')} on ${laid.length === 1 ? 'a corner' : 'corners'}: sew on the line, trim beyond it${index === 0 ? '' : '; the corners sewn before are flipped over'}.`,
       ),
     ),
   }
@@ -313,7 +313,7 @@ const stripSet: MakeWay = (row, variant, context) => {
   const length = cutSize(context, row)
   return {
     sentences: [
-      `Sew the long strips side by side, in this order: ${listed(fabrics.map(context.fabric))}. Sew each next seam from the other end, so that the set stays straight.`,
+      `Sew the long strips side by side, in this order: ${listed(fabrics.map(context.fabric))}. Start each seam at the opposite end from the last, so the set stays straight.`,
       `Straighten one end. Cut ${count(row.count, 'piece')} across the ${row.goes === 1 ? 'set' : 'sets'}, each ${saySize([row.unfinished[1], row.unfinished[0]], context.unit)}.`,
     ],
     drawings: [stripSetPicture(fabrics, cutSize(context, row, 'smallest'), length, row.unfinished[1], context)],
@@ -333,22 +333,26 @@ const plain: MakeWay = (row, variant, context) => {
 }
 
 const PLAIN_WORDS: Readonly<Record<string, (variant: UnitVariant, context: BookletContext) => string[]>> = {
-  hst: () => ['Sew the triangles in pairs along their long edges, right sides together; do not stretch the bias. Trim off the ears.'],
+  hst: () => ['Sew the triangles in pairs along their long edges, right sides together. Don’t stretch the bias edges. Trim off the ears.'],
   hourglass: () => [
-    'Sew the triangles in pairs along a short edge: the top to the right one, the bottom to the left one. Then sew the two halves along their long edges.',
+    'Sew the triangles in pairs along a short edge: top to right, bottom to left. Then sew the two halves together along their long edges.',
     'Trim off the ears.',
   ],
-  goose: () => ['Sew one wing to the goose, long edge to short edge, right sides together; press, then sew the other wing. Trim off the ears.'],
-  diamond: () => [
-    'Sew triangles to two opposite sides of the square, their tips sticking out alike on both ends. Press, trim off the ears, then sew the other two.',
+  goose: () => [
+    'Sew one wing to the centre triangle, right sides together, its long edge to a short edge. Press, then sew on the other wing. Trim off the ears.',
   ],
-  cornered: () => ['Sew a triangle to each clipped corner of the centre, its tips sticking out alike on both ends. Trim off the ears.'],
+  diamond: () => [
+    'Sew triangles to two opposite sides of the square, with their tips sticking out the same at both ends. Press, trim off the ears, then sew on the other two.',
+  ],
+  cornered: () => ['Sew a triangle to each clipped corner of the centre, with its tips sticking out the same at both ends. Trim off the ears.'],
   strips: ({ first }, context) => {
     const fabrics = Object.keys(first.fabrics).map((_, index) => context.fabric(first.fabrics[`strip${index + 1}`] as string))
-    return [`Sew the strips side by side in this order: ${listed(fabrics)}. Sew each next seam from the other end, so that the unit stays straight.`]
+    return [
+      `Sew the strips side by side in this order: ${listed(fabrics)}. Start each seam at the opposite end from the last, so the unit stays straight.`,
+    ]
   },
   'half-rectangle': (_, { seamText }) => [
-    `Sew the two triangles along their long edges, right sides together, so that the seam passes ${seamText} away from both sides of each corner, not through it. Trim off the ears.`,
+    `Sew the two triangles along their long edges, right sides together. At each end the seam passes ${seamText} from both sides of the corner, not through it. Trim off the ears.`,
   ],
 }
 

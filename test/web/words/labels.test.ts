@@ -12,7 +12,7 @@ import { wordsUsed } from './wordsUsed.ts'
 const LABELS = [...wordsUsed()].sort((a, b) => a.localeCompare(b, 'en'))
 
 /** Rooms whose labels are in today's words throughout. */
-const ROOMS = ['app', 'board', 'controls', 'document', 'drawing', 'keeping', 'library', 'tray', 'views', 'workers']
+const ROOMS = ['app', 'board', 'controls', 'document', 'drawing', 'keeping', 'library', 'sheets', 'tray', 'views', 'words', 'workers']
 const PLAIN = ROOMS.flatMap((room) => [...wordsUsed(`web/${room}`)])
 
 /** Nobody says these any more, or they have another word here: fabric, nest, flip, seam check, delete, archive, redo. */

@@ -77,7 +77,7 @@ function FoundColourings() {
       {trouble !== null && <p className="trouble">{t('Couldn’t find colourings: {trouble}.', { trouble })}</p>}
       {page === null && trouble === null && (
         <p className="hint" role="status">
-          {t('Finding colourings…')}
+          {t('Looking for colourings…')}
         </p>
       )}
       {page !== null && (
