@@ -118,7 +118,7 @@ export const germanMessages: Words = {
   'length-not-above-zero': ({ value }) => `${is(value)}; gib eine Länge über null an`,
   'length-beyond-rulers': ({ value }) => `${is(value)}, zu klein oder zu groß zum Messen; gib eine Länge an, etwa 3 oder "2 1/2"`,
   'not-measure': ({ value }) => `${is(value)}; gib "in" oder "cm" an`,
-  'not-cell-count': ({ value, most }) => `${is(value)}; gib eine ganze Zahl von Feldern von 1 bis ${most} an`,
+  'not-cell-count': ({ value, most }) => `${is(value)}; gib eine ganze Zahl von Kästchen von 1 bis ${most} an`,
   'not-id': ({ value }) => `${is(value)}; gib 1 bis 64 Buchstaben, Ziffern, ".", "_" oder "-" an`,
   'id-taken': ({ value }) => `${is(value)}, was schon vergeben ist; gib eine andere Kennung an`,
   'not-name': ({ value }) => `${is(value)}; gib einen Namen in Anführungszeichen an`,
@@ -130,8 +130,8 @@ export const germanMessages: Words = {
   'not-print-photo': ({ value, most }) => `${is(value)}; gib ein Foto als "data:image/jpeg;base64,…" mit höchstens ${most} Zeichen an`,
   'not-photograph': ({ value }) => `${is(value)}; gib ein Bild als "data:image/jpeg;base64,…" oder "data:image/png;base64,…" an`,
   'unknown-fabric': ({ value }) => `nennt den Stoff ${found(value)}, der nicht in der Stoffliste steht; nimm ihn auf, oder nimm einen anderen`,
-  'not-position': ({ value }) => `${is(value)}; gib Felder als Zahl oder als Bruch wie "1/3" an`,
-  'position-too-far': ({ value, most }) => `${is(value)}; bleib innerhalb von ${most} Feldern`,
+  'not-position': ({ value }) => `${is(value)}; gib Kästchen als Zahl oder als Bruch wie "1/3" an`,
+  'position-too-far': ({ value, most }) => `${is(value)}; bleib innerhalb von ${most} Kästchen`,
   'position-not-exact': ({ value }) => `${is(value)}, ein zu feiner Bruch neben den anderen Positionen; nimm einen einfacheren`,
   'not-pair': ({ value }) => `${is(value)}; gib zwei Zahlen in eckigen Klammern an`,
   'too-many-units': ({ count, most }) => `enthält ${count} Einheiten; ein Block hat höchstens ${most}`,
@@ -145,15 +145,15 @@ export const germanMessages: Words = {
   'not-turn': ({ value }) => `${is(value)}; gib Vierteldrehungen im Uhrzeigersinn an: 0, 1, 2 oder 3`,
   'not-square': ({ value, kind }) => `${is(value)}; ${kind} ist quadratisch, gib gleiche Breite und Höhe an`,
   'not-goose': ({ value }) => `${is(value)}; eine Gans ist doppelt so breit wie hoch, bevor sie gedreht wird`,
-  'corner-not-above-zero': ({ value }) => `${is(value)}; gib den Schenkel der gekappten Ecken in Feldern an, über null`,
+  'corner-not-above-zero': ({ value }) => `${is(value)}; gib den Schenkel der gekappten Ecken in Kästchen an, über null`,
   'corners-overlap': ({ value }) => `${is(value)}, sodass die gekappten Ecken sich überlappen; gib einen kürzeren Schenkel an`,
   'corners-leave-no-centre': ({ value }) => `${is(value)}, sodass von der Mitte nichts bleibt; gib einen kürzeren Schenkel an`,
   'too-few-corners': ({ count }) => `hat ${count} Ecken; ein Stück braucht mindestens drei`,
   'too-many-corners': ({ count, most }) => `hat ${count} Ecken; ein Stück hat höchstens ${most}`,
   'crossed-outline': 'kreuzen oder berühren sich, oder lassen keinen Stoff; zeichne den Umriss einmal herum, ohne ihn zu kreuzen',
-  'no-copied-units': 'das Kopierte enthält keine Einheiten; kopiere erst Einheiten auf einem Tisch',
+  'no-copied-units': 'das Kopierte enthält keine Einheiten; kopiere zuerst Einheiten auf der Arbeitsfläche',
   'newer-copied-units': 'diese Einheiten wurden aus einem neueren Nestwright kopiert; öffne den Block mit einem neueren',
-  'other-blocks-format': ({ format }) => `ist nicht "${format}"; wähle eine Datei, in der Nestwright Blöcke gesichert hat`,
+  'other-blocks-format': ({ format }) => `ist nicht "${format}"; öffne eine Datei, in der Nestwright Blöcke gespeichert hat`,
   'blocks-version': 'ist nicht 1; gib 1 an',
   'blocks-list': 'ist keine Liste; gib eine Liste in eckigen Klammern an',
   'blocks-entry': 'ist kein Block; gib ein Objekt in geschweiften Klammern an',
@@ -243,7 +243,7 @@ export const germanMessages: Words = {
   'move-sew-mirrored': ({ unit }) => `Näh ${unitInGerman(unit)} neu: Hier liegt das Spiegelbild.`,
   'move-sew': ({ unit }) => `Näh ${unitInGerman(unit)} neu: Im Block gibt es keine solche Einheit.`,
   'unit-missing': ({ unit }) => `Hier fehlt ${unitInGerman(unit)}.`,
-  'unit-turned': ({ unit, quarters }) => `${capital(unitInGerman(unit))} ist gedreht: ${QUARTERS[quarters]} drehen, dann passt es zum Plan.`,
+  'unit-turned': ({ unit, quarters }) => `${capital(unitInGerman(unit))} ist gedreht: ${QUARTERS[quarters]} drehen, dann passt alles zum Plan.`,
   'unit-mirrored': ({ unit }) => `${capital(unitInGerman(unit))} ist spiegelverkehrt.`,
   'unit-swapped': ({ unit }) => `Hier gehört ${unitInGerman(unit)} hin, liegt aber anderswo.`,
   'unit-other': ({ unit }) => `Hier gehört ${unitInGerman(unit)} hin, fehlt aber im Block.`,
@@ -281,8 +281,8 @@ export const germanMessages: Words = {
     `${method === 'corner-flip' ? 'Genähte und umgeklappte Einheiten' : method === 'strip-set' ? 'Einheiten aus einem Streifensatz' : 'Klassisch genähte Einheiten'} werden nicht getrimmt, also gibt es keine Zugabe.`,
   'grain-at-edge': 'Diese Freistücke haben eine Kante außen am Block. Schneide sie im Fadenlauf, damit sie sich nicht dehnt.',
   'print-turned': ({ fabrics, how, units, of, named }) => {
-    const where = units < of ? `${units} von ${of} Einheiten` : units === 1 ? 'diese Einheit' : 'diese Einheiten'
-    return `Der Druck von ${fabrics.join(' und ')} liegt ${how === 'slanting' ? 'schräg' : 'gedreht'}: ${where}${named.length === 0 ? '' : ` (${named.map((place) => unitInGerman(place)).join(', ')})`}.`
+    const where = units < of ? `in ${units} von ${of} Einheiten` : units === 1 ? 'in dieser Einheit' : 'in diesen Einheiten'
+    return `Der Druck von ${fabrics.join(' und ')} liegt ${where} ${how === 'slanting' ? 'schräg' : 'gedreht'}${named.length === 0 ? '' : ` (${named.map((place) => unitInGerman(place)).join(', ')})`}.`
   },
   'print-turned-to-fit': ({ fabric, size: [across, along], measure }) =>
     `Ein Teil aus ${fabric}, ${sayLength(across, measure)} × ${sayLength(along, measure)} ${measure}, ist länger, als der Stoff breit ist. Schneide es längs: Sein Druck liegt dann um ein Viertel gedreht.`,
@@ -314,7 +314,7 @@ export const germanMessages: Words = {
   'lines-alternate': ({ line }) =>
     `Jede ${LINES[line]} wird andersherum gebügelt als die nächste, damit ihre Nähte ineinandergreifen, wo sie sich treffen.`,
 
-  'nothing-sewn': 'Fülle zuerst die Lücken, und löse die Überlappungen.',
+  'nothing-sewn': 'Füll zuerst die Lücken, und löse die Überlappungen.',
   'all-nest': 'Alle Nahtkreuzungen greifen ineinander: nichts zu tun.',
   'chains-must-clash': ({ chains }) => `${chains.map(chainWords).join('. ')}. Mit dieser Nähreihenfolge geht es nicht besser.`,
   'alike-all-weighed': ({ choices, atLeast }) =>

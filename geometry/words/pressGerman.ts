@@ -19,7 +19,7 @@ const TOWARD: Readonly<Record<UnitNoun, readonly [one: string, many: string]>> =
   hourglass: ['zur Sanduhr', 'zu den Sanduhren'],
   goose: ['zur Gans', 'zu den Gänsen'],
   diamond: ['zum Quadrat im Quadrat', 'zu den Quadraten in Quadraten'],
-  cornered: ['zum Stück mit gekappten Ecken', 'zu den Stücken mit gekappten Ecken'],
+  cornered: ['zum Quadrat mit gekappten Ecken', 'zu den Quadraten mit gekappten Ecken'],
   strips: ['zur Streifeneinheit', 'zu den Streifeneinheiten'],
   'half-rectangle': ['zum Halbrechteck', 'zu den Halbrechtecken'],
   polygon: ['zum Freistück', 'zu den Freistücken'],

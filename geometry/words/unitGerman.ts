@@ -9,7 +9,7 @@ const NOUNS: Readonly<Record<UnitNoun, readonly ['die' | 'das', string]>> = {
   hourglass: ['die', 'Sanduhr'],
   goose: ['die', 'Gans'],
   diamond: ['das', 'Quadrat im Quadrat'],
-  cornered: ['das', 'Stück mit gekappten Ecken'],
+  cornered: ['das', 'Quadrat mit gekappten Ecken'],
   strips: ['die', 'Streifeneinheit'],
   'half-rectangle': ['das', 'Halbrechteck'],
   polygon: ['das', 'Freistück'],

@@ -38,7 +38,7 @@ export const german: Catalogue = {
   'Print colour of {name}': 'Musterfarbe von {name}',
   'Colour of {name}': 'Farbe von {name}',
   'Colouring {n}': 'Färbung {n}',
-  'Colouring {n} is on the board.': 'Färbung {n} liegt auf dem Tisch.',
+  'Colouring {n} is on the board.': 'Färbung {n} liegt auf der Arbeitsfläche.',
   Colourings: 'Färbungen',
   Columns: 'Spalten',
   'Compare {n}': '{n} vergleichen',
@@ -514,7 +514,7 @@ export const german: Catalogue = {
   'Sewing order': 'Nähfolge',
   Shapes: 'Formen',
   'Shift + arrow keys': 'Umschalt + Pfeiltasten',
-  'Show them on the board': { one: 'Sie auf dem Tisch zeigen', other: 'Sie auf dem Tisch zeigen' },
+  'Show them on the board': { one: 'Sie auf der Arbeitsfläche zeigen', other: 'Sie auf der Arbeitsfläche zeigen' },
   'Show {more} more of {left}': '{more} von {left} weiteren zeigen',
   'Sides first': 'Zuerst die Seiten',
   'Single pages': 'Einzelne Seiten',
@@ -752,7 +752,7 @@ export const german: Catalogue = {
   'Between the columns': 'Zwischen den Spalten',
   '{row}: pressed {way}.': '{row}: {way} gebügelt.',
   'Press all of it: {row}': 'Alles davon bügeln: {row}',
-  'Press seams on the board': 'Nähte auf dem Tisch bügeln',
+  'Press seams on the board': 'Nähte auf der Arbeitsfläche bügeln',
   'Pressed open.': 'Auseinandergebügelt.',
   'Pressed open: your choice.': 'Auseinandergebügelt: deine Wahl.',
   'Pressed {way}, as proposed.': '{way} gebügelt, wie vorgeschlagen.',
@@ -831,7 +831,7 @@ export const german: Catalogue = {
   'Block settings': 'Einstellungen zum Block',
   'Couldn’t find colourings: {trouble}.': 'Keine Färbungen gefunden: {trouble}.',
   'Put a unit on the board to see its lights and darks and other colourings here.':
-    'Leg eine Einheit auf den Tisch: Dann siehst du hier Hell und Dunkel und andere Färbungen.',
+    'Leg eine Einheit auf die Arbeitsfläche: Dann siehst du hier Hell und Dunkel und andere Färbungen.',
   'Nothing can change. Select all patches, or untick “Keep the background”.':
     'Nichts kann sich ändern. Wähle alle Stücke oder nimm das Häkchen beim Hintergrund weg.',
   'First fabric': 'Erster Stoff',
@@ -868,7 +868,7 @@ export const german: Catalogue = {
   'There are no other colourings. Add more fabrics or untick an option.':
     'Es gibt keine anderen Färbungen. Nimm mehr Stoffe dazu oder nimm ein Häkchen weg.',
   'This block has too many patches to list. Select units on the board instead.':
-    'Dieser Block hat zu viele Stücke für eine Liste. Wähle Einheiten auf dem Tisch aus.',
+    'Dieser Block hat zu viele Stücke für eine Liste. Wähle Einheiten auf der Arbeitsfläche aus.',
   'Usable width of fabric ({unit})': 'Nutzbare Stoffbreite ({unit})',
   Change: 'Ändern',
   'best for nesting': 'am besten ineinandergreifend',
@@ -926,7 +926,7 @@ export const german: Catalogue = {
     other: 'So schneidest du {n} Stücke aus deinem Vorrat zu',
   },
   'Did your block turn out differently? Save this layout as the plan. Then turn and swap units on the board until it looks like what you sewed.':
-    'Ist dein Block anders geworden? Speichere diese Anordnung als Plan. Dann drehe und tausche Einheiten auf dem Tisch, bis es aussieht wie das Genähte.',
+    'Ist dein Block anders geworden? Speichere diese Anordnung als Plan. Dann drehe und tausche Einheiten auf der Arbeitsfläche, bis es aussieht wie das Genähte.',
   'Done editing the note for step {number}': 'Fertig mit der Notiz zu Schritt {number}',
   'Done editing the text of step {number}': 'Fertig mit dem Text von Schritt {number}',
   'Made separately, they need {n} pairs.': { one: 'Einzeln gemacht brauchen sie ein Paar.', other: 'Einzeln gemacht brauchen sie {n} Paar.' },
@@ -954,8 +954,8 @@ export const german: Catalogue = {
   'Sew by rows': 'In Reihen nähen',
   'Sew by sections': 'In Abschnitten nähen',
   'Save this as the plan': 'Das als Plan speichern',
-  'Show it on the board to turn single blocks.': 'Zeig es auf dem Tisch, um einzelne Blöcke zu drehen.',
-  'Put a unit on the board to see what to cut.': 'Leg eine Einheit auf den Tisch, um zu sehen, was du zuschneidest.',
+  'Show it on the board to turn single blocks.': 'Zeig es auf der Arbeitsfläche, um einzelne Blöcke zu drehen.',
+  'Put a unit on the board to see what to cut.': 'Leg eine Einheit auf die Arbeitsfläche, um zu sehen, was du zuschneidest.',
   'Leave it as it is': 'Lass sie, wie sie liegt',
   'Press units either way: then everything nests': 'Einheiten beliebig bügeln: Dann greift alles ineinander',
   'Press units either way: then {n} crossings don’t nest': {
@@ -977,11 +977,11 @@ export const german: Catalogue = {
   'How many: {name}, {size}': 'Wie viele: {name}, {size}',
   'In your stash': 'In deinem Vorrat',
   'Shown on the board: it can be sewn, and {clash}. Click again to use it.':
-    'Auf dem Tisch gezeigt: Der Block lässt sich nähen, und {clash}. Klicke noch einmal, um es zu übernehmen.',
+    'Auf der Arbeitsfläche gezeigt: Der Block lässt sich nähen, und {clash}. Klicke noch einmal, um es zu übernehmen.',
   'Shown on the board: fewer gaps and overlaps. Click again to use it.':
-    'Auf dem Tisch gezeigt: weniger Lücken und Überlappungen. Klicke noch einmal, um es zu übernehmen.',
+    'Auf der Arbeitsfläche gezeigt: weniger Lücken und Überlappungen. Klicke noch einmal, um es zu übernehmen.',
   'Shown on the board: {changes}; {clash} (now {before}). Click again to use it.':
-    'Auf dem Tisch gezeigt: {changes}; {clash} (jetzt {before}). Klicke noch einmal, um es zu übernehmen.',
+    'Auf der Arbeitsfläche gezeigt: {changes}; {clash} (jetzt {before}). Klicke noch einmal, um es zu übernehmen.',
   'One edge is too far off to ease. Check where it stretched.':
     'Eine Kante weicht zu weit ab, um sie einzuhalten. Sieh nach, wo sie sich gedehnt hat.',
   'One mark can stand for two crossings in one place.': 'Ein Zeichen kann für zwei Kreuzungen an einer Stelle stehen.',
@@ -992,7 +992,7 @@ export const german: Catalogue = {
   'Sewing order: by sections': 'Nähfolge: in Abschnitten',
   'Photo for step {number}': 'Foto für Schritt {number}',
   'Click a colour to leave it out.': 'Klicke auf eine Farbe, um sie wegzulassen.',
-  'Click a block on the board to turn it.': 'Klicke auf dem Tisch auf einen Block, um ihn zu drehen.',
+  'Click a block on the board to turn it.': 'Klicke auf der Arbeitsfläche auf einen Block, um ihn zu drehen.',
   'Save booklet as PDF': 'Heft als PDF speichern',
   'Cancelled. Nothing was saved.': 'Abgebrochen. Nichts wurde gespeichert.',
   'Restore original text': 'Ursprünglichen Text wiederherstellen',
@@ -1002,7 +1002,7 @@ export const german: Catalogue = {
   'Add the fabric you have. You’ll see what you can cut from it and what to buy.':
     'Trag den Stoff ein, den du hast. Du siehst, was du daraus schneiden kannst und was du noch kaufst.',
   'Seams {some} and {last}, at seam {join}': 'Nähte {some} und {last}, an Naht {join}',
-  'Show on the board': 'Auf dem Tisch zeigen',
+  'Show on the board': 'Auf der Arbeitsfläche zeigen',
   'Sew {n} pairs of squares into two half-square triangles each: {pair}.': {
     one: 'Nähe ein Paar Quadrate zu zwei Dreiecksquadraten: {pair}.',
     other: 'Nähe {n} Paar Quadrate zu je zwei Dreiecksquadraten: {pair}.',
@@ -1034,7 +1034,7 @@ export const german: Catalogue = {
   },
   'Method for all {n}: {kind}': 'Methode für alle {n}: {kind}',
   'The one seam crossing doesn’t nest.': 'Die eine Nahtkreuzung greift nicht ineinander.',
-  'Plan saved. Now make the board look like what you sewed.': 'Plan gespeichert. Nun lege auf dem Tisch, was du genäht hast.',
+  'Plan saved. Now make the board look like what you sewed.': 'Plan gespeichert. Nun lege auf der Arbeitsfläche, was du genäht hast.',
   'Good to know:': 'Gut zu wissen:',
   'To fix:': 'Zu ändern:',
   '{n} changes fix it (the fewest found):': '{n} Änderungen bringen es in Ordnung (die wenigsten, die gefunden wurden):',
@@ -1180,7 +1180,7 @@ export const german: Catalogue = {
   '{nth} column': '{nth} Spalte',
   'between rows {a} and {b}': 'zwischen Reihe {a} und {b}',
   '{nth} row': '{nth} Reihe',
-  'on the board': 'auf dem Tisch',
+  'on the board': 'auf der Arbeitsfläche',
   'Press the seams of {unit} open': 'Die Nähte dieser Einheit auseinanderbügeln: {unit}',
   'Press {unit} the other way': '{unit} andersherum bügeln',
   'Turn {unit} (it looks the same)': '{unit} drehen (sieht gleich aus)',
@@ -1197,10 +1197,10 @@ export const german: Catalogue = {
   'your colouring': 'deine Färbung',
   'Your colouring': 'Deine Färbung',
   'looks the same after {n} turns or flips': 'sieht nach {n} Drehungen oder Spiegelungen gleich aus',
-  'Your colouring is back on the board.': 'Deine Färbung liegt wieder auf dem Tisch.',
+  'Your colouring is back on the board.': 'Deine Färbung liegt wieder auf der Arbeitsfläche.',
   yours: 'deine',
   '{width} {unit} wide': '{width} {unit} breit',
-  'Keep going: {n} of {all} squares filled.': 'Weiter so: {n} von {all} Feldern sind gefüllt.',
+  'Keep going: {n} of {all} squares filled.': 'Weiter so: {n} von {all} Kästchen sind gefüllt.',
   'Booklet as PDF': 'Heft als PDF',
   'Pages, pictures and tables': 'Seiten, Bilder und Tabellen',
   '{n} batches. Small squares: {corners}.': { one: '1 Satz. Kleine Quadrate: {corners}.', other: '{n} Sätze. Kleine Quadrate: {corners}.' },
