@@ -4,13 +4,14 @@
  *
  * In      where to; `dist` unless another folder is named.
  */
-import { chmodSync, copyFileSync, mkdirSync, readdirSync, rmSync } from 'node:fs'
+import { chmodSync, copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 
 const outdir = process.argv[2] ?? 'dist'
 const home = fileURLToPath(new URL('..', import.meta.url))
+const { version } = JSON.parse(readFileSync(join(home, 'package.json'), 'utf8'))
 const installed = (path) => join(home, 'node_modules', path)
 
 mkdirSync(join(outdir, 'faces'), { recursive: true })
@@ -24,6 +25,7 @@ await build({
   platform: 'node',
   format: 'esm',
   target: 'node20',
+  define: { NESTWRIGHT_VERSION: JSON.stringify(version) },
   logLevel: 'warning',
   // The page's build of the library packs streams by itself and not by Node: so page and command print the same bytes.
   alias: { pdfkit: installed('pdfkit/js/pdfkit.browser.mjs') },

@@ -13,8 +13,11 @@ import { settingCommand } from './cli/commands/setting.ts'
 import { sewnCommand } from './cli/commands/sewn.ts'
 import { stepsCommand } from './cli/commands/steps.ts'
 import { type Command, type CommandResult, done, printable, Refusal, refuse } from './cli/result.ts'
-import { USAGE } from './cli/usage.ts'
+import { commandUsage, USAGE } from './cli/usage.ts'
 import { sanitiseLine } from './index.ts'
+
+/** Filled in from package.json when the command is bundled. */
+declare const NESTWRIGHT_VERSION: string
 
 /** Loaded when somebody prints: the pages are as much code as all the rest. */
 const bookletCommand: Command = {
@@ -33,14 +36,19 @@ const COMMANDS: readonly Command[] = [
   pictureCommand,
 ]
 
+const NAMES = COMMANDS.map(({ name }) => name)
+
 function run([name, ...args]: readonly string[]): CommandResult | Promise<CommandResult> {
-  const names = COMMANDS.map((command) => command.name)
-  if (name === undefined) return refuse('', `Usage: nestwright ${names.join('|')} …; nestwright --help says more`)
-  if (['--help', '-h', 'help'].includes(name) || args.includes('--help')) return done(USAGE)
-  const command = COMMANDS.find((one) => one.name === name)
-  if (command === undefined) return refuse(printable(name), `no such command; there are ${names.slice(0, -1).join(', ')} and ${names.at(-1)}`)
-  return command.run(args)
+  if (name === undefined) return refuse('', `Usage: nestwright ${NAMES.join('|')} …; nestwright --help says more`)
+  if (name === '--version') return done(`nestwright ${NESTWRIGHT_VERSION}\n`)
+  if (['--help', '-h', 'help'].includes(name)) return done(args[0] === undefined ? USAGE : commandUsage(commandCalled(args[0]).name))
+  const command = commandCalled(name)
+  return args.includes('--help') || args.includes('-h') ? done(commandUsage(command.name)) : command.run(args)
 }
+
+const commandCalled = (name: string): Command =>
+  COMMANDS.find((command) => command.name === name) ??
+  refuse(printable(name), `no such command; there are ${NAMES.slice(0, -1).join(', ')} and ${NAMES.at(-1)}`)
 
 async function runSafely(args: readonly string[]): Promise<CommandResult> {
   try {

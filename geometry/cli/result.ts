@@ -5,6 +5,7 @@
  *              not be used: one line on standard error that names the place, nothing on standard output.
  */
 import { ERRORS, inEnglish, printed, type Report, sanitiseLine } from '../index.ts'
+import type { CommandName } from './usage.ts'
 
 export interface CommandResult {
   readonly exitStatus: 0 | 1 | 2
@@ -14,7 +15,7 @@ export interface CommandResult {
 
 /** A command of the command line. `args` are the words after its name. Throws a `Refusal` where they cannot be used. */
 export interface Command {
-  readonly name: string
+  readonly name: CommandName
   readonly run: (args: readonly string[]) => CommandResult | Promise<CommandResult>
 }
 

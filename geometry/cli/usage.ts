@@ -1,25 +1,89 @@
-/** What `nestwright --help` prints: every command with its options. */
+/** What the command says about how to use it: everything at once, or one command with its options. */
+import { CHART_KINDS, PAPERS, PRESSINGS, SINGLE_PAGES, TURNINGS, VIEWS } from '../index.ts'
+
+interface CommandHelp {
+  /** What follows the command's name. */
+  readonly use: string
+  readonly does: string
+  readonly options: readonly (readonly [option: string, does: string])[]
+}
+
+const HELP = {
+  report: { use: 'FILE', does: 'everything Nestwright works out about the block, as JSON', options: [] },
+  cutlist: {
+    use: 'FILE',
+    does: 'what to cut',
+    options: [
+      ['--csv', 'as a table for a spreadsheet'],
+      ['--of pieces|units|cloth', 'which table: the pieces, the units to make, or the fabric to buy'],
+    ],
+  },
+  steps: { use: 'FILE', does: 'the numbered steps', options: [] },
+  chart: {
+    use: '',
+    does: 'a size chart',
+    options: [
+      [`--kind ${CHART_KINDS.join('|')}`, 'geese, unless you say otherwise'],
+      ['--unit in|cm', 'inches, unless you say otherwise'],
+      ['--seam 1/4', 'the seam allowance'],
+      ['--from 1 --to 12 --step 1/2', 'the finished sizes'],
+      ['--larger 1/8', 'cut the squares this much larger, then trim'],
+      ['--csv', 'as a table for a spreadsheet'],
+    ],
+  },
+  setting: {
+    use: 'FILE',
+    does: 'copies of the block side by side: where their seams nest, as JSON',
+    options: [
+      ['--columns 3 --rows 2', 'how many'],
+      [`--turn ${TURNINGS.join('|')}`, 'turn none, turn every other one, or turn them so that most seams nest'],
+      [`--press ${PRESSINGS.join('|')}`, 'press all the same, every other one the opposite way, or so that most seams nest'],
+    ],
+  },
+  sewn: {
+    use: 'FILE SEWN',
+    does: 'how a sewn block differs from its plan, and the fewest changes that fix it, as JSON',
+    options: [['--text', 'in sentences, not as JSON']],
+  },
+  booklet: {
+    use: 'FILE OUT.pdf',
+    does: 'the booklet, as the app saves it',
+    options: [
+      [`--paper ${PAPERS.join('|')}`, 'Letter for inches and A4 for centimetres, unless you say otherwise'],
+      [`--only ${SINGLE_PAGES.join('|')}`, 'only these pages'],
+    ],
+  },
+  picture: {
+    use: 'FILE OUT.svg',
+    does: 'a picture of the block, to scale',
+    options: [[`--view ${VIEWS.join('|')}`, 'cloth (the fabrics), unless you say otherwise']],
+  },
+} as const satisfies Readonly<Record<string, CommandHelp>>
+
+export type CommandName = keyof typeof HELP
+
+const FOOT = `FILE is a block file, or a booklet: the block inside it is read. - reads standard input.
+
+Exit status: 0, done; 1, the block has an error that must be fixed before it can be sewn (the output is printed all the same);
+2, the file or the arguments could not be used, and one line on standard error says where.
+`
+
+/** What `nestwright --help` prints: every command with what it does. */
 export const USAGE = `Usage: nestwright COMMAND
 
-  report FILE                 the report of a block file, as JSON
-  cutlist FILE [--csv]        what to cut, for people or as CSV
-    --of pieces|units|cloth   which table --csv prints
-  steps FILE                  the numbered making steps
-  chart [options]             a size chart
-    --kind geese|hst|hourglass|diamond   (geese, four at a time)
-    --unit in|cm  --seam 1/4  --from 1 --to 12 --step 1/2  --csv
-    --larger 1/8              squares cut so much larger, to be trimmed
-  setting FILE --columns 3 --rows 2    copies set edge to edge, as JSON
-    --turn none|alternate|free         every other one turned a quarter; or as nests best
-    --press same|alternate|free        every other one pressed the opposite way; or as nests best
-  sewn FILE SEWN              what a sewn block differs in from the one laid out, as JSON
-  booklet FILE OUT.pdf        the printable booklet
-    --paper a4|letter         (Letter for inches, A4 for centimetres)
-    --only cutlist|chart|colouring|templates   these pages alone
-  picture FILE OUT.svg        a picture of the block, to scale
-    --view cloth|value|outline|wrong|seams|quilting
+${Object.entries<CommandHelp>(HELP)
+  .map(([name, { use, does }]) => `  ${`${name} ${use}`.padEnd(22)}${does}`)
+  .join('\n')}
 
-FILE may be a booklet: the block that lies inside is read.
+  help COMMAND          the options of a command
+  --version             which version this is
 
-Exit status: 0 done; 1 the layout has an error among its problems; 2 the file or the arguments could not be used.
-`
+${FOOT}`
+
+/** What `nestwright help COMMAND` prints. */
+export function commandUsage(name: CommandName): string {
+  const { use, does, options }: CommandHelp = HELP[name]
+  const words = [`nestwright ${name}`, use, options.length === 0 ? '' : '[options]'].filter((word) => word !== '').join(' ')
+  const lines = options.map(([option, what]) => `  ${option}\n      ${what}\n`)
+  return `Usage: ${words}\n\n${does.charAt(0).toUpperCase()}${does.slice(1)}.\n${lines.length === 0 ? '' : `\n${lines.join('')}`}\n${FOOT}`
+}

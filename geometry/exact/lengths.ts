@@ -2,7 +2,7 @@
  * Lengths as makers write and cut them.
  *
  * In      lengths in inches or centimetres as doubles, or as a file writes them.
- * Out     rounded up to what a ruler shows, and text: `3 7/8` (nearest sixteenth) or `9.8` (nearest millimetre).
+ * Out     rounded up to what a ruler shows, and text: `3 7/8` or `9.8`, with `8.25` as it is.
  */
 import { parseRational, type Rational } from './rational.ts'
 
@@ -20,20 +20,24 @@ export function roundUp(length: number, step: number): number {
   return Math.ceil(length / step - EPSILON) * step
 }
 
-/** Parts of a unit that text shows: sixteenths of an inch, millimetres. */
-const SHOWN = { in: 16, cm: 10 } as const
+/** The sides of what is cut as makers say them: the short one, its width, first. */
+export const shortSideFirst = ([a, b]: readonly [number, number]): readonly [width: number, length: number] => (a <= b ? [a, b] : [b, a])
+
+/** Parts of a unit that a maker can read off a ruler: sixteenths of an inch, half millimetres. */
+const READ = { in: 16, cm: 20 } as const
 
 /** Whether text shows the length itself and not its nearest neighbour. */
 export function isOnRuler(length: number, unit: 'in' | 'cm'): boolean {
-  const parts = length * SHOWN[unit]
-  return Math.abs(parts - Math.round(parts)) < EPSILON * SHOWN[unit]
+  const parts = length * READ[unit]
+  return Math.abs(parts - Math.round(parts)) < EPSILON * READ[unit]
 }
 
-/** `3 7/8`, `1/4`, `12`; or `9.8`, `10`: without the unit. */
+/** Without the unit: `3 7/8`, `1/4`, `12`; or `9.8`, `8.25`, `10`. What no ruler shows: to the nearest sixteenth of an inch or millimetre. */
 export function sayLength(length: number, unit: 'in' | 'cm'): string {
-  const parts = Math.round(Math.abs(length) * SHOWN[unit])
+  const shown = unit === 'in' ? 16 : isOnRuler(length, unit) ? 20 : 10
+  const parts = Math.round(Math.abs(length) * shown)
   const sign = length < 0 && parts > 0 ? '-' : ''
-  if (unit === 'cm') return `${sign}${parts / 10}`
+  if (unit === 'cm') return `${sign}${parts / shown}`
   const whole = Math.floor(parts / 16)
   let top = parts % 16
   let bottom = 16

@@ -23,6 +23,7 @@ beforeAll(() => {
   file('bomb.pdf', pdfOf(...Array.from({ length: 60 }, () => bomb)))
   file('inside.pdf', pdfOf(deflateSync(JSON.stringify({ ...STAR, version: 2 }))))
   file('star.json', JSON.stringify(STAR))
+  file('turned.json', JSON.stringify({ ...STAR, units: STAR.units.map((unit) => (unit.id === 'g1' ? { ...unit, turn: 0 } : unit)) }))
   file('gap.json', JSON.stringify(withGap(STAR)))
   file('bom.json', `\uFEFF${JSON.stringify(STAR)}`)
   file('empty.json', '')
@@ -100,8 +101,20 @@ describe('what can be read', () => {
     expect(nestwright('sewn', 'star.json')).toMatchObject({
       status: 2,
       out: '',
-      err: 'sewn: give two block files: as it was laid, and as it came out\n',
+      err: 'sewn: give two block files: the plan, then the block as sewn\n',
     })
+  })
+
+  it('says in sentences how a sewn block differs from its plan', () => {
+    const star = nestwright('sewn', 'star.json', 'star.json', '--text')
+    expect([star.status, star.out.split('\n')[0]]).toEqual([0, 'The sewn block matches the plan.'])
+    const { status, out } = nestwright('sewn', 'star.json', 'turned.json', '--text')
+    expect(status).toBe(0)
+    expect(out).toContain('One unit is different:\n  The top goose is turned.')
+    expect(out).toContain('One change fixes it:\n  1. ')
+    expect(out).toMatch(/^As sewn, /m)
+    expect(out).not.toMatch(/\bg1\b/)
+    expect(nestwright('sewn', 'star.json', 'gap.json', '--text')).toMatchObject({ status: 1, err: expect.stringMatching(/^gap at /) })
   })
 
   it('prints the cut list as text and as a table', () => {
@@ -123,6 +136,24 @@ describe('what can be read', () => {
     const { status, out, err } = nestwright('--help')
     expect([status, err]).toEqual([0, ''])
     expect(out).toContain('cutlist FILE')
+  })
+
+  it('explains each command on its own, in both ways of asking', () => {
+    for (const name of ['report', 'cutlist', 'steps', 'chart', 'setting', 'sewn', 'booklet', 'picture']) {
+      const { status, out, err } = nestwright('help', name)
+      expect([status, err]).toEqual([0, ''])
+      expect(out).toMatch(new RegExp(`^Usage: nestwright ${name}\\b`))
+      expect(nestwright(name, '--help')).toEqual({ status, out, err })
+    }
+    for (const kind of ['geese', 'hst', 'hst4', 'hst8', 'hourglass', 'diamond', 'setting']) {
+      expect(nestwright('help', 'chart').out).toContain(kind)
+      expect(nestwright('chart', '--kind', kind, '--to', '2').status).toBe(0)
+    }
+  })
+
+  it('says which version it is', () => {
+    const { version } = JSON.parse(readFileSync('package.json', 'utf8'))
+    expect(nestwright('--version')).toEqual({ status: 0, out: `nestwright ${version}\n`, err: '' })
   })
 })
 
@@ -160,6 +191,8 @@ describe('what cannot be used', () => {
     [['picture', 'star.json', 'out.svg', '--view', 'above'], '--view'],
     [['sew'], 'sew'],
     [['__proto__'], '__proto__'],
+    [['help', 'sew'], 'sew'],
+    [['sew', '--help'], 'sew'],
     [[], 'Usage'],
     [['chart', '--kind', 'swans'], '--kind'],
     [['chart', '--kind', 'constructor'], '--kind'],

@@ -48,6 +48,10 @@ describe('a length', () => {
     [-9.8, 'cm', '-9.8', true],
     [9.8, 'cm', '9.8', true],
     [9.84, 'cm', '9.8', false],
+    // A seam allowance of 0.75 cm is half a millimetre finer than a ruler's marks, and is said as it is: common practice, no source.
+    [0.75, 'cm', '0.75', true],
+    [8.25, 'cm', '8.25', true],
+    [8.33, 'cm', '8.3', false],
     [10, 'cm', '10', true],
     [0.1 + 0.2, 'cm', '0.3', true],
   ])('of %d %s is said as %s', (length, unit, said, onRuler) => {

@@ -1146,7 +1146,7 @@ export const german: Catalogue = {
     },
   'makes {n} units': { one: 'ergibt eine Einheit', other: 'ergibt {n} Einheiten' },
   '{n} units turned': { one: 'eine Einheit gedreht', other: '{n} Einheiten gedreht' },
-  '{size} gives {what}.': '{size} ergibt {what}.',
+  '{size} makes {what}.': '{size} ergibt {what}.',
   '{wings} changed. {n} batches now make all your geese.': {
     one: '{wings} geändert. Jetzt ergibt ein Satz alle deine Gänse.',
     other: '{wings} geändert. Jetzt ergeben {n} Sätze alle deine Gänse.',
@@ -1193,7 +1193,8 @@ export const german: Catalogue = {
   Picture: 'Bild',
   'Colouring page': 'Ausmalblatt',
   Templates: 'Schablonen',
-  '{n} pieces {size}': { one: 'ein Stück {size}', other: '{n} Stücke {size}' },
+  '{n} squares {size}': { one: '1 Quadrat {size}', other: '{n} Quadrate {size}' },
+  '{n} rectangles {size}': { one: '1 Rechteck {size}', other: '{n} Rechtecke {size}' },
   'your colouring': 'deine Färbung',
   'Your colouring': 'Deine Färbung',
   'looks the same after {n} turns or flips': 'sieht nach {n} Drehungen oder Spiegelungen gleich aus',

@@ -1,5 +1,5 @@
 /** What the stash gives for one fabric of the block: what each piece can be cut into, how to cut it, and what is still to buy. */
-import type { MeasureUnit, Block, StashFor, StashPiece } from '../../../geometry/index.ts'
+import { type Block, type MeasureUnit, shortSideFirst, type StashFor, type StashPiece } from '../../../geometry/index.ts'
 import { StripsPicture } from '../../drawing/StripsPicture.tsx'
 import { sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { t, tn } from '../../words/words.ts'
@@ -9,6 +9,14 @@ interface Props {
   readonly block: Block
   readonly pieces: readonly StashPiece[]
   readonly unit: MeasureUnit
+}
+
+/** `6 rectangles 2 1/2 × 6 1/2 in` */
+function piecesOf(size: readonly [number, number], count: number, unit: MeasureUnit): string {
+  const said = { size: saySides(shortSideFirst(size), unit) }
+  return size[0] === size[1]
+    ? tn(count, '1 square {size}', '{n} squares {size}', said)
+    : tn(count, '1 rectangle {size}', '{n} rectangles {size}', said)
 }
 
 export function StashUse({ row, block, pieces, unit }: Props) {
@@ -33,11 +41,9 @@ export function StashUse({ row, block, pieces, unit }: Props) {
               <small>
                 {given.length === 0
                   ? t('{size}: too small for any piece.', { size: sizeOf(id) })
-                  : t('{size} gives {what}.', {
+                  : t('{size} makes {what}.', {
                       size: sizeOf(id),
-                      what: given
-                        .map(({ size, each }) => tn(each, '1 piece {size}', '{n} pieces {size}', { size: saySides(size, unit) }))
-                        .join(t(', or ')),
+                      what: given.map(({ size, each }) => piecesOf(size, each, unit)).join(t(', or ')),
                     })}
               </small>
             </li>
