@@ -1,5 +1,6 @@
 /** The mark of each verdict, with its own shape and colour, the same on the board and in the lists. Paths lie in a box from −8 to 8. */
 import type { Verdict } from '../../geometry/index.ts'
+import type { Point } from '../document/shapes.ts'
 import { label } from '../words/words.ts'
 
 interface MarkStyle {
@@ -38,3 +39,22 @@ export const MARKS: Readonly<Record<Verdict, MarkStyle>> = {
 
 /** In the order of the seam check: what has to be fixed, what needs care at the machine, what is fine. */
 export const VERDICTS = ['clashes', 'pin', 'tip', 'open', 'nests'] as const satisfies readonly Verdict[]
+
+/**
+ * One mark for all crossings with the same verdict at one place. `count`: how many clash there, to be shown beside the mark if there are several; 1 for
+ * other verdicts.
+ */
+export interface PlacedMark {
+  readonly at: Point
+  readonly verdict: Verdict
+  readonly count: number
+}
+
+export function marksPerPlace(meetings: readonly Omit<PlacedMark, 'count'>[]): PlacedMark[] {
+  const marks = new Map<string, PlacedMark>()
+  for (const { at, verdict } of meetings) {
+    const key = `${at} ${verdict}`
+    marks.set(key, { at, verdict, count: 1 + (verdict === 'clashes' ? (marks.get(key)?.count ?? 0) : 0) })
+  }
+  return [...marks.values()]
+}

@@ -59,7 +59,7 @@ const PAINTERS: Readonly<Record<PartType, Painter>> = {
     const way = directionOf(part, context)
     each(part, context, (x, y) => drawPressArrow(pen, { at: [x, y], way, open, asked, size: Math.max(8, Math.min(15, context.scale * 0.2)) }))
   },
-  number: (pen, part, context) => each(part, context, (x, y) => badge(pen, x, y, part.text ?? '')),
+  number: (pen, part, context) => each(part, context, (x, y) => badge(pen, x, y, part.text ?? '', 11)),
   mark: (pen, part, context) => each(part, context, (x, y) => mark(pen, x, y, part, context)),
   stretch: (pen, part, context) => {
     stroke(pen, part, context, PALE, 8, 1)
@@ -140,19 +140,20 @@ function directionOf({ toward = [0, 1] }: DrawingPart, { toPixels }: PaintContex
   return [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
 }
 
-function badge(pen: Canvas, x: number, y: number, text: string): void {
-  const wide = Math.max(11, 3.7 * text.length + 4)
+/** `half` is half its height, in pixels. */
+function badge(pen: Canvas, x: number, y: number, text: string, half: number): void {
+  const wide = Math.max(half, ((3.7 * text.length + 4) * half) / 11)
   pen.beginPath()
-  pen.roundRect(x - wide, y - 11, wide * 2, 22, 11)
+  pen.roundRect(x - wide, y - half, wide * 2, half * 2, half)
   outlined(pen, PALE, DARK)
   pen.fillStyle = DARK
-  pen.font = '600 12px Inter, sans-serif'
+  pen.font = `600 ${half + 1}px Inter, sans-serif`
   pen.textAlign = 'center'
   pen.textBaseline = 'middle'
   pen.fillText(text, x, y + 0.5)
 }
 
-function mark(pen: Canvas, x: number, y: number, { verdict = 'nests' }: DrawingPart, { scale }: PaintContext): void {
+function mark(pen: Canvas, x: number, y: number, { verdict = 'nests', text }: DrawingPart, { scale }: PaintContext): void {
   const size = Math.max(0.55, Math.min(1, scale / 24)) * (verdict === 'clashes' ? 1 : 0.8)
   pen.save()
   pen.translate(x, y)
@@ -164,6 +165,7 @@ function mark(pen: Canvas, x: number, y: number, { verdict = 'nests' }: DrawingP
   pen.fillStyle = MARKS[verdict].fill
   pen.fill(path, 'evenodd')
   pen.restore()
+  if (text !== undefined) badge(pen, x + 10, y - 10, text, 8)
 }
 
 function bar(pen: Canvas, x: number, y: number): void {

@@ -23,7 +23,7 @@ export type PartType =
   /** The way a seam is pressed; a number in a badge. */
   | 'press'
   | 'number'
-  /** A meeting, by its verdict; a stretch of an edge between two copies where seams clash. */
+  /** A meeting, by its verdict, with their number as text if several clash at its place; a stretch of an edge between two copies where seams clash. */
   | 'mark'
   | 'stretch'
   /** The edges between copies; a copy that is pressed the opposite way. */

@@ -10,6 +10,7 @@ import { produce } from 'immer'
 import { drawnSeams, patchShapes, rectOf, type Point, pointOf } from '../document/shapes.ts'
 import { fabricParts } from '../drawing/fabricParts.ts'
 import type { Preview } from '../document/preview.ts'
+import { markParts } from './markParts.ts'
 import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
 export function previewOf(before: Block, { change }: Edit): Preview {
@@ -55,10 +56,10 @@ export function drawBlockPreview(preview: Preview): ViewDrawing {
       asked: join.press.rule === 'asked',
     }),
   )
-  const marks = (['nests', 'clashes'] as const).flatMap((verdict): DrawingPart[] => {
-    const points = preview.report.meetings.filter((meeting) => meeting.verdict === verdict).map(({ at }) => pointOf(at))
-    return points.length === 0 ? [] : [{ type: 'mark', verdict, points }]
-  })
+  const marks = markParts(
+    preview.report.meetings.map(({ at, verdict }) => ({ at: pointOf(at), verdict })),
+    ['nests', 'clashes'],
+  )
   return [
     ...fabricParts(preview.block, patches),
     { type: 'edge', outlines: patches.map(({ outline }) => outline) },

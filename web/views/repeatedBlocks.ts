@@ -8,6 +8,7 @@
 import type { Block, SettingReport, Turn } from '../../geometry/index.ts'
 import { bordersAround, type PatchShape, type Point, pointOf } from '../document/shapes.ts'
 import { fabricParts } from '../drawing/fabricParts.ts'
+import { markParts } from './markParts.ts'
 import type { ViewDrawing, DrawingPart } from '../drawing/viewDrawing.ts'
 
 interface Copy {
@@ -93,14 +94,11 @@ function meetingParts(joins: SettingReport['joins'], meetings: SettingReport['me
       [x + dx, y + dy],
     ]
   })
-  const marks = (['nests', 'pin', 'tip', 'open', 'clashes'] as const).flatMap((verdict): DrawingPart[] => {
-    const points = oncePerPlace(meetings.filter((meeting) => meeting.verdict === verdict)).map(({ at }) => pointOf(at))
-    return points.length === 0 ? [] : [{ type: 'mark', verdict, points }]
-  })
-  return [...(lines.length === 0 ? [] : [{ type: 'stretch', lines } as const]), ...marks]
+  const placed = meetings.map(({ at, verdict }) => ({ at: pointOf(at), verdict }))
+  return [...(lines.length === 0 ? [] : [{ type: 'stretch', lines } as const]), ...markParts(placed, ['nests', 'pin', 'tip', 'open', 'clashes'])]
 }
 
-/** Two pairs of seams that meet at one place get one mark. */
+/** Two pairs of seams that clash at one place are marked along one stretch of the edge. */
 const oncePerPlace = (meetings: SettingReport['meetings']): SettingReport['meetings'] => [
   ...new Map(meetings.map((meeting) => [`${meeting.at.join()} ${meeting.join}`, meeting])).values(),
 ]

@@ -984,7 +984,8 @@ export const german: Catalogue = {
     'Auf der Arbeitsfläche gezeigt: {changes}; {clash} (jetzt {before}). Klicke noch einmal, um es zu übernehmen.',
   'One edge is too far off to ease. Check where it stretched.':
     'Eine Kante weicht zu weit ab, um sie einzuhalten. Sieh nach, wo sie sich gedehnt hat.',
-  'One mark can stand for two crossings in one place.': 'Ein Zeichen kann für zwei Kreuzungen an einer Stelle stehen.',
+  'A number beside a mark says how many crossings don’t nest there.':
+    'Eine Zahl neben einem Zeichen sagt, wie viele Kreuzungen dort nicht ineinandergreifen.',
   'A piece {size}, with strips along its {along} side:': 'Ein Stück {size}, Streifen entlang der Seite von {along}:',
   'Show problems only': 'Nur Probleme zeigen',
   'Sewing order: by columns': 'Nähfolge: in Spalten',

@@ -25,6 +25,8 @@ import { applyEdit, newHistory } from '../../../web/document/history.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
 import type { ViewMode } from '../../../web/document/store.ts'
+import { star } from '../../help.ts'
+import { marksPerPlace } from '../../../web/drawing/marks.ts'
 import { paperBoat } from './paperBoat.ts'
 
 const INKS = { ink: '#2b2320', paper: '#fffaf2' }
@@ -105,5 +107,40 @@ describe.each(BLOCKS)('%s', (name, block) => {
 
   it('among copies', async () => {
     await expect(among(block, { columns: 2, rows: 2, turn: square ? 'alternate' : 'none', press: 'same' })).toMatchFileSnapshot(file('setting'))
+  })
+})
+
+describe('marks of copies side by side', () => {
+  /** How many clashing crossings the marks of a drawing stand for. */
+  const clashesShown = (drawing: ViewDrawing): number =>
+    drawing
+      .filter(({ type, verdict }) => type === 'mark' && verdict === 'clashes')
+      .reduce((sum, { points = [], text = '1' }) => sum + Number(text) * points.length, 0)
+
+  it('show every crossing that the sentence counts: two at one place are a mark with a 2', () => {
+    // Geese made four at a time, beside squares: where copies meet, a straight seam and a wing's seam end at one point.
+    const wings = ['b', 'c'] as const
+    const block = star([wings, wings, wings, wings])
+    const counts = (['same', 'alternate'] as const).map((press) => {
+      const answer = settingReport(block, { columns: 3, rows: 3, turn: 'none', press })
+      if (!answer.ok) throw new Error(answer.message.code)
+      const { columns, rows, places, joins, meetings, clashes } = answer.value
+      const { drawing } = settingView(block, patchShapes(layered(block).findings.patches), { columns, rows, copies: places, joins, meetings })
+      expect(clashesShown(drawing)).toBe(clashes.between)
+      return clashes.between
+    })
+    expect(counts[1]).toBeLessThan(counts[0] as number)
+  })
+})
+
+describe('marks of one block', () => {
+  it('stand once for each place and verdict, with the number of crossings that clash there', () => {
+    const at = [2, 1] as const
+    const meetings = (['clashes', 'nests', 'clashes', 'nests'] as const).map((verdict) => ({ at, verdict }))
+    expect(marksPerPlace([...meetings, { at: [0, 1], verdict: 'clashes' }])).toEqual([
+      { at, verdict: 'clashes', count: 2 },
+      { at, verdict: 'nests', count: 1 },
+      { at: [0, 1], verdict: 'clashes', count: 1 },
+    ])
   })
 })

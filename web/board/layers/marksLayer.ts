@@ -4,10 +4,10 @@
  * In      the findings, and the part of the block that the board shows.
  * Out     what is drawn. From far away only clashes are marked, from farther still as dots.
  */
-import type { Findings, Meeting } from '../../../geometry/index.ts'
+import type { Findings, Verdict } from '../../../geometry/index.ts'
 import type { DrawnSeam, Point } from '../../document/shapes.ts'
 import { isNearlyFull, isUnfinished } from '../../document/progress.ts'
-import { MARKS } from '../../drawing/marks.ts'
+import { MARKS, marksPerPlace } from '../../drawing/marks.ts'
 import { drawPressArrow } from '../../drawing/pressArrow.ts'
 import { meetingsIndex, type PlacedMeeting } from '../hitTest.ts'
 import { ROOM_FOR_ARROWS, roomForEach, seamsInSight } from '../seamsInSight.ts'
@@ -72,19 +72,33 @@ function drawSeamNumbers(pen: CanvasPen, { report, marks, pressing, frame, size,
   pen.restore()
 }
 
-function drawMeetings(pen: CanvasPen, { report, marks, frame, size }: MarksScene): void {
+function drawMeetings(pen: CanvasPen, { report, marks, frame, size, ink, paper }: MarksScene): void {
   if (report === null || !marks) return
   const { low, high } = visibleCells(frame, size)
   const all = meetingsIndex(report).touching(low, high)
   const clashes = all.filter(({ meeting }) => meeting.verdict === 'clashes')
   const roomy = roomForEach(all.length, frame, low, high) >= ROOM_FOR_MARKS
   if (!roomy && roomForEach(clashes.length, frame, low, high) < ROOM_FOR_MARKS) return drawDots(pen, clashes, frame)
-  for (const { at, meeting } of roomy ? all : clashes) drawMark(pen, frame.toPixels(...at), meeting)
+  const placed = marksPerPlace((roomy ? all : clashes).map(({ at, meeting: { verdict } }) => ({ at, verdict })))
+  for (const { at, verdict } of placed) drawMark(pen, frame.toPixels(...at), verdict)
+  pen.save()
+  pen.font = `600 ${COUNT_HEIGHT}px Inter, sans-serif`
+  pen.textAlign = 'center'
+  pen.textBaseline = 'middle'
+  for (const { at, count } of placed) {
+    const [x, y] = frame.toPixels(...at)
+    if (count > 1) drawNumber(pen, [x + COUNT_AWAY, y - COUNT_AWAY], String(count), COUNT_HEIGHT, ink, paper)
+  }
+  pen.restore()
 }
+
+/** The number beside a mark where several crossings clash: its height, and how far up and to the right it lies, in pixels. */
+const COUNT_HEIGHT = 10
+const COUNT_AWAY = 9
 
 const paths = new Map<string, Path2D>()
 
-function drawMark(pen: CanvasPen, [x, y]: Point, { verdict }: Meeting): void {
+function drawMark(pen: CanvasPen, [x, y]: Point, verdict: Verdict): void {
   const { path, fill } = MARKS[verdict]
   const drawn = paths.get(path) ?? new Path2D(path)
   paths.set(path, drawn)

@@ -29,7 +29,9 @@ export function SettingReasons({ setting: { report: answer, trouble } }: { reado
   const opposite = answer.places.filter(({ press }) => press === 'opposite').length
   return (
     <>
-      {clashingPlaces(answer) < answer.clashes.between && <p className="hint">{t('One mark can stand for two crossings in one place.')}</p>}
+      {clashingPlaces(answer) < answer.clashes.between && (
+        <p className="hint">{t('A number beside a mark says how many crossings don’t nest there.')}</p>
+      )}
       {opposite > 0 && (
         <p className="hint">
           {tn(opposite, 'The block with a bar is pressed the other way.', 'The {n} blocks with a bar are pressed the other way.')}
