@@ -370,6 +370,7 @@ test.describe('units as text', () => {
     const other = { ...ROOMY, name: 'Roomy too (example)', fabrics: [{ id: 'rust', name: 'Rust', colour: '#8f3a1f' }], units: [] }
     await openFile(page, () => button(page, 'Open file').click(), 'other.json', JSON.stringify(other))
     await expect(page.getByRole('application', { name: /Roomy too/ })).toBeVisible()
+    await page.locator('.more-tools summary').click()
     await button(page, 'Paste').click()
     await expect(notice(page)).toHaveText('Unit pasted.')
     await expect(button(page, 'Colour with Fern')).toBeVisible()
@@ -380,6 +381,7 @@ test.describe('units as text', () => {
   // What is read is our own; the clipboard is tried in the second engine above.
   test('text that holds no units gives one sentence', async ({ page }) => {
     await openRoomy(page)
+    await page.locator('.more-tools summary').click()
     for (const text of [
       'hello',
       '{"format":"nestwright.units","version":9}',

@@ -123,7 +123,6 @@ function stripes(line: readonly string[]): number {
 
 test('a print is drawn true to scale at any zoom, and turns with its unit', BOTH_ENGINES, async ({ page }) => {
   await openApp(page)
-  await button(page, 'Seam numbers').click()
   await button(page, 'Edit Linen white').click()
   await page.getByLabel('Pattern of Linen white').selectOption('stripes')
   await expect(page.getByLabel('Print direction')).toHaveValue('two-way')

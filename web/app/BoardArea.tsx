@@ -2,12 +2,14 @@
 import { type ComponentType, lazy } from 'react'
 import { Board } from '../board/Board.tsx'
 import { InHand } from '../board/InHand.tsx'
+import { MarksSelect } from '../board/MarksSelect.tsx'
 import { SymmetrySelect } from '../board/SymmetrySelect.tsx'
 import { LazyPanel } from '../controls/LazyPanel.tsx'
 import { Popover } from '../controls/Popover.tsx'
 import { setView, useStore, type ViewMode } from '../document/store.ts'
 import { NestingChanges } from '../views/NestingChanges.tsx'
 import { t } from '../words/words.ts'
+import { Notice, NoticeLog } from './Notices.tsx'
 import { ViewPicker } from './ViewPicker.tsx'
 
 // Loaded when a view is first chosen, so that the page starts at once.
@@ -88,32 +90,19 @@ function BoardOrView() {
   )
 }
 
-/** Symmetric edits, seam numbers and marks, zoom, and the list of keys. */
+/** Symmetric edits, marks, zoom, what was said before, and the list of keys. */
 function BoardButtons() {
   const mode = useStore(({ view }) => view.mode)
-  const marks = useStore(({ view }) => view.marks)
   return (
     <div className="buttons board-buttons">
       {INSTEAD_OF_BOARD[mode] === undefined && <SymmetrySelect />}
-      <button type="button" aria-pressed={marks} onClick={() => setView({ marks: !marks })}>
-        {t('Seam numbers')}
-      </button>
+      <MarksSelect />
       <button type="button" onClick={() => setView({ zoom: 1, pan: [0, 0] })}>
         {t('Fit to window')}
       </button>
+      <NoticeLog />
       <KeyList />
     </div>
-  )
-}
-
-function Notice() {
-  const notice = useStore(({ view }) => view.notice)
-  const notices = useStore(({ view }) => view.notices)
-  return (
-    <p className="notice" role="status" aria-live="polite">
-      {/* A new element for each notice: a repeated sentence is announced again, and on a small screen it appears and disappears again. */}
-      <span key={notices}>{notice}</span>
-    </p>
   )
 }
 

@@ -5,6 +5,16 @@ import { Popover } from '../controls/Popover.tsx'
 import { chooseLanguage, LANGUAGES, type Language, currentLanguage, t } from '../words/words.ts'
 
 export function Display() {
+  return (
+    <Popover name={t('Display')} className="display-settings">
+      <div className="popover-content">
+        <DisplayFields />
+      </div>
+    </Popover>
+  )
+}
+
+export function DisplayFields() {
   const light = useTheme()
   const names: Readonly<Record<Theme, string>> = {
     device: t('Match my device'),
@@ -13,30 +23,28 @@ export function Display() {
     night: t('Dark'),
   }
   return (
-    <Popover name={t('Display')} className="display-settings">
-      <div className="popover-content">
-        <label>
-          {t('Theme')}
-          <select value={light} onChange={(event) => chooseTheme(event.target.value as Theme)}>
-            {THEMES.map((one) => (
-              <option key={one} value={one}>
-                {names[one]}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          {t('Language')}
-          <select value={currentLanguage()} onChange={(event) => void changeLanguage(event.target.value as Language)}>
-            {Object.entries(LANGUAGES).map(([language, name]) => (
-              <option key={language} value={language} lang={language}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-      </div>
-    </Popover>
+    <>
+      <label>
+        {t('Theme')}
+        <select value={light} onChange={(event) => chooseTheme(event.target.value as Theme)}>
+          {THEMES.map((one) => (
+            <option key={one} value={one}>
+              {names[one]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        {t('Language')}
+        <select value={currentLanguage()} onChange={(event) => void changeLanguage(event.target.value as Language)}>
+          {Object.entries(LANGUAGES).map(([language, name]) => (
+            <option key={language} value={language} lang={language}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+    </>
   )
 }
 

@@ -1,5 +1,5 @@
-/** The header of the page: the block's name, the library, files, undo and redo, and whether everything is saved. */
-import { lazy, useState } from 'react'
+/** The header of the page: the block's name, the library, files, undo and redo, and whether everything is saved. On a phone, one row and a menu. */
+import { lazy, type ReactNode, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { setName } from '../../geometry/index.ts'
 import { saveFile } from '../keeping/download.ts'
@@ -7,8 +7,10 @@ import { edit, redo, undo, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 import { ActionButton } from '../controls/ActionButton.tsx'
 import { OpenFileButton } from '../library/OpenFileButton.tsx'
-import { Display } from './Display.tsx'
+import { Display, DisplayFields } from './Display.tsx'
 import { LazyPanel } from '../controls/LazyPanel.tsx'
+import { Popover } from '../controls/Popover.tsx'
+import { PHONE, useMedia } from '../controls/useMedia.ts'
 
 const BlockLibrary = lazy(async () => ({ default: (await import('../library/BlockLibrary.tsx')).BlockLibrary }))
 
@@ -16,6 +18,19 @@ export function Header() {
   const block = useStore(({ history }) => history.block)
   const past = useStore(({ history }) => history.past.length)
   const future = useStore(({ history }) => history.future.length)
+  const phone = useMedia(PHONE)
+  const [library, setLibrary] = useState(false)
+  const files = (
+    <>
+      <button type="button" aria-haspopup="dialog" onClick={() => setLibrary(true)}>
+        {t('My blocks')}
+      </button>
+      <OpenFileButton />
+      <button type="button" onClick={() => saveFile(block)}>
+        {t('Save file')}
+      </button>
+    </>
+  )
   return (
     <header data-part="head">
       <h1>Nestwright</h1>
@@ -24,11 +39,7 @@ export function Header() {
         <input value={block.name} maxLength={200} onChange={(event) => edit(setName(event.target.value))} />
       </label>
       <div className="buttons">
-        <LibraryButton />
-        <OpenFileButton />
-        <button type="button" onClick={() => saveFile(block)}>
-          {t('Save file')}
-        </button>
+        {!phone && files}
         <ActionButton disabled={past === 0} onClick={undo}>
           {t('Undo')}
         </ActionButton>
@@ -38,27 +49,30 @@ export function Header() {
       </div>
       <div className="header-end">
         <SaveState />
-        <Display />
+        {phone ? <Menu>{files}</Menu> : <Display />}
       </div>
+      {library && <Library close={() => setLibrary(false)} />}
     </header>
   )
 }
 
-function LibraryButton() {
-  const [open, setOpen] = useState(false)
+function Menu({ children }: { readonly children: ReactNode }) {
   return (
-    <>
-      <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        {t('My blocks')}
-      </button>
-      {open &&
-        createPortal(
-          <LazyPanel>
-            <BlockLibrary close={() => setOpen(false)} />
-          </LazyPanel>,
-          document.body,
-        )}
-    </>
+    <Popover name={t('Menu')} className="display-settings">
+      <div className="popover-content menu">
+        {children}
+        <DisplayFields />
+      </div>
+    </Popover>
+  )
+}
+
+function Library({ close }: { readonly close: () => void }) {
+  return createPortal(
+    <LazyPanel>
+      <BlockLibrary close={close} />
+    </LazyPanel>,
+    document.body,
   )
 }
 

@@ -47,9 +47,10 @@ export function Board({ children }: { readonly children?: ReactNode }) {
 
   const { ink, paper } = useInk()
   const marks = showsMeetings(view)
+  const numbers = marks && view.marks === 'numbers'
   const marksScene = useMemo<MarksScene>(
-    () => ({ report, marks, pressing, seam, frame, size, ink, paper }),
-    [report, marks, pressing, seam, frame, size, ink, paper],
+    () => ({ report, marks, numbers, pressing, seam, frame, size, ink, paper }),
+    [report, marks, numbers, pressing, seam, frame, size, ink, paper],
   )
   const layers = useLayers(canvas, shown, size)
   const folded = useFabricLayer(layers, shown, frame, size)

@@ -40,6 +40,8 @@ export function Toolbar({ name, upright = false, children }: { readonly name: st
 
 interface ToolButtonProps {
   readonly name: string
+  /** A word of the name, written below the icon. */
+  readonly caption?: string
   /** An SVG path in a box from −10 to 10. */
   readonly icon: string
   readonly onClick: () => void
@@ -48,12 +50,20 @@ interface ToolButtonProps {
 }
 
 /** A button with an icon; `name` is its label and its tooltip. */
-export function ToolButton({ name, icon, onClick, pressed, disabled = false }: ToolButtonProps): ReactNode {
+export function ToolButton({ name, caption, icon, onClick, pressed, disabled = false }: ToolButtonProps): ReactNode {
   return (
-    <ActionButton className="sign" aria-label={name} title={name} aria-pressed={pressed} disabled={disabled} onClick={onClick}>
+    <ActionButton
+      className={caption === undefined ? 'sign' : 'sign captioned'}
+      aria-label={name}
+      title={name}
+      aria-pressed={pressed}
+      disabled={disabled}
+      onClick={onClick}
+    >
       <svg viewBox="-11 -11 22 22" aria-hidden="true">
         <path d={icon} />
       </svg>
+      {caption !== undefined && <span aria-hidden="true">{caption}</span>}
     </ActionButton>
   )
 }

@@ -20,6 +20,8 @@ import { applyEdit, type History, type Step, redoStep, replaceBlock, undoStep, n
 export type DragTool = 'hand' | 'box' | 'loop' | 'patch'
 
 export type ViewMode = 'cloth' | 'value' | 'pressing' | 'wrong' | 'layers' | 'order' | 'quilting' | 'setting'
+/** What is marked on the block: seam crossings, the seams' numbers too, or nothing. */
+export type Marks = 'crossings' | 'numbers' | 'none'
 /** The sheets beside the board. */
 export type SheetName = 'block' | 'findings' | 'colour' | 'cutting' | 'quilting' | 'setting' | 'booklet'
 
@@ -39,8 +41,7 @@ export interface ViewState {
   readonly sheet: SheetName
   /** The language of the page. */
   readonly language: Language
-  /** Whether seam numbers, pressing and marks are shown on the board. */
-  readonly marks: boolean
+  readonly marks: Marks
   /** The finding that is pointed at, such as `meeting 3`. */
   readonly finding: string | null
   /** Lines on the board that a panel points at, in cells: along seams or around patches. */
@@ -67,6 +68,8 @@ export interface ViewState {
   readonly notice: string
   /** How many notices there have been, so that a repeated sentence is announced again. */
   readonly notices: number
+  /** The last notices, the newest first. */
+  readonly log: readonly string[]
 }
 
 export interface Stitching {
@@ -117,7 +120,7 @@ const START: ViewState = {
   mode: 'cloth',
   sheet: 'findings',
   language: 'en',
-  marks: true,
+  marks: 'crossings',
   finding: null,
   pointedLines: null,
   requestedFinding: null,
@@ -131,6 +134,7 @@ const START: ViewState = {
   pan: [0, 0],
   notice: '',
   notices: 0,
+  log: [],
 }
 
 /** The state as a hook: a selector must give the same object for the same state. */
@@ -282,9 +286,14 @@ export function redo(): void {
 
 export function setView(change: Partial<ViewState>): void {
   const refusal = isRefusing && change.notice !== undefined ? { notice: t('Nothing changed: this block is open in another tab.') } : {}
-  const notices = getState().view.notices + (change.notice === undefined ? 0 : 1)
-  set({ view: { ...getState().view, ...change, ...refusal, notices } })
+  const view = { ...getState().view, ...change, ...refusal }
+  if (change.notice === undefined) return set({ view })
+  const log = view.notice === '' ? view.log : [view.notice, ...view.log].slice(0, LOGGED)
+  set({ view: { ...view, notices: view.notices + 1, log } })
 }
+
+/** Notices that can be read again. */
+const LOGGED = 30
 
 export const setSaved = (saved: AppState['saved']): void => {
   if (saved !== getState().saved) set({ saved })

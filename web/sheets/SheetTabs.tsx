@@ -3,13 +3,14 @@
  *
  * The code of a sheet is loaded when it is first opened, so that the page starts at once. The summary of the seam check stands above every sheet.
  */
-import { type ComponentType, type KeyboardEvent, lazy, type ReactElement, useSyncExternalStore } from 'react'
+import { type ComponentType, type KeyboardEvent, lazy, type ReactElement } from 'react'
 import { setView, type SheetName, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 import { SelectedUnits } from './block/SelectedUnits.tsx'
 import { SeamCheck } from './check/SeamCheck.tsx'
 import { CheckSummary } from './check/CheckSummary.tsx'
 import { LazyPanel } from '../controls/LazyPanel.tsx'
+import { useMedia } from '../controls/useMedia.ts'
 
 const ColourPanels = lazy(async () => ({ default: (await import('./colour/ColourPanels.tsx')).ColourPanels }))
 const BlockSettings = lazy(async () => ({ default: (await import('./block/BlockSettings.tsx')).BlockSettings }))
@@ -82,7 +83,7 @@ const ABOUT_WHOLE_BLOCK: ReadonlySet<SheetName> = new Set(['quilting', 'setting'
 
 export function SheetTabs() {
   const open = useStore(({ view }) => view.sheet)
-  const isRow = useSyncExternalStore(subscribeToLayout, () => ROW_LAYOUT.matches)
+  const isRow = useMedia(ROW_LAYOUT)
   // The selected units are left out where the board shows something else, and on sheets about the whole block.
   const hideSelection = useStore(({ view }) => view.mode === 'order' || view.mode === 'setting' || ABOUT_WHOLE_BLOCK.has(view.sheet))
   const current = SHEETS.find(({ sheet }) => sheet === open) ?? (SHEETS[0] as SheetTab)
@@ -129,12 +130,7 @@ export function SheetTabs() {
 }
 
 /** The width up to which the stylesheet puts the tabs in a row above the sheet. */
-const ROW_LAYOUT = window.matchMedia('(max-width: 1100px)')
-
-function subscribeToLayout(listener: () => void): () => void {
-  ROW_LAYOUT.addEventListener('change', listener)
-  return () => ROW_LAYOUT.removeEventListener('change', listener)
-}
+const ROW_LAYOUT = '(max-width: 1100px)'
 
 const ARROWS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }
 

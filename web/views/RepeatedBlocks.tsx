@@ -13,7 +13,7 @@ import './views.css'
 export function RepeatedBlocks() {
   const setting = useSetting(true)
   const block = useStore(({ history }) => history.block)
-  const marks = useStore(({ view }) => view.marks)
+  const marks = useStore(({ view }) => view.marks !== 'none')
   if (setting.trouble !== null || setting.report === null || setting.report.problems.length > 0)
     return (
       <div className="board drawn">

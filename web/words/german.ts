@@ -2,6 +2,19 @@
 import type { Catalogue } from './catalogue.ts'
 
 export const german: Catalogue = {
+  crossings: 'Nahttreffen',
+  'crossings and seam numbers': 'Nahttreffen und Nahtnummern',
+  Mark: 'Markieren',
+  Log: 'Verlauf',
+  'Nothing has happened yet.': 'Noch ist nichts geschehen.',
+  Add: 'Dazu',
+  Halves: 'Halbe',
+  Box: 'Rahmen',
+  Loop: 'Schlinge',
+  Draw: 'Zeichnen',
+  Select: 'Auswahl',
+  More: 'Mehr',
+  Menu: 'Menü',
   'About {name}': 'Über {name}',
   'Add a border': 'Rand hinzufügen',
   'Add fabric': 'Stoff hinzufügen',
@@ -104,7 +117,6 @@ export const german: Catalogue = {
   'Not saved in this browser': 'Nicht in diesem Browser gespeichert',
   'The archive is empty.': 'Das Archiv ist leer.',
   'Nothing changed: this block is open in another tab.': 'Nichts hat sich geändert: Dieser Block ist in einem anderen Tab offen.',
-  'Seam numbers': 'Nahtnummern',
   'Pattern repeat ({unit})': 'Rapport ({unit})',
   Open: 'Öffnen',
   'Open file': 'Datei öffnen',

@@ -50,7 +50,12 @@ function lookedAt(block: Block, mode: ViewMode): string {
 function marked(block: Block, pressing = false): string {
   const frame = frameFor(block, false)
   const { pen, lines } = recorder(frame)
-  drawMarks(pen, { report: layered(block).findings, marks: true, pressing, seam: pressing ? 'j:1' : null, frame, size: SIZE, ...INKS }, [], [])
+  drawMarks(
+    pen,
+    { report: layered(block).findings, marks: true, numbers: true, pressing, seam: pressing ? 'j:1' : null, frame, size: SIZE, ...INKS },
+    [],
+    [],
+  )
   return lines()
 }
 

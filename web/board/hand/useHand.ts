@@ -14,7 +14,7 @@ import { onTrayDrop } from './trayDrag.ts'
 import type { HandCommand, HandState, HandContext, HandEvent, PointerInput } from './values.ts'
 
 /** Marks of meetings are drawn in every view that shows the block as it is sewn. */
-export const showsMeetings = ({ marks, mode }: ViewState): boolean => marks && mode !== 'layers' && mode !== 'quilting'
+export const showsMeetings = ({ marks, mode }: ViewState): boolean => marks !== 'none' && mode !== 'layers' && mode !== 'quilting'
 
 /** What the board shows now, as the hand needs it; `size` is the board's in pixels. */
 export function handContext(size: Point): HandContext {

@@ -29,8 +29,10 @@ const PALE = '#fffaf2'
 export interface MarksScene {
   /** null: not known, so there is nothing to mark. */
   readonly report: Findings | null
-  /** Seam numbers and marks of meetings are shown. */
+  /** The marks of meetings are shown. */
   readonly marks: boolean
+  /** The seams' numbers are shown. */
+  readonly numbers: boolean
   /** Pressing arrows are shown instead of numbers; the selected seam, by its join's id. */
   readonly pressing: boolean
   readonly seam: string | null
@@ -60,8 +62,8 @@ export function clearMarks(pen: CanvasPen, scene: MarksScene): void {
   pen.restore()
 }
 
-function drawSeamNumbers(pen: CanvasPen, { report, marks, pressing, frame, size, ink, paper }: MarksScene): void {
-  if (report === null || !marks || pressing || frame.scale < LEAST_CELL) return
+function drawSeamNumbers(pen: CanvasPen, { report, numbers, pressing, frame, size, ink, paper }: MarksScene): void {
+  if (report === null || !numbers || pressing || frame.scale < LEAST_CELL) return
   const height = Math.max(9, Math.min(13, frame.scale * 0.17))
   pen.save()
   pen.font = `600 ${height}px Inter, sans-serif`
