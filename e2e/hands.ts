@@ -9,6 +9,8 @@ export interface Hand {
   readonly name: string
   readonly touch: boolean
   press(control: Locator): Promise<void>
+  /** Presses an entry of what is done to selected units more rarely. */
+  more(action: string): Promise<void>
   /** Opens one of the sheets beside the board. */
   sheet(name: string): Promise<void>
   /** Chooses the unit whose patch lies at a point of the board. */
@@ -71,6 +73,11 @@ function pointing(page: Page, { drag, ...pointer }: Pointer): Hand {
   return {
     ...pointer,
     sheet: (name) => press(tab(page, name)),
+    more: async (action) => {
+      await press(moreActions(page))
+      await press(button(page, action))
+      await press(moreActions(page))
+    },
     place: async (unit, at, size) => {
       const { from, to } = await fromTray(page, unit, middleOf(at, size))
       await drag(from, to)
@@ -115,6 +122,11 @@ export function keyboard(page: Page): Hand {
     name: 'keyboard',
     touch: false,
     press,
+    more: async (action) => {
+      await press(moreActions(page))
+      await press(button(page, action))
+      await keys('Escape')
+    },
     sheet: async (name) => {
       await goTo(page, page.getByRole('tab', { selected: true }))
       for (let step = 0; step < 12 && (await tab(page, name).getAttribute('aria-selected')) !== 'true'; step += 1) await keys('ArrowDown')
@@ -154,6 +166,8 @@ export function keyboard(page: Page): Hand {
     },
   }
 }
+
+const moreActions = (page: Page): Locator => page.locator('.more-actions summary')
 
 /** One arrow for each cell. */
 const arrows = ([x, y]: Cell): string[] => [

@@ -74,7 +74,7 @@ async function laysAStar(page: Page, hand: Hand): Promise<void> {
     await expect(cell(page, at[0] + 1, at[1] + 1)).toHaveAccessibleName(/Square, Patch in Linen white, selected\.$/)
   }
   await hand.place('Flying goose', [1, 0], [2, 1])
-  await hand.press(button(page, 'Turn 180°'))
+  await hand.more('Turn 180°')
   await expect(cell(page, 2, 1)).toHaveAccessibleName(/half turn/)
   await hand.place('Flying goose', [1, 3], [2, 1])
   // The two at the sides are turned in the open middle, and moved out.
@@ -85,7 +85,7 @@ async function laysAStar(page: Page, hand: Hand): Promise<void> {
   await expect(cell(page, 1, 2)).toHaveAccessibleName(/quarter turn/)
   await hand.place('Flying goose', [1, 1], [2, 1])
   await hand.press(button(page, 'Turn 90°'))
-  await hand.press(button(page, 'Turn 180°'))
+  await hand.more('Turn 180°')
   await hand.move([1.5, 1.5], [2, 0])
   await expect(cell(page, 4, 3)).toHaveAccessibleName(/three-quarter turn/)
   await hand.place('Square', [1, 1], [1, 1])
@@ -126,7 +126,7 @@ async function keepAs(page: Page, hand: Hand, name: string): Promise<void> {
 async function turnsWrongly(page: Page, hand: Hand): Promise<void> {
   await hand.sheet('Seam check')
   await hand.choose([1.5, 0.2])
-  await hand.press(button(page, 'Turn 180°'))
+  await hand.more('Turn 180°')
   await expect(difference(page)).toContainText('points to protect: 4 before, 3 now')
   // A quarter turn leaves its cells: what is mended by a turn is offered beside the finding.
   await hand.choose([1.5, 3.5])
@@ -320,7 +320,7 @@ async function arranges(page: Page, hand: Hand): Promise<void> {
   await keys(page, 'x')
   await expect(notice(page)).toHaveText('The two units are swapped.')
   await keys(page, 'Control+a')
-  await hand.press(page.getByRole('toolbar', { name: 'Arrange' }).getByRole('button', { name: 'Align left', exact: true }))
+  await hand.more('Align left')
   await expect(notice(page)).toHaveText('Aligned left.')
   await hand.choose([0, 1])
   await keys(page, 'Alt+Shift+ArrowRight')

@@ -50,7 +50,7 @@ for (const [how, handOf, { width, height }] of HANDS) {
 async function turnsAGoose(page: Page, hand: Hand): Promise<void> {
   await expect(findings(page)).toContainText('4 points to protect')
   await hand.choose([1.5, 0.2])
-  await hand.press(button(page, 'Turn 180°'))
+  await hand.more('Turn 180°')
   // A goose that points outward brings no tip to a join: common practice, no source.
   await expect(findings(page)).toContainText('3 points to protect')
   await hand.press(button(page, 'Undo'))
@@ -64,7 +64,7 @@ async function mendsAClash(page: Page, hand: Hand): Promise<void> {
   await expect(findings(page)).toContainText('Keep going: 12 of 16 squares filled.')
   await hand.place('Flying goose', [1, 1], [2, 1])
   await expect(notice(page)).toHaveText('Placed.')
-  await hand.press(button(page, 'Turn 180°'))
+  await hand.more('Turn 180°')
   await expect(notice(page)).toHaveText('Turned 180°.')
   await hand.place('Flying goose', [1, 2], [2, 1])
   await expect(findings(page)).toContainText('2 crossings don’t nest')

@@ -18,10 +18,11 @@ import { prepareIndexes } from './hitTest.ts'
 import type { MarksScene } from './layers/marksLayer.ts'
 import { useDragLayer } from './layers/useDragLayer.ts'
 import { type ShownBlock, useFabricLayer, useLayers, useMarksLayer } from './layers/useLayers.ts'
-import { SelectionBar } from './SelectionBar.tsx'
 import { useElementSize } from './useElementSize.ts'
 
 const SeamOptions = lazy(async () => ({ default: (await import('./pressing/SeamOptions.tsx')).SeamOptions }))
+
+const SelectionBar = lazy(async () => ({ default: (await import('./SelectionBar.tsx')).SelectionBar }))
 
 const seamOptionId = (join: string | null): string | undefined => (join === null ? undefined : `seam-${join}`)
 
@@ -43,6 +44,8 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   const { zoom, pan, mode, cursor, selected, tool, seam } = view
   const pressing = mode === 'pressing'
   const { hand, listeners } = useHand(board, size)
+  // Whoever places units or drags one has no use for it.
+  const hasBar = selected.length > 0 && !pressing && view.unitInHand === null && (hand.gesture === null || hand.gesture.type === 'press')
   const frame = useMemo(() => boardFrame(block, { zoom, pan, mode }, size), [block, zoom, pan, mode, size])
 
   const { ink, paper } = useInk()
@@ -66,7 +69,6 @@ export function Board({ children }: { readonly children?: ReactNode }) {
   return (
     <div className="bench">
       {!pressing && <BoardTools />}
-      <SelectionBar />
       {children}
       <div
         ref={board}
@@ -103,6 +105,11 @@ export function Board({ children }: { readonly children?: ReactNode }) {
           <CellGrid block={block} cursor={cursor} selected={selected} />
         )}
       </div>
+      {hasBar && (
+        <LazyPanel>
+          <SelectionBar block={block} selected={selected} frame={frame} size={size} />
+        </LazyPanel>
+      )}
     </div>
   )
 }

@@ -11,7 +11,7 @@ const MARKS: Readonly<Record<Marks, string>> = {
 export function MarksSelect() {
   const marks = useStore(({ view }) => view.marks)
   return (
-    <label className="repeats">
+    <label className="repeats marks">
       {t('Mark')}
       <select value={marks} onChange={(event) => setView({ marks: event.target.value as Marks })}>
         {Object.entries(MARKS).map(([one, name]) => (

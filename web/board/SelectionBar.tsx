@@ -1,66 +1,71 @@
-/** Over the board: what is done to several units at once. */
-import { memo } from 'react'
-import type { Side } from '../../geometry/index.ts'
-import { useStore } from '../document/store.ts'
-import { label, t } from '../words/words.ts'
-import { alignSelection, spreadSelection } from './actions/arrange.ts'
+/**
+ * What can be done with the selected units: a bar just outside the block, at their column, so that it covers neither fabric nor marks. Above the block for
+ * units of its upper half, below it for the others; where the block is larger than the board, at the board's edge.
+ */
+import { type CSSProperties, lazy } from 'react'
+import type { Block } from '../../geometry/index.ts'
+import { LazyPanel } from '../controls/LazyPanel.tsx'
+import { Popover } from '../controls/Popover.tsx'
+import { around, bordersAround, type Point, rectOf } from '../document/shapes.ts'
+import { t } from '../words/words.ts'
+import { mirrorSelection, turnSelection } from './actions/turn.ts'
+import { duplicateSelection, removeSelection } from './actions/units.ts'
+import { unitsById } from './hitTest.ts'
+import './selectionBar.css'
 import { Toolbar, ToolButton } from './Toolbar.tsx'
+import type { Frame } from './viewport.ts'
 
-const SIDES: readonly (readonly [Side, string, string])[] = [
-  ['left', label('Align left'), 'M-8 -8V8M-6 -5H7M-6 4H2'],
-  ['centre', label('Align on a vertical line'), 'M0 -8V8M-7 -5H7M-4 4H4'],
-  ['right', label('Align right'), 'M8 -8V8M6 -5H-7M6 4H-2'],
-  ['top', label('Align top'), 'M-8 -8H8M-5 -6V7M4 -6V2'],
-  ['middle', label('Align on a horizontal line'), 'M-8 0H8M-5 -7V7M4 -4V4'],
-  ['bottom', label('Align bottom'), 'M-8 8H8M-5 6V-7M4 6V-2'],
-]
+const MoreActions = lazy(async () => ({ default: (await import('./MoreActions.tsx')).MoreActions }))
 
-export function SelectionBar() {
-  // One line at a time, so that the block stays in sight: whoever places units is not arranging them yet.
-  const inHand = useStore(({ view }) => view.unitInHand !== null)
-  return <div className="overboard">{!inHand && <ArrangeBar />}</div>
+interface Props {
+  readonly block: Block
+  /** Ids of units. */
+  readonly selected: readonly string[]
+  readonly frame: Frame
+  /** The board's, in pixels. */
+  readonly size: Point
 }
 
-/** Appears over the board as soon as two units are selected, so that nothing moves away under the hand. */
-const ArrangeBar = memo(function ArrangeBar() {
-  const count = useStore(({ view }) => view.selected.length)
-  if (count < 2) return null
+export function SelectionBar({ block, selected, frame, size }: Props) {
+  const box = around(unitsById(block, selected).map(rectOf))
+  if (box === null) return null
+  const { columns, rows } = block.grid
+  const border = bordersAround(block)
+  const below = box.at[1] + box.size[1] / 2 > rows / 2
+  const edge = frame.toPixels(columns / 2, below ? rows + border : -border)[1]
+  const middle = frame.toPixels(box.at[0] + box.size[0] / 2, 0)[0]
+  const across = Math.min(1, Math.max(0, middle / size[0]))
   return (
-    <div className="arranging">
-      <Toolbar name={t('Arrange')}>
-        <fieldset>
-          <legend className="unseen">{t('Align')}</legend>
-          {SIDES.map(([side, name, icon]) => (
-            <ToolButton key={side} name={t(name)} icon={icon} onClick={() => alignSelection(side)} />
-          ))}
+    <div
+      className={below ? 'selection-bar below' : 'selection-bar'}
+      // The free room is shared out by where the units lie: the bar is at them, and never beyond the board.
+      style={{ '--edge': `${edge}px`, gridTemplateColumns: `minmax(0, ${across}fr) auto minmax(0, ${1 - across}fr)` } as CSSProperties}
+    >
+      <div className="selection-buttons">
+        <Toolbar name={t('Selected units')}>
+          <ToolButton name={t('Turn 90°')} caption={t('Turn 90°')} icon="M-6.5 2A6.5 6.5 0 1 1 0 8M0 8l3 -3.2M0 8l3.4 2.4" onClick={turnSelection} />
+          <ToolButton name={t('Flip')} caption={t('Flip')} icon="M0 -9V9M-3 -5L-9 5H-3ZM3 -5L9 5H3Z" onClick={mirrorSelection} />
+          <ToolButton name={t('Duplicate')} caption={t('Duplicate')} icon="M-8 -8H3V3H-8ZM-3 3V8H8V-3H3" onClick={duplicateSelection} />
           <ToolButton
-            name={t('Space evenly across')}
-            icon="M-8 -7V7M8 -7V7M-3 -4H3V4H-3Z"
-            disabled={count < 3}
-            onClick={() => spreadSelection('across')}
+            name={t('Delete')}
+            caption={t('Delete')}
+            icon="M-8 -6H8M-3 -6V-9H3V-6M-6 -6L-5 8H5L6 -6M-2 -2V4M2 -2V4"
+            danger
+            onClick={deleteSelection}
           />
-          <ToolButton
-            name={t('Space evenly down')}
-            icon="M-7 -8H7M-7 8H7M-4 -3V3H4V-3Z"
-            disabled={count < 3}
-            onClick={() => spreadSelection('down')}
-          />
-        </fieldset>
-        <fieldset>
-          <legend className="unseen">{t('Shapes')}</legend>
-          <ToolButton name={t('Join shapes')} icon="M-7 -7H2V-2H7V7H-2V2H-7Z" onClick={() => void changeShapes('join')} />
-          <ToolButton
-            name={t('Cut away the last shape selected')}
-            icon="M-7 -7H2V-2H-2V2H-7ZM2 1V2H1M4 2H7V7H-2V4"
-            onClick={() => void changeShapes('cut')}
-          />
-        </fieldset>
-      </Toolbar>
+        </Toolbar>
+        <Popover name={t('More')} className={below ? 'upward more-actions' : 'more-actions'}>
+          <LazyPanel>
+            <MoreActions />
+          </LazyPanel>
+        </Popover>
+      </div>
     </div>
   )
-})
+}
 
-async function changeShapes(what: 'join' | 'cut'): Promise<void> {
-  const { cutAwaySelection, joinSelection } = await import('./actions/joinPatches.ts')
-  await (what === 'join' ? joinSelection() : cutAwaySelection())
+/** The bar goes with what was selected; the keyboard goes on at the board. */
+function deleteSelection(): void {
+  removeSelection()
+  document.querySelector<HTMLElement>('[data-part="board"]')?.focus({ preventScroll: true })
 }

@@ -46,14 +46,16 @@ interface ToolButtonProps {
   readonly icon: string
   readonly onClick: () => void
   readonly pressed?: boolean
+  /** It takes something away: red. */
+  readonly danger?: boolean
   readonly disabled?: boolean
 }
 
 /** A button with an icon; `name` is its label and its tooltip. */
-export function ToolButton({ name, caption, icon, onClick, pressed, disabled = false }: ToolButtonProps): ReactNode {
+export function ToolButton({ name, caption, icon, onClick, pressed, danger = false, disabled = false }: ToolButtonProps): ReactNode {
   return (
     <ActionButton
-      className={caption === undefined ? 'sign' : 'sign captioned'}
+      className={`sign${caption === undefined ? '' : ' captioned'}${danger ? ' danger' : ''}`}
       aria-label={name}
       title={name}
       aria-pressed={pressed}

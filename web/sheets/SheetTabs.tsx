@@ -6,13 +6,14 @@
 import { type ComponentType, type KeyboardEvent, lazy, type ReactElement } from 'react'
 import { setView, type SheetName, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
-import { SelectedUnits } from './block/SelectedUnits.tsx'
 import { SeamCheck } from './check/SeamCheck.tsx'
 import { CheckSummary } from './check/CheckSummary.tsx'
+import { SheetEdge } from './SheetEdge.tsx'
 import { LazyPanel } from '../controls/LazyPanel.tsx'
 import { useMedia } from '../controls/useMedia.ts'
 
 const ColourPanels = lazy(async () => ({ default: (await import('./colour/ColourPanels.tsx')).ColourPanels }))
+const SelectedUnits = lazy(async () => ({ default: (await import('./block/SelectedUnits.tsx')).SelectedUnits }))
 const BlockSettings = lazy(async () => ({ default: (await import('./block/BlockSettings.tsx')).BlockSettings }))
 const CutList = lazy(async () => ({ default: (await import('./cutting/CutList.tsx')).CutList }))
 const UnitMethods = lazy(async () => ({ default: (await import('./methods/UnitMethods.tsx')).UnitMethods }))
@@ -34,7 +35,12 @@ interface SheetTab {
 }
 
 const SHEETS: readonly SheetTab[] = [
-  { sheet: 'block', name: () => t('Block'), icon: <path d="M4 4h16v16H4zM4 4l16 16M20 4L4 20" />, panels: [BlockSettings, TurnWholeBlock] },
+  {
+    sheet: 'block',
+    name: () => t('Block'),
+    icon: <path d="M4 4h16v16H4zM4 4l16 16M20 4L4 20" />,
+    panels: [SelectedUnits, BlockSettings, TurnWholeBlock],
+  },
   {
     sheet: 'findings',
     name: () => t('Seam check'),
@@ -78,17 +84,13 @@ const SHEETS: readonly SheetTab[] = [
   },
 ]
 
-/** Sheets about the whole block, where nobody works on single units. */
-const ABOUT_WHOLE_BLOCK: ReadonlySet<SheetName> = new Set(['quilting', 'setting', 'booklet'])
-
 export function SheetTabs() {
   const open = useStore(({ view }) => view.sheet)
   const isRow = useMedia(ROW_LAYOUT)
-  // The selected units are left out where the board shows something else, and on sheets about the whole block.
-  const hideSelection = useStore(({ view }) => view.mode === 'order' || view.mode === 'setting' || ABOUT_WHOLE_BLOCK.has(view.sheet))
   const current = SHEETS.find(({ sheet }) => sheet === open) ?? (SHEETS[0] as SheetTab)
   return (
     <div className="side right">
+      {!isRow && <SheetEdge />}
       <div
         className="tabs"
         data-part="tabs"
@@ -116,7 +118,6 @@ export function SheetTabs() {
         ))}
       </div>
       <div className="sheet" data-part="sheet" role="tabpanel" id="sheet" aria-labelledby={`tab-${current.sheet}`}>
-        {!hideSelection && <SelectedUnits />}
         <CheckSummary />
         <LazyPanel key={current.sheet}>
           {current.panels.map((Panel, place) => (

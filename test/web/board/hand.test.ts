@@ -232,46 +232,6 @@ describe('the wheel and the zoom keys', () => {
   })
 })
 
-describe('the round handles', () => {
-  // Above the goose, whose middle lies at 5, 4.5: 30 pixels up, 20 to each side.
-  const handles = board({ selected: ['g'] })
-  const turn: Point = [4.8, 3.7]
-  const mirror: Point = [5.2, 3.7]
-
-  it('turn and mirror what is selected when they are tapped', () => {
-    expect(tapped(handles, turn)).toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 1 }])
-    expect(tapped(handles, mirror)).toEqual([{ type: 'mirrorSelection' }])
-  })
-
-  it('turn by as many quarters as the pointer goes round', () => {
-    const quarters = (...way: Point[]): unknown => dropped(handles, turn, way)
-    expect(quarters([5.9, 4.5])).toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 1 }])
-    expect(quarters([5.9, 4.5], [5, 5.4])).toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 2 }])
-    expect(quarters([4.1, 4.5])).toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 3 }])
-    expect(quarters([5.9, 4.5], [5, 3.7]), 'back where it was').toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 0 }])
-    expect(quarters([5.9, 4.5], [5.02, 4.52]), 'close to the middle nothing spins').toEqual([{ type: 'turnUnits', ids: ['g'], quarters: 1 }])
-  })
-
-  it('let the mirror be once the pointer has left it', () => {
-    expect(dropped(handles, mirror, [[5.25, 3.75]])).toEqual([{ type: 'mirrorSelection' }])
-    expect(dropped(handles, mirror, [[5.1, 5]])).toEqual([])
-  })
-
-  it('are not there without a selection, with another tool, or while a fix is tried', () => {
-    const types = (context: HandContext): string[] => tapped(context, turn).map(({ type }) => type)
-    expect(types(board())).toEqual(['select'])
-    expect(types(board({ selected: ['g'], tool: 'box' }))).toEqual(['select'])
-    expect(types(board({ selected: ['g'], document: blockOf(8, 8, []) }))).toEqual(['select'])
-  })
-
-  it('are larger after a finger than after a mouse', () => {
-    const beside: Point = [turn[0] - 0.26, 3.55]
-    expect(tapped(handles, beside)[0]?.type).toBe('select')
-    const finger = play(handles, [press([2.5, 7], touch), release([2.5, 7], touch)])
-    expect(play(handles, [press(beside, touch), release(beside, touch)], finger.hand).commands.map(({ type }) => type)).toEqual(['turnUnits'])
-  })
-})
-
 describe('resizing', () => {
   const resize = (unit: string, from: Point, to: Point): readonly HandCommand[] => dropped(board({ selected: [unit] }), from, [to])
 

@@ -5,7 +5,7 @@ import { label, t } from '../../words/words.ts'
 import { withSelection } from './attempt.ts'
 
 /** About their middle: to whole squares of the grid, or exactly where half squares are asked for. */
-export const turnEdit = (ids: readonly string[], quarters: Turn): Edit => turnAboutMiddle(ids, quarters, getState().view.halfCells)
+const turnEdit = (ids: readonly string[], quarters: Turn): Edit => turnAboutMiddle(ids, quarters, getState().view.halfCells)
 
 const TURNED: Readonly<Record<Turn, string>> = {
   0: label('Nothing changed.'),
@@ -15,7 +15,7 @@ const TURNED: Readonly<Record<Turn, string>> = {
 }
 
 /** Turns units by so many quarters clockwise. */
-export function turnBy(ids: readonly string[], quarters: Turn): void {
+function turnBy(ids: readonly string[], quarters: Turn): void {
   if (quarters !== 0) edit(turnEdit(ids, quarters))
   setView({ notice: t(TURNED[quarters]) })
 }

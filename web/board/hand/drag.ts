@@ -8,7 +8,6 @@ import { boxAround, type Rational, sameSize, toNumber, type Unit } from '../../.
 import { toDecimal, type Point, type Rect, rectOf } from '../../document/shapes.ts'
 import { hasRoom, pieceAt, unitById, unitsById } from '../hitTest.ts'
 import { fillBetween, squareOver } from '../newUnit.ts'
-import { dragHandle } from './handles.ts'
 import { FINGER_DRAG_START } from './dragStart.ts'
 import { dragCorner } from './resize.ts'
 import { snapContext } from './snapContext.ts'
@@ -50,8 +49,6 @@ export function continueDrag(gesture: Gesture, at: PointerState, context: HandCo
       return dragCorner(gesture, at, context)
     case 'fill':
       return { ...gesture, units: unitsOver(gesture, at, context) }
-    case 'handle':
-      return dragHandle(gesture, at, context)
     case 'recolour':
       return recolour(gesture, at, context)
     case 'box':

@@ -21,8 +21,6 @@ export function finish(gesture: Gesture, time: number, context: HandContext): re
     case 'resize':
       // A corner that was not dragged was pressed for what lies under it.
       return gesture.dragged ? [{ type: 'resizeUnits', ids: gesture.ids, to: gesture.to }] : tap(pressAt(gesture.from, context), context)
-    case 'handle':
-      return releaseHandle(gesture)
     case 'recolour':
       return [{ type: 'recolourPatches', fabric: gesture.fabric, over: gesture.over }]
     case 'fill':
@@ -49,11 +47,6 @@ function liftFingers(pinch: Pinch, time: number): readonly HandCommand[] {
 function dropMoved({ ids, snapped, fits, swap, inTheWay }: GestureOf<'move'>): readonly HandCommand[] {
   if (fits || (swap === null && inTheWay === null)) return [{ type: 'moveUnits', ids, by: snapped.by }]
   return swap === null ? [{ type: 'refuseSwap' }] : [{ type: 'swapUnits', one: ids[0] as string, other: swap }]
-}
-
-function releaseHandle({ handle, ids, dragged, quarters }: GestureOf<'handle'>): readonly HandCommand[] {
-  if (handle === 'turn') return [{ type: 'turnUnits', ids, quarters: dragged ? quarters : 1 }]
-  return dragged ? [] : [{ type: 'mirrorSelection' }]
 }
 
 /** Units that the box touches, or whose middle lies in the loop; after those already selected, where the hand adds. */

@@ -80,7 +80,7 @@ function press(before: HandState, { pointer, button, time }: Extract<HandEvent, 
   const { gesture } = hand
   if (pointers.size > 2) return next(gesture?.type === 'pinch' ? addFinger(gesture) : null)
   if (pointers.size === 2) {
-    const begun = gesture !== null && gesture.type !== 'press' && gesture.type !== 'handle'
+    const begun = gesture !== null && gesture.type !== 'press'
     return next(startPinch(firstTwo(hand), begun ? null : hand.since, context.zoom, context.pan))
   }
   if (button === 1 || hand.panKey) return next({ type: 'pan', from: at.at, pan: context.pan })

@@ -6,7 +6,6 @@ import { t, tn } from '../../words/words.ts'
 import { moveTo, refuseSwap, resizeTo, swapPlaces } from '../actions/arrange.ts'
 import { addCorner } from '../actions/drawPatch.ts'
 import { recolourAt, recolourPatches } from '../actions/recolour.ts'
-import { mirrorSelection, turnBy } from '../actions/turn.ts'
 import { placeAround, placeAt, placeMany, replaceWith } from '../actions/units.ts'
 import { runKeyCommand } from '../keys/runKeyCommand.ts'
 import type { HandCommand } from './values.ts'
@@ -37,8 +36,6 @@ const ACTIONS: Actions = {
   swapUnits: ({ one, other }) => swapPlaces(one, other),
   refuseSwap: () => refuseSwap(),
   resizeUnits: ({ ids, to }) => resizeTo(ids, to),
-  turnUnits: ({ ids, quarters }) => turnBy(ids, quarters),
-  mirrorSelection: () => mirrorSelection(),
   recolourAt: ({ fabric, at }) => recolourAt(fabric, at),
   recolourPatches: ({ fabric, over }) => recolourPatches(fabric, over),
   placeUnits: ({ units }) => placeMany(units),

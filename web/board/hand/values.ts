@@ -116,18 +116,6 @@ export interface Pinch {
 export type Gesture =
   /** A press that is not a drag yet. */
   | { readonly type: 'press'; readonly from: PointerState; readonly patch: PatchRef | null }
-  /** On one of the round handles: it acts on release. A drag around the middle turns by as many quarters as the pointer goes round. */
-  | {
-      readonly type: 'handle'
-      readonly handle: 'turn' | 'mirror'
-      readonly from: PointerState
-      readonly ids: readonly string[]
-      /** Cells. */
-      readonly middle: Point
-      readonly quarters: Turn
-      /** The pointer has left the handle: a turn follows it, a mirror is called off. */
-      readonly dragged: boolean
-    }
   /** A fabric drawn across patches. */
   | { readonly type: 'recolour'; readonly fabric: string; readonly over: readonly PatchRef[]; readonly last: Point }
   | {
@@ -199,8 +187,6 @@ export type HandCommand =
   | { readonly type: 'swapUnits'; readonly one: string; readonly other: string }
   | { readonly type: 'refuseSwap' }
   | { readonly type: 'resizeUnits'; readonly ids: readonly string[]; readonly to: FileBox }
-  | { readonly type: 'turnUnits'; readonly ids: readonly string[]; readonly quarters: Turn }
-  | { readonly type: 'mirrorSelection' }
   | { readonly type: 'recolourAt'; readonly fabric: string; readonly at: Point }
   | { readonly type: 'recolourPatches'; readonly fabric: string; readonly over: readonly PatchRef[] }
   | { readonly type: 'placeUnits'; readonly units: readonly Unit[] }

@@ -10,7 +10,6 @@ import { toDecimal, type PatchShape, unitShapes, type Point, rectOf } from '../.
 import { symmetricEdit } from '../../document/symmetricEdit.ts'
 import { withoutImages } from '../actions/attempt.ts'
 import { recolourEdit } from '../actions/recolour.ts'
-import { turnEdit } from '../actions/turn.ts'
 import { scaleBetween } from '../hand/resize.ts'
 import type { TrayTarget } from '../hand/trayDrop.ts'
 import type { Gesture, GestureOf } from '../hand/values.ts'
@@ -27,12 +26,8 @@ export interface DragImage {
 const piecesOf = (units: readonly Unit[]): PatchShape[] => units.flatMap((unit) => unitShapes(unit))
 const standing = (pieces: readonly PatchShape[], fits = true): DragImage => ({ paths: patchPaths(pieces), by: [0, 0], fits })
 
-/** Whether the turn handle has been dragged by a quarter or more. */
-export const isTurning = (gesture: Gesture | null): gesture is GestureOf<'handle'> =>
-  gesture?.type === 'handle' && gesture.dragged && gesture.quarters !== 0
-
 /** The units that the gesture takes from their places: ids, or null. */
-export const idsDragged = (gesture: Gesture | null): readonly string[] | null => (gesture?.type === 'move' || isTurning(gesture) ? gesture.ids : null)
+export const idsDragged = (gesture: Gesture | null): readonly string[] | null => (gesture?.type === 'move' ? gesture.ids : null)
 
 /** The paths of the units that a gesture takes from their places. */
 export const pathsOfUnits = (block: Block, ids: readonly string[]): PatchPaths => patchPaths(piecesOf(unitsById(block, ids)))
@@ -43,7 +38,6 @@ export function editOnRelease(gesture: Gesture | null, tray: TrayTarget | null):
     return gesture.swap === null ? moveUnits(gesture.ids, ...gesture.snapped.by) : swapUnits(gesture.ids[0] ?? '', gesture.swap)
   if (gesture?.type === 'fill') return placeUnits(withoutImages(gesture.units))
   if (gesture?.type === 'recolour') return recolourEdit(gesture.fabric, gesture.over)
-  if (isTurning(gesture)) return turnEdit(gesture.ids, gesture.quarters)
   if (gesture?.type === 'resize') return resizeUnits(gesture.ids, gesture.to)
   return tray === null || tray.replaces !== null ? null : placeUnit(tray.unit)
 }
@@ -54,7 +48,6 @@ export function dragImages(block: Block, gesture: Gesture | null, dragged: Patch
   if (gesture?.type === 'fill') return [standing(piecesOf(withoutImages(gesture.units)))]
   if (gesture?.type === 'recolour') return [recolouredImage(block, gesture)]
   if (gesture?.type === 'resize') return [resizedImage(block, gesture)]
-  if (isTurning(gesture)) return [turnedImage(block, gesture)]
   if (tray === null) return []
   const { unit, replaces } = tray
   return [standing(unitShapes(unit), replaces !== null || hasRoom(block, [rectOf(unit)], new Set()))]
@@ -84,11 +77,6 @@ function resizedImage(block: Block, { ids, box, to, fits }: GestureOf<'resize'>)
     pieces.map((piece) => ({ ...piece, corners: piece.corners.map(scaled) })),
     fits,
   )
-}
-
-function turnedImage(block: Block, { ids, quarters }: GestureOf<'handle'>): DragImage {
-  const units = unitsById(editResult(block, turnEdit(ids, quarters)), ids)
-  return standing(piecesOf(units), hasRoom(block, units.map(rectOf), new Set(ids), units))
 }
 
 /** In blocks with more units than this, symmetric images appear only when the hand lets go. */

@@ -258,11 +258,7 @@ function drawCircle(pen: CanvasPen, [x, y]: Point, radius: number, ink: string):
   pen.restore()
 }
 
-/** SVG paths around 0, 0. */
-const ICONS = { turn: 'M-6 2A6 6 0 1 1 1 6M1 2L1 10L7 6Z', mirror: 'M0 -8V8M-3 -5L-9 4H-3ZM3 -5L9 4H3Z' } as const
-
 function drawHandles(pen: CanvasPen, handles: Handles, ink: string, paper: string): void {
-  const radius = handles.coarse ? 22 : 15
   pen.save()
   pen.fillStyle = paper
   pen.strokeStyle = ink
@@ -273,17 +269,6 @@ function drawHandles(pen: CanvasPen, handles: Handles, ink: string, paper: strin
     pen.rect(at[0] - half, at[1] - half, half * 2, half * 2)
     pen.fill()
     pen.stroke()
-  }
-  for (const name of ['turn', 'mirror'] as const) {
-    pen.save()
-    pen.translate(...handles[name])
-    pen.beginPath()
-    pen.arc(0, 0, radius, 0, Math.PI * 2)
-    pen.fill()
-    pen.stroke()
-    if (handles.coarse) pen.scale(1.3, 1.3)
-    pen.stroke(new Path2D(ICONS[name]))
-    pen.restore()
   }
   pen.restore()
 }

@@ -10,7 +10,7 @@ import { useTrayDrag } from '../hand/trayDrag.ts'
 import { handContext } from '../hand/useHand.ts'
 import type { HandState } from '../hand/values.ts'
 import { unitById, unitsById } from '../hitTest.ts'
-import { dragImages, editOnRelease, idsDragged, isTurning, pathsOfUnits, symmetricImages, symmetryLines } from './dragImages.ts'
+import { dragImages, editOnRelease, idsDragged, pathsOfUnits, symmetricImages, symmetryLines } from './dragImages.ts'
 import { type DragOverlay, drawDragOverlay } from './dragOverlay.ts'
 import { clearMarks, type MarksScene } from './marksLayer.ts'
 import { pointOfFinding } from './pointedFinding.ts'
@@ -45,7 +45,7 @@ export function useDragLayer(
     const resting = gesture === null && tray === null
     const overlay: DragOverlay = {
       block,
-      selected: dragged !== null || gesture?.type === 'resize' || isTurning(gesture) ? [] : selected,
+      selected: dragged !== null || gesture?.type === 'resize' ? [] : selected,
       handles: handlesFor({ ...hand, gesture }, context),
       images: [...symmetric.images, ...dragImages(block, gesture, dragged, target)],
       left: [...(dragged === null ? [] : [dragged]), ...symmetric.left],

@@ -1,12 +1,10 @@
-/** The selected units: buttons to turn, flip, duplicate and delete them, their method, their fabrics and how they are pressed. */
+/** The selected units: their size, their method, their fabrics and how they are pressed. */
 import { lazy } from 'react'
 import {
-  type Block,
   KIND_FACTS,
   message,
   type Method,
   methodOf,
-  pictureOf,
   recolourPatch,
   setMethod,
   setPressedOpen,
@@ -14,10 +12,8 @@ import {
   type Unit,
   unitPlaces,
 } from '../../../geometry/index.ts'
-import { halfTurnSelection, mirrorSelection, turnSelection } from '../../board/actions/turn.ts'
-import { duplicateSelection, removeSelection } from '../../board/actions/units.ts'
 import { unitsById } from '../../board/hitTest.ts'
-import { edit, setView, useStore } from '../../document/store.ts'
+import { edit, useStore } from '../../document/store.ts'
 import { t, tn, translate } from '../../words/words.ts'
 import { FabricOptions } from '../../controls/FabricOptions.tsx'
 import { patchName } from '../../words/unitWords.ts'
@@ -42,33 +38,6 @@ export function SelectedUnits() {
           ? translate(message('unit-label', { place: unitPlaces(block)(first.id) }))
           : tn(units.length, '1 unit selected', '{n} units selected')}
       </h2>
-      <div className="buttons">
-        <button type="button" onClick={turnSelection}>
-          {t('Turn 90°')}
-        </button>
-        <button type="button" onClick={halfTurnSelection}>
-          {t('Turn 180°')}
-        </button>
-        <button type="button" onClick={mirrorSelection}>
-          {t('Flip')}
-        </button>
-        <button type="button" onClick={duplicateSelection}>
-          {t('Duplicate')}
-        </button>
-        <button
-          type="button"
-          onClick={() => {
-            removeSelection()
-            // This panel disappears with the selection; the board stays where it is.
-            void import('../../controls/focus.ts').then(({ focusPart }) => focusPart('board'))
-          }}
-        >
-          {t('Delete')}
-        </button>
-        <button type="button" onClick={() => chooseAlike(block, first)}>
-          {t('Select all like this')}
-        </button>
-      </div>
       <LazyPanel>
         <UnitSize block={block} units={units} />
       </LazyPanel>
@@ -119,10 +88,4 @@ function Pressing({ units, ids }: { readonly units: readonly Unit[]; readonly id
       </label>
     </>
   )
-}
-
-function chooseAlike(block: Block, unit: Unit): void {
-  const picture = pictureOf(unit)
-  const selected = block.units.filter((other) => other.kind === unit.kind && pictureOf(other) === picture).map(({ id }) => id)
-  setView({ selected, patch: null, notice: tn(selected.length, 'No other unit matches it.', '{n} matching units selected.') })
 }
