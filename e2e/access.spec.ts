@@ -15,7 +15,7 @@ for (const [{ name, width, height }, colorScheme] of [
       expect(await barriers(page)).toEqual([])
       const { x, y } = await pixels(page, [1.3, 1.3])
       await page.mouse.click(x, y)
-      await expect(page.getByRole('heading', { name: /centre/ })).toBeVisible()
+      await expect(page.getByRole('toolbar', { name: 'Selected units' })).toBeVisible()
       expect(await barriers(page)).toEqual([])
       await page.getByRole('button', { name: 'Layers', exact: true }).click()
       for (const sheet of ['Block', 'Cutting', 'Quilting', 'Setting']) {

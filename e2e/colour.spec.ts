@@ -73,7 +73,9 @@ test('colourings follow the board, which is marked, and their filters survive le
   await expect(marked.getByRole('button')).toHaveAccessibleName(/^Use colouring 1,/)
   await board(page).focus()
   for (const key of ['ArrowRight', 'Enter']) await page.keyboard.press(key)
+  await openSheet(page, 'Block')
   await page.getByLabel(/^Left wing/).selectOption({ label: 'Honey' })
+  await openSheet(page, 'Colour')
   await expect(marked.getByRole('button')).toHaveAccessibleName(/^Your colouring, .*1 × Honey/)
 })
 

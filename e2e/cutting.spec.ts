@@ -12,14 +12,16 @@ test.describe('from units to scissors', () => {
 
   test('ways to make a goose are compared, and one is taken for all alike', async ({ page }) => {
     await openApp(page)
-    await openSheet(page, 'Cutting')
+    await openSheet(page, 'Block')
     await chooseTopGoose(page)
     await page.getByRole('region', { name: 'Top goose' }).getByText('Compare methods and see how to trim').click()
     // Geese that finish 6 by 3 are trimmed with the tip 1/4 in below the top, in the middle of 6 1/2 [S17][S8].
     await expect(page.getByText(/the 45° line on the slanted seam, the point 3 1\/4 in from the right edge and 1\/4 in from the top/)).toBeVisible()
+    await page.locator('.more-actions summary').click()
     await button(page, 'Select all like this').click()
     await expect(page.getByRole('heading', { name: '4 units selected' })).toBeVisible()
     await button(page, 'stitch and flip').click()
+    await openSheet(page, 'Cutting')
     // Stitch and flip, 6 by 3 [S14].
     await expect(cutList(page)).toContainText('4 rectangles 6 1/2 × 3 1/2 in')
     await expect(cutList(page)).toContainText('8 squares 3 1/2 × 3 1/2 in')
@@ -29,9 +31,10 @@ test.describe('from units to scissors', () => {
 
   test('a colouring that needs two batches is led back to one, and the stars of one batch are offered', async ({ page }) => {
     await openApp(page)
-    await openSheet(page, 'Cutting')
+    await openSheet(page, 'Block')
     await chooseTopGoose(page)
     await page.getByLabel('Left wing').selectOption({ label: 'Moss' })
+    await openSheet(page, 'Cutting')
     await expect(cutList(page)).toContainText('Two batches of four make all your geese')
     await button(page, /^Change 1 wing to need only one batch$/).click()
     await expect(cutList(page)).toContainText('One batch of four makes all your geese')
@@ -76,8 +79,10 @@ test.describe('on a desk, the cutting sheet', () => {
     await making.getByLabel('Flying goose: method').selectOption({ label: 'traditional piecing' })
     await expect(cutList(page)).toContainText('4 squares 3 7/8 × 3 7/8 in, cut once from corner to corner')
     // Another fabric on one point makes another look of the same kind: one choice serves both.
+    await openSheet(page, 'Block')
     await chooseTopGoose(page)
     await page.getByLabel('Left wing').selectOption({ label: 'Moss' })
+    await openSheet(page, 'Cutting')
     await making.getByLabel('Method for all 4: Flying goose').selectOption({ label: 'stitch and flip' })
     await expect(cutList(page)).toContainText('4 rectangles 6 1/2 × 3 1/2 in')
     for (let back = 0; back < 2; back += 1) await button(page, 'Undo').click()

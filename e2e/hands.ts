@@ -118,6 +118,11 @@ export function keyboard(page: Page): Hand {
     await keys('Escape', 'Enter')
     await focusInSight(page)
   }
+  const sheet = async (name: string): Promise<void> => {
+    await goTo(page, page.getByRole('tab', { selected: true }))
+    for (let step = 0; step < 12 && (await tab(page, name).getAttribute('aria-selected')) !== 'true'; step += 1) await keys('ArrowDown')
+    await focusInSight(page)
+  }
   return {
     name: 'keyboard',
     touch: false,
@@ -127,11 +132,7 @@ export function keyboard(page: Page): Hand {
       await press(button(page, action))
       await keys('Escape')
     },
-    sheet: async (name) => {
-      await goTo(page, page.getByRole('tab', { selected: true }))
-      for (let step = 0; step < 12 && (await tab(page, name).getAttribute('aria-selected')) !== 'true'; step += 1) await keys('ArrowDown')
-      await focusInSight(page)
-    },
+    sheet,
     choose,
     place: async (unit, at) => {
       await press(button(page, unit))
@@ -140,9 +141,13 @@ export function keyboard(page: Page): Hand {
     },
     recolour: async (at, patch, fabric) => {
       await choose(at)
+      // The fabrics of a unit's patches are listed with the block.
+      const open = (await page.getByRole('tab', { selected: true }).textContent()) ?? ''
+      await sheet('Block')
       await goTo(page, page.getByRole('combobox', { name: patch, exact: true }))
       await page.keyboard.type(fabric)
       await focusInSight(page)
+      await sheet(open)
     },
     move: async (at, by) => {
       await choose(at)

@@ -422,7 +422,9 @@ describe('the cursor of a mouse', () => {
     ])
     expect(shown([0.5, 0.5], { tool: 'box' })).toBe('crosshair')
     const selected = { selected: ['w'] }
-    expect([shown([6.8, 0.2], selected), shown([6, 0], selected), shown([8, 0], selected)]).toEqual(['pointer', 'nwse-resize', 'nesw-resize'])
+    expect([shown([6, 0], selected), shown([8, 0], selected)]).toEqual(['nwse-resize', 'nesw-resize'])
+    // The handle itself stands beside the corner, 15 of the 100 pixels of a cell.
+    expect([shown([5.77, 0], selected), shown([8.23, 0], selected), shown([6, 0.2], selected)]).toEqual(['nwse-resize', 'nesw-resize', 'grab'])
   })
 
   it('is not there for a finger', () => {
