@@ -16,7 +16,7 @@ export function ArchiveHeader({ cards }: { readonly cards: readonly Card[] }) {
     <div className="start-row">
       <p className="hint">{t('Archived blocks are kept for {n} days. Click one to restore it.', { n: ARCHIVE_DAYS })}</p>
       <div className="buttons">
-        <button type="button" onClick={deleteAll}>
+        <button className="danger" type="button" onClick={deleteAll}>
           {sure ? tn(cards.length, 'Yes, delete it', 'Yes, delete {n} blocks') : t('Delete all')}
         </button>
         {sure && (

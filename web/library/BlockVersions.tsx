@@ -95,7 +95,7 @@ function DeleteButton({ which, onDelete }: { readonly which: string; readonly on
   const [sure, setSure] = useState(false)
   if (!sure)
     return (
-      <button type="button" aria-label={t('Delete {version}', { version: which })} onClick={() => setSure(true)}>
+      <button className="danger" type="button" aria-label={t('Delete {version}', { version: which })} onClick={() => setSure(true)}>
         {t('Delete')}
       </button>
     )

@@ -62,7 +62,7 @@ export function FabricDetails({ fabric, used }: { readonly fabric: Fabric; reado
         <ActionButton disabled={index === fabrics.length - 1} onClick={() => moveInList(fabric, 1, index)}>
           {t('Move down')}
         </ActionButton>
-        <button type="button" onClick={() => removeFromList(fabric, used)}>
+        <button className="danger" type="button" onClick={() => removeFromList(fabric, used)}>
           {t('Delete fabric')}
         </button>
       </div>

@@ -45,7 +45,7 @@ export function BorderFields({ block }: { readonly block: Block }) {
           {t('Add a border')}
         </button>
         {borders.length > 0 && (
-          <button type="button" onClick={() => edit(setBorders(borders.slice(0, -1)))}>
+          <button className="danger" type="button" onClick={() => edit(setBorders(borders.slice(0, -1)))}>
             {t('Delete the outer border')}
           </button>
         )}

@@ -51,7 +51,7 @@ function OrphanedWords({ orphans }: { readonly orphans: Booklet['orphans'] }) {
             {words !== undefined && <p>{words}</p>}
             {note !== undefined && <p className="note">{note}</p>}
             {photograph !== undefined && <img className="photograph" src={photograph} alt={t('Your photo of a step that is gone')} />}
-            <button type="button" onClick={() => edit(dropStepWords(key))}>
+            <button className="danger" type="button" onClick={() => edit(dropStepWords(key))}>
               {t('Delete')}
             </button>
           </li>

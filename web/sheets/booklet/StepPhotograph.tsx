@@ -17,7 +17,12 @@ export function StepPhotograph({ stepKey, number, exists }: { readonly stepKey: 
         {exists ? t('Change photo') : t('Add photo')}
       </FileButton>
       {exists && (
-        <button type="button" aria-label={t('Delete photo of step {number}', { number })} onClick={() => edit(setStepPhotograph(stepKey, null))}>
+        <button
+          className="danger"
+          type="button"
+          aria-label={t('Delete photo of step {number}', { number })}
+          onClick={() => edit(setStepPhotograph(stepKey, null))}
+        >
           {t('Delete photo')}
         </button>
       )}

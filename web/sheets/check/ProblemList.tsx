@@ -36,6 +36,7 @@ export function ProblemList({ report }: { readonly report: Findings }) {
             {reply === null && repairable(problem, index) && <p className="hint">{t('Working…')}</p>}
             {problem.message.code === 'press-not-kept' && (
               <button
+                className="danger"
                 type="button"
                 onClick={() => {
                   edit(forgetPress(problem.at))
