@@ -39,7 +39,7 @@ test('the page speaks German when asked, and again on the next visit', BOTH_ENGI
   await expect(page.locator('html')).toHaveAttribute('lang', 'de')
   await page.reload()
   await page.getByRole('tab', { name: 'Zuschnitt' }).click()
-  await expect(page.getByRole('tabpanel')).toContainText('Ein Satz macht diese Gänse.')
+  await expect(page.getByRole('tabpanel')).toContainText('So schneidest du')
   await page.getByRole('tab', { name: 'Befunde' }).click()
   await expect(page.getByRole('tabpanel')).toContainText('Alle 4 Nahttreffen greifen ineinander.')
   await page.getByText('Bildschirm', { exact: true }).click()

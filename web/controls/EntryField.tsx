@@ -1,5 +1,5 @@
 /** A text field for one length, count or name. Text that is not valid shows a message and changes nothing; Enter commits, Escape restores. */
-import { useEffect, useId, useState } from 'react'
+import { useId, useLayoutEffect, useState } from 'react'
 
 interface Props {
   readonly label: string
@@ -12,10 +12,13 @@ interface Props {
 export function EntryField({ label, value, validate, onCommit }: Props) {
   const [text, setText] = useState(value)
   const id = useId()
-  useEffect(() => setText(value), [value])
+  useLayoutEffect(() => setText(value), [value])
   const error = text === value ? null : validate(text)
   const commit = (): void => {
-    if (text !== value && error === null) onCommit(text)
+    if (text === value || error !== null) return
+    onCommit(text)
+    // Another way to write the same length changes nothing: the field shows it as the block does.
+    setText(value)
   }
   return (
     <label>
