@@ -11,7 +11,7 @@ import { workers } from './.tools/workers.ts'
 const PAGE = {
   name: 'page',
   tags: ['$initial' as const],
-  test: /[\\/]web[\\/](app|board|controls|document|drawing|keeping|library|sheets|tray|views|words|workers[\\/](clients|derive|use\w+|workerClient)\.)|[\\/]node_modules[\\/](idb|immer|konva|react|react-dom|scheduler|zustand)[\\/]/,
+  test: /[\\/]web[\\/](app|board|controls|document|drawing|keeping|library|sheets|tray|views|words|workers[\\/](clients|derive|use\w+|workerClient)\.)|[\\/]node_modules[\\/](idb|konva|react|react-dom|scheduler|zustand)[\\/]/,
   includeDependenciesRecursively: false,
 }
 
