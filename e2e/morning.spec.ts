@@ -169,9 +169,9 @@ async function seesItSewn(page: Page, hand: Hand): Promise<void> {
   await hand.press(button(page, 'Sewing order'))
   const order = page.getByRole('region', { name: 'Sewing order' })
   await hand.press(order.getByRole('button', { name: 'Next' }))
-  await expect(order.getByRole('slider', { name: 'Join' })).toHaveAttribute('aria-valuetext', '1 of 16')
-  await expect(page.getByTestId('join')).toContainText('In the flying goose')
-  await expect(page.getByTestId('join')).toHaveAttribute('aria-live', 'polite')
+  await expect(order.getByRole('slider', { name: 'Step' })).toHaveAttribute('aria-valuetext', /^1 of \d+$/)
+  await expect(page.getByTestId('step').getByRole('heading')).toHaveText(/^Make 4 geese: /)
+  await expect(page.getByTestId('step')).toHaveAttribute('aria-live', 'polite')
   await hand.press(order.getByRole('button', { name: 'Back' }))
   // At the end of its way a button says so, and keeps the focus.
   await expect(order.getByRole('button', { name: 'Back' })).toBeDisabled()

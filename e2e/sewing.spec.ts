@@ -18,8 +18,8 @@ const SIZES = [
 ] as const
 
 const difference = (page: Page) => page.getByTestId('difference')
-const slider = (page: Page) => page.getByRole('slider', { name: 'Join' })
-const told = (page: Page) => page.getByTestId('join')
+const slider = (page: Page) => page.getByRole('slider', { name: 'Step' })
+const told = (page: Page) => page.getByTestId('step')
 const sum = (page: Page) => page.getByTestId('setting-sum')
 
 async function open(page: Page, block: object): Promise<void> {
@@ -33,27 +33,46 @@ for (const [how, handOf] of HANDS) {
   test.describe(how, bothIf(handOf === mouse), () => {
     test.use({ viewport: { width: 1440, height: 900 }, hasTouch: handOf === finger })
 
-    test('a star is sewn join by join', async ({ page }) => {
+    test('a star is sewn step by step: its geese first, then its rows', async ({ page }) => {
       const hand = handOf(page)
       await openApp(page)
       await hand.press(button(page, 'Sewing order'))
-      await expect(told(page)).toHaveText('17 patches lie on the table, 16 joins sew them into the block.')
-      for (const _ of [1, 2]) await hand.press(button(page, 'Next'))
+      await expect(told(page)).toHaveText('17 patches, 16 seams to sew.')
+      await hand.press(button(page, 'Next'))
+      await expect(told(page).getByRole('heading')).toHaveText(/^Make 4 geese: /)
       // A goose of 6 by 3 is 6 1/2 by 3 1/2 before it is sewn on [S17].
-      await expect(told(page)).toContainText('Now 6 1/2 by 3 1/2 in.')
-      await expect(told(page)).toContainText(/^In the flying goose/)
+      await expect(told(page)).toContainText('6 1/2 × 3 1/2 in')
+      // Geese that are made four at a time are never sewn from single triangles.
+      await expect(told(page)).not.toContainText(/triangle|wing to/)
+      await expect(page.getByRole('region', { name: 'Pictures of this step' }).getByRole('img').first()).toBeVisible()
+      await hand.press(button(page, 'Next'))
+      await expect(told(page).getByRole('heading')).toHaveText('Lay out the block')
       await hand.press(button(page, 'Back'))
       await expect(slider(page)).toHaveValue('1')
+      const last = Number(await slider(page).getAttribute('max'))
       if (!hand.touch) {
         await slider(page).focus()
         await page.keyboard.press('End')
-      } else for (let step = 1; step < 16; step++) await hand.press(button(page, 'Next'))
-      await expect(told(page)).toContainText('Now 12 1/2 by 12 1/2 in.')
+      } else for (let step = 1; step < last; step++) await hand.press(button(page, 'Next'))
+      await expect(told(page)).toContainText('12 1/2 × 12 1/2 in')
       await expect(button(page, 'Next')).toBeDisabled()
       await hand.press(button(page, 'Play'))
-      await expect(slider(page)).not.toHaveValue('16')
+      await expect(slider(page)).not.toHaveValue(String(last))
       await hand.press(button(page, 'Pause'))
       await expect(button(page, 'Play')).toBeVisible()
+    })
+
+    test('the seam check lists the same steps, and a seam of one is shown on the board', async ({ page }) => {
+      const hand = handOf(page)
+      await openApp(page)
+      await hand.press(findings(page).getByText(/^Order of sewing: |^Sewing order: /))
+      const geese = findings(page)
+        .getByRole('listitem')
+        .filter({ has: page.getByRole('button', { name: /^Make 4 geese: / }) })
+      await hand.press(geese.getByText('8 seams in this step'))
+      const seam = geese.getByRole('button', { name: /^Top goose: the seam at the left wing\. / })
+      await hand.press(seam)
+      await expect(seam).toContainText('toward the left wing')
     })
 
     test('a clash is mended after it was tried on the board, and one undo brings it back', async ({ page }) => {
@@ -175,7 +194,7 @@ test('motion is spared where the device asks for it', async ({ page }) => {
   await slider(page).focus()
   for (const _ of [1, 2, 3]) await page.keyboard.press('ArrowRight')
   await expect(slider(page)).toHaveValue('3')
-  await expect(page.getByRole('img', { name: /^The block in sewing order, 3 of 16 joins made/ })).toBeVisible()
+  await expect(page.getByRole('img', { name: /^Sewing order, step 3 of / })).toBeVisible()
 })
 
 for (const { screen, width, height, light } of SIZES)

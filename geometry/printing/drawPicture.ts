@@ -64,6 +64,7 @@ export const STROKES: Readonly<Record<LineStyle, GroundedStroke>> = {
   cut: { colour: '#111111', width: 1.1, dash: [7, 2, 1.4, 2], ground: true },
   fold: { colour: '#241c18', width: 0.8, dash: [6, 3], ground: true },
   trim: { colour: '#1f5d86', width: 1, dash: [4.5, 2.4], ground: true },
+  blade: { colour: '#b3261e', width: 2.2, ground: true },
   thin: { colour: '#665950', width: 0.4, ground: false },
 }
 
@@ -73,6 +74,7 @@ export const LINE_WORDS: Readonly<Record<Exclude<LineStyle, 'seam' | 'thin'>, st
   cut: 'cut on this line',
   fold: 'fold on this line',
   trim: 'trim on this line',
+  blade: 'cut along this edge of the ruler',
 }
 
 function line(surface: Surface, mark: Extract<Mark, { type: 'line' }>, { put, weight }: Put): void {

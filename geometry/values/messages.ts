@@ -91,6 +91,27 @@ interface UnitNames {
   readonly 'unit-label': { readonly place: UnitPlace }
 }
 
+/** What the maker does next, in a few words. */
+interface StepTitles {
+  /** `labels`: the letters of the units in the layout picture. */
+  readonly 'step-make-units': {
+    readonly count: number
+    readonly kind: Kind
+    readonly hand: 'left' | 'right' | null
+    readonly labels: readonly string[]
+  }
+  readonly 'step-lay-out': None
+  /** Rows and columns by their places in the block, from 1; a section by its number. `alike`: how many are made in one go. */
+  readonly 'step-sew-line': { readonly line: BlockLine; readonly places: readonly number[]; readonly alike: number }
+  readonly 'step-join-lines': { readonly line: BlockLine }
+  /** All units are sewn together at once. */
+  readonly 'step-sew-block': None
+  /** `border`: which of several, from 1 inside; null where there is one. */
+  readonly 'step-border': { readonly border: number | null; readonly part: 'sides' | 'ends' }
+}
+
+export type BlockLine = 'row' | 'column' | 'section'
+
 interface Units {
   readonly units: number
 }
@@ -376,6 +397,7 @@ interface SettingReasons {
 export interface MessageParams
   extends FileFaults,
     UnitNames,
+    StepTitles,
     EditNames,
     SewnComparison,
     CutRows,
@@ -395,6 +417,7 @@ export type Message<Code extends MessageCode = MessageCode> = {
 }[Code]
 
 export type EditName = Message<EditCode>
+export type StepTitle = Message<keyof StepTitles>
 
 /** What is said beside a block on the board: its findings and the names of its edits. The page has these words from the start. */
 export type BoardCode = keyof (UnitNames & EditNames & Problems & PressReasons & Proofs & Fixes)

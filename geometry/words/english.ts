@@ -45,12 +45,25 @@ function geeseWords(geese: readonly GeeseOfWings[]): string {
   )
   return `${each.join('; ')}${geese.some(({ left, right }) => left !== right) ? ', tip up' : ''}`
 }
+const joined = (words: readonly (string | number)[]): string =>
+  words.length < 2 ? String(words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+
+const NTH_BORDER = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth']
 
 export const english: Words = {
   ...boardEnglish,
   'press-line': ({ line, number, how }) => `${line === 'row' ? 'Row' : 'Column'} ${number}: ${pressedInEnglish(how, line)}`,
   'press-between': ({ line, how }) => `Between the ${line}s: ${pressedInEnglish(how, line)}`,
   'lines-alternate': ({ line }) => `Each ${line} is pressed the opposite way to the next, so their seams nest where they meet.`,
+
+  'step-make-units': ({ count, kind, hand, labels }) =>
+    `Make ${count} ${kindWords(kind, count)}${hand === null ? '' : `, ${hand} hand`}: ${joined(labels)}`,
+  'step-lay-out': 'Lay out the block',
+  'step-sew-line': ({ line, places, alike }) => `Sew ${line}${places.length > 1 ? 's' : ''} ${joined(places)}${alike > 1 ? `: make ${alike}` : ''}`,
+  'step-join-lines': ({ line }) => `Join the ${line}s`,
+  'step-sew-block': 'Sew the block',
+  'step-border': ({ border, part }) =>
+    `Add the ${border === null ? '' : `${NTH_BORDER[border - 1] ?? `${border}th`} `}border: ${part === 'sides' ? 'the sides' : 'top and bottom'}`,
 
   'not-json': 'this isn’t a block file; open a file that Nestwright saved',
   'other-format': ({ value }) => `is ${found(value)}; a block file says "nestwright.block"`,

@@ -1,7 +1,7 @@
 /** German for what the geometry says. It is loaded when German is chosen. */
 import { sayLength } from '../exact/lengths.ts'
 import type { Kind, Method } from '../values/block.ts'
-import type { BattingId, BattingSize, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept } from '../values/messages.ts'
+import type { BattingId, BattingSize, BlockLine, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept } from '../values/messages.ts'
 import { unitInGerman, unitLabelInGerman } from './unitGerman.ts'
 import { PRESSED_WAYS, pressedInGerman } from './pressGerman.ts'
 import type { Words } from './words.ts'
@@ -103,7 +103,38 @@ function chainWords({ joins, length, settled, clashes }: ClashingChain): string 
   return `${named} hängen voneinander ab: ${cause}. Also ${clashes === 1 ? 'kann mindestens eine Kreuzung' : `können mindestens ${clashes} Kreuzungen`} nicht ineinandergreifen`
 }
 
+const joined = (words: readonly (string | number)[]): string =>
+  words.length < 2 ? String(words[0] ?? '') : `${words.slice(0, -1).join(', ')} und ${words.at(-1)}`
+
+const ONE_KIND: Readonly<Record<Kind, string>> = {
+  square: 'einfaches Stück',
+  hst: 'Halbquadrat-Dreieck',
+  hourglass: 'Sanduhr',
+  goose: 'Gans',
+  diamond: 'Quadrat im Quadrat',
+  cornered: 'Stück mit gekappten Ecken',
+  strips: 'Streifeneinheit',
+  'half-rectangle': 'Halbrechteck',
+  polygon: 'Freistück',
+}
+
+const BLOCK_LINES: Readonly<Record<BlockLine, readonly [one: string, many: string]>> = {
+  row: ['Reihe', 'Reihen'],
+  column: ['Spalte', 'Spalten'],
+  section: ['Abschnitt', 'Abschnitte'],
+}
+
 export const germanMessages: Words = {
+  'step-make-units': ({ count, kind, hand, labels }) =>
+    `Mach ${count} ${count === 1 ? ONE_KIND[kind] : KINDS[kind]}${hand === null ? '' : hand === 'left' ? ', linke Hand' : ', rechte Hand'}: ${joined(labels)}`,
+  'step-lay-out': 'Leg den Block aus',
+  'step-sew-line': ({ line, places, alike }) =>
+    `Näh ${BLOCK_LINES[line][places.length > 1 ? 1 : 0]} ${joined(places)}${alike > 1 ? `: ${alike} gleiche` : ''}`,
+  'step-join-lines': ({ line }) => `Näh die ${BLOCK_LINES[line][1]} zusammen`,
+  'step-sew-block': 'Näh den Block zusammen',
+  'step-border': ({ border, part }) =>
+    `Näh den ${border === null ? '' : `${border}. `}Rand an: ${part === 'sides' ? 'die Seiten' : 'oben und unten'}`,
+
   'not-json': 'das ist keine Blockdatei; öffne eine Datei, die Nestwright gespeichert hat',
   'other-format': ({ value }) => `${is(value)}; eine Blockdatei sagt "nestwright.block"`,
   'newer-version': ({ version }) => `ist ${version}, aus einem neueren Nestwright; aktualisiere Nestwright, um sie zu öffnen`,

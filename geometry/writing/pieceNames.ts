@@ -7,10 +7,8 @@
 import { parseRational, toNumber } from '../exact/rational.ts'
 import type { Kind, Position } from '../values/block.ts'
 import type { Join, Findings, ReportPoint, Stage } from '../values/report.ts'
-import { kindWords } from '../words/englishPhrases.ts'
-import { patchWords } from './phrases.ts'
 
-/** A name in its parts, for those who say it in words of their own. */
+/** A name in its parts: each language says it in words of its own. */
 export interface PieceName {
   readonly type: 'unit' | 'border' | 'corner' | 'framed' | 'section' | 'row' | 'column' | 'block' | 'bordered'
   /** The unit's kind and id; the side of a border, or the corner of its square. */
@@ -22,7 +20,6 @@ export interface PieceName {
 }
 
 export interface SewnPiece {
-  readonly name: string
   readonly called: PieceName
   /** The middle of its cloth, in cells. */
   readonly middle: readonly [number, number]
@@ -47,7 +44,7 @@ export function sewnPieces(report: Findings): ReadonlyMap<string, SewnPiece> {
   for (const patch of report.patches) {
     const corners = patch.corners.map(pointInCells)
     const called = patch.unit === null ? borderName(patch.name) : unitName(patch.unit, kinds.get(patch.unit))
-    pieces.set(patch.id, { name: sayPiece(called), called, middle: mean(corners), area: patch.area, framing: patch.unit === null })
+    pieces.set(patch.id, { called, middle: mean(corners), area: patch.area, framing: patch.unit === null })
   }
   const usedBy = new Map(report.joins.flatMap((join) => join.sides.map((side) => [side, join] as const)))
   const counter = new Map<Stage, number>()
@@ -58,7 +55,7 @@ export function sewnPieces(report: Findings): ReadonlyMap<string, SewnPiece> {
     const middle = [0, 1].map((axis) => ((a.middle[axis] ?? 0) * a.area + (b.middle[axis] ?? 0) * b.area) / area) as [number, number]
     const framing = a.framing && b.framing
     const called = framing ? framedName(a.called, b.called) : pieceName(join, usedBy.get(join.id), a, counter)
-    pieces.set(join.id, { name: sayPiece(called), called, middle, area, framing })
+    pieces.set(join.id, { called, middle, area, framing })
   }
   return pieces
 }
@@ -82,16 +79,6 @@ function pieceName(join: Join, next: Join | undefined, first: SewnPiece, counter
   const number = (counter.get(stage) ?? 0) + 1
   counter.set(stage, number)
   return { type: stage, number }
-}
-
-function sayPiece({ type, kind, id, number, soFar }: PieceName): string {
-  if (type === 'unit') return kind === undefined ? String(id) : `${kindWords(kind, 1)} ${id}`
-  if (type === 'border') return `${id} border`
-  if (type === 'corner') return `${patchWords(String(id))} corner square`
-  if (type === 'framed') return `${id} border with ${number === 1 ? 'one corner square' : 'its corner squares'}`
-  if (type === 'bordered') return 'the block with its borders so far'
-  if (soFar) return `the ${type} so far`
-  return type === 'block' ? 'the block' : `${type} ${number}`
 }
 
 function mean(corners: readonly (readonly [number, number])[]): readonly [number, number] {

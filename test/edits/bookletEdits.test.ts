@@ -45,7 +45,7 @@ const titled = (block: Block, title: RegExp): BookletStep => {
   return step
 }
 
-const GEESE = /^Make four geese/
+const GEESE = /^Make 4 geese/
 const words = (block: Block, title: RegExp, said: string): Edit => {
   const { key, sentences } = titled(block, title)
   return editStep(key, said, programWords(sentences))
@@ -109,7 +109,7 @@ describe('text of a step whose block has changed', () => {
     const { key } = titled(own, GEESE)
     expect(key).toBe('unit:g1')
     const fewer = edited(own, removeUnits(['g2']))
-    expect(titled(fewer, /^Make three geese/).edited).toEqual({ words: 'My way.', stale: true })
+    expect(titled(fewer, /^Make 3 geese/).edited).toEqual({ words: 'My way.', stale: true })
   })
 
   it('are listed separately and kept where their step is gone, until deleted', () => {

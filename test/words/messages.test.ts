@@ -103,6 +103,17 @@ const SAMPLES: WithParams = {
   'other-blocks-format': [{ format: 'f55' }],
   unit: PLACES.flatMap((place) => [{ place }, { place, dative: true as const }]),
   'unit-label': PLACES.map((place) => ({ place })),
+  'step-make-units': [
+    { count: 1, kind: 'goose', hand: null, labels: ['A'] },
+    { count: 14, kind: 'half-rectangle', hand: 'left', labels: ['B1', 'B2'] },
+    { count: 14, kind: 'half-rectangle', hand: 'right', labels: ['C'] },
+  ],
+  'step-sew-line': (['row', 'column', 'section'] as const).flatMap((line) => [
+    { line, places: [31], alike: 1 },
+    { line, places: [14, 15], alike: 2 },
+  ]),
+  'step-join-lines': (['row', 'column', 'section'] as const).map((line) => ({ line })),
+  'step-border': (['sides', 'ends'] as const).flatMap((part) => [null, 1, 9].map((border) => ({ border, part }))),
   'place-units': units,
   'resize-units': units,
   'replace-units': units,

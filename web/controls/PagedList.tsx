@@ -9,7 +9,7 @@ interface Props<T> {
   readonly items: readonly T[]
   /** The index of an item that must be shown, or -1 for none. */
   readonly upTo: number
-  readonly render: (item: T) => ReactNode
+  readonly render: (item: T, index: number) => ReactNode
 }
 
 /** The first items and a button for more. An item that someone jumps to is shown along with everything before it. */
@@ -18,7 +18,7 @@ export function PagedList<T>({ items, upTo, render }: Props<T>) {
   const shown = Math.max(most, upTo + 1)
   return (
     <>
-      {items.slice(0, shown).map(render)}
+      {items.slice(0, shown).map((item, index) => render(item, index))}
       {shown < items.length && (
         <li>
           <button type="button" onClick={() => setMost(shown + PAGE)}>

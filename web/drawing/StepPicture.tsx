@@ -12,12 +12,15 @@ interface Props {
 /** Pixels: as wide as the sheet allows, and not so tall that the step's words are pushed out of view. */
 const WIDEST = 330
 const TALLEST = 250
+/** The width of a picture with a ruler, whose numbers are to be read. */
+const RULER = 320
 /** Printer's points in an inch and in a centimetre. */
 const POINTS = { in: 72, cm: 72 / 2.54 } as const
 
 export const StepPicture = memo(function StepPicture({ drawing, fabrics, unit }: Props) {
   const [wide, high] = [drawing.width * POINTS[unit], drawing.height * POINTS[unit]]
-  const scale = Math.min(WIDEST / wide, TALLEST / high, 1.6)
+  const ruler = drawing.marks.some((mark) => mark.type === 'line' && mark.style === 'blade')
+  const scale = ruler ? RULER / wide : Math.min(WIDEST / wide, TALLEST / high, 1.6)
   const address = useMemo(
     () => `data:image/svg+xml,${encodeURIComponent(drawingSvg(drawing, { unit, fabrics, weight: Math.max(1, 1.5 / scale) }))}`,
     [drawing, fabrics, unit, scale],
@@ -25,6 +28,7 @@ export const StepPicture = memo(function StepPicture({ drawing, fabrics, unit }:
   return (
     <figure>
       <img
+        className={ruler ? 'ruler' : ''}
         src={address}
         loading="lazy"
         decoding="async"

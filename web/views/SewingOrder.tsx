@@ -1,44 +1,60 @@
-/** The block sewn join by join: its pieces as they come together, and under them a slider that walks through the joins. */
+/** The block sewn step by step, as the booklet says it: its pieces as they come together, and under them a slider that walks through the steps. */
 import { useEffect, useMemo, useRef, useState } from 'react'
-import type { Block, Findings } from '../../geometry/index.ts'
+import { type Findings, wordsOf } from '../../geometry/index.ts'
 import { ActionButton } from '../controls/ActionButton.tsx'
-import { joinWords } from '../words/joinWords.ts'
 import { setView, useStore, useFindings } from '../document/store.ts'
-import { t, tn } from '../words/words.ts'
-import { assembly } from './assembly.ts'
 import { FittedDrawing } from '../drawing/FittedDrawing.tsx'
+import { StepPicture } from '../drawing/StepPicture.tsx'
+import { translateAny } from '../words/translateAny.ts'
+import { t, tn } from '../words/words.ts'
+import { assembly, wavesIn } from './assembly.ts'
+import { type SewingInSteps, type StepOnScreen, useSewingSteps } from './useSewingSteps.ts'
 import './views.css'
 
-/** Milliseconds in which two sides come together, and in which a join stays in sight before the next begins. */
+/** Milliseconds in which two sides come together, the most that a step of many takes, and how long it stays in sight before the next begins. */
 const TOGETHER = 700
-const REST = 1500
+const LONGEST = 4200
+const REST = 2400
 /** With more patches than this, they cannot be drawn often enough to be seen moving. */
 const MOST_MOVED = 1500
 
 export function SewingOrder() {
   const { report } = useFindings()
-  const block = useStore(({ history }) => history.block)
   if (report === null || report.joins.length === 0)
-    return (
-      <div className="board drawn">
-        <p className="nothing">{t('There is nothing to sew yet: fill the gaps of the layout first, and move apart what overlaps.')}</p>
-      </div>
-    )
-  return <Steps report={report} block={block} />
+    return <EmptyBoard words={t('There is nothing to sew yet: fill the gaps of the layout first, and move apart what overlaps.')} />
+  return <SewingSteps />
 }
 
-function Steps({ report, block }: { readonly report: Findings; readonly block: Block }) {
-  const most = report.joins.length
+const EmptyBoard = ({ words }: { readonly words: string }) => (
+  <div className="board drawn">
+    <p className="nothing">{words}</p>
+  </div>
+)
+
+function SewingSteps() {
+  const block = useStore(({ history }) => history.block)
+  const { sewing, trouble } = useSewingSteps(block)
+  if (trouble !== null) return <EmptyBoard words={trouble} />
+  return sewing === null ? <EmptyBoard words={t('Writing the steps…')} /> : <StepByStep sewing={sewing} />
+}
+
+function StepByStep({ sewing }: { readonly sewing: SewingInSteps }) {
+  const { report, block, steps, letters } = sewing
+  const most = steps.length
   const step = Math.min(
     most,
     useStore(({ view }) => view.step),
   )
-  const part = useComingTogether(step, report.patches.length <= MOST_MOVED)
-  const words = useMemo(() => joinWords(report), [report])
-  const { drawing, reach } = useMemo(() => assembly(report, block, step, part), [report, block, step, part])
-  const join = step === 0 ? null : words(step)
-  const sentence = join === null ? startSentence(report) : [join.sew, join.then, join.size].filter((one) => one !== '').join(' ')
-  const [playing, setPlaying] = usePlaying(step, most)
+  const now = steps[step - 1] ?? null
+  const places = useMemo(() => steps.map(({ places: joins }) => ({ joins })), [steps])
+  const length = now === null ? 0 : Math.min(LONGEST, TOGETHER * wavesIn(report, { joins: now.places }))
+  const part = useComingTogether(step, length, report.patches.length <= MOST_MOVED)
+  const { drawing, reach } = useMemo(
+    () => assembly(report, block, { steps: places, step, part }, letters),
+    [report, block, places, step, part, letters],
+  )
+  const [playing, setPlaying] = usePlaying(step, most, length + REST)
+  const title = now === null ? startSentence(report) : translateAny(now.heading)
   return (
     <>
       <FittedDrawing
@@ -47,33 +63,63 @@ function Steps({ report, block }: { readonly report: Findings; readonly block: B
         drawing={drawing}
         reach={reach}
         margin={28}
-        label={t('The block in sewing order, {step} of {most} joins made. {sentence}', { step, most, sentence })}
+        label={t('Sewing order, step {step} of {most}: {title}', { step, most, title })}
       />
       <section className="stepper" data-part="board" aria-label={t('Sewing order')}>
         <StepControls step={step} most={most} playing={playing} setPlaying={setPlaying} />
-        <p className="step-text" data-testid="join" aria-live={playing ? 'off' : 'polite'}>
-          {join === null ? (
-            sentence
-          ) : (
-            <>
-              <strong>{join.sew}</strong> {join.then} {join.size !== '' && <b className="now">{join.size}</b>}
-            </>
-          )}
-        </p>
+        <div className="step-text" data-testid="step" aria-live={playing ? 'off' : 'polite'}>
+          {now === null ? <p>{title}</p> : <StepWords step={now} title={title} />}
+        </div>
+        {now !== null && <StepPictures step={now} sewing={sewing} />}
       </section>
     </>
   )
 }
 
-/** While it plays, one step follows the other until all joins are made. */
-function usePlaying(step: number, most: number): [boolean, (playing: boolean) => void] {
+/** What to do in a step, as the booklet says it; the maker's own words where she wrote some. */
+function StepWords({ step, title }: { readonly step: StepOnScreen; readonly title: string }) {
+  return (
+    <>
+      <h3>{title}</h3>
+      {/* The program writes its steps in English; the page around them is in the maker's language. */}
+      <ol lang="en">
+        {wordsOf(step).map((sentence, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: sentences have no name but their place
+          <li key={index}>{sentence}</li>
+        ))}
+      </ol>
+      {step.note !== undefined && <p className="note">{step.note}</p>}
+      {step.cautions.map((caution) => (
+        <p key={caution} className="caution" lang="en">
+          {caution}
+        </p>
+      ))}
+    </>
+  )
+}
+
+function StepPictures({ step, sewing: { block, report } }: { readonly step: StepOnScreen; readonly sewing: SewingInSteps }) {
+  if (step.drawings.length === 0) return null
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a row that scrolls sideways must be reached with the keyboard
+    <section className="step-pictures" lang="en" aria-label={t('Pictures of this step')} tabIndex={0}>
+      {step.drawings.map((drawing, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: pictures have no name but their place
+        <StepPicture key={index} drawing={drawing} fabrics={block.fabrics} unit={report.measure.unit} />
+      ))}
+    </section>
+  )
+}
+
+/** While it plays, one step follows the other until all are done. `stay`: milliseconds that a step is in sight. */
+function usePlaying(step: number, most: number, stay: number): [boolean, (playing: boolean) => void] {
   const [playing, setPlaying] = useState(false)
   useEffect(() => {
     if (!playing) return
     if (step === most) return setPlaying(false)
-    const next = setTimeout(() => setView({ step: step + 1 }), step === 0 ? REST / 3 : TOGETHER + REST)
+    const next = setTimeout(() => setView({ step: step + 1 }), step === 0 ? REST / 3 : stay)
     return () => clearTimeout(next)
-  }, [playing, step, most])
+  }, [playing, step, most, stay])
   return [playing, setPlaying]
 }
 
@@ -110,7 +156,7 @@ function StepControls({ step, most, playing, setPlaying }: StepControlsProps) {
         max={most}
         step={1}
         value={step}
-        aria-label={t('Join')}
+        aria-label={t('Step')}
         aria-valuetext={t('{step} of {most}', { step, most })}
         onChange={(event) => {
           setPlaying(false)
@@ -124,15 +170,12 @@ function StepControls({ step, most, playing, setPlaying }: StepControlsProps) {
 }
 
 const startSentence = ({ patches, joins }: Findings): string =>
-  t('{patches} lie on the table, {joins} sew them into the block.', {
-    patches: tn(patches.length, 'One patch', '{n} patches'),
-    joins: tn(joins.length, 'one join', '{n} joins'),
-  })
+  t('{patches}, {seams} to sew.', { patches: tn(patches.length, 'One patch', '{n} patches'), seams: tn(joins.length, 'one seam', '{n} seams') })
 
-/** From 0 to 1 while the sides of the newest join come together; at once where motion is unwanted, or more than one step was taken. */
-function useComingTogether(step: number, moving: boolean): number {
+/** From 0 to 1 in so many milliseconds while a step's pieces come together; at once where motion is unwanted, or more than one step was taken. */
+function useComingTogether(step: number, length: number, moving: boolean): number {
   const [at, setAt] = useState({ step, part: 1 })
-  const moves = moving && step === at.step + 1 && !window.matchMedia('(prefers-reduced-motion: reduce)').matches
+  const moves = moving && length > 0 && step === at.step + 1 && !window.matchMedia('(prefers-reduced-motion: reduce)').matches
   const start = useRef(0)
   useEffect(() => {
     if (!moves) return setAt((before) => (before.step === step ? before : { step, part: 1 }))
@@ -141,13 +184,8 @@ function useComingTogether(step: number, moving: boolean): number {
   }, [step, moves])
   useEffect(() => {
     if (at.part === 1) return
-    const frame = requestAnimationFrame((now) => {
-      const part = Math.min(1, Math.max(0, (now - start.current) / TOGETHER))
-      setAt({ step: at.step, part })
-    })
+    const frame = requestAnimationFrame((now) => setAt({ step: at.step, part: Math.min(1, Math.max(0, (now - start.current) / length)) }))
     return () => cancelAnimationFrame(frame)
-  }, [at])
-  if (at.step !== step) return moves ? 0 : 1
-  // Apart for a moment, then together, slower at the end.
-  return 1 - (1 - Math.max(0, at.part - 0.25) / 0.75) ** 3
+  }, [at, length])
+  return at.step === step ? at.part : moves ? 0 : 1
 }

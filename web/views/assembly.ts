@@ -1,10 +1,11 @@
 /**
- * The block as it comes together, join by join.
+ * The block as it comes together, step by step.
  *
- * In      the findings, how many joins have begun (0: none yet), and how far the last of them has come together (0 apart, 1 joined).
+ * In      the findings, the steps as the places of their joins, how many steps have begun (0: none yet), and how far the last of them has come (from 0 to 1).
  * Out     a drawing in cells, and its box; pieces that are not joined yet lie apart, across the seams that will join them.
  * How     from the patches up, each piece knows how far its parts have moved (a box); two sides are moved apart so far that none of their parts touch, the
- *         smaller one farther. So nothing lies on anything else, and what is joined lies as it will in the block.
+ *         smaller one farther. So nothing lies on anything else, and what is joined lies as it will in the block. Within a step a join waits for those
+ *         that make its sides; joins that wait for none come together at once, so that a row grows piece by piece and four geese are made side by side.
  */
 import type { Block, Findings, Join, Patch } from '../../geometry/index.ts'
 import { type Point, pointOf } from '../document/shapes.ts'
@@ -23,11 +24,49 @@ type Box = readonly [number, number, number, number]
 const APART = 0.35
 const MOST_ADDED = 0.5
 
-/** `step` counts joins from 1, `part` runs from 0 to 1. */
-export function assembly(report: Findings, block: Block, step: number, part: number): Assembly {
-  const { tree, gap, outlines, reach } = prepared.get(report.joins) ?? prepare(report)
-  return { drawing: draw(report, tree, outlines, block, step, shiftsOf(tree, gap, step, part)), reach }
+/** A step of the sewing, as the board needs it: the places of its joins among the findings' own, and of the units' letters. */
+interface AssemblyStep {
+  readonly joins: readonly number[]
 }
+
+/** Where the sewing has come to: `step` counts from 1, `part` runs from 0 to 1. */
+interface Progress {
+  readonly steps: readonly AssemblyStep[]
+  readonly step: number
+  readonly part: number
+}
+
+/** `letters`: what units are called in the steps, by id. */
+export function assembly(report: Findings, block: Block, progress: Progress, letters: ReadonlyMap<string, string>): Assembly {
+  const { tree, gap, outlines, reach } = prepared.get(report.joins) ?? prepare(report)
+  const shifts = shiftsOf(tree, gap, opennessOf(tree, progress))
+  return { drawing: draw(report, tree, outlines, block, progress, shifts, letters), reach }
+}
+
+/** How often joins of one step come together one after another. */
+export const wavesIn = (report: Findings, { joins }: AssemblyStep): number =>
+  Math.max(0, ...wavesOf((prepared.get(report.joins) ?? prepare(report)).tree, joins).values())
+
+/** For each join of a step how many come together before it in the step, itself counted. */
+function wavesOf({ patches, sides }: Tree, joins: readonly number[]): ReadonlyMap<number, number> {
+  const waves = new Map<number, number>()
+  for (const join of [...joins].sort((a, b) => a - b))
+    waves.set(join, 1 + Math.max(...(sides[join] as readonly [number, number]).map((side) => waves.get(side - patches) ?? 0)))
+  return waves
+}
+
+/** From 1, apart, to 0, joined, for each join. What no step sews is joined with the first. */
+function opennessOf(tree: Tree, { steps, step, part }: Progress): readonly number[] {
+  const open: number[] = new Array(tree.sides.length).fill(step === 0 ? 1 : 0)
+  for (const { joins } of steps.slice(step)) for (const join of joins) open[join] = 1
+  const waves = wavesOf(tree, steps[step - 1]?.joins ?? [])
+  const last = Math.max(1, ...waves.values())
+  for (const [join, wave] of waves) open[join] = 1 - comingTogether(Math.min(1, Math.max(0, part * last - (wave - 1))))
+  return open
+}
+
+/** Apart for a moment, then together, slower at the end. */
+const comingTogether = (part: number): number => 1 - (1 - Math.max(0, part - 0.25) / 0.75) ** 3
 
 /** What is the same at every step. */
 interface Prepared {
@@ -43,7 +82,19 @@ function prepare(report: Findings): Prepared {
   const tree = treeOf(report)
   const outlines = report.patches.map(({ corners }) => corners.map(pointOf))
   const gap = gapOf(outlines, tree)
-  const result = { tree, gap, outlines, reach: reachOf(outlines, shiftsOf(tree, gap, 0, 1)) }
+  const result = {
+    tree,
+    gap,
+    outlines,
+    reach: reachOf(
+      outlines,
+      shiftsOf(
+        tree,
+        gap,
+        tree.sides.map(() => 1),
+      ),
+    ),
+  }
   prepared.set(report.joins, result)
   return result
 }
@@ -93,10 +144,10 @@ function acrossOf({ from, via, to, clockwise }: Join): Point {
 }
 
 /** How far each patch is moved from its place in the block. */
-function shiftsOf({ patches, sides, across, share, overlap }: Tree, gap: number, step: number, together: number): Point[] {
+function shiftsOf({ patches, sides, across, share, overlap }: Tree, gap: number, openness: readonly number[]): Point[] {
   const boxes: Box[] = Array.from({ length: patches }, (): Box => [0, 0, 0, 0])
   const moves = sides.map(([near, far], join) => {
-    const open = join < step - 1 ? 0 : join === step - 1 ? 1 - together : 1
+    const open = openness[join] as number
     const way = across[join] as Point
     const [a, b] = [boxes[near] as Box, boxes[far] as Box]
     const apart = open * (gap + (overlap[join] as number) + farthest(a, way) + farthest(b, [-way[0], -way[1]]))
@@ -123,11 +174,12 @@ const around = (a: Box, b: Box): Box => [Math.min(a[0], b[0]), Math.min(a[1], b[
 
 /** As wide as `APART`, unless the block has so many pieces that all the gaps together would be wider than they are. */
 function gapOf(outlines: readonly (readonly Point[])[], tree: Tree): number {
-  const size = (gap: number, step: number): Point => {
-    const [x0, y0, x1, y1] = reachOf(outlines, shiftsOf(tree, gap, step, 1))
+  const size = (gap: number, open: 0 | 1): Point => {
+    const openness = tree.sides.map(() => open)
+    const [x0, y0, x1, y1] = reachOf(outlines, shiftsOf(tree, gap, openness))
     return [x1 - x0, y1 - y0]
   }
-  const [joined, bare, wide] = [size(0, tree.sides.length), size(0, 0), size(1, 0)]
+  const [joined, bare, wide] = [size(0, 0), size(0, 1), size(1, 1)]
   const most = ([0, 1] as const).map((axis) => (joined[axis] * MOST_ADDED) / Math.max(wide[axis] - bare[axis], 1e-9))
   return Math.min(APART, ...most)
 }
@@ -141,32 +193,33 @@ function reachOf(outlines: readonly (readonly Point[])[], shifts: readonly Point
   return [x0, y0, x1, y1]
 }
 
-/** Which side of the current join each patch belongs to; −1 for neither. */
-function sideOfPatches({ patches, sides }: Tree, step: number): readonly number[] {
-  const side: number[] = new Array(patches + sides.length).fill(-1)
-  const now = sides[step - 1]
-  for (const which of [0, 1] as const) if (now !== undefined) side[now[which]] = which
-  for (let join = step - 2; join >= 0; join--)
-    for (const piece of sides[join] as readonly [number, number]) side[piece] = side[patches + join] as number
-  return side
+/** The patches of the pieces that a step makes; all of them where it only lays them out. */
+function patchesIn({ patches, sides }: Tree, { joins }: AssemblyStep): readonly boolean[] {
+  const inside: boolean[] = new Array(patches + sides.length).fill(joins.length === 0)
+  for (const join of joins) inside[patches + join] = true
+  for (let join = sides.length - 1; join >= 0; join--)
+    if (inside[patches + join]) for (const piece of sides[join] as readonly [number, number]) inside[piece] = true
+  return inside
 }
 
-/** First the patches that wait, then the two sides that are being joined. */
+/** First the patches that wait, then the pieces that are being made. */
 function draw(
   report: Findings,
   tree: Tree,
   places: readonly (readonly Point[])[],
   block: Block,
-  step: number,
+  { steps, step }: Progress,
   shifts: readonly Point[],
+  letters: ReadonlyMap<string, string>,
 ): ViewDrawing {
-  const side = sideOfPatches(tree, step)
+  const now = steps[step - 1] ?? null
+  const inside = now === null ? [] : patchesIn(tree, now)
   const outlines = places.map((outline, patch) => {
     const [dx, dy] = shifts[patch] as Point
     return outline.map(([x, y]): Point => [x + dx, y + dy])
   })
-  const current = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [patch] : []))
-  const waiting = report.patches.flatMap((_, patch) => ((side[patch] as number) >= 0 ? [] : [patch]))
+  const current = report.patches.flatMap((_, patch) => (inside[patch] ? [patch] : []))
+  const waiting = report.patches.flatMap((_, patch) => (inside[patch] ? [] : [patch]))
   const fabric = (patches: readonly number[], faint: boolean): DrawingPart[] =>
     fabricParts(
       block,
@@ -178,38 +231,62 @@ function draw(
   return [
     ...fabric(waiting, true),
     ...edges(waiting),
-    ...(current.length === 0 ? [] : [{ type: 'round', outlines: current.map((patch) => outlines[patch] as readonly Point[]) } as const]),
+    ...(now === null || now.joins.length === 0
+      ? []
+      : [{ type: 'round', outlines: current.map((patch) => outlines[patch] as readonly Point[]) } as const]),
     ...fabric(current, false),
     ...edges(current),
-    ...joinParts(report, tree, step, shifts),
+    ...(now?.joins ?? []).flatMap((join) => joinParts(report, tree, join, shifts)),
+    ...letterParts(report, current, outlines, letters),
   ]
 }
 
-/** How far from its number a seam's arrow lies, as a part of the seam. */
-const BESIDE = 0.22
+/** With more units than this in a step, their letters would cover the fabric. */
+const MOST_LETTERS = 60
 
-/** The current join: its line on both sides, its number, and the side that its seam allowances lie on. */
-function joinParts(report: Findings, { sides, across }: Tree, step: number, shifts: readonly Point[]): DrawingPart[] {
-  const join = report.joins[step - 1]
-  if (join === undefined) return []
-  const lines = (sides[step - 1] as readonly [number, number]).map((piece) => {
+/** The letter of each unit in the middle of its largest patch. */
+function letterParts(
+  { patches }: Findings,
+  current: readonly number[],
+  outlines: readonly (readonly Point[])[],
+  letters: ReadonlyMap<string, string>,
+): DrawingPart[] {
+  const largest = new Map<string, number>()
+  for (const patch of current) {
+    const { unit, area } = patches[patch] as Patch
+    if (unit === null || !letters.has(unit)) continue
+    const before = largest.get(unit)
+    if (before === undefined || area > (patches[before] as Patch).area) largest.set(unit, patch)
+  }
+  if (largest.size > MOST_LETTERS) return []
+  return [...largest].map(
+    ([unit, patch]): DrawingPart => ({ type: 'number', points: [middleOf(outlines[patch] as readonly Point[])], text: letters.get(unit) ?? '' }),
+  )
+}
+
+const middleOf = (outline: readonly Point[]): Point => [
+  outline.reduce((sum, [x]) => sum + x, 0) / outline.length,
+  outline.reduce((sum, [, y]) => sum + y, 0) / outline.length,
+]
+
+/** A join of the step: its line on both sides, and once it is made an arrow the way it is pressed. */
+function joinParts({ joins }: Findings, { sides, across }: Tree, place: number, shifts: readonly Point[]): DrawingPart[] {
+  const join = joins[place] as Join
+  const lines = (sides[place] as readonly [number, number]).map((piece) => {
     const [dx, dy] = shifts[piece] as Point
     return [join.from, ...join.via, join.to].map(pointOf).map(([x, y]): Point => [x + dx, y + dy])
   }) as [Point[], Point[]]
   const middles = lines.map(([a, b]): Point => [((a as Point)[0] + (b as Point)[0]) / 2, ((a as Point)[1] + (b as Point)[1]) / 2]) as [Point, Point]
-  const at: Point = [(middles[0][0] + middles[1][0]) / 2, (middles[0][1] + middles[1][1]) / 2]
-  const way = across[step - 1] as Point
-  const { toward } = join.press
   const together = Math.hypot(middles[0][0] - middles[1][0], middles[0][1] - middles[1][1]) < 1e-9
-  // Across the seam, beside its number.
-  const [[ax, ay], [bx, by]] = lines[0] as [Point, Point]
-  const beside: Point = [at[0] + (bx - ax) * BESIDE, at[1] + (by - ay) * BESIDE]
+  if (!together) return [{ type: 'join', lines }]
+  const way = across[place] as Point
+  const { toward, rule } = join.press
   const press: DrawingPart = {
     type: 'press',
-    points: [beside],
+    points: [middles[0]],
     toward: toward === 0 ? [-way[0], -way[1]] : way,
     open: toward === 'open',
-    asked: join.press.rule === 'asked',
+    asked: rule === 'asked',
   }
-  return [{ type: 'join', lines: together ? [lines[0]] : lines }, ...(together ? [press] : []), { type: 'number', points: [at], text: String(step) }]
+  return [{ type: 'join', lines: [lines[0]] }, press]
 }

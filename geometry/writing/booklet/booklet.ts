@@ -9,23 +9,23 @@ import type { Block } from '../../values/block.ts'
 import type { Report } from '../../values/report.ts'
 import { purchaseText, saySize } from '../phrases.ts'
 import { type BookletContext, bookletContext, oneLine } from './bookletContext.ts'
-import { borderSteps } from './borderSteps.ts'
-import { CAUTIONS, cautionLine, seamAdvice } from './cautions.ts'
+import { CAUTIONS, seamAdvice } from './cautions.ts'
 import { cutSteps } from './cutSteps.ts'
-import { finishSteps, frontPicture, layOutSteps, quiltSteps, sandwichSteps } from './finishSteps.ts'
-import { joinSteps } from './joinSteps.ts'
-import type { DraftStep } from './draftStep.ts'
+import { finishSteps, frontPicture, quiltSteps, sandwichSteps } from './finishSteps.ts'
+import { type DraftStep, withOwnWords } from './draftStep.ts'
 import { needsOf, problemsOf } from './notes.ts'
 import { allowanceTest } from './allowanceTest.ts'
+import { SEWING_PARTS } from './sewingSteps.ts'
 import { templatesOf } from './templates.ts'
-import { unitSteps } from './unitSteps.ts'
-import type { Booklet, BookletFabric, BookletFact, BookletPart, BookletPartKey, BookletStep, Caution, OrphanedWords } from './values.ts'
+import type { Booklet, BookletFabric, BookletFact, BookletPart, BookletPartKey, BookletStep, OrphanedWords } from './values.ts'
 
 /** The booklet of a block and its report, with the maker's own words laid over its steps. */
 export function bookletOf(report: Report, block: Block): Booklet {
   const context = bookletContext(report, block)
   const taken = new Set<string>()
-  const parts = PARTS.map(([key, title, steps]) => partOf(key, title, steps(context), block, taken)).filter(({ steps }) => steps.length > 0)
+  const parts = PARTS.map(([key, title, steps]): BookletPart => ({ key, title, steps: withOwnWords(steps(context), block, taken) })).filter(
+    ({ steps }) => steps.length > 0,
+  )
   const templates = templatesOf(context)
   const { title = '', by = '', introduction = '' } = block.booklet ?? {}
   return {
@@ -50,44 +50,14 @@ export function bookletOf(report: Report, block: Block): Booklet {
 
 const PARTS: readonly (readonly [BookletPartKey, string, (context: BookletContext) => DraftStep[]])[] = [
   ['cut', 'Cut', cutSteps],
-  ['units', 'Make the units', unitSteps],
-  ['lay out', 'Lay out', layOutSteps],
-  ['join', 'Join', joinSteps],
-  ['borders', 'Add the borders', borderSteps],
+  ['units', 'Make the units', SEWING_PARTS.units],
+  ['lay out', 'Lay out', SEWING_PARTS['lay out']],
+  ['join', 'Join', SEWING_PARTS.join],
+  ['borders', 'Add the borders', SEWING_PARTS.borders],
   ['sandwich', 'Layer', sandwichSteps],
   ['quilt', 'Quilt', quiltSteps],
   ['finish', 'Finish', finishSteps],
 ]
-
-/** Each caution stands once in a part, in the first step that calls for it. */
-function partOf(key: BookletPartKey, title: string, made: readonly DraftStep[], block: Block, taken: Set<string>): BookletPart {
-  const said = new Set<Caution['about']>()
-  const steps = made.map((step) => {
-    const fresh = step.cautions.filter((about) => !said.has(about))
-    for (const about of fresh) said.add(about)
-    return withWords(step, fresh.map(cautionLine), block, taken)
-  })
-  return { key, title, steps }
-}
-
-/** The maker's own words laid over a step. Stored words are found by any of the step's keys that no step before it has taken. */
-function withWords({ keys, ...step }: DraftStep, cautions: readonly string[], block: Block, taken: Set<string>): BookletStep {
-  const stored = block.booklet?.steps ?? {}
-  const key = keys.find((one) => Object.hasOwn(stored, one) && !taken.has(one)) ?? keys.find((one) => !taken.has(one)) ?? (keys[0] as string)
-  taken.add(key)
-  const own = Object.hasOwn(stored, key) ? stored[key] : undefined
-  return {
-    ...step,
-    key,
-    cautions,
-    ...(own?.words === undefined ? {} : { edited: { words: own.words, stale: own.of !== undefined && own.of !== programWords(step.sentences) } }),
-    ...(own?.note === undefined ? {} : { note: own.note }),
-    ...(own?.photograph === undefined ? {} : { photograph: own.photograph }),
-  }
-}
-
-/** The words of a step as the program says them: what the maker's own are kept beside, to tell when they have moved on. */
-export const programWords = (sentences: readonly string[]): string => sentences.join('\n')
 
 /** What the maker reads in a step: her own words if she has any. */
 export const wordsOf = ({ edited, sentences }: Pick<BookletStep, 'edited' | 'sentences'>): readonly string[] =>

@@ -6,12 +6,13 @@
  * Source  measured through the middle [S128], sides first.
  */
 import { tidy } from '../../exact/lengths.ts'
+import { message } from '../../values/messages.ts'
 import type { Join } from '../../values/report.ts'
 import { capital } from '../../words/englishPhrases.ts'
 import { listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, type MeasuredPatch, patchesIn } from './bookletContext.ts'
 import { boundsOf, plus, withRawEdge } from './pieceDrawing.ts'
-import type { DraftStep } from './draftStep.ts'
+import type { SewingDraft } from './draftStep.ts'
 import { matchingClauses, meetingsAlong } from './matchingPoints.ts'
 import { Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
@@ -23,7 +24,7 @@ interface Pair {
   readonly joins: readonly Join[]
 }
 
-export function borderSteps(context: BookletContext): DraftStep[] {
+export function borderSteps(context: BookletContext): SewingDraft[] {
   const pairs = pairsOf(context)
   const many = pairs.some(({ border }) => border > 0)
   return pairs.map((pair) => borderStep(pair, many, context))
@@ -56,7 +57,7 @@ function newPatches(join: Join, context: BookletContext): MeasuredPatch[] {
   })
 }
 
-function borderStep(pair: Pair, many: boolean, context: BookletContext): DraftStep {
+function borderStep(pair: Pair, many: boolean, context: BookletContext): SewingDraft {
   const { what, border, joins } = pair
   const last = joins.at(-1) as Join
   const strips = joins.flatMap((join) => newPatches(join, context))
@@ -66,7 +67,7 @@ function borderStep(pair: Pair, many: boolean, context: BookletContext): DraftSt
   const match = alongStrips(joins, context)
   return {
     keys: [`border:${border + 1}:${down ? 'sides' : 'ends'}`],
-    title: `Add the ${which}: ${down ? 'the sides' : 'top and bottom'}`,
+    heading: message('step-border', { border: many ? border + 1 : null, part: down ? 'sides' : 'ends' }),
     sentences: [
       ...measuring(pair, strips, context),
       ...(squares.length === 0 ? [] : [cornerSentence(squares, context)]),

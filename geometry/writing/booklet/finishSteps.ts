@@ -7,12 +7,13 @@
  */
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import type { Unit, MeasureUnit, Size } from '../../values/block.ts'
+import { message } from '../../values/messages.ts'
 import { ruleOf } from '../../cutting/oneRun.ts'
 import { inWords, kindWords } from '../../words/englishPhrases.ts'
 import { count, listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, NO_METHOD, oneLine, spotOf } from './bookletContext.ts'
 import { centreOfAll, type BoundingBox, boundsOf, grownBy, vectorLength, minus, patchesByUnit, plus, unitVector } from './pieceDrawing.ts'
-import type { DraftStep } from './draftStep.ts'
+import type { DraftStep, SewingDraft } from './draftStep.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
@@ -28,14 +29,14 @@ export function frontPicture(context: BookletContext): Drawing {
 }
 
 /** Laying the units out before joining; nothing where there are none. */
-export function layOutSteps(context: BookletContext): DraftStep[] {
+export function layOutSteps(context: BookletContext): SewingDraft[] {
   if (context.variants.length === 0) return []
   const many = context.variants.length > MOST_LETTERS
   return [
     {
       ...BARE,
       keys: ['lay out'],
-      title: 'Lay out the block',
+      heading: message('step-lay-out'),
       sentences: [
         'Lay out all the units, right side up, as the picture shows. Step back and look: is every unit turned the right way?',
         ...(many

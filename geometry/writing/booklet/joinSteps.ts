@@ -11,13 +11,13 @@ import { listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, NO_METHOD, spotOf } from './bookletContext.ts'
 import { vectorLength, minus } from './pieceDrawing.ts'
 import { inOrder, layoutPicture, placePicture, pressedRun, sewnNow } from './joinPictures.ts'
-import type { DraftStep } from './draftStep.ts'
+import type { SewingDraft } from './draftStep.ts'
 import { matchingClauses, meetingsAlong } from './matchingPoints.ts'
 import { rowsOrColumns, listedNumbers, type RunItem, type SewingRun, sewingRuns, type RunGroup, groupRuns, towardSign } from './runs.ts'
 import { setInSentences, stopShort } from './setInSeam.ts'
 import type { Drawing, Spot } from './values.ts'
 
-export function joinSteps(context: BookletContext): DraftStep[] {
+export function joinSteps(context: BookletContext): SewingDraft[] {
   const runs = sewingRuns(context)
   const all = groupRuns(context, runs)
   const names = new Map(all.flatMap(({ runs: alike, name }) => alike.map(({ final }) => [final.id, name] as const)))
@@ -49,16 +49,15 @@ function lineNames(runs: readonly SewingRun[], names: ReadonlyMap<string, string
   )
 }
 
-function joinStep(group: RunGroup, naming: Naming): DraftStep {
+function joinStep(group: RunGroup, naming: Naming): SewingDraft {
   const { context } = naming
   const [run] = group.runs as [SewingRun]
   const number = group.runs.length
-  const many = number > 1 ? `: make ${number}` : ''
   const lastRun = run.stage === 'block' || group.name === 'the block'
   const press = pressWords(run, naming)
   return {
     keys: keysOf(group, context),
-    title: `${group.title}${many}`,
+    heading: group.heading,
     sentences: [
       ...(lastRun && run.joins.length <= MOST_TOLD && run.items.length > 2 ? oneByOne(run, naming) : asOne(run, number, naming)),
       ...stopShort(

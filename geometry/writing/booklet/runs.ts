@@ -7,6 +7,7 @@
  * How     a join goes on with the run of one of its sides where that is of the same stage and runs the same way, so that a row is one run. Sections go
  *         on only where the piece is made as often: four alike quarters are made first and joined then.
  */
+import { message, type StepTitle } from '../../values/messages.ts'
 import type { Join, Stage } from '../../values/report.ts'
 import { type BookletContext, type MeasuredPatch, patchesIn, spotOf } from './bookletContext.ts'
 import { inCells } from '../pieceNames.ts'
@@ -37,7 +38,7 @@ export interface RunGroup {
   readonly runs: readonly SewingRun[]
   /** How a maker calls the piece that comes out. */
   readonly name: string
-  readonly title: string
+  readonly heading: StepTitle
 }
 
 /** All runs of a block in sewing order. */
@@ -182,14 +183,15 @@ function named(context: BookletContext, groups: readonly (readonly SewingRun[])[
   let sections = 0
   return groups.map((group): RunGroup => {
     const [first] = group as [SewingRun]
-    if (isBlock(context, first)) return { runs: group, name: 'the block', title: blockTitle(first, lines) }
+    if (isBlock(context, first)) return { runs: group, name: 'the block', heading: blockHeading(first, lines) }
     const places = group.flatMap((run) => lines?.places.get(run.final.id) ?? []).sort((a, b) => a - b)
     if (lines !== null && places.length === group.length) {
       const said = places.length === 1 ? `${lines.word} ${places[0]}` : `${lines.word}s ${listedNumbers(places)}`
-      return { runs: group, name: said, title: `Sew ${said}` }
+      return { runs: group, name: said, heading: message('step-sew-line', { line: lines.word, places, alike: group.length }) }
     }
     sections += 1
-    return { runs: group, name: `section ${sections}`, title: `Sew section ${sections}` }
+    const heading = message('step-sew-line', { line: 'section', places: [sections], alike: group.length })
+    return { runs: group, name: `section ${sections}`, heading }
   })
 }
 
@@ -198,9 +200,9 @@ function isBlock(context: BookletContext, { final }: SewingRun): boolean {
   return next === undefined || next.stage === 'border'
 }
 
-function blockTitle(run: SewingRun, lines: RowsOrColumns | null): string {
-  if (lines !== null) return `Join the ${lines.word}s`
-  return run.items.every(({ unit }) => unit !== null) ? 'Sew the block' : 'Join the sections'
+function blockHeading(run: SewingRun, lines: RowsOrColumns | null): StepTitle {
+  if (lines !== null) return message('step-join-lines', { line: lines.word })
+  return run.items.every(({ unit }) => unit !== null) ? message('step-sew-block') : message('step-join-lines', { line: 'section' })
 }
 
 /** `1, 2 and 4`. */

@@ -169,61 +169,6 @@ function spreadOf(away: Spot, { row }: UnitVariant, apart: number): Spot {
   return [place * apart * 0.8, 0]
 }
 
-/** How far raw cloth is drawn beyond what it is trimmed to. */
-const ROUGH = { in: 1 / 8, cm: 0.3 } as const
-
-/** The first two edges under the ruler: its lines, and the distances at which points of the unit must lie. */
-export function trimPicture(variant: UnitVariant, context: BookletContext, hand: Hand): Drawing | null {
-  const { first } = variant
-  if (first.kind === 'polygon') return null
-  const cut = trimCuts(first, context.block, hand)[0]
-  if (cut === undefined) return null
-  const patches = restingPatches(variant, context, cut.turn)
-  const box = boxOfPatches(patches)
-  const sketch = new Sketch()
-  const rough = context.seam + ROUGH[context.unit]
-  for (const { patch, outline } of withRawEdge(patches, rough)) sketch.area(clipped(outline, grownBy(box, rough)), patch.fabric, 'right')
-  const raw = grownBy(box, context.seam)
-  // The ruler reaches further than the unit on the two sides that are not cut yet.
-  const reach = context.seam * 3
-  const [near, far] = hand === 'right' ? [raw.right, raw.left - reach] : [raw.left, raw.right + reach]
-  sketch.line(
-    [
-      [near, raw.top],
-      [far, raw.top],
-      [far, raw.bottom + reach],
-      [near, raw.bottom + reach],
-    ],
-    'thin',
-    true,
-  )
-  sketch.line(
-    [
-      [far, raw.top],
-      [near, raw.top],
-      [near, raw.bottom + reach],
-    ],
-    'trim',
-  )
-  const onPaper = ({ fromSide, fromTop }: { fromSide: number; fromTop: number }): Spot => [
-    hand === 'right' ? raw.right - fromSide : raw.left + fromSide,
-    raw.top + fromTop,
-  ]
-  for (const { ends } of cut.seams) sketch.line(ends.map(onPaper), 'marked')
-  const shown = cut.points.filter(({ type }) => type !== 'end')
-  for (const point of shown.length > 0 ? shown : cut.points.slice(0, 1)) {
-    const at = onPaper(point.at)
-    sketch.line([at, [near, at[1]]], 'thin')
-    sketch.line([at, [at[0], raw.top]], 'thin')
-    sketch.point(at, 'tip')
-    sketch.text([(at[0] + near) / 2, at[1]], onRuler(point.at.fromSide, context.unit), 'small')
-    sketch.text([at[0], raw.top - context.seam * 1.2], onRuler(point.at.fromTop, context.unit), 'small')
-  }
-  const [wide, high] = cut.size
-  sketch.text([(raw.left + raw.right) / 2, raw.bottom + reach * 0.6], `${onRuler(wide, context.unit)} × ${onRuler(high, context.unit)}`, 'small')
-  return sketch.drawing(`Unit ${variant.label} under the ruler, for a ${hand} hand: cut along the ruler's ${hand} and top edge.`, marginOf(patches))
-}
-
 /** A length on the ruler, or the nearest. */
 export const onRuler = (length: number, unit: MeasureUnit): string =>
   isOnRuler(length, unit) ? `${sayLength(length, unit)} ${unit}` : `${sayLength(length, unit)} ${unit} (${toThousandths(length)})`

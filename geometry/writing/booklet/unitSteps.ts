@@ -5,23 +5,24 @@
  * Out     one step for each row of units that are sewn; patches that are used as cut have none.
  * Source  geese [S3][S5][S6], triangles [S37][S31][S24], hourglasses [S37], pressing [S79]; otherwise common practice, no source.
  */
-import { leftAndRight, trimSentences } from './trimStep.ts'
+import { leftAndRight, trimSentences } from './trimming/trimStep.ts'
 import { lightnessOf } from '../../colour/lightness.ts'
 import type { Method } from '../../values/block.ts'
+import { message } from '../../values/messages.ts'
 import type { UnitRow } from '../../values/report.ts'
 import { inEnglish } from '../../words/english.ts'
-import { capital, inWords, kindWords } from '../../words/englishPhrases.ts'
+import { capital, inWords } from '../../words/englishPhrases.ts'
 import { batchMakes, geeseToKeep } from '../cutListText.ts'
 import { count, listed, patchWords, saySize } from '../phrases.ts'
 import type { BookletContext, UnitVariant, UnitSeam } from './bookletContext.ts'
 import { type Flip, flipsOf } from './clippedCorners.ts'
-import type { DraftStep } from './draftStep.ts'
+import type { SewingDraft } from './draftStep.ts'
 import { matchingClauses, meetingsAlong } from './matchingPoints.ts'
 import { crossedHalves, flippedPicture, goosePictures, stripSetPicture, twoSquares } from './methodPictures.ts'
 import { apartPicture, variantsPicture, pressedPicture } from './unitPictures.ts'
 import type { Drawing } from './values.ts'
 
-export function unitSteps(context: BookletContext): DraftStep[] {
+export function unitSteps(context: BookletContext): SewingDraft[] {
   return context.report.units.flatMap((row) => {
     const variants = context.variants.filter((variant) => variant.row === row)
     return variants.some(({ seams }) => seams.length > 0) || row.method === 'geese-4' ? [unitStep(row, variants, context)] : []
@@ -33,7 +34,7 @@ interface MakingSteps {
   readonly drawings: readonly Drawing[]
 }
 
-function unitStep(row: UnitRow, variants: readonly UnitVariant[], context: BookletContext): DraftStep {
+function unitStep(row: UnitRow, variants: readonly UnitVariant[], context: BookletContext): SewingDraft {
   const first = variants[0] as UnitVariant
   const trimmed = TRIMMED.has(row.method)
   const trim = trimmed
@@ -43,7 +44,7 @@ function unitStep(row: UnitRow, variants: readonly UnitVariant[], context: Bookl
   const bias = row.bias ? ['The outside edges are on the bias and stretch easily. Handle them gently, and press without pushing.'] : []
   return {
     keys: row.for.map((id) => `unit:${id}`),
-    title: `Make ${inWords(row.count, kindWords(row.kind, 1), kindWords(row.kind, 2))}${hand(row)}: ${listed(variants.map(({ label }) => label))}`,
+    heading: message('step-make-units', { count: row.count, kind: row.kind, hand: row.hand, labels: variants.map(({ label }) => label) }),
     sentences: [...made.sentences, ...pressing(variants, context), ...trim, ...bias],
     drawings: [
       ...made.drawings,
@@ -74,8 +75,6 @@ function pressedDifferently(variants: readonly UnitVariant[], context: BookletCo
 /** Looks of one row that are drawn one by one. */
 const MOST_VARIANTS = 6
 const TRIMMED: ReadonlySet<Method> = new Set<Method>(['geese-4', 'hst-2', 'hst-4', 'hst-8', 'qst-2'])
-
-const hand = (row: UnitRow): string => (row.hand === null ? '' : `, ${row.hand} hand`)
 
 /** `Press the seam toward Moss.` Where units made alike are pressed differently, each with its letter. */
 function pressing(variants: readonly UnitVariant[], context: BookletContext): string[] {
@@ -261,8 +260,8 @@ const geese: MakeWay = (row, _, context) => {
       ...(keep === null ? [] : [inEnglish(keep)]),
       'Draw a line from corner to corner on the wrong side of every small square.',
       'Lay squares 1 and 3 on opposite corners of the large square, right sides together. They overlap in the middle, and their lines make one long line.',
-      `${besideIt(context)} Press the small triangles away from the large one.`,
-      'Place square 2 on the large corner of one half, right sides together, its line running between the two small triangles. Do the same with square 4 on the other half.',
+      `${besideIt(context)} Press the small pieces away from the large one: each half looks like a heart.`,
+      'Place square 2 on the large corner of one half, right sides together, its line running between the two small pieces. Do the same with square 4 on the other half.',
       `${besideIt(context)} Each half makes two geese.`,
     ],
     drawings: different.slice(0, MOST_VARIANTS).flatMap((batch) => goosePictures(large, small, batch.goose, batch.corners, context)),

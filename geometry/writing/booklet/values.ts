@@ -5,6 +5,7 @@
  * drawn mirrored already. Sentences are whole and say their units.
  */
 import type { MeasureUnit, Size } from '../../values/block.ts'
+import type { StepTitle } from '../../values/messages.ts'
 
 export type Spot = readonly [number, number]
 
@@ -17,7 +18,7 @@ export interface Drawing {
   readonly title: string
 }
 
-export type LineStyle = 'seam' | 'stitch' | 'marked' | 'cut' | 'fold' | 'trim' | 'thin'
+export type LineStyle = 'seam' | 'stitch' | 'marked' | 'cut' | 'fold' | 'trim' | 'blade' | 'thin'
 export type PointMark = 'nests' | 'clashes' | 'open' | 'pin' | 'tip' | 'number'
 
 /** In painting order. */
@@ -60,6 +61,12 @@ export interface BookletStep {
   readonly note?: string
   /** As a data URL. */
   readonly photograph?: string
+}
+
+/** A step in which something is sewn, or laid out to be sewn. */
+export interface SewingStep extends BookletStep {
+  /** Its title as a message, for every language. */
+  readonly heading: StepTitle
 }
 
 const BOOKLET_PARTS = ['cut', 'units', 'lay out', 'join', 'borders', 'sandwich', 'quilt', 'finish'] as const

@@ -1,9 +1,10 @@
 /** The block as it comes together: nothing lies on anything, what is joined stays joined, and at the end it is the block. */
 import ClipperLib from 'clipper-lib'
 import { describe, expect, it } from 'vitest'
-import { type Block, type Findings, findings } from '../../../geometry/index.ts'
+import { type Block, report } from '../../../geometry/index.ts'
 import { type Point, pointOf } from '../../../web/document/shapes.ts'
 import { assembly } from '../../../web/views/assembly.ts'
+import { inSteps, type SewingInSteps } from '../../../web/views/useSewingSteps.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
 import { blockOf, sequence, square } from '../../help.ts'
@@ -21,9 +22,12 @@ const BLOCKS: readonly (readonly [string, Block])[] = [
   ...tilings,
 ]
 
+const assemblyAt = ({ report: said, block, steps, letters }: SewingInSteps, step: number, part: number) =>
+  assembly(said, block, { steps: steps.map(({ places }) => ({ joins: places })), step, part }, letters)
+
 /** Where the patches lie at a step. */
-function patchesAt(report: Findings, block: Block, step: number, part: number): readonly (readonly Point[])[] {
-  return assembly(report, block, step, part).drawing.flatMap(({ type, outlines: rings = [] }) => (type === 'edge' ? rings : []))
+function patchesAt(sewing: SewingInSteps, step: number, part: number): readonly (readonly Point[])[] {
+  return assemblyAt(sewing, step, part).drawing.flatMap(({ type, outlines: rings = [] }) => (type === 'edge' ? rings : []))
 }
 
 const GRAIN = 1e6
@@ -40,15 +44,16 @@ function common(a: readonly Point[], b: readonly Point[]): number {
 }
 
 describe.each(BLOCKS)('%s', (_, block) => {
-  const report = findings(block)
-  const joins = report.joins.length
+  const sewing = inSteps(report(block), block)
+  const last = sewing.steps.length
+  const { patches } = sewing.report
 
   it('lies side by side at every step, halfway too', () => {
-    expect(joins).toBeGreaterThan(0)
-    for (let step = 0; step <= joins; step += 3)
-      for (const part of [0, 0.5, 1]) {
-        const rings = patchesAt(report, block, step, part)
-        expect(rings.length).toBe(report.patches.length)
+    expect(last).toBeGreaterThan(0)
+    for (let step = 0; step <= last; step++)
+      for (const part of [0, 0.4, 1]) {
+        const rings = patchesAt(sewing, step, part)
+        expect(rings.length).toBe(patches.length)
         rings.forEach((ring, index) => {
           for (const other of rings.slice(index + 1)) expect(common(ring, other)).toBeLessThan(1e-5)
         })
@@ -56,10 +61,10 @@ describe.each(BLOCKS)('%s', (_, block) => {
   })
 
   it('is the block once all is joined, and reaches no further than it says before', () => {
-    const last = patchesAt(report, block, joins, 1)
+    const joined = patchesAt(sewing, last, 1)
       .map((ring) => ring.map((at) => at.map((value) => value.toFixed(9)).join(' ')).join())
       .sort()
-    const laid = report.patches
+    const laid = patches
       .map(({ corners }) =>
         corners
           .map((corner) =>
@@ -70,12 +75,32 @@ describe.each(BLOCKS)('%s', (_, block) => {
           .join(),
       )
       .sort()
-    expect(last).toEqual(laid)
-    const [x0, y0, x1, y1] = assembly(report, block, 0, 1).reach
-    for (let step = 0; step <= joins; step++)
-      for (const [x, y] of patchesAt(report, block, step, 0.3).flat()) {
+    expect(joined).toEqual(laid)
+    const [x0, y0, x1, y1] = assemblyAt(sewing, 0, 1).reach
+    for (let step = 0; step <= last; step++)
+      for (const [x, y] of patchesAt(sewing, step, 0.3).flat()) {
         expect([x >= x0 - 1e-9, y >= y0 - 1e-9, x <= x1 + 1e-9, y <= y1 + 1e-9]).toEqual([true, true, true, true])
       }
+  })
+})
+
+describe('a star step by step', () => {
+  const sewing = inSteps(report(eveningStar), eveningStar)
+
+  it('makes all geese in one step, then grows row by row', () => {
+    const [geese] = sewing.steps
+    expect(geese?.units.length).toBe(4)
+    expect(geese?.places.length).toBe(8)
+    const lines = (step: number, part: number) => assemblyAt(sewing, step, part).drawing.filter(({ type }) => type === 'press').length
+    // In the middle of the step one wing of each goose is on; at its end both are.
+    expect(lines(1, 0.5)).toBe(4)
+    expect(lines(1, 1)).toBe(8)
+    expect(lines(sewing.steps.length, 1)).toBe(sewing.steps.at(-1)?.places.length)
+  })
+
+  it('has the letters of its units where they are sewn', () => {
+    const texts = assemblyAt(sewing, 1, 1).drawing.flatMap(({ type, text }) => (type === 'number' ? [text] : []))
+    expect(texts).toEqual(['C', 'C', 'C', 'C'])
   })
 })
 
@@ -95,9 +120,9 @@ describe('a piece set into a corner', () => {
       fabrics: { patch: 'a' },
     } as const
     const block = blockOf(3, 3, [corner, square('s', [1, 1], [2, 2], 'b')])
-    const report = findings(block)
-    expect(report.crooked.setIn).toBe(1)
-    const [one, other] = patchesAt(report, block, 1, 0) as [readonly Point[], readonly Point[]]
+    const sewing = inSteps(report(block), block)
+    expect(sewing.report.crooked.setIn).toBe(1)
+    const [one, other] = patchesAt(sewing, sewing.steps.length, 0) as [readonly Point[], readonly Point[]]
     expect(common(one, other)).toBeLessThan(1e-5)
   })
 })

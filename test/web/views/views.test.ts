@@ -3,10 +3,10 @@ import { recorder } from './recorder.ts'
 import { describe, expect, it } from 'vitest'
 import {
   type Block,
-  type Layered,
   layered,
   pressSeams,
   quiltingRoute,
+  report,
   routeLines,
   type SettingRequest,
   settingReport,
@@ -18,6 +18,7 @@ import { type Frame, frameOf } from '../../../web/board/viewport.ts'
 import { bordersAround, patchShapes } from '../../../web/document/shapes.ts'
 import { createTileCache } from '../../../web/drawing/tiles.ts'
 import { assembly } from '../../../web/views/assembly.ts'
+import { inSteps, type SewingInSteps } from '../../../web/views/useSewingSteps.ts'
 import type { ViewDrawing } from '../../../web/drawing/viewDrawing.ts'
 import { paint } from '../../../web/drawing/paint.ts'
 import { settingView } from '../../../web/views/repeatedBlocks.ts'
@@ -67,8 +68,8 @@ function drawn(drawing: ViewDrawing): string {
   return lines()
 }
 
-function sewn(block: Block, { findings }: Layered, step: number, part: number): string {
-  return drawn(assembly(findings, block, step, part).drawing)
+function sewn({ report: said, block, steps, letters }: SewingInSteps, step: number, part: number): string {
+  return drawn(assembly(said, block, { steps: steps.map(({ places }) => ({ joins: places })), step, part }, letters).drawing)
 }
 
 function among(block: Block, ask: SettingRequest): string {
@@ -87,7 +88,6 @@ const BLOCKS: readonly (readonly [string, Block])[] = [
 describe.each(BLOCKS)('%s', (name, block) => {
   const file = (view: string): string => `pictures/${name}/${view}.txt`
   const known = layered(block)
-  const joins = known.findings.joins.length
   const square = block.grid.columns === block.grid.rows
 
   it.each(['cloth', 'value', 'wrong', 'layers', 'quilting'] as const)('looked at: %s', async (mode) => {
@@ -103,11 +103,11 @@ describe.each(BLOCKS)('%s', (name, block) => {
     await expect(marked(applyEdit(newHistory(block), own).block, true)).toMatchFileSnapshot(file('pressing'))
   })
 
-  it('sewing order, nothing joined yet, a join coming together, and all joined', async () => {
-    await expect(sewn(block, known, 0, 1)).toMatchFileSnapshot(file('sewing-0'))
-    const middle = Math.ceil(joins / 2)
-    await expect(sewn(block, known, middle, 0.5)).toMatchFileSnapshot(file(`sewing-${middle}-half`))
-    await expect(sewn(block, known, joins, 1)).toMatchFileSnapshot(file(`sewing-${joins}`))
+  it('sewing order: nothing joined yet, units coming together, and all joined', async () => {
+    const sewing = inSteps(report(block), block)
+    await expect(sewn(sewing, 0, 1)).toMatchFileSnapshot(file('sewing-start'))
+    await expect(sewn(sewing, 1, 0.4)).toMatchFileSnapshot(file('sewing-units'))
+    await expect(sewn(sewing, sewing.steps.length, 1)).toMatchFileSnapshot(file('sewing-end'))
   })
 
   it('among copies', async () => {

@@ -12,7 +12,8 @@ import './pressing.css'
 export function PressingBar() {
   const { report } = useFindings()
   const seam = useStore(({ view }) => view.seam)
-  const words = useMemo(() => (report === null ? null : joinWords(report)), [report])
+  const block = useStore(({ history }) => history.block)
+  const words = useMemo(() => (report === null ? null : joinWords(report, block)), [report, block])
   const index = report?.joins.findIndex(({ id }) => id === seam) ?? -1
   const join = report?.joins[index]
   return (

@@ -11,7 +11,8 @@ const REACH = 40
 export const SeamOptions = memo(function SeamOptions() {
   const { report } = useFindings()
   const seam = useStore(({ view }) => view.seam)
-  const words = useMemo(() => (report === null ? null : joinWords(report)), [report])
+  const block = useStore(({ history }) => history.block)
+  const words = useMemo(() => (report === null ? null : joinWords(report, block)), [report, block])
   if (report === null || words === null) return null
   const at = report.joins.findIndex(({ id }) => id === seam)
   const first = Math.max(0, at - REACH)

@@ -7,7 +7,7 @@ import { useStore } from '../../document/store.ts'
 import { BookletPanel } from './BookletPanel.tsx'
 import { SaveBooklet } from './SaveBooklet.tsx'
 import { SavePages } from './SavePages.tsx'
-import { sameButBooklet, useBookletReport } from './useBookletReport.ts'
+import { sameButBooklet, useWholeReport } from '../../views/useWholeReport.ts'
 import './printPanel.css'
 
 /** Remembers the paper that the maker chose last. */
@@ -17,7 +17,7 @@ const savedPaper = (): Paper | null => PAPERS.find((paper) => paper === readSett
 export function BookletSheet() {
   const block = useStore(({ history }) => history.block)
   const [paper, setPaper] = useState(() => savedPaper() ?? usualPaperHere())
-  const { result, trouble } = useBookletReport(block)
+  const { result, trouble } = useWholeReport(block)
   const booklet = useMemo(
     () => (result === null ? null : bookletOf(result.report, { ...result.block, booklet: block.booklet })),
     [result, block.booklet],

@@ -1,9 +1,9 @@
 /** How to lay the ruler when a unit is trimmed, for either hand: a picture and a sentence for each position of the unit. */
 import { useState } from 'react'
-import { type Block, HANDS, type Hand, type RulerCut, sayLength, trimCuts, type Unit } from '../../../geometry/index.ts'
+import { type Block, HANDS, type Hand, type RulerCut, sayLength, trimCuts, trimPictures, type Unit } from '../../../geometry/index.ts'
 import { readSetting, writeSetting } from '../../document/browserSettings.ts'
+import { StepPicture } from '../../drawing/StepPicture.tsx'
 import { label, t } from '../../words/words.ts'
-import { RulerPicture } from './RulerPicture.tsx'
 
 const HAND_NAMES: Readonly<Record<Hand, string>> = { right: label('I’m right-handed'), left: label('I’m left-handed') }
 
@@ -16,6 +16,7 @@ export function Trimming({ unit, block }: { readonly unit: Unit; readonly block:
   if (unit.kind === 'polygon') return null
   const cuts = trimCuts(unit, block, hand)
   if (cuts.length === 0) return null
+  const pictures = trimPictures(unit, block, hand)
   const choose = (next: Hand): void => {
     setHand(next)
     writeSetting(HAND_SETTING, next)
@@ -33,8 +34,8 @@ export function Trimming({ unit, block }: { readonly unit: Unit; readonly block:
         </select>
       </label>
       <div className="trimmed">
-        {cuts.map((cut) => (
-          <RulerPicture key={cut.turn} cut={cut} unit={block.measure.unit} />
+        {pictures.map((drawing) => (
+          <StepPicture key={drawing.title} drawing={drawing} fabrics={block.fabrics} unit={block.measure.unit} />
         ))}
       </div>
       <ol className="moves">

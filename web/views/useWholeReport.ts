@@ -1,21 +1,21 @@
 /**
- * The report that the booklet's steps are written from, made by a worker.
+ * The whole report, made by a worker: what the booklet and its steps are written from, on the screen as on paper.
  *
  * In      the block. Its own booklet words do not change the report, so editing them does not ask for another.
  * Out     the last report and the block it is about, until the next one arrives; or why there is none.
  */
 import { useEffect, useRef, useState } from 'react'
-import type { Block, Report } from '../../../geometry/index.ts'
-import { deepClient } from '../../workers/clients.ts'
-import { useClient } from '../../workers/useWorker.ts'
+import type { Block, Report } from '../../geometry/index.ts'
+import { deepClient } from '../workers/clients.ts'
+import { useClient } from '../workers/useWorker.ts'
 
-interface BookletReport {
+interface WholeReport {
   readonly result: { readonly block: Block; readonly report: Report } | null
   readonly trouble: string | null
 }
 
-export function useBookletReport(block: Block): BookletReport {
-  const [result, setResult] = useState<BookletReport['result']>(null)
+export function useWholeReport(block: Block): WholeReport {
+  const [result, setResult] = useState<WholeReport['result']>(null)
   const [trouble, setTrouble] = useState<string | null>(null)
   const client = useClient(deepClient)
   const lastDifferent = useRef(block)

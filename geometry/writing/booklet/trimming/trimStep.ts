@@ -5,18 +5,16 @@
  * Out     sentences from the ruler's own lines, and a picture for each hand.
  * Source  the ruler's lines: `trim.ts` of the cutting room, which names its sources.
  */
-import { type RulerCut, trimCuts } from '../../cutting/sizes/trim.ts'
-import { listed, saySize } from '../phrases.ts'
-import type { BookletContext, UnitVariant } from './bookletContext.ts'
-import { onRuler, trimPicture } from './unitPictures.ts'
-import type { Drawing } from './values.ts'
+import { HANDS, type RulerCut, trimCuts } from '../../../cutting/sizes/trim.ts'
+import { listed, saySize } from '../../phrases.ts'
+import type { BookletContext, UnitVariant } from '../bookletContext.ts'
+import { trimPictures } from './trimPictures.ts'
+import { onRuler } from '../unitPictures.ts'
+import type { Drawing } from '../values.ts'
 
-/** How the ruler lies, a picture for each hand; none for units without a slanting seam. */
-export const leftAndRight = (variant: UnitVariant, context: BookletContext): Drawing[] =>
-  (['right', 'left'] as const).flatMap((hand) => {
-    const picture = trimPicture(variant, context, hand)
-    return picture === null ? [] : [picture]
-  })
+/** How the ruler lies, a picture for each cut and each hand; none for units without a slanting seam. */
+export const leftAndRight = ({ first }: UnitVariant, { block }: BookletContext): Drawing[] =>
+  first.kind === 'polygon' ? [] : HANDS.flatMap((hand) => trimPictures(first, block, hand))
 
 /** How to trim a unit variant to its unfinished size. */
 export function trimSentences(variant: UnitVariant, context: BookletContext): string[] {
@@ -32,7 +30,7 @@ export function trimSentences(variant: UnitVariant, context: BookletContext): st
   return [
     `${to}. Lay it under the ruler as the right-handed picture shows, with ${underRuler(one, context)}. Check that the fabric reaches ${lines}. Cut along the ruler’s right and top edges.`,
     `Rotate it 180° and lay the two cut edges on ${lines}${other === undefined ? '' : `, with ${underRuler(other, context)}`}. Cut the other two edges.`,
-    'If you’re left-handed, cut along the ruler’s left and top edges, as the last picture shows.',
+    'If you’re left-handed, cut along the ruler’s left and top edges, as the last two pictures show.',
   ]
 }
 
