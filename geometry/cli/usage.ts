@@ -16,6 +16,8 @@ const HELP = {
     options: [
       ['--csv', 'as a table for a spreadsheet'],
       ['--of pieces|units|cloth', 'which table: the pieces, the units to make, or the fabric to buy'],
+      ['--german', 'the table as German spreadsheets read it: semicolons, decimal commas'],
+      ['--ids', 'the table with the ids of the block file'],
     ],
   },
   steps: { use: 'FILE', does: 'the numbered steps', options: [] },

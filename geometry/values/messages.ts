@@ -235,7 +235,7 @@ interface CutRows {
   readonly 'cut-for-borders': None
   readonly 'cut-for-border-corners': None
   /** `larger`: in the measure's unit, each way of cutting larger once. */
-  readonly 'cut-for-units': InMeasure & { readonly kinds: readonly Kind[]; readonly method: Method; readonly larger: readonly number[] }
+  readonly 'cut-for-units': InMeasure & { readonly kinds: readonly UnitNoun[]; readonly method: Method; readonly larger: readonly number[] }
   readonly 'batches-of-geese': { readonly batches: number; readonly geese: number; readonly spare: number }
   readonly 'geese-listed': { readonly geese: readonly GeeseOfWings[] }
   readonly 'batch-makes': { readonly geese: readonly GeeseOfWings[] }

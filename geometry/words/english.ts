@@ -4,7 +4,7 @@ import type { BattingId, ChartPieceId, FoundValue, GeeseOfWings, Message } from 
 import { boardEnglish } from './boardEnglish.ts'
 import { pressedInEnglish } from './pressEnglish.ts'
 import { capital, inWords, kindWords, METHOD_WORDS } from './englishPhrases.ts'
-import { unitInEnglish } from './unitEnglish.ts'
+import { nounsWords, unitInEnglish } from './unitEnglish.ts'
 import { say, type Words } from './words.ts'
 
 export const inEnglish = (message: Message): string => say(english, message)
@@ -136,7 +136,7 @@ export const english: Words = {
   'cut-for-borders': 'borders',
   'cut-for-border-corners': 'border corners',
   'cut-for-units': ({ kinds, method, larger, measure }) => {
-    const what = kinds.length === 0 ? 'units' : kinds.map((kind) => kindWords(kind, 2)).join(' and ')
+    const what = kinds.length === 0 ? 'units' : kinds.map(nounsWords).join(' and ')
     const how = method === 'plain' ? '' : `, ${METHOD_WORDS[method]}`
     return `${what}${how}${larger.map((by) => `, cut ${sayLength(by, measure)} ${measure} larger, then trimmed`).join('')}`
   },

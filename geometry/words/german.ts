@@ -282,7 +282,10 @@ export const germanMessages: Words = {
   'cut-for-borders': 'Ränder',
   'cut-for-border-corners': 'Randecken',
   'cut-for-units': ({ kinds, method, larger, measure }) => {
-    const what = kinds.length === 0 ? 'Einheiten' : kinds.map((kind) => KINDS[kind]).join(' und ')
+    const what =
+      kinds.length === 0
+        ? 'Einheiten'
+        : kinds.map((noun) => (noun === 'square' ? 'Quadrate' : noun === 'rectangle' ? 'Rechtecke' : KINDS[noun])).join(' und ')
     const how = method === 'plain' ? '' : `, ${METHODS[method]}`
     return `${what}${how}${larger.map((by) => `, ${sayLength(by, measure)} ${measure} größer geschnitten, dann getrimmt`).join('')}`
   },

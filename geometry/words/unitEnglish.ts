@@ -16,6 +16,9 @@ const SIDES: Readonly<Record<UnitSide, string>> = {
 
 const nounWords = (noun: UnitNoun): string => (noun === 'square' || noun === 'rectangle' ? noun : kindWords(noun, 1))
 
+/** Several of them: `rectangles`, `geese`. */
+export const nounsWords = (noun: UnitNoun): string => (noun === 'square' || noun === 'rectangle' ? `${noun}s` : kindWords(noun, 2))
+
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth']
 
 /** `first`, `second`; from 11 on with a number: `22nd`. */

@@ -7,15 +7,16 @@
  */
 type Cell = string | number
 
-/** Rows as comma-separated text. */
-export function csv(rows: readonly (readonly Cell[])[]): string {
-  return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('')
+/** Rows as text. With semicolons, numbers have decimal commas, as German spreadsheets read them. */
+export function csv(rows: readonly (readonly Cell[])[], form: 'comma' | 'semicolon' = 'comma'): string {
+  const between = form === 'comma' ? ',' : ';'
+  return rows.map((row) => `${row.map((value) => cell(value, form)).join(between)}\r\n`).join('')
 }
 
-function cell(value: Cell): string {
-  if (typeof value === 'number') return String(value)
+function cell(value: Cell, form: 'comma' | 'semicolon'): string {
+  if (typeof value === 'number') return form === 'comma' ? String(value) : String(value).replace('.', ',')
   const safe = harmless(value)
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
+  return (form === 'comma' ? /[",\r\n]/ : /[";\r\n]/).test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
 }
 
 /** A spreadsheet takes a word that begins like a formula for one and would carry it out; an apostrophe in front keeps it a word. */

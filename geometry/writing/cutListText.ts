@@ -2,18 +2,18 @@
  * The cut list: what to cut from each fabric, how much cloth that takes, and what the four-at-a-time batches make.
  *
  * In      a report and the block it is about (for the names of its fabrics and its cell).
- * Out     text for people, in sixteenths of an inch or tenths of a centimetre; or a table with the exact sizes.
+ * Out     text for people, in sixteenths of an inch or tenths of a centimetre.
  * Source  common practice, no source: cut by fabric, largest first.
  */
 import type { Block, MeasureUnit } from '../values/block.ts'
 import { type Wings, wingsSeen } from '../cutting/batches/geeseBatches.ts'
 import { geeseMade } from '../cutting/batches/geeseMade.ts'
 import { type FabricPair, hourglassPlans, isSharing } from '../cutting/batches/hourglasses.ts'
-import { isOnRuler } from '../exact/lengths.ts'
+import { isOnRuler, shortSideFirst } from '../exact/lengths.ts'
 import { type GeeseOfWings, type Message, message } from '../values/messages.ts'
-import type { Batch, CutRow, FabricRow, Findings, UnitRow } from '../values/report.ts'
+import type { Batch, FabricRow, Findings, UnitRow } from '../values/report.ts'
 import { inEnglish } from '../words/english.ts'
-import { csv } from './csv.ts'
+import { type ListedPiece, cutPieces } from './cutPieces.ts'
 import { sanitiseLines, sanitiseLine } from './sanitiseText.ts'
 import { friendlyCell } from './friendlyCell.ts'
 import { inWords } from '../words/englishPhrases.ts'
@@ -42,25 +42,6 @@ export function cutListText(report: Findings, block: Block): string {
       `Every size includes its seam allowances of ${sayExact(measure.seam, unit)}.`,
     ].join('\n')
   }
-}
-
-/** One line a different piece, with the exact sizes in the measure's unit; where the print stays upright, the width is across the cloth. */
-export function cutListCsv(report: Findings, block: Block): string {
-  const named = namesOf(block)
-  const head = ['fabric', 'name', 'shape', 'width', 'height', 'measure', 'count', 'then', 'method', 'for', 'print']
-  const rows = report.cut.map((row) => [
-    row.fabric,
-    named(row.fabric),
-    row.shape,
-    ...row.size,
-    report.measure.unit,
-    row.count,
-    row.then,
-    row.method,
-    row.for.length === 0 ? 'border' : row.for.join(' '),
-    row.fixed ? 'upright' : '',
-  ])
-  return csv([head, ...rows])
 }
 
 /** `One batch of four makes all your geese.` or `Two batches of four make all your geese; four geese are spare.` */
@@ -110,41 +91,27 @@ function fabricsInUse(report: Findings, block: Block): string[] {
 
 function fabricSection(fabric: string, report: Findings, named: Named): string {
   const unit = report.measure.unit
-  const rows = report.cut.filter((row) => row.fabric === fabric)
   const cloth = report.fabric.find((row) => row.fabric === fabric)
-  const pieces = [...rows].sort((a, b) => area(b) - area(a)).map((row) => `  ${pieceLine(row, report)}`)
+  const pieces = cutPieces(report)
+    .filter((piece) => piece.fabric === fabric)
+    .map((piece) => `  ${pieceLine(piece, report.measure.unit)}`)
   return [named(fabric), ...pieces, ...(cloth === undefined ? [] : clothLines(cloth, report.cloth.usableWidth, unit))].join('\n')
 }
 
-const area = ({ size: [width, height] }: CutRow): number => width * height
-
-function pieceLine(row: CutRow, report: Findings): string {
-  const shape = row.shape === 'polygon' ? ['template', 'templates'] : [row.shape, `${row.shape}s`]
-  const then = { none: '', halve: ', each cut once from corner to corner', quarter: ', each cut twice from corner to corner' }[row.then]
-  const template = row.shape === 'polygon' ? ' round its outermost points: trace the patch and add the seam allowance all round' : ''
-  const fixed = row.fixed ? ', the first across the fabric and the print upright' : ''
-  return `${count(row.count, ...(shape as [string, string]))} ${saySize(row.size, report.measure.unit)}${fixed}${template}${then} – ${inEnglish(cutFor(row, report))}`
-}
-
-/** Whether a row for borders cuts their corner squares: a strip may be a square too, beside a narrow block. */
-export const isBorderCorner = ({ shape, fabric }: CutRow, { patches }: Findings): boolean =>
-  shape === 'square' && patches.some((patch) => patch.unit === null && patch.fabric === fabric && BORDER_CORNERS.has(patch.name))
-
-const BORDER_CORNERS: ReadonlySet<string> = new Set(['topLeft', 'topRight', 'bottomRight', 'bottomLeft'])
-
-/** `geese, four at a time`; `borders`. */
-export function cutFor(row: CutRow, report: Findings): Message {
-  if (row.for.length === 0) return message(isBorderCorner(row, report) ? 'cut-for-border-corners' : 'cut-for-borders')
-  const wanted = new Set(row.for)
-  const units = report.units.filter((unit) => unit.for.some((id) => wanted.has(id)))
-  const kinds = [...new Set(units.map(({ kind }) => kind))]
-  const larger = [...new Set(units.flatMap(({ oversize }) => oversize ?? []))]
-  return message('cut-for-units', { kinds, method: row.method, larger, measure: report.measure.unit })
+function pieceLine(piece: ListedPiece, unit: MeasureUnit): string {
+  const shape = piece.shape === 'polygon' ? ['template', 'templates'] : [piece.shape, `${piece.shape}s`]
+  const then = { none: '', halve: ', each cut once from corner to corner', quarter: ', each cut twice from corner to corner' }[piece.then]
+  const template = piece.shape === 'polygon' ? ' round its outermost points: trace the patch and add the seam allowance all round' : ''
+  const fixed = piece.fixed ? ', the first across the fabric and the print upright' : ''
+  const hand = piece.hand === null ? '' : `, ${piece.hand}-handed`
+  const what = piece.purposes.map(inEnglish).join('; ')
+  const border = piece.isBorderStrip ? `: cut ${sayExact(Math.min(...piece.size), unit)} wide; trim to length when you get there` : ''
+  return `${count(piece.count, ...(shape as [string, string]))} ${saySize(piece.size, unit)}${fixed}${template}${then}${hand} – ${what}${border}`
 }
 
 function clothLines(row: FabricRow, usableWidth: number, unit: MeasureUnit): string[] {
   const strips = row.strips.map(({ height, pieces }) => {
-    const held = pieces.map((piece) => `${piece.count} of ${saySize(piece.size, unit)}`).join(', ')
+    const held = pieces.map((piece) => `${piece.count} of ${saySize(piece.fixed ? piece.size : shortSideFirst(piece.size), unit)}`).join(', ')
     return `    a strip ${sayOne(height, unit)} wide: ${held}`
   })
   const buy = unit === 'in' ? `${eighths(row.buy)} yd` : `${toThousandths(row.buy)} m`

@@ -43,3 +43,9 @@ export function listed(words: readonly string[]): string {
 /** `topLeft` as a maker reads it: `top left`. */
 export const patchWords = (name: string): string =>
   name.replace(/([a-z])([A-Z0-9])/g, (_, before: string, after: string) => `${before} ${after.toLowerCase()}`)
+
+/** The letter of the unit row at a place of the report, as the booklet's layout picture has it: `A` to `Z`, then `AA`. */
+export function letterAt(place: number): string {
+  const last = String.fromCharCode(65 + (place % 26))
+  return place < 26 ? last : `${letterAt(Math.floor(place / 26) - 1)}${last}`
+}

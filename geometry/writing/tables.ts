@@ -7,14 +7,16 @@
 import type { Block } from '../values/block.ts'
 import type { Findings } from '../values/report.ts'
 import { csv } from './csv.ts'
+import type { TableForm } from './cutListCsv.ts'
 import { namesOf } from './cutListText.ts'
-import { kindWords } from '../words/englishPhrases.ts'
-import { patchWords } from './phrases.ts'
+import { kindWords, METHOD_WORDS } from '../words/englishPhrases.ts'
+import { letterAt, patchWords } from './phrases.ts'
 
 /** One line for each different unit. */
-export function unitsCsv(report: Findings, block: Block): string {
+export function unitsCsv(report: Findings, block: Block, { ids = false, german }: TableForm = {}): string {
   const named = namesOf(block)
   const head = [
+    'unit',
     'kind',
     'hand',
     'count',
@@ -28,34 +30,34 @@ export function unitsCsv(report: Findings, block: Block): string {
     'spare',
     'bias',
     'fabrics',
-    'units',
+    ...(ids ? ['unit_ids'] : []),
   ]
-  const rows = report.units.map((row) => [
-    kindWords(row.kind, 1),
+  const rows = report.units.map((row, place) => [
+    letterAt(place),
+    row.kind === 'square' ? (row.finished[0] === row.finished[1] ? 'square' : 'rectangle') : kindWords(row.kind, 1),
     row.hand ?? '',
     row.count,
     ...row.finished,
     ...row.unfinished,
     report.measure.unit,
-    row.method,
+    METHOD_WORDS[row.method],
     row.batches.length,
     row.spare,
     row.bias ? 'yes' : 'no',
     Object.entries(row.fabrics)
       .map(([patch, fabric]) => `${patchWords(patch)}: ${named(fabric)}`)
       .join('; '),
-    row.for.join(' '),
+    ...(ids ? [row.for.join(' ')] : []),
   ])
-  return csv([head, ...rows])
+  return csv([head, ...rows], german === undefined ? 'comma' : 'semicolon')
 }
 
 /** One line for each fabric. */
-export function clothCsv(report: Findings, block: Block): string {
+export function clothCsv(report: Findings, block: Block, { ids = false, german }: TableForm = {}): string {
   const named = namesOf(block)
-  const head = ['fabric', 'name', 'colour', 'length', 'usable_width', 'measure', 'buy', 'buy_in', 'strips', 'proved']
+  const head = ['fabric', 'colour', 'length', 'usable_width', 'measure', 'buy', 'buy_in', 'strips', 'proved', ...(ids ? ['fabric_id'] : [])]
   const colours = new Map(block.fabrics.map(({ id, colour }) => [id, colour]))
   const rows = report.fabric.map((row) => [
-    row.fabric,
     named(row.fabric),
     colours.get(row.fabric) ?? '',
     row.length,
@@ -65,6 +67,7 @@ export function clothCsv(report: Findings, block: Block): string {
     report.measure.unit === 'in' ? 'yd' : 'm',
     row.strips.length,
     row.proved ? 'yes' : 'no',
+    ...(ids ? [row.fabric] : []),
   ])
-  return csv([head, ...rows])
+  return csv([head, ...rows], german === undefined ? 'comma' : 'semicolon')
 }

@@ -119,9 +119,11 @@ describe('what can be read', () => {
 
   it('prints the cut list as text and as a table', () => {
     expect(nestwright('cutlist', 'star.json').out).toContain('7 1/4 × 7 1/4 in')
-    expect(nestwright('cutlist', 'star.json', '--csv').out).toMatch(/^fabric,name,shape,width,height,/)
-    expect(nestwright('cutlist', 'star.json', '--csv', '--of', 'units').out).toMatch(/^kind,hand,count,finished_width,/)
-    expect(nestwright('cutlist', 'star.json', '--csv', '--of=cloth').out).toMatch(/^fabric,name,colour,length,usable_width,/)
+    expect(nestwright('cutlist', 'star.json', '--csv').out).toMatch(/^fabric,unit,shape,count,width,length,/)
+    expect(nestwright('cutlist', 'star.json', '--csv', '--ids').out).toMatch(/fabric_id,unit_ids\r\n/)
+    expect(nestwright('cutlist', 'star.json', '--csv', '--german').out).toMatch(/^Stoff;Einheit;Form;Anzahl;[\s\S]*;7 1\/4;7 1\/4;7,25;7,25;in;/)
+    expect(nestwright('cutlist', 'star.json', '--csv', '--of', 'units').out).toMatch(/^unit,kind,hand,count,finished_width,/)
+    expect(nestwright('cutlist', 'star.json', '--csv', '--of=cloth').out).toMatch(/^fabric,colour,length,usable_width,/)
   })
 
   it('prints size charts', () => {
@@ -172,6 +174,7 @@ describe('what cannot be used', () => {
     [['report', 'star.json', 'gap.json'], 'gap.json'],
     [['report', 'star.json', '--csv'], '--csv'],
     [['cutlist', 'star.json', '--of', 'units'], '--of'],
+    [['cutlist', 'star.json', '--ids'], '--ids'],
     [['cutlist', 'star.json', '--csv', '--of', 'yarn'], '--of'],
     [['booklet', 'star.json'], 'booklet'],
     [['booklet', 'star.json', 'out.json'], 'out.json'],

@@ -337,7 +337,7 @@ describe('a print that may not be turned', () => {
     ])
     expect(report(block).advice).toEqual([])
     expect(cutListCsv(report(block), block).match(/,upright\r\n/g)).toHaveLength(2)
-    expect(cutListText(report(block), block)).toContain('2 rectangles 9 1/2 × 3 1/2 in, the first across the cloth and the print upright')
+    expect(cutListText(report(block), block)).toContain('2 rectangles 9 1/2 × 3 1/2 in, the first across the fabric and the print upright')
   })
 
   it('stands in the cutting picture as it is cut, and is served by the stash across its print only', () => {

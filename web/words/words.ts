@@ -52,6 +52,9 @@ export const spelt = (text: string, params: object): string => spelling(text, pa
 /** What the geometry says in the language chosen; null in English, whose words are loaded in parts. */
 export const chosenWords = (): Words | null => messageWords
 
+/** The form of a table that the maker's spreadsheet reads. */
+export const tableForm = (): { german?: Words } => (messageWords !== null && language === 'de' ? { german: messageWords } : {})
+
 function filled(text: string, params: Params): string {
   return text.replace(/\{(\w+)\}/g, (place, name: string) => String(params[name] ?? place))
 }

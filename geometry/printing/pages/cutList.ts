@@ -1,8 +1,9 @@
 /** The cut list: fabric by fabric what to cut, with a box to tick, and where each cut goes, to scale. */
 import { boxAt } from '../../writing/booklet/sketch.ts'
+import type { MeasureUnit } from '../../values/block.ts'
 import type { CutRow, FabricRow } from '../../values/report.ts'
 import { inEnglish } from '../../words/english.ts'
-import { cutFor } from '../../writing/cutListText.ts'
+import { type ListedPiece, cutPieces } from '../../writing/cutPieces.ts'
 import { capital } from '../../words/englishPhrases.ts'
 import { sayExact, sayOne, saySize } from '../../writing/phrases.ts'
 import { isOnRuler } from '../../exact/lengths.ts'
@@ -45,7 +46,7 @@ function besides({ pages, booklet: { needs } }: PrintJob): void {
 
 function fabricPart(job: PrintJob, id: string, name: string, pictures: boolean, item: PdfOutline): void {
   const { pages, report, unit } = job
-  const rows = report.cut.filter(({ fabric }) => fabric === id).sort((a, b) => areaOf(b) - areaOf(a))
+  const rows = cutPieces(report).filter(({ fabric }) => fabric === id)
   const row = report.fabric.find(({ fabric }) => fabric === id)
   pages.gap(12)
   pages.ensureRoom(46 + rows.length * 16)
@@ -57,8 +58,6 @@ function fabricPart(job: PrintJob, id: string, name: string, pictures: boolean, 
   if (pictures && row !== undefined && row.strips.length > 0) cutting(job, row, name)
   if (row !== undefined && !row.proved && row.strips.length > 0) pages.paragraph(`The least fabric found: ${sayOne(row.length, unit)}.`, STYLES.small)
 }
-
-const areaOf = ({ size: [width, height] }: CutRow): number => width * height
 
 function head({ pages, booklet, fabricFill, unit, report }: PrintJob, id: string, name: string): void {
   const { top } = pages
@@ -77,13 +76,15 @@ function head({ pages, booklet, fabricFill, unit, report }: PrintJob, id: string
 /** Where a line's count ends and its words begin. */
 const AT = { count: 34, what: 42 } as const
 
-function pieceLine(job: PrintJob, row: CutRow): void {
-  const { pages, report, unit } = job
+function pieceLine(job: PrintJob, row: ListedPiece): void {
+  const { pages, unit } = job
   const whatWidth = pages.width * 0.5 - AT.what
   const purposeLeft = pages.left + pages.width * 0.5 + 12
   const what = pages.breakLines(`${shape(row)} ${saySize(row.size, unit)}`, STYLES.strong, whatWidth)
   const forWhat = pages.breakLines(
-    [then(row), `for ${row.for.length === 0 ? 'the ' : ''}${inEnglish(cutFor(row, report))}`].filter((part) => part !== '').join('; '),
+    [then(row), `for ${row.for.length === 0 ? 'the ' : ''}${row.purposes.map(inEnglish).join('; ')}${border(row, unit)}`]
+      .filter((part) => part !== '')
+      .join('; '),
     STYLES.body,
     pages.width * 0.5 - 12,
   )
@@ -108,8 +109,15 @@ const SHAPES: Readonly<Record<CutRow['shape'], readonly [string, string]>> = {
 }
 const shape = ({ shape, count }: CutRow): string => SHAPES[shape][count === 1 ? 0 : 1]
 
+/** Borders are measured before they are cut to length. */
+const border = ({ isBorderStrip, size }: ListedPiece, unit: MeasureUnit): string =>
+  isBorderStrip ? `: cut ${sayExact(Math.min(...size), unit)} wide; trim to length when you get there` : ''
+
 const THEN = { none: '', halve: 'each cut once from corner to corner', quarter: 'each cut twice from corner to corner' } as const
-const then = (row: CutRow): string => (row.count === 1 ? THEN[row.then].replace('each ', '') : THEN[row.then])
+const then = (row: ListedPiece): string => {
+  const cut = row.count === 1 ? THEN[row.then].replace('each ', '') : THEN[row.then]
+  return row.hand === null ? cut : `${cut}, ${row.hand}-handed`
+}
 
 /** Of the page's height, the most that one cutting picture takes. */
 const TALLEST = 0.42

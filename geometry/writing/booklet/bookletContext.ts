@@ -11,7 +11,7 @@ import type { Block, Unit, MeasureUnit } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { viewOf } from '../../units/unitPicture.ts'
 import type { Join, Meeting, Report, ReportPoint, UnitRow } from '../../values/report.ts'
-import { sayExact } from '../phrases.ts'
+import { letterAt, sayExact } from '../phrases.ts'
 import { inCells } from '../pieceNames.ts'
 import { sanitiseLine } from '../sanitiseText.ts'
 import type { Spot } from './values.ts'
@@ -88,7 +88,7 @@ export function bookletContext(report: Report, block: Block): BookletContext {
     unitJoins: new Map([...seams].map(([id, own]) => [id, own.map(({ join }) => join)])),
     variants,
     variantOf: new Map(variants.flatMap((variant) => variant.units.map((id) => [id, variant] as const))),
-    letterOf: (row) => letter(report.units.indexOf(row)),
+    letterOf: (row) => letterAt(report.units.indexOf(row)),
   }
 }
 
@@ -148,7 +148,7 @@ function variantsOf(report: Report, block: Block, seams: ReadonlyMap<string, rea
     return [...groups.values()].map((ids, index): UnitVariant => {
       const number = groups.size > 1 ? String(index + 1) : ''
       return {
-        label: `${letter(place)}${number}`,
+        label: `${letterAt(place)}${number}`,
         row,
         first: units.get(ids[0] as string) as Unit,
         units: ids,
@@ -160,12 +160,6 @@ function variantsOf(report: Report, block: Block, seams: ReadonlyMap<string, rea
 
 /** A unit that its method cannot make has no letter: what is wrong with it stands on the first page. */
 export const NO_METHOD = '?'
-
-/** A … Z, AA, AB … */
-function letter(place: number): string {
-  const last = String.fromCharCode(65 + (place % 26))
-  return place < 26 ? last : `${letter(Math.floor(place / 26) - 1)}${last}`
-}
 
 /** All units of a row are one picture however turned, but for geese made four at a time, whose wings may differ. */
 function variantKey(unit: Unit, row: UnitRow, seams: readonly UnitSeam[], pictures: Map<string, string>): string {

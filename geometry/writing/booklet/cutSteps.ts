@@ -6,10 +6,11 @@
  * Source  common practice, no source: strips across the cloth, the largest first, then the pieces across the strips.
  */
 import { cuttingDiagram } from '../../cutting/cuttingDiagram.ts'
+import { shortSideFirst } from '../../exact/lengths.ts'
 import type { CutRow, FabricRow, Strip, UnitRow } from '../../values/report.ts'
-import { isBorderCorner } from '../cutListText.ts'
+import { isBorderCorner } from '../cutPieces.ts'
 import { capital, inWords, kindWords } from '../../words/englishPhrases.ts'
-import { count, listed, sayOne, saySize } from '../phrases.ts'
+import { count, listed, sayExact, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, grouped } from './bookletContext.ts'
 import { isUprightBox } from './templates.ts'
 import { boxAt, Sketch } from './sketch.ts'
@@ -91,7 +92,7 @@ function pieceSentence(row: CutRow, context: BookletContext): string {
     quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${triangles(row, 4, context)}.`,
   }[row.then]
   const upright = row.fixed === true ? ' (the first side across the fabric, so the print stands upright)' : ''
-  return `Cut ${count(row.count, shape)} ${saySize(row.size, context.unit)}${upright}, ${letters}${larger(row, context)}${after}`
+  return `Cut ${count(row.count, shape)} ${saySize(row.fixed ? row.size : shortSideFirst(row.size), context.unit)}${upright}, ${letters}${larger(row, context)}${after}`
 }
 
 /** `template D`. */
@@ -146,7 +147,7 @@ function purpose(row: CutRow, context: BookletContext): string {
   if (row.for.length === 0)
     return isBorderCorner(row, context.report)
       ? 'for the corners of the borders'
-      : 'for the borders; cut them to length once you’ve measured the block'
+      : `for the borders: cut ${sayExact(Math.min(...row.size), context.unit)} wide; trim to length when you get there`
   const letters = lettersFor(row, context)
   const kinds = [...new Set(unitRowsFor(row, context).map(({ kind }) => kindWords(kind, 2)))]
   return letters.length === 0 ? 'for the units' : `for ${letters.length > MOST_LETTERS ? kinds.join(' and ') : listed(letters)}`

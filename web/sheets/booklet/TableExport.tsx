@@ -2,7 +2,7 @@
 import { type Block, clothCsv, cutListCsv, unitsCsv } from '../../../geometry/index.ts'
 import { useFindings } from '../../document/store.ts'
 import { fileName, saveAndSay } from '../../keeping/download.ts'
-import { label, t } from '../../words/words.ts'
+import { label, t, tableForm } from '../../words/words.ts'
 
 const TABLES = {
   pieces: { name: label('Cut list'), button: label('Save cut list as CSV'), csv: cutListCsv },
@@ -21,7 +21,7 @@ export function TableExport({ block }: { readonly block: Block }) {
           <button
             key={table}
             type="button"
-            onClick={() => saveAndSay(t(name), `${fileName(block.name)}-${table}.csv`, csv(report, block), 'text/csv')}
+            onClick={() => saveAndSay(t(name), `${fileName(block.name)}-${table}.csv`, csv(report, block, tableForm()), 'text/csv')}
           >
             {t(button)}
           </button>

@@ -5,7 +5,7 @@ import { MOST_COPIES_CUT, setCopies, useCopies } from '../../document/blockCount
 import { deepClient } from '../../workers/clients.ts'
 import { fileName, saveAndSay } from '../../keeping/download.ts'
 import { useFindings, useStore } from '../../document/store.ts'
-import { t } from '../../words/words.ts'
+import { t, tableForm } from '../../words/words.ts'
 import { copyText } from '../../controls/copyText.ts'
 import { EntryField } from '../../controls/EntryField.tsx'
 import { isCount } from '../../controls/lengthEntry.ts'
@@ -66,7 +66,7 @@ function List({ list, block }: { readonly list: Findings; readonly block: Block 
           </button>
           <button
             type="button"
-            onClick={() => saveAndSay(t('Cut list'), `${fileName(block.name)}-cut-list.csv`, cutListCsv(list, block), 'text/csv')}
+            onClick={() => saveAndSay(t('Cut list'), `${fileName(block.name)}-cut-list.csv`, cutListCsv(list, block, tableForm()), 'text/csv')}
           >
             {t('Save as CSV')}
           </button>
@@ -77,4 +77,4 @@ function List({ list, block }: { readonly list: Findings; readonly block: Block 
 }
 
 const copyCsv = (report: Findings, block: Block): Promise<void> =>
-  copyText(cutListCsv(report, block), t('Cut list copied as CSV.'), t('Your browser blocks copying. Save the list as CSV instead.'))
+  copyText(cutListCsv(report, block, tableForm()), t('Cut list copied as CSV.'), t('Your browser blocks copying. Save the list as CSV instead.'))
