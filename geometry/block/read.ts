@@ -32,7 +32,7 @@ const DEEPEST = 100
 const CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const
 
 /** What is wrong, on its way out of the reader. */
-class Fault extends Error {
+export class Fault extends Error {
   readonly place: string
   readonly said: Message
   constructor(place: string, said: Message) {
@@ -67,10 +67,10 @@ export function checkBlock(value: unknown): Read<Block> {
 /** The block as a file, to be read again: unknown fields are kept. */
 export const writeBlock = (block: Block): string => `${JSON.stringify(block, null, 2)}\n`
 
-type Fields = Readonly<Record<string, unknown>>
+export type Fields = Readonly<Record<string, unknown>>
 type Exact = readonly [Rational, Rational]
 
-const shown = (value: unknown): FoundValue => {
+export const shown = (value: unknown): FoundValue => {
   const plain = (item: unknown): boolean => item === null || ['string', 'number', 'boolean'].includes(typeof item)
   if (Array.isArray(value) && !(value.length <= 4 && value.every(plain))) return 'list'
   if (!Array.isArray(value) && !plain(value)) return value === undefined ? 'missing' : 'object'
@@ -83,7 +83,7 @@ const short = (value: unknown): string => {
 }
 
 /** The exact value of a number or of short text; null where it is neither. Most positions are whole, and a file may hold 400,000 of them. */
-function exactly(value: unknown): Rational | null {
+export function exactly(value: unknown): Rational | null {
   if (typeof value === 'string' && value.length > LONGEST_TEXT) return null
   return Number.isSafeInteger(value) ? { n: BigInt(value as number), d: 1n } : parseRational(value)
 }
@@ -92,11 +92,12 @@ const TWO = rational(2)
 const FARTHEST_RIGHT = rational(FARTHEST)
 const FARTHEST_LEFT = rational(-FARTHEST)
 
-const own = (fields: Fields, name: string): unknown => (Object.hasOwn(fields, name) ? fields[name] : undefined)
+export const own = (fields: Fields, name: string): unknown => (Object.hasOwn(fields, name) ? fields[name] : undefined)
 
-class Reader {
+/** Checks of the values that block and quilt files share; each throws a `Fault` that names the place. */
+export class Reader {
   private parts = 1n
-  private fabrics = new Set<string>()
+  protected fabrics = new Set<string>()
 
   block(value: unknown): void {
     const block = this.fields(value, 'file')
@@ -118,13 +119,13 @@ class Reader {
     this.depth(block)
   }
 
-  private fields(value: unknown, place: string): Fields {
+  protected fields(value: unknown, place: string): Fields {
     if (typeof value !== 'object' || value === null || Array.isArray(value)) throw new Fault(place, message('not-object', { value: shown(value) }))
     return value as Fields
   }
 
   /** Whatever the file holds, ours or not: writing it goes down into each value by a call. */
-  private depth(block: Fields): void {
+  protected depth(block: Fields): void {
     let level: unknown[] = [block]
     for (let depth = 0; level.length > 0; depth += 1) {
       if (depth > DEEPEST) throw new Fault('file', message('too-deep', { most: DEEPEST }))
@@ -132,12 +133,12 @@ class Reader {
     }
   }
 
-  private name(value: unknown, place: string): void {
+  protected name(value: unknown, place: string): void {
     if (typeof value !== 'string') throw new Fault(place, message('not-name', { value: shown(value) }))
     if (value.length > LONGEST_WORDS) throw new Fault(place, message('name-too-long', { count: value.length, most: LONGEST_WORDS }))
   }
 
-  private list(value: unknown, place: string): readonly unknown[] {
+  protected list(value: unknown, place: string): readonly unknown[] {
     if (!Array.isArray(value)) throw new Fault(place, message('not-list', { value: shown(value) }))
     return value
   }
@@ -146,11 +147,11 @@ class Reader {
     if (value !== undefined && !known.includes(value as T)) throw new Fault(place, message('not-one-of', { value: shown(value), known }))
   }
 
-  private flag(value: unknown, place: string): void {
+  protected flag(value: unknown, place: string): void {
     if (value !== undefined && typeof value !== 'boolean') throw new Fault(place, message('not-flag', { value: shown(value) }))
   }
 
-  private length(value: unknown, place: string): void {
+  protected length(value: unknown, place: string): void {
     const length = exactly(value)
     if (length === null) throw new Fault(place, message('not-length', { value: shown(value) }))
     if (length.n <= 0n) throw new Fault(place, message('length-not-above-zero', { value: shown(value) }))
@@ -158,11 +159,11 @@ class Reader {
       throw new Fault(place, message('length-beyond-rulers', { value: shown(value) }))
   }
 
-  private optionalLength(value: unknown, place: string): void {
+  protected optionalLength(value: unknown, place: string): void {
     if (value !== undefined) this.length(value, place)
   }
 
-  private measure(block: Fields): void {
+  protected measure(block: Fields): void {
     const measure = this.fields(own(block, 'measure'), 'measure')
     const unit = own(measure, 'unit')
     if (unit !== 'in' && unit !== 'cm') throw new Fault('measure.unit', message('not-measure', { value: shown(unit) }))
@@ -180,13 +181,13 @@ class Reader {
     this.length(own(grid, 'cell'), 'grid.cell')
   }
 
-  private id(value: unknown, place: string, known: Set<string>): void {
+  protected id(value: unknown, place: string, known: Set<string>): void {
     if (typeof value !== 'string' || !/^[A-Za-z0-9._-]{1,64}$/.test(value)) throw new Fault(place, message('not-id', { value: shown(value) }))
     if (known.has(value)) throw new Fault(place, message('id-taken', { value: shown(value) }))
     known.add(value)
   }
 
-  private fabricList(value: unknown): void {
+  protected fabricList(value: unknown): void {
     this.list(value, 'fabrics').forEach((item, index) => {
       const place = `fabrics[${index}]`
       const fabric = this.fields(item, place)
@@ -215,11 +216,11 @@ class Reader {
       throw new Fault(`${place}.photo`, message('not-print-photo', { value: shown(photo), most: LONGEST_PHOTO }))
   }
 
-  private fabric(value: unknown, place: string): void {
+  protected fabric(value: unknown, place: string): void {
     if (typeof value !== 'string' || !this.fabrics.has(value)) throw new Fault(place, message('unknown-fabric', { value: shown(value) }))
   }
 
-  private borders(value: unknown): void {
+  protected borders(value: unknown): void {
     if (value === undefined) return
     this.list(value, 'borders').forEach((item, index) => {
       const place = `borders[${index}]`
@@ -230,7 +231,7 @@ class Reader {
     })
   }
 
-  private cloth(value: unknown): void {
+  protected cloth(value: unknown): void {
     if (value !== undefined) this.optionalLength(own(this.fields(value, 'cloth'), 'usableWidth'), 'cloth.usableWidth')
   }
 

@@ -53,6 +53,16 @@ interface FileFaults {
   readonly 'not-print-photo': Found & Most
   readonly 'not-photograph': Found
   readonly 'unknown-fabric': Found
+  readonly 'unknown-block': Found
+  readonly 'unknown-place': Found
+  readonly 'unknown-worn': None
+  readonly 'block-or-plain': None
+  readonly 'another-measure': None
+  readonly 'another-seam': None
+  readonly 'length-below-zero': Found
+  readonly 'borders-need-whole': None
+  readonly 'round-without-width': None
+  readonly 'not-whole-cells': Found & { readonly least: number }
   readonly 'not-position': Found
   readonly 'position-too-far': Found & Most
   readonly 'position-not-exact': Found
