@@ -29,6 +29,7 @@ const geometry = {
   quilting: BLOCK,
   colouring: [...BLOCK, 'edits', 'cutting'],
   report: [...SEWN, 'edits', 'cutting', 'colouring', 'quilting'],
+  quilt: REPORT,
   words: ['values', 'exact'],
   writing: [...REPORT, 'words'],
   printing: WRITING,

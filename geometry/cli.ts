@@ -8,6 +8,7 @@
 import { chartCommand } from './cli/commands/chart.ts'
 import { cutlistCommand } from './cli/commands/cutlist.ts'
 import { pictureCommand } from './cli/commands/picture.ts'
+import { quiltCommand } from './cli/commands/quilt.ts'
 import { reportCommand } from './cli/commands/report.ts'
 import { settingCommand } from './cli/commands/setting.ts'
 import { sewnCommand } from './cli/commands/sewn.ts'
@@ -27,6 +28,7 @@ const bookletCommand: Command = {
 
 const COMMANDS: readonly Command[] = [
   reportCommand,
+  quiltCommand,
   cutlistCommand,
   stepsCommand,
   settingCommand,

@@ -143,7 +143,7 @@ export class Reader {
     return value
   }
 
-  private oneOf<T extends string>(value: unknown, known: readonly T[], place: string): void {
+  protected oneOf<T extends string>(value: unknown, known: readonly T[], place: string): void {
     if (value !== undefined && !known.includes(value as T)) throw new Fault(place, message('not-one-of', { value: shown(value), known }))
   }
 

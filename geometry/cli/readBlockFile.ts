@@ -21,7 +21,8 @@ export function readBlockFile(file: string): Block {
   return read.ok ? read.value : refuse(read.place === 'file' ? printable(file) : read.place, inEnglish(read.message))
 }
 
-function textOf(file: string): string {
+/** The text of a file that is UTF-8, or of the block inside a booklet. */
+export function textOf(file: string): string {
   const bytes = bytesOf(file)
   if (isPdf(bytes)) return blockInside(file, bytes)
   if (bytes.length === 0) return refuse(printable(file), 'the file is empty')

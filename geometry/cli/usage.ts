@@ -10,6 +10,7 @@ interface CommandHelp {
 
 const HELP = {
   report: { use: 'FILE', does: 'everything Nestwright works out about the block, as JSON', options: [] },
+  quilt: { use: 'FILE', does: 'everything Nestwright works out about a whole quilt, as JSON', options: [] },
   cutlist: {
     use: 'FILE',
     does: 'what to cut',

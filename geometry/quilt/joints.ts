@@ -120,7 +120,10 @@ class Joiner {
     const [only, second] = piece.places
     if (only !== undefined && second === undefined) return { ...piece, by: only }
     const { axis, cut } = this.bestCut(piece)
-    const [one, other] = this.parts(piece, axis, [cut]).map((half) => this.halved(half, 'section')) as [Piece & { by: number }, Piece & { by: number }]
+    const [one, other] = this.parts(piece, axis, [cut]).map((half) => this.halved(half, 'section')) as [
+      Piece & { by: number },
+      Piece & { by: number },
+    ]
     return this.join(axis, last, one, other)
   }
 

@@ -50,7 +50,12 @@ interface End {
 
 export const jointId = (joint: number): string => `q:${joint + 1}`
 
-export function meetAtJoints(places: readonly LaidPlace[], outlines: readonly Outline[], joints: readonly CellJoint[], lines: readonly JointLine[]): MetJoints {
+export function meetAtJoints(
+  places: readonly LaidPlace[],
+  outlines: readonly Outline[],
+  joints: readonly CellJoint[],
+  lines: readonly JointLine[],
+): MetJoints {
   const crossings: Crossing[] = []
   const constraints: PressConstraint[] = joints.map(() => free(null))
   const found: { crossing: number; at: ExactSize; seams: readonly string[] }[] = []
@@ -85,12 +90,19 @@ export function meetAtJoints(places: readonly LaidPlace[], outlines: readonly Ou
 const free = (preference: 0 | 1 | null): PressConstraint => ({ fixed: null, rule: null, preference, why: message('nothing-sewn') })
 
 /** The seam ends strictly inside a joint, of places that lie along it and of earlier joints. */
-function endsAt(places: readonly LaidPlace[], outlines: readonly Outline[], joints: readonly CellJoint[], lines: readonly JointLine[], number: number): End[] {
+function endsAt(
+  places: readonly LaidPlace[],
+  outlines: readonly Outline[],
+  joints: readonly CellJoint[],
+  lines: readonly JointLine[],
+  number: number,
+): End[] {
   const joint = joints[number] as CellJoint
   const { from, to } = lines[number] as JointLine
   const { axis, cut } = joint
   const along = axis === 0 ? 1 : 0
-  const inside = (at: ExactSize): boolean => compare(at[along] as Rational, from[along] as Rational) > 0 && compare(at[along] as Rational, to[along] as Rational) < 0
+  const inside = (at: ExactSize): boolean =>
+    compare(at[along] as Rational, from[along] as Rational) > 0 && compare(at[along] as Rational, to[along] as Rational) < 0
   const ends: End[] = []
   places.forEach(({ place: { at }, size }, index) => {
     if ((at[along] as number) < joint.from || (at[along] as number) >= joint.to) return

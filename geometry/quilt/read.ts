@@ -59,7 +59,7 @@ class QuiltReader extends Reader {
     if (join !== 'whole' && own(quilt, 'borders') !== undefined) throw new Fault('borders', message('borders-need-whole'))
     this.places(own(quilt, 'places'))
     this.free(own(quilt, 'free'))
-    this.parts(own(quilt, 'parts'))
+    this.partsOfClass(own(quilt, 'parts'))
   }
 
   private placeGrid(grid: Fields): void {
@@ -166,7 +166,7 @@ class QuiltReader extends Reader {
     this.flag(own(free, 'press'), 'free.press')
   }
 
-  private parts(value: unknown): void {
+  private partsOfClass(value: unknown): void {
     if (value === undefined) return
     const given = new Set<unknown>()
     this.list(value, 'parts').forEach((item, index) => {

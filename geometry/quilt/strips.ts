@@ -5,7 +5,7 @@
  * Out     cut sizes, across the strip then along it; exact, never rounded.
  * Source  widths of strips and covers: handbook of ways of joining [S152][S229][S153][S226]; the lap 1/8 in or 0.3 cm covers the second seam.
  */
-import { add, type Rational, rational, subtract } from '../exact/rational.ts'
+import { add, multiply, type Rational, rational, subtract } from '../exact/rational.ts'
 import type { QuiltWay } from '../values/quilt.ts'
 import { type ExactSize, type Measures, sum, times } from './measures.ts'
 
@@ -20,7 +20,12 @@ export interface JointStrip {
 }
 
 /** `crossings`: where joints of both sides end at one point of this joint, from its start. */
-export function stripOf({ join, seam, gap, width, inches }: Measures, way: QuiltWay, length: Rational, crossings: readonly Rational[]): JointStrip | null {
+export function stripOf(
+  { join, seam, gap, width, inches }: Measures,
+  way: QuiltWay,
+  length: Rational,
+  crossings: readonly Rational[],
+): JointStrip | null {
   const seams = times(seam, 2)
   if (join === 'strips') {
     const lap = inches ? rational(1, 8) : rational(3, 10)
@@ -46,7 +51,7 @@ export function stripOf({ join, seam, gap, width, inches }: Measures, way: Quilt
 
 /** The pieces of a sash between its corner squares, whose middles are given. */
 export function pieced(length: Rational, squares: readonly Rational[], gap: Rational, seams: Rational, across: Rational): ExactSize[] {
-  const half = { n: gap.n, d: gap.d * 2n }
+  const half = multiply(gap, rational(1, 2))
   let from = rational(0)
   const pieces: ExactSize[] = []
   for (const middle of squares) {

@@ -404,8 +404,27 @@ interface SettingReasons {
   readonly 'rule-of-thumb': { readonly units: number; readonly outcome: 'as-said' | 'clashes-all-the-same' | 'nests-without' }
 }
 
+/** What is said of a quilt. */
+interface QuiltMessages {
+  readonly 'positions-empty': None
+  readonly 'positions-overlap': None
+  readonly 'position-outside': None
+  readonly 'block-too-large': None
+  readonly 'block-too-small': None
+  readonly 'no-straight-order': None
+  readonly 'points-hidden': None
+  readonly 'sash-wide': None
+  /** A block by the maker's name for it, and what is wrong in it. */
+  readonly 'in-block': { readonly block: string; readonly says: BoardMessage }
+  readonly 'fronts-apart': None
+  readonly 'fronts-nest': None
+  readonly 'fronts-proved': { readonly clashes: number; readonly atLeast: number }
+  readonly 'fronts-searched': { readonly clashes: number; readonly atLeast: number }
+}
+
 export interface MessageParams
   extends FileFaults,
+    QuiltMessages,
     UnitNames,
     StepTitles,
     EditNames,

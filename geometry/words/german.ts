@@ -4,7 +4,7 @@ import type { Kind, Method } from '../values/block.ts'
 import type { BattingId, BattingSize, BlockLine, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept } from '../values/messages.ts'
 import { unitInGerman, unitLabelInGerman } from './unitGerman.ts'
 import { PRESSED_WAYS, pressedInGerman } from './pressGerman.ts'
-import type { Words } from './words.ts'
+import { say, type Words } from './words.ts'
 
 /** `ist "3"`, `ist eine Liste`, `fehlt`. */
 const is = (value: FoundValue): string => (value === 'missing' ? 'fehlt' : `ist ${found(value)}`)
@@ -173,15 +173,31 @@ export const germanMessages: Words = {
   'unknown-patch': ({ value, kind, known }) => `nennt ${found(value)}, was es bei ${KINDS[kind]} nicht gibt; es gibt ${known.join(', ')}`,
   'patch-without-fabric': ({ patch }) => `hat keinen Stoff für ${patch}; gib einen an`,
   'size-not-above-zero': ({ value }) => `${is(value)}; gib eine Breite und eine Höhe über null an`,
+  'positions-empty': 'Dieser Platz ist leer. Leg einen Block oder ein einfaches Stück hin.',
+  'positions-overlap': 'Diese Plätze überlappen sich. Verschieb einen davon.',
+  'position-outside': 'Dieser Platz liegt außerhalb des Quilts. Schieb ihn hinein, oder mach den Quilt größer.',
+  'block-too-large': 'Der Block ist zu groß für seinen Platz. Mach den Platz größer oder die Rahmenstreifen schmaler.',
+  'block-too-small': 'Der Block braucht Rahmenstreifen, um seinen Platz zu füllen. Lass die letzten nehmen, was übrig ist.',
+  'no-straight-order':
+    'Diese Plätze lassen sich nicht mit geraden Nähten verbinden, und andere kann Nestwright für einen Quilt nicht planen. Ordne sie anders an.',
+  'points-hidden': 'Was über der Kante liegt, verdeckt dort Spitzen. Rahme diese Blöcke.',
+  'sash-wide': 'Die Zwischenstreifen sind breiter als ein Viertel des Blocks. Schmalere lassen die Blöcke besser wirken.',
+  'in-block': ({ block, says }) => `${block}: ${say(germanMessages, says)}`,
+  'fronts-apart': 'Streifen oder Kanten halten die Blöcke auseinander, also treffen keine Nähte zweier Blöcke aufeinander.',
+  'fronts-nest': 'Alle Nähte benachbarter Blöcke liegen versetzt.',
+  'fronts-proved': ({ clashes }) =>
+    `${clashes === 1 ? 'Eine Kreuzung' : `${clashes} Kreuzungen`} zwischen Blöcken ${clashes === 1 ? 'passt' : 'passen'} nicht ineinander, wie auch immer gebügelt wird.`,
+  'fronts-searched': ({ clashes, atLeast }) =>
+    `${clashes === 1 ? 'Eine Kreuzung' : `${clashes} Kreuzungen`} zwischen Blöcken ${clashes === 1 ? 'passt' : 'passen'} nicht ineinander. Mindestens ${atLeast} bleiben; nicht alles wurde versucht.`,
   'unknown-block': ({ value }) => `nennt den Block ${found(value)}, der nicht in der Liste der Blöcke steht; nimm ihn auf, oder nimm einen anderen`,
   'unknown-place': ({ value }) => `nennt den Platz ${found(value)}, der nicht in der Liste der Plätze steht; nimm ihn auf, oder nimm einen anderen`,
-  'unknown-worn': () => 'ist kein Stoff dieses Blocks; nenne einen Stoff, den der Block verwendet',
-  'block-or-plain': () => 'braucht einen Block oder einen einfarbigen Stoff: gib eins von beiden an, nicht beides',
-  'another-measure': () => 'ist nicht die Maßeinheit des Quilts; nimm überall dieselbe',
-  'another-seam': () => 'ist nicht die Nahtzugabe des Quilts; nimm überall dieselbe',
+  'unknown-worn': 'ist kein Stoff dieses Blocks; nenne einen Stoff, den der Block verwendet',
+  'block-or-plain': 'braucht einen Block oder einen einfarbigen Stoff: gib eins von beiden an, nicht beides',
+  'another-measure': 'ist nicht die Maßeinheit des Quilts; nimm überall dieselbe',
+  'another-seam': 'ist nicht die Nahtzugabe des Quilts; nimm überall dieselbe',
   'length-below-zero': ({ value }) => `${is(value)}; gib 0 oder mehr an`,
-  'borders-need-whole': () => 'gehören um ein Top, das im Ganzen gequiltet wird; bei fertig gequilteten Blöcken nimm Rahmenstreifen',
-  'round-without-width': () => 'fehlt; nur der letzte Rahmenstreifen darf seine Breite weglassen',
+  'borders-need-whole': 'gehören um ein Top, das im Ganzen gequiltet wird; bei fertig gequilteten Blöcken nimm Rahmenstreifen',
+  'round-without-width': 'fehlt; nur der letzte Rahmenstreifen darf seine Breite weglassen',
   'not-whole-cells': ({ value, least }) => `${is(value)}; gib zwei ganze Zahlen an${least > 0 ? ', jede mindestens 1' : ''}`,
   'not-turn': ({ value }) => `${is(value)}; gib Vierteldrehungen im Uhrzeigersinn an: 0, 1, 2 oder 3`,
   'not-square': ({ value, kind }) => `${is(value)}; ${kind} ist quadratisch, gib gleiche Breite und Höhe an`,

@@ -1,0 +1,245 @@
+/**
+ * The report of a quilt: read → wear and lay → join, press and meet → cut.
+ *
+ * In      a quilt that has been read.
+ * Out     the whole report. A quilt whose places leave a gap, overlap or don't fit is not joined: then what needs joints is empty.
+ */
+import { bindingFor, layersFor } from '../cutting/finishing.ts'
+import { lengthOf, roundOf } from '../block/lengthsOf.ts'
+import { tidy } from '../exact/lengths.ts'
+import { add, compare, divide, type Rational, rational, toFile, toNumber, ZERO } from '../exact/rational.ts'
+import { scorePressing } from '../pressing/press.ts'
+import type { Block } from '../values/block.ts'
+import { type Message, message } from '../values/messages.ts'
+import type { Fix, ReportPoint, Verdict } from '../values/report.ts'
+import type { Quilt } from '../values/quilt.ts'
+import { chooseJoining, type Joining, underArmOf } from './chooseJoining.ts'
+import { quiltCutting } from './cutting.ts'
+import { frontsMeet, most, type PlacedJoint } from './joinPlaces.ts'
+import { layersOf, looseOf, type PlaceLayers } from './layers.ts'
+import { type ExactSize, type Measures, measuresOf, spanOf, sum, times } from './measures.ts'
+import { jointId } from './meetings.ts'
+import { towardOf } from './outlineEnds.ts'
+import { placeDitch } from './placeDitch.ts'
+import { type LaidPlace, layPlace } from './places.ts'
+import { blockProblems, fitProblems, hiddenPoints, keepsFromJoining, placeFaults, type QuiltProblem, unjoinable, wideSash } from './problems.ts'
+import { type SashRound, sashRound } from './sashRound.ts'
+import { wornBlocks } from './wornBlocks.ts'
+
+type Numbers = readonly [number, number]
+const numbers = ([w, h]: ExactSize): Numbers => [toNumber(w), toNumber(h)]
+const pointOf = ([x, y]: ExactSize): ReportPoint => [toFile(x), toFile(y)]
+
+/** The whole report of a quilt; lengths in the measure's unit, places of joints and meetings from the first place's finished corner. */
+export function quiltReport(quilt: Quilt) {
+  const measures = measuresOf(quilt)
+  const blocks = wornBlocks(quilt)
+  const laid = quilt.places.map((place) => layPlace(quilt, measures, blocks, place))
+  const faults = [...placeFaults(quilt), ...fitProblems(laid), ...blockProblems(laid)]
+  const joining = faults.some(keepsFromJoining) ? null : chooseJoining(quilt, measures, blocks, laid)
+  const places = joining?.places ?? laid
+  const joints = joining?.joined.joints ?? []
+  const inner: ExactSize = [spanOf(measures, 0, quilt.grid.columns), spanOf(measures, 1, quilt.grid.rows)]
+  const round = sashRound(quilt, measures, inner, joints)
+  const sashed: ExactSize = round === null ? inner : larger(inner, times(measures.gap, 2))
+  const borders = (quilt.borders ?? []).reduce<Rational>((all, { finishedWidth }) => add(all, times(lengthOf(finishedWidth), 2)), ZERO)
+  const finished = larger(sashed, borders)
+  const raw = larger(finished, times(measures.seam, 2))
+  const cutting = quiltCutting(quilt, measures, places, joints, round, sashed)
+  const blocked = faults.some(keepsFromJoining)
+  const problems: QuiltProblem[] = [
+    ...faults,
+    ...(joining === null && !blocked ? [unjoinable(laid)] : []),
+    ...cutting.tooLarge.map(({ fabric, size, for: units }) => clothProblem(quilt, places, fabric, size, units)),
+    ...wideSash(quilt, measures, places),
+    ...hiddenPoints(measures, places),
+  ]
+  const rows = places.map((place) => placeRow(quilt, measures, place))
+  const byHand = measures.join === 'fronts' || (measures.join === 'strips' && quilt.way?.close === 'hand')
+  return {
+    format: 'nestwright.quilt-report',
+    version: 1,
+    name: quilt.name,
+    measure: { unit: quilt.measure.unit, seam: toNumber(measures.seam) },
+    way: { ...(quilt.way ?? {}), join: measures.join },
+    gap: toNumber(measures.gap),
+    size: { finished: numbers(finished), raw: numbers(raw) },
+    order: joining?.joined.order ?? (quilt.order === undefined || quilt.order === 'auto' ? 'rows' : quilt.order),
+    problems,
+    places: rows,
+    joints: joints.map((joint, number) => jointRow(joining as Joining, places, joint, number)),
+    ...met(quilt, measures, joining, places),
+    underArm: underArm(measures, joining, raw),
+    handSewn: byHand ? toNumber(sum(...joints.map(({ length }) => length))) : 0,
+    machineLong: toNumber(most(joints.map(({ length }) => length))),
+    ...(round === null ? {} : { round: roundRow(round) }),
+    blocks: [...blocks.values()].map(({ id, block, finished: size, sewing }) => ({
+      id,
+      name: block.name,
+      finished: numbers(size),
+      unfinished: numbers(larger(size, times(measures.seam, 2))),
+      clashes: sewing.plans?.taken.pressed.clashes ?? 0,
+    })),
+    units: cutting.units,
+    cut: cutting.cut,
+    fabric: cutting.fabric,
+    cloth: { usableWidth: cutting.usableWidth },
+    layers: gatheredLayers(quilt, measures, places, joints, raw, cutting.usableWidth),
+    binding: bindingRow(quilt, measures, raw, cutting.usableWidth),
+  }
+}
+
+export type QuiltReport = ReturnType<typeof quiltReport>
+
+const larger = ([w, h]: ExactSize, by: Rational): ExactSize => [add(w, by), add(h, by)]
+
+function clothProblem(quilt: Quilt, places: readonly LaidPlace[], fabric: string, size: Numbers, units: readonly string[]): QuiltProblem {
+  const name = quilt.fabrics.find(({ id }) => id === fabric)?.name ?? fabric
+  const first = places.find(({ place }) => place.id === units[0]?.split('/')[0])
+  return { code: 'cloth', at: first?.place.at ?? [0, 0], units, message: message('piece-too-large', { fabric: name, size }) }
+}
+
+function placeRow(quilt: Quilt, measures: Measures, laid: LaidPlace) {
+  const { place, size, origin, finished, content, frame } = laid
+  const layers = layersOf(measures, laid, quilt.grid.columns, quilt.grid.rows)
+  const strip = (one: ExactSize | null) => (one === null ? null : { size: numbers(one), count: 2 })
+  return {
+    id: place.id,
+    ...(place.block === undefined ? { plain: place.plain } : { block: place.block }),
+    at: place.at,
+    size,
+    origin: pointOf(origin),
+    finished: numbers(finished),
+    unfinished: numbers(larger(finished, times(measures.seam, 2))),
+    turn: place.turn ?? 0,
+    press: place.press ?? 'planned',
+    content: numbers(content),
+    frame: frame.map(({ fabric, sides, topAndBottom, becomes }) => ({
+      fabric,
+      sides: strip(sides),
+      topAndBottom: strip(topAndBottom),
+      becomes: numbers(becomes),
+    })),
+    layers: layers === null ? null : layersRow(layers),
+    ditch: placeDitch(laid, measures.seam, looseOf(layers)),
+  }
+}
+
+const layersRow = ({ front, batting, backing, loose }: PlaceLayers) => ({
+  front: numbers(front),
+  batting: { cut: numbers(batting.cut), trim: numbers(batting.trim) },
+  backing: { cut: numbers(backing.cut), trim: numbers(backing.trim) },
+  loose: toNumber(loose),
+})
+
+function jointRow({ joined }: Joining, places: readonly LaidPlace[], joint: PlacedJoint, number: number) {
+  const { cells, from, to, length, underArm: arm, marks, strip } = joint
+  const name = (side: number): string => (side < places.length ? (places[side] as LaidPlace).place.id : jointId(side - places.length))
+  return {
+    id: jointId(number),
+    stage: cells.stage,
+    from: pointOf(from),
+    to: pointOf(to),
+    sides: [name(cells.sides[0]), name(cells.sides[1])],
+    length: toNumber(length),
+    underArm: toNumber(arm),
+    marks: marks.map(toNumber),
+    press: joined.met?.press[number] ?? null,
+    strip:
+      strip === null
+        ? null
+        : Object.fromEntries(
+            Object.entries(strip).map(([key, value]) => [
+              key,
+              key === 'sash' ? (value as ExactSize[]).map(numbers) : Array.isArray(value) ? numbers(value as unknown as ExactSize) : value,
+            ]),
+          ),
+  }
+}
+
+const roundRow = ({ sides, topAndBottom, corners }: SashRound) => ({ sides: sides.map(numbers), topAndBottom: topAndBottom.map(numbers), corners })
+
+interface MeetingRow {
+  readonly at: ReportPoint
+  readonly joint: string
+  readonly seams: readonly string[]
+  readonly verdict: Verdict
+  readonly fix: readonly Fix[]
+}
+
+function met(quilt: Quilt, measures: Measures, joining: Joining | null, places: readonly LaidPlace[]) {
+  const found = joining?.joined.met ?? null
+  const inside = places.reduce((all, laid) => all + insideOf(laid), 0)
+  const between = found?.between ?? 0
+  const atLeast = joining?.atLeast ?? 0
+  const proof: Message =
+    joining === null
+      ? message('nothing-sewn')
+      : !frontsMeet(measures, quilt)
+        ? message('fronts-apart')
+        : between === 0
+          ? message('fronts-nest')
+          : message(atLeast === between ? 'fronts-proved' : 'fronts-searched', { clashes: between, atLeast })
+  return {
+    meetings: (found?.meetings ?? []).map(
+      ({ at, joint, seams, verdict }): MeetingRow => ({ at: pointOf(at), joint: jointId(joint), seams, verdict, fix: [] }),
+    ),
+    pressing: { between, inside, against: found?.against ?? 0, atLeast, proved: atLeast === between, proof },
+  }
+}
+
+function insideOf({ block, place }: LaidPlace): number {
+  const taken = block?.sewing.plans?.taken
+  if (block === null || taken === undefined) return 0
+  if (place.press !== 'opposite') return taken.pressed.clashes
+  return scorePressing(taken.met.crossings, taken.constraints, towardOf(block, taken, 'opposite')).clashes
+}
+
+function underArm({ join }: Measures, joining: Joining | null, raw: ExactSize): number {
+  if (join === 'whole') return toNumber(divide(compare(raw[0], raw[1]) < 0 ? raw[0] : raw[1], rational(2)))
+  return joining === null ? 0 : toNumber(underArmOf(joining.joined))
+}
+
+interface LayerRow {
+  readonly what: 'batting' | 'backing'
+  readonly size: Numbers
+  readonly count: number
+}
+
+function gatheredLayers(
+  quilt: Quilt,
+  measures: Measures,
+  places: readonly LaidPlace[],
+  joints: readonly PlacedJoint[],
+  raw: ExactSize,
+  usableWidth: number,
+): LayerRow[] {
+  const { unit } = quilt.measure
+  if (measures.join === 'whole') {
+    const rule = { seam: toNumber(measures.seam), round: toNumber(roundOf({ measure: quilt.measure } as Block)) }
+    const { batting, backing } = layersFor(numbers(raw), unit, 'home', usableWidth, rule)
+    return [
+      { what: 'batting', size: batting, count: 1 },
+      { what: 'backing', size: backing, count: 1 },
+    ]
+  }
+  const rows = new Map<string, LayerRow>()
+  const put = (what: LayerRow['what'], size: Numbers): void => {
+    const key = `${what} ${size.map(tidy)}`
+    rows.set(key, { what, size, count: (rows.get(key)?.count ?? 0) + 1 })
+  }
+  for (const laid of places) {
+    const layers = layersOf(measures, laid, quilt.grid.columns, quilt.grid.rows) as PlaceLayers
+    put('batting', numbers(layers.batting.cut))
+    put('backing', numbers(layers.backing.cut))
+  }
+  for (const { strip } of joints) if (strip?.batting != null) put('batting', numbers(strip.batting))
+  return [...rows.values()]
+}
+
+/** Null where the backing that is brought over is the edge [S248]. */
+function bindingRow({ measure }: Quilt, { join }: Measures, raw: ExactSize, usableWidth: number) {
+  if (join === 'backing-over') return null
+  const { strips, strip, length } = bindingFor(numbers(raw), measure.unit, usableWidth)
+  return { strips, width: strip, length }
+}
