@@ -64,7 +64,7 @@ export function meetAtJoints(
     constraints.push({ fixed: lean === 0 ? 'open' : 0, rule: 'asked', preference: null, why: message('nothing-sewn') })
     return constraints.length - 1
   }
-  joints.forEach((joint, number) => {
+  joints.forEach((_, number) => {
     const ends = endsAt(places, outlines, joints, lines, number)
     const inside = [0, 1].map((side) => ends.filter((end) => end.side === side).length) as [number, number]
     constraints[number] = free(inside[0] === inside[1] ? null : inside[0] > inside[1] ? 1 : 0)

@@ -5,7 +5,7 @@ import { asSewn } from '../../geometry/edits/sewnComparison.ts'
 import { turnUnits } from '../../geometry/edits/unitEdits.ts'
 import { readBlock, report, settingReport, writeBlock } from '../../geometry/index.ts'
 import type { Block } from '../../geometry/values/block.ts'
-import type { Message, MessageCode, MessageParams } from '../../geometry/values/messages.ts'
+import { type Message, type MessageCode, type MessageParams, message } from '../../geometry/values/messages.ts'
 import type { UnitPlace } from '../../geometry/values/unitPlace.ts'
 import { english, inEnglish } from '../../geometry/words/english.ts'
 import { germanMessages } from '../../geometry/words/german.ts'
@@ -57,6 +57,13 @@ const PRESS_HOWS = [
 /** Parameters of each code that has any, one for each way of saying it. */
 const SAMPLES: WithParams = {
   'other-format': VALUES,
+  'unknown-block': [one],
+  'unknown-place': [one],
+  'length-below-zero': [one],
+  'not-whole-cells': [0, 1].map((least) => ({ ...one, least })),
+  'in-block': [{ block: 'B41', says: message('cloth-missing') }],
+  'fronts-proved': [1, 41].map((clashes) => ({ clashes, atLeast: clashes })),
+  'fronts-searched': [1, 42].map((clashes) => ({ clashes, atLeast: 0 })),
   'set-strip-count': [{ strips: 29 }],
   'newer-version': [{ version: 29 }],
   'other-version': VALUES,
