@@ -102,7 +102,7 @@ function pieced(across: number, extra: Partial<Quilt> = {}): Quilt {
 }
 
 describe('meetings', () => {
-  it('lie where one block that holds the same four blocks has them', () => {
+  it('along the long joint lie where one block of the same four blocks has them', () => {
     const units = [0, 1].flatMap((row) =>
       [0, 1].flatMap((column) =>
         UNITS.map((unit) => {
@@ -111,11 +111,12 @@ describe('meetings', () => {
         }),
       ),
     )
-    const whole = report({ ...block(units, 4), order: 'sections' })
-    const across = whole.joins.filter(({ from, to }) => (from[0] === 2 && to[0] === 2) || (from[1] === 2 && to[1] === 2)).map(({ id }) => id)
-    const inches = (at: readonly (number | string)[]): string => at.map((one) => Number(one) * 3).join()
-    const expected = whole.meetings.filter(({ join }) => across.includes(join)).map(({ at }) => inches(at))
-    const found = quiltReport(pieced(2)).meetings.map(({ at }) => at.join())
+    const whole = report({ ...block(units, 4), order: 'rows' })
+    const long = whole.joins.find(({ from, to }) => from[1] === 2 && to[1] === 2)?.id
+    const expected = whole.meetings.filter(({ join }) => join === long).map(({ at }) => at.map((one) => Number(one) * 3).join())
+    const quilt = quiltReport(pieced(2))
+    const last = quilt.joints.at(-1)?.id
+    const found = quilt.meetings.filter(({ joint }) => joint === last).map(({ at }) => at.join())
     expect(found.sort()).toEqual(expected.sort())
     expect(found.length).toBeGreaterThan(0)
   })
