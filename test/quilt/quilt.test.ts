@@ -121,12 +121,14 @@ describe('meetings', () => {
     expect(found.length).toBeGreaterThan(0)
   })
 
-  it('of free turns and pressings none clash more than the best of all choices, each tried as a file', () => {
-    const quilt = pieced(2)
-    const all = Array.from({ length: 8 ** 4 }, (_, number) => number).filter((number) => number % 7 === 0)
+  it('free turns and pressings clash as seldom as the best of all choices, each tried as a file', () => {
+    const free = pieced(2)
+    const quilt = { ...free, places: free.places.map((place, index) => (index < 2 ? place : { ...place, fixed: true })) }
+    const all = Array.from({ length: 8 ** 2 }, (_, number) => number)
     const least = Math.min(
       ...all.map((number) => {
         const places = quilt.places.map((place, index) => {
+          if (index > 1) return place
           const state = Math.floor(number / 8 ** index) % 8
           return { ...place, turn: (state % 4) as 0 | 1 | 2 | 3, press: state < 4 ? ('planned' as const) : ('opposite' as const) }
         })
@@ -134,7 +136,7 @@ describe('meetings', () => {
       }),
     )
     const { pressing } = quiltReport({ ...quilt, free: { turn: 'quarter', press: true } })
-    expect(pressing.between).toBeLessThanOrEqual(least)
+    expect(pressing.between).toBe(least)
     expect(pressing.proved).toBe(true)
   })
 
