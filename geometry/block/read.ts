@@ -32,7 +32,7 @@ const DEEPEST = 100
 const CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const
 
 /** What is wrong, on its way out of the reader. */
-export class Fault extends Error {
+export class FileFault extends Error {
   readonly place: string
   readonly said: Message
   constructor(place: string, said: Message) {
@@ -59,7 +59,7 @@ export function checkBlock(value: unknown): Read<Block> {
     new Reader().block(value)
     return { ok: true, value: value as Block }
   } catch (error) {
-    if (error instanceof Fault) return { ok: false, place: error.place, message: error.said }
+    if (error instanceof FileFault) return { ok: false, place: error.place, message: error.said }
     throw error
   }
 }
@@ -70,6 +70,7 @@ export const writeBlock = (block: Block): string => `${JSON.stringify(block, nul
 export type Fields = Readonly<Record<string, unknown>>
 type Exact = readonly [Rational, Rational]
 
+/** A value of a file as an error shows it: short plain values as JSON, else what kind of value it is. */
 export const shown = (value: unknown): FoundValue => {
   const plain = (item: unknown): boolean => item === null || ['string', 'number', 'boolean'].includes(typeof item)
   if (Array.isArray(value) && !(value.length <= 4 && value.every(plain))) return 'list'
@@ -92,19 +93,20 @@ const TWO = rational(2)
 const FARTHEST_RIGHT = rational(FARTHEST)
 const FARTHEST_LEFT = rational(-FARTHEST)
 
+/** A field of a file's object; undefined where it has none of its own, so `constructor` is a name like any other. */
 export const own = (fields: Fields, name: string): unknown => (Object.hasOwn(fields, name) ? fields[name] : undefined)
 
-/** Checks of the values that block and quilt files share; each throws a `Fault` that names the place. */
+/** Checks of the values that block and quilt files share; each throws a `FileFault` that names the place. */
 export class Reader {
   private parts = 1n
   protected fabrics = new Set<string>()
 
   block(value: unknown): void {
     const block = this.fields(value, 'file')
-    if (own(block, 'format') !== 'nestwright.block') throw new Fault('format', message('other-format', { value: shown(own(block, 'format')) }))
+    if (own(block, 'format') !== 'nestwright.block') throw new FileFault('format', message('other-format', { value: shown(own(block, 'format')) }))
     const version = own(block, 'version')
-    if (typeof version === 'number' && Number.isInteger(version) && version > 1) throw new Fault('version', message('newer-version', { version }))
-    if (version !== 1) throw new Fault('version', message('other-version', { value: shown(version) }))
+    if (typeof version === 'number' && Number.isInteger(version) && version > 1) throw new FileFault('version', message('newer-version', { version }))
+    if (version !== 1) throw new FileFault('version', message('other-version', { value: shown(version) }))
     this.name(own(block, 'name'), 'name')
     this.measure(block)
     this.grid(block)
@@ -120,7 +122,8 @@ export class Reader {
   }
 
   protected fields(value: unknown, place: string): Fields {
-    if (typeof value !== 'object' || value === null || Array.isArray(value)) throw new Fault(place, message('not-object', { value: shown(value) }))
+    if (typeof value !== 'object' || value === null || Array.isArray(value))
+      throw new FileFault(place, message('not-object', { value: shown(value) }))
     return value as Fields
   }
 
@@ -128,35 +131,35 @@ export class Reader {
   protected depth(block: Fields): void {
     let level: unknown[] = [block]
     for (let depth = 0; level.length > 0; depth += 1) {
-      if (depth > DEEPEST) throw new Fault('file', message('too-deep', { most: DEEPEST }))
+      if (depth > DEEPEST) throw new FileFault('file', message('too-deep', { most: DEEPEST }))
       level = level.flatMap((value) => Object.values(value as object).filter((item) => typeof item === 'object' && item !== null))
     }
   }
 
   protected name(value: unknown, place: string): void {
-    if (typeof value !== 'string') throw new Fault(place, message('not-name', { value: shown(value) }))
-    if (value.length > LONGEST_WORDS) throw new Fault(place, message('name-too-long', { count: value.length, most: LONGEST_WORDS }))
+    if (typeof value !== 'string') throw new FileFault(place, message('not-name', { value: shown(value) }))
+    if (value.length > LONGEST_WORDS) throw new FileFault(place, message('name-too-long', { count: value.length, most: LONGEST_WORDS }))
   }
 
   protected list(value: unknown, place: string): readonly unknown[] {
-    if (!Array.isArray(value)) throw new Fault(place, message('not-list', { value: shown(value) }))
+    if (!Array.isArray(value)) throw new FileFault(place, message('not-list', { value: shown(value) }))
     return value
   }
 
   protected oneOf<T extends string>(value: unknown, known: readonly T[], place: string): void {
-    if (value !== undefined && !known.includes(value as T)) throw new Fault(place, message('not-one-of', { value: shown(value), known }))
+    if (value !== undefined && !known.includes(value as T)) throw new FileFault(place, message('not-one-of', { value: shown(value), known }))
   }
 
   protected flag(value: unknown, place: string): void {
-    if (value !== undefined && typeof value !== 'boolean') throw new Fault(place, message('not-flag', { value: shown(value) }))
+    if (value !== undefined && typeof value !== 'boolean') throw new FileFault(place, message('not-flag', { value: shown(value) }))
   }
 
   protected length(value: unknown, place: string): void {
     const length = exactly(value)
-    if (length === null) throw new Fault(place, message('not-length', { value: shown(value) }))
-    if (length.n <= 0n) throw new Fault(place, message('length-not-above-zero', { value: shown(value) }))
+    if (length === null) throw new FileFault(place, message('not-length', { value: shown(value) }))
+    if (length.n <= 0n) throw new FileFault(place, message('length-not-above-zero', { value: shown(value) }))
     if (compare(length, rational(1_000_000)) > 0 || length.d > SMALLEST_PARTS)
-      throw new Fault(place, message('length-beyond-rulers', { value: shown(value) }))
+      throw new FileFault(place, message('length-beyond-rulers', { value: shown(value) }))
   }
 
   protected optionalLength(value: unknown, place: string): void {
@@ -166,7 +169,7 @@ export class Reader {
   protected measure(block: Fields): void {
     const measure = this.fields(own(block, 'measure'), 'measure')
     const unit = own(measure, 'unit')
-    if (unit !== 'in' && unit !== 'cm') throw new Fault('measure.unit', message('not-measure', { value: shown(unit) }))
+    if (unit !== 'in' && unit !== 'cm') throw new FileFault('measure.unit', message('not-measure', { value: shown(unit) }))
     this.optionalLength(own(measure, 'seam'), 'measure.seam')
     this.optionalLength(own(measure, 'round'), 'measure.round')
   }
@@ -176,14 +179,14 @@ export class Reader {
     for (const name of ['columns', 'rows']) {
       const count = own(grid, name)
       if (typeof count !== 'number' || !Number.isInteger(count) || count < 1 || count > FARTHEST)
-        throw new Fault(`grid.${name}`, message('not-cell-count', { value: shown(count), most: FARTHEST }))
+        throw new FileFault(`grid.${name}`, message('not-cell-count', { value: shown(count), most: FARTHEST }))
     }
     this.length(own(grid, 'cell'), 'grid.cell')
   }
 
   protected id(value: unknown, place: string, known: Set<string>): void {
-    if (typeof value !== 'string' || !/^[A-Za-z0-9._-]{1,64}$/.test(value)) throw new Fault(place, message('not-id', { value: shown(value) }))
-    if (known.has(value)) throw new Fault(place, message('id-taken', { value: shown(value) }))
+    if (typeof value !== 'string' || !/^[A-Za-z0-9._-]{1,64}$/.test(value)) throw new FileFault(place, message('not-id', { value: shown(value) }))
+    if (known.has(value)) throw new FileFault(place, message('id-taken', { value: shown(value) }))
     known.add(value)
   }
 
@@ -195,7 +198,7 @@ export class Reader {
       this.name(own(fabric, 'name'), `${place}.name`)
       const colour = own(fabric, 'colour')
       if (typeof colour !== 'string' || !/^#[0-9a-fA-F]{6}$/.test(colour))
-        throw new Fault(`${place}.colour`, message('not-colour', { value: shown(colour) }))
+        throw new FileFault(`${place}.colour`, message('not-colour', { value: shown(colour) }))
       this.oneOf(own(fabric, 'direction'), DIRECTIONS, `${place}.direction`)
       this.print(own(fabric, 'print'), `${place}.print`)
     })
@@ -205,19 +208,19 @@ export class Reader {
     if (value === undefined) return
     const print = this.fields(value, place)
     const kind = own(print, 'kind')
-    if (!PRINTS.includes(kind as PrintKind)) throw new Fault(`${place}.kind`, message('not-one-of', { value: shown(kind), known: PRINTS }))
+    if (!PRINTS.includes(kind as PrintKind)) throw new FileFault(`${place}.kind`, message('not-one-of', { value: shown(kind), known: PRINTS }))
     const second = own(print, 'second')
     const needed = kind !== 'photo'
     if ((needed || second !== undefined) && (typeof second !== 'string' || !/^#[0-9a-fA-F]{6}$/.test(second)))
-      throw new Fault(`${place}.second`, message('not-print-colour', { value: shown(second) }))
+      throw new FileFault(`${place}.second`, message('not-print-colour', { value: shown(second) }))
     this.length(own(print, 'repeat'), `${place}.repeat`)
     const photo = own(print, 'photo')
     if ((!needed || photo !== undefined) && (typeof photo !== 'string' || photoSize(photo) === null))
-      throw new Fault(`${place}.photo`, message('not-print-photo', { value: shown(photo), most: LONGEST_PHOTO }))
+      throw new FileFault(`${place}.photo`, message('not-print-photo', { value: shown(photo), most: LONGEST_PHOTO }))
   }
 
   protected fabric(value: unknown, place: string): void {
-    if (typeof value !== 'string' || !this.fabrics.has(value)) throw new Fault(place, message('unknown-fabric', { value: shown(value) }))
+    if (typeof value !== 'string' || !this.fabrics.has(value)) throw new FileFault(place, message('unknown-fabric', { value: shown(value) }))
   }
 
   protected borders(value: unknown): void {
@@ -254,30 +257,30 @@ export class Reader {
 
   private words(value: unknown, place: string, longest = LONGEST_WORDS): void {
     if (value === undefined) return
-    if (typeof value !== 'string') throw new Fault(place, message('not-text', { value: shown(value) }))
-    if (value.length > longest) throw new Fault(place, message('text-too-long', { count: value.length, most: longest }))
+    if (typeof value !== 'string') throw new FileFault(place, message('not-text', { value: shown(value) }))
+    if (value.length > longest) throw new FileFault(place, message('text-too-long', { count: value.length, most: longest }))
   }
 
   private photograph(value: unknown, place: string): void {
     if (value === undefined) return
     if (typeof value !== 'string' || !/^data:image\/(jpeg|png);base64,[A-Za-z0-9+/]+={0,2}$/.test(value))
-      throw new Fault(place, message('not-photograph', { value: shown(value) }))
+      throw new FileFault(place, message('not-photograph', { value: shown(value) }))
   }
 
   private position(value: unknown, place: string): Rational {
     const position = exactly(value)
-    if (position === null) throw new Fault(place, message('not-position', { value: shown(value) }))
+    if (position === null) throw new FileFault(place, message('not-position', { value: shown(value) }))
     if (compare(position, FARTHEST_RIGHT) > 0 || compare(position, FARTHEST_LEFT) < 0)
-      throw new Fault(place, message('position-too-far', { value: shown(value), most: FARTHEST }))
+      throw new FileFault(place, message('position-too-far', { value: shown(value), most: FARTHEST }))
     if (this.parts % position.d !== 0n) {
       this.parts = lcm(this.parts, position.d)
-      if (this.parts > MOST_PARTS) throw new Fault(place, message('position-not-exact', { value: shown(value) }))
+      if (this.parts > MOST_PARTS) throw new FileFault(place, message('position-not-exact', { value: shown(value) }))
     }
     return position
   }
 
   private pair(value: unknown, place: string): Exact {
-    if (!Array.isArray(value) || value.length !== 2) throw new Fault(place, message('not-pair', { value: shown(value) }))
+    if (!Array.isArray(value) || value.length !== 2) throw new FileFault(place, message('not-pair', { value: shown(value) }))
     return [this.position(value[0], place), this.position(value[1], place)]
   }
 
@@ -293,7 +296,7 @@ export class Reader {
 
   private units(value: unknown): void {
     const units = this.list(value, 'units')
-    if (units.length > MOST_UNITS) throw new Fault('units', message('too-many-units', { count: units.length, most: MOST_UNITS }))
+    if (units.length > MOST_UNITS) throw new FileFault('units', message('too-many-units', { count: units.length, most: MOST_UNITS }))
     const ids = new Set<string>()
     units.forEach((item, index) => {
       this.unit(this.fields(item, `units[${index}]`), `units[${index}]`, ids)
@@ -305,7 +308,7 @@ export class Reader {
     const name = own(unit, 'name')
     if (name !== undefined) this.name(name, `${place}.name`)
     const kind = own(unit, 'kind')
-    if (!KINDS.includes(kind as Kind)) throw new Fault(`${place}.kind`, message('not-one-of', { value: shown(kind), known: KINDS }))
+    if (!KINDS.includes(kind as Kind)) throw new FileFault(`${place}.kind`, message('not-one-of', { value: shown(kind), known: KINDS }))
     const facts = KIND_FACTS[kind as Kind]
     this.method(own(unit, 'method'), facts, kind as Kind, place)
     this.optionalLength(own(unit, 'oversize'), `${place}.oversize`)
@@ -319,7 +322,7 @@ export class Reader {
   private method(value: unknown, { methods }: KindFacts, kind: Kind, place: string): void {
     if (value === undefined || methods.includes(value as never)) return
     const known = METHODS.includes(value as never)
-    throw new Fault(
+    throw new FileFault(
       `${place}.method`,
       known
         ? message('method-of-another-kind', { value: shown(value), kind, known: methods })
@@ -330,19 +333,19 @@ export class Reader {
   private patchFabrics(value: unknown, { names }: KindFacts, kind: Kind, place: string): readonly string[] {
     const fabrics = this.fields(value, place)
     const given = Object.keys(fabrics)
-    if (given.length > MOST_STRIPS) throw new Fault(place, message('too-many-patches', { count: given.length, most: MOST_STRIPS }))
+    if (given.length > MOST_STRIPS) throw new FileFault(place, message('too-many-patches', { count: given.length, most: MOST_STRIPS }))
     const wanted = kind === 'strips' ? given.map((_, index) => `strip${index + 1}`) : names
     const known = kind === 'strips' ? new Set(wanted) : undefined
     const unknown = given.find((name) => (known === undefined ? !wanted.includes(name) : !known.has(name)))
     if (unknown !== undefined)
-      throw new Fault(
+      throw new FileFault(
         place,
         kind === 'strips'
           ? message('strips-with-hole', { value: shown(unknown) })
           : message('unknown-patch', { value: shown(unknown), kind, known: names }),
       )
     const missing = (kind === 'cornered' ? ['centre'] : wanted).find((name) => !Object.hasOwn(fabrics, name))
-    if (missing !== undefined || given.length === 0) throw new Fault(place, message('patch-without-fabric', { patch: missing ?? 'strip1' }))
+    if (missing !== undefined || given.length === 0) throw new FileFault(place, message('patch-without-fabric', { patch: missing ?? 'strip1' }))
     for (const name of given) this.fabric(fabrics[name], place)
     return given
   }
@@ -350,22 +353,22 @@ export class Reader {
   private box(unit: Fields, kind: Kind, { proportion }: KindFacts, named: readonly string[], place: string): void {
     this.pair(own(unit, 'at'), `${place}.at`)
     const size = this.pair(own(unit, 'size'), `${place}.size`)
-    if (size.some(({ n }) => n <= 0n)) throw new Fault(`${place}.size`, message('size-not-above-zero', { value: shown(own(unit, 'size')) }))
+    if (size.some(({ n }) => n <= 0n)) throw new FileFault(`${place}.size`, message('size-not-above-zero', { value: shown(own(unit, 'size')) }))
     const turn = own(unit, 'turn')
     if (turn !== undefined && turn !== 0 && turn !== 1 && turn !== 2 && turn !== 3)
-      throw new Fault(`${place}.turn`, message('not-turn', { value: shown(turn) }))
+      throw new FileFault(`${place}.turn`, message('not-turn', { value: shown(turn) }))
     this.flag(own(unit, 'mirror'), `${place}.mirror`)
     const [w, h]: Exact = turn === 1 || turn === 3 ? [size[1], size[0]] : size
     if (proportion === 'square' && compare(w, h) !== 0)
-      throw new Fault(`${place}.size`, message('not-square', { value: shown(own(unit, 'size')), kind }))
+      throw new FileFault(`${place}.size`, message('not-square', { value: shown(own(unit, 'size')), kind }))
     if (proportion === 'twice as wide as high' && compare(w, multiply(h, TWO)) !== 0)
-      throw new Fault(`${place}.size`, message('not-goose', { value: shown(own(unit, 'size')) }))
+      throw new FileFault(`${place}.size`, message('not-goose', { value: shown(own(unit, 'size')) }))
     if (kind === 'cornered') this.clips(own(unit, 'corner'), w, h, named, `${place}.corner`)
   }
 
   private clips(value: unknown, w: Rational, h: Rational, named: readonly string[], place: string): void {
     const corner = this.position(value, place)
-    if (corner.n <= 0n) throw new Fault(place, message('corner-not-above-zero', { value: shown(value) }))
+    if (corner.n <= 0n) throw new FileFault(place, message('corner-not-above-zero', { value: shown(value) }))
     const has = CORNERS.map((name) => (named.includes(name) ? 1 : 0))
     const sides = [
       [has[0], has[1], w],
@@ -374,18 +377,18 @@ export class Reader {
       [has[3], has[0], h],
     ] as const
     const tooLong = sides.some(([a = 0, b = 0, side]) => compare(multiply(corner, rational(a + b)), side) > 0)
-    if (tooLong) throw new Fault(place, message('corners-overlap', { value: shown(value) }))
+    if (tooLong) throw new FileFault(place, message('corners-overlap', { value: shown(value) }))
     const opposite = (has[0] === 1 && has[2] === 1) || (has[1] === 1 && has[3] === 1)
     if (opposite && compare(corner, w) === 0 && compare(corner, h) === 0)
-      throw new Fault(place, message('corners-leave-no-centre', { value: shown(value) }))
+      throw new FileFault(place, message('corners-leave-no-centre', { value: shown(value) }))
   }
 
   private polygon(value: unknown, place: string): void {
     const list = this.list(value, place)
-    if (list.length < 3) throw new Fault(place, message('too-few-corners', { count: list.length }))
-    if (list.length > MOST_CORNERS) throw new Fault(place, message('too-many-corners', { count: list.length, most: MOST_CORNERS }))
+    if (list.length < 3) throw new FileFault(place, message('too-few-corners', { count: list.length }))
+    if (list.length > MOST_CORNERS) throw new FileFault(place, message('too-many-corners', { count: list.length, most: MOST_CORNERS }))
     const corners = list.map((corner) => this.pair(corner, place))
-    if (crossed(corners)) throw new Fault(place, message('crossed-outline'))
+    if (crossed(corners)) throw new FileFault(place, message('crossed-outline'))
   }
 }
 

@@ -12,7 +12,7 @@ import type { PlacePressing, Quilt, QuiltPlace } from '../values/quilt.ts'
 import { type JoinedPlaces, joinPlaces, most } from './joinPlaces.ts'
 import { JOINT_ORDERS, type JointOrder } from './joints.ts'
 import type { Measures } from './measures.ts'
-import { type Outline, outlineOf } from './outlineEnds.ts'
+import { type Outline, placeOutline } from './outlineEnds.ts'
 import { type LaidPlace, layPlace } from './places.ts'
 import type { WornBlock } from './wornBlocks.ts'
 
@@ -52,7 +52,7 @@ export function chooseJoining(
 
 const stateOf = (laid: LaidPlace, changed: boolean): State => ({
   laid,
-  outline: outlineOf(laid, laid.place.turn ?? 0, laid.place.press ?? 'planned'),
+  outline: placeOutline(laid, laid.place.turn ?? 0, laid.place.press ?? 'planned'),
   changed,
 })
 
@@ -81,6 +81,7 @@ function better(one: JoinedPlaces, other: JoinedPlaces): boolean {
   return clashes !== 0 ? clashes < 0 : compare(underArmOf(one), underArmOf(other)) < 0
 }
 
+/** The most that has to lie under the machine's arm at any joint, in the measure's unit; 0 where there are no joints. */
 export const underArmOf = ({ joints }: JoinedPlaces) => most(joints.map(({ underArm }) => underArm))
 
 function statesOf(quilt: Quilt, measures: Measures, blocks: ReadonlyMap<string, WornBlock>, laid: LaidPlace, own: State): State[] {

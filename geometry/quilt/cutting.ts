@@ -21,7 +21,7 @@ import { jointId } from './meetings.ts'
 import type { LaidPlace } from './places.ts'
 import type { SashRound } from './sashRound.ts'
 
-export type Part = 'block' | 'frame' | 'plain' | 'sash' | 'strip' | 'border'
+type Part = 'block' | 'frame' | 'plain' | 'sash' | 'strip' | 'border'
 
 export interface QuiltCutRow extends CutRow {
   readonly part: Part
@@ -29,7 +29,7 @@ export interface QuiltCutRow extends CutRow {
   readonly pieced?: number
 }
 
-export interface QuiltCutting {
+interface QuiltCutting {
   readonly units: readonly UnitRow[]
   readonly cut: readonly QuiltCutRow[]
   readonly fabric: readonly FabricRow[]

@@ -11,7 +11,7 @@ import { type ExactSize, type Measures, spanOf, startOf, times } from './measure
 import { type JointLine, meetAtJoints, type MetJoints } from './meetings.ts'
 import type { Outline } from './outlineEnds.ts'
 import type { LaidPlace } from './places.ts'
-import { type JointStrip, stripOf } from './strips.ts'
+import { type JointStrip, jointStrip } from './strips.ts'
 
 export interface PlacedJoint extends JointLine {
   readonly cells: CellJoint
@@ -29,6 +29,7 @@ export interface JoinedPlaces {
   readonly met: MetJoints | null
 }
 
+/** Whether fronts are sewn to fronts, so that seams of two places meet: no gap and no sash. */
 export const frontsMeet = ({ gap }: Measures, quilt: Quilt): boolean =>
   gap.n === 0n && !(quilt.way?.sash !== undefined && (quilt.way.join ?? 'whole') === 'whole')
 
@@ -71,7 +72,7 @@ function placedJoint(quilt: Quilt, measures: Measures, all: readonly CellJoint[]
     length,
     underArm: compare(one, other) < 0 ? one : other,
     marks,
-    strip: stripOf(measures, quilt.way ?? {}, length, crossings),
+    strip: jointStrip(measures, quilt.way ?? {}, length, crossings),
   }
 }
 
@@ -86,4 +87,5 @@ function endingOn(earlier: readonly CellJoint[], { axis, cut, from, to }: CellJo
     .map((one) => one.cut)
 }
 
+/** The greatest of some lengths; 0 for none. */
 export const most = (lengths: readonly Rational[]): Rational => lengths.reduce((all, one) => (compare(one, all) > 0 ? one : all), ZERO)

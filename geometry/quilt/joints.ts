@@ -9,7 +9,7 @@ import type { LaidPlace } from './places.ts'
 
 export const JOINT_ORDERS = ['rows', 'columns', 'sections'] as const
 export type JointOrder = (typeof JOINT_ORDERS)[number]
-export type JointStage = 'row' | 'column' | 'section' | 'quilt'
+type JointStage = 'row' | 'column' | 'section' | 'quilt'
 
 /** Cells: left, top, right, bottom. */
 export type CellBox = readonly [number, number, number, number]
@@ -33,7 +33,7 @@ interface Piece {
 }
 
 /** Finished measures of a box of cells: what the most equal halves and the longer side are judged by. */
-export type SpanOf = (axis: 0 | 1, cells: number) => Rational
+type SpanOf = (axis: 0 | 1, cells: number) => Rational
 
 export function jointsOf(places: readonly LaidPlace[], order: JointOrder, span: SpanOf): readonly CellJoint[] | null {
   if (places.length === 0) return []

@@ -9,7 +9,7 @@ import { add, type Rational, rational, ZERO } from '../exact/rational.ts'
 import { type ExactSize, type Measures, sum, times } from './measures.ts'
 import type { LaidPlace } from './places.ts'
 
-export interface CutAndTrimmed {
+interface CutAndTrimmed {
   readonly cut: ExactSize
   readonly trim: ExactSize
 }
@@ -21,6 +21,7 @@ export interface PlaceLayers {
   readonly loose: Rational
 }
 
+/** How a place is layered: its front, batting and backing as cut and as trimmed, and how far its quilting stays inside the raw edge, in the measure's unit; null for a whole quilt. */
 export function layersOf(
   { join, seam, inches, over, width }: Measures,
   { place, size, finished }: LaidPlace,

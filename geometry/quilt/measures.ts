@@ -19,7 +19,9 @@ export interface Measures {
   readonly over: Rational
 }
 
+/** A length so many times. */
 export const times = (length: Rational, count: number): Rational => multiply(length, rational(count))
+/** Lengths added up. */
 export const sum = (...lengths: readonly Rational[]): Rational => lengths.reduce(add, ZERO)
 
 /** Usual widths: the rim of [S248] 3/4 in or 2 cm; a strip over the zigzag 1 in or 2.5 cm, common practice, no source. */

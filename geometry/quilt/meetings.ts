@@ -16,7 +16,7 @@ import type { ExactSize } from './measures.ts'
 import type { Outline } from './outlineEnds.ts'
 import type { LaidPlace } from './places.ts'
 
-export interface QuiltMeeting {
+interface QuiltMeeting {
   readonly at: ExactSize
   readonly joint: number
   readonly seams: readonly string[]
@@ -48,8 +48,10 @@ interface End {
   readonly name: string
 }
 
+/** The name of a joint in the report; the colon keeps it apart from the maker's own ids. */
 export const jointId = (joint: number): string => `q:${joint + 1}`
 
+/** Where seams meet across the joints: the laid places with their outlines and joints go in, every crossing with its seams and verdict comes out. */
 export function meetAtJoints(
   places: readonly LaidPlace[],
   outlines: readonly Outline[],

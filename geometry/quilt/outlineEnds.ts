@@ -17,7 +17,7 @@ import type { ExactSize } from './measures.ts'
 import type { LaidPlace } from './places.ts'
 import type { WornBlock } from './wornBlocks.ts'
 
-export interface OutlineEnd {
+interface OutlineEnd {
   readonly at: ExactSize
   /** The seam's direction: along the edge to the right or down, and into the place. */
   readonly along: number
@@ -32,7 +32,8 @@ export type Outline = readonly [readonly OutlineEnd[], readonly OutlineEnd[], re
 
 const NOTHING: Outline = [[], [], [], []]
 
-export function outlineOf(laid: LaidPlace, turn: Turn, press: PlacePressing): Outline {
+/** The seams that end on the outline of what lies in a place, turned and pressed as it lies, in units of measure. */
+export function placeOutline(laid: LaidPlace, turn: Turn, press: PlacePressing): Outline {
   const { block, place, origin, frame } = laid
   const taken = block?.sewing.plans?.taken
   if (block === null || taken === undefined) return NOTHING

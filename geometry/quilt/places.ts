@@ -11,7 +11,7 @@ import { type ExactSize, type Measures, spanOf, startOf, times } from './measure
 import type { WornBlock } from './wornBlocks.ts'
 
 /** One round of a frame as it is sewn on; lengths exact. */
-export interface LaidRound {
+interface LaidRound {
   readonly fabric: string
   /** Finished, at each side, and at top and bottom; 0 where none is sewn. */
   readonly across: Rational
@@ -36,8 +36,10 @@ export interface LaidPlace {
   readonly fit: 'fits' | 'too-large' | 'too-small'
 }
 
-export const sizeInCells = ({ size = [1, 1] }: QuiltPlace): readonly [number, number] => size
+/** The size of a place in cells; one cell unless it says otherwise. */
+const sizeInCells = ({ size = [1, 1] }: QuiltPlace): readonly [number, number] => size
 
+/** Lays one place: where its finished area begins, its content and its frame's strips, in units of measure; lengths are exact. */
 export function layPlace(quilt: Quilt, measures: Measures, blocks: ReadonlyMap<string, WornBlock>, place: QuiltPlace): LaidPlace {
   const size = sizeInCells(place)
   const [column, row] = place.at

@@ -12,11 +12,11 @@ import { type BoardMessage, type Message, message } from '../values/messages.ts'
 import { type Problem, ERRORS, type ReportPoint } from '../values/report.ts'
 import type { Quilt } from '../values/quilt.ts'
 import { type Measures, times } from './measures.ts'
-import { outlineOf } from './outlineEnds.ts'
+import { placeOutline } from './outlineEnds.ts'
 import type { LaidPlace } from './places.ts'
 import type { WornBlock } from './wornBlocks.ts'
 
-export type QuiltProblemCode = Problem['code'] | 'too-large' | 'too-small' | 'no-straight-order' | 'points' | 'wide-sash'
+type QuiltProblemCode = Problem['code'] | 'too-large' | 'too-small' | 'no-straight-order' | 'points' | 'wide-sash'
 
 export interface QuiltProblem {
   readonly code: QuiltProblemCode
@@ -27,6 +27,7 @@ export interface QuiltProblem {
 }
 
 const QUILT_ERRORS: ReadonlySet<string> = new Set([...ERRORS, 'too-large', 'too-small', 'no-straight-order'])
+/** Whether a problem keeps the quilt from being sewn as it stands. */
 export const isError = ({ code }: QuiltProblem): boolean => QUILT_ERRORS.has(code)
 /** After these nothing that needs joints is said. */
 export const keepsFromJoining = (problem: QuiltProblem): boolean => isError(problem) && problem.code !== 'method' && problem.code !== 'cloth'
@@ -104,7 +105,7 @@ export function hiddenPoints({ join, width, seam }: Measures, places: readonly L
 function hasPoints(laid: LaidPlace, hidden: Rational): boolean {
   const bare = { ...laid, frame: [] }
   const kept = laid.frame.reduce((all, { across, down }) => [add(all[0] as Rational, across), add(all[1] as Rational, down)], [ZERO, ZERO])
-  return outlineOf(bare, laid.place.turn ?? 0, 'planned').some((ends, side) => {
+  return placeOutline(bare, laid.place.turn ?? 0, 'planned').some((ends, side) => {
     if (compare(kept[side % 2 === 1 ? 0 : 1] as Rational, hidden) >= 0) return false
     const seen = new Set<string>()
     return ends.some(({ at: [x, y], along }) => {
@@ -116,6 +117,7 @@ function hasPoints(laid: LaidPlace, hidden: Rational): boolean {
   })
 }
 
+/** The problem of places that no straight full-length joints can join. */
 export const unjoinable = (places: readonly LaidPlace[]): QuiltProblem => ({
   code: 'no-straight-order',
   at: places[0]?.place.at ?? [0, 0],

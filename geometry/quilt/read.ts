@@ -6,7 +6,7 @@
  *         own reader; what is wrong in one is named from the quilt's top (`blocks[0].block.units[2].size`).
  */
 import { seamOf } from '../block/lengthsOf.ts'
-import { checkBlock, exactly, Fault, type Fields, own, Reader, shown } from '../block/read.ts'
+import { checkBlock, exactly, FileFault, type Fields, own, Reader, shown } from '../block/read.ts'
 import { equal } from '../exact/rational.ts'
 import { type Block, ORDERS } from '../values/block.ts'
 import { message, type Read } from '../values/messages.ts'
@@ -28,7 +28,7 @@ export function readQuilt(text: string): Read<Quilt> {
     new QuiltReader().quilt(value)
     return { ok: true, value: value as Quilt }
   } catch (error) {
-    if (error instanceof Fault) return { ok: false, place: error.place, message: error.said }
+    if (error instanceof FileFault) return { ok: false, place: error.place, message: error.said }
     throw error
   }
 }
@@ -39,10 +39,10 @@ class QuiltReader extends Reader {
 
   quilt(value: unknown): void {
     const quilt = this.fields(value, 'file')
-    if (own(quilt, 'format') !== 'nestwright.quilt') throw new Fault('format', message('other-format', { value: shown(own(quilt, 'format')) }))
+    if (own(quilt, 'format') !== 'nestwright.quilt') throw new FileFault('format', message('other-format', { value: shown(own(quilt, 'format')) }))
     const version = own(quilt, 'version')
-    if (typeof version === 'number' && Number.isInteger(version) && version > 1) throw new Fault('version', message('newer-version', { version }))
-    if (version !== 1) throw new Fault('version', message('other-version', { value: shown(version) }))
+    if (typeof version === 'number' && Number.isInteger(version) && version > 1) throw new FileFault('version', message('newer-version', { version }))
+    if (version !== 1) throw new FileFault('version', message('other-version', { value: shown(version) }))
     this.depth(quilt)
     this.name(own(quilt, 'name'), 'name')
     this.measure(quilt)
@@ -56,7 +56,7 @@ class QuiltReader extends Reader {
     this.frame(own(quilt, 'frame'), 'frame')
     const join = this.way(own(quilt, 'way'))
     this.borders(own(quilt, 'borders'))
-    if (join !== 'whole' && own(quilt, 'borders') !== undefined) throw new Fault('borders', message('borders-need-whole'))
+    if (join !== 'whole' && own(quilt, 'borders') !== undefined) throw new FileFault('borders', message('borders-need-whole'))
     this.places(own(quilt, 'places'))
     this.free(own(quilt, 'free'))
     this.partsOfClass(own(quilt, 'parts'))
@@ -66,26 +66,26 @@ class QuiltReader extends Reader {
     for (const name of ['columns', 'rows']) {
       const count = own(grid, name)
       if (typeof count !== 'number' || !Number.isInteger(count) || count < 1 || count > MOST_PLACES)
-        throw new Fault(`grid.${name}`, message('not-cell-count', { value: shown(count), most: MOST_PLACES }))
+        throw new FileFault(`grid.${name}`, message('not-cell-count', { value: shown(count), most: MOST_PLACES }))
     }
     const cell = own(grid, 'cell')
     if (!Array.isArray(cell)) return this.length(cell, 'grid.cell')
-    if (cell.length !== 2) throw new Fault('grid.cell', message('not-length', { value: shown(cell) }))
+    if (cell.length !== 2) throw new FileFault('grid.cell', message('not-length', { value: shown(cell) }))
     for (const side of cell) this.length(side, 'grid.cell')
   }
 
   private wornBlock(item: Fields, place: string, quilt: Fields): void {
     this.id(own(item, 'id'), `${place}.id`, this.blockIds)
     const read = checkBlock(own(item, 'block'))
-    if (!read.ok) throw new Fault(read.place === 'file' ? `${place}.block` : `${place}.block.${read.place}`, read.message)
+    if (!read.ok) throw new FileFault(read.place === 'file' ? `${place}.block` : `${place}.block.${read.place}`, read.message)
     const ours = { measure: quilt.measure } as Block
-    if (read.value.measure.unit !== ours.measure.unit) throw new Fault(`${place}.block.measure.unit`, message('another-measure'))
-    if (!equal(seamOf(read.value), seamOf(ours))) throw new Fault(`${place}.block.measure.seam`, message('another-seam'))
+    if (read.value.measure.unit !== ours.measure.unit) throw new FileFault(`${place}.block.measure.unit`, message('another-measure'))
+    if (!equal(seamOf(read.value), seamOf(ours))) throw new FileFault(`${place}.block.measure.seam`, message('another-seam'))
     const wear = own(item, 'wear')
     if (wear === undefined) return
     const known = new Set(read.value.fabrics.map(({ id }) => id))
     for (const [fabric, worn] of Object.entries(this.fields(wear, `${place}.wear`))) {
-      if (!known.has(fabric)) throw new Fault(`${place}.wear.${fabric}`, message('unknown-worn'))
+      if (!known.has(fabric)) throw new FileFault(`${place}.wear.${fabric}`, message('unknown-worn'))
       this.fabric(worn, `${place}.wear.${fabric}`)
     }
   }
@@ -97,7 +97,7 @@ class QuiltReader extends Reader {
       const round = this.fields(item, `${place}[${index}]`)
       const last = index + 1 === rounds.length
       const width = own(round, 'finishedWidth')
-      if (width === undefined && !last) throw new Fault(`${place}[${index}].finishedWidth`, message('round-without-width'))
+      if (width === undefined && !last) throw new FileFault(`${place}[${index}].finishedWidth`, message('round-without-width'))
       this.optionalLength(width, `${place}[${index}].finishedWidth`)
       this.fabric(own(round, 'fabric'), `${place}[${index}].fabric`)
       if (own(round, 'oversize') !== undefined) this.lengthOrNone(own(round, 'oversize'), `${place}[${index}].oversize`)
@@ -106,8 +106,8 @@ class QuiltReader extends Reader {
 
   private lengthOrNone(value: unknown, place: string): void {
     const length = exactly(value)
-    if (length === null) throw new Fault(place, message('not-length', { value: shown(value) }))
-    if (length.n < 0n) throw new Fault(place, message('length-below-zero', { value: shown(value) }))
+    if (length === null) throw new FileFault(place, message('not-length', { value: shown(value) }))
+    if (length.n < 0n) throw new FileFault(place, message('length-below-zero', { value: shown(value) }))
     if (length.n > 0n) this.length(value, place)
   }
 
@@ -135,7 +135,7 @@ class QuiltReader extends Reader {
   private places(value: unknown): void {
     const places = this.list(value, 'places')
     const most = MOST_PLACES * MOST_PLACES
-    if (places.length > most) throw new Fault('places', message('too-many-units', { count: places.length, most }))
+    if (places.length > most) throw new FileFault('places', message('too-many-units', { count: places.length, most }))
     places.forEach((item, index) => {
       const at = `places[${index}]`
       const place = this.fields(item, at)
@@ -143,11 +143,11 @@ class QuiltReader extends Reader {
       this.wholePair(own(place, 'at'), `${at}.at`, -FARTHEST)
       if (own(place, 'size') !== undefined) this.wholePair(own(place, 'size'), `${at}.size`, 1)
       const [block, plain] = [own(place, 'block'), own(place, 'plain')]
-      if ((block === undefined) === (plain === undefined)) throw new Fault(at, message('block-or-plain'))
+      if ((block === undefined) === (plain === undefined)) throw new FileFault(at, message('block-or-plain'))
       if (plain !== undefined) this.fabric(plain, `${at}.plain`)
-      else if (!this.blockIds.has(block as string)) throw new Fault(`${at}.block`, message('unknown-block', { value: shown(block) }))
+      else if (!this.blockIds.has(block as string)) throw new FileFault(`${at}.block`, message('unknown-block', { value: shown(block) }))
       const turn = own(place, 'turn')
-      if (turn !== undefined && ![0, 1, 2, 3].includes(turn as number)) throw new Fault(`${at}.turn`, message('not-turn', { value: shown(turn) }))
+      if (turn !== undefined && ![0, 1, 2, 3].includes(turn as number)) throw new FileFault(`${at}.turn`, message('not-turn', { value: shown(turn) }))
       this.oneOf(own(place, 'press'), PLACE_PRESSINGS, `${at}.press`)
       this.flag(own(place, 'fixed'), `${at}.fixed`)
       this.frame(own(place, 'frame'), `${at}.frame`)
@@ -156,7 +156,7 @@ class QuiltReader extends Reader {
 
   private wholePair(value: unknown, place: string, least: number): void {
     const good = Array.isArray(value) && value.length === 2 && value.every((one) => Number.isInteger(one) && one >= least && one <= FARTHEST)
-    if (!good) throw new Fault(place, message('not-whole-cells', { value: shown(value), least }))
+    if (!good) throw new FileFault(place, message('not-whole-cells', { value: shown(value), least }))
   }
 
   private free(value: unknown): void {
@@ -174,8 +174,8 @@ class QuiltReader extends Reader {
       this.name(own(part, 'title'), `parts[${index}].title`)
       this.list(own(part, 'places'), `parts[${index}].places`).forEach((id, place) => {
         const at = `parts[${index}].places[${place}]`
-        if (!this.placeIds.has(id as string)) throw new Fault(at, message('unknown-place', { value: shown(id) }))
-        if (given.has(id)) throw new Fault(at, message('id-taken', { value: shown(id) }))
+        if (!this.placeIds.has(id as string)) throw new FileFault(at, message('unknown-place', { value: shown(id) }))
+        if (given.has(id)) throw new FileFault(at, message('id-taken', { value: shown(id) }))
         given.add(id)
       })
     })

@@ -14,7 +14,7 @@ import { type Message, message } from '../values/messages.ts'
 import type { Fix, ReportPoint, Verdict } from '../values/report.ts'
 import type { Quilt } from '../values/quilt.ts'
 import { chooseJoining, type Joining, underArmOf } from './chooseJoining.ts'
-import { quiltCutting } from './cutting.ts'
+import { type QuiltCutRow, quiltCutting } from './cutting.ts'
 import { frontsMeet, most, type PlacedJoint } from './joinPlaces.ts'
 import { layersOf, looseOf, type PlaceLayers } from './layers.ts'
 import { type ExactSize, type Measures, measuresOf, spanOf, sum, times } from './measures.ts'
@@ -81,7 +81,7 @@ export function quiltReport(quilt: Quilt) {
       clashes: sewing.plans?.taken.pressed.clashes ?? 0,
     })),
     units: cutting.units,
-    cut: cutting.cut,
+    cut: cutting.cut satisfies readonly QuiltCutRow[],
     fabric: cutting.fabric,
     cloth: { usableWidth: cutting.usableWidth },
     layers: gatheredLayers(quilt, measures, places, joints, raw, cutting.usableWidth),
@@ -89,7 +89,7 @@ export function quiltReport(quilt: Quilt) {
   }
 }
 
-export type QuiltReport = ReturnType<typeof quiltReport>
+type QuiltReport = ReturnType<typeof quiltReport>
 
 const larger = ([w, h]: ExactSize, by: Rational): ExactSize => [add(w, by), add(h, by)]
 

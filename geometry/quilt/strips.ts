@@ -20,7 +20,7 @@ export interface JointStrip {
 }
 
 /** `crossings`: where joints of both sides end at one point of this joint, from its start. */
-export function stripOf(
+export function jointStrip(
   { join, seam, gap, width, inches }: Measures,
   way: QuiltWay,
   length: Rational,

@@ -37,15 +37,6 @@ export interface QuiltPlace {
   readonly fixed?: boolean
 }
 
-export interface Sash {
-  readonly width: Length
-  readonly fabric: string
-  /** The fabric of corner squares. */
-  readonly corner?: string
-  /** Whether a sash runs round the outside too. */
-  readonly round?: boolean
-}
-
 export interface QuiltWay {
   readonly join?: Way
   readonly width?: Length
@@ -54,7 +45,14 @@ export interface QuiltWay {
   readonly cover?: (typeof COVERS)[number]
   readonly close?: (typeof CLOSINGS)[number]
   readonly over?: Length
-  readonly sash?: Sash
+  readonly sash?: {
+    readonly width: Length
+    readonly fabric: string
+    /** The fabric of corner squares. */
+    readonly corner?: string
+    /** Whether a sash runs round the outside too. */
+    readonly round?: boolean
+  }
 }
 
 export interface QuiltBlock {
