@@ -73,7 +73,7 @@ test.describe('what the engine knows', () => {
       .selectOption('topLeft')
     await expect(page.getByTestId('route')).toHaveText(/^1 line, /)
     await page.getByLabel(/^Fill/).selectOption('echo')
-    await expect(page.getByText(/The widest gap between stitches is 2 in/)).toBeVisible()
+    await expect(page.getByText(/The widest gap between stitches is 1 in/)).toBeVisible()
     const picture = await saved(page, () => button(page, 'Save quilting line as SVG').click())
     expect(picture.name).toMatch(/-quilting\.svg$/)
   })

@@ -5,6 +5,7 @@
  * Out     the side of a square of the grid that gives them; where none does, sizes that do fit; named changes, as in `unitEdits.ts`.
  * Exact   fractions throughout: a block 8 in wide has three squares of 8/3 in.
  */
+import { parseLength } from '../exact/lengths.ts'
 import { add, compare, divide, equal, multiply, type Rational, rational, subtract, toFile, toNumber } from '../exact/rational.ts'
 import { boxAround, file } from '../block/boxes.ts'
 import { cellOf, lengthOf, seamOf, usableWidthOf } from '../block/lengthsOf.ts'
@@ -172,6 +173,8 @@ export const convertMeasure = (unit: MeasureUnit): Edit => ({
     grid.cell = finishedInOther(grid.cell, unit)
     for (const border of draft.borders ?? []) border.finishedWidth = finishedInOther(border.finishedWidth, unit)
     for (const one of draft.units) if (one.oversize !== undefined) one.oversize = onRuler(one.oversize, unit)
+    const spacing = draft.quilting?.spacing
+    if (draft.quilting !== undefined && parseLength(spacing) !== null) draft.quilting.spacing = onRuler(spacing as Length, unit)
     for (const { print } of draft.fabrics as Mutable<Block>['fabrics']) if (print !== undefined) print.repeat = onRuler(print.repeat, unit)
   },
 })

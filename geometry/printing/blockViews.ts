@@ -8,7 +8,9 @@ import { cellOf } from '../block/lengthsOf.ts'
 import type { Block } from '../values/block.ts'
 import { toNumber } from '../exact/rational.ts'
 import { areaOf } from '../plane/convex.ts'
-import { routeLines, stitchedPoints } from '../quilting/stitchedLines.ts'
+import { fillsOf } from '../quilting/fills.ts'
+import { numberedStops } from '../quilting/numberedStops.ts'
+import { routeLines } from '../quilting/stitchedLines.ts'
 import type { Ditch, Findings, Join } from '../values/report.ts'
 import type { Drawing, Mark, Spot } from '../writing/booklet/values.ts'
 import { pointInCells } from '../writing/pieceNames.ts'
@@ -171,29 +173,12 @@ function wrongSideSketch({ report, block, areas, width, put }: Seen): ReturnType
   return { marks: [...turned, ...arrows], title: `${block.name} from the wrong side, with the way each seam is pressed` }
 }
 
-/** Turning points above which only starts are numbered: more would hide the line. */
-const MOST_NUMBERED = 90
-
-function quilting({ report, areas, put }: Seen): ReturnType<Shown> {
+function quilting({ report, block, areas, put }: Seen): ReturnType<Shown> {
   const blank = areas.map((mark): Mark => (mark.type === 'area' ? { ...mark, fabric: null } : mark))
-  const routes = (report.ditch === undefined ? [] : routeLines(report.ditch)).map((line) => ({ ...line, points: line.points.map(put) }))
-  const lines = routes.map(({ points, closed }): Mark => ({ type: 'line', points, closed, style: 'stitch' }))
-  return {
-    marks: [...blank, ...lines, ...numbersOf(routes.map(stitchedPoints))],
-    title: `The quilting line: ${count(routes.length, 'line')} along the seams`,
-  }
-}
-
-/** A place that is passed more than once has all its numbers beside each other. */
-function numbersOf(routes: readonly (readonly Spot[])[]): Mark[] {
-  const points = routes.reduce((sum, route) => sum + route.length, 0)
-  const said = points <= MOST_NUMBERED ? routes : routes.map((route) => route.slice(0, 1))
-  const places = new Map<string, { readonly at: Spot; readonly numbers: number[] }>()
-  said.flat().forEach((at, place) => {
-    const key = at.map((value) => value.toFixed(4)).join(' ')
-    const known = places.get(key)
-    if (known === undefined) places.set(key, { at, numbers: [place + 1] })
-    else known.numbers.push(place + 1)
-  })
-  return [...places.values()].map(({ at, numbers }): Mark => ({ type: 'point', at, mark: 'number', text: numbers.join(' · ') }))
+  const routes = report.ditch === undefined ? [] : routeLines(report.ditch)
+  const lines = [...routes, ...fillsOf(block, report.patches).lines].map(
+    ({ points, closed }): Mark => ({ type: 'line', points: points.map(put), closed, style: 'stitch' }),
+  )
+  const numbers = numberedStops(routes).map(({ at, numbers }): Mark => ({ type: 'point', at: put(at), mark: 'number', text: numbers.join(' · ') }))
+  return { marks: [...blank, ...lines, ...numbers], title: `The quilting line: ${count(routes.length, 'line')} along the seams` }
 }

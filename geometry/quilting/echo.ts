@@ -15,16 +15,21 @@ import { distanceBetween, awayFrom, liesIn, type StitchPoint, type StitchedLine 
 const SAG = 1e-3
 const MOST_LINES = 10_000
 
-export function echoLines(corners: readonly StitchPoint[], spacing: number): StitchedLine[] {
+/** The lines inside a polygon, outermost first: each lies one `spacing` farther from the outline than the last. */
+export const echoLines = (corners: readonly StitchPoint[], spacing: number): StitchedLine[] => echoRounds(corners, spacing).flat()
+
+/** The same lines by their distance from the outline: in each round those that are as far from it. */
+export function echoRounds(corners: readonly StitchPoint[], spacing: number): StitchedLine[][] {
   if (!(spacing > 0)) return []
   const outline = outlineOf(corners)
-  const lines: StitchedLine[] = []
-  for (let round = 1; lines.length < MOST_LINES; round++) {
-    const found = linesAt(outline, round * spacing)
+  const rounds: StitchedLine[][] = []
+  for (let lines = 0; lines < MOST_LINES; ) {
+    const found = linesAt(outline, (rounds.length + 1) * spacing)
     if (found.length === 0) break
-    lines.push(...found)
+    rounds.push(found)
+    lines += found.length
   }
-  return lines
+  return rounds
 }
 
 interface Outline {

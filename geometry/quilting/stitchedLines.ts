@@ -13,11 +13,15 @@ export interface StitchedLine {
 }
 
 /** The routes of a report as lines to draw, in cells. */
-export const routeLines = ({ routes }: Ditch): StitchedLine[] => routes.map(({ points, closed }) => ({ points: points.map(placeOf), closed }))
+export const routeLines = ({ routes }: Ditch): StitchedLine[] => routes.map(({ points, closed }) => ({ points: points.map(stitchPoint), closed }))
 
-const placeOf = ([x, y]: ReportPoint): StitchPoint => [numberOf(x), numberOf(y)]
+/** A position of a report as a place to stitch. */
+export const stitchPoint = ([x, y]: ReportPoint): StitchPoint => [numberOf(x), numberOf(y)]
 
 const numberOf = (position: ReportPoint[0]): number => (typeof position === 'number' ? position : toNumber(parseRational(position) as Rational))
+
+/** How long a line is, in cells. */
+export const lengthOfLine = (line: StitchedLine): number => stretchesOf(line).reduce((sum, [from, to]) => sum + distanceBetween(from, to), 0)
 
 /** All points in the order in which they are stitched, the start of a closed line once more at its end. */
 export const stitchedPoints = ({ points, closed }: StitchedLine): readonly StitchPoint[] =>
@@ -33,11 +37,15 @@ export function stretchesOf(line: StitchedLine): (readonly [StitchPoint, StitchP
 export const distanceBetween = ([ax, ay]: StitchPoint, [bx, by]: StitchPoint): number => Math.hypot(bx - ax, by - ay)
 
 /** How far a point is from a straight stretch. */
-export function awayFrom([px, py]: StitchPoint, [[ax, ay], [bx, by]]: readonly [StitchPoint, StitchPoint]): number {
+export const awayFrom = (point: StitchPoint, stretch: readonly [StitchPoint, StitchPoint]): number =>
+  distanceBetween(nearestOn(stretch, point), point)
+
+/** The point of a straight stretch that is nearest to a point. */
+export function nearestOn([[ax, ay], [bx, by]]: readonly [StitchPoint, StitchPoint], [px, py]: StitchPoint): StitchPoint {
   const [dx, dy] = [bx - ax, by - ay]
   const square = dx * dx + dy * dy
   const share = square === 0 ? 0 : Math.min(1, Math.max(0, ((px - ax) * dx + (py - ay) * dy) / square))
-  return Math.hypot(ax + share * dx - px, ay + share * dy - py)
+  return [ax + share * dx, ay + share * dy]
 }
 
 /** Whether a point lies in a polygon; on the outline the answer may be either. */

@@ -5,6 +5,7 @@
  */
 import { planeOf } from '../block/blockPlane.ts'
 import { lay } from '../block/lay.ts'
+import { quiltingOf } from '../block/quiltingOf.ts'
 import { type QuiltingOptions, quilt } from '../quilting/quiltingRoute.ts'
 import type { Block } from '../values/block.ts'
 import type { Ditch, Report } from '../values/report.ts'
@@ -18,8 +19,10 @@ export function report(block: Block): Report {
 
 const NO_DITCH: Ditch = { routes: [], retraced: 0, length: 0, starts: 0, turns: 0, proved: true }
 
-/** The quilting route as the maker wants it: as long as the report's, unless she begins where that costs something. */
-export function quiltingRoute(block: Block, options: QuiltingOptions = {}): Ditch {
+/** The quilting route as the maker wants it: as long as the report's, unless she chose a start that costs something. */
+export function quiltingRoute(block: Block): Ditch {
+  const { begin } = quiltingOf(block)
+  const options: QuiltingOptions = begin === null ? {} : { begin, atAnyCost: true }
   const laid = lay(block)
   const plane = planeOf(laid)
   // With borders on, the strips fill what lies round the grid: fabric beyond it overlaps them.

@@ -29,6 +29,12 @@ export type Direction = (typeof DIRECTIONS)[number]
 /** Quarter turns clockwise. */
 export type Turn = 0 | 1 | 2 | 3
 
+/** What a patch is filled with once the seams are quilted: nothing, lines that echo its outline, or a spiral. */
+export const FILLS = ['none', 'echo', 'spiral'] as const
+export type Fill = (typeof FILLS)[number]
+export const QUILTING_STARTS = ['centre', 'topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const
+export type QuiltingStart = (typeof QUILTING_STARTS)[number]
+
 export const PRINTS = ['dots', 'stripes', 'checks', 'sprigs', 'photo'] as const
 export type PrintKind = (typeof PRINTS)[number]
 
@@ -66,6 +72,17 @@ interface UnitBase {
   readonly pressFree?: boolean
   /** The unit's own seams are pressed open. */
   readonly open?: boolean
+  /** What fills its patches, where not what the block says. */
+  readonly quilting?: Fill
+}
+
+/** How a block is quilted. Read it with `quiltingOf`: files may hold what this version doesn't know. */
+export interface QuiltingPlan {
+  /** Where the line along the seams starts; without one wherever is easiest. */
+  readonly begin?: QuiltingStart
+  readonly fill?: Fill
+  /** From one line of a fill to the next. */
+  readonly spacing?: Length
 }
 
 /** A unit that stands in a box of cells. `at` and `size` are after turning; `mirror` (left for right) comes before the turn. */
@@ -133,6 +150,7 @@ export interface Block {
   readonly pressAlike?: boolean
   readonly cloth?: { readonly usableWidth?: Length }
   readonly booklet?: BookletWords
+  readonly quilting?: QuiltingPlan
 }
 
 /** A value that may be changed in place: what an edit is given. */

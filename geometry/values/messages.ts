@@ -193,6 +193,9 @@ interface EditNames {
   readonly 'keep-press-rule': None
   readonly 'press-unit-open': None
   readonly 'press-unit-to-one-side': None
+  readonly 'set-quilting-start': None
+  readonly 'set-fill': None
+  readonly 'set-fill-spacing': None
   readonly 'title-booklet': None
   readonly 'sign-booklet': None
   readonly 'introduce-booklet': None

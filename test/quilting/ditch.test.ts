@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest'
 import type { Dot } from '../../geometry/plane/points.ts'
 import { ditch, type Routes, type RouteOptions } from '../../geometry/quilting/ditchRoute.ts'
 import type { Segment } from '../../geometry/quilting/seamGraph.ts'
+import { planeOf } from '../../geometry/block/blockPlane.ts'
+import { lay } from '../../geometry/block/lay.ts'
+import { quilt } from '../../geometry/quilting/quiltingRoute.ts'
 import { quiltingRoute, report } from '../../geometry/report/wholeReport.ts'
 import { manyUnits } from '../bench/blocks.ts'
 import { blockOf, sequence, square, star } from '../help.ts'
@@ -178,7 +181,7 @@ describe('where the maker begins', () => {
     ['bottomRight', 2],
     ['bottomLeft', 3],
   ] as const)('is, at the %s of a star, no farther from there than from any other corner', (corner, place) => {
-    const [x, y] = startOf(quiltingRoute(star(plain), { begin: corner }))
+    const [x, y] = startOf(quiltingRoute(star(plain, { quilting: { begin: corner } })))
     const away = [
       [0, 0],
       [4, 0],
@@ -192,11 +195,12 @@ describe('where the maker begins', () => {
     // One cross of two seams: its four ends are odd, its middle is not; begun there, one arm more is stitched twice.
     const cross = blockOf(2, 2, [square('a', [0, 0]), square('b', [1, 0], [1, 1], 'b'), square('c', [0, 1], [1, 1], 'b'), square('d', [1, 1])])
     const free = quiltingRoute(cross)
-    const centred = quiltingRoute(cross, { begin: 'centre', atAnyCost: true })
+    const centred = quiltingRoute({ ...cross, quilting: { begin: 'centre' } })
     expect(free.retraced).toBe(2 * 3)
     expect(centred.retraced).toBe(3 * 3)
     expect(centred.routes[0]?.points[0]).toEqual([1, 1])
-    expect(quiltingRoute(cross, { begin: 'centre' }).retraced).toBe(free.retraced)
+    const laid = lay(cross)
+    expect(quilt(laid, planeOf(laid), { begin: 'centre' }).retraced).toBe(free.retraced)
     // All points of a star's seams are even, so it may begin anywhere; nearest the centre are the tips of its geese.
     const [x, y] = startOf(quiltingRoute(star(plain)))
     expect(Math.hypot(x - 2, y - 2)).toBeCloseTo(1, 9)

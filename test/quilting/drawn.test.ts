@@ -2,7 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { distanceBetween, type StitchPoint, routeLines, type StitchedLine } from '../../geometry/quilting/stitchedLines.ts'
 import { quiltingSvg } from '../../geometry/printing/quiltingSvg.ts'
 import { needleAt, timedPoints } from '../../geometry/quilting/needlePosition.ts'
-import { report } from '../../geometry/report/wholeReport.ts'
+import { viewDrawing } from '../../geometry/printing/blockViews.ts'
+import { numberedStops } from '../../geometry/quilting/numberedStops.ts'
+import { quiltingRoute, report } from '../../geometry/report/wholeReport.ts'
+import { bookletOf } from '../../geometry/writing/booklet/booklet.ts'
+import type { Drawing } from '../../geometry/writing/booklet/values.ts'
 import type { Block } from '../../geometry/values/block.ts'
 import { manyUnits } from '../bench/blocks.ts'
 import { blockOf, square, star } from '../help.ts'
@@ -143,5 +147,60 @@ describe('the picture to scale', () => {
     ])
     const [x, y] = pathsOf(svg, 'route')[0]?.points[0] ?? []
     expect(svg).toContain(`<circle cx="${x}" cy="${y}"`)
+  })
+})
+
+describe('what the maker chose', () => {
+  const chosen = star(wings, { quilting: { begin: 'bottomRight', fill: 'spiral', spacing: '1/2' } })
+  const stitches = ({ marks }: Pick<Drawing, 'marks'>) => marks.filter((mark) => mark.type === 'line' && mark.style === 'stitch')
+
+  it('is drawn in pictures and printed in the booklet: the fills too, and the line from where she starts it', () => {
+    const whole = report(chosen)
+    expect(stitches(viewDrawing('quilting', whole, chosen))).toHaveLength(whole.ditch.routes.length + 17)
+    const step = bookletOf(whole, chosen).parts.find(({ key }) => key === 'quilt')?.steps[0]
+    expect(stitches(step?.drawings[0] as Drawing)).toHaveLength(whole.ditch.routes.length + 17)
+    expect(step?.sentences.join(' ')).toContain('Then fill the patches as the picture shows: 17 lines, 1/2 in apart.')
+    const first = routeLines(quiltingRoute(chosen))[0]?.points[0] as StitchPoint
+    // A star's seams end beside the corner, one unit from it.
+    expect(distanceBetween(first, [4, 4])).toBeCloseTo(1, 9)
+    const { marks = [], width = 0, height = 0 } = step?.drawings[0] ?? {}
+    const start = marks.find((mark) => mark.type === 'point' && mark.text === '1')
+    if (start?.type !== 'point') throw new Error('no start')
+    expect(start.at[0] / width + start.at[1] / height).toBeGreaterThan(1.5)
+  })
+
+  it('leaves the report as it was: fills are stitched besides the seams', () => {
+    expect(report(chosen)).toEqual(report(star(wings)))
+  })
+})
+
+describe('the stops of a line', () => {
+  it('are numbered in the order of stitching, a place that is passed twice with both numbers, a closed line to its start again', () => {
+    const [a, b, c, d] = [
+      [0, 0],
+      [1, 0],
+      [1, 1],
+      [2, 0],
+    ] as const
+    const lines = [
+      { points: [a, b, c], closed: true },
+      { points: [b, d], closed: false },
+    ]
+    expect(numberedStops(lines)).toEqual([
+      { at: a, numbers: [1, 4] },
+      { at: b, numbers: [2, 5] },
+      { at: c, numbers: [3] },
+      { at: d, numbers: [6] },
+    ])
+  })
+
+  it('are the starts alone where all of them would hide the line', () => {
+    const long = { points: Array.from({ length: 80 }, (_, x): StitchPoint => [x, 0]), closed: false }
+    expect(numberedStops([long])).toHaveLength(80)
+    const other = { ...long, points: long.points.map(([x]): StitchPoint => [x, 1]) }
+    expect(numberedStops([long, other])).toEqual([
+      { at: [0, 0], numbers: [1] },
+      { at: [0, 1], numbers: [2] },
+    ])
   })
 })

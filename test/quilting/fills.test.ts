@@ -2,19 +2,19 @@ import { describe, expect, it } from 'vitest'
 import { echoLines } from '../../geometry/quilting/echo.ts'
 import { largestGap } from '../../geometry/quilting/largestGap.ts'
 import { BATTINGS, holdsAcross, mostApart } from '../../geometry/quilting/battings.ts'
-import {
-  distanceBetween,
-  awayFrom,
-  liesIn,
-  type StitchPoint,
-  routeLines,
-  type StitchedLine,
-  stretchesOf,
-} from '../../geometry/quilting/stitchedLines.ts'
-import { squareSpiral } from '../../geometry/quilting/spiral.ts'
+import { awayFrom, liesIn, type StitchPoint, routeLines, type StitchedLine, stretchesOf } from '../../geometry/quilting/stitchedLines.ts'
+import { spiralLines } from '../../geometry/quilting/spiral.ts'
+import { fillsOf } from '../../geometry/quilting/fills.ts'
+import { quiltingOf } from '../../geometry/block/quiltingOf.ts'
+import { readBlock, writeBlock } from '../../geometry/block/read.ts'
+import { setFill, setFillSpacing, setQuiltingStart } from '../../geometry/edits/quiltingEdits.ts'
+import { convertMeasure } from '../../geometry/edits/sizeEdits.ts'
+import type { Edit } from '../../geometry/edits/unitEdits.ts'
+import type { Block, Unit } from '../../geometry/values/block.ts'
 import { report } from '../../geometry/report/wholeReport.ts'
 import { manyUnits } from '../bench/blocks.ts'
-import { sequence } from '../help.ts'
+import { produce } from 'immer'
+import { sequence, star as starBlock } from '../help.ts'
 import { lineLength } from './lineLength.ts'
 
 const box = (width: number, height: number): StitchPoint[] => [
@@ -166,55 +166,139 @@ describe('echo lines', () => {
   })
 })
 
-describe('a square spiral on point', () => {
-  it.each([0, 0.3, Math.PI / 4])('starts at the middle of a side, turns squarely and stays inside (turned by %f)', (angle) => {
-    const corners = turned(box(8, 8), angle)
-    const spiral = squareSpiral(corners, 0.5) as StitchedLine
-    const [[ax, ay], [bx, by]] = [corners[0] as StitchPoint, corners[1] as StitchPoint]
-    expect(distanceBetween(spiral.points[0] as StitchPoint, [(ax + bx) / 2, (ay + by) / 2])).toBeCloseTo(0, 9)
-    expect(spiral.closed).toBe(false)
-    const stretches = stretchesOf(spiral)
-    const middle = turned([[4, 4]], angle)[0] as StitchPoint
-    for (const [from, to] of stretches) {
-      expect(distanceBetween(from, to)).toBeGreaterThanOrEqual(0.5 - 1e-9)
-      for (const point of [from, to]) expect(distanceBetween(point, middle)).toBeLessThanOrEqual(4 + 1e-9)
+describe('a spiral', () => {
+  const spacing = 0.45
+  const convex = (corners: readonly StitchPoint[]): boolean => {
+    const turns = corners.map((b, place) => {
+      const [a, c] = [corners.at(place - 1) as StitchPoint, corners[(place + 1) % corners.length] as StitchPoint]
+      return Math.sign((b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0]))
+    })
+    return new Set(turns).size === 1
+  }
+
+  it.each(SHAPES)('stays inside, at its distance from the outline or farther, and crosses no side: %s', (_, corners) => {
+    const outline: StitchedLine = { points: corners, closed: true }
+    for (const line of spiralLines(corners, spacing)) {
+      expect(line.closed).toBe(false)
+      for (const share of [0, 0.2, 0.4, 0.6, 0.8, 1])
+        for (const point of along(line, share)) {
+          expect(liesIn(corners, point)).toBe(true)
+          if (convex(corners)) expect(away([outline], point)).toBeGreaterThan(spacing * 0.998)
+        }
     }
-    stretches.slice(1).forEach(([from, to], place) => {
-      const [start] = stretches[place] as readonly [StitchPoint, StitchPoint]
-      expect((from[0] - start[0]) * (to[0] - from[0]) + (from[1] - start[1]) * (to[1] - from[1])).toBeCloseTo(0, 9)
-    })
   })
 
-  it('has its turns at one distance from each other', () => {
-    const spiral = squareSpiral(box(8, 8), 0.5) as StitchedLine
-    const stretches = stretchesOf(spiral)
-    stretches.slice(4).forEach(([from, to], place) => {
-      const outer = stretches[place] as readonly [StitchPoint, StitchPoint]
-      for (const point of [from, to]) if (place > 0) expect(Math.abs(awayFromLine(point, outer))).toBeCloseTo(0.5, 9)
-    })
-    expect(stretches.length).toBeGreaterThan(20)
+  it.each(SHAPES)('leaves out no more of the echo lines than the stretch before each closes: %s', (_, corners) => {
+    const spirals = spiralLines(corners, spacing)
+    const echoes = echoLines(corners, spacing)
+    for (const line of echoes)
+      for (const share of [0, 0.5]) for (const point of along(line, share)) expect(away(spirals, point)).toBeLessThanOrEqual(spacing + 1e-9)
+    const total = (lines: readonly StitchedLine[]): number => lines.reduce((sum, line) => sum + lineLength(line), 0)
+    expect(total(spirals)).toBeGreaterThan(total(echoes) - echoes.length * spacing - 1e-9)
   })
 
-  it('is none in what is no square', () => {
-    expect(squareSpiral(box(8, 7), 0.5)).toBeNull()
-    expect(
-      squareSpiral(
-        [
-          [0, 0],
-          [4, 1],
-          [5, 5],
-          [1, 4],
-        ],
-        0.5,
-      ),
-    ).toBeNull()
-    expect(squareSpiral(box(8, 8).slice(0, 3), 0.5)).toBeNull()
+  it.each(SHAPES.filter(([, corners]) => convex(corners)))('is one line in a patch whose corners all point outwards: %s', (_, corners) => {
+    expect(spiralLines(corners, spacing)).toHaveLength(1)
+  })
+
+  it('starts again in each room behind a narrow door', () => {
+    const [, rooms] = SHAPES.find(([name]) => name === 'two rooms and a narrow door') as [string, StitchPoint[]]
+    expect(spiralLines(rooms, 0.4)).toHaveLength(2)
+  })
+
+  it('goes round a square in whole turns, each left one distance before it closes', () => {
+    // Rounds of 16 and 8, each one short, and the steps from one to the next.
+    const [spiral] = spiralLines(box(6, 6), 1)
+    expect(spiral?.points[0]).toEqual([1, 1])
+    expect(lineLength(spiral as StitchedLine)).toBeCloseTo(15 + 1 + 7, 9)
+  })
+
+  it('is none at no distance, and where there is no room', () => {
+    expect(spiralLines(box(6, 2), 0)).toEqual([])
+    expect(spiralLines(box(6, 2), 3)).toEqual([])
   })
 })
 
-function awayFromLine([px, py]: StitchPoint, [[ax, ay], [bx, by]]: readonly [StitchPoint, StitchPoint]): number {
-  return ((px - ax) * (by - ay) - (py - ay) * (bx - ax)) / Math.hypot(bx - ax, by - ay)
-}
+describe('the fills of a block', () => {
+  const plain = [
+    ['b', 'b'],
+    ['b', 'b'],
+    ['b', 'b'],
+    ['b', 'b'],
+  ] as const
+  const fills = (block: Block) => fillsOf(block, report(block).patches)
+
+  it.each(['echo', 'spiral'] as const)('reach every patch: %s', (fill) => {
+    const block = starBlock(plain, { quilting: { fill, spacing: '1/4' } })
+    const { lines, tooSmall } = fills(block)
+    expect(tooSmall).toBe(0)
+    for (const { corners } of report(block).patches) {
+      const places = corners.map(([x, y]): StitchPoint => [Number(x), Number(y)])
+      expect(lines.some(({ points }) => points.every((point) => liesIn(places, point)))).toBe(true)
+    }
+    if (fill === 'spiral') expect(lines).toHaveLength(report(block).patches.length)
+  })
+
+  it('say in how many patches there is no room', () => {
+    // Cells of 3 in: a wing's circle is 1.76 in wide, a goose's 2.49 in, so lines 1 in from every side fit in squares and geese alone.
+    const { lines, tooSmall } = fills(starBlock(plain, { quilting: { fill: 'echo', spacing: 1 } }))
+    expect(tooSmall).toBe(8)
+    expect(lines.length).toBeGreaterThan(0)
+  })
+
+  it('are those of single units where the maker chose some, and leave borders alone', () => {
+    const block = starBlock(plain, { borders: [{ finishedWidth: 3, fabric: 'b' }] })
+    const square = block.units.find(({ kind }) => kind === 'square')
+    const one = { ...block, units: block.units.map((unit) => (unit === square ? { ...unit, quilting: 'spiral' as const } : unit)) }
+    expect(fills(block)).toEqual({ lines: [], tooSmall: 0 })
+    expect(fills(one).lines).toHaveLength(1)
+    const others = { ...one, quilting: { fill: 'spiral' as const } }
+    expect(fills(others).lines).toHaveLength(17)
+    expect(fills({ ...others, units: others.units.map((unit) => ({ ...unit, quilting: 'none' as const })) }).lines).toEqual([])
+  })
+})
+
+describe('how a block is quilted', () => {
+  it('is kept with it, whatever else is in its file, and passed over where it is not understood', () => {
+    const strange = [7, null, 'x', [], { begin: 'moon', fill: 3, spacing: -1 }, { fill: 'waves', spacing: 'wide', later: { a: 1 } }]
+    for (const quilting of strange) {
+      const file = JSON.stringify({
+        ...starBlock([
+          ['b', 'b'],
+          ['b', 'b'],
+          ['b', 'b'],
+          ['b', 'b'],
+        ]),
+        quilting,
+      })
+      const read = readBlock(file)
+      if (!read.ok) throw new Error(read.place)
+      expect(JSON.parse(writeBlock(read.value)).quilting).toEqual(quilting)
+      const { begin, spacing, fillOf } = quiltingOf(read.value)
+      expect([begin, spacing, fillOf(read.value.units[0] as Unit)]).toEqual([null, 0.5, 'none'])
+    }
+  })
+
+  it('follows edits, each a step of its own, and leaves no trace when it is undone by hand', () => {
+    const block = starBlock([
+      ['b', 'b'],
+      ['b', 'b'],
+      ['b', 'b'],
+      ['b', 'b'],
+    ])
+    const edited = (before: Block, ...edits: Edit[]): Block =>
+      edits.reduce((now, { change }) => produce(now, (draft) => change(draft as Parameters<typeof change>[0])), before)
+    const first = block.units[0]?.id as string
+    const chosen = edited(block, setQuiltingStart('topLeft'), setFill([], 'echo'), setFillSpacing('3/4'), setFill([first], 'spiral'))
+    expect(chosen.quilting).toEqual({ begin: 'topLeft', fill: 'echo', spacing: '3/4' })
+    expect(chosen.units.map(({ quilting }) => quilting)).toEqual(['spiral', ...block.units.slice(1).map(() => undefined)])
+    // To the millimetre: 3/4 in is 1.905 cm.
+    expect(edited(chosen, convertMeasure('cm')).quilting?.spacing).toBe(1.9)
+    const { quilting: _, ...rest } = edited(chosen, setQuiltingStart(null), setFill([], 'none'))
+    expect(rest).toEqual(block)
+    expect(edited(block, setQuiltingStart('centre'), setQuiltingStart(null))).toEqual(block)
+  })
+})
 
 describe('the largest gap', () => {
   it.each([

@@ -224,7 +224,7 @@ export const german: Catalogue = {
   'Your last changes couldn’t be saved. Save the block as a file; Nestwright keeps trying.':
     'Deine letzten Änderungen ließen sich nicht speichern. Speichere den Block als Datei; Nestwright versucht es weiter.',
   Lantern: 'Laterne',
-  'a square spiral': 'einer eckigen Spirale',
+  'a spiral': 'einer Spirale',
   Star: 'Stern',
   'Empty grid': 'Leeres Raster',
   any: 'beliebig',
@@ -906,6 +906,15 @@ export const german: Catalogue = {
   'different fabrics': 'verschiedene Stoffe',
   'the points only': 'nur die Spitzen',
   'wherever is easiest': 'wo es am leichtesten ist',
+  'different fills': 'Verschiedenem',
+  'Fills: {n} lines more, {length} long, each with its own start.': {
+    one: 'Füllung: eine Linie mehr, {length} lang, mit eigenem Anfang.',
+    other: 'Füllungen: {n} Linien mehr, {length} lang, jede mit eigenem Anfang.',
+  },
+  '{n} patches are too small for lines that far apart.': {
+    one: 'Ein Teil ist zu klein für Linien in diesem Abstand.',
+    other: '{n} Teile sind zu klein für Linien in diesem Abstand.',
+  },
   '{colour}, {part} % of the photo': '{colour}, {part} % des Fotos',
   '{length} stitched twice, the least possible': '{length} doppelt gesteppt, weniger geht nicht',
   '{n} don’t nest': { one: '1 greift nicht', other: '{n} greifen nicht' },

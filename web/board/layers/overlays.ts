@@ -3,7 +3,16 @@
  *
  * A new view adds its painter to `OVER_PATCHES`, which is drawn before the seams, or to `OVER_SEAMS`.
  */
-import { type Block, type Findings, flatColour, type IronedSheet, type Layered, needleAt, timedPoints } from '../../../geometry/index.ts'
+import {
+  type Block,
+  type Findings,
+  flatColour,
+  type IronedSheet,
+  type Layered,
+  needleAt,
+  numberedStops,
+  timedPoints,
+} from '../../../geometry/index.ts'
 import type { ViewMode, Stitching } from '../../document/store.ts'
 import { layerColour } from '../../drawing/layerColours.ts'
 import type { Frame } from '../viewport.ts'
@@ -90,7 +99,7 @@ function drawThickest(pen: CanvasPen, { report, ink, paper }: FabricScene, frame
 const DARK = '#2b2320'
 const PALE = '#fffaf2'
 
-/** The thread so far with its numbered starts, and the needle; what is still to be stitched is a faint line under it. */
+/** The thread so far with its numbered stops, and the needle; what is still to be stitched is a faint line under it. */
 function drawStitching(pen: CanvasPen, { stitching, ink, paper }: FabricScene, frame: Frame): void {
   if (stitching === null) return
   const timed = timedPoints([...stitching.routes, ...stitching.fills])
@@ -121,9 +130,7 @@ function drawStitching(pen: CanvasPen, { stitching, ink, paper }: FabricScene, f
     pen.stroke(path)
   }
   pen.setLineDash([])
-  stitching.routes.forEach(({ points }, index) => {
-    if (points[0] !== undefined) badge(pen, frame.toPixels(...points[0]), String(index + 1), ink, paper)
-  })
+  for (const { at, numbers } of numberedStops(stitching.routes)) badge(pen, frame.toPixels(...at), numbers.join(' · '), ink, paper)
   if (needle !== null && stitching.part < 1) drawNeedle(pen, frame.toPixels(...needle.place))
   pen.restore()
 }
@@ -141,10 +148,11 @@ function drawNeedle(pen: CanvasPen, [x, y]: Point): void {
   pen.fill()
 }
 
-/** A number in a small circle. */
+/** A number in a small circle, longer for several numbers. */
 function badge(pen: CanvasPen, [x, y]: Point, text: string, ink: string, paper: string): void {
+  const half = Math.max(11, 3.2 * text.length + 4)
   pen.beginPath()
-  pen.arc(x, y, 11, 0, Math.PI * 2)
+  pen.roundRect(x - half, y - 11, half * 2, 22, 11)
   pen.fillStyle = paper
   pen.fill()
   pen.strokeStyle = ink

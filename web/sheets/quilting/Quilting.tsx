@@ -4,14 +4,19 @@ import {
   BATTINGS,
   type Block,
   type Ditch,
+  fillsOf,
+  lengthOfLine,
+  QUILTING_STARTS,
+  quiltingOf,
+  type QuiltingStart,
   quiltingSvg,
-  type QuiltingOptions,
   routeLines,
   sayLength,
+  setQuiltingStart,
   type StitchedLine,
 } from '../../../geometry/index.ts'
 import { toDecimal } from '../../document/shapes.ts'
-import { setView, showStitching, useFindings, useStore } from '../../document/store.ts'
+import { edit, setView, showStitching, useFindings, useStore } from '../../document/store.ts'
 import { fileName, saveAndSay } from '../../keeping/download.ts'
 import { label, t, tn } from '../../words/words.ts'
 import { deepClient } from '../../workers/clients.ts'
@@ -19,17 +24,16 @@ import { useClient } from '../../workers/useWorker.ts'
 import { BattingField } from './BattingField.tsx'
 import { FillFields } from './FillFields.tsx'
 import { NeedleSlider } from './NeedleSlider.tsx'
-import { type Fill, fillLines, widestGap } from './quiltingLines.ts'
+import { widestGap } from './widestGap.ts'
 
-/** Where the line may begin, and what the panel calls it. */
-const BEGINNINGS: readonly (readonly [string, string])[] = [
-  ['', label('wherever is easiest')],
-  ['centre', label('in the centre')],
-  ['topLeft', label('top left')],
-  ['topRight', label('top right')],
-  ['bottomRight', label('bottom right')],
-  ['bottomLeft', label('bottom left')],
-]
+/** Where the line may start, as the panel calls it. */
+const START_NAMES: Readonly<Record<QuiltingStart, string>> = {
+  centre: label('in the centre'),
+  topLeft: label('top left'),
+  topRight: label('top right'),
+  bottomRight: label('bottom right'),
+  bottomLeft: label('bottom left'),
+}
 
 export function Quilting() {
   const shown = useStore(({ view }) => view.mode === 'quilting')
@@ -37,12 +41,9 @@ export function Quilting() {
   const selected = useStore(({ view }) => view.selected)
   const stitching = useStore((state) => state.stitching)
   const { report } = useFindings()
-  const [begin, setBegin] = useState('')
-  const [fill, setFill] = useState<Fill>('none')
-  const [spacing, setSpacing] = useState(1)
   const [batting, setBatting] = useState(BATTINGS[0]?.id ?? '')
-  const ditch = useRoute(block, begin, shown)
-  const fills = useMemo(() => (report === null ? [] : fillLines(report, block, selected, fill, spacing)), [report, block, selected, fill, spacing])
+  const ditch = useRoute(block, shown)
+  const { lines: fills, tooSmall } = useMemo(() => fillsOf(block, report?.patches ?? []), [report, block])
   useEffect(() => {
     if (ditch !== null) showStitching({ block, routes: routeLines(ditch), fills, part: 1 })
   }, [block, ditch, fills])
@@ -65,10 +66,14 @@ export function Quilting() {
       <h2 id="quilting-title">{t('Quilting')}</h2>
       <label>
         {t('Start')}
-        <select value={begin} onChange={(event) => setBegin(event.target.value)}>
-          {BEGINNINGS.map(([value, name]) => (
+        <select
+          value={quiltingOf(block).begin ?? ''}
+          onChange={({ target: { value } }) => edit(setQuiltingStart(value === '' ? null : (value as QuiltingStart)))}
+        >
+          <option value="">{t('wherever is easiest')}</option>
+          {QUILTING_STARTS.map((value) => (
             <option key={value} value={value}>
-              {t(name)}
+              {t(START_NAMES[value])}
             </option>
           ))}
         </select>
@@ -78,7 +83,10 @@ export function Quilting() {
         {ditch === null ? t('Working…') : ditch.routes.length === 0 ? t('No seams to stitch along yet.') : routeWords(ditch, unit)}
       </p>
       {ditch !== null && ditch.routes.length > 0 && <NeedleSlider part={stitching?.part ?? 1} />}
-      <FillFields unit={unit} onlySelected={selected.length > 0} fill={fill} setFill={setFill} spacing={spacing} setSpacing={setSpacing} />
+      <FillFields block={block} selected={selected} />
+      <p className="hint" data-testid="fills" role="status">
+        {fillWords(fills, tooSmall, block)}
+      </p>
       <BattingField unit={unit} batting={batting} setBatting={setBatting} gap={gap} />
       {ditch !== null && ditch.routes.length > 0 && (
         <div className="buttons">
@@ -93,16 +101,15 @@ export function Quilting() {
 }
 
 /** The quilting route, found by a worker while the quilting line is shown; null until it arrives. */
-function useRoute(block: Block, begin: string, shown: boolean): Ditch | null {
+function useRoute(block: Block, shown: boolean): Ditch | null {
   const [found, setFound] = useState<{ readonly block: Block; readonly ditch: Ditch } | null>(null)
   const client = useClient(deepClient, shown)
   useEffect(() => {
     if (!shown) return
-    const options = (begin === '' ? {} : { begin, atAnyCost: true }) as QuiltingOptions
-    void client.request('route', block, options).then((reply) => {
+    void client.request('route', block).then((reply) => {
       if (reply.type === 'answer') setFound({ block, ditch: reply.value })
     })
-  }, [shown, block, begin, client])
+  }, [shown, block, client])
   return found?.block === block ? found.ditch : null
 }
 
@@ -114,6 +121,28 @@ function routeWords({ routes, retraced, length, starts, turns, proved }: Ditch, 
     : t('{length} stitched twice', { length: say(retraced) })
   const twice = retraced === 0 ? t('nothing stitched twice') : least
   return `${lines}; ${twice}; ${tn(starts, '1 start', '{n} starts')}, ${tn(turns, '1 turn', '{n} turns')}.`
+}
+
+/** Fills are not joined to the line along the seams: each of their lines is a start more. */
+function fillWords(fills: readonly StitchedLine[], tooSmall: number, { grid, measure: { unit } }: Block): string {
+  const length = fills.reduce((sum, line) => sum + lengthOfLine(line), 0) * toDecimal(grid.cell)
+  return [
+    ...(fills.length === 0
+      ? []
+      : [
+          tn(
+            fills.length,
+            'Fills: 1 line more, {length} long, with a start of its own.',
+            'Fills: {n} lines more, {length} long, each with its own start.',
+            {
+              length: `${sayLength(length, unit)} ${unit}`,
+            },
+          ),
+        ]),
+    ...(tooSmall === 0
+      ? []
+      : [tn(tooSmall, '1 patch is too small for lines that far apart.', '{n} patches are too small for lines that far apart.')]),
+  ].join(' ')
 }
 
 function savePicture(block: Block, ditch: Ditch, fills: readonly StitchedLine[]): void {
