@@ -19,7 +19,7 @@ export interface StraightCut {
   readonly decidedBy: readonly number[]
 }
 
-/** How a piece was divided, and whether no other way has fewer set-in and partial joins. */
+/** How a piece was divided, and whether no other way has fewer bends, set-in and partial joins. */
 export interface Division {
   readonly tree: Tree
   readonly proved: boolean

@@ -2,7 +2,7 @@
  * One plan: the order in which the parts of a block are joined.
  *
  * In      the laid block, its plane, which plan to make, and what earlier plans already found.
- * Out     a tree of joins over all units and border strips, and whether this is proved to have the fewest set-in and partial joins.
+ * Out     a tree of joins over all units and border strips, and whether this is proved to have the fewest bends, set-in and partial joins.
  */
 import type { Laid } from '../block/lay.ts'
 import type { Plane } from '../plane/subdivide.ts'

@@ -18,7 +18,7 @@ export interface PartBox {
 /** What joins the parts of an item that has several. */
 interface Sections {
   readonly divide: (parts: readonly number[]) => Tree
-  /** Whether all was divided into the fewest set-in and partial joins. */
+  /** Whether all was divided into the fewest bends, set-in and partial joins. */
   readonly proved: boolean
 }
 

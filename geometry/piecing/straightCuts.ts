@@ -2,7 +2,7 @@
  * Divide a piece into halves along straight full-length cuts, again and again, until only parts are left.
  *
  * In      the plane and a set of parts that touch each other.
- * Out     a tree of joins: straight ones wherever some straight seam runs through; else as few set-in, then partial joins as can be found
+ * Out     a tree of joins: straight ones wherever some straight seam runs through; else as few bends, then set-in, then partial joins as can be found
  *         (the least for pieces of up to twelve parts, see `fewest`).
  * How     touching stretches on one line, end to end, are a run. A run whose two ends lie on the piece's own outline cuts it in two.
  *         `middle` cuts halves and quarters, `outside` peels strips as for a log cabin.
@@ -17,7 +17,7 @@ import type { PieceToDivide, StraightCut, Division, CachedDivision, DivisionCach
 import { type PartBox, partBox } from './rows.ts'
 import type { CutOrder, PlanChoice, Tree } from './values.ts'
 
-/** With more parts than this, the number of set-in and partial joins is not proved to be the least. */
+/** With more parts than this, the number of bends, set-in and partial joins is not proved to be the least. */
 const PROVED_PARTS = 12
 
 /** The stretches on the outline of a part, in any order. */

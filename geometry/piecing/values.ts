@@ -15,7 +15,7 @@ export interface Branch {
 export interface Plan {
   readonly name: 'rows' | 'columns' | 'sections'
   readonly tree: Tree
-  /** Whether no plan that keeps units whole has fewer set-in and partial joins. */
+  /** Whether no plan that keeps units whole has fewer bends, set-in and partial joins. */
   readonly proved: boolean
 }
 

@@ -23,7 +23,7 @@ export interface PressedPlan extends SewnPlan {
     readonly matching: readonly (MatchingSeam | null)[]
     readonly shared: SharedChoices
   } | null
-  /** Whether no plan has fewer set-in and partial joins. */
+  /** Whether no plan has fewer bends, set-in and partial joins. */
   readonly proved: boolean
 }
 
