@@ -15,13 +15,18 @@ import '../style/around.css'
 import '../style/panels.css'
 import '../style/tablet.css'
 
-await Promise.all([start(), loadLanguage()])
-setView({ language: currentLanguage() })
-createRoot(document.getElementById('root') as HTMLElement).render(
-  <StrictMode>
-    <AppErrorBoundary>
-      <App />
-    </AppErrorBoundary>
-  </StrictMode>,
-)
-void registerOfflineWorker()
+/** Not awaited at the top: parts that are loaded meanwhile, such as what opens a link, import from this script and would wait for it. */
+async function begin(): Promise<void> {
+  await Promise.all([start(), loadLanguage()])
+  setView({ language: currentLanguage() })
+  createRoot(document.getElementById('root') as HTMLElement).render(
+    <StrictMode>
+      <AppErrorBoundary>
+        <App />
+      </AppErrorBoundary>
+    </StrictMode>,
+  )
+  void registerOfflineWorker()
+}
+
+void begin()
