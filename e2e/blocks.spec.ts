@@ -20,6 +20,7 @@ import {
   test,
   BOTH_ENGINES,
   bothIf,
+  openMenu,
 } from './maker.ts'
 
 const dialog = (page: Page): Locator => page.getByRole('dialog', { name: 'My blocks' })
@@ -33,6 +34,7 @@ const faces = (page: Page): Locator =>
 const banner = (page: Page): Locator => page.locator('.save-status')
 
 async function openBlocks(page: Page): Promise<void> {
+  await openMenu(page)
   await button(page, 'My blocks').click()
   await expect(dialog(page)).toBeVisible()
 }
@@ -62,11 +64,13 @@ for (const [how, handOf, viewport] of HANDS) {
       const hand = handOf(page)
       await openApp(page)
       await nameField(page).fill('Hall star')
+      await openMenu(page, hand.press)
       await hand.press(button(page, 'My blocks'))
       await hand.press(inDialog(page, 'Lantern'))
       await expect(nameField(page)).toHaveValue('Harbour lantern (example)')
       await expect(button(page, 'Undo')).toBeDisabled()
 
+      await openMenu(page, hand.press)
       await hand.press(button(page, 'My blocks'))
       await expect(faces(page)).toHaveCount(2)
       await dialog(page).getByRole('searchbox').fill('glow')
@@ -82,6 +86,7 @@ for (const [how, handOf, viewport] of HANDS) {
       await expect(nameField(page)).toHaveValue('Evening star (example)')
       await hand.press(button(page, 'Redo'))
 
+      await openMenu(page, hand.press)
       await hand.press(button(page, 'My blocks'))
       await hand.press(inDialog(page, 'More about Hall star'))
       await hand.press(inDialog(page, 'Make a copy'))

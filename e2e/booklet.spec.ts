@@ -15,9 +15,10 @@ test('the page and the command print the same booklet, and the page opens it aga
     writeFileSync(join(folder, 'package.json'), '{ "type": "module" }')
     writeFileSync(join(folder, 'page.pdf'), printed.bytes)
     expect(spawnSync(process.execPath, ['.tools/bundle.mjs', folder]).status).toBe(0)
-    // The block that lies inside is printed once more.
+    // The block that lies inside is printed once more, on the paper that is usual where this browser is.
     expect(
-      spawnSync(process.execPath, [join(folder, 'nestwright.js'), 'booklet', join(folder, 'page.pdf'), join(folder, 'command.pdf')]).status,
+      spawnSync(process.execPath, [join(folder, 'nestwright.js'), 'booklet', join(folder, 'page.pdf'), join(folder, 'command.pdf'), '--paper', 'a4'])
+        .status,
     ).toBe(0)
     expect(printed.bytes.equals(readFileSync(join(folder, 'command.pdf')))).toBe(true)
   } finally {

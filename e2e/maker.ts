@@ -75,6 +75,11 @@ export const clothOf = (page: Page, fabric: string): Locator =>
     .locator('.cloth')
     .filter({ has: page.getByRole('heading', { name: fabric }) })
 export const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name, exact: true })
+/** On a phone what is done with files stands in a menu. */
+export async function openMenu(page: Page, press: (control: Locator) => Promise<void> = (control) => control.click()): Promise<void> {
+  const menu = page.locator('header').getByText('Menu', { exact: true })
+  if (await menu.isVisible()) await press(menu)
+}
 export const notice = (page: Page): Locator => page.locator('.notice')
 
 export async function openApp(page: Page): Promise<void> {
