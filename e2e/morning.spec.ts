@@ -138,7 +138,7 @@ async function turnsWrongly(page: Page, hand: Hand): Promise<void> {
     .first()
   await hand.press(mend)
   if (hand.touch) await hand.press(mend)
-  await expect(notice(page)).toHaveText('Done: Turn the top goose 90° to the left.')
+  await expect(notice(page)).toHaveText('Done: Turn the bottom left goose 90° to the left.')
   // By way of a layout that cannot be sewn: what is told is the difference to the last one that could.
   await hand.choose([1.5, 0.2])
   for (const _ of [1, 2]) await hand.press(button(page, 'Turn 90°'))

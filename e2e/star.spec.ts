@@ -68,6 +68,8 @@ async function mendsAClash(page: Page, hand: Hand): Promise<void> {
   await expect(notice(page)).toHaveText('Turned 180°.')
   await hand.place('Flying goose', [1, 2], [2, 1])
   await expect(findings(page)).toContainText('2 crossings don’t nest')
+  // What takes longer is there too, so that nothing moves under the press.
+  await expect(findings(page)).toContainText('Bulkiest spot')
   const fix = findings(page)
     .getByRole('button', { name: /^Press / })
     .first()
@@ -82,7 +84,7 @@ async function copiesAndSaves(page: Page, hand: Hand): Promise<void> {
   await hand.press(button(page, 'Copy as CSV'))
   await expect(notice(page)).toHaveText('Cut list copied as CSV.')
   const copied = await page.evaluate(() => navigator.clipboard.readText())
-  expect(copied).toMatch(/^fabric,name,shape,width,height,/)
+  expect(copied).toMatch(/^fabric,unit,shape,count,width,length,/)
   // Large squares of geese that finish 6 by 3: common practice, no source.
   expect(copied).toContain('square,7.25,7.25,in')
   const { name } = await saved(page, () => hand.press(button(page, 'Save file')))

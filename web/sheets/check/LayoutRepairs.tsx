@@ -18,7 +18,7 @@ export function LayoutRepairs({ repairs }: { readonly repairs: readonly LayoutRe
       <span className="try">{t('Try:')}</span>
       {repairs.map((repair) => (
         <FixButton
-          key={`${repair.unit} ${repair.quarters}`}
+          key={`${repair.unit} ${repair.quarters} ${repair.by.join()}`}
           name={t(TURNS[repair.quarters], { unit: unitInWords(getState().history.block, repair.unit) })}
           getEdit={() => repairEdit(repair)}
         />
