@@ -21,7 +21,7 @@ for (const [name, width, height] of [
     }
     for (const look of LOOKS) {
       // A phone has a list of them.
-      if (width < 641) await page.getByLabel('View', { exact: true }).selectOption({ label: look })
+      if (width < 641) await page.locator('.view-list select').selectOption({ label: look })
       else {
         await page.getByRole('button', { name: look, exact: true }).click()
         await expect(page.getByRole('button', { name: look, exact: true })).toHaveAttribute('aria-pressed', 'true')
@@ -40,9 +40,9 @@ test('the page speaks German when asked, and again on the next visit', BOTH_ENGI
   await page.reload()
   await page.getByRole('tab', { name: 'Zuschnitt' }).click()
   await expect(page.getByRole('tabpanel')).toContainText('So schneidest du')
-  await page.getByRole('tab', { name: 'Befunde' }).click()
-  await expect(page.getByRole('tabpanel')).toContainText('Alle 4 Nahttreffen greifen ineinander.')
-  await page.getByText('Bildschirm', { exact: true }).click()
+  await page.getByRole('tab', { name: 'Nahtprüfung' }).click()
+  await expect(page.getByRole('tabpanel')).toContainText('Alle 4 Nahtkreuzungen greifen ineinander.')
+  await page.getByText('Anzeige', { exact: true }).click()
   await page.getByLabel('Sprache').selectOption('en')
   await expect(page.getByRole('tab', { name: 'Cutting' })).toBeVisible()
 })

@@ -64,6 +64,11 @@ async function mendsAClash(page: Page, hand: Hand): Promise<void> {
   await expect(findings(page)).toContainText('Keep going: 12 of 16 squares filled.')
   await hand.place('Flying goose', [1, 1], [2, 1])
   await expect(notice(page)).toHaveText('Placed.')
+  if (hand.name === 'keyboard') {
+    // The unit in hand is let go, so that the one that lies there is selected.
+    await page.keyboard.press('Escape')
+    await hand.choose([1.3, 1.3])
+  }
   await hand.more('Turn 180°')
   await expect(notice(page)).toHaveText('Turned 180°.')
   await hand.place('Flying goose', [1, 2], [2, 1])
@@ -86,7 +91,7 @@ async function copiesAndSaves(page: Page, hand: Hand): Promise<void> {
   const copied = await page.evaluate(() => navigator.clipboard.readText())
   expect(copied).toMatch(/^fabric,unit,shape,count,width,length,/)
   // Large squares of geese that finish 6 by 3: common practice, no source.
-  expect(copied).toContain('square,7.25,7.25,in')
+  expect(copied).toContain('7 1/4,7 1/4,7.25,7.25,in')
   const { name } = await saved(page, () => hand.press(button(page, 'Save file')))
   expect(name).toMatch(/\.json$/)
 }

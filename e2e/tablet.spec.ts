@@ -21,7 +21,7 @@ async function tap(page: Page, at: Cell): Promise<void> {
 test('the board and what is found about it are in sight together', async ({ page }) => {
   await openApp(page)
   await tap(page, [1, 1])
-  const found = page.getByRole('button', { name: /^Seams 11 and 15/ })
+  const found = page.getByRole('button', { name: /^Seams 9 and 11/ })
   await expect(found).toBeFocused()
   await expect(found).toBeInViewport()
   await expect(findings(page)).toBeInViewport()
