@@ -52,7 +52,7 @@ test.describe('what the engine knows', () => {
     await board(page).focus()
     for (const key of ['ArrowRight', 'Enter', 'Shift+T']) await page.keyboard.press(key)
     await expect(page.getByTestId('moves')).toHaveText('One change fixes it:')
-    await expect(sewn(page)).toContainText('half round')
+    await expect(sewn(page)).toContainText('Rotate the top goose 180°')
     await button(page, 'Go back to the plan').click()
     await expect(findings(page)).toContainText('All 4 seam crossings nest.')
     await expect(button(page, 'Save this as the plan')).toBeVisible()
