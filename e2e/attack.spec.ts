@@ -182,7 +182,7 @@ test('a damaged block keeps nothing else from the board, and what can be read of
   await kept(page)
 })
 
-test('a database that is cleared under the page is begun anew with the block on the board', async ({ page }) => {
+test('a database that is cleared under the page starts again with the block on the board', async ({ page }) => {
   await openApp(page)
   await nameField(page).fill('Still here')
   await kept(page)

@@ -407,7 +407,7 @@ test('with no database the app works, says so, and offers a file', BOTH_ENGINES,
 })
 
 // Only Chromium's protocol can make the disk small.
-test('a full disk is told, a file offered, and all is kept as soon as there is room', async ({ page, context, baseURL }) => {
+test('a full disk is announced, a file offered, and all is kept as soon as there is room', async ({ page, context, baseURL }) => {
   const session = await context.newCDPSession(page)
   await session.send('Storage.overrideQuotaForOrigin', { origin: baseURL as string, quotaSize: 1000 })
   await page.goto('/')
@@ -430,7 +430,7 @@ test('a full disk is told, a file offered, and all is kept as soon as there is r
 })
 
 // Only Chromium's protocol can clear a database under an open page.
-test('what lies on the board is kept anew when the browser has cleared everything under it', async ({ page, context, baseURL }) => {
+test('what lies on the board is saved again when the browser has cleared everything under it', async ({ page, context, baseURL }) => {
   await openApp(page)
   await nameField(page).fill('Still here')
   await kept(page)

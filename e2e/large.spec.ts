@@ -23,7 +23,7 @@ const block = {
 }
 
 // What works beside the page is tried in the second engine by every task that waits for the layers of cloth; here it only works longer.
-test('a large block is told beside the page, after an edit and after undoing it', async ({ page }) => {
+test('a large block is worked out beside the page, after an edit and after undoing it', async ({ page }) => {
   test.slow()
   const follows = expect.configure({ timeout: 40_000 })
   await openApp(page)

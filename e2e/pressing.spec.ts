@@ -45,8 +45,7 @@ test('a mouse presses an arrow the other way, open, and free again', async ({ pa
 test.describe('with a finger', () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true })
 
-  test('an arrow has a target of 44 pixels', async ({ page, browserName }) => {
-    test.skip(browserName === 'firefox', 'its driver has no touch screen')
+  test('an arrow has a target of 44 pixels', async ({ page }) => {
     await openApp(page)
     await showArrows(page)
     await pressesThrice(page, async () => {

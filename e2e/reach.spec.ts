@@ -65,7 +65,7 @@ for (const [light, name] of [
   })
 }
 
-test('a part of the page that does not come is told in its place, and the board goes on', BOTH_ENGINES, async ({ page, errors }) => {
+test('a part of the page that does not load says so in its place, and the board goes on', BOTH_ENGINES, async ({ page, errors }) => {
   await openApp(page)
   // The sheet is fetched when it is opened first; chunks have no names by which to keep back just one.
   const scripts = /\.js$/

@@ -5,7 +5,7 @@
  * Out     for each row or column that the block is joined from, its pieces, its seams and one message; the seams that join them; and whether
  *         neighbours are pressed opposite ways so that they nest. null where the block is not joined from rows or columns.
  * How     the block's last joins tell its rows; the joins of a row's own stage tell its pieces.
- * Exact   which piece lies first is told by the middles of the pieces, as decimals; which way a seam is pressed is read from the report.
+ * Exact   which piece lies first follows from the middles of the pieces, as decimals; which way a seam is pressed is read from the report.
  */
 import { type Message, message, type PressHow, type PressWay } from '../values/messages.ts'
 import type { Findings, Join } from '../values/report.ts'

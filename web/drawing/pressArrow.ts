@@ -1,6 +1,6 @@
 /**
  * The arrow of a pressed seam: one glyph on the board, in the views, in lists and on buttons. It lies across the seam and points to the side that both
- * allowances are pressed to; where they lie open it points both ways. The maker's own choice stands on a pale disc with a ring, so that it is told
+ * allowances are pressed to; where they lie open it points both ways. The maker's own choice stands on a pale disc with a ring, so that it can be told
  * from what the app proposes by its shape too.
  */
 import type { Point } from '../document/shapes.ts'

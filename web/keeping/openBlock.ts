@@ -124,7 +124,7 @@ async function dropOrKeepVersion(from: Base, id: string): Promise<void> {
 const isPlain = async (from: Base, id: string): Promise<boolean> =>
   (await from.get('cards', id))?.aside === null && (await versionsOf(from, id)).length === 0
 
-/** A starter as it came: its first edit needs no version before it, and an empty grid that nobody used need not be kept. */
+/** A starter that was never edited: its first edit needs no version before it, and an empty grid that nobody used need not be kept. */
 const isUntouched = ({ block, past, future }: History): boolean =>
   past.length + future.length === 0 && Object.values(STARTERS).some((starter) => isSameBlock(starter, block))
 

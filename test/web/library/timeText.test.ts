@@ -11,7 +11,7 @@ const said = (language: string, now: number): string => {
 
 afterEach(() => vi.unstubAllGlobals())
 
-it('gives today’s hour as the region writes it, without a leading nought', () => {
+it('gives today’s hour as the region writes it, without a leading zero', () => {
   expect(said('en-GB', EVENING)).toBe('today at 19:12')
   expect(said('en-US', EVENING)).toBe('today at 7:12 PM')
 })

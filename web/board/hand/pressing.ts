@@ -25,7 +25,7 @@ export function arrowAt({ at, pointerType }: PointerState, { report, block, docu
   return nearest
 }
 
-/** A press on an arrow selects its seam and presses it anew; one beside all arrows lets go of the seam. */
+/** A press on an arrow selects its seam and presses it the next way; one beside all arrows lets go of the seam. */
 export function pressArrowAt(at: PointerState, context: HandContext): readonly HandCommand[] {
   const seam = arrowAt(at, context)
   if (seam === null) return [{ type: 'selectSeam', join: null }]
