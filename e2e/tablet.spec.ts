@@ -65,8 +65,8 @@ test('a star is laid from an empty grid in four presses and a run, and two finge
   await button(page, 'Square').tap()
   await tap(page, [0.5, 0.5])
   await button(page, 'Flying goose').tap()
-  await button(page, 'Turn it').tap()
-  await button(page, 'Turn it').tap()
+  await button(page, 'Turn').tap()
+  await button(page, 'Turn').tap()
   // On the line between two cells: it lies over both.
   await tap(page, [2, 0.5])
   await expect(cell(page, [1, 0])).toContainText('goose')
