@@ -132,7 +132,7 @@ test('a unit is carried off the tray however steep, and where the tray scrolls i
   await expect(page.getByRole('application', { name: /New block/ })).toBeVisible()
   const unit = await button(page, 'Square').boundingBox()
   const from = { x: (unit?.x ?? 0) + 20, y: (unit?.y ?? 0) + 20 }
-  const to = await pixels(page, [0.5, 3.5])
+  const to = await pixels(page, [0.3, 3.7])
   expect(to.y - from.y).toBeGreaterThan(to.x - from.x)
   const touch = await fingers(page)
   const drag = async (end: { x: number; y: number }): Promise<void> => {
