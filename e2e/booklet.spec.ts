@@ -60,7 +60,7 @@ test('printing is taken back, and single pages, pictures and tables are saved', 
   // 12 1/4 in at 200 dots an inch. Width and height stand in the PNG's first chunk, IHDR (ISO/IEC 15948, 11.2.2).
   expect([png.bytes.readUInt32BE(16), png.bytes.readUInt32BE(20)]).toEqual([2450, 2450])
   const units = await saved(page, () => button(page, 'Save list of units as CSV').click())
-  expect(units.bytes.toString().split('\r\n')[0]).toMatch(/^kind,hand,count,finished_width/)
+  expect(units.bytes.toString().split('\r\n')[0]).toMatch(/^unit,kind,hand,count,finished_width/)
   const cloth = await saved(page, () => button(page, 'Save shopping list as CSV').click())
   await expect(notice(page)).toHaveText('Shopping list saved as evening-star-example-cloth.csv.')
   expect(cloth.bytes.toString()).toContain('Linen white,#f1e9da')

@@ -121,7 +121,7 @@ test('a finished size scales the squares, or what fits is offered; centimetres a
   await expect(page.getByText('Finished size: 12 × 12 in becomes 30 × 30 cm')).toBeVisible()
   await expect(page.getByText('Seam allowance: 1/4 in becomes 0.75 cm')).toBeVisible()
   await expect(size).toHaveValue('12 × 12')
-  await button(page, 'Change to centimeters').click()
+  await button(page, 'Change to centimetres').click()
   await expect(size).toHaveValue('30 × 30')
   await button(page, 'Undo').click()
   await expect(size).toHaveValue('12 × 12')

@@ -1,7 +1,7 @@
 /** Sewing views and findings that follow the hand: a block assembled join by join, fixes tried before they are taken, copies turned by hand. */
 import { CLASHING, checker } from './blocks.ts'
 import { finger, keyboard, mouse } from './hands.ts'
-import { barriers, board, button, expect, findings, notice, openApp, openSheet, type Page, pixels, test, BOTH_ENGINES, bothIf } from './maker.ts'
+import { barriers, board, button, expect, findings, notice, openApp, openMenu, openSheet, type Page, pixels, test, BOTH_ENGINES, bothIf } from './maker.ts'
 
 const HANDS = [
   ['with a mouse', mouse],
@@ -24,6 +24,7 @@ const sum = (page: Page) => page.getByTestId('setting-sum')
 
 async function open(page: Page, block: object): Promise<void> {
   await openApp(page)
+  await openMenu(page)
   await page.getByLabel('Block file').setInputFiles({ name: 'block.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(block)) })
   await expect(notice(page)).toContainText('is open')
 }

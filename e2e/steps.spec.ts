@@ -32,7 +32,7 @@ test("a maker's words are kept, marked when the block moves on, and put back", a
   await row.getByRole('textbox', { name: /^Text of step/ }).fill('Sew the first row as I show you.')
   await row.getByRole('button', { name: /^Add note/ }).click()
   await row.getByRole('textbox', { name: /^Note for step/ }).fill('Mind the iron.')
-  for (const words of ['words of', 'note on']) await row.getByRole('button', { name: new RegExp(`^Done with the ${words} step`) }).click()
+  for (const words of ['text of', 'note for']) await row.getByRole('button', { name: new RegExp(`^Done editing the ${words} step`) }).click()
   await expect(row).toContainText('Sew the first row as I show you.')
   await expect(row).toContainText('Mind the iron.')
   await kept(page)
