@@ -137,7 +137,8 @@ export function keyboard(page: Page): Hand {
     place: async (unit, at) => {
       await press(button(page, unit))
       await walk(at)
-      await keys('p')
+      // The unit stays in the hand for the next place, until Escape lets go of it.
+      await keys('p', 'Escape', 'Enter')
     },
     recolour: async (at, patch, fabric) => {
       await choose(at)
