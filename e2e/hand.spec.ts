@@ -19,6 +19,11 @@ for (const { name, width, height } of [...SCREENS, PHONE]) {
       const box = await line(page).boundingBox()
       expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(place?.y ?? 0)
     }
+    for (const number of [1, 2, 3]) {
+      await names(`Hint ${number} of 3`)
+      await line(page).getByRole('button', { name: 'Got it' }).click()
+    }
+    await names('Pick a unit to place, or a fabric to colour with.')
     await button(page, 'Flying goose').click()
     await names('Placing: Flying goose')
     await button(page, 'Colour with Moss').click()
@@ -35,6 +40,31 @@ for (const { name, width, height } of [...SCREENS, PHONE]) {
     await expect(board(page)).toBeFocused()
   })
 }
+
+test('a hint goes once its thing is done, stays away on the next visit, and comes back under Help', async ({ page }) => {
+  await openApp(page)
+  await expect(line(page)).toContainText('Hint 1 of 3')
+  const hand = keyboard(page)
+  await hand.press(button(page, 'Colour with Moss'))
+  await board(page).focus()
+  await page.keyboard.press('f')
+  await page.keyboard.press('Escape')
+  await expect(line(page)).toContainText('Hint 2 of 3')
+  await hand.choose([0.5, 0.5])
+  await page.keyboard.press('t')
+  await expect(line(page)).toContainText('Hint 3 of 3')
+  await hand.press(line(page).getByRole('button', { name: 'Show me' }))
+  await expect(line(page)).toContainText('Pick a unit to place')
+  await expect(page.locator('#sheet :focus')).toHaveCount(1)
+  await page.reload()
+  await expect(line(page)).toContainText('Pick a unit to place')
+  await hand.press(button(page, 'Help'))
+  const help = page.getByRole('dialog', { name: 'Help' })
+  await help.getByRole('searchbox').fill('nest')
+  await expect(help.getByText('Two seams nest when they’re pressed opposite ways')).toBeVisible()
+  await help.getByRole('button', { name: 'Show the hints again' }).click()
+  await expect(line(page)).toContainText('Hint 1 of 3')
+})
 
 test('keys turn and flip what the line names, also after a unit is placed', async ({ page }) => {
   await openApp(page)

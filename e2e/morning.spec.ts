@@ -260,7 +260,7 @@ test.describe('with the keyboard alone', () => {
       await focusInSight(page)
       await keys(page, 'Enter')
       await expect(board(page)).toBeFocused()
-      await expect(board(page)).toHaveAccessibleDescription('Use the arrow keys to move, and Enter to select. All keys are listed under Shortcuts.')
+      await expect(board(page)).toHaveAccessibleDescription('Use the arrow keys to move, and Enter to select. All keys are listed under Help.')
       // Past the list of rarer tools.
       await keys(page, 'Shift+Tab', 'Shift+Tab')
       await expect(button(page, 'Select and move')).toBeFocused()

@@ -5,7 +5,6 @@ import { InHand } from '../board/InHand.tsx'
 import { MarksSelect } from '../board/MarksSelect.tsx'
 import { SymmetrySelect } from '../board/SymmetrySelect.tsx'
 import { LazyPanel } from '../controls/LazyPanel.tsx'
-import { Popover } from '../controls/Popover.tsx'
 import { setView, useStore, type ViewMode } from '../document/store.ts'
 import { NestingChanges } from '../views/NestingChanges.tsx'
 import { t } from '../words/words.ts'
@@ -31,8 +30,6 @@ const INSTEAD_OF_BOARD: Readonly<Partial<Record<ViewMode, ComponentType>>> = {
   order: lazy(async () => ({ default: (await import('../views/SewingOrder.tsx')).SewingOrder })),
   setting: lazy(async () => ({ default: (await import('../views/RepeatedBlocks.tsx')).RepeatedBlocks })),
 }
-
-const Keys = lazy(async () => ({ default: (await import('./Keys.tsx')).Keys }))
 
 export function BoardArea() {
   return (
@@ -90,7 +87,7 @@ function BoardOrView() {
   )
 }
 
-/** Symmetric edits, marks, zoom, what was said before, and the list of keys. */
+/** Symmetric edits, marks, zoom, and what was said before. */
 function BoardButtons() {
   const mode = useStore(({ view }) => view.mode)
   return (
@@ -101,17 +98,6 @@ function BoardButtons() {
         {t('Fit to window')}
       </button>
       <NoticeLog />
-      <KeyList />
     </div>
-  )
-}
-
-function KeyList() {
-  return (
-    <Popover name={t('Shortcuts')} className="upward keys">
-      <LazyPanel>
-        <Keys />
-      </LazyPanel>
-    </Popover>
   )
 }

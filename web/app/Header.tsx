@@ -1,4 +1,4 @@
-/** The header of the page: the block's name, the library, files, undo and redo, and whether everything is saved. On a phone, one row and a menu. */
+/** The header of the page: the block's name, the library, files, undo and redo, whether everything is saved, and help. On a phone, one row and a menu. */
 import { lazy, type ReactNode, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { setName } from '../../geometry/index.ts'
@@ -12,17 +12,21 @@ import { LazyPanel } from '../controls/LazyPanel.tsx'
 import { Popover } from '../controls/Popover.tsx'
 import { PHONE, useMedia } from '../controls/useMedia.ts'
 
-const BlockLibrary = lazy(async () => ({ default: (await import('../library/BlockLibrary.tsx')).BlockLibrary }))
+/** What opens over the page. */
+const DIALOGS = {
+  library: lazy(async () => ({ default: (await import('../library/BlockLibrary.tsx')).BlockLibrary })),
+  help: lazy(async () => ({ default: (await import('./help/HelpDialog.tsx')).HelpDialog })),
+} as const
 
 export function Header() {
   const block = useStore(({ history }) => history.block)
   const past = useStore(({ history }) => history.past.length)
   const future = useStore(({ history }) => history.future.length)
   const phone = useMedia(PHONE)
-  const [library, setLibrary] = useState(false)
+  const [dialog, setDialog] = useState<keyof typeof DIALOGS | null>(null)
   const files = (
     <>
-      <button type="button" aria-haspopup="dialog" onClick={() => setLibrary(true)}>
+      <button type="button" aria-haspopup="dialog" onClick={() => setDialog('library')}>
         {t('My blocks')}
       </button>
       <OpenFileButton />
@@ -30,6 +34,11 @@ export function Header() {
         {t('Save file')}
       </button>
     </>
+  )
+  const help = (
+    <button type="button" aria-haspopup="dialog" onClick={() => setDialog('help')}>
+      {t('Help')}
+    </button>
   )
   return (
     <header data-part="head">
@@ -49,9 +58,19 @@ export function Header() {
       </div>
       <div className="header-end">
         <SaveState />
-        {phone ? <Menu>{files}</Menu> : <Display />}
+        {phone ? (
+          <Menu>
+            {files}
+            {help}
+          </Menu>
+        ) : (
+          <>
+            {help}
+            <Display />
+          </>
+        )}
       </div>
-      {library && <Library close={() => setLibrary(false)} />}
+      {dialog !== null && <Dialog name={dialog} close={() => setDialog(null)} />}
     </header>
   )
 }
@@ -67,10 +86,11 @@ function Menu({ children }: { readonly children: ReactNode }) {
   )
 }
 
-function Library({ close }: { readonly close: () => void }) {
+function Dialog({ name, close }: { readonly name: keyof typeof DIALOGS; readonly close: () => void }) {
+  const Content = DIALOGS[name]
   return createPortal(
     <LazyPanel>
-      <BlockLibrary close={close} />
+      <Content close={close} />
     </LazyPanel>,
     document.body,
   )

@@ -95,7 +95,7 @@ export function Board({ children }: { readonly children?: ReactNode }) {
         <p id="board-how" className="unseen">
           {pressing
             ? t('Arrow keys go from seam to seam, Enter presses one the other way, then open, then as proposed.')
-            : t('Use the arrow keys to move, and Enter to select. All keys are listed under Shortcuts.')}
+            : t('Use the arrow keys to move, and Enter to select. All keys are listed under Help.')}
         </p>
         {pressing ? (
           <LazyPanel>

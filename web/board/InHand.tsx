@@ -1,4 +1,6 @@
-/** Above the board, in a line of its own: what is in the hand, what can be done with it there, and Done. */
+/** Above the board, in a line of its own: what is in the hand, what can be done with it there, and Done. With an empty hand, a hint on a first visit. */
+import { lazy } from 'react'
+import { LazyPanel } from '../controls/LazyPanel.tsx'
 import { displayName } from '../document/blockNames.ts'
 import { useStore } from '../document/store.ts'
 import { Swatch } from '../drawing/FabricDefs.tsx'
@@ -9,9 +11,13 @@ import { replaceSelection } from './actions/units.ts'
 import type { TrayKind } from './newUnit.ts'
 import { UnitPicture } from './UnitPicture.tsx'
 
+const HintLine = lazy(async () => ({ default: (await import('./hints/HintLine.tsx')).HintLine }))
+
 /** The line is there with an empty hand too, so that the board stays where it is. */
 export function InHand() {
   const kind = useStore(({ view }) => view.unitInHand) as TrayKind | null
+  // On an empty grid there is nothing to recolour or turn yet.
+  const hints = useStore(({ view, history }) => view.hints.length > 0 && history.block.units.length > 0)
   const fabric = useStore(({ view }) => view.fabricInHand)
   return (
     <section className="inhand" aria-label={t('In hand')} data-part={kind === null && fabric === null ? undefined : 'inhand'}>
@@ -20,7 +26,12 @@ export function InHand() {
       ) : fabric !== null ? (
         <Fabric id={fabric} />
       ) : (
-        <p>{t('Pick a unit to place, or a fabric to colour with.')}</p>
+        !hints && <p>{t('Pick a unit to place, or a fabric to colour with.')}</p>
+      )}
+      {hints && (
+        <LazyPanel>
+          <HintLine shown={kind === null && fabric === null} />
+        </LazyPanel>
       )}
     </section>
   )

@@ -6,6 +6,7 @@
  */
 import { create } from 'zustand'
 import type { Block, Edit, EditCode, EditName, FilePoint, Kind, Findings, Layered, Repeat, StitchedLine, Turn } from '../../geometry/index.ts'
+import { type Hint, hintsToCome } from './hints.ts'
 import { measuredHere } from './region.ts'
 import { eveningStar } from './starters/eveningStar.ts'
 import type { Preview } from './preview.ts'
@@ -65,6 +66,8 @@ export interface ViewState {
   /** Zoom 1 fits the block to the board; pan in pixels. */
   readonly zoom: number
   readonly pan: readonly [number, number]
+  /** Hints of a first visit that are still to come. */
+  readonly hints: readonly Hint[]
   readonly notice: string
   /** How many notices there have been, so that a repeated sentence is announced again. */
   readonly notices: number
@@ -132,6 +135,7 @@ const START: ViewState = {
   corners: [],
   zoom: 1,
   pan: [0, 0],
+  hints: hintsToCome(),
   notice: '',
   notices: 0,
   log: [],

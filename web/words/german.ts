@@ -449,7 +449,6 @@ export const german: Catalogue = {
     'Diese Einheit passt nicht hierher: Manche Einheiten sind quadratisch, eine Gans ist doppelt so lang wie breit.',
   'Join shapes': 'Formen verbinden',
   'Joined into one patch.': 'Zu einem Stück verbunden.',
-  Shortcuts: 'Tastenkürzel',
   'Update now': 'Jetzt aktualisieren',
   M: 'M',
   'Match {n} points by pinning.': { one: 'Lass einen Punkt mit einer Nadel zusammentreffen.', other: 'Lass {n} Punkte mit Nadeln zusammentreffen.' },
@@ -749,8 +748,8 @@ export const german: Catalogue = {
   'To the side panel': 'Zur Seitenleiste',
   Board: 'Arbeitsfläche',
   'Skip to': 'Springen',
-  'Use the arrow keys to move, and Enter to select. All keys are listed under Shortcuts.':
-    'Mit den Pfeiltasten bewegst du dich, mit Eingabe wählst du aus. Alle Tasten stehen unter „Tastenkürzel“.',
+  'Use the arrow keys to move, and Enter to select. All keys are listed under Help.':
+    'Mit den Pfeiltasten bewegst du dich, mit Eingabe wählst du aus. Alle Tasten stehen unter „Hilfe“.',
   'Ctrl + A': 'Strg + A',
   'select all': 'alles auswählen',
   'F6, Shift + F6': 'F6, Umschalt + F6',
@@ -1251,4 +1250,122 @@ export const german: Catalogue = {
   'Each strip is a piece of its own now. Drag a corner to change its width.':
     'Jeder Streifen ist jetzt ein eigenes Stück. Zieh an einer Ecke, um die Breite zu ändern.',
   Turn: 'Drehen',
+  Help: 'Hilfe',
+  Shortcuts: 'Tastenkürzel',
+  'Words explained': 'Wörter erklärt',
+  'Show the hints again': 'Hinweise wieder zeigen',
+  'The hints are back, above the board.': 'Die Hinweise stehen wieder über der Arbeitsfläche.',
+  'Find a word': 'Wort suchen',
+  'That word isn’t explained here. Try a shorter part of it.': 'Dieses Wort ist hier nicht erklärt. Versuch es mit einem kürzeren Teil davon.',
+  'Hint {number} of {all}': 'Hinweis {number} von {all}',
+  'Recolour: pick a fabric, then a patch.': 'Umfärben: Nimm einen Stoff, dann ein Stück.',
+  'Turn: select a unit, then press Turn 90°. Undo turns it back.': 'Drehen: Wähle eine Einheit, dann „Um 90° drehen“. Rückgängig dreht sie zurück.',
+  'The Seam check says which seam crossings nest.': 'Die Nahtprüfung sagt, welche Nahtkreuzungen ineinandergreifen.',
+  'Show me': 'Zeig es mir',
+  'Got it': 'Verstanden',
+  'The fabric on the back of the quilt.': 'Der Stoff auf der Rückseite des Quilts.',
+  Batch: 'Satz',
+  'Units made together from one set of pieces, such as four geese from five squares.':
+    'Einheiten, die zusammen aus denselben Teilen entstehen, etwa vier Gänse aus fünf Quadraten.',
+  'The soft, warm layer between the quilt top and the backing.': 'Die weiche, warme Lage zwischen Oberseite und Rückseite.',
+  Bias: 'Schräger Fadenlauf',
+  'The diagonal of the fabric, where it stretches most. Handle bias edges gently.':
+    'Die Diagonale des Stoffs: Dort dehnt er sich am meisten. Fass solche Kanten sanft an.',
+  'The narrow strip that is folded over the edge of a quilt to finish it.':
+    'Der schmale Streifen, der um die Kante des Quilts gelegt wird und sie abschließt.',
+  Border: 'Rand',
+  'A strip of fabric all round the block or the quilt.': 'Ein Stoffstreifen rings um den Block oder den Quilt.',
+  Bulk: 'Dicke Stelle',
+  'The lump that many layers of fabric make where seams come together.': 'Der Hubbel aus vielen Stofflagen, wo Nähte zusammenkommen.',
+  'A square whose corners are covered by small triangles, so that it looks eight-sided.':
+    'Ein Quadrat, dessen Ecken kleine Dreiecke bedecken, sodass es achteckig aussieht.',
+  'Cut size': 'Zuschnittmaß',
+  'What you cut: the finished size, the seam allowances and any extra for trimming.':
+    'Das, was du zuschneidest: das fertige Maß, die Nahtzugaben und etwas zum Zurückschneiden, wenn du magst.',
+  'Fan a crossing': 'Kreuzung auffächern',
+  'Undo the few stitches inside the seam allowance, so that the seams turn round the crossing and lie flat.':
+    'Trenne die paar Stiche in der Nahtzugabe auf. Dann legen sich die Nähte rundherum und liegen flach.',
+  'Fat quarter': 'Fat Quarter',
+  'A quarter of a yard cut short and wide, about 18 × 21 in, instead of as a long strip.':
+    'Ein Viertelyard, kurz und breit geschnitten, etwa 18 × 21 in, statt als langer Streifen.',
+  'The size of a piece once it’s sewn in. No seam allowances.': 'Die Größe eines Teils, wenn es eingenäht ist. Ohne Nahtzugaben.',
+  'Flying goose (many: flying geese)': 'Fliegende Gans (mehrere: fliegende Gänse)',
+  'A unit twice as wide as it’s high: one large triangle, the goose, between two small ones, its wings.':
+    'Eine Einheit, doppelt so breit wie hoch: ein großes Dreieck, die Gans, zwischen zwei kleinen, ihren Flügeln.',
+  'Four at a time, no waste': 'Vier auf einmal, ohne Verschnitt',
+  'Four flying geese from one large square and four small ones. Hardly anything is trimmed off.':
+    'Vier fliegende Gänse aus einem großen und vier kleinen Quadraten. Es fällt kaum etwas ab.',
+  Grain: 'Fadenlauf',
+  'The direction of the threads. Along it, fabric hardly stretches.': 'Die Richtung der Fäden. An ihr entlang dehnt sich Stoff kaum.',
+  'A rectangle of two long triangles. One leaning left and one leaning right are different units.':
+    'Ein Rechteck aus zwei langen Dreiecken. Nach links geneigt ist es eine andere Einheit als nach rechts geneigt.',
+  'A square made of two triangles.': 'Ein Quadrat aus zwei Dreiecken.',
+  'A square made of four triangles that meet in its middle.': 'Ein Quadrat aus vier Dreiecken, die sich in der Mitte treffen.',
+  Nest: 'Ineinandergreifen',
+  'Two seams nest when they’re pressed opposite ways: their ridges lock, and the corners meet exactly.':
+    'Zwei Nähte greifen ineinander, wenn sie in entgegengesetzte Richtungen gebügelt sind: Die Wülste rasten ein, und die Ecken treffen sich genau.',
+  'On point': 'Auf der Spitze',
+  'A block on point stands on its corner.': 'Ein Block auf der Spitze steht auf einer Ecke.',
+  'Partial seam': 'Teilnaht',
+  'A seam sewn part of the way at first. You finish it once the pieces around it are on.':
+    'Eine Naht, die du erst nur ein Stück weit nähst. Fertig wird sie, wenn die Teile ringsum angenäht sind.',
+  'One piece of fabric in the block.': 'Ein Stoffstück im Block.',
+  'Point to protect': 'Spitze zum Aufpassen',
+  'The tip of a triangle that a seam could cut off. Sew a thread’s width above the X to keep the point.':
+    'Die Spitze eines Dreiecks, die eine Naht abschneiden könnte. Näh eine Fadenbreite über dem X, dann bleibt sie ganz.',
+  Press: 'Bügeln',
+  'Set the iron down and lift it again. Sliding it stretches the patches.':
+    'Setz das Bügeleisen auf und heb es wieder ab. Schieben verzieht die Stücke.',
+  'Press open': 'Auseinanderbügeln',
+  'Press the two allowances of a seam apart. It lies flatter, but it can’t lock with another seam.':
+    'Die beiden Zugaben einer Naht auseinanderbügeln. Sie liegt flacher, kann aber nicht mehr einrasten.',
+  'Press to one side': 'Zu einer Seite bügeln',
+  'Press both allowances of a seam the same way, often toward the darker fabric.':
+    'Beide Zugaben einer Naht in dieselbe Richtung bügeln, oft zum dunkleren Stoff.',
+  'The stitches that hold top, batting and backing together.': 'Die Stiche, die Oberseite, Vlies und Rückseite zusammenhalten.',
+  'Right side, wrong side': 'Rechte Seite, linke Seite',
+  'The right side of a fabric is the one that shows; the wrong side is its back.':
+    'Die rechte Seite eines Stoffs ist die, die man sieht; die linke ist seine Rückseite.',
+  Row: 'Reihe',
+  'Units side by side that are sewn together before the rows are joined.':
+    'Einheiten nebeneinander, die zusammengenäht werden, bevor die Reihen verbunden werden.',
+  'The fabric between the seam and the raw edge: 1/4 in, or 0.75 cm in metric patterns.':
+    'Der Stoff zwischen Naht und Schnittkante: 1/4 in, in Anleitungen mit Zentimetern 0,75 cm.',
+  'Seam crossing': 'Nahtkreuzung',
+  'A place where the seams of both pieces meet in the seam you’re sewing.':
+    'Eine Stelle, an der sich die Nähte beider Teile in der Naht treffen, die du gerade nähst.',
+  Selvage: 'Webkante',
+  'The firm woven edge at each side of a fabric. Cut it off before you sew.':
+    'Die feste Kante an beiden Seiten eines Stoffs. Schneide sie vor dem Nähen ab.',
+  'Set-in seam': 'Eingesetzte Naht',
+  'A seam into a corner where three pieces meet. Stop exactly one seam allowance before the edge and secure the end.':
+    'Eine Naht in eine Ecke, in der sich drei Teile treffen. Hör genau eine Nahtzugabe vor der Kante auf und sichere das Ende.',
+  'How the blocks of a quilt are arranged.': 'Wie die Blöcke eines Quilts angeordnet sind.',
+  'A square on point with a triangle on each side.': 'Ein Quadrat auf der Spitze mit einem Dreieck an jeder Seite.',
+  Stash: 'Vorrat',
+  'The fabric you already have.': 'Der Stoff, den du schon hast.',
+  'Stitch and flip': 'Nähen und umklappen',
+  'Sew a small square across a corner along its diagonal. Trim it, then flip it open over the corner.':
+    'Näh ein kleines Quadrat an seiner Diagonale auf eine Ecke. Schneide es zurück, dann klapp es über die Ecke.',
+  'Stitch in the ditch': 'Im Nahtschatten quilten',
+  'Quilt along a seam, on the side without seam allowances, so that the stitches hardly show.':
+    'An einer Naht entlang quilten, auf der Seite ohne Nahtzugaben, sodass man die Stiche kaum sieht.',
+  'Strip set': 'Streifensatz',
+  'Strips sewn together along their length, then cut across into units.':
+    'Längs aneinandergenähte Streifen, die quer in Einheiten geschnitten werden.',
+  'Traditional piecing': 'Klassisch zusammennähen',
+  'Cut each patch by itself, and sew the patches together one by one.': 'Jedes Stück einzeln zuschneiden und eines ans andere nähen.',
+  Trim: 'Zurückschneiden',
+  'Cut a sewn unit down to its unfinished size.': 'Eine genähte Einheit auf ihr Maß mit Nahtzugabe zurückschneiden.',
+  'Unfinished size': 'Maß mit Nahtzugabe',
+  'The size of a piece before it’s sewn in: the finished size and a seam allowance on each side.':
+    'Die Größe eines Teils, bevor es eingenäht ist: das fertige Maß und an jeder Seite eine Nahtzugabe.',
+  'A part of the block, such as a square, an hourglass or a flying goose.':
+    'Ein Teil des Blocks, etwa ein Quadrat, eine Sanduhr oder eine fliegende Gans.',
+  'How light or dark a fabric is.': 'Wie hell oder dunkel ein Stoff ist.',
+  'Width of fabric': 'Stoffbreite',
+  'From selvage to selvage. About 40 to 42 in of it can be used.': 'Von Webkante zu Webkante. Davon lassen sich etwa 40 bis 42 in nutzen.',
+  Wing: 'Flügel',
+  'One of the two small triangles of a flying goose.': 'Eines der beiden kleinen Dreiecke einer fliegenden Gans.',
+  '{n} words found.': { one: 'Ein Wort gefunden.', other: '{n} Wörter gefunden.' },
 }

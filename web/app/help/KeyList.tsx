@@ -1,10 +1,10 @@
 /** The list of the board's keys. */
-import { KEYS } from '../board/keys/keyList.ts'
-import { t } from '../words/words.ts'
+import { KEYS } from '../../board/keys/keyList.ts'
+import { t } from '../../words/words.ts'
 
-export function Keys() {
+export function KeyList() {
   return (
-    <dl id="keys" className="popover-content">
+    <dl className="help-list">
       {KEYS.map(([key, what]) => (
         <div key={key}>
           <dt>{t(key)}</dt>

@@ -1,0 +1,60 @@
+/**
+ * The trade's words that the app uses, each explained in a sentence or two. The one place for them; Help shows them.
+ *
+ * Source  the trade's common use of the words; figures from the handbook's sources: fat quarters and usable width [S121][S199], seam allowance [S69][S20],
+ *         pressing [S79], nesting [S81], fanning [S77], partial seams [S90], set-in seams [S100], the ditch [S161], selvages off a backing [S144].
+ */
+import { label } from './words.ts'
+
+/** A word, and what it means. */
+export const GLOSSARY: readonly (readonly [string, string])[] = [
+  [label('Backing'), label('The fabric on the back of the quilt.')],
+  [label('Batch'), label('Units made together from one set of pieces, such as four geese from five squares.')],
+  [label('Batting'), label('The soft, warm layer between the quilt top and the backing.')],
+  [label('Bias'), label('The diagonal of the fabric, where it stretches most. Handle bias edges gently.')],
+  [label('Binding'), label('The narrow strip that is folded over the edge of a quilt to finish it.')],
+  [label('Border'), label('A strip of fabric all round the block or the quilt.')],
+  [label('Bulk'), label('The lump that many layers of fabric make where seams come together.')],
+  [label('Clipped corners'), label('A square whose corners are covered by small triangles, so that it looks eight-sided.')],
+  [label('Cut size'), label('What you cut: the finished size, the seam allowances and any extra for trimming.')],
+  [label('Fan a crossing'), label('Undo the few stitches inside the seam allowance, so that the seams turn round the crossing and lie flat.')],
+  [label('Fat quarter'), label('A quarter of a yard cut short and wide, about 18 × 21 in, instead of as a long strip.')],
+  [label('Finished size'), label('The size of a piece once it’s sewn in. No seam allowances.')],
+  [
+    label('Flying goose (many: flying geese)'),
+    label('A unit twice as wide as it’s high: one large triangle, the goose, between two small ones, its wings.'),
+  ],
+  [label('Four at a time, no waste'), label('Four flying geese from one large square and four small ones. Hardly anything is trimmed off.')],
+  [label('Grain'), label('The direction of the threads. Along it, fabric hardly stretches.')],
+  [label('Half rectangle'), label('A rectangle of two long triangles. One leaning left and one leaning right are different units.')],
+  [label('Half-square triangle'), label('A square made of two triangles.')],
+  [label('Hourglass'), label('A square made of four triangles that meet in its middle.')],
+  [label('Nest'), label('Two seams nest when they’re pressed opposite ways: their ridges lock, and the corners meet exactly.')],
+  [label('On point'), label('A block on point stands on its corner.')],
+  [label('Partial seam'), label('A seam sewn part of the way at first. You finish it once the pieces around it are on.')],
+  [label('Patch'), label('One piece of fabric in the block.')],
+  [label('Point to protect'), label('The tip of a triangle that a seam could cut off. Sew a thread’s width above the X to keep the point.')],
+  [label('Press'), label('Set the iron down and lift it again. Sliding it stretches the patches.')],
+  [label('Press open'), label('Press the two allowances of a seam apart. It lies flatter, but it can’t lock with another seam.')],
+  [label('Press to one side'), label('Press both allowances of a seam the same way, often toward the darker fabric.')],
+  [label('Quilting'), label('The stitches that hold top, batting and backing together.')],
+  [label('Right side, wrong side'), label('The right side of a fabric is the one that shows; the wrong side is its back.')],
+  [label('Row'), label('Units side by side that are sewn together before the rows are joined.')],
+  [label('Seam allowance'), label('The fabric between the seam and the raw edge: 1/4 in, or 0.75 cm in metric patterns.')],
+  [label('Seam crossing'), label('A place where the seams of both pieces meet in the seam you’re sewing.')],
+  [label('Selvage'), label('The firm woven edge at each side of a fabric. Cut it off before you sew.')],
+  [label('Set-in seam'), label('A seam into a corner where three pieces meet. Stop exactly one seam allowance before the edge and secure the end.')],
+  [label('Setting'), label('How the blocks of a quilt are arranged.')],
+  [label('Square in a square'), label('A square on point with a triangle on each side.')],
+  [label('Stash'), label('The fabric you already have.')],
+  [label('Stitch and flip'), label('Sew a small square across a corner along its diagonal. Trim it, then flip it open over the corner.')],
+  [label('Stitch in the ditch'), label('Quilt along a seam, on the side without seam allowances, so that the stitches hardly show.')],
+  [label('Strip set'), label('Strips sewn together along their length, then cut across into units.')],
+  [label('Traditional piecing'), label('Cut each patch by itself, and sew the patches together one by one.')],
+  [label('Trim'), label('Cut a sewn unit down to its unfinished size.')],
+  [label('Unfinished size'), label('The size of a piece before it’s sewn in: the finished size and a seam allowance on each side.')],
+  [label('Unit'), label('A part of the block, such as a square, an hourglass or a flying goose.')],
+  [label('Value'), label('How light or dark a fabric is.')],
+  [label('Width of fabric'), label('From selvage to selvage. About 40 to 42 in of it can be used.')],
+  [label('Wing'), label('One of the two small triangles of a flying goose.')],
+]
