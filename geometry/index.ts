@@ -27,7 +27,7 @@ export {
   setFinishedSize,
   type SizeFit,
 } from './edits/sizeEdits.ts'
-export { readBlock, checkBlock, LONGEST_WORDS, MOST_UNITS, writeBlock } from './block/read.ts'
+export { readBlock, checkBlock, isBlockCount, LONGEST_WORDS, MOST_BLOCKS, MOST_UNITS, writeBlock } from './block/read.ts'
 export * from './values/block.ts'
 export { type BoardCode, type BoardMessage, type EditCode, type EditName, type Message, message, type Read } from './values/messages.ts'
 export { boardEnglish } from './words/boardEnglish.ts'
@@ -109,7 +109,7 @@ export { drawingSvg } from './printing/drawingSvg.ts'
 export { layersSvg, VIEWS, type View, viewSvg } from './printing/blockViews.ts'
 export { beginsLikeBlock, blockAmong, type Embedded, filesInPdf, isPdf, MOST_BYTES, MOST_UNPACKED } from './printing/pdfAttachments.ts'
 export type { PrintTools } from './printing/pdfLibrary.ts'
-export { type Paper, PAPER_NAMES, PAPERS, SINGLE_PAGES, type SinglePage, usualPaper } from './printing/paper.ts'
+export { type Edition, EDITIONS, type Paper, PAPER_NAMES, PAPERS, SINGLE_PAGES, type SinglePage, usualPaper } from './printing/paper.ts'
 
 /** What German says for each message; it is loaded when somebody chooses German. */
 export const germanWords = async (): Promise<Words> => (await import('./words/german.ts')).germanMessages

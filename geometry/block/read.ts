@@ -26,6 +26,10 @@ const LONGEST_TEXT = 100
 
 /** Far more than anyone types: a page set in longer words would never be done. */
 export const LONGEST_WORDS = 20_000
+/** Blocks that one booklet makes, at most: more than any class sews from one sheet. */
+export const MOST_BLOCKS = 999
+/** Whether a value can be the number of blocks that a booklet makes. */
+export const isBlockCount = (value: unknown): value is number => Number.isInteger(value) && (value as number) >= 1 && (value as number) <= MOST_BLOCKS
 /** What a file keeps for others may lie in lists and objects; deeper than this, it could not be written again. */
 const DEEPEST = 100
 
@@ -243,6 +247,9 @@ export class Reader {
     const booklet = this.fields(value, 'booklet')
     for (const name of ['title', 'by']) this.words(own(booklet, name), `booklet.${name}`)
     this.words(own(booklet, 'introduction'), 'booklet.introduction')
+    const blocks = own(booklet, 'blocks')
+    if (blocks !== undefined && !isBlockCount(blocks))
+      throw new FileFault('booklet.blocks', message('not-block-count', { value: shown(blocks), most: MOST_BLOCKS }))
     const steps = own(booklet, 'steps')
     if (steps === undefined) return
     for (const [key, item] of Object.entries(this.fields(steps, 'booklet.steps'))) {

@@ -1,5 +1,5 @@
 /** What the command says about how to use it: everything at once, or one command with its options. */
-import { CHART_KINDS, PAPERS, PRESSINGS, SINGLE_PAGES, TURNINGS, VIEWS } from '../index.ts'
+import { CHART_KINDS, EDITIONS, PAPERS, PRESSINGS, SINGLE_PAGES, TURNINGS, VIEWS } from '../index.ts'
 
 interface CommandHelp {
   /** What follows the command's name. */
@@ -53,6 +53,9 @@ const HELP = {
     does: 'the booklet, as the app saves it',
     options: [
       [`--paper ${PAPERS.join('|')}`, 'Letter for inches and A4 for centimetres, unless you say otherwise'],
+      [`--edition ${EDITIONS.join('|')}`, 'the few pages to sew from, unless you say otherwise; or everything, to the quilting and binding'],
+      ['--blocks 1', 'how many blocks it makes'],
+      ['--title TITLE --by NAME', 'its title, and who it is by'],
       [`--only ${SINGLE_PAGES.join('|')}`, 'only these pages'],
     ],
   },

@@ -38,6 +38,17 @@ export const setBookletBy = (by: string): Edit => setWord('by', by, message('sig
 /** The maker's introduction to the booklet; an empty text removes it. */
 export const setIntroduction = (words: string): Edit => setWord('introduction', words, message('introduce-booklet'))
 
+/** How many blocks the booklet makes, a whole number from 1; 1 leaves no trace in the file. */
+export const setBookletBlocks = (blocks: number): Edit => ({
+  name: message('set-booklet-blocks'),
+  merge: 'booklet blocks',
+  change: (draft) =>
+    changed(draft, (booklet) => {
+      if (blocks === 1) delete booklet.blocks
+      else booklet.blocks = blocks
+    }),
+})
+
 function onStep(draft: Draft, key: string, change: (step: DraftStep) => void): void {
   changed(draft, (booklet) => {
     const steps = booklet.steps ?? {}

@@ -9,9 +9,9 @@ import type { Report } from '../values/report.ts'
 import type { Booklet } from '../writing/booklet/values.ts'
 import { fabricFills } from './fabricFill.ts'
 import { FILE_NAME } from './pdfAttachments.ts'
-import type { PrintJob } from './printJob.ts'
+import type { Chapter, PrintJob } from './printJob.ts'
 import type { PrintTools } from './pdfLibrary.ts'
-import { beforeYouStartPages } from './pages/beforeYouStart.ts'
+import { beforeYouStart } from './pages/beforeYouStart.ts'
 import { allCharts, ownCharts } from './pages/sizeChart.ts'
 import { colouringPage } from './pages/colouring.ts'
 import { cutListPages } from './pages/cutList.ts'
@@ -20,8 +20,10 @@ import { missingPage } from './pages/missingLetters.ts'
 import { allowanceTestPage } from './pages/allowanceTest.ts'
 import { partPages } from './pages/steps.ts'
 import { noTemplates, templatePages } from './pages/templates.ts'
-import type { Paper, SinglePage } from './paper.ts'
+import type { Edition, Paper, SinglePage } from './paper.ts'
 import { PageWriter } from './pageWriter.ts'
+import { shortEdition } from './short/shortEdition.ts'
+import { reportForBlocks } from '../writing/booklet/severalBlocks.ts'
 
 interface PrintRequest {
   readonly report: Report
@@ -30,6 +32,8 @@ interface PrintRequest {
   /** The block file as it is written, in UTF-8: put into the booklet. */
   readonly file: Uint8Array
   readonly paper: Paper
+  /** The short one unless another is asked for. */
+  readonly edition?: Edition
   readonly only?: SinglePage | null
   readonly tools: PrintTools
   /** Told after each chapter, so that whoever waits sees how far it is. */
@@ -46,7 +50,18 @@ const SUBJECTS: Readonly<Record<SinglePage, string>> = {
   templates: 'Templates',
 }
 
-export async function bookletPdf({ report, block, booklet: told, file, paper, only = null, tools, onProgress }: PrintRequest): Promise<Uint8Array> {
+export async function bookletPdf({
+  block,
+  booklet: told,
+  file,
+  paper,
+  edition = 'short',
+  only = null,
+  tools,
+  onProgress,
+  ...rest
+}: PrintRequest): Promise<Uint8Array> {
+  const report = reportForBlocks(rest.report, block)
   const booklet = { ...told, title: told.title.trim() === '' ? UNTITLED : told.title }
   const subject = only === null ? 'How to make a quilt block' : SUBJECTS[only]
   const pages = new PageWriter(tools, paper, {
@@ -58,7 +73,8 @@ export async function bookletPdf({ report, block, booklet: told, file, paper, on
   })
   const { unit } = report.measure
   const job: PrintJob = { pages, report, block, booklet, unit, fabricFill: fabricFills(block.fabrics), blank: fabricFills(block.fabrics, 'outline') }
-  const chapters = [...(only === null ? wholeBooklet(booklet) : [SINGLE[only]]), missingPage]
+  const whole = edition === 'short' ? shortEdition : fullEdition
+  const chapters = [...(only === null ? whole(booklet) : [SINGLE[only]]), missingPage]
   chapters.forEach((chapter, at) => {
     onProgress?.(at, chapters.length)
     chapter(job)
@@ -69,9 +85,7 @@ export async function bookletPdf({ report, block, booklet: told, file, paper, on
   return bytes
 }
 
-type Chapter = (job: PrintJob) => void
-
-function wholeBooklet({ parts }: Booklet): Chapter[] {
+function fullEdition({ parts }: Booklet): Chapter[] {
   let next = 1
   const making = parts.map(
     (part): Chapter =>
@@ -79,7 +93,7 @@ function wholeBooklet({ parts }: Booklet): Chapter[] {
         next = partPages(job, part, next)
       },
   )
-  return [firstPage, beforeYouStartPages, (job) => cutListPages(job, false), ...making, allowanceTestPage, ownCharts, colouringPage, templatePages]
+  return [firstPage, beforeYouStart, (job) => cutListPages(job, false), ...making, allowanceTestPage, ownCharts, colouringPage, templatePages]
 }
 
 const SINGLE: Readonly<Record<SinglePage, Chapter>> = {

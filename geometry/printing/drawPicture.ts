@@ -17,6 +17,8 @@ interface Placement {
   readonly fabricFill: (fabric: string | null) => FabricFill
   /** Times the usual weight of lines and letters. */
   readonly weight?: number
+  /** Letters are no smaller, in points. */
+  readonly leastLetters?: number
 }
 
 export function drawPicture(surface: Surface, drawing: Drawing, place: Placement): void {
@@ -153,8 +155,8 @@ const angle = ([x, y]: Spot, [cx, cy]: Spot): number => Math.atan2(y - cy, x - c
 
 const LETTERS = { small: 6, normal: 7.4 } as const
 
-function text(surface: Surface, mark: Extract<Mark, { type: 'text' }>, { put, weight, taken }: Put): void {
-  const size = LETTERS[mark.size] * weight
+function text(surface: Surface, mark: Extract<Mark, { type: 'text' }>, { put, weight, taken, leastLetters = 0 }: Put): void {
+  const size = Math.max(leastLetters, LETTERS[mark.size] * weight)
   const words = { text: mark.text, size, align: mark.align, face: 'text', colour: INK.ink, ground: INK.white } as const
   const width = surface.width(words)
   const boxes = ASIDE.map((steps) => boxOf(put(mark.at), steps * size * 1.25, mark.align, width, size))

@@ -32,7 +32,7 @@ export const STYLES = {
   body: style('text', 10, 14),
   strong: style('strong', 10, 14),
   lead: style('text', 11, 16, INK.soft),
-  small: style('text', 8.25, 11.5, INK.soft),
-  chart: style('text', 8.5, 11),
-  label: style('strong', 7.5, 10, INK.soft),
+  small: style('text', 10, 13, INK.soft),
+  chart: style('text', 10, 12.5),
+  label: style('strong', 10, 13, INK.soft),
 } as const

@@ -25,6 +25,10 @@ export const MARGIN = { side: 56, top: 54, bottom: 62 } as const
 /** Where the line at the foot of each page stands, above the paper's edge. */
 export const FOOT = 34
 
+/** How much a booklet tells: the few pages that one sews from, or everything. */
+export const EDITIONS = ['short', 'full'] as const
+export type Edition = (typeof EDITIONS)[number]
+
 /** Pages that can be printed alone. */
 export const SINGLE_PAGES = ['cutlist', 'chart', 'colouring', 'templates'] as const
 export type SinglePage = (typeof SINGLE_PAGES)[number]

@@ -15,3 +15,6 @@ export interface PrintJob {
   /** Cloth as a blank outline. */
   readonly blank: (fabric: string | null) => FabricFill
 }
+
+/** Writes some of the pages. */
+export type Chapter = (job: PrintJob) => void

@@ -131,6 +131,8 @@ export interface BookletWords {
   /** The maker's name. */
   readonly by?: string
   readonly introduction?: string
+  /** How many blocks the booklet makes: 1 where it doesn't say. */
+  readonly blocks?: number
   /** By the key of the step. */
   readonly steps?: Readonly<Record<string, StepWords>>
 }

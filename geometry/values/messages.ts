@@ -42,6 +42,7 @@ interface FileFaults {
   readonly 'length-beyond-rulers': Found
   readonly 'not-measure': Found
   readonly 'not-cell-count': Found & Most
+  readonly 'not-block-count': Found & Most
   readonly 'not-id': Found
   readonly 'id-taken': Found
   readonly 'not-name': Found
@@ -199,6 +200,7 @@ interface EditNames {
   readonly 'title-booklet': None
   readonly 'sign-booklet': None
   readonly 'introduce-booklet': None
+  readonly 'set-booklet-blocks': None
   readonly 'change-step-words': None
   readonly 'keep-step-words': None
   readonly 'restore-step-words': None

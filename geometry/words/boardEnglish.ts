@@ -98,6 +98,7 @@ export const boardEnglish: Words<BoardCode> = {
   'title-booklet': 'title the booklet',
   'sign-booklet': 'add your name to the booklet',
   'introduce-booklet': 'write the introduction',
+  'set-booklet-blocks': 'change how many blocks to make',
   'change-step-words': 'change the text of a step',
   'keep-step-words': 'keep the text of a step',
   'restore-step-words': 'restore the original text of a step',

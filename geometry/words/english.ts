@@ -78,6 +78,7 @@ export const english: Words = {
   'length-not-above-zero': ({ value }) => `is ${found(value)}; give a length above zero`,
   'length-beyond-rulers': ({ value }) => `is ${found(value)}, too small or too large to measure; give a length such as 3 or "2 1/2"`,
   'not-measure': ({ value }) => `is ${found(value)}; give "in" or "cm"`,
+  'not-block-count': ({ value, most }) => `is ${found(value)}; give a whole number of blocks from 1 to ${most}`,
   'not-cell-count': ({ value, most }) => `is ${found(value)}; give a whole number of cells from 1 to ${most}`,
   'not-id': ({ value }) => `is ${found(value)}; give 1 to 64 letters, digits, ".", "_" or "-"`,
   'id-taken': ({ value }) => `is ${found(value)}, which is already used; give it another id`,

@@ -2,14 +2,22 @@
 /**
  * Makes the booklet's PDF in a worker. The library, the typefaces and the page code are loaded only when somebody prints.
  *
- * In      the block, the paper, and which pages.
+ * In      the block, and what to print of it on which paper.
  * Out     progress, chapter by chapter; then the bytes, or what went wrong.
  */
 import textFace from '@expo-google-fonts/inter/400Regular/Inter_400Regular.ttf?url'
 import strongFace from '@expo-google-fonts/inter/600SemiBold/Inter_600SemiBold.ttf?url'
 import Pdf from 'pdfkit'
-import { type Block, bookletOf, type Paper, printBooklet, report, type SinglePage, writeBlock } from '../../geometry/index.ts'
+import { type Block, bookletOf, type Edition, type Paper, printBooklet, report, type SinglePage, writeBlock } from '../../geometry/index.ts'
 import { postProgress, serveJobs } from './serveJobs.ts'
+
+/** What to print, and on which paper. */
+export interface PrintChoice {
+  readonly paper: Paper
+  readonly edition: Edition
+  /** One page alone; null for the booklet. */
+  readonly only: SinglePage | null
+}
 
 const jobs = { print }
 export type PrintJobs = typeof jobs
@@ -18,7 +26,7 @@ export type PrintProgress = readonly [done: number, of: number]
 
 serveJobs(jobs)
 
-async function print(block: Block, paper: Paper, only: SinglePage | null): Promise<Uint8Array<ArrayBuffer>> {
+async function print(block: Block, { paper, edition, only }: PrintChoice): Promise<Uint8Array<ArrayBuffer>> {
   const [text, strong] = await Promise.all([faceAt(textFace), faceAt(strongFace)])
   const said = report(block)
   const bytes = await printBooklet({
@@ -27,6 +35,7 @@ async function print(block: Block, paper: Paper, only: SinglePage | null): Promi
     booklet: bookletOf(said, block),
     file: new TextEncoder().encode(writeBlock(block)),
     paper,
+    edition,
     only,
     tools: { Pdf, faces: { text, strong } },
     onProgress: (done, of) => postProgress([done, of] satisfies PrintProgress),

@@ -1,16 +1,31 @@
 /** `booklet FILE OUT.pdf`: the printable booklet, with its block file inside. */
 import { readFileSync } from 'node:fs'
-import { bookletOf, PAPERS, printBooklet, type PrintTools, report, SINGLE_PAGES, usualPaper, writeBlock } from '../../index.ts'
+import {
+  type Block,
+  bookletOf,
+  EDITIONS,
+  isBlockCount,
+  LONGEST_WORDS,
+  MOST_BLOCKS,
+  PAPERS,
+  printBooklet,
+  type PrintTools,
+  report,
+  SINGLE_PAGES,
+  usualPaper,
+  writeBlock,
+} from '../../index.ts'
 import { inputAndOutput, choiceOf, parseArguments } from '../arguments.ts'
 import { readBlockFile } from '../readBlockFile.ts'
-import { type CommandResult, textResult } from '../result.ts'
+import { type CommandResult, printable, refuse, textResult } from '../result.ts'
 import { writeOutput } from '../writeOutput.ts'
 
 export async function runBooklet(args: readonly string[]): Promise<CommandResult> {
-  const { options, files } = parseArguments('booklet', args, ['--paper', '--only'])
+  const { options, files } = parseArguments('booklet', args, ['--paper', '--edition', '--only', '--blocks', '--title', '--by'])
   const [input, output] = inputAndOutput('booklet', files, '.pdf')
   const only = options.has('--only') ? choiceOf('--only', options.get('--only') ?? '', SINGLE_PAGES) : null
-  const block = readBlockFile(input)
+  const edition = options.has('--edition') ? choiceOf('--edition', options.get('--edition') ?? '', EDITIONS) : 'short'
+  const block = withWords(readBlockFile(input), options)
   const paper = choiceOf('--paper', (options.get('--paper') ?? usualPaper(block)).toLowerCase(), PAPERS)
   const value = report(block)
   const bytes = await printBooklet({
@@ -19,12 +34,28 @@ export async function runBooklet(args: readonly string[]): Promise<CommandResult
     booklet: bookletOf(value, block),
     file: new TextEncoder().encode(writeBlock(block)),
     paper,
+    edition,
     only,
     tools: await printTools(),
     onProgress: process.stderr.isTTY ? showProgress : undefined,
   })
   writeOutput(output, bytes)
   return textResult('', value)
+}
+
+/** The block with what the options say of its booklet, in place of what its file says. */
+function withWords(block: Block, options: ReadonlyMap<string, string>): Block {
+  const [title, by, blocks] = ['--title', '--by', '--blocks'].map((option) => options.get(option))
+  const number = blocks === undefined ? undefined : Number(blocks)
+  if (number !== undefined && !isBlockCount(number))
+    return refuse('--blocks', `${printable(blocks ?? '')} is not a whole number from 1 to ${MOST_BLOCKS}`)
+  for (const [option, words] of [
+    ['--title', title],
+    ['--by', by],
+  ] as const)
+    if (words !== undefined && words.length > LONGEST_WORDS) return refuse(option, `has ${words.length} characters; ${LONGEST_WORDS} are the most`)
+  const said = { ...(title === undefined ? {} : { title }), ...(by === undefined ? {} : { by }), ...(number === undefined ? {} : { blocks: number }) }
+  return Object.keys(said).length === 0 ? block : { ...block, booklet: { ...block.booklet, ...said } }
 }
 
 /** In a terminal: one line, wiped when all is done. */

@@ -9,10 +9,10 @@ import { polygon } from '../pen.ts'
 import { SQUARE_WORDS, testSquare, testSquareSide } from '../testSquare.ts'
 import { chapter, heading } from '../titles.ts'
 
-export function beforeYouStartPages(job: PrintJob): void {
+/** Cautions, seam allowance and key. */
+export function beforeYouStart(job: PrintJob): void {
   const { pages, booklet } = job
-  pages.newPage()
-  chapter(pages, 'Before you begin', 0)
+  chapter(pages, 'Before you begin')
   cautions(job, booklet.cautions)
   if (booklet.seamAdvice.length > 0) heading(pages, 'Your seam allowance')
   for (const sentence of booklet.seamAdvice) pages.paragraph(sentence, STYLES.body, { after: 4 })

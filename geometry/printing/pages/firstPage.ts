@@ -1,7 +1,7 @@
 /** The first page: the block's name and maker, what must be put right first, the picture, its sizes and its fabrics. */
 import { boxAt } from '../../writing/booklet/sketch.ts'
 import { ERRORS } from '../../values/report.ts'
-import type { BookletFabric } from '../../writing/booklet/values.ts'
+import type { Booklet, BookletFabric } from '../../writing/booklet/values.ts'
 import { placedErrors } from '../../writing/booklet/notes.ts'
 import { paintFabric } from '../fabricFill.ts'
 import { INK, STYLES } from '../pageStyle.ts'
@@ -16,14 +16,15 @@ export function firstPage(job: PrintJob): void {
   title(job)
   problems(job)
   if (booklet.introduction !== '') pages.paragraph(booklet.introduction, STYLES.lead, { after: 10 })
-  front(job)
-  fabrics(job)
+  front(job, TALLEST, booklet.facts)
+  fabricCells(job)
   notes(job)
   pages.gap(16)
   pages.reserveContents()
 }
 
-function title({ pages, booklet }: PrintJob): void {
+/** The booklet's title and who it is by. */
+export function title({ pages, booklet }: PrintJob): void {
   pages.panel(pages.left, pages.top, 46, 3, INK.accent)
   pages.top += 14
   const style = pages.breakLines(booklet.title, STYLES.cover).length > 3 ? STYLES.title : STYLES.cover
@@ -32,7 +33,7 @@ function title({ pages, booklet }: PrintJob): void {
 }
 
 /** What keeps the block from being sewn is said before all else. */
-function problems({ pages, report, booklet }: PrintJob): void {
+export function problems({ pages, report, booklet }: PrintJob): void {
   const errors = report.problems.filter(({ code }) => ERRORS.has(code))
   if (errors.length === 0) return
   const words = placedErrors(errors)
@@ -62,10 +63,11 @@ const MOST_TOLD = 6
 const PICTURE = 0.62
 const TALLEST = 340
 
-function front({ pages, booklet, fabricFill }: PrintJob): void {
-  const { front: drawing, facts } = booklet
+/** The finished block with some facts beside it; `tallest` is how high the picture may be, in points. */
+export function front({ pages, booklet, fabricFill }: PrintJob, tallest: number, facts: Booklet['facts']): void {
+  const { front: drawing } = booklet
   const wide = pages.width * PICTURE
-  const scale = Math.min(wide / Math.max(drawing.width, 1e-6), TALLEST / Math.max(drawing.height, 1e-6))
+  const scale = Math.min(wide / Math.max(drawing.width, 1e-6), tallest / Math.max(drawing.height, 1e-6))
   const [width, height] = drawing.marks.length === 0 ? [0, 0] : [drawing.width * scale, drawing.height * scale]
   const factsLeft = pages.left + wide + 26
   const factsWidth = pages.width - wide - 26
@@ -97,7 +99,8 @@ const factHeight = ({ what, said }: { readonly what: readonly string[]; readonly
 
 const SWATCH = 26
 
-function fabrics(job: PrintJob): void {
+/** Each fabric with how much of it to buy. */
+export function fabricCells(job: PrintJob): void {
   const { pages, booklet } = job
   if (booklet.fabrics.length === 0) return
   heading(pages, booklet.fabrics.some(({ buy }) => buy !== '') ? 'Fabrics, and how much to buy' : 'Fabrics', 60)
@@ -145,7 +148,7 @@ export function swatch({ pages, fabricFill }: Pick<PrintJob, 'pages' | 'fabricFi
 }
 
 /** What is good to know, and keeps nobody from sewing. */
-function notes({ pages, report, booklet }: PrintJob): void {
+export function notes({ pages, report, booklet }: PrintJob): void {
   const errors = new Set(placedErrors(report.problems.filter(({ code }) => ERRORS.has(code))))
   const known = [...new Set(booklet.problems)].slice(errors.size === 0 ? 0 : 1).filter((message) => !errors.has(message))
   if (known.length === 0) return

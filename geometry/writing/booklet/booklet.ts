@@ -7,21 +7,23 @@
  */
 import type { Block } from '../../values/block.ts'
 import type { Report } from '../../values/report.ts'
-import { purchaseText, saySize } from '../phrases.ts'
+import { count, purchaseText, saySize } from '../phrases.ts'
 import { type BookletContext, bookletContext, oneLine } from './bookletContext.ts'
 import { CAUTIONS, seamAdvice } from './cautions.ts'
 import { cutSteps } from './cutSteps.ts'
 import { finishSteps, frontPicture, quiltSteps, sandwichSteps } from './finishSteps.ts'
 import { type DraftStep, withOwnWords } from './draftStep.ts'
+import { rowsOf } from './rowsPicture.ts'
 import { needsOf, problemsOf } from './notes.ts'
 import { allowanceTest } from './allowanceTest.ts'
+import { blocksOf, reportForBlocks } from './severalBlocks.ts'
 import { SEWING_PARTS } from './sewingSteps.ts'
 import { templatesOf } from './templates.ts'
 import type { Booklet, BookletFabric, BookletFact, BookletPart, BookletPartKey, BookletStep, OrphanedWords } from './values.ts'
 
 /** The booklet of a block and its report, with the maker's own words laid over its steps. */
 export function bookletOf(report: Report, block: Block): Booklet {
-  const context = bookletContext(report, block)
+  const context = bookletContext(reportForBlocks(report, block), block)
   const taken = new Set<string>()
   const parts = PARTS.map(([key, title, steps]): BookletPart => ({ key, title, steps: withOwnWords(steps(context), block, taken) })).filter(
     ({ steps }) => steps.length > 0,
@@ -34,9 +36,12 @@ export function bookletOf(report: Report, block: Block): Booklet {
     introduction: introduction.trim() === '' ? ownIntroduction(context) : introduction,
     language: 'en',
     unit: context.unit,
+    units: block.units.length,
+    blocks: blocksOf(block),
     problems: problemsOf(context),
     facts: factsOf(context),
     front: frontPicture(context),
+    rows: rowsOf(context),
     fabrics: fabricsOf(context),
     parts,
     allowanceTest: allowanceTest(context),
@@ -86,21 +91,22 @@ function ownIntroduction({ report, unit, seam }: BookletContext): string {
   return `${said} measures ${saySize(finished, unit)} finished${framed}. Read all the steps before you cut.`
 }
 
-function factsOf({ report, unit, seamText }: BookletContext): BookletFact[] {
+function factsOf({ report, block, unit, seamText }: BookletContext): BookletFact[] {
   const { finished, unfinished, withBorders } = report.block
   const borders = withBorders[0] !== unfinished[0] || withBorders[1] !== unfinished[1]
   const pieces = report.cut.reduce((sum, { count }) => sum + count, 0)
   return [
-    { what: 'Finished size', said: saySize(finished, unit) },
-    { what: 'Unfinished size', said: saySize(unfinished, unit) },
-    ...(borders ? [{ what: 'With its borders, unfinished', said: saySize(withBorders, unit) }] : []),
-    { what: 'Seam allowance', said: seamText },
-    { what: 'Pieces to cut', said: String(pieces) },
+    { of: 'size', what: 'Makes', said: count(blocksOf(block), 'block') },
+    { of: 'size', what: 'Finished size', said: saySize(finished, unit) },
+    { of: 'size', what: 'Unfinished size', said: saySize(unfinished, unit) },
+    ...(borders ? [{ of: 'size' as const, what: 'With its borders, unfinished', said: saySize(withBorders, unit) }] : []),
+    { of: 'size', what: 'Seam allowance', said: seamText },
+    { of: 'making', what: 'Pieces to cut', said: String(pieces) },
     ...(report.joins.length === 0
       ? []
       : [
-          { what: 'Sewn in', said: ORDERS[report.order] },
-          { what: 'Seams', said: String(report.joins.length) },
+          { of: 'making' as const, what: 'Sewn in', said: ORDERS[report.order] },
+          { of: 'making' as const, what: 'Seams', said: String(report.joins.length) },
         ]),
   ]
 }

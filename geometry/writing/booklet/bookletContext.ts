@@ -37,7 +37,10 @@ export interface UnitVariant {
   readonly label: string
   readonly row: UnitRow
   readonly first: Unit
+  /** Those of one block. */
   readonly units: readonly string[]
+  /** How many are made, for all blocks. */
+  readonly count: number
   readonly seams: readonly UnitSeam[]
 }
 
@@ -151,7 +154,8 @@ function variantsOf(report: Report, block: Block, seams: ReadonlyMap<string, rea
         label: `${letterAt(place)}${number}`,
         row,
         first: units.get(ids[0] as string) as Unit,
-        units: ids,
+        units: [...new Set(ids)],
+        count: ids.length,
         seams: seams.get(ids[0] as string) ?? [],
       }
     })

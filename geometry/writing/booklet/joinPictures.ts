@@ -28,8 +28,13 @@ const MOST_BEHIND = 160
 
 /** The items of a run apart, right side up, with their labels, meetings and pressing arrows. */
 export function layoutPicture(run: SewingRun, labels: readonly string[], context: BookletContext, numbered: boolean, title: string): Drawing {
-  const sketch = new Sketch()
   const gap = gapOf(run, context)
+  return runSketch(run, labels, context, numbered, gap).drawing(title, gap / 3)
+}
+
+/** The items of a run so far apart, from where the first lies in the block. */
+export function runSketch(run: SewingRun, labels: readonly string[], context: BookletContext, numbered: boolean, gap: number): Sketch {
+  const sketch = new Sketch()
   // A seam that bends lies between its two pieces as a whole.
   const bends = run.joins.some(({ kind }) => kind === 'set-in')
   const shift = (spot: Spot): Spot => plus(spot, run.axis, gap * (bends ? 0.5 : before(run, spot) - 0.5))
@@ -45,7 +50,7 @@ export function layoutPicture(run: SewingRun, labels: readonly string[], context
   })
   if (numbered)
     for (const [index, join] of inOrder(run, context).entries()) sketch.point(shift(spotOf(context, join.from)), 'number', String(index + 1))
-  return sketch.drawing(title, gap / 3)
+  return sketch
 }
 
 const gapOf = (run: SewingRun, context: BookletContext): number => {

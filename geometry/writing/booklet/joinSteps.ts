@@ -19,12 +19,24 @@ import type { Drawing, Spot } from './values.ts'
 
 export function joinSteps(context: BookletContext): SewingDraft[] {
   const runs = sewingRuns(context)
-  const all = groupRuns(context, runs)
+  const all = sewingOrder(context, runs)
   const names = new Map(all.flatMap(({ runs: alike, name }) => alike.map(({ final }) => [final.id, name] as const)))
   const lines = lineNames(runs, names, context)
   const naming: Naming = { context, name: (item) => lines.get(item.piece) ?? names.get(item.piece) ?? unitName(item, context) }
   return all.map((group) => joinStep(group, naming))
 }
+
+/** Groups of runs as they are sewn: what is sewn inside the items of rows comes before all rows. */
+export function sewingOrder(context: BookletContext, runs: readonly SewingRun[]): RunGroup[] {
+  const groups = groupRuns(context, runs)
+  if (rowsOrColumns(context, runs) === null) return groups
+  const inside = (group: RunGroup): boolean => group.runs.every(({ stage }) => stage === 'section')
+  return [...groups.filter(inside), ...groups.filter((group) => !inside(group))]
+}
+
+/** Whether a group of runs is a row or a column of the block. */
+export const isLine = ({ heading }: RunGroup): boolean =>
+  heading.code === 'step-sew-line' && 'line' in heading.params && heading.params.line !== 'section'
 
 interface Naming {
   readonly context: BookletContext

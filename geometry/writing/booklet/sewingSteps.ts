@@ -14,6 +14,7 @@ import { type DraftStep, type SewingDraft, withOwnWords } from './draftStep.ts'
 import { layOutSteps } from './finishSteps.ts'
 import { joinSteps } from './joinSteps.ts'
 import { unitSteps } from './unitSteps.ts'
+import { reportForBlocks } from './severalBlocks.ts'
 import type { SewingStep } from './values.ts'
 
 type TitledDraft = DraftStep & SewingDraft
@@ -33,7 +34,7 @@ export const SEWING_PARTS = {
 
 /** The booklet's steps from the first unit to the last border, the maker's own words laid over them. */
 export function sewingSteps(report: Report, block: Block): SewingStep[] {
-  const context = bookletContext(report, block)
+  const context = bookletContext(reportForBlocks(report, block), block)
   const taken = new Set<string>()
   return Object.values(SEWING_PARTS).flatMap((steps) => {
     const drafts = steps(context)

@@ -37,13 +37,14 @@ interface MakingSteps {
 function unitStep(row: UnitRow, variants: readonly UnitVariant[], context: BookletContext): SewingDraft {
   const first = variants[0] as UnitVariant
   const trimmed = TRIMMED.has(row.method)
+  const own = [...new Set(row.for)]
   const trim = trimmed
     ? trimSentences(first, context)
     : [`${row.count === 1 ? 'It should measure' : 'Each should measure'} ${saySize(row.unfinished, context.unit)}.`]
   const made = WAYS[row.method](row, first, context)
   const bias = row.bias ? ['The outside edges are on the bias and stretch easily. Handle them gently, and press without pushing.'] : []
   return {
-    keys: row.for.map((id) => `unit:${id}`),
+    keys: own.map((id) => `unit:${id}`),
     heading: message('step-make-units', { count: row.count, kind: row.kind, hand: row.hand, labels: variants.map(({ label }) => label) }),
     sentences: [...made.sentences, ...pressing(variants, context), ...trim, ...bias],
     drawings: [
@@ -54,8 +55,8 @@ function unitStep(row: UnitRow, variants: readonly UnitVariant[], context: Bookl
     ],
     cautions: trimmed ? ['needle', 'iron', 'blade'] : ['needle', 'iron'],
     count: row.count,
-    joins: row.for.flatMap((id) => context.unitJoins.get(id) ?? []),
-    units: row.for,
+    joins: own.flatMap((id) => context.unitJoins.get(id) ?? []),
+    units: own,
     cut: [],
   }
 }
@@ -81,7 +82,7 @@ function pressing(variants: readonly UnitVariant[], context: BookletContext): st
   const said = variants.filter(({ seams }) => seams.length > 0).map((variant) => ({ variant, words: pressWords(variant, context) }))
   const same = said.every(({ words }) => words === said[0]?.words)
   if (same) return said.slice(0, 1).map(({ words }) => `${capital(words)}.`)
-  return said.map(({ variant, words }) => `${variant.label} (${inWords(variant.units.length, 'unit')}): ${words}.`)
+  return said.map(({ variant, words }) => `${variant.label} (${inWords(variant.count, 'unit')}): ${words}.`)
 }
 
 function pressWords({ seams, row, first }: UnitVariant, context: BookletContext): string {

@@ -43,12 +43,20 @@ export type Mark =
       readonly align: 'left' | 'middle' | 'right'
     }
 
+/** One thing to do, with the pictures that show it. */
+interface StepAction {
+  readonly sentences: readonly string[]
+  readonly drawings: readonly Drawing[]
+}
+
 export interface BookletStep {
   /** Stays the same while the block changes elsewhere: made of what the step is about. */
   readonly key: string
   readonly title: string
   readonly sentences: readonly string[]
   readonly drawings: readonly Drawing[]
+  /** The same sentences and drawings, each sentence beside what it says; only where a step is told action by action. */
+  readonly actions?: readonly StepAction[]
   readonly cautions: readonly string[]
   /** How many alike are made in it. */
   readonly count: number
@@ -81,6 +89,8 @@ export interface BookletPart {
 
 /** `Finished size`: `12 × 12 in`. */
 export interface BookletFact {
+  /** A size of the block, or how it is made. */
+  readonly of: 'size' | 'making'
   readonly what: string
   readonly said: string
 }
@@ -150,6 +160,11 @@ export interface OrphanedWords {
   readonly photograph?: string
 }
 
+export interface BookletRows {
+  readonly drawing: Drawing
+  readonly steps: readonly number[]
+}
+
 export interface Booklet {
   readonly title: string
   /** The maker's name, or nothing. */
@@ -157,10 +172,16 @@ export interface Booklet {
   readonly introduction: string
   readonly language: 'en'
   readonly unit: MeasureUnit
+  /** Units of one block. */
+  readonly units: number
+  /** How many blocks it makes: cutting, fabric and units are those of all of them, rows and joins those of one. */
+  readonly blocks: number
   /** What keeps the block from being sewn as it stands, or is good to know: said on the first page. */
   readonly problems: readonly string[]
   readonly facts: readonly BookletFact[]
   readonly front: Drawing
+  /** All rows (or columns) apart, each seam with its pressing arrow, and the places of their steps in the part `join`; null where there are none. */
+  readonly rows: BookletRows | null
   readonly fabrics: readonly BookletFabric[]
   /** What lies ready beside the fabrics of the top: layers, binding, tools. */
   readonly needs: readonly string[]

@@ -1,5 +1,6 @@
 /** The booklet on screen: the maker's title and name, every step with its pictures, and the maker's own words, notes and photographs. */
-import { type Block, type Booklet, setBookletBy, setBookletTitle, setIntroduction } from '../../../geometry/index.ts'
+import { type Block, type Booklet, setBookletBlocks, setBookletBy, setBookletTitle, setIntroduction } from '../../../geometry/index.ts'
+import { CountField } from '../../controls/CountField.tsx'
 import { edit } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { BookletAppendix } from './BookletAppendix.tsx'
@@ -36,12 +37,21 @@ export function BookletPanel({ block, booklet, outdated, trouble }: Props) {
   )
 }
 
+/** As many as a class or a quilt wants; a file may say another number. */
+const COUNTS = Array.from({ length: 36 }, (_, at) => at + 1)
+
 function TitleFields({ block }: { readonly block: Block }) {
-  const { title = '', by = '', introduction = '' } = block.booklet ?? {}
+  const { title = '', by = '', introduction = '', blocks = 1 } = block.booklet ?? {}
   return (
     <div className="title-fields">
       <WordsField label={t('Title')} value={title} placeholder={block.name} onCommit={(words) => edit(setBookletTitle(words))} />
       <WordsField label={t('By')} value={by} placeholder={t('your name')} onCommit={(words) => edit(setBookletBy(words))} />
+      <CountField
+        label={t('Blocks to make')}
+        value={blocks}
+        choices={[...new Set([...COUNTS, blocks])]}
+        onChange={(number) => edit(setBookletBlocks(number))}
+      />
       <WordsField label={t('Introduction')} value={introduction} multiline onCommit={(words) => edit(setIntroduction(words))} />
     </div>
   )

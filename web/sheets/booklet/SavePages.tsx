@@ -34,7 +34,7 @@ export function SavePages({ block, paper, templates }: Props) {
       </h3>
       <div className="buttons">
         {pages.map((page) => (
-          <button key={page} type="button" aria-disabled={busy} onClick={() => !busy && void start(block, paper, page)}>
+          <button key={page} type="button" aria-disabled={busy} onClick={() => !busy && void start(block, { paper, edition: 'full', only: page })}>
             {t(BUTTONS[page])}
           </button>
         ))}
