@@ -3,12 +3,12 @@
  *
  * In      a quilt whose places fit.
  * Out     the joining taken, with the places as they lie in it; null where no straight order exists.
- * How     `auto` compares the orders with the places as the file has them; of free turns and pressings every choice is tried while they are few
- *         (then the fewest clashes are proved), else one place after another is changed as long as that helps.
+ * How     `auto` compares the orders with the places as the file has them; turns and pressings are chosen after that (`choosePlaces`).
  */
 import { compare } from '../exact/rational.ts'
 import type { Turn } from '../values/block.ts'
 import type { PlacePressing, Quilt, QuiltPlace } from '../values/quilt.ts'
+import { choosePlaces } from './choosePlaces.ts'
 import { type JoinedPlaces, joinPlaces, most } from './joinPlaces.ts'
 import { JOINT_ORDERS, type JointOrder } from './joints.ts'
 import type { Measures } from './measures.ts'
@@ -16,11 +16,9 @@ import { type Outline, placeOutline } from './outlineEnds.ts'
 import { type LaidPlace, layPlace } from './places.ts'
 import type { WornBlock } from './wornBlocks.ts'
 
-/** Choices of turns and pressings that are all tried. */
-const ALL_TRIED = 20_000
-
 export interface Joining {
   readonly places: readonly LaidPlace[]
+  readonly outlines: readonly Outline[]
   readonly joined: JoinedPlaces
   readonly atLeast: number
 }
@@ -28,7 +26,6 @@ export interface Joining {
 interface State {
   readonly laid: LaidPlace
   readonly outline: Outline
-  readonly changed: boolean
 }
 
 export function chooseJoining(
@@ -37,24 +34,20 @@ export function chooseJoining(
   blocks: ReadonlyMap<string, WornBlock>,
   places: readonly LaidPlace[],
 ): Joining | null {
-  const asFiled = places.map((laid) => stateOf(laid, false))
+  const asFiled = places.map(stateOf)
   const joined = chooseOrder(quilt, measures, asFiled)
   if (joined === null) return null
   const states = places.map((laid, index) => statesOf(quilt, measures, blocks, laid, asFiled[index] as State))
   if (joined.met === null || joined.met.between === 0 || states.every((own) => own.length === 1))
-    return { places, joined, atLeast: joined.met?.between ?? 0 }
-  const clashes = (chosen: readonly State[]): number => joinAs(quilt, measures, chosen, joined.order)?.met?.between ?? 0
-  const count = states.reduce((all, own) => all * own.length, 1)
-  const chosen = count <= ALL_TRIED ? bestOfAll(states, clashes) : improved(states, clashes)
-  const best = joinAs(quilt, measures, chosen, joined.order) as JoinedPlaces
-  return { places: chosen.map(({ laid }) => laid), joined: best, atLeast: count <= ALL_TRIED ? (best.met?.between ?? 0) : 0 }
+    return { places, outlines: asFiled.map(({ outline }) => outline), joined, atLeast: joined.met?.between ?? 0 }
+  const all = states.map((own) => own.map(({ outline }) => outline))
+  const { ways, atLeast } = choosePlaces(places, all, joined.joints, joined.along)
+  const chosen = ways.map((way, place) => (states[place] as readonly State[])[way] as State)
+  const outlines = chosen.map(({ outline }) => outline)
+  return { places: chosen.map(({ laid }) => laid), outlines, joined: joinAs(quilt, measures, chosen, joined.order) as JoinedPlaces, atLeast }
 }
 
-const stateOf = (laid: LaidPlace, changed: boolean): State => ({
-  laid,
-  outline: placeOutline(laid, laid.place.turn ?? 0, laid.place.press ?? 'planned'),
-  changed,
-})
+const stateOf = (laid: LaidPlace): State => ({ laid, outline: placeOutline(laid, laid.place.turn ?? 0, laid.place.press ?? 'planned') })
 
 const joinAs = (quilt: Quilt, measures: Measures, states: readonly State[], order: JointOrder): JoinedPlaces | null =>
   joinPlaces(
@@ -64,6 +57,10 @@ const joinAs = (quilt: Quilt, measures: Measures, states: readonly State[], orde
     states.map(({ outline }) => outline),
     order,
   )
+
+/** The same places, as they lie, joined in the other orders. */
+export const inOtherOrders = (quilt: Quilt, measures: Measures, { places, outlines, joined }: Joining): JoinedPlaces[] =>
+  JOINT_ORDERS.filter((order) => order !== joined.order).flatMap((order) => joinPlaces(quilt, measures, places, outlines, order) ?? [])
 
 function chooseOrder(quilt: Quilt, measures: Measures, states: readonly State[]): JoinedPlaces | null {
   const named = quilt.order ?? 'auto'
@@ -96,49 +93,8 @@ function statesOf(quilt: Quilt, measures: Measures, blocks: ReadonlyMap<string, 
       if (step === 0 && pressing === (place.press ?? 'planned')) return []
       const changed: QuiltPlace = { ...place, turn: ((turn + step) % 4) as Turn, press: pressing }
       const lies = layPlace(quilt, measures, blocks, changed)
-      return lies.fit === 'fits' ? [stateOf(lies, true)] : []
+      return lies.fit === 'fits' ? [stateOf(lies)] : []
     }),
   )
   return [own, ...others]
-}
-
-const changes = (chosen: readonly State[]): number => chosen.filter(({ changed }) => changed).length
-
-function bestOfAll(states: readonly (readonly State[])[], clashes: (chosen: readonly State[]) => number): readonly State[] {
-  let best = states.map((own) => own[0] as State)
-  let [least, fewest] = [clashes(best), 0]
-  const tryFrom = (chosen: readonly State[]): void => {
-    const place = chosen.length
-    if (place < states.length) {
-      for (const state of states[place] as readonly State[]) tryFrom([...chosen, state])
-      return
-    }
-    const [count, changed] = [clashes(chosen), changes(chosen)]
-    if (count < least || (count === least && changed < fewest)) {
-      best = [...chosen]
-      least = count
-      fewest = changed
-    }
-  }
-  tryFrom([])
-  return best
-}
-
-function improved(states: readonly (readonly State[])[], clashes: (chosen: readonly State[]) => number): readonly State[] {
-  const chosen = states.map((own) => own[0] as State)
-  let least = clashes(chosen)
-  for (let better = true; better && least > 0; ) {
-    better = false
-    for (let place = 0; place < states.length; place++)
-      for (const state of states[place] as readonly State[]) {
-        const before = chosen[place] as State
-        chosen[place] = state
-        const count = clashes(chosen)
-        if (count < least) {
-          least = count
-          better = true
-        } else chosen[place] = before
-      }
-  }
-  return chosen
 }

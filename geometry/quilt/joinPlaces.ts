@@ -6,6 +6,7 @@
  */
 import { add, compare, multiply, type Rational, rational, subtract, ZERO } from '../exact/rational.ts'
 import type { Quilt } from '../values/quilt.ts'
+import { type AlongJoint, alongJoints } from './alongJoints.ts'
 import { type CellBox, type CellJoint, type JointOrder, jointsOf } from './joints.ts'
 import { type ExactSize, type Measures, spanOf, startOf, times } from './measures.ts'
 import { type JointLine, meetAtJoints, type MetJoints } from './meetings.ts'
@@ -25,6 +26,7 @@ export interface PlacedJoint extends JointLine {
 export interface JoinedPlaces {
   readonly order: JointOrder
   readonly joints: readonly PlacedJoint[]
+  readonly along: readonly AlongJoint[]
   /** Null where a gap or a sash keeps fronts apart. */
   readonly met: MetJoints | null
 }
@@ -42,12 +44,13 @@ export function joinPlaces(
 ): JoinedPlaces | null {
   const cells = jointsOf(places, order, (axis, count) => spanOf(measures, axis, count))
   if (cells === null) return null
-  const joints = cells.map((joint, number) => placedJoint(quilt, measures, cells, joint, number))
-  const met = frontsMeet(measures, quilt) ? meetAtJoints(places, outlines, cells, joints) : null
-  return { order, joints, met }
+  const along = alongJoints(places, cells)
+  const joints = cells.map((joint, number) => placedJoint(quilt, measures, cells, joint, along[number] as AlongJoint))
+  const met = frontsMeet(measures, quilt) ? meetAtJoints(outlines, cells, along, joints) : null
+  return { order, joints, along, met }
 }
 
-function placedJoint(quilt: Quilt, measures: Measures, all: readonly CellJoint[], joint: CellJoint, number: number): PlacedJoint {
+function placedJoint(quilt: Quilt, measures: Measures, all: readonly CellJoint[], joint: CellJoint, beside: AlongJoint): PlacedJoint {
   const { axis, cut, from, to } = joint
   const along = axis === 0 ? 1 : 0
   const seams = times(measures.seam, 2)
@@ -56,13 +59,10 @@ function placedJoint(quilt: Quilt, measures: Measures, all: readonly CellJoint[]
   const line = middleOf(measures, axis, cut)
   const at = (place: Rational): ExactSize => (axis === 0 ? [line, place] : [place, line])
   const length = add(subtract(end, start), seams)
-  const ends = [0, 1].map((side) => endingOn(all.slice(0, number), joint, side as 0 | 1))
+  const ends = [0, 1].map((side) => beside.joints.filter((one) => one.side === side).map((one) => (all[one.number] as CellJoint).cut))
   const distance = (other: number): Rational => subtract(middleOf(measures, along, other), start)
   const marks = [...new Set(ends.flat())].sort((a, b) => a - b).map(distance)
-  const crossings = (ends[0] as number[])
-    .filter((one) => (ends[1] as number[]).includes(one))
-    .sort((a, b) => a - b)
-    .map(distance)
+  const crossings = (ends[0] as number[]).filter((one) => (ends[1] as number[]).includes(one)).map(distance)
   const depth = (box: CellBox): Rational => add(spanOf(measures, axis, (box[axis + 2] as number) - (box[axis] as number)), seams)
   const [one, other] = joint.boxes.map(depth) as [Rational, Rational]
   return {
@@ -79,13 +79,6 @@ function placedJoint(quilt: Quilt, measures: Measures, all: readonly CellJoint[]
 /** The middle of the gap at a grid line. */
 const middleOf = (measures: Measures, axis: 0 | 1, line: number): Rational =>
   subtract(startOf(measures, axis, line), multiply(measures.gap, rational(1, 2)))
-
-/** The grid lines on which earlier joints of one side end on a joint. */
-function endingOn(earlier: readonly CellJoint[], { axis, cut, from, to }: CellJoint, side: 0 | 1): number[] {
-  return earlier
-    .filter((one) => one.axis !== axis && (side === 0 ? one.to : one.from) === cut && one.cut > from && one.cut < to)
-    .map((one) => one.cut)
-}
 
 /** The greatest of some lengths; 0 for none. */
 export const most = (lengths: readonly Rational[]): Rational => lengths.reduce((all, one) => (compare(one, all) > 0 ? one : all), ZERO)

@@ -5,18 +5,18 @@
  * Out     what meets at each joint, and the pressing of the joints: the fewest clashes, then the fewest joints pressed toward the side with more seam
  *         ends inside. Exact: the pressing of chains and rings that a block's own seams get (`geometry/pressing/press.ts`).
  */
-import { compare, equal, type Rational } from '../exact/rational.ts'
+import { compare, equal } from '../exact/rational.ts'
 import { press } from '../pressing/press.ts'
 import { verdictOf } from '../pressing/nesting.ts'
 import type { Crossing, PressConstraint, Pressed } from '../pressing/values.ts'
 import { message } from '../values/messages.ts'
 import type { Verdict } from '../values/report.ts'
+import type { AlongJoint } from './alongJoints.ts'
 import type { CellJoint } from './joints.ts'
 import type { ExactSize } from './measures.ts'
 import type { Outline } from './outlineEnds.ts'
-import type { LaidPlace } from './places.ts'
 
-interface QuiltMeeting {
+export interface QuiltMeeting {
   readonly at: ExactSize
   readonly joint: number
   readonly seams: readonly string[]
@@ -51,11 +51,11 @@ interface End {
 /** The name of a joint in the report; the colon keeps it apart from the maker's own ids. */
 export const jointId = (joint: number): string => `q:${joint + 1}`
 
-/** Where seams meet across the joints: the laid places with their outlines and joints go in, every crossing with its seams and verdict comes out. */
+/** Where seams meet across the joints: the outlines of the places and the joints go in, every crossing with its seams and verdict comes out. */
 export function meetAtJoints(
-  places: readonly LaidPlace[],
   outlines: readonly Outline[],
   joints: readonly CellJoint[],
+  along: readonly AlongJoint[],
   lines: readonly JointLine[],
 ): MetJoints {
   const crossings: Crossing[] = []
@@ -66,8 +66,8 @@ export function meetAtJoints(
     constraints.push({ fixed: lean === 0 ? 'open' : 0, rule: 'asked', preference: null, why: message('nothing-sewn') })
     return constraints.length - 1
   }
-  joints.forEach((_, number) => {
-    const ends = endsAt(places, outlines, joints, lines, number)
+  joints.forEach((joint, number) => {
+    const ends = endsAt(outlines, joint, along[number] as AlongJoint, lines, number)
     const inside = [0, 1].map((side) => ends.filter((end) => end.side === side).length) as [number, number]
     constraints[number] = free(inside[0] === inside[1] ? null : inside[0] > inside[1] ? 1 : 0)
     for (const there of byPlace(ends))
@@ -91,38 +91,28 @@ export function meetAtJoints(
 
 const free = (preference: 0 | 1 | null): PressConstraint => ({ fixed: null, rule: null, preference, why: message('nothing-sewn') })
 
+/** The edge (top, right, bottom, left) that a place on one side shows a joint. */
+export const edgeToward = (axis: 0 | 1, side: 0 | 1): 0 | 1 | 2 | 3 => (axis === 0 ? (side === 0 ? 1 : 3) : side === 0 ? 2 : 0)
+
 /** The seam ends strictly inside a joint, of places that lie along it and of earlier joints. */
 function endsAt(
-  places: readonly LaidPlace[],
   outlines: readonly Outline[],
-  joints: readonly CellJoint[],
+  { axis }: CellJoint,
+  { places, joints }: AlongJoint,
   lines: readonly JointLine[],
   number: number,
 ): End[] {
-  const joint = joints[number] as CellJoint
   const { from, to } = lines[number] as JointLine
-  const { axis, cut } = joint
   const along = axis === 0 ? 1 : 0
-  const inside = (at: ExactSize): boolean =>
-    compare(at[along] as Rational, from[along] as Rational) > 0 && compare(at[along] as Rational, to[along] as Rational) < 0
+  const inside = (at: ExactSize): boolean => compare(at[along], from[along]) > 0 && compare(at[along], to[along]) < 0
   const ends: End[] = []
-  places.forEach(({ place: { at }, size }, index) => {
-    if ((at[along] as number) < joint.from || (at[along] as number) >= joint.to) return
-    const low = at[axis] as number
-    const side = low + (size[axis] as number) === cut ? 0 : low === cut ? 1 : null
-    if (side === null) return
-    const edge = axis === 0 ? (side === 0 ? 1 : 3) : side === 0 ? 2 : 0
-    for (const end of outlines[index]?.[edge] ?? []) if (inside(end.at)) ends.push({ ...end, side, joint: null, name: end.seam })
-  })
-  for (let other = 0; other < number; other++) {
-    const one = joints[other] as CellJoint
-    if (one.axis === axis || one.cut <= joint.from || one.cut >= joint.to) continue
-    const side = one.to === cut ? 0 : one.from === cut ? 1 : null
-    if (side === null) continue
+  for (const { number: place, side } of places)
+    for (const end of outlines[place]?.[edgeToward(axis, side)] ?? []) if (inside(end.at)) ends.push({ ...end, side, joint: null, name: end.seam })
+  for (const { number: other, side } of joints) {
     const line = lines[other] as JointLine
     ends.push({ at: side === 0 ? line.to : line.from, side, along: 0, inward: 1, lean: -1, joint: other, name: jointId(other) })
   }
-  return ends.sort((a, b) => compare(a.at[along] as Rational, b.at[along] as Rational))
+  return ends.sort((a, b) => compare(a.at[along], b.at[along]))
 }
 
 function byPlace(ends: readonly End[]): End[][] {

@@ -7,7 +7,7 @@
 import { cellOf } from '../block/lengthsOf.ts'
 import { add, multiply, type Rational, subtract, ZERO } from '../exact/rational.ts'
 import { type LaidEdge, turnedEdges } from '../neighbours/blocksSideBySide.ts'
-import { shownEdges } from '../neighbours/looseEnds.ts'
+import { type ShownEdges, shownEdges } from '../neighbours/looseEnds.ts'
 import type { PressedPlan } from '../pressing/plan.ts'
 import { opposite, tiedSeams } from '../pressing/tiedSeams.ts'
 import type { Toward } from '../pressing/values.ts'
@@ -17,7 +17,7 @@ import type { ExactSize } from './measures.ts'
 import type { LaidPlace } from './places.ts'
 import type { WornBlock } from './wornBlocks.ts'
 
-interface OutlineEnd {
+export interface OutlineEnd {
   readonly at: ExactSize
   /** The seam's direction: along the edge to the right or down, and into the place. */
   readonly along: number
@@ -30,27 +30,38 @@ interface OutlineEnd {
 /** Top, right, bottom, left. */
 export type Outline = readonly [readonly OutlineEnd[], readonly OutlineEnd[], readonly OutlineEnd[], readonly OutlineEnd[]]
 
+/** Where an end lies along an edge and how it runs: ends on two sides of a joint lie on each other where these are the same. */
+export const endKey = ({ n, d }: Rational, { along, inward }: Pick<OutlineEnd, 'along' | 'inward'>): string => `${n}/${d} ${along}/${inward}`
+
 const NOTHING: Outline = [[], [], [], []]
 
-/** The seams that end on the outline of what lies in a place, turned and pressed as it lies, in units of measure. */
-export function placeOutline(laid: LaidPlace, turn: Turn, press: PlacePressing): Outline {
+/** The seams that end on the outline of what lies in a place, turned and pressed as it lies (or with each seam of the block as said), in units of measure. */
+export function placeOutline(laid: LaidPlace, turn: Turn, pressed: PlacePressing | readonly Toward[]): Outline {
   const { block, place, origin, frame } = laid
   const taken = block?.sewing.plans?.taken
   if (block === null || taken === undefined) return NOTHING
-  const shown = shownEdges(block.sewing.laid, block.sewing.plane, taken.met.loose)
   const cell = cellOf(block.block)
   const before = frame.reduce<ExactSize>((all, { across, down }) => [add(all[0], across), add(all[1], down)], [ZERO, ZERO])
   const low: ExactSize = [add(origin[0], before[0]), add(origin[1], before[1])]
   const [w, h] = turn % 2 === 0 ? block.finished : [block.finished[1], block.finished[0]]
   const high: ExactSize = [add(low[0], w), add(low[1], h)]
   const name = (seam: number): string => `${place.id}/j:${seam + 1}`
-  const edges = turnedEdges(shown, turn, towardOf(block, taken, press))
+  const toward = typeof pressed === 'string' ? towardOf(block, taken, pressed) : pressed
+  const edges = turnedEdges(shownBy(block, taken), turn, toward)
   return framedOutline(
     laid,
     edges.map((edge, side) => endsOn(edge, side, cell, low, high, name)),
     low,
     high,
   )
+}
+
+const shown = new WeakMap<WornBlock, ShownEdges>()
+
+function shownBy(block: WornBlock, { met }: PressedPlan): ShownEdges {
+  const known = shown.get(block) ?? shownEdges(block.sewing.laid, block.sewing.plane, met.loose)
+  shown.set(block, known)
+  return known
 }
 
 const pressings = new WeakMap<WornBlock, readonly Toward[]>()

@@ -11,10 +11,11 @@ import { add, compare, divide, type Rational, rational, toFile, toNumber, ZERO }
 import { scorePressing } from '../pressing/press.ts'
 import type { Block } from '../values/block.ts'
 import { type Message, message } from '../values/messages.ts'
-import type { Fix, ReportPoint, Verdict } from '../values/report.ts'
-import type { Quilt } from '../values/quilt.ts'
-import { chooseJoining, type Joining, underArmOf } from './chooseJoining.ts'
+import type { ReportPoint, Verdict } from '../values/report.ts'
+import type { Quilt, QuiltPlace } from '../values/quilt.ts'
+import { chooseJoining, inOtherOrders, type Joining, underArmOf } from './chooseJoining.ts'
 import { type QuiltCutRow, quiltCutting } from './cutting.ts'
+import { type QuiltFix, quiltFixes } from './fixes.ts'
 import { frontsMeet, most, type PlacedJoint } from './joinPlaces.ts'
 import { layersOf, looseOf, type PlaceLayers } from './layers.ts'
 import { type ExactSize, type Measures, measuresOf, spanOf, sum, times } from './measures.ts'
@@ -24,7 +25,7 @@ import { placeDitch } from './placeDitch.ts'
 import { type LaidPlace, layPlace } from './places.ts'
 import { blockProblems, fitProblems, hiddenPoints, keepsFromJoining, placeFaults, type QuiltProblem, unjoinable, wideSash } from './problems.ts'
 import { type SashRound, sashRound } from './sashRound.ts'
-import { wornBlocks } from './wornBlocks.ts'
+import { type WornBlock, wornBlocks } from './wornBlocks.ts'
 
 type Numbers = readonly [number, number]
 const numbers = ([w, h]: ExactSize): Numbers => [toNumber(w), toNumber(h)]
@@ -68,7 +69,7 @@ export function quiltReport(quilt: Quilt) {
     problems,
     places: rows,
     joints: joints.map((joint, number) => jointRow(joining as Joining, places, joint, number)),
-    ...met(quilt, measures, joining, places),
+    ...met(quilt, measures, blocks, joining, places),
     underArm: underArm(measures, joining, raw),
     handSewn: byHand ? toNumber(sum(...joints.map(({ length }) => length))) : 0,
     machineLong: toNumber(most(joints.map(({ length }) => length))),
@@ -89,7 +90,8 @@ export function quiltReport(quilt: Quilt) {
   }
 }
 
-type QuiltReport = ReturnType<typeof quiltReport>
+/** Everything that is worked out about a quilt. */
+export type QuiltReport = ReturnType<typeof quiltReport>
 
 const larger = ([w, h]: ExactSize, by: Rational): ExactSize => [add(w, by), add(h, by)]
 
@@ -164,11 +166,16 @@ interface MeetingRow {
   readonly joint: string
   readonly seams: readonly string[]
   readonly verdict: Verdict
-  readonly fix: readonly Fix[]
+  readonly fix: readonly QuiltFix[]
 }
 
-function met(quilt: Quilt, measures: Measures, joining: Joining | null, places: readonly LaidPlace[]) {
+function met(quilt: Quilt, measures: Measures, blocks: ReadonlyMap<string, WornBlock>, joining: Joining | null, places: readonly LaidPlace[]) {
   const found = joining?.joined.met ?? null
+  const layAnew = (place: QuiltPlace): LaidPlace | null => {
+    const laid = layPlace(quilt, measures, blocks, place)
+    return laid.fit === 'fits' ? laid : null
+  }
+  const fixes = joining === null || found === null || found.between === 0 ? [] : quiltFixes(joining, inOtherOrders(quilt, measures, joining), layAnew)
   const inside = places.reduce((all, laid) => all + insideOf(laid), 0)
   const between = found?.between ?? 0
   const atLeast = joining?.atLeast ?? 0
@@ -182,7 +189,7 @@ function met(quilt: Quilt, measures: Measures, joining: Joining | null, places: 
           : message(atLeast === between ? 'fronts-proved' : 'fronts-searched', { clashes: between, atLeast })
   return {
     meetings: (found?.meetings ?? []).map(
-      ({ at, joint, seams, verdict }): MeetingRow => ({ at: pointOf(at), joint: jointId(joint), seams, verdict, fix: [] }),
+      ({ at, joint, seams, verdict }, index): MeetingRow => ({ at: pointOf(at), joint: jointId(joint), seams, verdict, fix: fixes[index] ?? [] }),
     ),
     pressing: { between, inside, against: found?.against ?? 0, atLeast, proved: atLeast === between, proof },
   }

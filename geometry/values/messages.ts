@@ -425,6 +425,15 @@ interface QuiltMessages {
   readonly 'fronts-nest': None
   readonly 'fronts-proved': { readonly clashes: number; readonly atLeast: number }
   readonly 'fronts-searched': { readonly clashes: number; readonly atLeast: number }
+  /** What to do about a clash; columns and rows of the quilt from 1. */
+  readonly 'press-position': QuiltPosition & { readonly press: 'planned' | 'opposite' }
+  readonly 'press-position-seam': QuiltPosition
+  readonly 'turn-position': QuiltPosition & { readonly quarters: Turn }
+}
+
+interface QuiltPosition {
+  readonly column: number
+  readonly row: number
 }
 
 export interface MessageParams

@@ -119,6 +119,10 @@ export const english: Words = {
     `${clashes === 1 ? 'One crossing' : `${clashes} crossings`} between blocks can’t nest, however the joins are pressed.`,
   'fronts-searched': ({ clashes, atLeast }) =>
     `${clashes === 1 ? 'One crossing doesn’t' : `${clashes} crossings don’t`} nest between blocks. At least ${atLeast} can’t; not every choice was tried.`,
+  'press-position': ({ column, row, press }) =>
+    `Press the block in column ${column}, row ${row} ${press === 'opposite' ? 'the other way' : 'as planned'}.`,
+  'press-position-seam': ({ column, row }) => `In the block in column ${column}, row ${row}, press the seam that ends here the other way.`,
+  'turn-position': ({ column, row, quarters }) => `Rotate the block in column ${column}, row ${row} ${QUARTERS[quarters]}.`,
   'unknown-block': ({ value }) => `names the block ${found(value)}, which isn’t in the list of blocks; add it, or use another`,
   'unknown-place': ({ value }) => `names the position ${found(value)}, which isn’t in the list of places; add it, or use another`,
   'unknown-worn': 'is no fabric of this block; name one of the fabrics that the block uses',

@@ -190,6 +190,10 @@ export const germanMessages: Words = {
     `${clashes === 1 ? 'Eine Kreuzung' : `${clashes} Kreuzungen`} zwischen Blöcken ${clashes === 1 ? 'passt' : 'passen'} nicht ineinander, wie auch immer gebügelt wird.`,
   'fronts-searched': ({ clashes, atLeast }) =>
     `${clashes === 1 ? 'Eine Kreuzung' : `${clashes} Kreuzungen`} zwischen Blöcken ${clashes === 1 ? 'passt' : 'passen'} nicht ineinander. Mindestens ${atLeast} bleiben; nicht alles wurde versucht.`,
+  'press-position': ({ column, row, press }) =>
+    `Bügle den Block in Spalte ${column}, Reihe ${row} ${press === 'opposite' ? 'andersherum' : 'wie geplant'}.`,
+  'press-position-seam': ({ column, row }) => `Bügle im Block in Spalte ${column}, Reihe ${row} die Naht, die hier endet, andersherum.`,
+  'turn-position': ({ column, row, quarters }) => `Dreh den Block in Spalte ${column}, Reihe ${row} ${QUARTERS[quarters]}.`,
   'unknown-block': ({ value }) => `nennt den Block ${found(value)}, der nicht in der Liste der Blöcke steht; nimm ihn auf, oder nimm einen anderen`,
   'unknown-place': ({ value }) => `nennt den Platz ${found(value)}, der nicht in der Liste der Plätze steht; nimm ihn auf, oder nimm einen anderen`,
   'unknown-worn': 'ist kein Stoff dieses Blocks; nenne einen Stoff, den der Block verwendet',

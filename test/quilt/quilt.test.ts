@@ -1,33 +1,8 @@
 /** Whole quilts: sizes and counts against printed settings, meetings against one block sewn alike, and files that are refused. */
 import { describe, expect, it } from 'vitest'
 import { quiltReport, readQuilt, report } from '../../geometry/index.ts'
-import type { Block, Unit } from '../../geometry/values/block.ts'
-import type { Quilt, QuiltPlace, QuiltWay } from '../../geometry/values/quilt.ts'
-
-const FABRICS = [
-  { id: 'pale', name: 'Pale', colour: '#eeeeee' },
-  { id: 'deep', name: 'Deep', colour: '#224466' },
-]
-
-function plainQuilt(columns: number, rows: number, cell: number | string, way: QuiltWay, seam: number | string = '1/4'): Quilt {
-  const places: QuiltPlace[] = Array.from({ length: columns * rows }, (_, index) => ({
-    id: `a${index}`,
-    at: [index % columns, Math.floor(index / columns)],
-    plain: 'pale',
-  }))
-  const measure = { unit: 'in' as const, seam }
-  return {
-    format: 'nestwright.quilt',
-    version: 1,
-    name: 'Invented',
-    measure,
-    grid: { columns, rows, cell },
-    fabrics: FABRICS,
-    blocks: [],
-    places,
-    way,
-  }
-}
+import type { Unit } from '../../geometry/values/block.ts'
+import { block, pieced, plainQuilt, UNITS } from './quilts.ts'
 
 /** Each printed size counts from finished edge to finished edge. */
 const PRINTED_SIZES = [
@@ -75,31 +50,6 @@ describe('printed settings', () => {
     expect(found.size.finished).toEqual([47.5, 47.5])
   })
 })
-
-/** A half-square triangle and three squares: seams across, up and aslant into a corner. */
-const UNITS: readonly Unit[] = [
-  { id: 'h', kind: 'hst', at: [0, 0], size: [1, 1], fabrics: { upper: 'pale', lower: 'deep' } },
-  { id: 'a', kind: 'square', at: [1, 0], size: [1, 1], fabrics: { patch: 'deep' } },
-  { id: 'b', kind: 'square', at: [0, 1], size: [1, 1], fabrics: { patch: 'deep' } },
-  { id: 'c', kind: 'hst', at: [1, 1], size: [1, 1], fabrics: { upper: 'deep', lower: 'pale' } },
-]
-
-const block = (units: readonly Unit[], across = 2): Block => ({
-  format: 'nestwright.block',
-  version: 1,
-  name: 'Invented',
-  measure: { unit: 'in', seam: '1/4' },
-  grid: { columns: across, rows: across, cell: 3 },
-  fabrics: FABRICS,
-  units,
-  order: 'rows',
-})
-
-function pieced(across: number, extra: Partial<Quilt> = {}): Quilt {
-  const quilt = plainQuilt(across, across, 6, {})
-  const places = quilt.places.map(({ id, at }) => ({ id, at, block: 'one' }))
-  return { ...quilt, blocks: [{ id: 'one', block: block(UNITS), wear: { pale: 'pale', deep: 'deep' } }], places, order: 'rows', ...extra }
-}
 
 describe('meetings', () => {
   it('along the long joint lie where one block of the same four blocks has them', () => {

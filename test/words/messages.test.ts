@@ -58,6 +58,9 @@ const PRESS_HOWS = [
 const SAMPLES: WithParams = {
   'other-format': VALUES,
   'unknown-block': [one],
+  'press-position': (['planned', 'opposite'] as const).map((press) => ({ column: 71, row: 72, press })),
+  'press-position-seam': [{ column: 71, row: 72 }],
+  'turn-position': turned.map(({ quarters }) => ({ column: 71, row: 72, quarters })),
   'unknown-place': [one],
   'length-below-zero': [one],
   'not-whole-cells': [0, 1].map((least) => ({ ...one, least })),
