@@ -12,7 +12,6 @@ import {
   expect,
   kept,
   type Locator,
-  findings,
   notice,
   openApp,
   openFile,
@@ -445,7 +444,8 @@ test('what lies on the board is saved again when the browser has cleared everyth
   await expect(nameField(page)).toHaveValue('Evening star (example)')
 })
 
-test('an edit made as the tab is closed is there when it is opened again', BOTH_ENGINES, async ({ page, context }) => {
+// Firefox may drop a write that begins while its tab closes.
+test('an edit made as the tab is closed is there when it is opened again', async ({ page, context }) => {
   await openApp(page)
   await page.evaluate(() => {
     const field = document.querySelector('header .name input') as HTMLInputElement
@@ -488,10 +488,10 @@ test.describe('without a network', () => {
 
   test('the app opens after the first visit, with every part of it', BOTH_ENGINES, async ({ page, context }) => {
     await openApp(page)
-    // All that the page loads by itself has come: a request that the next visit cuts short is an error on Firefox's console.
-    await expect(findings(page)).toContainText('Bulkiest spot')
     await nameField(page).fill('On the train')
     await kept(page)
+    // The last part that the page loads by itself: a request that the next visit cuts short is an error on Firefox's console.
+    await expect(button(page, 'Press seams on the board')).toBeVisible()
     await installed(page)
     await context.setOffline(true)
     await page.reload()

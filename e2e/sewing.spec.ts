@@ -1,7 +1,22 @@
 /** Sewing views and findings that follow the hand: a block assembled join by join, fixes tried before they are taken, copies turned by hand. */
 import { CLASHING, checker } from './blocks.ts'
 import { finger, keyboard, mouse } from './hands.ts'
-import { barriers, board, button, expect, findings, notice, openApp, openMenu, openSheet, type Page, pixels, test, BOTH_ENGINES, bothIf } from './maker.ts'
+import {
+  barriers,
+  board,
+  button,
+  expect,
+  findings,
+  notice,
+  openApp,
+  openMenu,
+  openSheet,
+  type Page,
+  pixels,
+  test,
+  BOTH_ENGINES,
+  bothIf,
+} from './maker.ts'
 
 const HANDS = [
   ['with a mouse', mouse],
