@@ -1,7 +1,7 @@
 /**
  * Numbers, kinds and methods in English words, for sentences of every room.
  */
-import type { Kind, Method } from '../values/block.ts'
+import type { Kind, Method, Size } from '../values/block.ts'
 
 const SMALL_NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
 
@@ -14,7 +14,7 @@ export function inWords(number: number, one: string, many = `${one}s`): string {
 export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 const KIND_WORDS: Readonly<Record<Kind, readonly [one: string, many: string]>> = {
-  square: ['plain piece', 'plain pieces'],
+  square: ['square', 'squares'],
   hst: ['half-square triangle', 'half-square triangles'],
   hourglass: ['hourglass', 'hourglasses'],
   goose: ['goose', 'geese'],
@@ -27,6 +27,10 @@ const KIND_WORDS: Readonly<Record<Kind, readonly [one: string, many: string]>> =
 
 /** What one or several units of a kind are called: `goose`, `geese`. */
 export const kindWords = (kind: Kind, number: number): string => KIND_WORDS[kind][number === 1 ? 0 : 1]
+
+/** The same for a row of the report's units, where a plain square may be a rectangle. */
+export const unitRowWords = ({ kind, finished: [width, height] }: { readonly kind: Kind; readonly finished: Size }, number: number): string =>
+  kind !== 'square' || width === height ? kindWords(kind, number) : number === 1 ? 'rectangle' : 'rectangles'
 
 export const METHOD_WORDS: Readonly<Record<Method, string>> = {
   plain: 'traditional piecing',

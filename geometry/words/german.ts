@@ -1,6 +1,7 @@
 /** German for what the geometry says. It is loaded when German is chosen. */
 import { sayLength } from '../exact/lengths.ts'
 import type { Kind, Method } from '../values/block.ts'
+import { KINDS, METHODS, ONE_KIND } from './germanPhrases.ts'
 import type { BattingId, BattingSize, BlockLine, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept } from '../values/messages.ts'
 import { unitInGerman, unitLabelInGerman } from './unitGerman.ts'
 import { PRESSED_WAYS, pressedInGerman } from './pressGerman.ts'
@@ -22,29 +23,6 @@ function geeseWords(geese: readonly GeeseOfWings[]): string {
       `${inWords(count, 'eine Gans', 'Gänse')} mit ${left === right ? `beiden Flügeln aus ${left}` : `${left} links und ${right} rechts`}`,
   )
   return `${each.join('; ')}${geese.some(({ left, right }) => left !== right) ? ', Spitze oben' : ''}`
-}
-
-const KINDS: Readonly<Record<Kind, string>> = {
-  square: 'einfache Teile',
-  hst: 'Halbquadrat-Dreiecke',
-  hourglass: 'Sanduhren',
-  goose: 'Gänse',
-  diamond: 'Quadrate in Quadraten',
-  cornered: 'Quadrate mit gekappten Ecken',
-  strips: 'Streifeneinheiten',
-  'half-rectangle': 'Halbrechtecke',
-  polygon: 'Freistücke',
-}
-
-const METHODS: Readonly<Record<Method, string>> = {
-  plain: 'klassisch genäht',
-  'hst-2': 'zwei auf einmal',
-  'hst-4': 'vier auf einmal, Schrägkanten',
-  'hst-8': 'acht auf einmal',
-  'qst-2': 'zwei auf einmal',
-  'geese-4': 'vier auf einmal',
-  'corner-flip': 'nähen und umklappen',
-  'strip-set': 'aus einem Streifensatz',
 }
 
 const QUARTERS = ['um 0°', 'um 90° nach rechts', 'um 180°', 'um 90° nach links'] as const
@@ -105,18 +83,6 @@ function chainWords({ joins, length, settled, clashes }: ClashingChain): string 
 
 const joined = (words: readonly (string | number)[]): string =>
   words.length < 2 ? String(words[0] ?? '') : `${words.slice(0, -1).join(', ')} und ${words.at(-1)}`
-
-const ONE_KIND: Readonly<Record<Kind, string>> = {
-  square: 'einfaches Stück',
-  hst: 'Halbquadrat-Dreieck',
-  hourglass: 'Sanduhr',
-  goose: 'Gans',
-  diamond: 'Quadrat im Quadrat',
-  cornered: 'Stück mit gekappten Ecken',
-  strips: 'Streifeneinheit',
-  'half-rectangle': 'Halbrechteck',
-  polygon: 'Freistück',
-}
 
 const BLOCK_LINES: Readonly<Record<BlockLine, readonly [one: string, many: string]>> = {
   row: ['Reihe', 'Reihen'],

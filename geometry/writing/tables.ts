@@ -7,55 +7,38 @@
 import type { Block } from '../values/block.ts'
 import type { Findings } from '../values/report.ts'
 import { csv } from './csv.ts'
-import type { TableForm } from './cutListCsv.ts'
 import { namesOf } from './cutListText.ts'
-import { kindWords, METHOD_WORDS } from '../words/englishPhrases.ts'
-import { letterAt, patchWords } from './phrases.ts'
+import { letterAt } from './phrases.ts'
+import { type TableForm, tableWords } from './tableWords.ts'
 
 /** One line for each different unit. */
 export function unitsCsv(report: Findings, block: Block, { ids = false, german }: TableForm = {}): string {
   const named = namesOf(block)
-  const head = [
-    'unit',
-    'kind',
-    'hand',
-    'count',
-    'finished_width',
-    'finished_height',
-    'unfinished_width',
-    'unfinished_height',
-    'measure',
-    'method',
-    'batches',
-    'spare',
-    'bias',
-    'fabrics',
-    ...(ids ? ['unit_ids'] : []),
-  ]
+  const words = tableWords({ german })
   const rows = report.units.map((row, place) => [
     letterAt(place),
-    row.kind === 'square' ? (row.finished[0] === row.finished[1] ? 'square' : 'rectangle') : kindWords(row.kind, 1),
-    row.hand ?? '',
+    row.kind === 'square' ? words.shapes[row.finished[0] === row.finished[1] ? 'square' : 'rectangle'] : words.kind(row.kind),
+    row.hand === null ? '' : words.hands[row.hand],
     row.count,
     ...row.finished,
     ...row.unfinished,
     report.measure.unit,
-    METHOD_WORDS[row.method],
+    words.methods[row.method],
     row.batches.length,
     row.spare,
-    row.bias ? 'yes' : 'no',
+    row.bias ? words.yes : words.no,
     Object.entries(row.fabrics)
-      .map(([patch, fabric]) => `${patchWords(patch)}: ${named(fabric)}`)
+      .map(([patch, fabric]) => `${words.patch(patch)}: ${named(fabric)}`)
       .join('; '),
     ...(ids ? [row.for.join(' ')] : []),
   ])
-  return csv([head, ...rows], german === undefined ? 'comma' : 'semicolon')
+  return csv([[...words.units, ...(ids ? ['unit_ids'] : [])], ...rows], german === undefined ? 'comma' : 'semicolon')
 }
 
 /** One line for each fabric. */
 export function clothCsv(report: Findings, block: Block, { ids = false, german }: TableForm = {}): string {
   const named = namesOf(block)
-  const head = ['fabric', 'colour', 'length', 'usable_width', 'measure', 'buy', 'buy_in', 'strips', 'proved', ...(ids ? ['fabric_id'] : [])]
+  const words = tableWords({ german })
   const colours = new Map(block.fabrics.map(({ id, colour }) => [id, colour]))
   const rows = report.fabric.map((row) => [
     named(row.fabric),
@@ -66,8 +49,8 @@ export function clothCsv(report: Findings, block: Block, { ids = false, german }
     row.buy,
     report.measure.unit === 'in' ? 'yd' : 'm',
     row.strips.length,
-    row.proved ? 'yes' : 'no',
+    row.proved ? words.yes : words.no,
     ...(ids ? [row.fabric] : []),
   ])
-  return csv([head, ...rows], german === undefined ? 'comma' : 'semicolon')
+  return csv([[...words.fabrics, ...(ids ? ['fabric_id'] : [])], ...rows], german === undefined ? 'comma' : 'semicolon')
 }

@@ -41,6 +41,15 @@ describe('seams across', () => {
     expect(row?.wide[0]).toBeCloseTo(3.5 - (2 / 32) * Math.SQRT2, 6)
   })
 
+  it('says no size twice where nothing depends on the allowance: corners flipped onto one square', () => {
+    const corners = { centre: 'a', topLeft: 'b', topRight: 'b', bottomRight: 'b', bottomLeft: 'b' }
+    const { rows, sentences } = allowanceTest(
+      blockOf(1, 1, [{ id: 's', kind: 'cornered', at: [0, 0], size: [1, 1], corner: 0.25, fabrics: corners }]),
+    )
+    expect(rows).toEqual([])
+    expect(sentences).toEqual(['There’s nothing to check: all that is sewn here keeps its size, or is trimmed to it.'])
+  })
+
   it('says which rows no longer match', () => {
     const uneven = blockOf(
       4,

@@ -26,6 +26,21 @@ it('lists cloth to buy in eighths of a yard, a name like a formula made harmless
   expect(cloth[2]).toContain(`"'=Plum, ""dark"""`)
 })
 
+it('has German heads and words where the pieces have them', () => {
+  const german = { german: germanMessages }
+  const [units, first] = rows(unitsCsv(said, STAR, german))
+  expect(units).toBe(
+    'Einheit;Art;Seite;Anzahl;fertige Breite;fertige Höhe;Breite mit Nahtzugabe;Höhe mit Nahtzugabe;Maß;Methode;Sätze;übrig;schräger Fadenlauf;Stoffe',
+  )
+  expect(rows(unitsCsv(said, STAR, german)).find((row) => row.includes(';Gans;'))).toMatch(
+    /;4;6;3;6,5;3,5;in;vier auf einmal;1;0;nein;mittleres Dreieck: Linen white$/,
+  )
+  expect(first).not.toMatch(/square|yes|no;/)
+  const [fabrics, linen] = rows(clothCsv(said, STAR, german))
+  expect(fabrics).toBe('Stoff;Farbe;Länge;nutzbare Breite;Maß;kaufen;kaufen in;Streifen;bewiesen')
+  expect(linen).toBe('Linen white;#f3ede1;7,25;42;in;0,25;yd;1;ja')
+})
+
 /** Two plain rectangles, one lying and one standing; a half rectangle of each hand; and a border. */
 const MIXED: Block = {
   ...STAR,

@@ -1372,4 +1372,7 @@ export const german: Catalogue = {
   Wing: 'Flügel',
   'One of the two small triangles of a flying goose.': 'Eines der beiden kleinen Dreiecke einer fliegenden Gans.',
   '{n} words found.': { one: 'Ein Wort gefunden.', other: '{n} Wörter gefunden.' },
+  ', left-handed': ', linke Hand',
+  ', right-handed': ', rechte Hand',
+  'Cut {width} wide; trim to length when you get there.': '{width} breit schneiden; die Länge schneidest du zu, wenn es so weit ist.',
 }

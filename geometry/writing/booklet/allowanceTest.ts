@@ -31,6 +31,9 @@ export function allowanceTest(context: BookletContext): AllowanceTest {
   const whole = last.stage === 'border' ? [{ what: 'The block with its borders', final: last }] : []
   const single = pieces.length === 0 && whole.length === 0 && last.unfinished !== null ? [{ what: 'The block', final: last }] : []
   const rows = [...pieces, ...whole, ...single].map(({ what, final }) => rowOf(what, final, context, off))
+  // Then no size depends on the allowance, and a table of equal sizes would say nothing.
+  if (rows.length > 0 && rows.every(({ seams: [across, down] }) => across + down === 0))
+    return { off, rows: [], sentences: ['There’s nothing to check: all that is sewn here keeps its size, or is trimmed to it.'] }
   return { off, rows, sentences: sentences(rows, off, context) }
 }
 

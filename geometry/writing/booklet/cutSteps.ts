@@ -9,7 +9,7 @@ import { cuttingDiagram } from '../../cutting/cuttingDiagram.ts'
 import { shortSideFirst } from '../../exact/lengths.ts'
 import type { CutRow, FabricRow, Strip, UnitRow } from '../../values/report.ts'
 import { isBorderCorner } from '../cutPieces.ts'
-import { capital, inWords, kindWords } from '../../words/englishPhrases.ts'
+import { capital, inWords, unitRowWords } from '../../words/englishPhrases.ts'
 import { count, listed, sayExact, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, grouped } from './bookletContext.ts'
 import { isUprightBox } from './templates.ts'
@@ -149,7 +149,7 @@ function purpose(row: CutRow, context: BookletContext): string {
       ? 'for the corners of the borders'
       : `for the borders: cut ${sayExact(Math.min(...row.size), context.unit)} wide; trim to length when you get there`
   const letters = lettersFor(row, context)
-  const kinds = [...new Set(unitRowsFor(row, context).map(({ kind }) => kindWords(kind, 2)))]
+  const kinds = [...new Set(unitRowsFor(row, context).map((unit) => unitRowWords(unit, 2)))]
   return letters.length === 0 ? 'for the units' : `for ${letters.length > MOST_LETTERS ? kinds.join(' and ') : listed(letters)}`
 }
 

@@ -14,7 +14,7 @@ import { fillsOf } from '../../quilting/fills.ts'
 import type { StitchedLine } from '../../quilting/stitchedLines.ts'
 import { quiltingRoute } from '../../report/wholeReport.ts'
 import type { Ditch } from '../../values/report.ts'
-import { inWords, kindWords } from '../../words/englishPhrases.ts'
+import { inWords, unitRowWords } from '../../words/englishPhrases.ts'
 import { count, listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, NO_METHOD, oneLine, spotOf } from './bookletContext.ts'
 import { centreOfAll, type BoundingBox, boundsOf, grownBy, vectorLength, minus, patchesByUnit, plus, unitVector } from './pieceDrawing.ts'
@@ -48,7 +48,7 @@ export function layOutSteps(context: BookletContext): SewingDraft[] {
           ? []
           : context.variants.map(
               ({ label, row, units, first }) =>
-                `${label}: ${inWords(units.length, kindWords(row.kind, 1), kindWords(row.kind, 2))} in ${clothOf(first, context)}.`,
+                `${label}: ${inWords(units.length, unitRowWords(row, 1), unitRowWords(row, 2))} in ${clothOf(first, context)}.`,
             )),
         'Keep the layout beside your machine. Put each piece back in its place once it’s sewn and pressed.',
       ],

@@ -8,7 +8,7 @@
  *         allowance beyond the patch's box as it lies in the block: that is the cloth which the cut list allows for it.
  * Source  common practice, no source: grain along a straight edge, at the outside of the block where there is one; notches where seams meet.
  */
-import { kindWords } from '../../words/englishPhrases.ts'
+import { kindWords, unitRowWords } from '../../words/englishPhrases.ts'
 import { listed } from '../phrases.ts'
 import { type BookletContext, type MeasuredPatch, grouped } from './bookletContext.ts'
 import {
@@ -122,8 +122,8 @@ function templateOf(
   const cut = outline.map(moved)
   const notches = notchesOf(patch, beside, context.seam).map(([from, to]) => ({ from: moved(from), to: moved(to) }))
   const arrow = { from: moved(grain[0]), to: moved(grain[1]) }
-  const kind = context.variantOf.get(patch.unit as string)?.row.kind ?? 'polygon'
-  const name = `Template ${letter}, ${kindWords(kind, 1)}`
+  const row = context.variantOf.get(patch.unit as string)?.row
+  const name = `Template ${letter}, ${row === undefined ? kindWords('polygon', 1) : unitRowWords(row, 1)}`
   const [width, height] = [tidyPlace(right - left), tidyPlace(bottom - top)]
   return {
     key: `template:${patch.unit ?? key}:${patch.name}`,

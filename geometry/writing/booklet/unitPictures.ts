@@ -9,7 +9,7 @@ import type { BoxUnit, MeasureUnit } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { shapeOf } from '../../units/kinds.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
-import { kindWords } from '../../words/englishPhrases.ts'
+import { unitRowWords } from '../../words/englishPhrases.ts'
 import { toThousandths, listed } from '../phrases.ts'
 import type { BookletContext, MeasuredPatch, UnitVariant } from './bookletContext.ts'
 import {
@@ -83,7 +83,7 @@ export function variantsPicture(variants: readonly UnitVariant[], context: Bookl
 }
 
 /** `Unit A, goose,` at the head of a picture's title. */
-const unitCaption = ({ label, row }: UnitVariant): string => `Unit ${label}, ${kindWords(row.kind, 1)},`
+const unitCaption = ({ label, row }: UnitVariant): string => `Unit ${label}, ${unitRowWords(row, 1)},`
 
 const marginOf = (patches: readonly MeasuredPatch[]): number => {
   const { left, right, top, bottom } = boundsOf(cornersOf(patches))

@@ -1,13 +1,15 @@
 /** The pieces to cut, fabric by fabric: how much to buy, each piece with what it is for, and a picture of the strips. */
 import { lazy } from 'react'
-import { type Block, type CutRow, type Findings, cutFor } from '../../../geometry/index.ts'
+import { type Block, cutPieces, type Findings, type ListedPiece, type MeasureUnit } from '../../../geometry/index.ts'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 import { FabricDefs } from '../../drawing/FabricDefs.tsx'
-import { sayBought, saySides } from '../../words/sizes.ts'
+import { sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { translateAny } from '../../words/translateAny.ts'
 import { t, tn } from '../../words/words.ts'
 
 const FabricDiagram = lazy(async () => ({ default: (await import('./FabricDiagram.tsx')).FabricDiagram }))
+
+const HANDS = { left: () => t(', left-handed'), right: () => t(', right-handed') } as const
 
 /** What a square or rectangle is cut into afterwards. */
 const CUT_AGAIN = {
@@ -16,7 +18,7 @@ const CUT_AGAIN = {
   quarter: () => t(', cut twice from corner to corner'),
 } as const
 
-const shapeWords = ({ shape, count }: CutRow): string =>
+const shapeWords = ({ shape, count }: ListedPiece): string =>
   shape === 'square'
     ? tn(count, '{n} square', '{n} squares')
     : shape === 'polygon'
@@ -27,13 +29,14 @@ const shapeWords = ({ shape, count }: CutRow): string =>
 
 export function FabricCuts({ report, block }: { readonly report: Findings; readonly block: Block }) {
   const { unit } = report.measure
+  const pieces = cutPieces(report)
   return (
     <>
       <svg width="0" height="0" className="unseen" aria-hidden="true">
         <FabricDefs id="cut-" fabrics={block.fabrics} unit={2} />
       </svg>
       {block.fabrics.map(({ id, name, colour }) => {
-        const rows = report.cut.filter(({ fabric }) => fabric === id)
+        const rows = pieces.filter(({ fabric }) => fabric === id)
         const yardage = report.fabric.find(({ fabric }) => fabric === id)
         if (rows.length === 0) return null
         return (
@@ -44,13 +47,8 @@ export function FabricCuts({ report, block }: { readonly report: Findings; reado
               {yardage && <small> {t('buy {length}', { length: sayBought(yardage.buy, unit) })}</small>}
             </h3>
             <ul>
-              {rows.map((row) => (
-                <li key={`${row.shape} ${row.size.join()} ${row.then} ${row.method} ${row.for.join()}`}>
-                  {shapeWords(row)} {saySides(row.size, unit)}
-                  {CUT_AGAIN[row.then]()}
-                  {row.fixed && <small>{t(', width across the fabric so the print stays upright')}</small>}
-                  <small className="what"> {translateAny(cutFor(row, report))}</small>
-                </li>
+              {rows.map((piece) => (
+                <Piece key={`${piece.shape} ${piece.size.join()} ${piece.then} ${piece.hand} ${piece.for.join()}`} piece={piece} unit={unit} />
               ))}
             </ul>
             {yardage !== undefined && (
@@ -62,5 +60,24 @@ export function FabricCuts({ report, block }: { readonly report: Findings; reado
         )
       })}
     </>
+  )
+}
+
+/** Short side first; the same pieces as in the cut list as text. */
+function Piece({ piece, unit }: { readonly piece: ListedPiece; readonly unit: MeasureUnit }) {
+  return (
+    <li>
+      {shapeWords(piece)} {saySides(piece.size, unit)}
+      {CUT_AGAIN[piece.then]()}
+      {piece.hand !== null && HANDS[piece.hand]()}
+      {piece.fixed && <small>{t(', width across the fabric so the print stays upright')}</small>}
+      <small className="what"> {piece.purposes.map(translateAny).join('; ')}</small>
+      {piece.isBorderStrip && (
+        <small className="what">
+          {' '}
+          {t('Cut {width} wide; trim to length when you get there.', { width: sayOneSize(Math.min(...piece.size), unit) })}
+        </small>
+      )}
+    </li>
   )
 }
