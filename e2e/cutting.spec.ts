@@ -23,7 +23,7 @@ test.describe('from units to scissors', () => {
     await button(page, 'stitch and flip').click()
     await openSheet(page, 'Cutting')
     // Stitch and flip, 6 by 3 [S14].
-    await expect(cutList(page)).toContainText('4 rectangles 6 1/2 × 3 1/2 in')
+    await expect(cutList(page)).toContainText('4 rectangles 3 1/2 × 6 1/2 in')
     await expect(cutList(page)).toContainText('8 squares 3 1/2 × 3 1/2 in')
     await button(page, 'Undo').click()
     await expect(cutList(page)).toContainText('1 square 7 1/4 × 7 1/4 in')
@@ -84,7 +84,7 @@ test.describe('on a desk, the cutting sheet', () => {
     await page.getByLabel('Left wing').selectOption({ label: 'Moss' })
     await openSheet(page, 'Cutting')
     await making.getByLabel('Method for all 4: Flying goose').selectOption({ label: 'stitch and flip' })
-    await expect(cutList(page)).toContainText('4 rectangles 6 1/2 × 3 1/2 in')
+    await expect(cutList(page)).toContainText('4 rectangles 3 1/2 × 6 1/2 in')
     for (let back = 0; back < 2; back += 1) await button(page, 'Undo').click()
     await cutList(page).getByLabel('Number of blocks').fill('3')
     await page.keyboard.press('Enter')
