@@ -1,7 +1,7 @@
 /** German for what the geometry says. It is loaded when German is chosen. */
 import { sayLength } from '../exact/lengths.ts'
 import type { Kind, Method } from '../values/block.ts'
-import { KINDS, METHODS, ONE_KIND } from './germanPhrases.ts'
+import { GERMAN_KINDS, GERMAN_METHODS, ONE_GERMAN_KIND } from './germanPhrases.ts'
 import type { BattingId, BattingSize, BlockLine, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept } from '../values/messages.ts'
 import { unitInGerman, unitLabelInGerman } from './unitGerman.ts'
 import { PRESSED_WAYS, pressedInGerman } from './pressGerman.ts'
@@ -92,7 +92,7 @@ const BLOCK_LINES: Readonly<Record<BlockLine, readonly [one: string, many: strin
 
 export const germanMessages: Words = {
   'step-make-units': ({ count, kind, hand, labels }) =>
-    `Mach ${count} ${count === 1 ? ONE_KIND[kind] : KINDS[kind]}${hand === null ? '' : hand === 'left' ? ', linke Hand' : ', rechte Hand'}: ${joined(labels)}`,
+    `Mach ${count} ${count === 1 ? ONE_GERMAN_KIND[kind] : GERMAN_KINDS[kind]}${hand === null ? '' : hand === 'left' ? ', linke Hand' : ', rechte Hand'}: ${joined(labels)}`,
   'step-lay-out': 'Leg den Block aus',
   'step-sew-line': ({ line, places, alike }) =>
     `Näh ${BLOCK_LINES[line][places.length > 1 ? 1 : 0]} ${joined(places)}${alike > 1 ? `: ${alike} gleiche` : ''}`,
@@ -134,10 +134,10 @@ export const germanMessages: Words = {
   'not-pair': ({ value }) => `${is(value)}; gib zwei Zahlen in eckigen Klammern an`,
   'too-many-units': ({ count, most }) => `enthält ${count} Einheiten; ein Block hat höchstens ${most}`,
   'method-of-another-kind': ({ value, kind, known }) =>
-    `${is(value)}, womit man keine ${KINDS[kind]} macht; gib eines von diesen an: ${known.join(', ')}`,
+    `${is(value)}, womit man keine ${GERMAN_KINDS[kind]} macht; gib eines von diesen an: ${known.join(', ')}`,
   'too-many-patches': ({ count, most }) => `nennt ${count} Stücke; eine Einheit hat höchstens ${most}`,
   'strips-with-hole': ({ value }) => `nennt ${found(value)}; nummeriere die Streifen ab strip1 lückenlos`,
-  'unknown-patch': ({ value, kind, known }) => `nennt ${found(value)}, was es bei ${KINDS[kind]} nicht gibt; es gibt ${known.join(', ')}`,
+  'unknown-patch': ({ value, kind, known }) => `nennt ${found(value)}, was es bei ${GERMAN_KINDS[kind]} nicht gibt; es gibt ${known.join(', ')}`,
   'patch-without-fabric': ({ patch }) => `hat keinen Stoff für ${patch}; gib einen an`,
   'size-not-above-zero': ({ value }) => `${is(value)}; gib eine Breite und eine Höhe über null an`,
   'positions-empty': 'Dieser Platz ist leer. Leg einen Block oder ein einfaches Stück hin.',
@@ -286,8 +286,8 @@ export const germanMessages: Words = {
     const what =
       kinds.length === 0
         ? 'Einheiten'
-        : kinds.map((noun) => (noun === 'square' ? 'Quadrate' : noun === 'rectangle' ? 'Rechtecke' : KINDS[noun])).join(' und ')
-    const how = method === 'plain' ? '' : `, ${METHODS[method]}`
+        : kinds.map((noun) => (noun === 'square' ? 'Quadrate' : noun === 'rectangle' ? 'Rechtecke' : GERMAN_KINDS[noun])).join(' und ')
+    const how = method === 'plain' ? '' : `, ${GERMAN_METHODS[method]}`
     return `${what}${how}${larger.map((by) => `, ${sayLength(by, measure)} ${measure} größer geschnitten, dann getrimmt`).join('')}`
   },
   'batches-of-geese': ({ batches, geese, spare }) => {

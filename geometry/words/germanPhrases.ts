@@ -1,7 +1,7 @@
 /** German for kinds of unit and methods, as they stand within a sentence. */
 import type { Kind, Method } from '../values/block.ts'
 
-export const KINDS: Readonly<Record<Kind, string>> = {
+export const GERMAN_KINDS: Readonly<Record<Kind, string>> = {
   square: 'Quadrate',
   hst: 'Halbquadrat-Dreiecke',
   hourglass: 'Sanduhren',
@@ -13,7 +13,7 @@ export const KINDS: Readonly<Record<Kind, string>> = {
   polygon: 'Freistücke',
 }
 
-export const ONE_KIND: Readonly<Record<Kind, string>> = {
+export const ONE_GERMAN_KIND: Readonly<Record<Kind, string>> = {
   square: 'Quadrat',
   hst: 'Halbquadrat-Dreieck',
   hourglass: 'Sanduhr',
@@ -25,7 +25,7 @@ export const ONE_KIND: Readonly<Record<Kind, string>> = {
   polygon: 'Freistück',
 }
 
-export const METHODS: Readonly<Record<Method, string>> = {
+export const GERMAN_METHODS: Readonly<Record<Method, string>> = {
   plain: 'klassisch genäht',
   'hst-2': 'zwei auf einmal',
   'hst-4': 'vier auf einmal, Schrägkanten',

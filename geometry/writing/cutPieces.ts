@@ -61,7 +61,7 @@ export const isBorderCorner = ({ shape, fabric }: CutRow, { patches }: Findings)
 const BORDER_CORNERS: ReadonlySet<string> = new Set(['topLeft', 'topRight', 'bottomRight', 'bottomLeft'])
 
 /** `geese, four at a time`; `borders`. */
-export function cutFor(row: CutRow, report: Findings): Message {
+function cutFor(row: CutRow, report: Findings): Message {
   if (row.for.length === 0) return message(isBorderCorner(row, report) ? 'cut-for-border-corners' : 'cut-for-borders')
   const wanted = new Set(row.for)
   const units = report.units.filter((unit) => unit.for.some((id) => wanted.has(id)))

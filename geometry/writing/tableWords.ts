@@ -7,7 +7,7 @@ import type { Kind, Method } from '../values/block.ts'
 import type { CutRow } from '../values/report.ts'
 import { english } from '../words/english.ts'
 import { kindWords, METHOD_WORDS } from '../words/englishPhrases.ts'
-import { METHODS, ONE_KIND } from '../words/germanPhrases.ts'
+import { GERMAN_METHODS, ONE_GERMAN_KIND } from '../words/germanPhrases.ts'
 import type { Words } from '../words/words.ts'
 import { patchWords } from './phrases.ts'
 
@@ -18,7 +18,7 @@ export interface TableForm {
   readonly german?: Words
 }
 
-export interface TableWords {
+interface TableWords {
   readonly messages: Words
   readonly pieces: readonly string[]
   readonly units: readonly string[]
@@ -80,8 +80,8 @@ const GERMAN: Omit<TableWords, 'messages'> = {
   shapes: { square: 'Quadrat', rectangle: 'Rechteck', triangle: 'Dreieck', polygon: 'Schablone' },
   then: { none: '', halve: 'einmal diagonal schneiden', quarter: 'zweimal diagonal schneiden' },
   hands: { left: 'links', right: 'rechts' },
-  methods: METHODS,
-  kind: (kind) => ONE_KIND[kind],
+  methods: GERMAN_METHODS,
+  kind: (kind) => ONE_GERMAN_KIND[kind],
   patch: (name) => GERMAN_PATCHES[name] ?? `Streifen ${name.replace('strip', '')}`,
   yes: 'ja',
   no: 'nein',
