@@ -9,9 +9,9 @@ import type { Block } from '../values/block.ts'
 import { toNumber } from '../exact/rational.ts'
 import { areaOf } from '../plane/convex.ts'
 import { fillsOf } from '../quilting/fills.ts'
-import { numberedStops } from '../quilting/numberedStops.ts'
 import { routeLines } from '../quilting/stitchedLines.ts'
 import type { Ditch, Findings, Join } from '../values/report.ts'
+import { quiltingMarks } from '../writing/booklet/quilting/quiltingMarks.ts'
 import type { Drawing, Mark, Spot } from '../writing/booklet/values.ts'
 import { pointInCells } from '../writing/pieceNames.ts'
 import { count } from '../writing/phrases.ts'
@@ -176,9 +176,8 @@ function wrongSideSketch({ report, block, areas, width, put }: Seen): ReturnType
 function quilting({ report, block, areas, put }: Seen): ReturnType<Shown> {
   const blank = areas.map((mark): Mark => (mark.type === 'area' ? { ...mark, fabric: null } : mark))
   const routes = report.ditch === undefined ? [] : routeLines(report.ditch)
-  const lines = [...routes, ...fillsOf(block, report.patches).lines].map(
+  const fills = fillsOf(block, report.patches).lines.map(
     ({ points, closed }): Mark => ({ type: 'line', points: points.map(put), closed, style: 'stitch' }),
   )
-  const numbers = numberedStops(routes).map(({ at, numbers }): Mark => ({ type: 'point', at: put(at), mark: 'number', text: numbers.join(' · ') }))
-  return { marks: [...blank, ...lines, ...numbers], title: `The quilting line: ${count(routes.length, 'line')} along the seams` }
+  return { marks: [...blank, ...fills, ...quiltingMarks(routes, put)], title: `The quilting line: ${count(routes.length, 'line')} along the seams` }
 }

@@ -9,6 +9,7 @@ import { type FabricFill, paintFabric } from './fabricFill.ts'
 import { INK } from './pageStyle.ts'
 import { SHAPES } from './meetingMarks.ts'
 import { polygon, round, type Surface } from './pen.ts'
+import { drawLeg, drawStop, type PlacedStop, placeStops } from './quiltingMarks.ts'
 
 interface Placement {
   readonly at: Spot
@@ -23,8 +24,10 @@ interface Placement {
 
 export function drawPicture(surface: Surface, drawing: Drawing, place: Placement): void {
   const put = ([x, y]: Spot): Spot => [place.at[0] + x * place.scale, place.at[1] + y * place.scale]
+  const weight = place.weight ?? 1
+  const stops = placeStops(surface, drawing, put, weight)
   const taken: Box[] = []
-  for (const mark of drawing.marks) DRAW[mark.type](surface, mark as never, { ...place, put, weight: place.weight ?? 1, taken })
+  for (const mark of drawing.marks) DRAW[mark.type](surface, mark as never, { ...place, put, weight, taken, stops })
 }
 
 interface Put extends Placement {
@@ -32,6 +35,8 @@ interface Put extends Placement {
   readonly weight: number
   /** Where words of this picture stand already. */
   readonly taken: Box[]
+  /** Numbers of quilting stops: legs leave them free. */
+  readonly stops: readonly PlacedStop[]
 }
 
 /** Left, top, right, foot. */
@@ -39,7 +44,15 @@ type Box = readonly [number, number, number, number]
 
 type Drawn<Type extends Mark['type']> = (surface: Surface, mark: Extract<Mark, { type: Type }>, put: Put) => void
 
-const DRAW: { readonly [Type in Mark['type']]: Drawn<Type> } = { area, line, arrow, point, text }
+const DRAW: { readonly [Type in Mark['type']]: Drawn<Type> } = {
+  area,
+  line,
+  arrow,
+  point,
+  text,
+  leg: (surface, mark, { put, weight, stops }) => drawLeg(surface, mark, put, weight, stops),
+  stop: (surface, mark, { weight, stops }) => drawStop(surface, mark, weight, stops),
+}
 
 const EDGES = { cut: 0.75, seam: 0.55, none: 0 } as const
 

@@ -11,6 +11,7 @@ import type { Dot } from '../plane/points.ts'
 import type { Plane } from '../plane/subdivide.ts'
 import type { Ditch } from '../values/report.ts'
 import { ditch } from './ditchRoute.ts'
+import type { Segment } from './seamGraph.ts'
 
 type BlockCorner = 'topLeft' | 'topRight' | 'bottomRight' | 'bottomLeft'
 
@@ -19,17 +20,32 @@ export interface QuiltingOptions {
   readonly begin?: BlockCorner | 'centre' | readonly [number, number]
   /** Begin at the seam point nearest to `begin` even if more is stitched twice; otherwise at the nearest where it costs nothing. */
   readonly atAnyCost?: boolean
-  /** From the centre outwards (the default), or with few turns. */
+  /** From the centre outwards (the default where it begins in the centre), or with few turns (the default elsewhere): they are easier to follow. */
   readonly order?: 'centre' | 'straight'
 }
 
-export function quilt(laid: Laid, plane: Plane, { begin, ...options }: QuiltingOptions = {}): Ditch {
+/** The quilting route along all of a block's seams. */
+export function quilt(laid: Laid, plane: Plane, options: QuiltingOptions = {}): Ditch {
+  return quiltSeams(laid, stitchedSeams(laid, plane), options)
+}
+
+/** The stretches of seam that are quilted, in steps: all of the block, and those between the block and its first border. */
+export function stitchedSeams(laid: Laid, plane: Plane): Segment[] {
   const inBlock = (patch: number): boolean => (laid.patches[patch]?.unit ?? -1) >= 0
-  const stitched = plane.edges.filter(({ plus, minus }) => plus >= 0 && minus >= 0 && (inBlock(plus) || inBlock(minus)))
-  const found = ditch(
-    stitched.map(({ a, b }) => [plane.dots[a] as Dot, plane.dots[b] as Dot]),
-    { ...options, centre: [laid.width / 2, laid.height / 2], ...(begin === undefined ? {} : { begin: dotOf(laid, begin) }) },
-  )
+  return plane.edges
+    .filter(({ plus, minus }) => plus >= 0 && minus >= 0 && (inBlock(plus) || inBlock(minus)))
+    .map(({ a, b }) => [plane.dots[a] as Dot, plane.dots[b] as Dot])
+}
+
+/** The route along some of a block's seams. */
+export function quiltSeams(laid: Laid, seams: readonly Segment[], { begin, ...options }: QuiltingOptions = {}): Ditch {
+  const centre: Dot = [laid.width / 2, laid.height / 2]
+  const found = ditch(seams, {
+    ...options,
+    order: options.order ?? (begin === 'centre' ? 'centre' : 'straight'),
+    centre,
+    ...(begin === undefined ? {} : { begin: dotOf(laid, begin) }),
+  })
   const scale = toNumber(cellOf(laid.block)) / laid.den
   return {
     ...found,

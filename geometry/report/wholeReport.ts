@@ -6,6 +6,7 @@
 import { planeOf } from '../block/blockPlane.ts'
 import { lay } from '../block/lay.ts'
 import { quiltingOf } from '../block/quiltingOf.ts'
+import { type QuiltingPart, quiltingParts } from '../quilting/quiltingParts.ts'
 import { type QuiltingOptions, quilt } from '../quilting/quiltingRoute.ts'
 import type { Block } from '../values/block.ts'
 import type { Ditch, Report } from '../values/report.ts'
@@ -27,4 +28,11 @@ export function quiltingRoute(block: Block): Ditch {
   const plane = planeOf(laid)
   // With borders on, the strips fill what lies round the grid: fabric beyond it overlaps them.
   return plane.faults.length > 0 ? NO_DITCH : quilt(laid, plane, options)
+}
+
+/** The quilting of a large block part by part, each part with a line of its own; none where the layout can't be sewn. */
+export function quiltingByParts(block: Block): QuiltingPart[] {
+  const laid = lay(block)
+  const plane = planeOf(laid)
+  return plane.faults.length > 0 ? [] : quiltingParts(laid, plane)
 }

@@ -156,16 +156,16 @@ describe('what the maker chose', () => {
 
   it('is drawn in pictures and printed in the booklet: the fills too, and the line from where she starts it', () => {
     const whole = report(chosen)
-    expect(stitches(viewDrawing('quilting', whole, chosen))).toHaveLength(whole.ditch.routes.length + 17)
+    expect(stitches(viewDrawing('quilting', whole, chosen))).toHaveLength(17)
     const step = bookletOf(whole, chosen).parts.find(({ key }) => key === 'quilt')?.steps[0]
-    expect(stitches(step?.drawings[0] as Drawing)).toHaveLength(whole.ditch.routes.length + 17)
-    expect(step?.sentences.join(' ')).toContain('Then fill the patches as the picture shows: 17 lines, 1/2 in apart.')
+    expect(stitches(step?.drawings[0] as Drawing)).toHaveLength(17)
+    expect(step?.sentences.join(' ')).toContain('Then fill the patches as the dashed lines show: 17 lines, 1/2 in apart.')
     const first = routeLines(quiltingRoute(chosen))[0]?.points[0] as StitchPoint
     // A star's seams end beside the corner, one unit from it.
     expect(distanceBetween(first, [4, 4])).toBeCloseTo(1, 9)
     const { marks = [], width = 0, height = 0 } = step?.drawings[0] ?? {}
-    const start = marks.find((mark) => mark.type === 'point' && mark.text === '1')
-    if (start?.type !== 'point') throw new Error('no start')
+    const start = marks.find((mark) => mark.type === 'stop' && mark.text.startsWith('Start 1'))
+    if (start?.type !== 'stop') throw new Error('no start')
     expect(start.at[0] / width + start.at[1] / height).toBeGreaterThan(1.5)
   })
 
@@ -187,20 +187,25 @@ describe('the stops of a line', () => {
       { points: [b, d], closed: false },
     ]
     expect(numberedStops(lines)).toEqual([
-      { at: a, numbers: [1, 4] },
-      { at: b, numbers: [2, 5] },
-      { at: c, numbers: [3] },
-      { at: d, numbers: [6] },
+      { at: a, numbers: [1, 4], starts: [1], ends: [4] },
+      { at: b, numbers: [2, 5], starts: [5], ends: [] },
+      { at: c, numbers: [3], starts: [], ends: [] },
+      { at: d, numbers: [6], starts: [], ends: [6] },
     ])
   })
 
+  it('are none where a line runs straight on', () => {
+    const straight = { points: Array.from({ length: 80 }, (_, x): StitchPoint => [x, x / 3]), closed: false }
+    expect(numberedStops([straight]).map(({ numbers }) => numbers)).toEqual([[1], [2]])
+  })
+
   it('are the starts alone where all of them would hide the line', () => {
-    const long = { points: Array.from({ length: 80 }, (_, x): StitchPoint => [x, 0]), closed: false }
+    const long = { points: Array.from({ length: 80 }, (_, x): StitchPoint => [x, x % 2]), closed: false }
     expect(numberedStops([long])).toHaveLength(80)
-    const other = { ...long, points: long.points.map(([x]): StitchPoint => [x, 1]) }
+    const other = { ...long, points: long.points.map(([x, y]): StitchPoint => [x, y + 2]) }
     expect(numberedStops([long, other])).toEqual([
-      { at: [0, 0], numbers: [1] },
-      { at: [0, 1], numbers: [2] },
+      { at: [0, 0], numbers: [1], starts: [1], ends: [] },
+      { at: [0, 2], numbers: [2], starts: [2], ends: [] },
     ])
   })
 })

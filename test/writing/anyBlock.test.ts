@@ -39,7 +39,7 @@ describe('any block', () => {
       for (const { width, height, marks } of drawings) {
         for (const mark of marks) {
           const spots =
-            mark.type === 'area' ? mark.outline : mark.type === 'line' ? mark.points : mark.type === 'arrow' ? [mark.from, mark.to] : [mark.at]
+            mark.type === 'area' ? mark.outline : 'points' in mark ? mark.points : mark.type === 'arrow' ? [mark.from, mark.to] : [mark.at]
           for (const [x, y] of spots) expect(x >= 0 && y >= 0 && x <= width + 1e-6 && y <= height + 1e-6, `${x} ${y}`).toBe(true)
         }
       }

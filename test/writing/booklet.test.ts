@@ -85,7 +85,7 @@ describe.each(Object.entries(BLOCKS))('%s', (_, block) => {
 function spotsOf({ marks }: Drawing): (readonly [number, number])[] {
   return marks.flatMap((mark) => {
     if (mark.type === 'area') return [...mark.outline]
-    if (mark.type === 'line') return [...mark.points]
+    if ('points' in mark) return [...mark.points]
     return mark.type === 'arrow' ? [mark.from, mark.to] : [mark.at]
   })
 }

@@ -216,7 +216,7 @@ function isOn(outline: readonly Spot[], [x, y]: Spot): boolean {
 
 function spotsOf(mark: Mark): readonly Spot[] {
   if (mark.type === 'area') return mark.outline
-  if (mark.type === 'line') return mark.points
+  if ('points' in mark) return mark.points
   return mark.type === 'arrow' ? [mark.from, mark.to] : [mark.at]
 }
 

@@ -12,6 +12,7 @@ import { MARGIN } from '../paper.ts'
 import { polygon, round } from '../pen.ts'
 import { chapter } from '../titles.ts'
 import { cuttingOf } from './cuttingDiagrams.ts'
+import { quiltRows, type Row, type Shown } from './quiltRows.ts'
 
 const GUTTER = 30
 const GAP = 22
@@ -69,7 +70,9 @@ function laidOut(job: PrintJob, part: BookletPart, step: BookletStep): Laid {
     const words = wordsIn(job, step, job.pages.width - GUTTER)
     const photo = photoOf(job, step, job.pages.width / 2)
     const most = wholePage(job) - TITLE - wordsHeight(words) - BETWEEN
-    const rows = rowsOf(drawings, job.pages.width - GUTTER, Math.max(most, tallest(job)), 1)
+    const width = job.pages.width - GUTTER
+    const rows =
+      part.key === 'quilt' ? quiltRows(drawings, width, Math.max(most, tallest(job))) : rowsOf(drawings, width, Math.max(most, tallest(job)), 1)
     return { step, words, rows, photo, below: true, share: 1, height: wordsHeight(words) + BETWEEN + picturesHeight(rows, photo) }
   }
   const least = part.key === 'join' && step === part.steps.at(-1) ? HALF : THIRD
@@ -199,18 +202,6 @@ function runningStep(job: PrintJob, { step, words, rows, photo, below }: Laid): 
   pages.ensureRoom(photo.height)
   photoOn(job, step, photo, x, pages.top)
   pages.top += photo.height
-}
-
-interface Shown {
-  readonly drawing: Drawing
-  readonly width: number
-  readonly height: number
-  readonly scale: number
-}
-
-interface Row {
-  readonly pictures: readonly Shown[]
-  readonly height: number
 }
 
 const ASIDE = 12

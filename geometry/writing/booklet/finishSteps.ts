@@ -1,23 +1,18 @@
 /**
- * Laying the block out, and after the sewing the sandwich, the quilting and the edge.
+ * Laying the block out, and after the sewing the sandwich and the edge.
  *
  * In      the booklet context: report and block, with lengths in the unit of measure (in or cm).
  * Out     one step each, where there is something to do.
- * Source  backing and batting [S145], binding [S139], the ditch [S160], order [S167], ends [S162]; the figures are those of `finishing.ts`.
+ * Source  backing and batting [S145], binding [S139]; the figures are those of `finishing.ts`.
  */
-import { quiltingOf } from '../../block/quiltingOf.ts'
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import type { Unit, MeasureUnit, Size } from '../../values/block.ts'
 import { message } from '../../values/messages.ts'
 import { ruleOf } from '../../cutting/oneRun.ts'
-import { fillsOf } from '../../quilting/fills.ts'
-import type { StitchedLine } from '../../quilting/stitchedLines.ts'
-import { quiltingRoute } from '../../report/wholeReport.ts'
-import type { Ditch } from '../../values/report.ts'
 import { inWords, unitRowWords } from '../../words/englishPhrases.ts'
-import { count, listed, sayOne, saySize } from '../phrases.ts'
-import { type BookletContext, NO_METHOD, oneLine, spotOf } from './bookletContext.ts'
-import { centreOfAll, type BoundingBox, boundsOf, grownBy, vectorLength, minus, patchesByUnit, plus, unitVector } from './pieceDrawing.ts'
+import { listed, sayOne, saySize } from '../phrases.ts'
+import { type BookletContext, NO_METHOD, oneLine } from './bookletContext.ts'
+import { centreOfAll, type BoundingBox, boundsOf, grownBy, minus, patchesByUnit } from './pieceDrawing.ts'
 import type { DraftStep, SewingDraft } from './draftStep.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
@@ -126,66 +121,6 @@ function sandwichPicture(context: BookletContext, backing: readonly [number, num
     )
   sketch.line(centred(context.report.block.withBorders), 'thin', true)
   return sketch.drawing('The three layers: backing, batting, and the top in the middle.', first[0] * 0.03)
-}
-
-/** Quilting along the seams; nothing where the report has no route. */
-export function quiltSteps(context: BookletContext): DraftStep[] {
-  const ditch = routeOf(context)
-  if (ditch.routes.length === 0) return []
-  const fills = fillsOf(context.block, context.report.patches).lines
-  const routes = ditch.routes.length
-  const twice = ditch.retraced === 0 ? 'no seam is stitched twice' : `${sayOne(ditch.retraced, context.unit)} is stitched twice`
-  const closed = ditch.routes.every((route) => route.closed)
-  return [
-    {
-      ...BARE,
-      keys: ['quilt'],
-      title: 'Quilt along the seams',
-      sentences: [
-        `Quilt in the ditch, along the line in the picture: ${sayOne(Math.round(ditch.length), context.unit)} of quilting in ${routes === 1 ? 'one go' : count(routes, 'line')}; ${twice}.`,
-        `Start at number 1${routes === 1 || quiltingOf(context.block).begin !== null ? '' : ', nearest the middle,'} and follow the arrows${closed && routes === 1 ? ' until you’re back at the start' : ''}${routes === 1 ? '' : '. Then go on to the next number'}. Where the line crosses itself, go straight on unless the arrows turn.`,
-        'Stitch on the low side of each seam, away from its allowances. Where a seam is pressed open, stitch in the middle of it. A walking foot keeps the layers together.',
-        ...(fills.length === 0
-          ? []
-          : [
-              `Then fill the patches as the picture shows: ${count(fills.length, 'line')}, ${sayOne(quiltingOf(context.block).spacing, context.unit)} apart. Each has its own start.`,
-            ]),
-        'Secure both ends of every line.',
-      ],
-      drawings: [routePicture(context, ditch, fills)],
-      cautions: ['needle'],
-    },
-  ]
-}
-
-/** Arrows on a route above which they would hide it. */
-const MOST_ARROWS = 60
-
-/** The line as the maker starts it; the report's where she didn't choose. */
-const routeOf = ({ block, report }: BookletContext): Ditch => (quiltingOf(block).begin === null ? report.ditch : quiltingRoute(block))
-
-function routePicture(context: BookletContext, ditch: Ditch, fills: readonly StitchedLine[]): Drawing {
-  const sketch = new Sketch()
-  for (const { corners } of context.patches.values()) sketch.area(corners, null, 'right', 'seam')
-  for (const { points, closed } of fills)
-    sketch.line(
-      points.map((point) => spotOf(context, point)),
-      'stitch',
-      closed,
-    )
-  ditch.routes.forEach(({ points, closed }, index) => {
-    const spots = points.map((point) => spotOf(context, point))
-    sketch.line(spots, 'stitch', closed)
-    const legs = spots.slice(1).map((to, place) => [spots[place] as Spot, to] as const)
-    const every = Math.max(1, Math.ceil(legs.length / MOST_ARROWS))
-    legs.forEach(([from, to], place) => {
-      if (place % every !== 0) return
-      const [middle, far] = [plus(from, minus(to, from), 0.45), Math.min(context.cell * 0.3, vectorLength(minus(to, from)) * 0.3)]
-      sketch.arrow(middle, plus(middle, unitVector(minus(to, from)), far), 'turn')
-    })
-    if (spots[0] !== undefined) sketch.point(spots[0], 'number', String(index + 1))
-  })
-  return sketch.drawing('The quilting line along the seams: numbers show where each line starts, arrows which way it runs.', context.cell * 0.15)
 }
 
 /** Trimming, binding and labelling; nothing where no seam is sewn. */

@@ -34,6 +34,11 @@ export class Sketch {
     this.marks.push({ type: 'text', at, text, size, align })
   }
 
+  /** Marks drawn elsewhere. */
+  marksOf(marks: readonly Mark[]): void {
+    this.marks.push(...marks)
+  }
+
   /** Left for right, as the wrong side lies on the ironing board: all that is drawn so far. */
   turnOver(): void {
     const over = ([x, y]: Spot): Spot => [-x, y]
@@ -78,7 +83,7 @@ export const boxAt = (x: number, y: number, width: number, height: number): Spot
 
 function spotsOf(mark: Mark): readonly Spot[] {
   if (mark.type === 'area') return mark.outline
-  if (mark.type === 'line') return mark.points
+  if (mark.type === 'line' || mark.type === 'leg') return mark.points
   return mark.type === 'arrow' ? [mark.from, mark.to] : [mark.at]
 }
 
@@ -86,7 +91,7 @@ type Move = (spot: Spot) => Spot
 
 function movedMark(mark: Mark, move: Move): Mark {
   if (mark.type === 'area') return { ...mark, outline: mark.outline.map(move) }
-  if (mark.type === 'line') return { ...mark, points: mark.points.map(move) }
+  if (mark.type === 'line' || mark.type === 'leg') return { ...mark, points: mark.points.map(move) }
   if (mark.type === 'arrow') return { ...mark, from: move(mark.from), to: move(mark.to) }
   return { ...mark, at: move(mark.at) }
 }

@@ -5,6 +5,7 @@
  * drawn mirrored already. Sentences are whole and say their units.
  */
 import type { MeasureUnit, Size } from '../../values/block.ts'
+import type { BesideSeam } from '../../quilting/numberedStops.ts'
 import type { StepTitle } from '../../values/messages.ts'
 
 export type Spot = readonly [number, number]
@@ -42,6 +43,25 @@ export type Mark =
       readonly size: 'small' | 'normal'
       readonly align: 'left' | 'middle' | 'right'
     }
+  | QuiltingLegMark
+  | QuiltingStopMark
+
+/** A straight leg of a quilting line, with an arrow; its points in the order of stitching. */
+export interface QuiltingLegMark {
+  readonly type: 'leg'
+  readonly points: readonly Spot[]
+  /** For each stretch from point to point: on the seam, or to its right or left where the seam is stitched twice. */
+  readonly beside: readonly BesideSeam[]
+}
+
+/** A stop of a quilting line: `7`, `Start 1`, `3 · 12 End`. */
+export interface QuiltingStopMark {
+  readonly type: 'stop'
+  readonly at: Spot
+  readonly text: string
+  /** A line starts or ends here. */
+  readonly end: boolean
+}
 
 /** One thing to do, with the pictures that show it. */
 interface StepAction {
