@@ -52,7 +52,8 @@ const web = {
   tray: BOARD,
   library: BOARD,
   sheets: [...BOARD, 'tray', 'library'],
-  app: [...BOARD, 'tray', 'library', 'sheets', 'style'],
+  quilt: [...BOARD, 'tray', 'library', 'sheets'],
+  app: [...BOARD, 'tray', 'library', 'sheets', 'quilt', 'style'],
   offline: [],
 }
 

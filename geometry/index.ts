@@ -29,7 +29,17 @@ export {
 } from './edits/sizeEdits.ts'
 export { readBlock, checkBlock, isBlockCount, LONGEST_WORDS, MOST_BLOCKS, MOST_UNITS, writeBlock } from './block/read.ts'
 export * from './values/block.ts'
-export { type BoardCode, type BoardMessage, type EditCode, type EditName, type Message, message, type Read } from './values/messages.ts'
+export * from './values/quilt.ts'
+export {
+  type BoardCode,
+  type BoardMessage,
+  type EditCode,
+  type EditName,
+  type Message,
+  message,
+  type QuiltEditName,
+  type Read,
+} from './values/messages.ts'
 export { boardEnglish } from './words/boardEnglish.ts'
 export { english, inEnglish } from './words/english.ts'
 export { printed } from './words/printed.ts'
@@ -82,9 +92,16 @@ export { liveFindings } from './report/liveFindings.ts'
 export { type IronedSheet, type Layered, layered, wrongSide } from './report/layers.ts'
 export { findings, hasLayers } from './report/report.ts'
 export * from './report/settingReport.ts'
-export { readQuilt } from './quilt/read.ts'
+export * from './quilt/edits/blockEdits.ts'
+export { compareWays, type WayFacts } from './quilt/compareWays.ts'
+export { cellForAll } from './quilt/edits/fitSizes.ts'
+export * from './quilt/edits/placeEdits.ts'
+export * from './quilt/edits/quiltEdit.ts'
+export * from './quilt/edits/wayEdits.ts'
+export * from './quilt/layout.ts'
+export { checkQuilt, readQuilt } from './quilt/read.ts'
 export { isError } from './quilt/problems.ts'
-export { quiltReport } from './quilt/report.ts'
+export { quiltReport, type QuiltReport } from './quilt/report.ts'
 export { quiltingRoute, report } from './report/wholeReport.ts'
 export { KIND_FACTS, methodOf, shapeOf } from './units/kinds.ts'
 export { lieOf } from './units/fabricGrain.ts'

@@ -23,13 +23,14 @@ interface LaidRound {
   readonly becomes: ExactSize
 }
 
-export interface LaidPlace {
+/** A place; for drawing, a block's size is all that has to be known of it. */
+export interface LaidPlace<Laid = WornBlock> {
   readonly place: QuiltPlace
   /** Cells. */
   readonly size: readonly [number, number]
   readonly origin: ExactSize
   readonly finished: ExactSize
-  readonly block: WornBlock | null
+  readonly block: Laid | null
   /** What lies in it, finished, turned. */
   readonly content: ExactSize
   readonly frame: readonly LaidRound[]
@@ -40,12 +41,17 @@ export interface LaidPlace {
 const sizeInCells = ({ size = [1, 1] }: QuiltPlace): readonly [number, number] => size
 
 /** Lays one place: where its finished area begins, its content and its frame's strips, in units of measure; lengths are exact. */
-export function layPlace(quilt: Quilt, measures: Measures, blocks: ReadonlyMap<string, WornBlock>, place: QuiltPlace): LaidPlace {
+export function layPlace<Laid extends { readonly finished: ExactSize }>(
+  quilt: Quilt,
+  measures: Measures,
+  blocks: ReadonlyMap<string, Laid>,
+  place: QuiltPlace,
+): LaidPlace<Laid> {
   const size = sizeInCells(place)
   const [column, row] = place.at
   const origin = [startOf(measures, 0, column), startOf(measures, 1, row)] as const
   const finished = [spanOf(measures, 0, size[0]), spanOf(measures, 1, size[1])] as const
-  const block = place.block === undefined ? null : (blocks.get(place.block) as WornBlock)
+  const block = place.block === undefined ? null : (blocks.get(place.block) as Laid)
   if (block === null) return { place, size, origin, finished, block, content: finished, frame: [], fit: 'fits' }
   const [w, h] = block.finished
   const content: ExactSize = (place.turn ?? 0) % 2 === 1 ? [h, w] : [w, h]

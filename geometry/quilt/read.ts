@@ -24,6 +24,11 @@ export function readQuilt(text: string): Read<Quilt> {
   } catch {
     return { ok: false, place: 'file', message: message('not-json') }
   }
+  return checkQuilt(value)
+}
+
+/** A value that a program parsed or kept, checked as `readQuilt` checks a file. */
+export function checkQuilt(value: unknown): Read<Quilt> {
   try {
     new QuiltReader().quilt(value)
     return { ok: true, value: value as Quilt }

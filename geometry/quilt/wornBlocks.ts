@@ -29,7 +29,8 @@ export function wornBlocks(quilt: Quilt): ReadonlyMap<string, WornBlock> {
   )
 }
 
-function wornBlock(quilt: Quilt, { id, block, wear = {} }: QuiltBlock): Block {
+/** A block with the quilt's fabrics in the place of its own, measured as the quilt is. */
+export function wornBlock(quilt: Quilt, { id, block, wear = {} }: QuiltBlock): Block {
   const worn = (fabric: string): string => (Object.hasOwn(wear, fabric) ? (wear[fabric] as string) : `${id}/${fabric}`)
   const fabrics = new Map<string, Fabric>()
   for (const fabric of block.fabrics) {
@@ -58,7 +59,8 @@ function wornBlock(quilt: Quilt, { id, block, wear = {} }: QuiltBlock): Block {
   }
 }
 
-function finishedOf(block: Block): ExactSize {
+/** A block's finished size with its own borders, in the measure's unit. */
+export function finishedOf(block: Block): ExactSize {
   const borders = (block.borders ?? []).reduce<Rational>((all, { finishedWidth }) => add(all, times(lengthOf(finishedWidth), 2)), ZERO)
   const cell = cellOf(block)
   return [add(times(cell, block.grid.columns), borders), add(times(cell, block.grid.rows), borders)]

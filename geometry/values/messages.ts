@@ -409,6 +409,34 @@ interface SettingReasons {
   readonly 'rule-of-thumb': { readonly units: number; readonly outcome: 'as-said' | 'clashes-all-the-same' | 'nests-without' }
 }
 
+interface Places {
+  readonly places: number
+}
+
+/** What undo and redo call an edit of a quilt. */
+interface QuiltEditNames {
+  readonly 'name-quilt': None
+  readonly 'put-in-places': Places
+  readonly 'swap-places': None
+  readonly 'move-place': None
+  readonly 'turn-places': Places
+  readonly 'resize-place': None
+  readonly 'clear-places': Places
+  readonly 'press-places': Places
+  readonly 'hold-places': Places
+  readonly 'frame-places': Places
+  readonly 'tick-places': Places
+  readonly 'set-frame': None
+  readonly 'set-quilt-grid': None
+  readonly 'set-place-size': None
+  readonly 'set-joining': None
+  readonly 'set-sashing': None
+  readonly 'take-turns': None
+  readonly 'wear-fabric': None
+  readonly 'update-block': None
+  readonly 'remove-block': None
+}
+
 /** What is said of a quilt. */
 interface QuiltMessages {
   readonly 'positions-empty': None
@@ -439,6 +467,7 @@ interface QuiltPosition {
 export interface MessageParams
   extends FileFaults,
     QuiltMessages,
+    QuiltEditNames,
     UnitNames,
     StepTitles,
     EditNames,
@@ -460,6 +489,7 @@ export type Message<Code extends MessageCode = MessageCode> = {
 }[Code]
 
 export type EditName = Message<EditCode>
+export type QuiltEditName = Message<keyof (QuiltEditNames & EditNames)>
 export type StepTitle = Message<keyof StepTitles>
 
 /** What is said beside a block on the board: its findings and the names of its edits. The page has these words from the start. */

@@ -1,4 +1,6 @@
-/** The page: the header, the tray and fabrics at the left, the board in the middle, the sheets at the right. */
+/** The page: the header; below it the tray and fabrics, the board and the sheets, or a quilt. */
+import { lazy } from 'react'
+import { LazyPanel } from '../controls/LazyPanel.tsx'
 import { FabricList } from '../tray/FabricList.tsx'
 import { Tray } from '../tray/Tray.tsx'
 import { useDroppedFiles } from '../library/OpenFileButton.tsx'
@@ -11,9 +13,12 @@ import { SaveStatus } from './SaveStatus.tsx'
 import { SkipLinks } from './SkipLinks.tsx'
 import { usePageKeys } from './usePageKeys.ts'
 
+const QuiltPage = lazy(async () => ({ default: (await import('../quilt/QuiltPage.tsx')).QuiltPage }))
+
 export function App() {
   // A new language renders the whole page again, because most texts are not part of any state.
   const language = useStore(({ view }) => view.language)
+  const isQuilt = useStore(({ quilt }) => quilt !== null)
   usePageKeys()
   useDroppedFiles()
   return (
@@ -22,14 +27,26 @@ export function App() {
       <Header />
       <SaveStatus />
       <main>
-        <div className="side left">
-          <Tray />
-          <FabricList />
-        </div>
-        <BoardArea />
-        <SheetTabs />
+        {isQuilt ? (
+          <LazyPanel fallback={<div />}>
+            <QuiltPage />
+          </LazyPanel>
+        ) : (
+          <BlockPage />
+        )}
       </main>
       <DraggedItem />
     </div>
   )
 }
+
+const BlockPage = () => (
+  <>
+    <div className="side left">
+      <Tray />
+      <FabricList />
+    </div>
+    <BoardArea />
+    <SheetTabs />
+  </>
+)

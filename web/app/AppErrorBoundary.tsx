@@ -6,7 +6,7 @@
 import { Component, type ReactNode } from 'react'
 import { beginBlock, STARTERS } from '../keeping/openBlock.ts'
 import { saveFile } from '../keeping/download.ts'
-import { getState, undo } from '../document/store.ts'
+import { getState, openDocument, undo } from '../document/store.ts'
 import { t } from '../words/words.ts'
 
 interface Props {
@@ -30,7 +30,7 @@ export class AppErrorBoundary extends Component<Props, { readonly failed: boolea
         <div className="buttons">
           <button
             type="button"
-            disabled={getState().history.past.length === 0}
+            disabled={openDocument(getState()).past.length === 0}
             onClick={() => {
               undo()
               retry()
@@ -41,7 +41,7 @@ export class AppErrorBoundary extends Component<Props, { readonly failed: boolea
           <button type="button" onClick={() => void beginBlock(STARTERS.empty).then(retry)}>
             {t('Start with an empty grid')}
           </button>
-          <button type="button" onClick={() => saveFile(getState().history.block)}>
+          <button type="button" onClick={() => saveFile(openDocument(getState()).block)}>
             {t('Save as a file')}
           </button>
           <button type="button" onClick={() => window.location.reload()}>

@@ -8,7 +8,7 @@ import { LazyPanel } from '../controls/LazyPanel.tsx'
 import { setView, useStore, type ViewMode } from '../document/store.ts'
 import { NestingChanges } from '../views/NestingChanges.tsx'
 import { t } from '../words/words.ts'
-import { Notice, NoticeLog } from './Notices.tsx'
+import { Notice, NoticeLog } from '../controls/Notices.tsx'
 import { ViewPicker } from './ViewPicker.tsx'
 
 // Loaded when a view is first chosen, so that the page starts at once.

@@ -1,9 +1,9 @@
 /** The header of the page: the block's name, the library, files, undo and redo, whether everything is saved, and help. On a phone, one row and a menu. */
 import { lazy, type ReactNode, useState } from 'react'
 import { createPortal } from 'react-dom'
-import { setName } from '../../geometry/index.ts'
+import { isQuilt } from '../document/document.ts'
 import { saveFile } from '../keeping/download.ts'
-import { edit, redo, undo, useStore } from '../document/store.ts'
+import { openDocument, redo, renameDocument, undo, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 import { ActionButton } from '../controls/ActionButton.tsx'
 import { OpenFileButton } from '../library/OpenFileButton.tsx'
@@ -19,9 +19,9 @@ const DIALOGS = {
 } as const
 
 export function Header() {
-  const block = useStore(({ history }) => history.block)
-  const past = useStore(({ history }) => history.past.length)
-  const future = useStore(({ history }) => history.future.length)
+  const doc = useStore((state) => openDocument(state).block)
+  const past = useStore((state) => openDocument(state).past.length)
+  const future = useStore((state) => openDocument(state).future.length)
   const phone = useMedia(PHONE)
   const [dialog, setDialog] = useState<keyof typeof DIALOGS | null>(null)
   const files = (
@@ -30,7 +30,7 @@ export function Header() {
         {t('My blocks')}
       </button>
       <OpenFileButton />
-      <button type="button" onClick={() => saveFile(block)}>
+      <button type="button" onClick={() => saveFile(doc)}>
         {t('Save file')}
       </button>
     </>
@@ -44,8 +44,8 @@ export function Header() {
     <header data-part="head">
       <h1>Nestwright</h1>
       <label className="name">
-        <span>{t('Block')}</span>
-        <input value={block.name} maxLength={200} onChange={(event) => edit(setName(event.target.value))} />
+        <span>{isQuilt(doc) ? t('Quilt') : t('Block')}</span>
+        <input value={doc.name} maxLength={200} onChange={(event) => renameDocument(event.target.value)} />
       </label>
       <div className="buttons">
         {!phone && files}

@@ -4,7 +4,7 @@ import { type ReactNode, useState } from 'react'
 import { goOnWithCopy, takeOver, whenSaved } from '../keeping/openBlock.ts'
 import { saveFile } from '../keeping/download.ts'
 import { installNewVersion, useNewVersionReady } from '../keeping/offline.ts'
-import { type StorageProblem, getState, useStore } from '../document/store.ts'
+import { openDocument, type StorageProblem, getState, useStore } from '../document/store.ts'
 import { t } from '../words/words.ts'
 
 export function SaveStatus() {
@@ -74,7 +74,7 @@ const withReloadButton = (sentence: string): ReactNode => (
 const withSaveButton = (sentence: string): ReactNode => (
   <>
     <p>{sentence}</p>
-    <button type="button" onClick={() => saveFile(getState().history.block)}>
+    <button type="button" onClick={() => saveFile(openDocument(getState()).block)}>
       {t('Save as a file')}
     </button>
   </>

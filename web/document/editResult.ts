@@ -1,14 +1,18 @@
-/** What an edit makes of a block. Computed once: first to try whether the result fits, then to apply it. */
+/** What an edit makes of a document. Computed once: first to try whether the result fits, then to apply it. */
 import { produce } from 'immer'
-import type { Block, Edit } from '../../geometry/index.ts'
+import type { Edit, Quilt, QuiltEdit } from '../../geometry/index.ts'
+import type { Doc } from './document.ts'
 
-const known = new WeakMap<Edit, { readonly block: Block; readonly after: Block }>()
+/** An edit of a block or of a quilt. */
+export type DocEdit<D extends Doc> = D extends Quilt ? QuiltEdit : Edit
 
-export function editResult(block: Block, edit: Edit): Block {
+const known = new WeakMap<object, { readonly block: Doc; readonly after: Doc }>()
+
+export function editResult<D extends Doc>(block: D, edit: DocEdit<D>): D {
   const last = known.get(edit)
-  if (last?.block === block) return last.after
+  if (last?.block === block) return last.after as D
   const after = produce(block, (draft) => {
-    edit.change(draft as Parameters<typeof edit.change>[0])
+    edit.change(draft as never)
   })
   known.set(edit, { block, after })
   return after

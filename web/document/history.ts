@@ -5,12 +5,13 @@
  * Out     a new history; the same one where nothing changed.
  * Size    a step holds only what differs, as text: a day of editing a large block stays within a few megabytes.
  */
-import type { Block, Edit, EditName } from '../../geometry/index.ts'
+import type { Block, QuiltEditName } from '../../geometry/index.ts'
 import { type Change, applyChanges, changesBetween, packChanges, unpackChanges } from './difference.ts'
-import { editResult } from './editResult.ts'
+import type { Doc } from './document.ts'
+import { type DocEdit, editResult } from './editResult.ts'
 
 /** An edit's name; for a step stored before edits had codes, its name as text. */
-type StepName = EditName | string
+type StepName = QuiltEditName | string
 
 export interface Step {
   readonly name: StepName
@@ -20,15 +21,16 @@ export interface Step {
   readonly merge?: string
 }
 
-export interface History {
-  readonly block: Block
+export interface History<D extends Doc = Block> {
+  /** The document as it is now. */
+  readonly block: D
   readonly past: readonly Step[]
   readonly future: readonly Step[]
 }
 
-export const newHistory = (block: Block): History => ({ block, past: [], future: [] })
+export const newHistory = <D extends Doc>(block: D): History<D> => ({ block, past: [], future: [] })
 
-export function applyEdit(history: History, edit: Edit): History {
+export function applyEdit<D extends Doc>(history: History<D>, edit: DocEdit<D>): History<D> {
   const { name, merge } = edit
   const block = editResult(history.block, edit)
   if (block === history.block) return history
@@ -38,12 +40,12 @@ export function applyEdit(history: History, edit: Edit): History {
   return moveThrough({ ...undoStep(history), future: [] }, block, name, merge)
 }
 
-/** Replaces the block by another one, as a step that can be undone. */
-export function replaceBlock(history: History, block: Block, name: EditName): History {
+/** Replaces the document by another one, as a step that can be undone. */
+export function replaceBlock<D extends Doc>(history: History<D>, block: D, name: StepName): History<D> {
   return moveThrough(history, block, name)
 }
 
-function moveThrough(history: History, block: Block, name: EditName, merge?: string): History {
+function moveThrough<D extends Doc>(history: History<D>, block: D, name: StepName, merge?: string): History<D> {
   const redo = changesBetween(history.block, block)
   if (redo.length === 0) return history
   const step: Step = {
@@ -55,20 +57,20 @@ function moveThrough(history: History, block: Block, name: EditName, merge?: str
   return { block, past: [...history.past, step], future: [] }
 }
 
-export function undoStep({ block, past, future }: History): History {
+export function undoStep<D extends Doc>({ block, past, future }: History<D>): History<D> {
   const step = past.at(-1)
   if (step === undefined) return { block, past, future }
   return { block: applyPacked(block, step.undo), past: past.slice(0, -1), future: [step, ...future] }
 }
 
-export function redoStep({ block, past, future }: History): History {
+export function redoStep<D extends Doc>({ block, past, future }: History<D>): History<D> {
   const [step, ...later] = future
   if (step === undefined) return { block, past, future }
   return { block: applyPacked(block, step.redo), past: [...past, step], future: later }
 }
 
-/** The block that some steps lead to, forward or back. */
-export const applyPacked = (block: Block, way: string): Block => applyChanges(block, unpackChanges(way))
+/** The document that some steps lead to, forward or back. */
+export const applyPacked = <D extends Doc>(block: D, way: string): D => applyChanges(block, unpackChanges(way))
 
 /** A step as it was stored before steps were packed. */
 export interface LooseStep {

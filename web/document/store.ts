@@ -5,7 +5,25 @@
  * document and is never undone.
  */
 import { create } from 'zustand'
-import type { Block, Edit, EditCode, EditName, FilePoint, Kind, Findings, Layered, Repeat, StitchedLine, Turn } from '../../geometry/index.ts'
+import {
+  type Block,
+  type Edit,
+  type EditCode,
+  type EditName,
+  type FilePoint,
+  type Kind,
+  type Findings,
+  type Layered,
+  type Quilt,
+  type QuiltEdit,
+  type QuiltEditName,
+  type Repeat,
+  type StitchedLine,
+  type Turn,
+  message,
+  setName,
+} from '../../geometry/index.ts'
+import { type Doc, isQuilt } from './document.ts'
 import { type Hint, hintsToCome } from './hints.ts'
 import { measuredHere } from './region.ts'
 import { eveningStar } from './starters/eveningStar.ts'
@@ -95,7 +113,10 @@ interface CurrentBlock {
 export type StorageProblem = 'none' | 'full' | 'failed' | 'older' | 'newer' | 'later'
 
 export interface AppState {
+  /** The block on the board; while a quilt is open, the block that was there before. */
   readonly history: History
+  /** The quilt that is open; null while a block is. */
+  readonly quilt: History<Quilt> | null
   readonly view: ViewState
   readonly saved: 'saved' | 'saving' | 'failed'
   readonly currentBlock: CurrentBlock
@@ -144,6 +165,7 @@ const START: ViewState = {
 /** The state as a hook: a selector must give the same object for the same state. */
 export const useStore = create<AppState>(() => ({
   history: newHistory(measuredHere(eveningStar)),
+  quilt: null,
   view: START,
   saved: 'saved',
   currentBlock: { id: null, readOnly: false, trouble: null },
@@ -156,10 +178,13 @@ export const useStore = create<AppState>(() => ({
 export const { getState, subscribe } = useStore
 const set = useStore.setState
 
-let saveHistory: (history: History) => void = () => {}
+/** The document that is open, a block or a quilt, with its history. */
+export const openDocument = ({ quilt, history }: AppState): History<Doc> => quilt ?? history
 
-function setHistory(history: History): void {
-  if (history === getState().history) return
+let saveHistory: (history: History<Doc>) => void = () => {}
+
+function setHistory(history: History<Doc>): void {
+  if (history === openDocument(getState())) return
   if (getState().currentBlock.readOnly) {
     refuse()
     return
@@ -180,8 +205,13 @@ function refuse(): void {
   setView({ notice: '' })
 }
 
-/** Shows a new state of the same block: after an edit here, or as another tab has changed it. */
-export function showHistory(history: History): void {
+/** Shows a new state of the same document: after an edit here, or as another tab has changed it. */
+export function showHistory(history: History<Doc>): void {
+  if (isQuilt(history.block)) set({ quilt: history as History<Quilt> })
+  else showBlockHistory(history as History)
+}
+
+function showBlockHistory(history: History): void {
   const ids = new Set(history.block.units.map(({ id }) => id))
   const { view } = getState()
   const selected = view.selected.filter((id) => ids.has(id))
@@ -198,8 +228,13 @@ export function showHistory(history: History): void {
 /** The fabric in hand, if the block still has it. */
 const fabricStillInHand = ({ fabrics }: Block): string | null => fabrics.find(({ id }) => id === getState().view.fabricInHand)?.id ?? null
 
-/** Puts another block on the board, with its own history. */
-export function openHistory(history: History): void {
+/** Opens another document, with its own history. */
+export function openHistory(history: History<Doc>): void {
+  if (isQuilt(history.block)) set({ quilt: history as History<Quilt>, preview: null })
+  else openBlockHistory(history as History)
+}
+
+function openBlockHistory(history: History): void {
   clearFindings()
   const view: ViewState = {
     ...getState().view,
@@ -216,7 +251,7 @@ export function openHistory(history: History): void {
     zoom: 1,
     pan: [0, 0],
   }
-  set({ history, view, layers: null, stitching: null, comparedLayout: null, preview: null, edited: null })
+  set({ history, quilt: null, view, layers: null, stitching: null, comparedLayout: null, preview: null, edited: null })
 }
 
 export function setLayers(block: Block, layered: Layered): void {
@@ -268,23 +303,53 @@ export function showPreview(preview: Preview | null): void {
   if (preview !== getState().preview) set({ preview })
 }
 
-export const replaceDocument = (block: Block, name: EditName): void => {
-  clearFindings()
-  setHistory(replaceBlock(getState().history, block, name))
-  setView({ selected: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is open.', { name: displayName(block) }) })
+/** Changes the quilt that is open. */
+export function editQuilt(change: QuiltEdit): void {
+  const { quilt } = getState()
+  if (quilt !== null) setHistory(applyEdit(quilt, change))
 }
 
-const stepWords = ({ name }: Step): string => (typeof name === 'string' ? name : translate(name))
+/** Names the document that is open; letters typed one after another are one step. */
+export function renameDocument(name: string): void {
+  if (getState().quilt === null) edit(setName(name))
+  else editQuilt(renamed(name))
+}
+
+/** The name of a quilt is changed as a block's is. */
+export const renamed = (name: string): QuiltEdit => ({ ...setName(name), name: message('name-quilt') }) as unknown as QuiltEdit
+
+/** Replaces the open document by another of its kind, as a step that can be undone. */
+export const replaceDocument = (doc: Doc, name: EditName): void => {
+  if (isQuilt(doc)) {
+    const { quilt } = getState()
+    if (quilt !== null) setHistory(replaceBlock(quilt, doc, name))
+    return
+  }
+  clearFindings()
+  setHistory(replaceBlock(getState().history, doc, name))
+  setView({ selected: [], patch: null, zoom: 1, pan: [0, 0], notice: t('{name} is open.', { name: displayName(doc) }) })
+}
+
+/** The names of a quilt's edits are loaded with the quilt. */
+let sayQuiltEdit: (name: QuiltEditName) => string = (name) => translate(name as EditName)
+export const onQuiltEditNames = (say: typeof sayQuiltEdit): void => {
+  sayQuiltEdit = say
+}
+
+const stepWords = ({ name }: Step): string =>
+  typeof name === 'string' ? name : getState().quilt === null ? translate(name as EditName) : sayQuiltEdit(name)
 
 export function undo(): void {
-  const step = getState().history.past.at(-1)
-  setHistory(undoStep(getState().history))
+  const open = openDocument(getState())
+  const step = open.past.at(-1)
+  setHistory(undoStep(open))
   setView({ notice: step === undefined ? t('There’s nothing to undo.') : t('Undone: {step}.', { step: stepWords(step) }) })
 }
 
 export function redo(): void {
-  const step = getState().history.future[0]
-  setHistory(redoStep(getState().history))
+  const open = openDocument(getState())
+  const step = open.future[0]
+  setHistory(redoStep(open))
   setView({ notice: step === undefined ? t('There’s nothing to redo.') : t('Redone: {step}.', { step: stepWords(step) }) })
 }
 
@@ -305,7 +370,7 @@ export const setSaved = (saved: AppState['saved']): void => {
 export const setCurrentBlock = (change: Partial<CurrentBlock>): void => set({ currentBlock: { ...getState().currentBlock, ...change } })
 
 /** Sets the function that saves every change of the document. */
-export const onHistoryChange = (save: (history: History) => void): void => {
+export const onHistoryChange = (save: (history: History<Doc>) => void): void => {
   saveHistory = save
 }
 

@@ -6,6 +6,7 @@
  * How     each change is sent off at once, without waiting for the one before it. A failed write is tried again, at longer and longer intervals, and
  *         always together with everything that came after it: nothing is skipped.
  */
+import type { Doc } from '../document/document.ts'
 import type { History } from '../document/history.ts'
 import { needsNewBase, isOvertaken, type WriteCursor, write } from './database.ts'
 import type { Base } from './schema.ts'
@@ -14,14 +15,14 @@ export type SaveEvent =
   | { readonly type: 'saving' }
   | { readonly type: 'saved'; readonly id: string }
   | { readonly type: 'failed'; readonly error: unknown }
-  | { readonly type: 'overtaken'; readonly history: History }
+  | { readonly type: 'overtaken'; readonly history: History<Doc> }
 
 export interface Autosaver {
   /** From now on the changes belong to another block; `kept` is what is saved of it (null: nothing yet). */
-  readonly take: (cursor: WriteCursor, kept: History | null) => void
+  readonly take: (cursor: WriteCursor, kept: History<Doc> | null) => void
   /** Saves nothing any more: another page has the lease. */
   readonly rest: () => void
-  readonly keep: (history: History) => void
+  readonly keep: (history: History<Doc>) => void
   /** Waits until every write has ended; whether everything is saved. */
   readonly settled: () => Promise<boolean>
 }
@@ -37,14 +38,14 @@ const LONGEST_PAUSE = 30_000
  */
 export function autosaver(base: () => Base, report: (news: SaveEvent) => void): Autosaver {
   let cursor: WriteCursor | null = null
-  let kept: History | null = null
-  let wanted: History | null = null
+  let kept: History<Doc> | null = null
+  let wanted: History<Doc> | null = null
   let laying = 0
   let pause = FIRST_PAUSE
   let again: ReturnType<typeof setTimeout> | undefined
   const flying = new Set<Promise<void>>()
 
-  const begin = (next: WriteCursor | null, from: History | null): void => {
+  const begin = (next: WriteCursor | null, from: History<Doc> | null): void => {
     clearTimeout(again)
     cursor = next
     kept = from
@@ -71,10 +72,10 @@ export function autosaver(base: () => Base, report: (news: SaveEvent) => void): 
     flying.add(flight)
   }
 
-  const writeNow = async (to: WriteCursor, sent: History, lay: boolean): Promise<WriteCursor> => write(base(), to, kept, sent, Date.now(), lay)
+  const writeNow = async (to: WriteCursor, sent: History<Doc>, lay: boolean): Promise<WriteCursor> => write(base(), to, kept, sent, Date.now(), lay)
   const stillOurs = ({ id, lease }: WriteCursor): boolean => cursor?.id === id && cursor.lease === lease
 
-  const landed = (next: WriteCursor, sent: History): void => {
+  const landed = (next: WriteCursor, sent: History<Doc>): void => {
     if (!stillOurs(next)) return
     cursor = next
     kept = sent

@@ -5,11 +5,12 @@
  * Out     the list is up to date, and a notice says what was done. Nothing is lost: an archived block stays for thirty days of use, and restoring a version is a step
  *         like any other.
  */
-import { type Block, message } from '../../geometry/index.ts'
+import { message } from '../../geometry/index.ts'
+import type { Doc } from '../document/document.ts'
 import { t } from '../words/words.ts'
 import {
   beginBlock,
-  blockOf,
+  documentOf,
   listChanged,
   autosave,
   keepVersion,
@@ -28,7 +29,7 @@ import { setArchived } from './archive.ts'
 import { type Card, newId, type Version } from './schema.ts'
 import { autosaver } from './autosave.ts'
 import { isLocked } from './tabLocks.ts'
-import { setView, getState, replaceDocument } from '../document/store.ts'
+import { openDocument, setView, getState, replaceDocument } from '../document/store.ts'
 
 /** Does something; if the browser refuses, a notice says so. Returns whether it was done. */
 export async function tryOrNotify(act: () => Promise<unknown>): Promise<boolean> {
@@ -42,7 +43,7 @@ export async function tryOrNotify(act: () => Promise<unknown>): Promise<boolean>
 }
 
 export async function copyBlock(id: string): Promise<void> {
-  const block = await blockOf(id)
+  const block = await documentOf(id)
   if (block === null) return
   const name = copyName(block.name)
   await importBlocks(database(), [{ id: newId(), made: Date.now(), changed: Date.now(), block: { ...block, name }, versions: [] }])
@@ -52,13 +53,13 @@ export async function copyBlock(id: string): Promise<void> {
 
 /** Renames by an edit, so that it can be undone; not while another tab is changing the block. */
 export async function renameBlock(id: string, name: string): Promise<'done' | 'in another tab'> {
-  if (id === getState().currentBlock.id) throw new RangeError('the block on the board is renamed by an edit')
+  if (id === getState().currentBlock.id) throw new RangeError('the open document is renamed by an edit')
   if (await isLocked(id)) return 'in another tab'
   const taken = await takeLease(database(), id)
   if (taken === null) return 'done'
   const saver = autosaver(database, () => {})
   saver.take(taken.cursor, taken.history)
-  saver.keep(applied(taken.history, renaming(name)))
+  saver.keep(applied(taken.history, renaming(taken.history.block, name)))
   await saver.settled()
   broadcast({ type: 'kept', id })
   listChanged()
@@ -66,7 +67,7 @@ export async function renameBlock(id: string, name: string): Promise<'done' | 'i
 }
 
 export async function archiveBlock(id: string): Promise<void> {
-  const name = displayName({ name: (await blockOf(id))?.name ?? '' })
+  const name = displayName({ name: (await documentOf(id))?.name ?? '' })
   await setArchived(database(), id, Date.now())
   if (id === getState().currentBlock.id && !(await openAnother(id))) {
     await setArchived(database(), id, null)
@@ -96,7 +97,7 @@ export async function deleteBlocks(ids: readonly string[]): Promise<void> {
 // Versions.
 
 export async function keepNamedVersion(id: string, name: string): Promise<void> {
-  const block = await blockOf(id)
+  const block = await documentOf(id)
   if (block !== null) await keepVersion(id, block, 'asked', name)
 }
 
@@ -110,7 +111,7 @@ export async function goBackTo(version: Version): Promise<void> {
   const block = await versionBlock(database(), version.id)
   if (block === undefined) return
   if (getState().currentBlock.id !== version.of && !(await openBlock(version.of))) return
-  if (!getState().currentBlock.readOnly) await keepVersion(version.of, getState().history.block, 'going back')
+  if (!getState().currentBlock.readOnly) await keepVersion(version.of, openDocument(getState()).block, 'going back')
   replaceDocument(block, message('go-back-to-version'))
 }
 
@@ -124,7 +125,7 @@ export async function versionAsBlock({ id }: Version): Promise<boolean> {
   return block !== undefined && beginBlock({ ...block, name: copyName(block.name) })
 }
 
-export const blockOfVersion = async ({ id }: Version): Promise<Block | null> => (await versionBlock(database(), id)) ?? null
+export const blockOfVersion = async ({ id }: Version): Promise<Doc | null> => (await versionBlock(database(), id)) ?? null
 
 // Files.
 
@@ -137,7 +138,7 @@ export async function blocksToSave(): Promise<FiledBlock[]> {
 }
 
 async function fileEntryOf({ id, made, changed }: Card): Promise<FiledBlock | null> {
-  const block = await blockOf(id)
+  const block = await documentOf(id)
   if (block === null) return null
   const versions = await Promise.all((await versionsOf(database(), id)).map(filedVersion))
   return { id, made, changed, block, versions: versions.filter((version) => version !== null) }
@@ -149,11 +150,11 @@ async function filedVersion(version: Version): Promise<FiledVersion | null> {
 }
 
 /** The id of a block that is the same as this one, never edited and not archived; null if there is none. */
-export async function findUntouched(block: Block): Promise<string | null> {
+export async function findUntouched(block: Doc): Promise<string | null> {
   await autosave.settled()
   const named = (await cards(database())).filter(({ name, aside, past }) => aside === null && past === 0 && name === block.name)
   for (const { id } of named) {
-    const here = await blockOf(id)
+    const here = await documentOf(id)
     if (here !== null && isSameBlock(here, block)) return id
   }
   return null
@@ -174,7 +175,7 @@ export async function addBlocks(filed: readonly FiledBlock[]): Promise<ImportRes
   const addedIds = new Set<string>()
   let copies = 0
   for (const one of filed) {
-    const here = taken.has(one.id) ? await blockOf(one.id) : null
+    const here = taken.has(one.id) ? await documentOf(one.id) : null
     if (here !== null && isSameBlock(here, one.block) && taken.get(one.id)?.aside === null) continue
     const isCopy = taken.has(one.id) || addedIds.has(one.id)
     addedIds.add(one.id)

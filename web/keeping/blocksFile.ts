@@ -1,28 +1,33 @@
 /**
- * A file of many blocks with their versions; each is written as in a block file of its own.
+ * A file of many blocks and quilts with their versions; each is written as in a file of its own.
  *
- * In      blocks with ids and versions; or the text of such a file.
- * Out     the text; or the blocks, or the place of the first fault and a message that says what to do. One faulty block rejects the whole file.
+ * In      blocks and quilts with ids and versions; or the text of such a file.
+ * Out     the text, with quilts in a list of their own, `quilts`, if there are any; or the blocks and quilts, or the place of the first fault and a message that says what to do. One faulty block rejects the whole file.
  */
-import { type Block, checkBlock, LONGEST_WORDS, type Message, message, type Read } from '../../geometry/index.ts'
+import { checkBlock, checkQuilt, LONGEST_WORDS, type Message, message, type Read } from '../../geometry/index.ts'
+import { type Doc, isQuilt } from '../document/document.ts'
 
 export interface FiledVersion {
   readonly made: number
   readonly name: string | null
-  readonly block: Block
+  readonly block: Doc
 }
 
 export interface FiledBlock {
   readonly id: string
   readonly made: number
   readonly changed: number
-  readonly block: Block
+  readonly block: Doc
   readonly versions: readonly FiledVersion[]
 }
 
 const FORMAT = 'nestwright.blocks'
 
-export const writeBlocks = (blocks: readonly FiledBlock[]): string => `${JSON.stringify({ format: FORMAT, version: 1, blocks }, null, 1)}\n`
+export function writeBlocks(all: readonly FiledBlock[]): string {
+  const quilts = all.filter(({ block }) => isQuilt(block))
+  const file = { format: FORMAT, version: 1, blocks: all.filter(({ block }) => !isQuilt(block)), ...(quilts.length === 0 ? {} : { quilts }) }
+  return `${JSON.stringify(file, null, 1)}\n`
+}
 
 /** Whether a file's format field says that it is a file of many blocks. */
 export const isBlocksFile = (value: unknown): boolean => fieldsOf(value)?.format === FORMAT
@@ -41,8 +46,12 @@ export function checkBlocks(value: unknown): Read<readonly FiledBlock[]> {
     return fault('version', message('newer-version', { version: file.version }))
   if (file.version !== 1) return fault('version', message('blocks-version'))
   if (!Array.isArray(file.blocks)) return fault('blocks', message('blocks-list'))
-  const refused = firstFault(file.blocks, entryFault, 'blocks')
-  return refused ?? { ok: true, value: file.blocks as readonly FiledBlock[] }
+  const quilts = file.quilts ?? []
+  if (!Array.isArray(quilts)) return fault('quilts', message('blocks-list'))
+  const refused =
+    firstFault(file.blocks, (entry) => entryFault(entry, checkBlock), 'blocks') ??
+    firstFault(quilts, (entry) => entryFault(entry, checkQuilt), 'quilts')
+  return refused ?? { ok: true, value: [...file.blocks, ...quilts] as readonly FiledBlock[] }
 }
 
 /** The first faulty entry, with its place in the file. */
@@ -54,27 +63,29 @@ function firstFault(list: readonly unknown[], refuse: (entry: unknown) => ReadFa
   return null
 }
 
-function entryFault(value: unknown): ReadFault | null {
+type Check = (value: unknown) => Read<Doc>
+
+function entryFault(value: unknown, check: Check): ReadFault | null {
   const entry = fieldsOf(value)
   if (entry === null) return fault('', message('blocks-entry'))
   if (typeof entry.id !== 'string' || !ID.test(entry.id)) return fault('id', message('blocks-id'))
   if (!isTime(entry.changed)) return fault('changed', message('blocks-time'))
   if (!Array.isArray(entry.versions)) return fault('versions', message('blocks-list'))
-  return datedBlockFault(entry) ?? firstFault(entry.versions, versionFault, 'versions')
+  return datedFault(entry, check) ?? firstFault(entry.versions, (version) => versionFault(version, check), 'versions')
 }
 
-function versionFault(value: unknown): ReadFault | null {
+function versionFault(value: unknown, check: Check): ReadFault | null {
   const version = fieldsOf(value)
   if (version === null) return fault('', message('blocks-copy'))
   if (version.name !== null && typeof version.name !== 'string') return fault('name', message('blocks-copy-name'))
   if (version.name !== null && version.name.length > LONGEST_WORDS)
     return fault('name', message('name-too-long', { count: version.name.length, most: LONGEST_WORDS }))
-  return datedBlockFault(version)
+  return datedFault(version, check)
 }
 
-function datedBlockFault({ made, block }: Fields): ReadFault | null {
+function datedFault({ made, block }: Fields, check: Check): ReadFault | null {
   if (!isTime(made)) return fault('made', message('blocks-time'))
-  const read = checkBlock(block)
+  const read = check(block)
   return read.ok ? null : fault(read.place === 'file' ? 'block' : `block.${read.place}`, read.message)
 }
 

@@ -1,5 +1,5 @@
 /**
- * The browser's database: every block a maker has, each with its own history and versions.
+ * The browser's database: every block and quilt a maker has, each with its own history and versions. What is said of blocks here goes for quilts too.
  *
  * Stored  a card for each block (what a list shows of it, and where its history stands); the block as it was at one place of its history (its base);
  *         each step in a record of its own. An edit writes its step and the card in one transaction, so it is saved completely or not at all, and costs
@@ -9,7 +9,8 @@
  *         so a write is sent off completely before the page does anything else. (In the database a lease is called a turn.)
  */
 import { type IDBPTransaction, openDB } from 'idb'
-import { type Block, checkBlock } from '../../geometry/index.ts'
+import { checkBlock } from '../../geometry/index.ts'
+import type { Doc } from '../document/document.ts'
 import type { FiledBlock } from './blocksFile.ts'
 import { type History, applyPacked, type Step } from '../document/history.ts'
 import { sendOff, tryCommit } from './commit.ts'
@@ -26,7 +27,7 @@ export interface DatabaseEvents {
 }
 
 export async function openBase(name = 'nestwright', { blocked, closed, lost }: DatabaseEvents = {}): Promise<Base> {
-  const db = await openDB<Schema>(name, 2, {
+  const db = await openDB<Schema>(name, 3, {
     upgrade: (db, from, _, work) => upgradeDatabase(db, from, work),
     blocked,
     blocking(_old, next, event) {
@@ -68,8 +69,8 @@ const ALL = [...OF_A_BLOCK, ...OF_VERSIONS] as const
 export async function write(
   db: Base,
   cursor: WriteCursor,
-  kept: History | null,
-  present: History,
+  kept: History<Doc> | null,
+  present: History<Doc>,
   changed: number,
   writesBase = needsNewBase(cursor, kept, present),
 ): Promise<WriteCursor> {
@@ -90,7 +91,7 @@ export async function write(
 }
 
 /** Whether the steps no longer lead from the base to the present, or there are too many of them. */
-export function needsNewBase({ base }: WriteCursor, kept: History | null, present: History): boolean {
+export function needsNewBase({ base }: WriteCursor, kept: History<Doc> | null, present: History<Doc>): boolean {
   return (
     kept === null ||
     base > firstDifference(kept, [...present.past, ...present.future]) ||
@@ -98,7 +99,7 @@ export function needsNewBase({ base }: WriteCursor, kept: History | null, presen
   )
 }
 
-function firstDifference(kept: History | null, steps: readonly Step[]): number {
+function firstDifference(kept: History<Doc> | null, steps: readonly Step[]): number {
   const known = kept === null ? [] : [...kept.past, ...kept.future]
   let place = 0
   while (place < known.length && place < steps.length && known[place] === steps[place]) place++
@@ -139,18 +140,18 @@ export const isFull = (error: unknown): boolean => error instanceof DOMException
 export class Damaged extends Error {}
 
 /** Reads a block without a lease; null where there is none with that id. Throws `Damaged`. */
-export async function read(db: Base, id: string): Promise<History | null> {
+export async function read(db: Base, id: string): Promise<History<Doc> | null> {
   const work = db.transaction(['cards', 'bases', 'edits'])
   return historyIn(work, id)
 }
 
 interface Readable {
   objectStore(name: 'cards'): { get(key: string): Promise<Card | undefined> }
-  objectStore(name: 'bases'): { get(key: string): Promise<{ readonly past: number; readonly block: Block } | undefined> }
+  objectStore(name: 'bases'): { get(key: string): Promise<{ readonly past: number; readonly block: Doc } | undefined> }
   objectStore(name: 'edits'): { getAll(range: IDBKeyRange): Promise<Step[]> }
 }
 
-async function historyIn(work: unknown, id: string): Promise<History | null> {
+async function historyIn(work: unknown, id: string): Promise<History<Doc> | null> {
   const stores = work as Readable
   const [card, base, steps] = await Promise.all([
     stores.objectStore('cards').get(id),
@@ -165,31 +166,35 @@ async function historyIn(work: unknown, id: string): Promise<History | null> {
   }
 }
 
-/** What can still be read of a damaged block: its base with as many steps as still apply; null where not even the base can be read. */
-export async function salvaged(db: Base, id: string): Promise<Block | null> {
+/** Whether a value can be used as a document; what checks a quilt is given by whoever has loaded it. */
+type IsDocument = (value: unknown) => boolean
+const isBlock: IsDocument = (value) => checkBlock(value).ok
+
+/** What can still be read of a damaged document: its base with as many steps as still apply; null where not even the base can be read. */
+export async function salvaged(db: Base, id: string, isSound: IsDocument = isBlock): Promise<Doc | null> {
   const work = db.transaction(['cards', 'bases', 'edits']) as unknown as Readable
   const [card, base, steps] = await Promise.all([
     work.objectStore('cards').get(id),
     work.objectStore('bases').get(id),
     work.objectStore('edits').getAll(editsOf(id)),
   ])
-  let found: Block | null = null
+  let found: Doc | null = null
   try {
     const rest = steps.slice(base?.past, card?.past)
-    for (let next = base?.block; checkBlock(next).ok; next = applyPacked(found as Block, (rest.shift() as Step).redo)) found = next as Block
+    for (let next = base?.block; isSound(next); next = applyPacked(found as Doc, (rest.shift() as Step).redo)) found = next as Doc
   } catch {
     // This step no longer applies.
   }
   return found
 }
 
-function movedTo(base: { readonly past: number; readonly block: Block }, past: number, steps: readonly Step[]): Block {
+function movedTo(base: { readonly past: number; readonly block: Doc }, past: number, steps: readonly Step[]): Doc {
   if (past >= base.past) return steps.slice(base.past, past).reduce((block, { redo }) => applyPacked(block, redo), base.block)
   return steps.slice(past, base.past).reduceRight((block, { undo }) => applyPacked(block, undo), base.block)
 }
 
 /** Opens a block to change it: the next lease is ours, and a page with an earlier one can no longer write. */
-export async function takeLease(db: Base, id: string): Promise<{ readonly cursor: WriteCursor; readonly history: History } | null> {
+export async function takeLease(db: Base, id: string): Promise<{ readonly cursor: WriteCursor; readonly history: History<Doc> } | null> {
   const work = db.transaction(OF_A_BLOCK, 'readwrite')
   const [card, base, history] = await Promise.all([work.objectStore('cards').get(id), work.objectStore('bases').get(id), historyIn(work, id)])
   if (card === undefined || base === undefined || history === null) return null
@@ -242,7 +247,7 @@ export async function deleteBlock(db: Base, id: string): Promise<void> {
 }
 
 export const versionsOf = (db: Base, id: string): Promise<Version[]> => db.getAllFromIndex('versions', 'of', id)
-export const versionBlock = (db: Base, id: string): Promise<Block | undefined> => db.get('versionBlocks', id)
+export const versionBlock = (db: Base, id: string): Promise<Doc | undefined> => db.get('versionBlocks', id)
 
 /** Adds some versions and deletes others, in one transaction. */
 export async function changeVersions(db: Base, come: readonly WholeVersion[], go: readonly string[]): Promise<void> {

@@ -1,10 +1,11 @@
 /** Files that leave the page for the maker's disk. */
-import { type Block, writeBlock } from '../../geometry/index.ts'
+import { writeBlock } from '../../geometry/index.ts'
+import { type Doc, isQuilt } from '../document/document.ts'
 import { setView } from '../document/store.ts'
 import { t } from '../words/words.ts'
 
-export function saveFile(block: Block): void {
-  download(`${fileName(block.name)}.json`, writeBlock(block), 'application/json')
+export function saveFile(doc: Doc): void {
+  download(`${fileName(doc.name)}.json`, isQuilt(doc) ? `${JSON.stringify(doc, null, 1)}\n` : writeBlock(doc), 'application/json')
 }
 
 export const fileName = (name: string): string =>

@@ -1,5 +1,5 @@
 /**
- * Opens the maker's blocks on the board, and has every change to them saved.
+ * Opens the maker's blocks and quilts, and has every change to them saved. What is said of blocks here goes for quilts too.
  *
  * In      a block to start or to open; each edit; messages from other tabs.
  * Out     the board and the list are up to date. Nothing is lost: if another tab has changed the same block, both states are kept, one as a copy.
@@ -9,7 +9,9 @@ import { create } from 'zustand'
 import { changesBetween } from '../document/difference.ts'
 import { applyEdit as applied, type History, newHistory } from '../document/history.ts'
 import { copyName, displayName, shortName, thisTabName } from '../document/blockNames.ts'
-import { type Block, checkBlock, type Edit, message, setName } from '../../geometry/index.ts'
+import { checkBlock, message, setName } from '../../geometry/index.ts'
+import { type Doc, isQuilt } from '../document/document.ts'
+import type { DocEdit } from '../document/editResult.ts'
 import { measuredHere } from '../document/region.ts'
 import { emptyGrid } from '../document/starters/emptyGrid.ts'
 import { eveningStar } from '../document/starters/eveningStar.ts'
@@ -31,12 +33,24 @@ import {
   versionBlock,
   versionsOf,
 } from './database.ts'
+import { loadChunk } from './loadChunk.ts'
 import { countDay, emptyArchive } from './archive.ts'
 import { type Base, type Card, newId, type Version, type VersionWhy, type WholeVersion } from './schema.ts'
 import { type Autosaver, autosaver, type SaveEvent } from './autosave.ts'
 import { openChannel, blockLock, type TabMessage } from './tabLocks.ts'
 import { thinALittle } from './thinVersions.ts'
-import { openHistory, onHistoryChange, setView, getState, replaceDocument, setCurrentBlock, setSaved, showHistory } from '../document/store.ts'
+import {
+  openDocument,
+  openHistory,
+  onHistoryChange,
+  renamed,
+  setView,
+  getState,
+  replaceDocument,
+  setCurrentBlock,
+  setSaved,
+  showHistory,
+} from '../document/store.ts'
 
 /** The blocks to start from, measured as is usual where the browser is at home. */
 export const STARTERS = { star: measuredHere(eveningStar), lantern: measuredHere(lantern), empty: measuredHere(emptyGrid) } as const
@@ -87,7 +101,7 @@ export const close = (): void => {
 export async function beginAgain(given: Base): Promise<void> {
   base = given
   setCurrentBlock({ id: null, readOnly: false, trouble: null })
-  await enqueue(() => startHistory(getState().history))
+  await enqueue(() => startHistory(openDocument(getState())))
 }
 
 // What is on the board.
@@ -95,7 +109,7 @@ export async function beginAgain(given: Base): Promise<void> {
 /** Whether everything is saved; if not, a notice says so. */
 async function allSaved(): Promise<boolean> {
   const kept = await autosave.settled()
-  if (!kept) setView({ notice: t('The last changes to this block aren’t saved yet. Save it as a file first.') })
+  if (!kept) setView({ notice: t('The last changes aren’t saved yet. Save a file first.') })
   return kept
 }
 
@@ -115,8 +129,8 @@ async function leave(): Promise<boolean> {
 }
 
 async function dropOrKeepVersion(from: Base, id: string): Promise<void> {
-  const { history } = getState()
-  if (isUntouched(history) && history.block.units.length === 0 && (await isPlain(from, id))) await deleteBlock(from, id)
+  const history = openDocument(getState())
+  if (isUntouched(history) && !hasContent(history.block) && (await isPlain(from, id))) await deleteBlock(from, id)
   else if (lastVersion !== null) await keepVersion(id, history.block, 'leaving')
 }
 
@@ -124,11 +138,13 @@ async function dropOrKeepVersion(from: Base, id: string): Promise<void> {
 const isPlain = async (from: Base, id: string): Promise<boolean> =>
   (await from.get('cards', id))?.aside === null && (await versionsOf(from, id)).length === 0
 
-/** A starter that was never edited: its first edit needs no version before it, and an empty grid that nobody used need not be kept. */
-const isUntouched = ({ block, past, future }: History): boolean =>
-  past.length + future.length === 0 && Object.values(STARTERS).some((starter) => isSameBlock(starter, block))
+const hasContent = (doc: Doc): boolean => (isQuilt(doc) ? doc.places.length > 0 : doc.units.length > 0)
 
-export const isSameBlock = (a: Block, b: Block): boolean => changesBetween(a, b).length === 0
+/** A starter that was never edited: its first edit needs no version before it, and an empty grid that nobody used need not be kept. */
+const isUntouched = ({ block, past, future }: History<Doc>): boolean =>
+  past.length + future.length === 0 && (isQuilt(block) ? !hasContent(block) : Object.values(STARTERS).some((starter) => isSameBlock(starter, block)))
+
+export const isSameBlock = (a: Doc, b: Doc): boolean => changesBetween(a, b).length === 0
 
 /** Blocks are opened and started one after another, however fast the requests come. */
 let queue: Promise<unknown> = Promise.resolve()
@@ -139,17 +155,23 @@ function enqueue<T>(act: () => Promise<T>): Promise<T> {
   return next
 }
 
-/** Starts a block of the maker's own, from a starter, a file, a link or a copy. */
-export const beginBlock = (block: Block, history: History = newHistory(block)): Promise<boolean> =>
+/** Starts a block or quilt of the maker's own, from a starter, a file, a link or a copy. */
+export const beginBlock = (block: Doc, history: History<Doc> = newHistory(block)): Promise<boolean> =>
   enqueue(async () => {
-    if (base === null) replaceDocument(block, message('begin-again'))
+    if (base === null) beginUnsaved(block)
     else if (!(await leave())) return false
     else await startHistory(history)
     return base !== null || !getState().currentBlock.readOnly
   })
 
+/** Where nothing can be saved, a block takes the place of the last one as a step that can be undone. */
+function beginUnsaved(doc: Doc): void {
+  if (isQuilt(doc) || getState().quilt !== null) openHistory(newHistory(doc))
+  else replaceDocument(doc, message('begin-again'))
+}
+
 /** Puts a history that is not saved anywhere yet on the board, under a new id. */
-async function startHistory(history: History): Promise<void> {
+async function startHistory(history: History<Doc>): Promise<void> {
   const cursor = firstCursor()
   await lock.hold(cursor.id)
   autosave.take(cursor, null)
@@ -174,7 +196,9 @@ async function loadBlock(id: string): Promise<boolean> {
     listChanged()
     return false
   }
-  if (known === 'damaged' || !checkBlock(known.block).ok) return openSalvaged(id)
+  const isSound = await soundnessOf(id)
+  if (isSound === null) return false
+  if (known === 'damaged' || !isSound(known.block)) return openSalvaged(id, isSound)
   if (!(await leave())) return false
   const ours = await lock.hold(id)
   const taken = ours ? await takeLease(database(), id) : null
@@ -185,14 +209,22 @@ async function loadBlock(id: string): Promise<boolean> {
   return true
 }
 
+const isSoundBlock = (value: unknown): boolean => checkBlock(value).ok
+
+/** What tells a sound document from a damaged one; null where the part that knows quilts could not be loaded. */
+async function soundnessOf(id: string): Promise<((value: unknown) => boolean) | null> {
+  if ((await database().get('cards', id))?.type !== 'quilt') return isSoundBlock
+  return (await loadChunk(() => import('./quiltCheck.ts')))?.isSoundQuilt ?? null
+}
+
 function ifDamaged(error: unknown): 'damaged' {
   if (error instanceof Damaged) return 'damaged'
   throw error
 }
 
 /** What can be read of a damaged block becomes a copy; the damaged block keeps its versions. */
-async function openSalvaged(id: string): Promise<boolean> {
-  const left = await salvaged(database(), id)
+async function openSalvaged(id: string, isSound: (value: unknown) => boolean): Promise<boolean> {
+  const left = await salvaged(database(), id, isSound)
   const name = displayName(left ?? (await cards(database())).find((card) => card.id === id) ?? { name: '' })
   damageNotice =
     left === null
@@ -204,7 +236,7 @@ async function openSalvaged(id: string): Promise<boolean> {
   return left !== null
 }
 
-function showOnBoard(id: string, elsewhere: boolean, history: History): void {
+function showOnBoard(id: string, elsewhere: boolean, history: History<Doc>): void {
   setCurrentBlock({ id, readOnly: elsewhere })
   openHistory(history)
   setSaved('saved')
@@ -237,8 +269,9 @@ export function blockOfTab(): string | null {
 let hasAskedToPersist = false
 let lastVersion: number | null = null
 
-function keepEdit(history: History): void {
-  const { history: before, currentBlock } = getState()
+function keepEdit(history: History<Doc>): void {
+  const { currentBlock } = getState()
+  const before = openDocument(getState())
   autosave.keep(history)
   if (!hasAskedToPersist) {
     hasAskedToPersist = true
@@ -305,7 +338,8 @@ async function lockLost(id: string): Promise<void> {
   // Changes that could not be saved any more are in a copy by now.
   if (getState().currentBlock.id !== id || getState().currentBlock.readOnly) return
   if (!kept) {
-    await continueAs(getState().history, thisTabName(getState().history.block.name))
+    const open = openDocument(getState())
+    await continueAs(open, thisTabName(open.block.name))
     return
   }
   autosave.rest()
@@ -345,17 +379,18 @@ export async function takeOver(): Promise<void> {
 }
 
 export async function goOnWithCopy(): Promise<void> {
-  const { history } = getState()
-  await continueAs(history, copyName(history.block.name))
+  const open = openDocument(getState())
+  await continueAs(open, copyName(open.block.name))
 }
 
 /** A rename is a step of its own; a name typed letter by letter is merged into one. */
-export const renaming = (name: string): Edit => ({ ...setName(name), merge: undefined })
+export const renaming = <D extends Doc>(doc: D, name: string): DocEdit<D> =>
+  ({ ...(isQuilt(doc) ? renamed(name) : setName(name)), merge: undefined }) as unknown as DocEdit<D>
 
 /** Saves the history on the board as a new block under another name. */
-async function continueAs(history: History, name: string): Promise<void> {
-  await enqueue(() => startHistory(applied(history, renaming(name))))
-  setView({ notice: t('This copy is called “{name}”. The other block stays as it is.', { name: shortName(name) }) })
+async function continueAs(history: History<Doc>, name: string): Promise<void> {
+  await enqueue(() => startHistory(applied(history, renaming(history.block, name))))
+  setView({ notice: t('This copy is called “{name}”. The other one stays as it is.', { name: shortName(name) }) })
 }
 
 // The list.
@@ -389,17 +424,17 @@ export function useCards(): readonly Card[] {
 
 export const canKeep = (): boolean => base !== null
 
-/** A block by its id; for the block on the board, its present state. */
-export async function blockOf(id: string): Promise<Block | null> {
-  if (id === getState().currentBlock.id) return getState().history.block
+/** A block or quilt by its id; for the one that is open, its present state. */
+export async function documentOf(id: string): Promise<Doc | null> {
+  if (id === getState().currentBlock.id) return openDocument(getState()).block
   const known = await read(database(), id).catch(ifDamaged)
-  return known === 'damaged' ? salvaged(database(), id) : (known?.block ?? null)
+  return known === 'damaged' ? salvaged(database(), id, (await soundnessOf(id)) ?? isSoundBlock) : (known?.block ?? null)
 }
 
 // Versions.
 
 /** Keeps a version, unless it has no name and the newest one is the same. Also deletes versions that are due, the oldest first. */
-export async function keepVersion(of: string, block: Block, why: VersionWhy, name: string | null = null): Promise<void> {
+export async function keepVersion(of: string, block: Doc, why: VersionWhy, name: string | null = null): Promise<void> {
   const versions = await versionsOf(database(), of)
   const newest = versions.reduce<Version | null>((late, one) => (late === null || one.made >= late.made ? one : late), null)
   const before = newest === null || name !== null ? undefined : await versionBlock(database(), newest.id)

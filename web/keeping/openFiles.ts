@@ -1,10 +1,11 @@
 /**
- * Opens files and links as blocks of the maker's own.
+ * Opens files and links as blocks and quilts of the maker's own.
  *
  * In      files that were picked or dropped; a link to a block in the page's address.
  * Out     a notice: what was opened, or why it was not. Opening never overwrites another block.
  */
-import { type Block, isPdf, type Message, MOST_BYTES, readBlock } from '../../geometry/index.ts'
+import { isPdf, type Message, MOST_BYTES, type Read, readBlock, readQuilt } from '../../geometry/index.ts'
+import type { Doc } from '../document/document.ts'
 import { translateAny } from '../words/translateAny.ts'
 import { t, tn } from '../words/words.ts'
 import { beginBlock, canKeep, openBlock } from './openBlock.ts'
@@ -12,7 +13,7 @@ import { checkBlocks, isBlocksFile } from './blocksFile.ts'
 import { addBlocks, findUntouched } from './blockActions.ts'
 import { displayName, shortName } from '../document/blockNames.ts'
 import { isFull } from './database.ts'
-import { blockFromLink, isLink } from './shareLink.ts'
+import { documentFromLink, isLink } from './shareLink.ts'
 import { setView, getState } from '../document/store.ts'
 
 /** The result of opening one file. */
@@ -67,20 +68,25 @@ async function textOf(file: File): Promise<string | null> {
 const encodingOf = ([first, second]: Uint8Array): string =>
   first === 0xff && second === 0xfe ? 'utf-16le' : first === 0xfe && second === 0xff ? 'utf-16be' : 'utf-8'
 
-function parseBlocksFile(text: string): unknown {
+const parseBlocksFile = (text: string): unknown => parsedIf(text, isBlocksFile)
+
+/** The value of a file if it is of one format; null if it is not, or no JSON. */
+function parsedIf(text: string, isFormat: (value: unknown) => boolean): unknown {
   try {
-    const value: unknown = JSON.parse(text)
-    return isBlocksFile(value) ? value : null
+    const value: unknown = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text)
+    return isFormat(value) ? value : null
   } catch {
     return null
   }
 }
 
+const isQuiltFile = (value: unknown): boolean => (value as { readonly format?: unknown } | null)?.format === 'nestwright.quilt'
+
 const notOpened = (file: string, place: string, message: Message): FileResult =>
   refused(t('{file} wasn’t opened. {place}: {message}.', { file, place, message: translateAny(message) }))
 
 async function openOne(file: string, text: string): Promise<FileResult> {
-  const read = readBlock(text)
+  const read: Read<Doc> = parsedIf(text, isQuiltFile) === null ? readBlock(text) : readQuilt(text)
   if (!read.ok) return notOpened(file, read.place, read.message)
   const begun = await beginBlock(read.value)
   // If it could not be opened, there is a notice already.
@@ -111,13 +117,13 @@ export async function openLink(): Promise<void> {
   const { hash } = window.location
   if (!isLink(hash)) return
   window.history.replaceState(null, '', window.location.pathname + window.location.search)
-  const opened = await blockFromLink(hash)
+  const opened = await documentFromLink(hash)
   if (!opened.ok) setView({ notice: LINK_PROBLEMS[opened.why]() })
   else await openLinked(opened.block).catch(() => setView({ notice: t('Your browser couldn’t open the block. Reload the page.') }))
 }
 
 /** If the same block is already among the maker's blocks and was not changed, it is opened instead of a second copy. */
-async function openLinked(block: Block): Promise<void> {
+async function openLinked(block: Doc): Promise<void> {
   const name = displayName(block)
   const known = canKeep() ? await findUntouched(block) : null
   if (known !== null && (await openBlock(known))) setView({ notice: t('{name} is already in My blocks.', { name }) })

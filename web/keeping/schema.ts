@@ -1,10 +1,12 @@
-/** What the browser's database holds: a card for each block, its base, its steps, its versions. */
+/** What the browser's database holds: a card for each block and each quilt, its base, its steps, its versions. */
 import type { DBSchema, IDBPDatabase } from 'idb'
-import type { Block } from '../../geometry/index.ts'
+import { type Doc, isQuilt } from '../document/document.ts'
 import type { Step } from '../document/history.ts'
 
 export interface Card {
   readonly id: string
+  /** Missing for a block. */
+  readonly type?: 'quilt'
   readonly name: string
   /** Names of its fabrics, to search by. */
   readonly fabrics: readonly string[]
@@ -30,16 +32,16 @@ export interface Version {
   readonly why: VersionWhy
 }
 /** A version with its block, which is stored apart so that listing versions is cheap. */
-export type WholeVersion = Version & { readonly block: Block }
+export type WholeVersion = Version & { readonly block: Doc }
 export type VersionWhy = 'asked' | 'rest' | 'leaving' | 'going back' | 'brought'
 
 export interface Schema extends DBSchema {
   cards: { key: string; value: Card }
-  bases: { key: string; value: { readonly past: number; readonly block: Block } }
+  bases: { key: string; value: { readonly past: number; readonly block: Doc } }
   edits: { key: [block: string, place: number]; value: Step }
   turns: { key: [block: string, turn: number]; value: number }
   versions: { key: string; value: Version; indexes: { of: string } }
-  versionBlocks: { key: string; value: Block }
+  versionBlocks: { key: string; value: Doc }
   desk: { key: string; value: string }
 }
 export type Base = IDBPDatabase<Schema>
@@ -53,13 +55,14 @@ export function newId(): string {
 /** What a list of blocks shows of this one. */
 export const cardOf = (
   { id, made, lease }: { readonly id: string; readonly made: number; readonly lease: number },
-  { name, fabrics }: Block,
+  doc: Doc,
   past: number,
   changed: number,
 ): Card => ({
   id,
-  name,
-  fabrics: fabrics.map((fabric) => fabric.name),
+  ...(isQuilt(doc) ? { type: 'quilt' } : {}),
+  name: doc.name,
+  fabrics: doc.fabrics.map((fabric) => fabric.name),
   made,
   changed,
   aside: null,

@@ -1,14 +1,16 @@
 /**
- * A whole block in a link.
+ * A whole block or quilt in a link.
  *
- * In      a block; or the part of an address after `#`.
- * Out     the part after `#`: the version of this encoding, a dot, and the block file, compressed and written as base64url. Nothing
- *         is sent anywhere: the part after `#` never leaves the browser. Photographs are left out. Or the block again, or why there is none.
+ * In      a block or quilt; or the part of an address after `#`.
+ * Out     the part after `#`: the version of this encoding, a dot, and its file, compressed and written as base64url. Nothing
+ *         is sent anywhere: the part after `#` never leaves the browser. Photographs are left out. Or the block or quilt again, or why there is none.
  * Source  deflate: RFC 1951; base64url: RFC 4648, section 5.
  */
-import { base64Of, type Block, bytesOfBase64, checkBlock } from '../../geometry/index.ts'
+import { base64Of, type Block, bytesOfBase64, checkBlock, checkQuilt, type Quilt } from '../../geometry/index.ts'
+import { type Doc, isQuilt } from '../document/document.ts'
 
 const PREFIX = '#block='
+const QUILT_PREFIX = '#quilt='
 const VERSION = '1'
 /** Longer links may be cut short by programs that pass them on. */
 const MOST_LETTERS = 30_000
@@ -19,25 +21,26 @@ type Link =
   | { readonly ok: true; readonly link: string; readonly photographs: boolean }
   | { readonly ok: false; readonly why: 'too long' | 'cannot press' }
 
-export async function linkTo(block: Block, address: string): Promise<Link> {
+export async function linkTo(doc: Doc, address: string): Promise<Link> {
   if (typeof CompressionStream === 'undefined') return { ok: false, why: 'cannot press' }
-  const [bare, photographs] = withoutPhotographs(block)
+  const [bare, photographs] = isQuilt(doc) ? quiltWithoutPhotographs(doc) : withoutPhotographs(doc)
   const compressed = await pipe(new TextEncoder().encode(JSON.stringify(bare)), new CompressionStream('deflate-raw'))
-  const link = `${address.split('#')[0]}${PREFIX}${VERSION}.${toBase64Url(compressed)}`
+  const link = `${address.split('#')[0]}${isQuilt(doc) ? QUILT_PREFIX : PREFIX}${VERSION}.${toBase64Url(compressed)}`
   return link.length > MOST_LETTERS ? { ok: false, why: 'too long' } : { ok: true, link, photographs }
 }
 
-export const isLink = (fragment: string): boolean => fragment.startsWith(PREFIX)
+export const isLink = (fragment: string): boolean => fragment.startsWith(PREFIX) || fragment.startsWith(QUILT_PREFIX)
 
-type OpenedLink = { readonly ok: true; readonly block: Block } | { readonly ok: false; readonly why: 'broken' | 'newer' | 'cannot press' }
+type OpenedLink = { readonly ok: true; readonly block: Doc } | { readonly ok: false; readonly why: 'broken' | 'newer' | 'cannot press' }
 
-export async function blockFromLink(fragment: string): Promise<OpenedLink> {
+export async function documentFromLink(fragment: string): Promise<OpenedLink> {
   if (typeof DecompressionStream === 'undefined') return { ok: false, why: 'cannot press' }
   const [version = '', letters = ''] = fragment.slice(PREFIX.length).split('.')
   if (/^\d+$/.test(version) && version !== VERSION) return { ok: false, why: 'newer' }
   try {
     const bytes = await pipe(fromBase64Url(letters), new DecompressionStream('deflate-raw'))
-    const read = checkBlock(JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)))
+    const value: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
+    const read = fragment.startsWith(QUILT_PREFIX) ? checkQuilt(value) : checkBlock(value)
     return version === VERSION && read.ok ? { ok: true, block: read.value } : { ok: false, why: 'broken' }
   } catch {
     return { ok: false, why: 'broken' }
@@ -73,4 +76,13 @@ export function withoutPhotographs(block: Block): readonly [block: Block, some: 
   const removed = text !== whole || fabrics.some((fabric, place) => fabric !== block.fabrics[place])
   const bare = JSON.parse(text) as Block
   return [checkBlock(bare).ok ? bare : ({ ...bare, booklet: undefined } as Block), removed]
+}
+
+function quiltWithoutPhotographs(quilt: Quilt): readonly [quilt: Quilt, some: boolean] {
+  const blocks = quilt.blocks.map((item) => ({ item, bare: withoutPhotographs(item.block) }))
+  const fabrics = quilt.fabrics.map((fabric) => (isPhotograph(fabric.print?.photo) ? { ...fabric, print: undefined } : fabric))
+  const removed = blocks.some(({ bare }) => bare[1]) || fabrics.some((fabric, place) => fabric !== quilt.fabrics[place])
+  const bare = { ...quilt, fabrics, blocks: blocks.map(({ item, bare: [block] }) => ({ ...item, block })) }
+  // As text, so that a print that was removed is no field any more.
+  return [JSON.parse(JSON.stringify(bare)) as Quilt, removed]
 }

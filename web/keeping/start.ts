@@ -8,7 +8,7 @@ import { loadChunk } from './loadChunk.ts'
 import { type DatabaseEvents, openBase } from './database.ts'
 import type { Base } from './schema.ts'
 import { startDeriving } from '../workers/derive.ts'
-import { getState, setCurrentBlock, setSaved } from '../document/store.ts'
+import { getState, openDocument, setCurrentBlock, setSaved } from '../document/store.ts'
 
 /** Milliseconds to wait for an older page that holds the database open, before the page is shown without it. */
 const LONGEST_WAIT = 1500
@@ -40,10 +40,10 @@ async function beginWith(base: Base): Promise<void> {
 
 /** Edits made before the database could be opened become a block of their own. */
 async function beginLate(base: Base): Promise<void> {
-  const { history } = getState()
+  const open = openDocument(getState())
   setCurrentBlock({ trouble: null })
   await beginWith(base)
-  if (history.past.length > 0) await beginBlock(history.block, history)
+  if (open.past.length > 0) await beginBlock(open.block, open)
 }
 
 function cannotKeep(error?: unknown): void {
@@ -74,8 +74,8 @@ function closedForNewer(): void {
 
 /** Has the browser ask before it closes a page whose last changes are not saved. */
 function warn(event: BeforeUnloadEvent): void {
-  const { saved, history } = getState()
-  if (saved === 'failed' && history.past.length > 0 && !getState().currentBlock.readOnly) event.preventDefault()
+  const open = openDocument(getState())
+  if (getState().saved === 'failed' && open.past.length > 0 && !getState().currentBlock.readOnly) event.preventDefault()
 }
 
 /** The code that opens files and links is loaded when it is needed. */

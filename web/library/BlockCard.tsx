@@ -1,7 +1,7 @@
 /** One block of the library: its picture, name and time. Pressing it opens it; a second button shows what else can be done with it. */
 import { displayName } from '../document/blockNames.ts'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
-import { blockOf } from '../keeping/openBlock.ts'
+import { documentOf } from '../keeping/openBlock.ts'
 import type { Card } from '../keeping/schema.ts'
 import { restoreBlock, tryOrNotify } from '../keeping/blockActions.ts'
 import { t } from '../words/words.ts'
@@ -18,7 +18,7 @@ interface Props {
 }
 
 export function BlockCard({ card, open, chosen, onOpen, onDetails }: Props) {
-  const { id, name, changed, aside } = card
+  const { id, type, name, changed, aside } = card
   const label = displayName({ name })
   return (
     <li className={open ? 'card open' : 'card'}>
@@ -31,8 +31,9 @@ export function BlockCard({ card, open, chosen, onOpen, onDetails }: Props) {
         aria-label={aside === null ? t('Open {name}', { name: label }) : t('Restore {name}', { name: label })}
         onClick={aside === null ? onOpen : () => void tryOrNotify(() => restoreBlock(id))}
       >
-        <BlockPicture load={() => blockOf(id)} stamp={`${id} ${changed}`} side={148} />
+        <BlockPicture load={() => documentOf(id)} stamp={`${id} ${changed}`} side={148} />
         <span className="card-name">{label}</span>
+        {type === 'quilt' && <span className="card-type">{t('Quilt')}</span>}
         <span className="card-time">
           {aside === null ? (open ? t('open now') : dayOrTime(changed)) : t('archived {when}', { when: dayOrTime(aside) })}
         </span>

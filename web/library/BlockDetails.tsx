@@ -1,11 +1,10 @@
 /** One of the maker's blocks: its name, what can be done with it, and its versions. */
 import { useEffect, useRef } from 'react'
-import { setName } from '../../geometry/index.ts'
 import { EntryField } from '../controls/EntryField.tsx'
-import { edit, setView } from '../document/store.ts'
+import { renameDocument, setView } from '../document/store.ts'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import { saveFile } from '../keeping/download.ts'
-import { blockOf, openBlock } from '../keeping/openBlock.ts'
+import { documentOf, openBlock } from '../keeping/openBlock.ts'
 import type { Card } from '../keeping/schema.ts'
 import { copyBlock, renameBlock, tryOrNotify } from '../keeping/blockActions.ts'
 import { t } from '../words/words.ts'
@@ -33,7 +32,7 @@ export function BlockDetails({ card, open, onBack, onArchive, onOpened }: Props)
       <button type="button" className="plain back-to-list" onClick={onBack}>
         {t('Back to all blocks')}
       </button>
-      <BlockPicture load={() => blockOf(id)} stamp={`${id} ${card.changed}`} side={180} />
+      <BlockPicture load={() => documentOf(id)} stamp={`${id} ${card.changed}`} side={180} />
       <EntryField label={t('Name')} value={name} validate={nameProblem} onCommit={(text) => void tryOrNotify(() => rename(card, open, text))} />
       <p className="hint">{t('Started {made}, changed {changed}.', { made: dateAndTime(card.made), changed: dateAndTime(card.changed) })}</p>
       <div className="buttons">
@@ -45,7 +44,7 @@ export function BlockDetails({ card, open, onBack, onArchive, onOpened }: Props)
         <button type="button" onClick={() => void tryOrNotify(() => copyBlock(id))}>
           {t('Make a copy')}
         </button>
-        <button type="button" onClick={() => void blockOf(id).then((block) => block !== null && saveFile(block))}>
+        <button type="button" onClick={() => void documentOf(id).then((block) => block !== null && saveFile(block))}>
           {t('Save file')}
         </button>
         <CopyLinkButton id={id} />
@@ -61,6 +60,6 @@ export function BlockDetails({ card, open, onBack, onArchive, onOpened }: Props)
 const nameProblem = (text: string): string | null => (text.trim() === '' ? t('Give the block a name.') : null)
 
 async function rename({ id }: Card, open: boolean, name: string): Promise<void> {
-  if (open) edit(setName(name))
+  if (open) renameDocument(name)
   else if ((await renameBlock(id, name)) === 'in another tab') setView({ notice: t('This block is open in another tab. Rename it there.') })
 }

@@ -1,14 +1,14 @@
 /** Copies a link that holds the whole block. If the browser does not allow copying, the link is shown to be copied by hand. */
 import { useState } from 'react'
 import { setView } from '../document/store.ts'
-import { blockOf } from '../keeping/openBlock.ts'
+import { documentOf } from '../keeping/openBlock.ts'
 import { linkTo } from '../keeping/shareLink.ts'
 import { t } from '../words/words.ts'
 
 export function CopyLinkButton({ id }: { readonly id: string }) {
   const [link, setLink] = useState<string | null>(null)
   const copy = async (): Promise<void> => {
-    const block = await blockOf(id)
+    const block = await documentOf(id)
     if (block === null) return
     const made = await linkTo(block, window.location.href)
     if (!made.ok) {

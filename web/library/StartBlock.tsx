@@ -1,4 +1,5 @@
-/** Ways to start: a new block from a star, a lantern or an empty grid, a file to open, and all blocks saved in one file. */
+/** Ways to start: a new block from a star, a lantern or an empty grid, a quilt, a file to open, and all blocks saved in one file. */
+import { emptyQuilt } from '../document/starters/emptyQuilt.ts'
 import { setView } from '../document/store.ts'
 import { BlockPicture } from '../drawing/BlockPicture.tsx'
 import { writeBlocks } from '../keeping/blocksFile.ts'
@@ -36,6 +37,9 @@ export function StartBlock({ count, onOpened }: Props) {
         ))}
       </ul>
       <div className="buttons">
+        <button type="button" onClick={() => void beginBlock(emptyQuilt()).then((begun) => begun && onOpened())}>
+          {t('Start a quilt')}
+        </button>
         <OpenFileButton done={onOpened} />
         {count > 0 && (
           <button type="button" onClick={() => void tryOrNotify(saveAll)}>

@@ -1,7 +1,9 @@
 /** German. Every sentence of the screen has its line here; a test makes sure that none is missing and none is left over. */
 import type { Catalogue } from './catalogue.ts'
+import { germanQuilts } from './germanQuilts.ts'
 
 export const german: Catalogue = {
+  ...germanQuilts,
   crossings: 'Nahttreffen',
   'crossings and seam numbers': 'Nahttreffen und Nahtnummern',
   Mark: 'Markieren',
@@ -180,8 +182,7 @@ export const german: Catalogue = {
     'Dein Speicher ist voll, deine letzten Änderungen sind nicht gespeichert. Speichere den Block als Datei; Nestwright versucht es weiter.',
   'Your disk is full, so nothing was added.': 'Dein Speicher ist voll, nichts wurde hinzugefügt.',
   'Finished colouring.': 'Färben beendet.',
-  'The last changes to this block aren’t saved yet. Save it as a file first.':
-    'Die letzten Änderungen an diesem Block sind noch nicht gespeichert. Speichere ihn zuerst als Datei.',
+  'The last changes aren’t saved yet. Save a file first.': 'Die letzten Änderungen sind noch nicht gespeichert. Sichere zuerst eine Datei.',
   'Link copied. It holds the whole block.': 'Link kopiert. Er enthält den ganzen Block.',
   'The link is beside the button. It holds the whole block.': 'Der Link steht neben dem Knopf. Er enthält den ganzen Block.',
   'This block is open in another tab. Here you can only watch it change.': 'Dieser Block ist in einem anderen Tab offen. Hier kannst du nur zusehen.',
@@ -194,7 +195,7 @@ export const german: Catalogue = {
     'Dieser Browser kann keine Blöcke speichern. Speichere den offenen Block als Datei.',
   'This browser can’t save your blocks (is this a private window?). Save the block as a file before you leave.':
     'Dieser Browser kann deine Blöcke nicht speichern (ist das ein privates Fenster?). Speichere den Block als Datei, bevor du gehst.',
-  'This copy is called “{name}”. The other block stays as it is.': 'Diese Kopie heißt „{name}“. Der andere Block bleibt, wie er ist.',
+  'This copy is called “{name}”. The other one stays as it is.': 'Diese Kopie heißt „{name}“. Das Original bleibt, wie es ist.',
   'This link is broken: there’s no block in it. Ask for it again, or for a file.':
     'Dieser Link ist kaputt: Es steckt kein Block darin. Bitte noch einmal darum oder um eine Datei.',
   'This link was made by a newer version of Nestwright. Reload this page, then open it again.':

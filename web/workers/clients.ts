@@ -1,9 +1,10 @@
 /** The workers of the page, and their time limits. */
-import type { Block, Findings } from '../../geometry/index.ts'
+import type { Block, Findings, Quilt } from '../../geometry/index.ts'
 import type { ColourJobs } from './colour.worker.ts'
 import type { DeepJobs } from './deep.worker.ts'
 import type { ShapeJobs } from './outline.worker.ts'
 import type { PrintJobs } from './print.worker.ts'
+import type { QuiltJobs } from './quilt.worker.ts'
 import { applyDifference, type ValueDifference, valueDifference } from './valueDifference.ts'
 import { type WorkerClient, workerClient } from './workerClient.ts'
 
@@ -47,6 +48,23 @@ export function findingsWorker(): WorkerClient<{ readonly findings: (block: Bloc
     decode: (changes) => {
       findings = applyDifference(findings, changes as ValueDifference)
       return findings
+    },
+  })
+}
+
+/** Reports of quilts; while one is computed, only the newest state of the quilt waits. Only what differs from the quilt before is sent. */
+export function quiltWorker(): WorkerClient<QuiltJobs> {
+  let quilt: object = {}
+  const start = (): Worker => {
+    quilt = {}
+    return new Worker(new URL('./quilt.worker.ts', import.meta.url), { type: 'module' })
+  }
+  return workerClient(start, {
+    newest: 'waits',
+    encode: ([next]) => {
+      const changes = valueDifference(quilt, next as Quilt)
+      quilt = next as Quilt
+      return [changes]
     },
   })
 }

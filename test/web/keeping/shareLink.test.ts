@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { Block } from '../../../geometry/index.ts'
 import { eveningStar } from '../../../web/document/starters/eveningStar.ts'
 import { lantern } from '../../../web/document/starters/lantern.ts'
-import { blockFromLink, isLink, linkTo, withoutPhotographs } from '../../../web/keeping/shareLink.ts'
+import { documentFromLink, isLink, linkTo, withoutPhotographs } from '../../../web/keeping/shareLink.ts'
 
 const PAGE = 'https://example.org/quilts/?x=1'
 const fragmentOf = (link: string): string => new URL(link).hash
@@ -19,7 +19,7 @@ describe('a link that holds a block', () => {
     const link = await linkOf(block)
     expect(link.startsWith(`${PAGE}#block=1.`)).toBe(true)
     expect(isLink(fragmentOf(link))).toBe(true)
-    expect(await blockFromLink(fragmentOf(link))).toEqual({ ok: true, block })
+    expect(await documentFromLink(fragmentOf(link))).toEqual({ ok: true, block })
   })
 
   // Source: Node's own zlib and base64url, written by others to RFC 1951 and RFC 4648.
@@ -27,7 +27,7 @@ describe('a link that holds a block', () => {
     const letters = fragmentOf(await linkOf(eveningStar)).split('.')[1] as string
     expect(JSON.parse(inflateRawSync(Buffer.from(letters, 'base64url')).toString())).toEqual(eveningStar)
     const theirs = deflateRawSync(Buffer.from(JSON.stringify(lantern))).toString('base64url')
-    expect(await blockFromLink(`#block=1.${theirs}`)).toEqual({ ok: true, block: lantern })
+    expect(await documentFromLink(`#block=1.${theirs}`)).toEqual({ ok: true, block: lantern })
   })
 
   it.each([
@@ -40,16 +40,16 @@ describe('a link that holds a block', () => {
     'x.abc',
     `1.${deflateRawSync(Buffer.from('{"format":"nestwright.block"}')).toString('base64url')}`,
   ])('that is broken (%s) says so', async (rest) => {
-    expect(await blockFromLink(`#block=${rest}`)).toEqual({ ok: false, why: 'broken' })
+    expect(await documentFromLink(`#block=${rest}`)).toEqual({ ok: false, why: 'broken' })
   })
 
   it('of a later version says so', async () => {
-    expect(await blockFromLink('#block=2.AAAA')).toEqual({ ok: false, why: 'newer' })
+    expect(await documentFromLink('#block=2.AAAA')).toEqual({ ok: false, why: 'newer' })
   })
 
   it('that unfolds without end is given up', async () => {
     const bomb = deflateRawSync(Buffer.alloc(40_000_000, ' ')).toString('base64url')
-    expect(await blockFromLink(`#block=1.${bomb}`)).toEqual({ ok: false, why: 'broken' })
+    expect(await documentFromLink(`#block=1.${bomb}`)).toEqual({ ok: false, why: 'broken' })
   })
 
   it('that would be too long is not made', async () => {
@@ -72,7 +72,7 @@ describe('photographs', () => {
     const block = { ...eveningStar, fabrics: [{ ...first, print: { kind: 'photo', repeat: 4, photo } }, ...rest] } as Block
     const made = await linkTo(block, PAGE)
     expect(made).toMatchObject({ ok: true, photographs: true })
-    expect(made.ok && (await blockFromLink(fragmentOf(made.link)))).toEqual({ ok: true, block: eveningStar })
+    expect(made.ok && (await documentFromLink(fragmentOf(made.link)))).toEqual({ ok: true, block: eveningStar })
   })
 
   it('go from wherever they are, and nothing else does', () => {

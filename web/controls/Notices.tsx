@@ -1,6 +1,6 @@
 /** What has just been done, in one line that fades; what was said before it is in a list that opens. */
 import { useStore } from '../document/store.ts'
-import { Popover } from '../controls/Popover.tsx'
+import { Popover } from './Popover.tsx'
 import { t } from '../words/words.ts'
 
 export function Notice() {

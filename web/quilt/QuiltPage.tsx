@@ -1,0 +1,83 @@
+/** The page while a quilt is open: blocks and fabrics at the left, the quilt in the middle, its sheets at the right. */
+import './quilt.css'
+import { useEffect } from 'react'
+import { NoticeLog, Notice } from '../controls/Notices.tsx'
+import { Popover } from '../controls/Popover.tsx'
+import { onQuiltEditNames, useStore } from '../document/store.ts'
+import { translateAny } from '../words/translateAny.ts'
+import { t } from '../words/words.ts'
+import { BlockShelf, QuiltFabrics } from './BlockShelf.tsx'
+import { QuiltBoard } from './board/QuiltBoard.tsx'
+import { DraggedFromList } from './DraggedFromList.tsx'
+import { QuiltKeys } from './QuiltKeys.tsx'
+import { QuiltToolbar } from './QuiltToolbar.tsx'
+import { resetQuiltView, setQuiltView, useQuiltView } from './quiltView.ts'
+import { QuiltSheets } from './sheets/QuiltSheets.tsx'
+import { useReportOf } from './useQuiltReport.ts'
+
+onQuiltEditNames(translateAny)
+
+export function QuiltPage() {
+  const quilt = useStore((state) => state.quilt?.block)
+  const id = useStore(({ currentBlock }) => currentBlock.id)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another quilt is looked at from the start
+  useEffect(resetQuiltView, [id])
+  return quilt === undefined ? null : <OpenQuilt />
+}
+
+function OpenQuilt() {
+  const quilt = useStore((state) => state.quilt?.block) as NonNullable<ReturnType<typeof useStore.getState>['quilt']>['block']
+  useReportOf(quilt)
+  return (
+    <>
+      <div className="side left">
+        <BlockShelf quilt={quilt} />
+        <QuiltFabrics quilt={quilt} />
+      </div>
+      <section className="middle" aria-labelledby="quilt-title">
+        <h2 id="quilt-title" className="unseen">
+          {t('Quilt')}
+        </h2>
+        <QuiltToolbar quilt={quilt} />
+        <div className="bench">
+          <QuiltBoard quilt={quilt} />
+          {quilt.places.length === 0 && <EmptyQuilt />}
+        </div>
+        <div className="below-board" data-part="under">
+          <div className="message-space">
+            <div className="message">
+              <Notice />
+            </div>
+          </div>
+          <BoardButtons />
+        </div>
+      </section>
+      <QuiltSheets quilt={quilt} />
+      <DraggedFromList quilt={quilt} />
+    </>
+  )
+}
+
+const EmptyQuilt = () => (
+  <div className="empty-quilt">
+    <p>{t('Drag a block from the list onto a place to begin.')}</p>
+  </div>
+)
+
+function BoardButtons() {
+  const { marks, value } = useQuiltView()
+  return (
+    <div className="buttons board-buttons">
+      <button type="button" aria-pressed={marks} onClick={() => setQuiltView({ marks: !marks })}>
+        {t('Seam crossings')}
+      </button>
+      <button type="button" aria-pressed={value} onClick={() => setQuiltView({ value: !value })}>
+        {t('Value')}
+      </button>
+      <NoticeLog />
+      <Popover name={t('Shortcuts')} className="upward keys">
+        <QuiltKeys />
+      </Popover>
+    </div>
+  )
+}
