@@ -41,7 +41,7 @@ import { lantern } from '../../web/document/starters/lantern.ts'
 const EMPTY: Quilt = { ...emptyQuilt(), grid: { columns: 3, rows: 2, cell: 12 } }
 
 /** The quilt after these edits; it can be read after each. */
-const after = (quilt: Quilt, ...edits: readonly QuiltEdit[]): Quilt =>
+const edited = (quilt: Quilt, ...edits: readonly QuiltEdit[]): Quilt =>
   edits.reduce((before, edit) => {
     const draft = JSON.parse(JSON.stringify(before)) as Mutable<Quilt>
     edit.change(draft)
@@ -51,13 +51,13 @@ const after = (quilt: Quilt, ...edits: readonly QuiltEdit[]): Quilt =>
 
 const star = bringBlock(eveningStar, [[0, 0]])
 const house = bringBlock(lantern, [[1, 0]])
-const two = after(EMPTY, star, house)
+const two = edited(EMPTY, star, house)
 const at = (quilt: Quilt, cell: QuiltCell) => placeAtCell(quilt.places, cell)
 const idAt = (quilt: Quilt, cell: QuiltCell): string => at(quilt, cell)?.id ?? ''
 
 describe('places', () => {
   it('take a block or a plain piece, and nothing beyond the grid', () => {
-    const plain = after(
+    const plain = edited(
       two,
       putInPlaces(
         [
@@ -72,36 +72,36 @@ describe('places', () => {
   })
 
   it('swap what lies in them, turned and pressed as it was, and stay as large', () => {
-    const wide = after(two, resizePlace(idAt(two, [1, 0]), [2, 1]), turnPlaces([idAt(two, [0, 0])], 1), pressPlaces([idAt(two, [0, 0])], 'opposite'))
-    const swapped = after(wide, moveToCell(idAt(wide, [0, 0]), [1, 0]))
+    const wide = edited(two, resizePlace(idAt(two, [1, 0]), [2, 1]), turnPlaces([idAt(two, [0, 0])], 1), pressPlaces([idAt(two, [0, 0])], 'opposite'))
+    const swapped = edited(wide, moveToCell(idAt(wide, [0, 0]), [1, 0]))
     expect(at(swapped, [2, 0])).toMatchObject({ block: 'evening-star-example', turn: 1, press: 'opposite', size: [2, 1] })
     expect(at(swapped, [0, 0])).toMatchObject({ block: 'harbour-lantern-example' })
     expect(at(swapped, [0, 0])).not.toHaveProperty('turn')
-    expect(after(swapped, moveToCell(idAt(swapped, [1, 0]), [0, 0])).places).toEqual(wide.places)
+    expect(edited(swapped, moveToCell(idAt(swapped, [1, 0]), [0, 0])).places).toEqual(wide.places)
   })
 
   it('give what lies in them to an empty cell', () => {
-    const moved = after(two, moveToCell(idAt(two, [0, 0]), [2, 1]))
+    const moved = edited(two, moveToCell(idAt(two, [0, 0]), [2, 1]))
     expect(at(moved, [0, 0])).toBeUndefined()
     expect(at(moved, [2, 1])).toMatchObject({ block: 'evening-star-example' })
   })
 
   it('come back after four quarter turns', () => {
     const id = idAt(two, [0, 0])
-    const turned = after(two, turnPlaces([id], 1))
+    const turned = edited(two, turnPlaces([id], 1))
     expect(at(turned, [0, 0])?.turn).toBe(1)
-    expect(after(turned, turnPlaces([id], 3)).places).toEqual(two.places)
+    expect(edited(turned, turnPlaces([id], 3)).places).toEqual(two.places)
   })
 
   it('lie over more cells in the stead of what was there', () => {
-    const wide = after(two, resizePlace(idAt(two, [0, 0]), [2, 2]))
+    const wide = edited(two, resizePlace(idAt(two, [0, 0]), [2, 2]))
     expect(wide.places).toHaveLength(1)
     expect(at(wide, [1, 1])?.size).toEqual([2, 2])
-    expect(after(two, resizePlace(idAt(two, [1, 0]), [3, 1])).places).toEqual(two.places)
+    expect(edited(two, resizePlace(idAt(two, [1, 0]), [3, 1])).places).toEqual(two.places)
   })
 
   it('fill a run with what the first holds', () => {
-    const run = after(
+    const run = edited(
       two,
       turnPlaces([idAt(two, [0, 0])], 2),
       fillRun(idAt(two, [0, 0]), [
@@ -122,7 +122,7 @@ describe('places', () => {
 
   it('hold two blocks by turns, as many of each as a printed setting of alternate blocks says [S270]', () => {
     const cells = Array.from({ length: 81 }, (_, index): QuiltCell => [index % 9, Math.floor(index / 9)])
-    const nine = after(
+    const nine = edited(
       { ...two, grid: { columns: 9, rows: 9, cell: 12 } },
       repeatInPlaces(cells, [{ block: 'evening-star-example' }, { plain: 'frame' }]),
     )
@@ -131,63 +131,63 @@ describe('places', () => {
   })
 
   it('are cut off where the grid gets smaller', () => {
-    const wide = after(two, resizePlace(idAt(two, [1, 0]), [2, 1]), putInPlaces([[0, 1]], { plain: 'frame' }))
-    const small = after(wide, setQuiltGrid(2, 1))
+    const wide = edited(two, resizePlace(idAt(two, [1, 0]), [2, 1]), putInPlaces([[0, 1]], { plain: 'frame' }))
+    const small = edited(wide, setQuiltGrid(2, 1))
     expect(small.places.map(({ id }) => id)).toEqual(['a1', 'b1'])
     expect(at(small, [1, 0])).not.toHaveProperty('size')
   })
 
   it('are emptied, framed by themselves and ticked off', () => {
-    expect(after(two, clearPlaces(['a1'])).places.map(({ id }) => id)).toEqual(['b1'])
-    const framed = after(two, framePlaces(['a1'], [{ finishedWidth: '1/2', fabric: 'frame' }, { fabric: 'frame' }]))
+    expect(edited(two, clearPlaces(['a1'])).places.map(({ id }) => id)).toEqual(['b1'])
+    const framed = edited(two, framePlaces(['a1'], [{ finishedWidth: '1/2', fabric: 'frame' }, { fabric: 'frame' }]))
     expect(at(framed, [0, 0])?.frame).toHaveLength(2)
-    expect(at(after(framed, framePlaces(['a1'], null)), [0, 0])).not.toHaveProperty('frame')
-    const ticked = after(two, tickPlaces(['a1'], 'quilted', true), tickPlaces(['a1'], 'pieced', true))
+    expect(at(edited(framed, framePlaces(['a1'], null)), [0, 0])).not.toHaveProperty('frame')
+    const ticked = edited(two, tickPlaces(['a1'], 'quilted', true), tickPlaces(['a1'], 'pieced', true))
     expect(stagesDone(at(ticked, [0, 0]) ?? {})).toEqual(['pieced', 'quilted'])
-    expect(after(ticked, tickPlaces(['a1'], 'quilted', false), tickPlaces(['a1'], 'pieced', false)).places).toEqual(two.places)
+    expect(edited(ticked, tickPlaces(['a1'], 'quilted', false), tickPlaces(['a1'], 'pieced', false)).places).toEqual(two.places)
   })
 
   it('are turned and pressed as was found best', () => {
-    const taken = after(two, takeTurns([{ id: 'a1', turn: 3, press: 'opposite' }]))
+    const taken = edited(two, takeTurns([{ id: 'a1', turn: 3, press: 'opposite' }]))
     expect(at(taken, [0, 0])).toMatchObject({ turn: 3, press: 'opposite' })
-    expect(after(taken, takeTurns([{ id: 'a1', turn: 0, press: 'planned' }])).places).toEqual(two.places)
+    expect(edited(taken, takeTurns([{ id: 'a1', turn: 0, press: 'planned' }])).places).toEqual(two.places)
   })
 })
 
 describe('blocks', () => {
   it('are brought in once, and wear one fabric where they have the same', () => {
-    const again = after(two, bringBlock(eveningStar, [[2, 0]]))
+    const again = edited(two, bringBlock(eveningStar, [[2, 0]]))
     expect(again.blocks).toHaveLength(2)
     const other: Block = { ...lantern, name: 'Other', fabrics: lantern.fabrics.map((fabric) => ({ ...fabric, id: `my-${fabric.id}` })) }
     const renamed = { ...other, units: other.units.map((unit) => ({ ...unit, fabrics: mapped(unit.fabrics) })) } as Block
-    const three = after(two, bringBlock(renamed, [[2, 0]]))
+    const three = edited(two, bringBlock(renamed, [[2, 0]]))
     expect(three.fabrics).toEqual(two.fabrics)
     expect(Object.values(three.blocks[2]?.wear ?? {}).sort()).toEqual(Object.values(two.blocks[1]?.wear ?? {}).sort())
   })
 
   it('take the quilt’s unit of measure and seam allowance', () => {
-    const metric = after({ ...EMPTY, measure: { unit: 'cm', seam: 0.75 }, grid: { columns: 2, rows: 2, cell: 30 } }, star)
+    const metric = edited({ ...EMPTY, measure: { unit: 'cm', seam: 0.75 }, grid: { columns: 2, rows: 2, cell: 30 } }, star)
     expect(metric.blocks[0]?.block.measure).toEqual({ unit: 'cm', seam: 0.75 })
   })
 
   it('change with a fabric they wear, but not those that are kept apart', () => {
     const [fabric] = Object.entries(two.blocks[0]?.wear ?? {}).find(([own]) => own !== 'none') as [string, string]
     const worn = two.blocks[0]?.wear?.[fabric] as string
-    const apart = after(two, wearFabric('evening-star-example', fabric, null), changeQuiltFabric(worn, { colour: '#123456' }))
+    const apart = edited(two, wearFabric('evening-star-example', fabric, null), changeQuiltFabric(worn, { colour: '#123456' }))
     expect(apart.fabrics.find(({ id }) => id === worn)?.colour).toBe('#123456')
     expect(apart.blocks[0]?.wear).not.toHaveProperty(fabric)
   })
 
   it('are brought up to date and keep the fabrics they wear', () => {
     const [own] = Object.keys(two.blocks[0]?.wear ?? {}) as [string]
-    const dressed = after(two, wearFabric('evening-star-example', own, 'frame'))
-    const newer = after(dressed, updateBlock('evening-star-example', { ...eveningStar, name: 'Late star' }))
+    const dressed = edited(two, wearFabric('evening-star-example', own, 'frame'))
+    const newer = edited(dressed, updateBlock('evening-star-example', { ...eveningStar, name: 'Late star' }))
     expect(newer.blocks[0]).toMatchObject({ id: 'evening-star-example', block: { name: 'Late star' } })
     expect(newer.blocks[0]?.wear).toMatchObject({ [own]: 'frame' })
   })
 
   it('leave with their places', () => {
-    const left = after(two, removeBlock('evening-star-example'))
+    const left = edited(two, removeBlock('evening-star-example'))
     expect([left.blocks.length, left.places.map(({ id }) => id)]).toEqual([1, ['b1']])
   })
 })
@@ -196,7 +196,7 @@ const mapped = (fabrics: Readonly<Record<string, string>>) => Object.fromEntries
 
 describe('the quilt as a whole', () => {
   it('says by how much blocks fall short or are too large, and which place takes them all', () => {
-    const small = after(two, setPlaceSize(10))
+    const small = edited(two, setPlaceSize(10))
     expect(quiltLayout(small).places.map(({ fit, spare }) => [fit, spare])).toEqual([
       ['too-large', [-2, -2]],
       ['too-large', [1, -2]],
@@ -209,7 +209,7 @@ describe('the quilt as a whole', () => {
 
   it('lays places where the report says they lie', () => {
     for (const join of ['whole', 'strips', 'fronts', 'backing-over', 'butted'] as const) {
-      const joined = after(two, joinBy(join, 'frame'))
+      const joined = edited(two, joinBy(join, 'frame'))
       const report = quiltReport(joined)
       const drawn = quiltLayout(joined)
       expect(drawn.places.map((place) => [place.at, place.size, place.content])).toEqual(
@@ -219,10 +219,10 @@ describe('the quilt as a whole', () => {
   })
 
   it('drops sashing and borders with the way they belong to', () => {
-    const sashed = after(two, setWay({ sash: { width: 2, fabric: 'frame' } }), setQuiltBorders([{ finishedWidth: 3, fabric: 'frame' }]))
-    const strips = after(sashed, joinBy('strips', 'frame'))
+    const sashed = edited(two, setWay({ sash: { width: 2, fabric: 'frame' } }), setQuiltBorders([{ finishedWidth: 3, fabric: 'frame' }]))
+    const strips = edited(sashed, joinBy('strips', 'frame'))
     expect(strips).not.toHaveProperty('borders')
     expect(strips.way).toEqual({ join: 'strips', fabric: 'frame' })
-    expect(after(sashed, setWay({ sash: undefined })).way).toEqual({})
+    expect(edited(sashed, setWay({ sash: undefined })).way).toEqual({})
   })
 })
