@@ -6,6 +6,7 @@
  */
 import type { Fabric, MeasureUnit } from '../values/block.ts'
 import type { Drawing, Spot } from '../writing/booklet/values.ts'
+import { escapeXml } from './escapeXml.ts'
 import { fabricFills, type FabricStyle } from './fabricFill.ts'
 import { drawPicture } from './drawPicture.ts'
 import { POINTS } from './paper.ts'
@@ -29,7 +30,7 @@ export function drawingSvg(drawing: Drawing, { unit, fabrics, fabricStyle = 'clo
   drawPicture(svgSurface(parts), drawing, { at: [ROUND, ROUND], scale, fabricFill: fabricFills(fabrics, fabricStyle), weight })
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${shown(width / scale)}${unit}" height="${shown(height / scale)}${unit}" viewBox="0 0 ${shown(width)} ${shown(height)}" role="img">`,
-    `<title>${escaped(drawing.title)}</title>`,
+    `<title>${escapeXml(drawing.title)}</title>`,
     ...parts,
     '</svg>',
     '',
@@ -65,7 +66,7 @@ const ANCHORS = { left: 'start', middle: 'middle', right: 'end' } as const
 function wordsText({ text, at: [x, y], size, align, face, colour, ground }: TextLabel): string {
   const halo = ground === undefined ? '' : ` stroke="${ground}" stroke-width="${shown(size / 3)}" stroke-linejoin="round" paint-order="stroke"`
   const weight = face === 'strong' ? ' font-weight="600"' : ''
-  return `<text x="${shown(x)}" y="${shown(y + size * 0.36)}" font-family="Inter, sans-serif" font-size="${shown(size)}"${weight} text-anchor="${ANCHORS[align]}" fill="${colour}"${halo}>${escaped(text)}</text>`
+  return `<text x="${shown(x)}" y="${shown(y + size * 0.36)}" font-family="Inter, sans-serif" font-size="${shown(size)}"${weight} text-anchor="${ANCHORS[align]}" fill="${colour}"${halo}>${escapeXml(text)}</text>`
 }
 
 function pathText(path: PenPath): string {
@@ -81,11 +82,3 @@ function pathText(path: PenPath): string {
 const dashes = (dash: readonly number[] | undefined): string => (dash === undefined ? '' : ` stroke-dasharray="${dash.map(shown).join(' ')}"`)
 
 const shown = (length: number): string => String(Number(length.toFixed(3)))
-
-const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
-
-/** Letters that XML forbids: they are no letters. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must go.
-const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g
-
-const escaped = (text: string): string => text.replace(FORBIDDEN, '').replace(/[&<>"]/g, (sign) => ESCAPES[sign] as string)

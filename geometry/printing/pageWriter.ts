@@ -13,7 +13,7 @@ import { type Letters, lettersOf } from './missingLetters.ts'
 import { fittingSize, wrapText, type Measure } from './lineBreaks.ts'
 import type { PdfDocument, PdfImage, PdfOptions, PdfOutline, PdfStruct, PdfStructOptions, PrintTools } from './pdfLibrary.ts'
 import { FOOT, MARGIN, type Paper, SIZES } from './paper.ts'
-import { bothFacesHave, keepPlainSlashes, withFractionSlash } from './pdfFaces.ts'
+import { bothFacesHave, escapeMetadata, keepPlainSlashes, withFractionSlash } from './pdfFaces.ts'
 import { pdfSurface } from './pdfSurface.ts'
 import type { Surface } from './pen.ts'
 
@@ -48,7 +48,7 @@ export class PageWriter {
   private readonly images = new Map<string, PdfImage | null>()
   private face: Face | null = null
   private begun = false
-  private readonly chapters: { readonly title: string; readonly page: number }[] = []
+  private readonly chapters: { readonly title: string; readonly page: number; readonly name: string }[] = []
   private list: ContentsPlace | null = null
 
   constructor({ Pdf, faces }: PrintTools, paper: Paper, about: About) {
@@ -58,6 +58,7 @@ export class PageWriter {
     this.end = this.size[1] - MARGIN.bottom
     // Letters that the face lacks are known before the title is written anywhere.
     this.pdf = new Pdf(optionsFor(about))
+    escapeMetadata(this.pdf)
     this.finished = new Promise((resolve, reject) => {
       this.pdf.on('data', (chunk) => this.chunks.push(chunk))
       this.pdf.on('end', resolve)
@@ -116,9 +117,11 @@ export class PageWriter {
     return inside.addItem(title.replace(/\s+/g, ' '), { expanded: false })
   }
 
-  /** A chapter begins on this page: the list of what is in the booklet names it. */
-  addToContents(title: string): void {
-    this.chapters.push({ title, page: this.pageCount })
+  /** A chapter begins on this page at a height: the list of what is in the booklet names it and leads to it. */
+  addToContents(title: string, top: number): void {
+    const name = `chapter-${this.chapters.length + 1}`
+    this.pdf.addNamedDestination(name, 'XYZ', 0, Math.max(0, top - BANNER), null)
+    this.chapters.push({ title, page: this.pageCount, name })
   }
 
   /** Here the list of chapters will stand, once their pages are known; nothing where the page has no room left for it. */
@@ -139,20 +142,32 @@ export class PageWriter {
     this.pdf.switchToPage(page)
     this.face = null
     const width = (this.width - CONTENTS_GAP * (columns - 1)) / columns
-    const head = this.pdf.struct('P', {}, [() => this.textBlock(['In this booklet'], STYLES.heading, this.left, top)])
+    const head = this.pdf.struct('Caption', {}, [() => this.textBlock(['In this booklet'], STYLES.heading, this.left, top)])
     element.add(head)
-    this.chapters.forEach(({ title, page: number }, at) => {
+    this.chapters.forEach(({ title, page: number, name }, at) => {
       const x = this.left + Math.floor(at / rows) * (width + CONTENTS_GAP)
       const y = top + CONTENTS_HEAD + (at % rows) * CONTENTS_ROW
       this.rule(x, y, width)
       const said = String(number)
-      const line = (): void => {
+      const link = this.nested(element, ['TOCI', 'Reference', 'Link'])
+      link.add(() => {
         this.textLineFitting(`${title} `, x, y + 12.5, STYLES.body, width - 22)
         this.textLineRight(said, x + width, y + 12.5, STYLES.body)
-      }
-      element.add(this.pdf.struct('TOCI', {}, [line]))
+      })
+      // A plain string would be written as a name; the library takes words as objects.
+      this.pdf.goTo(x, y, width, CONTENTS_ROW, name, { structParent: link, Contents: new String(`${title}, ${said}`) })
+      link.end()
     })
     element.end()
+  }
+
+  /** An element inside others, the outermost first. */
+  private nested(parent: PdfStruct, types: readonly string[]): PdfStruct {
+    return types.reduce((outer, type) => {
+      const inner = this.pdf.struct(type, {})
+      outer.add(inner)
+      return inner
+    }, parent)
   }
 
   /** What is drawn inside is one thing of a kind: a part, a table, a list. */
@@ -381,7 +396,17 @@ export const footOf = ({ size, lead }: Style): number => (lead - size) / 2 + siz
 function optionsFor({ title, by, subject, language }: About): PdfOptions {
   const info: Record<string, string | Date> = { Title: title, Subject: subject, Producer: 'Nestwright', Creator: 'Nestwright', CreationDate: ALWAYS }
   if (by !== '') info.Author = by
-  return { font: null, autoFirstPage: false, bufferPages: true, pdfVersion: '1.7', lang: language, tagged: true, displayTitle: true, info }
+  return {
+    font: null,
+    autoFirstPage: false,
+    bufferPages: true,
+    pdfVersion: '1.7',
+    lang: language,
+    tagged: true,
+    displayTitle: true,
+    subset: 'PDF/UA',
+    info,
+  }
 }
 
 function within({ width, height }: PdfImage, [wide, high]: readonly [number, number]): { width: number; height: number } {

@@ -1,4 +1,5 @@
 /** What is asked of the two faces of a PDF: whether they have a letter, and how fractions are set and read back. */
+import { escapeXml } from './escapeXml.ts'
 import type { PdfDocument } from './pdfLibrary.ts'
 
 /** Type smaller than this has fractions too small to read at a sewing machine. */
@@ -30,4 +31,22 @@ export function bothFacesHave(pdf: PdfDocument): (codePoint: number) => boolean 
 /** Who reads or searches the pages finds `3/4` as it was typed, whatever slash it was set with. */
 export function keepPlainSlashes(pdf: PdfDocument): void {
   for (const { unicode } of facesOf(pdf)) for (const codes of unicode) if (codes?.[0] === 0x2044) codes[0] = 0x2f
+}
+
+/** What the library keeps of a document's title, author and subject. */
+interface DocumentInside {
+  info: Readonly<Record<string, string | Date>>
+  _addInfo(): void
+}
+
+/** The library writes a title into XML as it stands: a name with `&` in it would break what readers look for there. */
+export function escapeMetadata(pdf: PdfDocument): void {
+  const inside = pdf as unknown as DocumentInside
+  const addInfo = inside._addInfo
+  inside._addInfo = () => {
+    const { info } = inside
+    inside.info = Object.fromEntries(Object.entries(info).map(([key, value]) => [key, typeof value === 'string' ? escapeXml(value) : value]))
+    addInfo.call(inside)
+    inside.info = info
+  }
 }

@@ -38,6 +38,8 @@ export interface PdfDocument {
   addStructure(element: PdfStruct): unknown
   markContent(tag: 'Artifact', options: { type: string }): unknown
   endMarkedContent(): unknown
+  addNamedDestination(name: string, type: 'XYZ', x: number, y: number, zoom: null): unknown
+  goTo(x: number, y: number, width: number, height: number, name: string, options: { structParent: PdfStruct; Contents: object }): unknown
   file(bytes: Uint8Array, options: { name: string; type: string; description: string; relationship: string }): unknown
   on(event: 'data', listener: (chunk: Uint8Array) => void): unknown
   on(event: 'end', listener: () => void): unknown
@@ -74,6 +76,7 @@ export interface PdfOptions {
   readonly lang: string
   readonly tagged: true
   readonly displayTitle: true
+  readonly subset: 'PDF/UA'
   readonly info: Readonly<Record<string, string | Date>>
 }
 

@@ -6,6 +6,7 @@
  * Exact   places to a ten-thousandth of the unit.
  */
 import type { StitchPoint, StitchedLine } from '../quilting/stitchedLines.ts'
+import { escapeXml } from './escapeXml.ts'
 
 interface QuiltingPicture {
   readonly title: string
@@ -33,7 +34,7 @@ export function quiltingSvg({ title, unit, cell, columns, rows, routes, fills = 
   const starts = routes.flatMap(({ points }, place) => (points[0] === undefined ? [] : startOf(points[0], place + 1, cell, text)))
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${wide}${unit}" height="${high}${unit}" viewBox="${shown(-margin)} ${shown(-margin)} ${wide} ${high}">`,
-    `  <title>${escaped(title)}</title>`,
+    `  <title>${escapeXml(title)}</title>`,
     `  <rect class="block" width="${shown(width)}" height="${shown(height)}" fill="none" stroke="#888" stroke-width="${stroke / 2}"/>`,
     `  <g fill="none" stroke="#000" stroke-width="${stroke}" stroke-linejoin="round" stroke-linecap="round">`,
     ...routes.map(path('route')),
@@ -63,7 +64,3 @@ function startOf(point: StitchPoint, number: number, cell: number, size: number)
 const at = ([x, y]: StitchPoint, cell: number): string => `${shown(x * cell)} ${shown(y * cell)}`
 
 const shown = (length: number): string => String(Number(length.toFixed(4)))
-
-const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
-
-const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => ESCAPES[sign] as string)

@@ -12,7 +12,7 @@ export function chapter(pages: PageWriter, title: string, room = 260): PdfOutlin
   pages.rule(pages.left, top, 34, INK.accent, 2.4)
   pages.tagged('H1', () => pages.textBlock(lines, STYLES.title, pages.left, top + 8))
   pages.top = top + 8 + lines.length * STYLES.title.lead + 8
-  pages.addToContents(title)
+  pages.addToContents(title, top)
   return pages.bookmark(title)
 }
 

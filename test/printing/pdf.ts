@@ -11,6 +11,12 @@ export interface ReadPage {
   readonly ways: readonly PenPath[]
   /** Photographs. */
   readonly photographs: number
+  /** The number of the page that each link leads to, from 1; 0 where it leads nowhere. */
+  readonly links: readonly number[]
+  /** The kinds of the elements on it, each as a path from the outermost: `Root/Document/H1`. */
+  readonly elements: readonly string[]
+  /** What stands for each picture for somebody who can't see it; empty where nothing does. */
+  readonly pictures: readonly string[]
 }
 
 export interface PenPath {
@@ -22,6 +28,9 @@ export interface PenPath {
 export interface ReadPdf {
   readonly pages: readonly ReadPage[]
   readonly title: string
+  readonly author: string
+  /** Title and creator as the metadata tell them, read as XML. */
+  readonly metadata: { readonly title: string; readonly creator: string }
   readonly language: string
   readonly tagged: boolean
   readonly bookmarks: readonly string[]
@@ -40,17 +49,22 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
 }
 
 async function readAll(pdf: PDFDocumentProxy): Promise<ReadPdf> {
-  const { info } = (await pdf.getMetadata()) as unknown as { info: Record<string, unknown> }
+  const { info, metadata } = (await pdf.getMetadata()) as unknown as {
+    info: Record<string, unknown>
+    metadata: { get(name: string): unknown } | null
+  }
   const pages: ReadPage[] = []
   const fonts = new Map<string, { name: string; missing: boolean }>()
   for (let number = 1; number <= pdf.numPages; number += 1) {
     const page = await pdf.getPage(number)
-    pages.push(await readPage(page, fonts))
+    pages.push(await readPage(page, fonts, (name) => pageOf(pdf, name)))
   }
   const files = ((await pdf.getAttachments()) ?? {}) as Record<string, { filename: string; content: Uint8Array }>
   return {
     pages,
     title: String(info.Title ?? ''),
+    author: String(info.Author ?? ''),
+    metadata: { title: String(metadata?.get('dc:title') ?? ''), creator: [metadata?.get('dc:creator') ?? ''].flat().join() },
     language: String(info.Language ?? ''),
     tagged: (await pdf.getMarkInfo())?.Marked === true,
     bookmarks: titlesOf((await pdf.getOutline()) ?? []),
@@ -66,7 +80,28 @@ interface Bookmark {
 
 const titlesOf = (marks: readonly Bookmark[]): string[] => marks.flatMap(({ title, items }) => [title, ...titlesOf(items)])
 
-async function readPage(page: PDFPageProxy, fonts: Map<string, { name: string; missing: boolean }>): Promise<ReadPage> {
+/** The number of the page that a named place lies on, from 1; 0 where there is none. */
+async function pageOf(pdf: PDFDocumentProxy, name: unknown): Promise<number> {
+  const place = typeof name === 'string' ? await pdf.getDestination(name) : null
+  return place === null ? 0 : (await pdf.getPageIndex(place[0])) + 1
+}
+
+interface Element {
+  readonly role?: string
+  readonly alt?: string
+  readonly children?: readonly Element[]
+}
+
+const elementsOf = ({ role, children = [] }: Element, path = ''): string[] =>
+  role === undefined ? [] : [`${path}${role}`, ...children.flatMap((child) => elementsOf(child, `${path}${role}/`))]
+
+const figuresOf = ({ role, alt = '', children = [] }: Element): string[] => [...(role === 'Figure' ? [alt] : []), ...children.flatMap(figuresOf)]
+
+async function readPage(
+  page: PDFPageProxy,
+  fonts: Map<string, { name: string; missing: boolean }>,
+  pageOfName: (name: unknown) => Promise<number>,
+): Promise<ReadPage> {
   const [, , width, height] = page.view as [number, number, number, number]
   const content = await page.getTextContent()
   const items = content.items.flatMap((item) => ('str' in item ? [item] : []))
@@ -77,7 +112,12 @@ async function readPage(page: PDFPageProxy, fonts: Map<string, { name: string; m
     const font = page.commonObjs.get(id) as { name: string; missingFile?: boolean }
     fonts.set(font.name, { name: font.name, missing: font.missingFile ?? false })
   }
+  const tree = ((await page.getStructTree()) ?? {}) as Element
+  const links = (await page.getAnnotations()).filter(({ subtype }) => subtype === 'Link')
   return {
+    links: await Promise.all(links.map(({ dest }) => pageOfName(dest))),
+    elements: elementsOf(tree),
+    pictures: figuresOf(tree),
     size: [width, height],
     text: items.map(({ str, hasEOL }) => `${str}${hasEOL ? '\n' : ''}`).join(''),
     words: items

@@ -92,11 +92,13 @@ function pieceLine(job: PrintJob, row: ListedPiece): void {
   pages.ensureRoom(height)
   const top = pages.top + 2.5
   pages.ornament(() => pages.surface().path(polygon(boxAt(pages.left, top + 2.4, 9, 9)), { line: { colour: INK.soft, width: 0.7 } }))
-  pages.tagged('LI', () => {
-    pages.textLineRight(String(row.count), pages.left + AT.count, top + footOf(STYLES.strong), STYLES.strong)
-    pages.textBlock(what, STYLES.strong, pages.left + AT.what, top)
-    pages.textBlock(forWhat, STYLES.body, purposeLeft, top)
-  })
+  pages.group('LI', () =>
+    pages.tagged('LBody', () => {
+      pages.textLineRight(String(row.count), pages.left + AT.count, top + footOf(STYLES.strong), STYLES.strong)
+      pages.textBlock(what, STYLES.strong, pages.left + AT.what, top)
+      pages.textBlock(forWhat, STYLES.body, purposeLeft, top)
+    }),
+  )
   pages.top += height
   pages.rule(pages.left, pages.top, pages.width)
 }

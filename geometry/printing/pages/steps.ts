@@ -163,7 +163,7 @@ function numberOn({ pages }: PrintJob, number: number, top: number): void {
   pages.ornament(() => pages.surface().path(polygon(round([x, y], 9.5)), { fill: INK.accent }))
   const style = { ...STYLES.strong, colour: INK.white, size: number > 99 ? 7.5 : 9.5 }
   const said = String(number)
-  pages.tagged('Lbl', () => pages.textLine(said, x - pages.measure(style)(said) / 2, y + 3.4, style))
+  pages.tagged('P', () => pages.textLine(said, x - pages.measure(style)(said) / 2, y + 3.4, style))
 }
 
 function saySome({ pages }: PrintJob, words: readonly Words[], top: number): void {

@@ -134,7 +134,7 @@ function badge({ pages }: PrintJob, number: number, [x, y]: readonly [number, nu
   pages.ornament(() => pages.surface().path(polygon(round([x, y], 9.5)), { fill: INK.accent }))
   const style = { ...STYLES.strong, colour: INK.white }
   const said = String(number)
-  pages.tagged('Lbl', () => pages.textLine(said, x - pages.measure(style)(said) / 2, y + 3.5, style))
+  pages.tagged('P', () => pages.textLine(said, x - pages.measure(style)(said) / 2, y + 3.5, style))
 }
 
 /** Cells with a picture go in pairs; words alone have a row to themselves. */
