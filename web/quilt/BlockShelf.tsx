@@ -90,7 +90,7 @@ export function QuiltFabrics({ quilt }: { readonly quilt: Quilt }) {
   return (
     <section aria-labelledby="quilt-fabrics-title" data-part="fabrics">
       <h2 id="quilt-fabrics-title">{t('Fabrics')}</h2>
-      <ul className="fabrics">
+      <ul className="fabrics quilt-fabrics">
         {quilt.fabrics.map((fabric) => (
           <FabricItem key={fabric.id} fabric={fabric} unit={quilt.measure.unit} />
         ))}

@@ -12,6 +12,7 @@ const KEYS: readonly (readonly [string, string])[] = [
   [label('F'), label('fill the selection with its first block')],
   [label('Delete'), label('clear the places')],
   [label('Ctrl + A'), label('select all')],
+  [label('+ − 0'), label('zoom in, zoom out, fit to window')],
   [label('Ctrl + Z, Ctrl + Shift + Z'), label('undo, redo')],
   [label('F6, Shift + F6'), label('go to the next part of the page, to the one before')],
   [label('Escape'), label('hold nothing any more; deselect everything')],

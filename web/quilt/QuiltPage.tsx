@@ -8,6 +8,7 @@ import { translateAny } from '../words/translateAny.ts'
 import { t } from '../words/words.ts'
 import { BlockShelf, QuiltFabrics } from './BlockShelf.tsx'
 import { QuiltBoard } from './board/QuiltBoard.tsx'
+import { ChangedBlocks } from './ChangedBlocks.tsx'
 import { DraggedFromList } from './DraggedFromList.tsx'
 import { QuiltKeys } from './QuiltKeys.tsx'
 import { QuiltToolbar } from './QuiltToolbar.tsx'
@@ -38,10 +39,10 @@ function OpenQuilt() {
         <h2 id="quilt-title" className="unseen">
           {t('Quilt')}
         </h2>
+        <ChangedBlocks quilt={quilt} />
         <QuiltToolbar quilt={quilt} />
         <div className="bench">
           <QuiltBoard quilt={quilt} />
-          {quilt.places.length === 0 && <EmptyQuilt />}
         </div>
         <div className="below-board" data-part="under">
           <div className="message-space">
@@ -58,12 +59,6 @@ function OpenQuilt() {
   )
 }
 
-const EmptyQuilt = () => (
-  <div className="empty-quilt">
-    <p>{t('Drag a block from the list onto a place to begin.')}</p>
-  </div>
-)
-
 function BoardButtons() {
   const { marks, value } = useQuiltView()
   return (
@@ -73,6 +68,9 @@ function BoardButtons() {
       </button>
       <button type="button" aria-pressed={value} onClick={() => setQuiltView({ value: !value })}>
         {t('Value')}
+      </button>
+      <button type="button" onClick={() => setQuiltView({ zoom: 1, pan: [0, 0] })}>
+        {t('Fit to window')}
       </button>
       <NoticeLog />
       <Popover name={t('Shortcuts')} className="upward keys">

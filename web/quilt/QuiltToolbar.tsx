@@ -45,7 +45,7 @@ function handName(quilt: Quilt, item: HandItem): string {
 
 function selectionWords(quilt: Quilt, selected: readonly (readonly [number, number])[]): string {
   const [only] = selected
-  if (only === undefined) return t('Click a place to select it.')
+  if (only === undefined) return quilt.places.length === 0 ? t('Drag a block from the list onto a place to begin.') : t('Click a place to select it.')
   if (selected.length > 1) return tn(selected.length, 'One place selected.', '{n} places selected.')
   const [place] = selectedPlaces(quilt, selected)
   return place === undefined ? t('Column {x}, row {y}: empty', { x: only[0] + 1, y: only[1] + 1 }) : nameOfContent(quilt, place)

@@ -21,7 +21,8 @@ import {
 } from '../../geometry/index.ts'
 import { isQuilt } from '../document/document.ts'
 import { editQuilt, getState, setView } from '../document/store.ts'
-import { documentOf } from '../keeping/openBlock.ts'
+import { beginBlock, documentOf, openBlock } from '../keeping/openBlock.ts'
+import { originsOf, rememberOrigin } from '../keeping/quiltOrigins.ts'
 import { t, tn } from '../words/words.ts'
 import { allCells, anchorOf, type HandItem, quiltView, selectedPlaces, setQuiltView } from './quiltView.ts'
 
@@ -51,6 +52,25 @@ async function putLibraryBlock(card: string, cells: readonly QuiltCell[]): Promi
   const block = await documentOf(card).catch(() => null)
   if (block === null || isQuilt(block) || !checkBlock(block).ok) return say(t('That block can’t be read. Open it from My blocks first.'))
   act(bringBlock(block, cells), placedWords(cells))
+  const [quilt, id] = [openQuilt(), getState().currentBlock.id]
+  const placed = quilt === null ? undefined : placeAtCell(quilt.places, cells[0] as QuiltCell)?.block
+  if (id !== null && placed !== undefined) void rememberOrigin(id, placed, { card, seen: Date.now() })
+}
+
+/** Opens the library block that a block of the quilt came from; where there is none, a copy of it becomes one. */
+export async function openBlockOf(quilt: Quilt, id: string): Promise<void> {
+  const own = quilt.blocks.find((one) => one.id === id)?.block
+  const open = getState().currentBlock.id
+  if (own === undefined) return
+  const card = open === null ? undefined : (await originsOf(open))[id]?.card
+  const known = card === undefined ? null : await documentOf(card).catch(() => null)
+  if (card !== undefined && known !== null) {
+    await openBlock(card)
+    return
+  }
+  const begun = await beginBlock(own)
+  const made = getState().currentBlock.id
+  if (begun && open !== null && made !== null) await rememberOrigin(open, id, { card: made, seen: Date.now() })
 }
 
 const placedWords = (cells: readonly QuiltCell[]): string =>

@@ -25,6 +25,9 @@ interface QuiltView {
   readonly marks: boolean
   /** Whether fabrics are shown as greys. */
   readonly value: boolean
+  /** Zoom 1 fits the quilt to the board; pan in pixels. */
+  readonly zoom: number
+  readonly pan: readonly [number, number]
   /** The crossing that is pointed at: its number among the report's meetings. */
   readonly pointed: number | null
 }
@@ -37,6 +40,8 @@ const START: QuiltView = {
   sheet: 'place',
   marks: true,
   value: false,
+  zoom: 1,
+  pan: [0, 0],
   pointed: null,
 }
 

@@ -225,4 +225,10 @@ export const germanQuilts: Catalogue = {
   'Done so far': 'Schon fertig',
   'Fabrics of this block': 'Stoffe dieses Blocks',
   'its own, apart from the quilt': 'sein eigener, unabhängig vom Quilt',
+  '{name} is up to date in this quilt.': '{name} ist in diesem Quilt auf dem neuesten Stand.',
+  '{name} has changed in My blocks. Change it in this quilt too?': '{name} hat sich in Meine Blöcke geändert. Auch in diesem Quilt ändern?',
+  'Change it here too': 'Auch hier ändern',
+  'Keep it as it is': 'So lassen',
+  'Open the block': 'Block öffnen',
+  'Make a quilt of these': 'Einen Quilt daraus machen',
 }

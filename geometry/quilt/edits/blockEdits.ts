@@ -22,6 +22,10 @@ function measuredAs({ measure }: Pick<Quilt, 'measure'>, block: Block): Block {
   return copy as Block
 }
 
+/** Whether a block of the quilt is the same as this one, measured as the quilt is. */
+export const isSameInQuilt = (quilt: Quilt, id: string, block: Block): boolean =>
+  JSON.stringify(quilt.blocks.find((one) => one.id === id)?.block) === JSON.stringify(measuredAs(quilt, block))
+
 /** The id of a block of the quilt that is the same as this one; null where there is none. */
 function sameBlockIn(quilt: Quilt, block: Block): string | null {
   const text = JSON.stringify(measuredAs(quilt, block))

@@ -18,7 +18,7 @@ import { act, movePlace, openQuilt, putItem, turnChosen } from '../quiltActions.
 import { anchorOf, cellsBetween, setQuiltView, useQuiltView } from '../quiltView.ts'
 import { useQuiltReport } from '../useQuiltReport.ts'
 import { onListDrop } from '../listDrag.ts'
-import { onBoardKey, selectCell } from './boardKeys.ts'
+import { onBoardKey, selectCell, zoomAt } from './boardKeys.ts'
 import { PlaceGrid, quiltCellId } from './PlaceGrid.tsx'
 import { PlaceHandles } from './PlaceHandles.tsx'
 import { PlaceNode } from './PlaceNode.tsx'
@@ -31,11 +31,12 @@ export function QuiltBoard({ quilt }: { readonly quilt: Quilt }) {
   const [byKeys, setByKeys] = useState(false)
   const size = useElementSize(board, [640, 560])
   const layout = useMemo(() => quiltLayout(quilt), [quilt])
-  const frame = useMemo(() => quiltFrame(quilt, layout, size, 1, [0, 0]), [quilt, layout, size])
-  const { cursor, selected, inHand } = useQuiltView()
+  const { cursor, selected, inHand, zoom, pan } = useQuiltView()
+  const frame = useMemo(() => quiltFrame(quilt, layout, size, zoom, pan), [quilt, layout, size, zoom, pan])
   const gesture = useCellGesture(quilt, frame)
   const { columns, rows } = quilt.grid
   useListDrops(board, frame)
+  useWheelZoom(board)
   return (
     <div
       ref={board}
@@ -55,8 +56,8 @@ export function QuiltBoard({ quilt }: { readonly quilt: Quilt }) {
       onBlur={() => setByKeys(false)}
       onPointerDownCapture={() => setByKeys(false)}
       onKeyDownCapture={() => setByKeys(true)}
-      data-scale={frame.scale}
-      data-origin={`${frame.left},${frame.top}`}
+      data-cell={frame.boxOf([1, 1], [1, 1]).join()}
+      data-first={frame.boxOf([0, 0], [1, 1]).join()}
     >
       <QuiltStage quilt={quilt} layout={layout} frame={frame} size={size} byKeys={byKeys} run={gesture.run} />
       <p id="quilt-board-how" className="unseen">
@@ -200,6 +201,21 @@ function onPlacePress(event: KonvaEventObject<MouseEvent | TouchEvent>, quilt: Q
   if (!shiftKey || last === undefined) return selectCell(cell, ctrlKey || metaKey || adding)
   const between = new Map([...selected, ...cellsBetween(last, cell)].map((one) => [anchorOf(quilt, one).join(), anchorOf(quilt, one)]))
   setQuiltView({ selected: [...between.values()], cursor: cell })
+}
+
+/** Listens by itself, because the page must not scroll meanwhile. */
+function useWheelZoom(board: { readonly current: HTMLDivElement | null }): void {
+  useEffect(() => {
+    const element = board.current
+    if (element === null) return
+    const onWheel = (event: WheelEvent): void => {
+      event.preventDefault()
+      const [x, y] = pointIn({ clientX: event.clientX, clientY: event.clientY, currentTarget: element })
+      zoomAt([x - element.clientWidth / 2, y - element.clientHeight / 2], Math.exp(-event.deltaY / 400))
+    }
+    element.addEventListener('wheel', onWheel, { passive: false })
+    return () => element.removeEventListener('wheel', onWheel)
+  }, [board])
 }
 
 /** What is dragged off the list lands on the cell below the pointer. */

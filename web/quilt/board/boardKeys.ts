@@ -8,6 +8,17 @@ import { anchorOf, cellsBetween, quiltView, sameCell, setQuiltView } from '../qu
 
 const ARROWS: Readonly<Record<string, QuiltCell>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
+const ZOOM_STEP = 1.25
+const MOST_ZOOM = 12
+
+/** Zooms so that what lies at a point stays there; the point in pixels from the middle of the board. */
+export function zoomAt([x, y]: readonly [number, number], by: number): void {
+  const { zoom, pan } = quiltView()
+  const next = Math.min(MOST_ZOOM, Math.max(1, zoom * by))
+  const ratio = next / zoom
+  setQuiltView(next === 1 ? { zoom: 1, pan: [0, 0] } : { zoom: next, pan: [x - (x - pan[0]) * ratio, y - (y - pan[1]) * ratio] })
+}
+
 /** Where a range of cells was begun with Shift and the arrow keys. */
 let rangeFrom: QuiltCell | null = null
 
@@ -41,6 +52,9 @@ const ACTIONS: Readonly<Record<string, (shift: boolean) => void>> = {
   Delete: () => clearChosen(),
   Backspace: () => clearChosen(),
   Escape: () => letGo(),
+  '+': () => zoomAt([0, 0], ZOOM_STEP),
+  '-': () => zoomAt([0, 0], 1 / ZOOM_STEP),
+  '0': () => setQuiltView({ zoom: 1, pan: [0, 0] }),
 }
 
 function onArrow([dx, dy]: QuiltCell, shift: boolean, alt: boolean): boolean {

@@ -26,7 +26,8 @@ export function useCellGesture(quilt: Quilt, frame: QuiltFrame) {
       onPointerDown: (event: PointerEvent<HTMLDivElement>): void => {
         const onHandle = wasHandlePressed()
         const cell = cellOf(event)
-        if (onHandle || event.button !== 0 || !event.isPrimary || cell === null) return
+        if (onHandle || event.button !== 0 || !event.isPrimary) return
+        if (cell === null) return startPan(event)
         if (quiltView().inHand === null && placeAtCell(quilt.places, cell) !== undefined) return
         event.currentTarget.setPointerCapture(event.pointerId)
         setRun({ pointer: event.pointerId, from: cell, to: cell })
@@ -49,6 +50,20 @@ export function useCellGesture(quilt: Quilt, frame: QuiltFrame) {
 export function pointIn(event: { readonly clientX: number; readonly clientY: number; readonly currentTarget: HTMLElement }): Point {
   const box = event.currentTarget.getBoundingClientRect()
   return [event.clientX - box.left - event.currentTarget.clientLeft, event.clientY - box.top - event.currentTarget.clientTop]
+}
+
+/** A drag that begins beside the quilt moves it, where it is larger than the board. */
+function startPan(event: PointerEvent<HTMLElement>): void {
+  const { pan } = quiltView()
+  const from: Point = [event.clientX, event.clientY]
+  const board = event.currentTarget
+  const stop = new AbortController()
+  board.setPointerCapture(event.pointerId)
+  const move = (moved: globalThis.PointerEvent): void => {
+    if (quiltView().zoom > 1) setQuiltView({ pan: [pan[0] + moved.clientX - from[0], pan[1] + moved.clientY - from[1]] })
+  }
+  board.addEventListener('pointermove', move, { signal: stop.signal })
+  for (const type of ['pointerup', 'pointercancel'] as const) board.addEventListener(type, () => stop.abort(), { signal: stop.signal })
 }
 
 function finish({ from, to }: CellRun, add: boolean): void {

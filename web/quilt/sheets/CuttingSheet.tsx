@@ -1,4 +1,5 @@
 /** What to cut and buy for the whole quilt: each fabric with its pieces, batting, backing, binding. */
+import '../../sheets/cutting/cutting.css'
 import type { Fabric, Quilt, QuiltReport } from '../../../geometry/index.ts'
 import { sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { t, tn } from '../../words/words.ts'
@@ -10,12 +11,12 @@ export function CuttingSheet({ quilt }: { readonly quilt: Quilt }) {
   const { unit } = report.measure
   return (
     <div className={working ? 'stale' : ''}>
-      <section aria-labelledby="quilt-cut-title">
+      <section aria-labelledby="quilt-cut-title" className="cutsheet">
         <h2 id="quilt-cut-title">{t('Cut list of the quilt')}</h2>
-        <p className="caution">{t('Close the rotary cutter’s blade after every cut, and keep your fingers off the ruler’s edge.')}</p>
         {fabricsCut(quilt, report).map((fabric) => (
           <FabricPieces key={fabric.id} fabric={fabric} report={report} />
         ))}
+        <p className="caution">{t('Close the rotary cutter’s blade after every cut, and keep your fingers off the ruler’s edge.')}</p>
       </section>
       <section aria-labelledby="quilt-layers-title">
         <h2 id="quilt-layers-title">{t('Batting, backing, binding')}</h2>

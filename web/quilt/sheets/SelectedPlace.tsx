@@ -16,7 +16,7 @@ import { editQuilt } from '../../document/store.ts'
 import { sayOneSize, saySides } from '../../words/sizes.ts'
 import { t } from '../../words/words.ts'
 import { nameOfContent, wordsOfPlace } from '../board/PlaceGrid.tsx'
-import { pressChosen, stretchChosen, turnChosen } from '../quiltActions.ts'
+import { openBlockOf, pressChosen, stretchChosen, turnChosen } from '../quiltActions.ts'
 import { FrameFields } from './FrameFields.tsx'
 
 interface Props {
@@ -42,6 +42,9 @@ export function SelectedPlace({ quilt, drawn }: Props) {
           </button>
           <button type="button" aria-pressed={place.press === 'opposite'} onClick={pressChosen}>
             {t('Press the other way')}
+          </button>
+          <button type="button" onClick={() => void openBlockOf(quilt, place.block as string)}>
+            {t('Open the block')}
           </button>
         </div>
       )}

@@ -5,6 +5,8 @@ import { edit, setView, useStore } from '../../document/store.ts'
 import { label, t, tn } from '../../words/words.ts'
 import { ActionButton } from '../../controls/ActionButton.tsx'
 import { CountField } from '../../controls/CountField.tsx'
+import { beginBlock } from '../../keeping/openBlock.ts'
+import { quiltOfSetting } from './quiltOfSetting.ts'
 import { SettingReasons, SettingResult } from './SettingResult.tsx'
 
 const TURN_NAMES: Readonly<Record<SettingChoice['turn'], string>> = {
@@ -71,6 +73,7 @@ export function SettingPanel() {
           {t('Find the best nesting')}
         </ActionButton>
         <LiftRules setting={setting} block={block} />
+        <AsQuilt setting={setting} block={block} />
       </div>
       <p className="hint">{large ? t('Click a block on the board to turn it.') : t('Show it on the board to turn single blocks.')}</p>
       <SettingReasons setting={setting} />
@@ -83,6 +86,16 @@ function showLarge(large: boolean): void {
   setView({ mode: large ? 'setting' : 'cloth' })
   if (large && document.querySelector(':focus-visible') === null)
     requestAnimationFrame(() => document.querySelector('.middle')?.scrollIntoView({ block: 'nearest' }))
+}
+
+/** The copies as they are shown become a quilt of the maker's own, to frame, join and cut. */
+function AsQuilt({ setting: { report, of }, block }: { readonly setting: SettingState; readonly block: Block }) {
+  if (report === null || of?.block !== block || report.problems.length > 0) return null
+  return (
+    <button type="button" onClick={() => void beginBlock(quiltOfSetting(block, report))}>
+      {t('Make a quilt of these')}
+    </button>
+  )
 }
 
 /** If a method's pressing rule makes blocks clash: without the rule, the seams of every other copy may be pressed the other way. */
