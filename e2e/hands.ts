@@ -76,7 +76,6 @@ function pointing(page: Page, { drag, ...pointer }: Pointer): Hand {
     more: async (action) => {
       await press(moreActions(page))
       await press(button(page, action))
-      await press(moreActions(page))
     },
     place: async (unit, at, size) => {
       const { from, to } = await fromTray(page, unit, middleOf(at, size))
@@ -130,7 +129,6 @@ export function keyboard(page: Page): Hand {
     more: async (action) => {
       await press(moreActions(page))
       await press(button(page, action))
-      await keys('Escape')
     },
     sheet,
     choose,

@@ -15,7 +15,7 @@ export * from './edits/bookletEdits.ts'
 export * from './edits/quiltingEdits.ts'
 export { forgetPress, type PressChoice, pressSeams } from './edits/pressEdits.ts'
 export { separateStrips, setStripCount, STRIP_COUNTS } from './edits/stripEdits.ts'
-export { turnAboutMiddle } from './edits/turnEdits.ts'
+export { turnAboutMiddle, turnEach } from './edits/turnEdits.ts'
 export * from './edits/fabricEdits.ts'
 export {
   convertMeasure,

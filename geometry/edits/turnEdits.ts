@@ -32,6 +32,14 @@ export const turnAboutMiddle = (ids: readonly string[], quarters: Turn, halves: 
   },
 })
 
+/** Turns units by so many quarters clockwise, each about its own middle; one step to undo. */
+export const turnEach = (ids: readonly string[], quarters: Turn, halves: boolean): Edit => ({
+  name: message('turn-units', { units: ids.length }),
+  change: (draft) => {
+    for (const id of ids) turnAboutMiddle([id], quarters, halves).change(draft)
+  },
+})
+
 /** How far the turned box, whose top left stayed, goes along an axis so that it lies about the same middle. */
 function shiftAlong(axis: 0 | 1, before: ExactBox, after: ExactBox, grid: Draft['grid'], halves: boolean): Rational {
   const middle = ({ low, high }: ExactBox): Rational => multiply(add(low[axis], high[axis]), HALF)

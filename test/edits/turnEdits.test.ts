@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { separateStrips, setStripCount } from '../../geometry/edits/stripEdits.ts'
-import { turnAboutMiddle } from '../../geometry/edits/turnEdits.ts'
+import { turnAboutMiddle, turnEach } from '../../geometry/edits/turnEdits.ts'
 import type { Block, Turn, Unit } from '../../geometry/values/block.ts'
 import { blockOf, square } from '../help.ts'
 import { checkEdit } from './editLaws.ts'
@@ -29,6 +29,23 @@ describe('turning units about their middle', () => {
     expect(turned(goose([1, 1]), 1, true)).toEqual([[1.5, 0.5], [1, 2], 1])
     const long: Unit = { id: 'g', kind: 'square', at: [0, 1], size: [3, 1], fabrics: { patch: 'a' } }
     expect(turned(long)).toEqual([[1, 0], [1, 3], 1])
+  })
+
+  it('turns the four geese round a star each in its place, where turning them together would change nothing', () => {
+    const geese: Unit[] = [
+      { ...goose([1, 0]), id: 'top' },
+      { ...goose([3, 1]), id: 'right', size: [1, 2], turn: 1 } as Unit,
+      { ...goose([1, 3]), id: 'bottom', turn: 2 } as Unit,
+      { ...goose([0, 1]), id: 'left', size: [1, 2], turn: 3 } as Unit,
+    ]
+    const ids = geese.map(({ id }) => id)
+    const each = checkEdit(blockOf(4, 4, geese), turnEach(ids, 2, false))
+    expect(placed(each)).toEqual([
+      [[1, 0], [2, 1], 2],
+      [[3, 1], [1, 2], 3],
+      [[1, 3], [2, 1], 0],
+      [[0, 1], [1, 2], 1],
+    ])
   })
 
   it('comes back in four quarters, alone or with others', () => {

@@ -12,7 +12,7 @@ export function EmptyGrid() {
     <section className="empty-grid" aria-labelledby="empty-title">
       <h3 id="empty-title">{t('Start your block')}</h3>
       <div className="buttons">
-        <button type="button" onClick={() => start(eveningStar)}>
+        <button type="button" className="main" onClick={() => start(eveningStar)}>
           {t('Start with a star')}
         </button>
         <button type="button" onClick={() => start(lantern)}>

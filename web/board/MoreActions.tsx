@@ -1,11 +1,11 @@
-/** What is done to selected units more rarely: half a turn, selecting their like, and where there are several, lining up and joining. */
+/** What is done to selected units more rarely: half a turn, selecting their like, and where there are several, turning each, lining up and joining. */
 import { type Block, pictureOf, type Side, type Unit } from '../../geometry/index.ts'
 import { ActionButton } from '../controls/ActionButton.tsx'
 import { setView, useStore } from '../document/store.ts'
 import { label, t, tn } from '../words/words.ts'
 import { alignSelection, spreadSelection } from './actions/arrange.ts'
 import { cutAwaySelection, joinSelection } from './actions/joinPatches.ts'
-import { halfTurnSelection } from './actions/turn.ts'
+import { halfTurnSelection, turnEachSelected } from './actions/turn.ts'
 import { unitsById } from './hitTest.ts'
 
 interface Action {
@@ -41,6 +41,16 @@ export function MoreActions() {
       <button type="button" onClick={halfTurnSelection}>
         {t('Turn 180°')}
       </button>
+      {ids.length > 1 && (
+        <>
+          <button type="button" onClick={() => turnEachSelected(1)}>
+            {t('Turn each one 90°')}
+          </button>
+          <button type="button" onClick={() => turnEachSelected(2)}>
+            {t('Turn each one 180°')}
+          </button>
+        </>
+      )}
       {first !== undefined && (
         <button type="button" onClick={() => selectMatching(block, first)}>
           {t('Select all like this')}

@@ -2,7 +2,7 @@
  * What can be done with the selected units: a bar just outside the block, at their column, so that it covers neither fabric nor marks. Above the block for
  * units of its upper half, below it for the others; where the block is larger than the board, at the board's edge.
  */
-import { type CSSProperties, lazy } from 'react'
+import { type CSSProperties, type KeyboardEvent, lazy } from 'react'
 import type { Block } from '../../geometry/index.ts'
 import { LazyPanel } from '../controls/LazyPanel.tsx'
 import { Popover } from '../controls/Popover.tsx'
@@ -10,6 +10,7 @@ import { around, bordersAround, type Point, rectOf } from '../document/shapes.ts
 import { t } from '../words/words.ts'
 import { mirrorSelection, turnSelection } from './actions/turn.ts'
 import { duplicateSelection, removeSelection } from './actions/units.ts'
+import { runKeyCommand } from './keys/runKeyCommand.ts'
 import { unitsById } from './hitTest.ts'
 import './selectionBar.css'
 import { Toolbar, ToolButton } from './Toolbar.tsx'
@@ -36,8 +37,10 @@ export function SelectionBar({ block, selected, frame, size }: Props) {
   const middle = frame.toPixels(box.at[0] + box.size[0] / 2, 0)[0]
   const across = Math.min(1, Math.max(0, middle / size[0]))
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape in it means what it means on the board
     <div
       className={below ? 'selection-bar below' : 'selection-bar'}
+      onKeyDown={deselectOnEscape}
       // The free room is shared out by where the units lie: the bar is at them, and never beyond the board.
       style={{ '--edge': `${edge}px`, gridTemplateColumns: `minmax(0, ${across}fr) auto minmax(0, ${1 - across}fr)` } as CSSProperties}
     >
@@ -54,7 +57,7 @@ export function SelectionBar({ block, selected, frame, size }: Props) {
             onClick={deleteSelection}
           />
         </Toolbar>
-        <Popover name={t('More')} className={below ? 'upward more-actions' : 'more-actions'}>
+        <Popover menu name={t('More')} className={below ? 'upward more-actions' : 'more-actions'}>
           <LazyPanel>
             <MoreActions />
           </LazyPanel>
@@ -64,8 +67,17 @@ export function SelectionBar({ block, selected, frame, size }: Props) {
   )
 }
 
+function deselectOnEscape(event: KeyboardEvent): void {
+  if (event.key !== 'Escape' || event.defaultPrevented) return
+  event.preventDefault()
+  runKeyCommand({ type: 'letGo' })
+  focusBoard()
+}
+
+const focusBoard = (): void => document.querySelector<HTMLElement>('[data-part="board"]')?.focus({ preventScroll: true })
+
 /** The bar goes with what was selected; the keyboard goes on at the board. */
 function deleteSelection(): void {
   removeSelection()
-  document.querySelector<HTMLElement>('[data-part="board"]')?.focus({ preventScroll: true })
+  focusBoard()
 }

@@ -37,7 +37,7 @@ export function BlockDetails({ card, open, onBack, onArchive, onOpened }: Props)
       <p className="hint">{t('Started {made}, changed {changed}.', { made: dateAndTime(card.made), changed: dateAndTime(card.changed) })}</p>
       <div className="buttons">
         {!open && (
-          <button type="button" onClick={() => void openBlock(id).then((opened) => opened && onOpened())}>
+          <button type="button" className="main" onClick={() => void openBlock(id).then((opened) => opened && onOpened())}>
             {t('Open')}
           </button>
         )}

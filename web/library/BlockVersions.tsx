@@ -100,7 +100,7 @@ function DeleteButton({ which, onDelete }: { readonly which: string; readonly on
       </button>
     )
   return (
-    <button type="button" onClick={onDelete} onBlur={() => setSure(false)}>
+    <button type="button" className="danger" onClick={onDelete} onBlur={() => setSure(false)}>
       {t('Yes, delete it')}
     </button>
   )

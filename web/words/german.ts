@@ -1376,4 +1376,6 @@ export const german: Catalogue = {
   ', left-handed': ', linke Hand',
   ', right-handed': ', rechte Hand',
   'Cut {width} wide; trim to length when you get there.': '{width} breit schneiden; die Länge schneidest du zu, wenn es so weit ist.',
+  'Turn each one 90°': 'Jede um 90° drehen',
+  'Turn each one 180°': 'Jede um 180° drehen',
 }

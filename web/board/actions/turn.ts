@@ -1,5 +1,5 @@
 /** Turning and mirroring: what is selected, and the whole block. Each says what it did. */
-import { type Edit, mirrorBlock, mirrorUnits, type Turn, turnAboutMiddle, turnBlock } from '../../../geometry/index.ts'
+import { type Edit, mirrorBlock, mirrorUnits, type Turn, turnAboutMiddle, turnBlock, turnEach } from '../../../geometry/index.ts'
 import { edit, getState, setView } from '../../document/store.ts'
 import { label, t } from '../../words/words.ts'
 import { withSelection } from './attempt.ts'
@@ -25,6 +25,13 @@ export const turnSelection = (): void => withSelection((ids) => turnBy(ids, 1))
 export const halfTurnSelection = (): void =>
   withSelection((ids) => {
     turnBy(ids, 2)
+  })
+
+/** Each about its own middle, where `turnSelection` turns them together. */
+export const turnEachSelected = (quarters: 1 | 2): void =>
+  withSelection((ids) => {
+    edit(turnEach(ids, quarters, getState().view.halfCells))
+    setView({ notice: t(TURNED[quarters]) })
   })
 
 export const mirrorSelection = (): void =>

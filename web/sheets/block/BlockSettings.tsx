@@ -72,7 +72,7 @@ export function BlockSettings() {
           validate={lengthProblem}
           onCommit={(text) => edit(setUsableWidth(lengthForFile(text)))}
         />
-        <div className="buttons">
+        <div className="buttons usual-widths">
           {USUAL_WIDTHS[unit].map((width) => (
             <button key={width} type="button" aria-pressed={toNumber(usableWidthOf(block)) === width} onClick={() => edit(setUsableWidth(width))}>
               {t('{width} {unit} wide', { width, unit })}

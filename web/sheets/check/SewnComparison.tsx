@@ -1,6 +1,6 @@
 /** For a block that came out differently: the planned layout is kept, the board shows what was really sewn, and the panel lists the moves back. */
 import { lazy } from 'react'
-import { setComparedLayout, setView, useStore } from '../../document/store.ts'
+import { setComparedLayout, setView, useFindings, useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { LazyPanel } from '../../controls/LazyPanel.tsx'
 
@@ -9,7 +9,9 @@ const SewnDifferences = lazy(async () => ({ default: (await import('./SewnDiffer
 export function SewnComparison() {
   const layout = useStore((state) => state.comparedLayout)
   const block = useStore(({ history }) => history.block)
-  if (layout === null && block.units.length === 0) return null
+  const { report } = useFindings()
+  // Nobody has sewn a block that cannot be sewn yet.
+  if (layout === null && (report === null || report.joins.length === 0)) return null
   return (
     <section aria-labelledby="sewn-title">
       <h2 id="sewn-title">{t('My block looks different')}</h2>

@@ -105,7 +105,7 @@ function ExchangeFabrics({ block }: { readonly block: Block }) {
         {list(t('First fabric'), one, (id) => setPicked([id, other]))}
         {list(t('Second fabric'), other, (id) => setPicked([one, id]))}
       </div>
-      <button type="button" disabled={one === '' || other === '' || one === other} onClick={() => exchange(one, other)}>
+      <button type="button" className="main" disabled={one === '' || other === '' || one === other} onClick={() => exchange(one, other)}>
         {t('Swap')}
       </button>
     </>

@@ -91,7 +91,7 @@ function Palette({ palette }: { readonly palette: readonly PaletteColour[] }) {
       </ul>
       <p className="hint">{t('Click a colour to leave it out.')}</p>
       <div className="buttons">
-        <button type="button" disabled={taken.length === 0} onClick={() => addAll(taken)}>
+        <button type="button" className="main" disabled={taken.length === 0} onClick={() => addAll(taken)}>
           {t('Add as fabrics')}
         </button>
         <button type="button" disabled={fabrics.length === 0 || taken.length === 0} onClick={() => recolour(taken)}>

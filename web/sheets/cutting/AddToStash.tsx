@@ -67,7 +67,7 @@ export function AddToStash({ block }: { readonly block: Block }) {
             />
           </label>
         ))}
-      <button type="submit" disabled={selectedFabric === undefined || !complete}>
+      <button type="submit" className="main" disabled={selectedFabric === undefined || !complete}>
         {t('Add to stash')}
       </button>
       {kind === 'odd' && !complete && <p className="hint">{t('Enter width and length, such as 7 1/2 and 12.')}</p>}

@@ -66,6 +66,7 @@ function List({ list, block }: { readonly list: Findings; readonly block: Block 
           </button>
           <button
             type="button"
+            className="main"
             onClick={() => saveAndSay(t('Cut list'), `${fileName(block.name)}-cut-list.csv`, cutListCsv(list, block, tableForm()), 'text/csv')}
           >
             {t('Save as CSV')}

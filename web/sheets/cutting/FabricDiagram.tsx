@@ -48,7 +48,7 @@ function LargeDiagram({ yardage, name, colour, width, unit, close }: Props & { r
     <dialog ref={dialog} className="large" aria-labelledby="large-title" onClose={close}>
       <div className="titled">
         <h2 id="large-title">{t('Cutting {name}', { name })}</h2>
-        <button type="button" onClick={() => window.print()}>
+        <button type="button" className="main" onClick={() => window.print()}>
           {t('Print this page')}
         </button>
         <button type="button" onClick={() => dialog.current?.close()}>

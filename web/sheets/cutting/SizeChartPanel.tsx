@@ -11,7 +11,7 @@ export function SizeChartPanel() {
       <h2 id="chart-title">{t('Size chart')}</h2>
       <p className="hint">{t('See what to cut for units of any size, without a block.')}</p>
       <div className="buttons">
-        <button type="button" aria-haspopup="dialog" onClick={() => setOpen(true)}>
+        <button type="button" className="main" aria-haspopup="dialog" onClick={() => setOpen(true)}>
           {t('Open the size chart')}
         </button>
       </div>

@@ -46,7 +46,7 @@ export function SizeChartTable({ chart, name }: { readonly chart: SizeChart; rea
       </section>
       {rounded && <p className="hint">{unit === 'in' ? t('~ rounded to the nearest 1/16 in') : t('~ rounded to the nearest 0.1 cm')}</p>}
       <div className="buttons">
-        <button type="button" onClick={() => window.print()}>
+        <button type="button" className="main" onClick={() => window.print()}>
           {t('Print this chart')}
         </button>
         <button type="button" onClick={() => void copyChart(chart)}>

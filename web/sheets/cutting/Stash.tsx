@@ -74,7 +74,12 @@ function PieceOnHand({ piece: { id, name, unit, size, onHand }, fabric }: { read
         aria-label={t('How many: {name}, {size}', { name, size: sides })}
         onChange={(event) => setOnHand(id, Math.max(0, Math.min(999, Math.floor(Number(event.target.value) || 0))))}
       />
-      <button type="button" aria-label={t('Delete from your stash: {name}, {size}', { name, size: sides })} onClick={() => removeFromStash(id)}>
+      <button
+        type="button"
+        className="danger"
+        aria-label={t('Delete from your stash: {name}, {size}', { name, size: sides })}
+        onClick={() => removeFromStash(id)}
+      >
         ×
       </button>
     </li>

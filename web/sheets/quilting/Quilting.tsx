@@ -54,7 +54,7 @@ export function Quilting() {
         <h2 id="quilting-title">{t('Quilting')}</h2>
         <p className="hint">{t('Plan a line to quilt in the ditch, along the seams.')}</p>
         <div className="buttons">
-          <button type="button" onClick={() => setView({ mode: 'quilting' })}>
+          <button type="button" className="main" onClick={() => setView({ mode: 'quilting' })}>
             {t('Show the quilting line')}
           </button>
         </div>
@@ -90,7 +90,7 @@ export function Quilting() {
       <BattingField unit={unit} batting={batting} setBatting={setBatting} gap={gap} />
       {ditch !== null && ditch.routes.length > 0 && (
         <div className="buttons">
-          <button type="button" onClick={() => savePicture(block, ditch, fills)}>
+          <button type="button" className="main" onClick={() => savePicture(block, ditch, fills)}>
             {t('Save quilting line as SVG')}
           </button>
         </div>

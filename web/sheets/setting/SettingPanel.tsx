@@ -69,7 +69,11 @@ export function SettingPanel() {
         <button type="button" aria-pressed={large} onClick={() => showLarge(!large)}>
           {t('Show on the board')}
         </button>
-        <ActionButton disabled={choice.turn === 'free' && choice.press === 'free'} onClick={() => changeSetting({ turn: 'free', press: 'free' })}>
+        <ActionButton
+          className="main"
+          disabled={choice.turn === 'free' && choice.press === 'free'}
+          onClick={() => changeSetting({ turn: 'free', press: 'free' })}
+        >
           {t('Find the best nesting')}
         </ActionButton>
         <LiftRules setting={setting} block={block} />
