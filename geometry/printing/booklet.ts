@@ -22,7 +22,7 @@ import { partPages } from './pages/steps.ts'
 import { noTemplates, templatePages } from './pages/templates.ts'
 import type { Edition, Paper, SinglePage } from './paper.ts'
 import { PageWriter } from './pageWriter.ts'
-import { shortEdition } from './short/shortEdition.ts'
+import { shortEdition, shortParts } from './short/shortEdition.ts'
 import { reportForBlocks } from '../writing/booklet/severalBlocks.ts'
 
 interface PrintRequest {
@@ -72,7 +72,18 @@ export async function bookletPdf({
     banner: only === null ? '' : booklet.title,
   })
   const { unit } = report.measure
-  const job: PrintJob = { pages, report, block, booklet, unit, fabricFill: fabricFills(block.fabrics), blank: fabricFills(block.fabrics, 'outline') }
+  const parts = edition === 'short' ? shortParts(booklet) : booklet.parts
+  const drawings = [...parts.flatMap(({ steps }) => steps.flatMap((step) => step.drawings)), ...(booklet.rows === null ? [] : [booklet.rows.drawing])]
+  const job: PrintJob = {
+    drawings,
+    pages,
+    report,
+    block,
+    booklet,
+    unit,
+    fabricFill: fabricFills(block.fabrics),
+    blank: fabricFills(block.fabrics, 'outline'),
+  }
   const whole = edition === 'short' ? shortEdition : fullEdition
   const chapters = [...(only === null ? whole(booklet) : [SINGLE[only]]), missingPage]
   chapters.forEach((chapter, at) => {

@@ -9,7 +9,8 @@ import { type FabricFill, paintFabric } from './fabricFill.ts'
 import { INK } from './pageStyle.ts'
 import { SHAPES } from './meetingMarks.ts'
 import { polygon, round, type Surface } from './pen.ts'
-import { drawLeg, drawStop, type PlacedStop, placeStops } from './quiltingMarks.ts'
+import { WordPlaces } from './picture/wordPlaces.ts'
+import { drawLeg, drawStop, type PlacedStop, placeStops } from './picture/quiltingMarks.ts'
 
 interface Placement {
   readonly at: Spot
@@ -26,21 +27,18 @@ export function drawPicture(surface: Surface, drawing: Drawing, place: Placement
   const put = ([x, y]: Spot): Spot => [place.at[0] + x * place.scale, place.at[1] + y * place.scale]
   const weight = place.weight ?? 1
   const stops = placeStops(surface, drawing, put, weight)
-  const taken: Box[] = []
-  for (const mark of drawing.marks) DRAW[mark.type](surface, mark as never, { ...place, put, weight, taken, stops })
+  const words = new WordPlaces(drawing.marks, put)
+  for (const mark of drawing.marks) DRAW[mark.type](surface, mark as never, { ...place, put, weight, words, stops })
 }
 
 interface Put extends Placement {
   readonly put: (spot: Spot) => Spot
   readonly weight: number
-  /** Where words of this picture stand already. */
-  readonly taken: Box[]
+  /** Where words find room. */
+  readonly words: WordPlaces
   /** Numbers of quilting stops: legs leave them free. */
   readonly stops: readonly PlacedStop[]
 }
-
-/** Left, top, right, foot. */
-type Box = readonly [number, number, number, number]
 
 type Drawn<Type extends Mark['type']> = (surface: Surface, mark: Extract<Mark, { type: Type }>, put: Put) => void
 
@@ -72,13 +70,14 @@ interface GroundedStroke {
   readonly ground: boolean
 }
 
-export const STROKES: Readonly<Record<LineStyle, GroundedStroke>> = {
+/** Each line has dashes of its own: they are told apart in a grey print. */
+const STROKES: Readonly<Record<LineStyle, GroundedStroke>> = {
   seam: { colour: '#241c18', width: 0.6, ground: true },
   stitch: { colour: INK.accent, width: 1.1, dash: [3, 1.8], ground: true },
   marked: { colour: '#4a5560', width: 0.8, dash: [0.9, 1.8], ground: true },
   cut: { colour: '#111111', width: 1.1, dash: [7, 2, 1.4, 2], ground: true },
-  fold: { colour: '#241c18', width: 0.8, dash: [6, 3], ground: true },
-  trim: { colour: '#1f5d86', width: 1, dash: [4.5, 2.4], ground: true },
+  fold: { colour: '#241c18', width: 0.7, dash: [11, 3.5], ground: true },
+  trim: { colour: '#1f5d86', width: 1, dash: [6, 1.6, 0.8, 1.6, 0.8, 1.6], ground: true },
   blade: { colour: '#b3261e', width: 2.2, ground: true },
   thin: { colour: '#665950', width: 0.4, ground: false },
 }
@@ -98,7 +97,7 @@ function line(surface: Surface, mark: Extract<Mark, { type: 'line' }>, { put, we
 }
 
 /** Draws a path in the style of a line, on a pale ground where it may lie on dark fabric. `weight` is times the usual width. */
-export function stroke(surface: Surface, path: ReturnType<typeof polygon>, { colour, width, dash, ground }: GroundedStroke, weight: number): void {
+function stroke(surface: Surface, path: ReturnType<typeof polygon>, { colour, width, dash, ground }: GroundedStroke, weight: number): void {
   if (ground) surface.path(path, { line: { colour: '#fffdf9', width: (width + (dash === undefined ? 0.7 : 1.3)) * weight } })
   surface.path(path, { line: { colour, width: width * weight, ...(dash === undefined ? {} : { dash: dash.map((part) => part * weight) }) } })
 }
@@ -147,7 +146,7 @@ function point(surface: Surface, mark: Extract<Mark, { type: 'point' }>, { put, 
 }
 
 /** Draws the mark of a meeting; `half` is half its box, in points. */
-export function drawMark(surface: Surface, mark: keyof typeof SHAPES, [x, y]: Spot, half: number): void {
+function drawMark(surface: Surface, mark: keyof typeof SHAPES, [x, y]: Spot, half: number): void {
   const { whole, blank, colour } = SHAPES[mark]
   const sized = (corners: readonly Spot[]): Spot[] => corners.map(([cx, cy]): Spot => [x + (cx * half) / 8, y + (cy * half) / 8])
   surface.path(polygon(sized(whole)), { fill: colour, line: { colour: '#fffdf9', width: half / 5 } })
@@ -168,23 +167,8 @@ const angle = ([x, y]: Spot, [cx, cy]: Spot): number => Math.atan2(y - cy, x - c
 
 const LETTERS = { small: 6, normal: 7.4 } as const
 
-function text(surface: Surface, mark: Extract<Mark, { type: 'text' }>, { put, weight, taken, leastLetters = 0 }: Put): void {
+function text(surface: Surface, mark: Extract<Mark, { type: 'text' }>, { put, weight, words: placed, leastLetters = 0 }: Put): void {
   const size = Math.max(leastLetters, LETTERS[mark.size] * weight)
   const words = { text: mark.text, size, align: mark.align, face: 'text', colour: INK.ink, ground: INK.white } as const
-  const width = surface.width(words)
-  const boxes = ASIDE.map((steps) => boxOf(put(mark.at), steps * size * 1.25, mark.align, width, size))
-  const free = boxes.findIndex((box) => !taken.some((other) => overlap(box, other)))
-  const [x, y] = put(mark.at)
-  taken.push(boxes[Math.max(0, free)] as Box)
-  surface.words({ ...words, at: [x, y + (ASIDE[free] ?? 0) * size * 1.25] })
+  surface.words({ ...words, at: placed.place(put(mark.at), mark.align, surface.width(words), size) })
 }
-
-/** Words that would stand on others step aside, up or down, by so many lines: pictures are small on a page. */
-const ASIDE = [0, -1, 1, -2, 2] as const
-
-function boxOf([x, y]: Spot, down: number, align: 'left' | 'middle' | 'right', width: number, size: number): Box {
-  const left = align === 'left' ? x : align === 'right' ? x - width : x - width / 2
-  return [left, y + down - size * 0.55, left + width, y + down + size * 0.55]
-}
-
-const overlap = (a: Box, b: Box): boolean => a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3]

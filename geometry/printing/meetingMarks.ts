@@ -78,8 +78,8 @@ export const SHAPES: Readonly<Record<Exclude<PointMark, 'number'>, Shape>> = {
 
 export const MARK_WORDS: Readonly<Record<Exclude<PointMark, 'number'>, string>> = {
   nests: 'seams nest here: butt them together',
-  clashes: 'allowances lie the same way: pin, sew slowly',
+  clashes: 'seams don’t nest here: pin, and sew slowly',
   open: 'one seam is pressed open: pin through both',
   pin: 'push a pin through both points',
-  tip: 'sew just past this tip, so that it is not cut off',
+  tip: 'keep this point: sew a thread’s width above it',
 }

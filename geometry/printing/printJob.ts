@@ -1,7 +1,7 @@
 /** What every page of one booklet is made from. */
 import type { Block, MeasureUnit } from '../values/block.ts'
 import type { Report } from '../values/report.ts'
-import type { Booklet } from '../writing/booklet/values.ts'
+import type { Booklet, Drawing } from '../writing/booklet/values.ts'
 import type { FabricFill } from './fabricFill.ts'
 import type { PageWriter } from './pageWriter.ts'
 
@@ -12,6 +12,8 @@ export interface PrintJob {
   readonly booklet: Booklet
   readonly unit: MeasureUnit
   readonly fabricFill: (fabric: string | null) => FabricFill
+  /** Every picture of a step that is printed: the key tells what their marks mean. */
+  readonly drawings: readonly Drawing[]
   /** Cloth as a blank outline. */
   readonly blank: (fabric: string | null) => FabricFill
 }

@@ -18,9 +18,12 @@ import { rowsOn } from './shortRows.ts'
 
 const LEFT_OUT: ReadonlySet<BookletPart['key']> = new Set(['sandwich', 'quilt', 'finish'])
 
+/** The parts that the short edition tells. */
+export const shortParts = ({ parts }: Pick<Booklet, 'parts'>): BookletPart[] => parts.filter(({ key }) => !LEFT_OUT.has(key))
+
 /** The chapters of the short edition, in order. */
-export function shortEdition({ parts }: Booklet): Chapter[] {
-  const told = parts.filter(({ key }) => !LEFT_OUT.has(key))
+export function shortEdition(booklet: Booklet): Chapter[] {
+  const told = shortParts(booklet)
   let next = 1
   const chapters = told.map((part): Chapter => {
     const first = next

@@ -12,8 +12,9 @@ import { ruleOf } from '../../cutting/oneRun.ts'
 import { inWords, unitRowWords } from '../../words/englishPhrases.ts'
 import { listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, NO_METHOD, oneLine } from './bookletContext.ts'
-import { centreOfAll, type BoundingBox, boundsOf, grownBy, minus, patchesByUnit } from './pieceDrawing.ts'
+import { centreOfAll, type BoundingBox, boundsOf, grownBy, patchesByUnit } from './pieceDrawing.ts'
 import type { DraftStep, SewingDraft } from './draftStep.ts'
+import { layersPicture } from './quilting/layersPicture.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
@@ -88,7 +89,7 @@ export function sandwichSteps(context: BookletContext): DraftStep[] {
         'Tape the backing down, wrong side up, smooth but not stretched. Centre the batting on it, then the top, right side up.',
         'Pin or tack through all three layers, from the middle outward, about a hand’s width apart. Keep pins off the seams you’ll quilt along.',
       ],
-      drawings: [sandwichPicture(context, backing, batting)],
+      drawings: [layersPicture(context, backing, batting)],
       cautions: ['glue'],
     },
   ]
@@ -100,27 +101,6 @@ export function layersText(backing: Size, batting: Size, unit: MeasureUnit): str
   return alike
     ? `backing and batting ${saySize(backing, unit)} each`
     : `the backing ${saySize(backing, unit)} and the batting ${saySize(batting, unit)}`
-}
-
-function sandwichPicture(context: BookletContext, backing: readonly [number, number], batting: readonly [number, number]): Drawing {
-  const sketch = new Sketch()
-  const centred = ([wide, high]: readonly [number, number]): Spot[] => [
-    [-wide / 2, -high / 2],
-    [wide / 2, -high / 2],
-    [wide / 2, high / 2],
-    [-wide / 2, high / 2],
-  ]
-  const [first, second] = batting[0] > backing[0] ? [batting, backing] : [backing, batting]
-  sketch.area(centred(first), null, 'wrong', 'cut')
-  sketch.area(centred(second), null, 'wrong', 'cut')
-  const [wide, high] = context.report.block.finished
-  for (const { corners, fabric } of context.patches.values())
-    sketch.area(
-      corners.map((spot) => minus(spot, [wide / 2, high / 2])),
-      fabric,
-    )
-  sketch.line(centred(context.report.block.withBorders), 'thin', true)
-  return sketch.drawing('The three layers: backing, batting, and the top in the middle.', first[0] * 0.03)
 }
 
 /** Trimming, binding and labelling; nothing where no seam is sewn. */

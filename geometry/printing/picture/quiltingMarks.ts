@@ -4,9 +4,9 @@
  * In      a drawing, and how places become points.
  * Out     ink. Every arrow lies on its own leg, clear of the stops where there is room; a stop covers its place and as little of the line as it can.
  */
-import type { Drawing, QuiltingLegMark, QuiltingStopMark, Spot } from '../writing/booklet/values.ts'
-import { INK } from './pageStyle.ts'
-import { polygon, round, type Surface } from './pen.ts'
+import type { Drawing, QuiltingLegMark, QuiltingStopMark, Spot } from '../../writing/booklet/values.ts'
+import { INK } from '../pageStyle.ts'
+import { polygon, round, type Surface } from '../pen.ts'
 
 type Put = (spot: Spot) => Spot
 
