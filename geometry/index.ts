@@ -27,6 +27,7 @@ export {
   setFinishedSize,
   type SizeFit,
 } from './edits/sizeEdits.ts'
+export { parseJson } from './values/parseJson.ts'
 export { readBlock, checkBlock, isBlockCount, LONGEST_WORDS, MOST_BLOCKS, MOST_UNITS, writeBlock } from './block/read.ts'
 export * from './values/block.ts'
 export * from './values/quilt.ts'
@@ -81,6 +82,7 @@ export { add, divide, multiply, parseRational, type Rational, rational, subtract
 export { base64Of, bytesOfBase64 } from './exact/base64.ts'
 export * from './exact/lengths.ts'
 export { areaOf } from './plane/convex.ts'
+export { type SpatialIndex, spatialIndex } from './plane/spatialIndex.ts'
 export * from './quilting/battings.ts'
 export { fillsOf } from './quilting/fills.ts'
 export { largestGap } from './quilting/largestGap.ts'

@@ -8,6 +8,7 @@
 import { compare, lcm, multiply, parseRational, type Rational, rational } from '../exact/rational.ts'
 import { KIND_FACTS, type KindFacts } from '../units/kinds.ts'
 import { LONGEST_PHOTO, photoSize } from '../colour/jpegSize.ts'
+import { DEEPEST, parseJson } from '../values/parseJson.ts'
 import { type FoundValue, type Message, message, type Read } from '../values/messages.ts'
 import { type Block, DIRECTIONS, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS } from '../values/block.ts'
 
@@ -16,8 +17,15 @@ const MOST_PARTS = 55_440n
 const FARTHEST = 10_000
 export const MOST_UNITS = 100_000
 
-/** A length may be any double that is not absurdly small: a third written as 0.3333333333333333 has 10¹⁶ parts. */
+/** In inches or centimetres: finer than any ruler, and than any fabric keeps. */
+const SMALLEST_LENGTH = rational(1, 1000)
+const GREATEST_LENGTH = rational(1_000_000)
+/** A length may be any double: a third written as 0.3333333333333333 has 10¹⁶ parts. */
 const SMALLEST_PARTS = 10n ** 40n
+/** More than any block has, and few enough to be worked out while it is edited. */
+export const MOST_BORDERS = 60
+/** One for each seam of the largest block that is pressed seam by seam. */
+const MOST_PRESS_ENTRIES = 100_000
 /** Far more than any patch has; the time to look for crossings stays short. */
 const MOST_CORNERS = 10_000
 const MOST_STRIPS = 1000
@@ -30,8 +38,6 @@ export const LONGEST_WORDS = 20_000
 export const MOST_BLOCKS = 999
 /** Whether a value can be the number of blocks that a booklet makes. */
 export const isBlockCount = (value: unknown): value is number => Number.isInteger(value) && (value as number) >= 1 && (value as number) <= MOST_BLOCKS
-/** What a file keeps for others may lie in lists and objects; deeper than this, it could not be written again. */
-const DEEPEST = 100
 
 const CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const
 
@@ -48,13 +54,8 @@ export class FileFault extends Error {
 
 /** A block file's text to a block, or the place in the file that is wrong and a message that says why. */
 export function readBlock(text: string): Read<Block> {
-  let value: unknown
-  try {
-    value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text)
-  } catch {
-    return { ok: false, place: 'file', message: message('not-json') }
-  }
-  return checkBlock(value)
+  const parsed = parseJson(text)
+  return parsed.ok ? checkBlock(parsed.value) : parsed
 }
 
 /** A parsed block file to a block, or the place in the file that is wrong and a message that says why. */
@@ -145,8 +146,9 @@ export class Reader {
     if (value.length > LONGEST_WORDS) throw new FileFault(place, message('name-too-long', { count: value.length, most: LONGEST_WORDS }))
   }
 
-  protected list(value: unknown, place: string): readonly unknown[] {
+  protected list(value: unknown, place: string, most = Number.POSITIVE_INFINITY): readonly unknown[] {
     if (!Array.isArray(value)) throw new FileFault(place, message('not-list', { value: shown(value) }))
+    if (value.length > most) throw new FileFault(place, message('list-too-long', { count: value.length, most }))
     return value
   }
 
@@ -162,7 +164,7 @@ export class Reader {
     const length = exactly(value)
     if (length === null) throw new FileFault(place, message('not-length', { value: shown(value) }))
     if (length.n <= 0n) throw new FileFault(place, message('length-not-above-zero', { value: shown(value) }))
-    if (compare(length, rational(1_000_000)) > 0 || length.d > SMALLEST_PARTS)
+    if (compare(length, GREATEST_LENGTH) > 0 || compare(length, SMALLEST_LENGTH) < 0 || length.d > SMALLEST_PARTS)
       throw new FileFault(place, message('length-beyond-rulers', { value: shown(value) }))
   }
 
@@ -229,7 +231,7 @@ export class Reader {
 
   protected borders(value: unknown): void {
     if (value === undefined) return
-    this.list(value, 'borders').forEach((item, index) => {
+    this.list(value, 'borders', MOST_BORDERS).forEach((item, index) => {
       const place = `borders[${index}]`
       const border = this.fields(item, place)
       this.length(own(border, 'finishedWidth'), `${place}.finishedWidth`)
@@ -293,7 +295,7 @@ export class Reader {
 
   private press(value: unknown): void {
     if (value === undefined) return
-    this.list(value, 'press').forEach((item, index) => {
+    this.list(value, 'press', MOST_PRESS_ENTRIES).forEach((item, index) => {
       const place = `press[${index}]`
       const word = this.fields(item, place)
       this.pair(own(word, 'at'), `${place}.at`)

@@ -8,6 +8,7 @@ import { freshId, type Edit } from './unitEdits.ts'
 import { checkBlock } from '../block/read.ts'
 import type { Block, Fabric, Mutable, Unit } from '../values/block.ts'
 import { message, type Read } from '../values/messages.ts'
+import { parseJson } from '../values/parseJson.ts'
 
 interface Carried {
   readonly units: readonly Unit[]
@@ -24,12 +25,9 @@ export function writeUnits({ units, fabrics }: Block, ids: readonly string[]): s
 
 /** Units and fabrics from clipboard text that `writeUnits` made, or a message that says why there are none. */
 export function readUnits(text: string): Read<Carried> {
-  let value: unknown
-  try {
-    value = JSON.parse(text)
-  } catch {
-    return { ok: false, place: 'text', message: message('no-copied-units') }
-  }
+  const parsed = parseJson(text)
+  if (!parsed.ok) return { ok: false, place: 'text', message: message('no-copied-units') }
+  const { value } = parsed
   const fields = (typeof value === 'object' && value !== null && !Array.isArray(value) ? value : {}) as Record<string, unknown>
   if (fields.format !== 'nestwright.units') return { ok: false, place: 'format', message: message('no-copied-units') }
   if (fields.version !== 1) return { ok: false, place: 'version', message: message('newer-copied-units') }

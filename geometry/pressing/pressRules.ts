@@ -12,6 +12,7 @@ import { lightnessOf } from '../colour/lightness.ts'
 import { compare, multiply, type Rational, rational, subtract, toNumber } from '../exact/rational.ts'
 import type { Seam } from '../piecing/values.ts'
 import { type Dot, insidePolygon } from '../plane/points.ts'
+import { type Box, type SpatialIndex, spatialIndex } from '../plane/spatialIndex.ts'
 import type { Plane, PlaneEdge } from '../plane/subdivide.ts'
 import { type ExactPoint, exactPoint, methodOf } from '../units/kinds.ts'
 import { edgeBetween, type MetSeams, type SideOf } from './meet.ts'
@@ -86,10 +87,11 @@ export function withRequestedPressing(
 ): PressConstraints {
   const words = laid.block.press ?? []
   if (words.length === 0) return { constraints: plain, passedOver: [] }
+  const where = indexesOf(laid, plane, seams)
   const requested = new Map<number, { toward: Toward; entry: number }>()
   const passedOver: { entry: number; reason: PressNotKept }[] = []
   words.forEach((word, entry) => {
-    const found = requestedSeam(laid, plane, seams, sideOf, word)
+    const found = requestedSeam(laid, plane, seams, sideOf, word, where)
     if (typeof found === 'string') passedOver.push({ entry, reason: found })
     else {
       const earlier = requested.get(found.seam)
@@ -118,41 +120,65 @@ function methodRule(laid: Laid, unit: Unit, { sides }: Seam): 0 | 1 | null {
   return corner === 0 || corner === 1 ? corner : null
 }
 
+/** Seams and patches by where they lie: a maker may press each of thousands of seams by a word of its own. */
+interface Indexes {
+  readonly seams: SpatialIndex<number>
+  readonly patches: SpatialIndex<number>
+}
+
+const indexesOf = (laid: Laid, { dots }: Plane, seams: readonly Seam[]): Indexes => ({
+  seams: spatialIndex([...seams.keys()], (seam) => boxOver((seams[seam] as Seam).path.map((dot) => dots[dot] as Dot))),
+  patches: spatialIndex([...laid.patches.keys()], (patch) => boxOver(laid.patches[patch]?.corners ?? [])),
+})
+
+function boxOver(dots: readonly Dot[]): Box {
+  const { POSITIVE_INFINITY: far } = Number
+  return dots.reduce<Box>(
+    ([[x0, y0], [x1, y1]], [x, y]) => [
+      [Math.min(x0, x), Math.min(y0, y)],
+      [Math.max(x1, x), Math.max(y1, y)],
+    ],
+    [
+      [far, far],
+      [-far, -far],
+    ],
+  )
+}
+
+/** What may lie under a point: whatever has it in the box around it, a step wider for the point's rounding. */
+function around(index: SpatialIndex<number>, point: ExactPoint): number[] {
+  const [x, y] = [toNumber(point[0]), toNumber(point[1])]
+  return index.touching([x - 1, y - 1], [x + 1, y + 1])
+}
+
 function requestedSeam(
   laid: Laid,
   plane: Plane,
   seams: readonly Seam[],
   sideOf: SideOf,
   word: PressRequest,
+  where: Indexes,
 ): { seam: number; toward: Toward } | PressNotKept {
   const at = laid.places.steps(exactPoint(word.at))
-  const on = at === null ? [] : seams.flatMap((seam, index) => (passes(plane, seam, at) ? [index] : []))
+  const on = at === null ? [] : around(where.seams, at).filter((seam) => passes(plane, seams[seam] as Seam, at))
   if (on.length !== 1) return on.length === 0 ? 'no-seam' : 'several-seams'
   const seam = on[0] as number
   if (!within(plane, seams[seam] as Seam, at as ExactPoint)) return 'end-of-seam'
   if (word.toward === 'open') return { seam, toward: 'open' }
   const toward = laid.places.steps(exactPoint(word.toward))
-  const held = new Set(toward === null ? [] : laid.patches.flatMap((patch, index) => (holds(patch.corners, toward) ? [sideOf(seam, index)] : [])))
+  const held = new Set(
+    toward === null
+      ? []
+      : around(where.patches, toward)
+          .filter((patch) => holds(laid.patches[patch]?.corners ?? [], toward))
+          .map((patch) => sideOf(seam, patch)),
+  )
   held.delete(-1)
   return held.size === 1 ? { seam, toward: [...held][0] as 0 | 1 } : 'neither-side'
 }
 
 function passes(plane: Plane, seam: Seam, at: ExactPoint): boolean {
-  if (!near(plane, seam, [toNumber(at[0]), toNumber(at[1])])) return false
   return seam.path.slice(1).some((dot, place) => onStretch(plane.dots[seam.path[place] as number] as Dot, plane.dots[dot] as Dot, at))
-}
-
-/** A quick check before the exact one: a place a whole step outside the box of a seam does not lie on it. */
-function near({ dots }: Plane, { path }: Seam, at: Dot): boolean {
-  return ([0, 1] as const).every((axis) => {
-    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
-    for (const dot of path) {
-      const place = dots[dot]?.[axis] as number
-      if (place < low) low = place
-      if (place > high) high = place
-    }
-    return at[axis] > low - 1 && at[axis] < high + 1
-  })
 }
 
 function within(plane: Plane, { path }: Seam, at: ExactPoint): boolean {

@@ -6,10 +6,11 @@
  *         own reader; what is wrong in one is named from the quilt's top (`blocks[0].block.units[2].size`).
  */
 import { seamOf } from '../block/lengthsOf.ts'
-import { checkBlock, exactly, FileFault, type Fields, own, Reader, shown } from '../block/read.ts'
+import { checkBlock, exactly, FileFault, type Fields, MOST_BORDERS, own, Reader, shown } from '../block/read.ts'
 import { equal } from '../exact/rational.ts'
 import { type Block, ORDERS } from '../values/block.ts'
 import { message, type Read } from '../values/messages.ts'
+import { parseJson } from '../values/parseJson.ts'
 import { CLOSINGS, COVERS, FREE_TURNS, PLACE_PRESSINGS, type Quilt, type Way, WAYS } from '../values/quilt.ts'
 
 /** Places across or down: more than any bed quilt needs. */
@@ -18,13 +19,8 @@ const FARTHEST = 10_000
 
 /** A quilt file's text to a quilt, or the place in the file that is wrong and a message that says why. */
 export function readQuilt(text: string): Read<Quilt> {
-  let value: unknown
-  try {
-    value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text)
-  } catch {
-    return { ok: false, place: 'file', message: message('not-json') }
-  }
-  return checkQuilt(value)
+  const parsed = parseJson(text)
+  return parsed.ok ? checkQuilt(parsed.value) : parsed
 }
 
 /** A value that a program parsed or kept, checked as `readQuilt` checks a file. */
@@ -97,7 +93,7 @@ class QuiltReader extends Reader {
 
   private frame(value: unknown, place: string): void {
     if (value === undefined) return
-    const rounds = this.list(value, place)
+    const rounds = this.list(value, place, MOST_BORDERS)
     rounds.forEach((item, index) => {
       const round = this.fields(item, `${place}[${index}]`)
       const last = index + 1 === rounds.length

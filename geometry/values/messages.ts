@@ -34,6 +34,7 @@ interface FileFaults {
   readonly 'other-version': Found
   readonly 'not-object': Found
   readonly 'not-list': Found
+  readonly 'list-too-long': TooMany
   readonly 'not-one-of': OneOf
   readonly 'not-flag': Found
   readonly 'too-deep': Most

@@ -75,6 +75,7 @@ export const english: Words = {
   'not-flag': ({ value }) => `is ${found(value)}; give true or false`,
   'too-deep': ({ most }) => `has lists or objects nested more than ${most} deep; open a file that Nestwright saved`,
   'not-length': ({ value }) => `is ${found(value)}; give a length such as 3 or "2 1/2"`,
+  'list-too-long': ({ count, most }) => `has ${count} entries; give at most ${most}`,
   'length-not-above-zero': ({ value }) => `is ${found(value)}; give a length above zero`,
   'length-beyond-rulers': ({ value }) => `is ${found(value)}, too small or too large to measure; give a length such as 3 or "2 1/2"`,
   'not-measure': ({ value }) => `is ${found(value)}; give "in" or "cm"`,

@@ -112,6 +112,7 @@ export const germanMessages: Words = {
   'too-deep': ({ most }) =>
     `enthält Listen oder Objekte, die mehr als ${most} tief ineinander liegen; öffne eine Datei, die Nestwright gespeichert hat`,
   'not-length': ({ value }) => `${is(value)}; gib eine Länge an, etwa 3 oder "2 1/2"`,
+  'list-too-long': ({ count, most }) => `hat ${count} Einträge; gib höchstens ${most} an`,
   'length-not-above-zero': ({ value }) => `${is(value)}; gib eine Länge über null an`,
   'length-beyond-rulers': ({ value }) => `${is(value)}, zu klein oder zu groß zum Messen; gib eine Länge an, etwa 3 oder "2 1/2"`,
   'not-measure': ({ value }) => `${is(value)}; gib "in" oder "cm" an`,

@@ -96,6 +96,7 @@ const SAMPLES: WithParams = {
   'position-too-far': [{ ...one, most }],
   'position-not-exact': [one],
   'not-pair': VALUES,
+  'list-too-long': counted,
   'too-many-units': counted,
   'method-of-another-kind': [{ ...one, kind: 'hst', known: ['k41', 'k42'] }],
   'too-many-patches': counted,

@@ -1,7 +1,6 @@
 /** Which unit, patch or meeting lies at a place, and whether there is room: looked up in an index that is made once for each list. Lengths in cells. */
-import type { Block, Findings, Meeting, Unit } from '../../geometry/index.ts'
+import { type Block, type Findings, type Meeting, type SpatialIndex, spatialIndex, type Unit } from '../../geometry/index.ts'
 import { inside, type PatchShape, unitShapes, type Point, pointOf, type Rect, rectOf } from '../document/shapes.ts'
-import { type SpatialIndex, spatialIndex } from './spatialIndex.ts'
 
 const unitIndexes = new WeakMap<Block['units'], SpatialIndex<Unit>>()
 const unitsByName = new WeakMap<Block['units'], ReadonlyMap<string, Unit>>()
@@ -9,10 +8,16 @@ const meetingIndexes = new WeakMap<Findings['meetings'], SpatialIndex<PlacedMeet
 
 /** The units of a block by where they lie. */
 export function unitsIndex({ units }: Block): SpatialIndex<Unit> {
-  const index = unitIndexes.get(units) ?? spatialIndex(units, rectOf)
+  const index = unitIndexes.get(units) ?? spatialIndex(units, (unit) => boxOf(rectOf(unit)))
   unitIndexes.set(units, index)
   return index
 }
+
+const boxOf = ({ at: [x, y], size: [width, height] }: Rect) =>
+  [
+    [x, y],
+    [x + width, y + height],
+  ] as const
 
 /** A unit by its id; undefined where the block has none of that id. */
 export function unitById({ units }: Block, id: string): Unit | undefined {
@@ -38,7 +43,7 @@ export interface PlacedMeeting {
 /** The meetings of a block by where they lie. */
 export function meetingsIndex({ meetings }: Findings): SpatialIndex<PlacedMeeting> {
   const placed = (): PlacedMeeting[] => clashesLast(meetings).map((meeting) => ({ at: pointOf(meeting.at), meeting }))
-  const index = meetingIndexes.get(meetings) ?? spatialIndex(placed(), ({ at }) => ({ at, size: [0, 0] }))
+  const index = meetingIndexes.get(meetings) ?? spatialIndex(placed(), ({ at }) => [at, at])
   meetingIndexes.set(meetings, index)
   return index
 }

@@ -1,14 +1,13 @@
 /** The seams in sight, by where their numbers and arrows lie, and whether there is room for those. */
-import type { Findings } from '../../geometry/index.ts'
+import { type Findings, type SpatialIndex, spatialIndex } from '../../geometry/index.ts'
 import { type DrawnSeam, drawnSeams, type Point } from '../document/shapes.ts'
-import { type SpatialIndex, spatialIndex } from './spatialIndex.ts'
 import { type Frame, visibleCells } from './viewport.ts'
 
 const indexes = new WeakMap<Findings['joins'], SpatialIndex<DrawnSeam>>()
 
 /** The seams whose number would lie on the board, `size` in pixels; none where each would have less than `room` pixels to itself. */
 export function seamsInSight(report: Findings, frame: Frame, size: Point, room: number): readonly DrawnSeam[] {
-  const index = indexes.get(report.joins) ?? spatialIndex(drawnSeams(report), ({ middle }) => ({ at: middle, size: [0, 0] }))
+  const index = indexes.get(report.joins) ?? spatialIndex(drawnSeams(report), ({ middle }) => [middle, middle])
   indexes.set(report.joins, index)
   const { low, high } = visibleCells(frame, size)
   const seams = index.touching(low, high)

@@ -1,8 +1,12 @@
 /**
  * A file of many blocks and quilts with their versions; each is written as in a file of its own.
  *
- * In      blocks and quilts with ids and versions; or the text of such a file.
- * Out     the text, with quilts in a list of their own, `quilts`, if there are any; or the blocks and quilts, or the place of the first fault and a message that says what to do. One faulty block rejects the whole file.
+  const quilts = file.quilts ?? []
+  if (!Array.isArray(quilts)) return fault('quilts', message('blocks-list'))
+  const entries = [...checkedEntries(file.blocks, checkBlock, 'blocks'), ...checkedEntries(quilts, checkQuilt, 'quilts')]
+  const refused = entries.flatMap(({ refused }) => refused ?? [])
+  const blocks = entries.flatMap(({ entry, refused }) => (refused === null ? (entry as FiledBlock) : []))
+  return blocks.length === 0 && refused[0] !== undefined ? refused[0] : { ok: true, value: { blocks, refused } }
  */
 import { checkBlock, checkQuilt, LONGEST_WORDS, type Message, message, type Read } from '../../geometry/index.ts'
 import { type Doc, isQuilt } from '../document/document.ts'
@@ -39,7 +43,14 @@ const fieldsOf = (value: unknown): Fields | null => (typeof value === 'object' &
 const fault = (place: string, fault: Message): ReadFault => ({ ok: false, place, message: fault })
 const ID = /^[A-Za-z0-9._-]{1,64}$/
 
-export function checkBlocks(value: unknown): Read<readonly FiledBlock[]> {
+/** What can be opened of a file of many blocks, and what cannot. */
+interface CheckedBlocks {
+  readonly blocks: readonly FiledBlock[]
+  readonly refused: readonly ReadFault[]
+}
+
+/** Not read where nothing in it can be opened: then the first fault says why. */
+export function checkBlocks(value: unknown): Read<CheckedBlocks> {
   const file = fieldsOf(value)
   if (file?.format !== FORMAT) return fault('format', message('other-blocks-format', { format: FORMAT }))
   if (typeof file.version === 'number' && Number.isInteger(file.version) && file.version > 1)
@@ -48,17 +59,20 @@ export function checkBlocks(value: unknown): Read<readonly FiledBlock[]> {
   if (!Array.isArray(file.blocks)) return fault('blocks', message('blocks-list'))
   const quilts = file.quilts ?? []
   if (!Array.isArray(quilts)) return fault('quilts', message('blocks-list'))
-  const refused =
-    firstFault(file.blocks, (entry) => entryFault(entry, checkBlock), 'blocks') ??
-    firstFault(quilts, (entry) => entryFault(entry, checkQuilt), 'quilts')
-  return refused ?? { ok: true, value: [...file.blocks, ...quilts] as readonly FiledBlock[] }
+  const entries = [...checkedEntries(file.blocks, checkBlock, 'blocks'), ...checkedEntries(quilts, checkQuilt, 'quilts')]
+  const refused = entries.flatMap(({ refused }) => refused ?? [])
+  const blocks = entries.flatMap(({ entry, refused }) => (refused === null ? (entry as FiledBlock) : []))
+  return blocks.length === 0 && refused[0] !== undefined ? refused[0] : { ok: true, value: { blocks, refused } }
 }
 
-/** The first faulty entry, with its place in the file. */
-function firstFault(list: readonly unknown[], refuse: (entry: unknown) => ReadFault | null, name: string): ReadFault | null {
+const checkedEntries = (list: readonly unknown[], check: Check, name: string) =>
+  list.map((entry, index) => ({ entry, refused: firstFault([entry], (one) => entryFault(one, check), name, index) }))
+
+/** The first faulty entry, with its place in the file; `from`: the place of the list's first entry. */
+function firstFault(list: readonly unknown[], refuse: (entry: unknown) => ReadFault | null, name: string, from = 0): ReadFault | null {
   for (const [index, entry] of list.entries()) {
     const refused = refuse(entry)
-    if (refused !== null) return fault(`${name}[${index}]${refused.place === '' ? '' : `.${refused.place}`}`, refused.message)
+    if (refused !== null) return fault(`${name}[${from + index}]${refused.place === '' ? '' : `.${refused.place}`}`, refused.message)
   }
   return null
 }

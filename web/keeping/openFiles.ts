@@ -4,7 +4,7 @@
  * In      files that were picked or dropped; a link to a block in the page's address.
  * Out     a notice: what was opened, or why it was not. Opening never overwrites another block.
  */
-import { isPdf, type Message, MOST_BYTES, type Read, readBlock, readQuilt } from '../../geometry/index.ts'
+import { checkBlock, checkQuilt, isPdf, type Message, MOST_BYTES, parseJson, type Read } from '../../geometry/index.ts'
 import type { Doc } from '../document/document.ts'
 import { translateAny } from '../words/translateAny.ts'
 import { t, tn } from '../words/words.ts'
@@ -54,8 +54,9 @@ async function openFile(file: File): Promise<FileResult> {
   }
   if (text === null)
     return refused(t('{file} is a PDF without a block inside. Open a block file, or a booklet saved from Nestwright.', { file: name }))
-  const many = parseBlocksFile(text)
-  return many === null ? openOne(name, text) : openMany(name, many)
+  const parsed = parseJson(text)
+  if (!parsed.ok) return notOpened(name, parsed.place, parsed.message)
+  return isBlocksFile(parsed.value) ? openMany(name, parsed.value) : openOne(name, parsed.value)
 }
 
 /** The text of a block file. A PDF is recognised by its content, whatever its name; null if it contains no block. */
@@ -68,25 +69,13 @@ async function textOf(file: File): Promise<string | null> {
 const encodingOf = ([first, second]: Uint8Array): string =>
   first === 0xff && second === 0xfe ? 'utf-16le' : first === 0xfe && second === 0xff ? 'utf-16be' : 'utf-8'
 
-const parseBlocksFile = (text: string): unknown => parsedIf(text, isBlocksFile)
-
-/** The value of a file if it is of one format; null if it is not, or no JSON. */
-function parsedIf(text: string, isFormat: (value: unknown) => boolean): unknown {
-  try {
-    const value: unknown = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text)
-    return isFormat(value) ? value : null
-  } catch {
-    return null
-  }
-}
-
 const isQuiltFile = (value: unknown): boolean => (value as { readonly format?: unknown } | null)?.format === 'nestwright.quilt'
 
 const notOpened = (file: string, place: string, message: Message): FileResult =>
   refused(t('{file} wasn’t opened. {place}: {message}.', { file, place, message: translateAny(message) }))
 
-async function openOne(file: string, text: string): Promise<FileResult> {
-  const read: Read<Doc> = parsedIf(text, isQuiltFile) === null ? readBlock(text) : readQuilt(text)
+async function openOne(file: string, value: unknown): Promise<FileResult> {
+  const read: Read<Doc> = isQuiltFile(value) ? checkQuilt(value) : checkBlock(value)
   if (!read.ok) return notOpened(file, read.place, read.message)
   const begun = await beginBlock(read.value)
   // If it could not be opened, there is a notice already.
@@ -98,9 +87,15 @@ async function openMany(file: string, value: unknown): Promise<FileResult> {
   if (!read.ok) return notOpened(file, read.place, read.message)
   if (!canKeep()) return refused(t('This browser can’t save blocks. Open one block at a time.'))
   try {
-    const { added, known } = await addBlocks(read.value)
+    const { blocks, refused: broken } = read.value
+    const { added, known } = await addBlocks(blocks)
     const more = known === 0 ? '' : ` ${tn(known, 'One was already here.', '{n} were already here.')}`
-    return { opened: true, onBoard: false, notice: tn(added, 'One block added.', '{n} blocks added.') + more }
+    const [first] = broken
+    const left =
+      first === undefined
+        ? ''
+        : ` ${tn(broken.length, 'One couldn’t be read: {place} {message}.', '{n} couldn’t be read. The first: {place} {message}.', { place: first.place, message: translateAny(first.message) })}`
+    return { opened: true, onBoard: false, notice: tn(added, 'One block added.', '{n} blocks added.') + more + left }
   } catch (error) {
     return refused(isFull(error) ? t('Your disk is full, so nothing was added.') : t('The blocks couldn’t be saved, so nothing was added.'))
   }

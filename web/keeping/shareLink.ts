@@ -6,7 +6,7 @@
  *         is sent anywhere: the part after `#` never leaves the browser. Photographs are left out. Or the block or quilt again, or why there is none.
  * Source  deflate: RFC 1951; base64url: RFC 4648, section 5.
  */
-import { base64Of, type Block, bytesOfBase64, checkBlock, checkQuilt, type Quilt } from '../../geometry/index.ts'
+import { base64Of, type Block, bytesOfBase64, checkBlock, checkQuilt, type Quilt, readBlock, readQuilt } from '../../geometry/index.ts'
 import { type Doc, isQuilt } from '../document/document.ts'
 
 const PREFIX = '#block='
@@ -39,8 +39,8 @@ export async function documentFromLink(fragment: string): Promise<OpenedLink> {
   if (/^\d+$/.test(version) && version !== VERSION) return { ok: false, why: 'newer' }
   try {
     const bytes = await pipe(fromBase64Url(letters), new DecompressionStream('deflate-raw'))
-    const value: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
-    const read = fragment.startsWith(QUILT_PREFIX) ? checkQuilt(value) : checkBlock(value)
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes)
+    const read = fragment.startsWith(QUILT_PREFIX) ? readQuilt(text) : readBlock(text)
     return version === VERSION && read.ok ? { ok: true, block: read.value } : { ok: false, why: 'broken' }
   } catch {
     return { ok: false, why: 'broken' }

@@ -315,6 +315,10 @@ export const german: Catalogue = {
   '{n} patches: {names}': { one: 'Ein Stück: {names}', other: '{n} Stücke: {names}' },
   '{n} starts': { one: 'ein Anfang', other: '{n} Anfänge' },
   '{n} turns': { one: 'eine Wendung', other: '{n} Wendungen' },
+  '{n} couldn’t be read. The first: {place} {message}.': {
+    one: 'Einer ließ sich nicht lesen: {place} {message}.',
+    other: '{n} ließen sich nicht lesen. Der erste: {place} {message}.',
+  },
   '{n} were already here.': { one: 'Einer war schon da.', other: '{n} waren schon da.' },
   '{one} and {other}: {difference} apart, along {length} {unit} of seam': '{one} und {other}: {difference} auseinander, entlang {length} {unit} Naht',
   '{other} now replaces {name} everywhere.': '{other} ersetzt jetzt überall {name}.',

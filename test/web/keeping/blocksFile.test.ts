@@ -18,7 +18,7 @@ const file = (change: (file: { blocks: Loose[] } & Loose) => void): unknown => {
 
 describe('a file of many blocks', () => {
   it('comes back as it was written, unknown fields of a block too', () => {
-    expect(checkBlocks(JSON.parse(writeBlocks(filed)))).toEqual({ ok: true, value: filed })
+    expect(checkBlocks(JSON.parse(writeBlocks(filed)))).toEqual({ ok: true, value: { blocks: filed, refused: [] } })
   })
 
   it('is told from a file of one block', () => {
@@ -30,6 +30,13 @@ describe('a file of many blocks', () => {
     [file((value) => Object.assign(value, { version: 2 })), 'version'],
     [file((value) => Object.assign(value, { version: '1' })), 'version'],
     [file((value) => Object.assign(value, { blocks: {} })), 'blocks'],
+  ])('is refused with its place: %#', (value, place) => {
+    const read = checkBlocks(value)
+    expect(read).toMatchObject({ ok: false, place })
+    expect(read.ok ? '' : inEnglish(read.message)).toMatch(/^[^\n]+; [^\n]+[^.]$/)
+  })
+
+  it.each([
     [file(({ blocks }) => Object.assign(blocks, { 1: null })), 'blocks[1]'],
     [file(({ blocks }) => Object.assign(blocks[0] as Loose, { id: '../a' })), 'blocks[0].id'],
     [file(({ blocks }) => Object.assign(blocks[0] as Loose, { changed: 'today' })), 'blocks[0].changed'],
@@ -42,9 +49,15 @@ describe('a file of many blocks', () => {
     [file(({ blocks }) => Object.assign(blocks[1]?.block as Loose, { grid: { columns: 0, rows: 1, cell: 1 } })), 'blocks[1].block.grid.columns'],
     [file(({ blocks }) => Object.assign(firstVersion(blocks), { name: 7 })), 'blocks[0].versions[0].name'],
     [file(({ blocks }) => Object.assign(firstVersion(blocks).block as Loose, { units: 7 })), 'blocks[0].versions[0].block.units'],
-  ])('is refused with its place: %#', (value, place) => {
+  ])('gives its other block, and names the place of what is wrong: %#', (value, place) => {
     const read = checkBlocks(value)
-    expect(read).toMatchObject({ ok: false, place })
-    expect(read.ok ? '' : inEnglish(read.message)).toMatch(/^[^\n]+; [^\n]+[^.]$/)
+    const other = place.startsWith('blocks[0]') ? filed[1] : filed[0]
+    expect(read).toMatchObject({ ok: true, value: { blocks: [{ id: other?.id }], refused: [{ place }] } })
+    expect(read.ok ? inEnglish(read.value.refused[0]?.message as never) : '').toMatch(/^[^\n]+; [^\n]+[^.]$/)
+  })
+
+  it('is refused where no block in it can be opened, by the first fault', () => {
+    const broken = file(({ blocks }) => Object.assign(blocks, { 0: 7, 1: 7 }))
+    expect(checkBlocks(broken)).toMatchObject({ ok: false, place: 'blocks[0]' })
   })
 })

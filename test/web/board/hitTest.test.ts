@@ -1,32 +1,8 @@
-import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { spatialIndex } from '../../../web/board/spatialIndex.ts'
 import { hasRoom, pieceAt, unitsOver } from '../../../web/board/hitTest.ts'
-import { inside, unitShapes, type Rect } from '../../../web/document/shapes.ts'
+import { inside, unitShapes } from '../../../web/document/shapes.ts'
 import { manyUnits } from '../../bench/blocks.ts'
 import { blockOf, square } from '../../help.ts'
-
-const side = fc.double({ min: 0, max: 9, noNaN: true })
-const rect = fc.tuple(side, side, side, side).map(([x, y, w, h]): Rect => ({ at: [x - 3, y], size: [w / 3, h] }))
-
-/** By asking every box: what the index must find, in the same order. */
-function asked(rects: readonly Rect[], low: readonly [number, number], high: readonly [number, number]): number[] {
-  const touches = ({ at, size }: Rect): boolean => at[0] <= high[0] && at[0] + size[0] >= low[0] && at[1] <= high[1] && at[1] + size[1] >= low[1]
-  return rects.flatMap((one, index) => (touches(one) ? [index] : []))
-}
-
-it('finds what asking every box finds', () => {
-  fc.assert(
-    fc.property(fc.array(rect, { maxLength: 40 }), rect, (rects, wanted) => {
-      const index = spatialIndex(
-        rects.map((_, place) => place),
-        (place) => rects[place] as Rect,
-      )
-      const high = [wanted.at[0] + wanted.size[0], wanted.at[1] + wanted.size[1]] as const
-      expect(index.touching(wanted.at, high)).toEqual(asked(rects, wanted.at, high))
-    }),
-  )
-})
 
 it('finds the patch that asking every patch finds, the topmost of several', () => {
   const block = manyUnits(9)

@@ -1,14 +1,17 @@
 /**
  * Finds what lies in a box without looking at everything.
  *
- * In      items with their boxes, in cells.
+ * In      items with their boxes, in any unit: cells on the board, steps in the plane.
  * Out     the items whose boxes touch a box, in the order in which they were given.
  * How     the block is divided into squares with a few items each; an item is listed in every square that its box touches.
  */
-import type { Rect } from '../document/shapes.ts'
+import type { Dot } from './points.ts'
+
+/** The lowest and the highest x and y of an item. */
+export type Box = readonly [low: Dot, high: Dot]
 
 export interface SpatialIndex<T> {
-  readonly touching: (low: readonly [number, number], high: readonly [number, number]) => T[]
+  readonly touching: (low: Dot, high: Dot) => T[]
 }
 
 /** Items in a square, about. */
@@ -21,11 +24,11 @@ interface Sides {
   readonly side: number
 }
 
-export function spatialIndex<T>(items: readonly T[], boxOf: (item: T) => Rect): SpatialIndex<T> {
+export function spatialIndex<T>(items: readonly T[], boxOf: (item: T) => Box): SpatialIndex<T> {
   const boxes = new Float64Array(items.length * 4)
   items.forEach((item, index) => {
-    const { at, size } = boxOf(item)
-    boxes.set([at[0], at[1], at[0] + size[0], at[1] + size[1]], index * 4)
+    const [low, high] = boxOf(item)
+    boxes.set([...low, ...high], index * 4)
   })
   const sides = sidesOf(boxes, items.length)
   const { starts, places } = sorted(boxes, items.length, sides)
