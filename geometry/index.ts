@@ -51,7 +51,7 @@ export { quiltingOf } from './block/quiltingOf.ts'
 export { unitPlaces } from './block/unitPlaces.ts'
 export { lightnessOf, mixed } from './colour/lightness.ts'
 export * from './colour/photoPalette.ts'
-export * from './colour/jpegSize.ts'
+export { LONGEST_PHOTO, photoSize } from './colour/pictureSize.ts'
 export * from './colour/print.ts'
 export {
   matchingPatches,

@@ -7,7 +7,7 @@
  */
 import { compare, lcm, multiply, parseRational, type Rational, rational } from '../exact/rational.ts'
 import { KIND_FACTS, type KindFacts } from '../units/kinds.ts'
-import { LONGEST_PHOTO, photoSize } from '../colour/jpegSize.ts'
+import { LONGEST_PHOTO, MOST_PIXELS, photoSize, pictureSize } from '../colour/pictureSize.ts'
 import { DEEPEST, parseJson } from '../values/parseJson.ts'
 import { type FoundValue, type Message, message, type Read } from '../values/messages.ts'
 import { type Block, DIRECTIONS, type Kind, KINDS, METHODS, ORDERS, type PrintKind, PRINTS } from '../values/block.ts'
@@ -274,6 +274,10 @@ export class Reader {
     if (value === undefined) return
     if (typeof value !== 'string' || !/^data:image\/(jpeg|png);base64,[A-Za-z0-9+/]+={0,2}$/.test(value))
       throw new FileFault(place, message('not-photograph', { value: shown(value) }))
+    // Without a header that says its size it cannot be unpacked either: the booklet says that it is missing.
+    const { width, height } = pictureSize(value) ?? { width: 1, height: 1 }
+    if (width * height < 1 || width * height > MOST_PIXELS)
+      throw new FileFault(place, message('photograph-size', { width, height, most: MOST_PIXELS }))
   }
 
   private position(value: unknown, place: string): Rational {

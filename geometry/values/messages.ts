@@ -54,6 +54,7 @@ interface FileFaults {
   readonly 'not-print-colour': Found
   readonly 'not-print-photo': Found & Most
   readonly 'not-photograph': Found
+  readonly 'photograph-size': { readonly width: number; readonly height: number } & Most
   readonly 'unknown-fabric': Found
   readonly 'unknown-block': Found
   readonly 'unknown-place': Found

@@ -90,6 +90,7 @@ export const english: Words = {
   'not-colour': ({ value }) => `is ${found(value)}; give a colour as "#rrggbb"`,
   'not-print-colour': ({ value }) => `is ${found(value)}; give the print colour as "#rrggbb"`,
   'not-print-photo': ({ value, most }) => `is ${found(value)}; give a photo as "data:image/jpeg;base64,…" of at most ${most} characters`,
+  'photograph-size': ({ width, height, most }) => `is ${width} × ${height} pixels; give a picture of 1 to ${most / 1e6} million pixels`,
   'not-photograph': ({ value }) => `is ${found(value)}; give a picture as "data:image/jpeg;base64,…" or "data:image/png;base64,…"`,
   'unknown-fabric': ({ value }) => `names the fabric ${found(value)}, which isn’t in the list of fabrics; add it, or use another`,
   'not-position': ({ value }) => `is ${found(value)}; give cells as a number or as a fraction such as "1/3"`,

@@ -127,6 +127,7 @@ export const germanMessages: Words = {
   'not-colour': ({ value }) => `${is(value)}; gib eine Farbe als "#rrggbb" an`,
   'not-print-colour': ({ value }) => `${is(value)}; gib die Farbe des Aufdrucks als "#rrggbb" an`,
   'not-print-photo': ({ value, most }) => `${is(value)}; gib ein Foto als "data:image/jpeg;base64,…" mit höchstens ${most} Zeichen an`,
+  'photograph-size': ({ width, height, most }) => `ist ${width} × ${height} Pixel groß; gib ein Bild mit 1 bis ${most / 1e6} Millionen Pixeln an`,
   'not-photograph': ({ value }) => `${is(value)}; gib ein Bild als "data:image/jpeg;base64,…" oder "data:image/png;base64,…" an`,
   'unknown-fabric': ({ value }) => `nennt den Stoff ${found(value)}, der nicht in der Stoffliste steht; nimm ihn auf, oder nimm einen anderen`,
   'not-position': ({ value }) => `${is(value)}; gib Kästchen als Zahl oder als Bruch wie "1/3" an`,

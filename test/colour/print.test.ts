@@ -5,7 +5,7 @@ import { readBlock } from '../../geometry/block/read.ts'
 import { type Fabric, PRINTS } from '../../geometry/values/block.ts'
 import { colourOfLab, labOf } from '../../geometry/colour/lab.ts'
 import { channelsOf, hexOf, lightnessOf, mixed } from '../../geometry/colour/lightness.ts'
-import { photoSize } from '../../geometry/colour/jpegSize.ts'
+import { photoSize, pictureSize } from '../../geometry/colour/pictureSize.ts'
 import { flatColour, marksOf, meanLightness, PRINT_FACTS, type PrintMark, type PrintPoint } from '../../geometry/colour/print.ts'
 import { blockOf, square } from '../help.ts'
 
@@ -158,6 +158,32 @@ describe('prints in a block file', () => {
         expect(size === null || (size.width > 0 && size.height > 0)).toBe(true)
       }),
     )
+  })
+
+  /** A PNG's signature and its header, which says how large it is: ISO/IEC 15948, 5.2 and 11.2.2. */
+  const png = (width: number, height: number): string => {
+    const header = Buffer.alloc(24)
+    header.set([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52])
+    header.writeUInt32BE(width, 16)
+    header.writeUInt32BE(height, 20)
+    return `data:image/png;base64,${header.toString('base64')}`
+  }
+  const withStep = (photograph: string): string =>
+    JSON.stringify({ ...blockOf(1, 1, [square('s', [0, 0])]), booklet: { steps: { layout: { photograph } } } })
+
+  it('refuses a photograph of a step that says it is far too large or empty, before it is unpacked', () => {
+    expect(pictureSize(png(1200, 900))).toEqual({ width: 1200, height: 900 })
+    expect(readBlock(withStep(png(1200, 900))).ok).toBe(true)
+    expect(readBlock(withStep(photo)).ok).toBe(true)
+    const claims = Buffer.from(bytes)
+    claims.writeUInt16BE(0xffff, 13)
+    claims.writeUInt16BE(0xffff, 15)
+    for (const picture of [png(30_000, 30_000), png(0, 0), png(1, 0), `data:image/jpeg;base64,${claims.toString('base64')}`])
+      expect(readBlock(withStep(picture))).toMatchObject({
+        ok: false,
+        place: 'booklet.steps["layout"].photograph',
+        message: { code: 'photograph-size' },
+      })
   })
 
   it('mixes by channel', () => {

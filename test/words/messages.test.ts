@@ -91,6 +91,7 @@ const SAMPLES: WithParams = {
   'not-print-colour': VALUES,
   'not-print-photo': [{ ...one, most }],
   'not-photograph': VALUES,
+  'photograph-size': [{ width: 30_000, height: 30_000, most: 25_000_000 }],
   'unknown-fabric': VALUES,
   'not-position': VALUES,
   'position-too-far': [{ ...one, most }],
