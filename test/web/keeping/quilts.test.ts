@@ -100,14 +100,17 @@ describe('a file of blocks and quilts', () => {
   ]
 
   it('comes back as it was written', () => {
-    expect(checkBlocks(JSON.parse(writeBlocks(filed)))).toEqual({ ok: true, value: filed })
+    expect(checkBlocks(JSON.parse(writeBlocks(filed)))).toEqual({ ok: true, value: { blocks: filed, refused: [] } })
   })
 
   it('names the place of a fault in a quilt', () => {
     const broken = JSON.parse(writeBlocks(filed)) as { quilts: { block: { blocks: { block: { units: { size: unknown }[] } }[] } }[] }
     const unit = broken.quilts[0]?.block.blocks[0]?.block.units[2]
     if (unit !== undefined) unit.size = 'wide'
-    expect(checkBlocks(broken)).toMatchObject({ ok: false, place: 'quilts[0].block.blocks[0].block.units[2].size' })
+    expect(checkBlocks(broken)).toMatchObject({
+      ok: true,
+      value: { blocks: [{ id: 'a' }], refused: [{ place: 'quilts[0].block.blocks[0].block.units[2].size' }] },
+    })
   })
 })
 
