@@ -231,4 +231,9 @@ export const germanQuilts: Catalogue = {
   'Keep it as it is': 'So lassen',
   'Open the block': 'Block öffnen',
   'Make a quilt of these': 'Einen Quilt daraus machen',
+  'No single change takes this one away without making another.': 'Keine einzelne Änderung behebt dieses, ohne ein anderes zu schaffen.',
+  '{words} ({n} times)': { one: '{words}', other: '{words} ({n}-mal)' },
+  '{n} strips': { one: 'ein Streifen', other: '{n} Streifen' },
+  '{name} is deleted from this quilt.': '{name} ist aus diesem Quilt gelöscht.',
+  'Delete from the quilt': 'Aus dem Quilt löschen',
 }

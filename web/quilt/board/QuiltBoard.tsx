@@ -1,11 +1,11 @@
 /**
  * The quilt under the maker's hand: a react-konva tree in which every place is a node that konva drags.
  *
- * Three layers: what lies between places; the places; marks, handles and what is being dragged. Everything that a pointer does, keys do too.
+ * Four layers: what lies between places; the places; the selection, handles and what is being dragged; crossings. Everything that a pointer does, keys do too.
  */
 import type { Layer as LayerNode } from 'konva/lib/Layer.js'
 import type { KonvaEventObject } from 'konva/lib/Node.js'
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { type ComponentProps, memo, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js'
 import { placeAtCell, placeSize, type Quilt, type QuiltCell, quiltLayout, resizePlace } from '../../../geometry/index.ts'
 import { useElementSize } from '../../board/useElementSize.ts'
@@ -23,7 +23,7 @@ import { PlaceGrid, quiltCellId } from './PlaceGrid.tsx'
 import { PlaceHandles } from './PlaceHandles.tsx'
 import { PlaceNode } from './PlaceNode.tsx'
 import { type QuiltFrame, quiltFrame } from './quiltFrame.ts'
-import { type PlacedBox, QuiltMarks } from './QuiltMarks.tsx'
+import { type PlacedBox, QuiltMarks, QuiltOverlay } from './QuiltMarks.tsx'
 import { pointIn, useCellGesture } from './useCellGesture.ts'
 
 export function QuiltBoard({ quilt }: { readonly quilt: Quilt }) {
@@ -88,7 +88,8 @@ function QuiltStage({ quilt, layout, frame, size, byKeys, run }: StageProps) {
   const onDrag = useCallback(
     (_: string, middle: Point): void => {
       const cell = frame.cellAt(middle)
-      setTarget(cell === null ? [] : [boxAt(cell)])
+      const next = cell === null ? [] : [boxAt(cell)]
+      setTarget((last) => (last[0]?.at.join() === next[0]?.at.join() ? last : next))
     },
     [frame, boxAt],
   )
@@ -103,6 +104,7 @@ function QuiltStage({ quilt, layout, frame, size, byKeys, run }: StageProps) {
     },
     [frame, quilt],
   )
+  const boxes = useMemo(() => selected.map(boxAt), [selected, boxAt])
   const layerOf = useCallback(() => dragLayer.current, [])
   const only = selected.length === 1 && inHand === null ? placeAtCell(quilt.places, selected[0] as QuiltCell) : undefined
   return (
@@ -126,34 +128,25 @@ function QuiltStage({ quilt, layout, frame, size, byKeys, run }: StageProps) {
           }}
         />
       </Layer>
-      <Layer>
-        {layout.places.map((drawn) => (
-          <PlaceNode
-            key={drawn.place.id}
-            quilt={quilt}
-            drawn={drawn}
-            left={frame.left}
-            top={frame.top}
-            scale={frame.scale}
-            mode={mode}
-            decoded={decoded}
-            draggable={inHand === null}
-            dragLayer={layerOf}
-            onDrag={onDrag}
-            onDrop={onDrop}
-          />
-        ))}
-      </Layer>
-      <QuiltMarks
+      <PlacesLayer
+        quilt={quilt}
         layout={layout}
         frame={frame}
-        selected={selected.map(boxAt)}
-        target={run === null ? target : cellsBetween(run.from, run.to).map((cell) => ({ at: cell, size: [1, 1] }))}
-        cursor={byKeys ? boxAt(cursor) : null}
-        meetings={marks && of === quilt ? (report?.meetings ?? null) : null}
-        pointed={of === quilt ? pointed : null}
+        mode={mode}
+        decoded={decoded}
+        draggable={inHand === null}
+        dragLayer={layerOf}
+        onDrag={onDrag}
+        onDrop={onDrop}
       />
       <Layer ref={dragLayer}>
+        <QuiltOverlay
+          layout={layout}
+          frame={frame}
+          selected={boxes}
+          target={run === null ? target : cellsBetween(run.from, run.to).map((cell) => ({ at: cell, size: [1, 1] }))}
+          cursor={byKeys ? boxAt(cursor) : null}
+        />
         {only !== undefined && (
           <PlaceHandles
             box={frame.boxOf(only.at, placeSize(only))}
@@ -168,9 +161,23 @@ function QuiltStage({ quilt, layout, frame, size, byKeys, run }: StageProps) {
           />
         )}
       </Layer>
+      <QuiltMarks frame={frame} meetings={marks && of === quilt ? (report?.meetings ?? null) : null} pointed={of === quilt ? pointed : null} />
     </Stage>
   )
 }
+
+type PlacesProps = Omit<ComponentProps<typeof PlaceNode>, 'drawn' | 'left' | 'top' | 'scale'> & Pick<StageProps, 'layout' | 'frame'>
+
+/** Rendered apart, so that a drag over hundreds of places renders none of them again. */
+const PlacesLayer = memo(function PlacesLayer({ layout, frame, ...rest }: PlacesProps) {
+  return (
+    <Layer>
+      {layout.places.map((drawn) => (
+        <PlaceNode key={drawn.place.id} drawn={drawn} left={frame.left} top={frame.top} scale={frame.scale} {...rest} />
+      ))}
+    </Layer>
+  )
+})
 
 /** The box of the place over a cell, or of the empty cell. */
 function boxOfCell(quilt: Quilt, cell: QuiltCell): PlacedBox {

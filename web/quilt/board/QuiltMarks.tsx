@@ -1,9 +1,9 @@
 /** What lies over the quilt: what is selected, where a drop will land, crossings between blocks, places that don't fit. */
-import { memo } from 'react'
+import { memo, useMemo } from 'react'
 import { Layer, Shape } from 'react-konva/lib/ReactKonvaCore.js'
 import type { QuiltCell, QuiltLayout, QuiltReport } from '../../../geometry/index.ts'
 import { pointOf } from '../../document/shapes.ts'
-import { MARKS, marksPerPlace } from '../../drawing/marks.ts'
+import { MARKS, marksPerPlace, type PlacedMark } from '../../drawing/marks.ts'
 import { useInk } from '../../drawing/useInk.ts'
 import type { QuiltFrame } from './quiltFrame.ts'
 
@@ -12,7 +12,7 @@ export interface PlacedBox {
   readonly size: QuiltCell
 }
 
-interface Props {
+interface OverlayProps {
   readonly layout: QuiltLayout
   readonly frame: QuiltFrame
   readonly selected: readonly PlacedBox[]
@@ -20,19 +20,43 @@ interface Props {
   readonly target: readonly PlacedBox[]
   /** Where the keys are; null while the board is not worked with keys. */
   readonly cursor: PlacedBox | null
+}
+
+/** What changes with every move of the hand: drawn apart from all else. */
+export const QuiltOverlay = memo(function QuiltOverlay(props: OverlayProps) {
+  const inks = useInk()
+  return (
+    <Shape
+      listening={false}
+      perfectDrawEnabled={false}
+      sceneFunc={({ _context }) => drawOverlay(_context as CanvasRenderingContext2D, props, inks)}
+    />
+  )
+})
+
+interface MarksProps {
+  readonly frame: QuiltFrame
   /** Null while they are not shown, or not known. */
   readonly meetings: QuiltReport['meetings'] | null
   readonly pointed: number | null
 }
 
-export const QuiltMarks = memo(function QuiltMarks(props: Props) {
-  const { ink, paper, accent } = useInk()
+/** Crossings between blocks, on a layer of their own: a quilt may have thousands. */
+export const QuiltMarks = memo(function QuiltMarks({ frame, meetings, pointed }: MarksProps) {
+  const inks = useInk()
+  const points = useMemo(() => (meetings ?? []).map(({ at, verdict }) => ({ at: pointOf(at), verdict })), [meetings])
+  const placed = useMemo(() => marksPerPlace(points), [points])
   return (
     <Layer listening={false}>
       <Shape
         listening={false}
         perfectDrawEnabled={false}
-        sceneFunc={({ _context }) => draw(_context as CanvasRenderingContext2D, props, { ink, paper, accent })}
+        sceneFunc={({ _context }) => {
+          const pen = _context as CanvasRenderingContext2D
+          drawMarks(pen, frame, placed, inks)
+          const one = pointed === null ? undefined : points[pointed]
+          if (one !== undefined) ring(pen, frame.toPixels(one.at), inks)
+        }}
       />
     </Layer>
   )
@@ -40,8 +64,7 @@ export const QuiltMarks = memo(function QuiltMarks(props: Props) {
 
 type Inks = ReturnType<typeof useInk>
 
-function draw(pen: CanvasRenderingContext2D, props: Props, inks: Inks): void {
-  const { layout, frame, selected, target, cursor } = props
+function drawOverlay(pen: CanvasRenderingContext2D, { layout, frame, selected, target, cursor }: OverlayProps, inks: Inks): void {
   for (const { at, size, fit } of layout.places) {
     if (fit === 'fits') continue
     const [x, y] = frame.toPixels(at)
@@ -60,13 +83,11 @@ function draw(pen: CanvasRenderingContext2D, props: Props, inks: Inks): void {
     outline(pen, box, inks.accent, inks.paper, 2)
   }
   for (const { at, size } of selected) outline(pen, frame.boxOf(at, size), inks.accent, inks.paper, 3)
-  if (cursor !== null) {
-    pen.setLineDash([4, 3])
-    const [x, y, w, h] = frame.boxOf(cursor.at, cursor.size)
-    outline(pen, [x + 4, y + 4, w - 8, h - 8], inks.ink, inks.paper, 2)
-    pen.setLineDash([])
-  }
-  drawMeetings(pen, props, inks)
+  if (cursor === null) return
+  pen.setLineDash([4, 3])
+  const [x, y, w, h] = frame.boxOf(cursor.at, cursor.size)
+  outline(pen, [x + 4, y + 4, w - 8, h - 8], inks.ink, inks.paper, 2)
+  pen.setLineDash([])
 }
 
 /** A line with a paler one on both sides, so that it can be seen on any fabric. */
@@ -96,34 +117,42 @@ function badge(pen: CanvasRenderingContext2D, [x, y]: readonly [number, number])
   pen.fillRect(x - 1.5, y + 3, 3, 3)
 }
 
-/** Below these pixels between neighbouring marks they would cover the fabric: then only those that don't nest are shown. */
+/** Pixels between neighbouring marks: below the first they would cover the fabric, so only those that don't nest are shown; below the second, as dots. */
 const CLOSE = 14
+const CROWDED = 9
 
-function drawMeetings(pen: CanvasRenderingContext2D, { frame, meetings, pointed }: Props, inks: Inks): void {
-  if (meetings === null) return
-  const points = meetings.map(({ at, verdict }) => ({ at: pointOf(at), verdict }))
-  const placed = marksPerPlace(points)
-  const room = Math.sqrt((frame.scale * frame.scale * areaOf(points)) / Math.max(1, placed.length))
+function drawMarks(pen: CanvasRenderingContext2D, frame: QuiltFrame, placed: readonly PlacedMark[], inks: Inks): void {
+  const room = roomPerMark(placed) * frame.scale
   for (const { at, verdict, count } of placed) {
     if (verdict !== 'clashes' && room < CLOSE) continue
-    drawMark(pen, frame.toPixels(at), verdict, count, inks)
+    if (room < CROWDED) dot(pen, frame.toPixels(at))
+    else drawMark(pen, frame.toPixels(at), verdict, count, inks)
   }
-  const one = pointed === null ? undefined : points[pointed]
-  if (one === undefined) return
-  const [x, y] = frame.toPixels(one.at)
-  pen.beginPath()
-  pen.arc(x, y, 17, 0, Math.PI * 2)
-  pen.strokeStyle = inks.paper
-  pen.lineWidth = 6
-  pen.stroke()
-  pen.strokeStyle = inks.accent
-  pen.lineWidth = 3
-  pen.stroke()
 }
 
-function areaOf(points: readonly { readonly at: readonly [number, number] }[]): number {
-  const [xs, ys] = [points.map(({ at }) => at[0]), points.map(({ at }) => at[1])]
-  return (Math.max(0, ...xs) - Math.min(0, ...xs)) * (Math.max(0, ...ys) - Math.min(0, ...ys))
+function dot(pen: CanvasRenderingContext2D, [x, y]: readonly [number, number]): void {
+  pen.fillStyle = MARKS.clashes.fill
+  pen.fillRect(x - 1.5, y - 1.5, 3, 3)
+}
+
+function ring(pen: CanvasRenderingContext2D, [x, y]: readonly [number, number], inks: Inks): void {
+  for (const [colour, width] of [
+    [inks.paper, 6],
+    [inks.accent, 3],
+  ] as const) {
+    pen.beginPath()
+    pen.arc(x, y, 17, 0, Math.PI * 2)
+    pen.strokeStyle = colour
+    pen.lineWidth = width
+    pen.stroke()
+  }
+}
+
+/** The side of the square that each mark has to itself, in inches or centimetres. */
+function roomPerMark(placed: readonly PlacedMark[]): number {
+  let [right, bottom] = [0, 0]
+  for (const { at } of placed) [right, bottom] = [Math.max(right, at[0]), Math.max(bottom, at[1])]
+  return Math.sqrt((right * bottom) / Math.max(1, placed.length))
 }
 
 const paths = new Map<string, Path2D>()

@@ -1,6 +1,7 @@
 /** What to cut and buy for the whole quilt: each fabric with its pieces, batting, backing, binding. */
 import '../../sheets/cutting/cutting.css'
 import type { Fabric, Quilt, QuiltReport } from '../../../geometry/index.ts'
+import { CUT_AGAIN, shapeWords } from '../../sheets/cutting/FabricCuts.tsx'
 import { sayBought, sayOneSize, saySides } from '../../words/sizes.ts'
 import { t, tn } from '../../words/words.ts'
 import { useQuiltReport } from '../useQuiltReport.ts'
@@ -77,11 +78,11 @@ function FabricPieces({ fabric, report }: { readonly fabric: Fabric; readonly re
           <div key={part} className="cut-part">
             <h4>{name()}</h4>
             <ul>
-              {own.map(({ count, size, then, pieced, shape }) => (
-                <li key={`${size.join()} ${then} ${pieced ?? ''} ${shape}`}>
-                  {count} × {saySides(size, unit)}
-                  {CUT_AGAIN[then]()}
-                  {pieced !== undefined && <small>{tn(pieced, ', each from one strip', ', each sewn from {n} strips')}</small>}
+              {own.map((row) => (
+                <li key={`${row.size.join()} ${row.then} ${row.pieced ?? ''} ${row.shape}`}>
+                  {pieceWords(row)} {saySides(row.size, unit)}
+                  {CUT_AGAIN[row.then]()}
+                  {row.pieced !== undefined && <small>{tn(row.pieced, ', each from one strip', ', each sewn from {n} strips')}</small>}
                 </li>
               ))}
             </ul>
@@ -92,11 +93,9 @@ function FabricPieces({ fabric, report }: { readonly fabric: Fabric; readonly re
   )
 }
 
-const CUT_AGAIN = {
-  none: () => '',
-  halve: () => t(', cut once from corner to corner'),
-  quarter: () => t(', cut twice from corner to corner'),
-} as const
+/** Framing, joining and border strips are called strips, whatever their shape. */
+const pieceWords = (row: CutRow): string =>
+  row.part === 'block' || row.part === 'plain' || row.shape === 'square' ? shapeWords(row) : tn(row.count, 'one strip', '{n} strips')
 
 /** Equal pieces as one, the largest first. */
 function gathered(rows: readonly CutRow[]): CutRow[] {

@@ -8,8 +8,9 @@ import { t, tn } from '../../words/words.ts'
 import { quiltWorker } from '../../workers/clients.ts'
 import { useClient } from '../../workers/useWorker.ts'
 import { act, cellName } from '../quiltActions.ts'
-import { anchorOf, setQuiltView, useQuiltView } from '../quiltView.ts'
+import { anchorOf, setQuiltView } from '../quiltView.ts'
 import { useQuiltReport } from '../useQuiltReport.ts'
+import { CrossingList } from './CrossingList.tsx'
 import { EveryOtherBlock } from './EveryOtherBlock.tsx'
 
 export function SeamSheet({ quilt }: { readonly quilt: Quilt }) {
@@ -25,7 +26,7 @@ export function SeamSheet({ quilt }: { readonly quilt: Quilt }) {
         <Verdicts report={report} />
         {current && report.pressing.between > 0 && <EveryOtherBlock quilt={quilt} report={report} />}
         {current && report.pressing.between > 0 && <FewestClashes quilt={quilt} report={report} />}
-        <Crossings quilt={quilt} report={report} />
+        <CrossingList quilt={quilt} report={report} />
       </section>
       {report.pressing.inside > 0 && (
         <p className="hint">
@@ -156,44 +157,4 @@ function changeWords(quilt: Quilt, report: QuiltReport, found: Pick<QuiltReport,
     before: report.pressing.between,
     after: found.pressing.between,
   })
-}
-
-/** The most crossings that are listed. */
-const MOST_LISTED = 60
-
-/** Each crossing that does not nest, by the two blocks beside it. */
-function Crossings({ quilt, report }: Props) {
-  const pointed = useQuiltView((view) => view.pointed)
-  const wrong = report.meetings.flatMap((meeting, index) => (meeting.verdict === 'clashes' ? [{ meeting, index }] : []))
-  if (wrong.length === 0) return null
-  return (
-    <>
-      <h3>{t('Crossings that don’t nest')}</h3>
-      <ol className="findings">
-        {wrong.slice(0, MOST_LISTED).map(({ meeting, index }) => (
-          <li key={index}>
-            <button
-              type="button"
-              className="plain"
-              aria-pressed={pointed === index}
-              onClick={() => setQuiltView({ pointed: pointed === index ? null : index, marks: true })}
-            >
-              {crossingWords(quilt, meeting.seams)}
-            </button>
-          </li>
-        ))}
-      </ol>
-      {wrong.length > MOST_LISTED && <p className="hint">{t('And {n} more, marked on the quilt.', { n: wrong.length - MOST_LISTED })}</p>}
-    </>
-  )
-}
-
-/** The two places whose seams meet; a joint's seam is called so. */
-function crossingWords(quilt: Quilt, seams: readonly string[]): string {
-  const names = seams.map((seam) => {
-    const place = quilt.places.find(({ id }) => id === seam.split('/')[0])
-    return place === undefined ? t('a seam between blocks') : cellName(place.at)
-  })
-  const [one, other] = [...new Set(names)]
-  return other === undefined ? (one ?? '') : t('{one}, and {other}', { one: one ?? '', other })
 }

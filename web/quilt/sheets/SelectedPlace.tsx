@@ -5,6 +5,7 @@ import {
   framePlaces,
   holdPlaces,
   PLACE_STAGES,
+  removeBlock,
   type PlaceStage,
   type Quilt,
   stagesDone,
@@ -16,7 +17,7 @@ import { editQuilt } from '../../document/store.ts'
 import { sayOneSize, saySides } from '../../words/sizes.ts'
 import { t } from '../../words/words.ts'
 import { nameOfContent, wordsOfPlace } from '../board/PlaceGrid.tsx'
-import { openBlockOf, pressChosen, stretchChosen, turnChosen } from '../quiltActions.ts'
+import { act, openBlockOf, pressChosen, stretchChosen, turnChosen } from '../quiltActions.ts'
 import { FrameFields } from './FrameFields.tsx'
 
 interface Props {
@@ -45,6 +46,13 @@ export function SelectedPlace({ quilt, drawn }: Props) {
           </button>
           <button type="button" onClick={() => void openBlockOf(quilt, place.block as string)}>
             {t('Open the block')}
+          </button>
+          <button
+            type="button"
+            className="danger"
+            onClick={() => act(removeBlock(place.block as string), t('{name} is deleted from this quilt.', { name: nameOfContent(quilt, place) }))}
+          >
+            {t('Delete from the quilt')}
           </button>
         </div>
       )}

@@ -12,13 +12,14 @@ const FabricDiagram = lazy(async () => ({ default: (await import('./FabricDiagra
 const HANDS = { left: () => t(', left-handed'), right: () => t(', right-handed') } as const
 
 /** What a square or rectangle is cut into afterwards. */
-const CUT_AGAIN = {
+export const CUT_AGAIN = {
   none: () => '',
   halve: () => t(', cut once from corner to corner'),
   quarter: () => t(', cut twice from corner to corner'),
 } as const
 
-const shapeWords = ({ shape, count }: ListedPiece): string =>
+/** How many pieces of which shape. */
+export const shapeWords = ({ shape, count }: Pick<ListedPiece, 'shape' | 'count'>): string =>
   shape === 'square'
     ? tn(count, '{n} square', '{n} squares')
     : shape === 'polygon'
