@@ -4,6 +4,7 @@
  * In      a report, its block, the booklet's steps and words, the block file, the paper, the PDF library and its type, and whether single pages are wanted.
  * Out     the bytes; the same for the same block, wherever they are made. The block file lies inside.
  */
+import { bookletWords } from '../words/booklet/bookletWords.ts'
 import type { Block } from '../values/block.ts'
 import type { Report } from '../values/report.ts'
 import type { Booklet } from '../writing/booklet/values.ts'
@@ -40,9 +41,6 @@ interface PrintRequest {
   readonly onProgress?: (done: number, of: number) => void
 }
 
-/** Every PDF wants a title. */
-const UNTITLED = 'Quilt block'
-
 const SUBJECTS: Readonly<Record<SinglePage, string>> = {
   cutlist: 'Cut list',
   chart: 'Size chart',
@@ -62,12 +60,14 @@ export async function bookletPdf({
   ...rest
 }: PrintRequest): Promise<Uint8Array> {
   const report = reportForBlocks(rest.report, block)
-  const booklet = { ...told, title: told.title.trim() === '' ? UNTITLED : told.title }
-  const subject = only === null ? 'How to make a quilt block' : SUBJECTS[only]
+  const say = bookletWords(told.language)
+  const booklet = { ...told, title: told.title.trim() === '' ? say.pages.untitled : told.title }
+  const subject = only === null ? say.pages.subject : SUBJECTS[only]
   const pages = new PageWriter(tools, paper, {
     title: booklet.title,
     by: booklet.by,
     subject,
+    say: say.pages,
     language: booklet.language,
     banner: only === null ? '' : booklet.title,
   })
@@ -76,6 +76,7 @@ export async function bookletPdf({
   const drawings = [...parts.flatMap(({ steps }) => steps.flatMap((step) => step.drawings)), ...(booklet.rows === null ? [] : [booklet.rows.drawing])]
   const job: PrintJob = {
     drawings,
+    say,
     pages,
     report,
     block,
@@ -90,7 +91,7 @@ export async function bookletPdf({
     onProgress?.(at, chapters.length)
     chapter(job)
   })
-  pages.attach(file, FILE_NAME, 'The block file: open it, or this booklet, in Nestwright')
+  pages.attach(file, FILE_NAME, say.pages.blockFile)
   const bytes = await pages.bytes()
   onProgress?.(chapters.length, chapters.length)
   return bytes

@@ -82,15 +82,6 @@ const STROKES: Readonly<Record<LineStyle, GroundedStroke>> = {
   thin: { colour: '#665950', width: 0.4, ground: false },
 }
 
-export const LINE_WORDS: Readonly<Record<Exclude<LineStyle, 'seam' | 'thin'>, string>> = {
-  stitch: 'sew on this line',
-  marked: 'draw this line',
-  cut: 'cut on this line',
-  fold: 'fold on this line',
-  trim: 'trim on this line',
-  blade: 'cut along this edge of the ruler',
-}
-
 function line(surface: Surface, mark: Extract<Mark, { type: 'line' }>, { put, weight }: Put): void {
   const path = polygon(mark.points.map(put), mark.closed ?? false)
   stroke(surface, path, STROKES[mark.style], weight)

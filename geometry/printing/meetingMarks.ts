@@ -61,6 +61,7 @@ export const SHAPES: Readonly<Record<Exclude<PointMark, 'number'>, Shape>> = {
       [1, 0],
     ],
   },
+  dot: { colour: '#241c18', whole: round([0, 0], 4.6, 24) },
   tip: {
     colour: '#7a4a8c',
     whole: [
@@ -74,12 +75,4 @@ export const SHAPES: Readonly<Record<Exclude<PointMark, 'number'>, Shape>> = {
       [-3, 4],
     ],
   },
-}
-
-export const MARK_WORDS: Readonly<Record<Exclude<PointMark, 'number'>, string>> = {
-  nests: 'seams nest here: butt them together',
-  clashes: 'seams don’t nest here: pin, and sew slowly',
-  open: 'one seam is pressed open: pin through both',
-  pin: 'push a pin through both points',
-  tip: 'keep this point: sew a thread’s width above it',
 }

@@ -5,6 +5,7 @@
  * Units   points, 72 an inch, from the top left of the page, y down.
  * Kept    what is drawn lies between the margins; `top` is where the next thing goes. A page is begun only when something is to be put on it.
  */
+import type { BookletWords } from '../words/booklet/bookletWords.ts'
 import type { Drawing, Spot } from '../writing/booklet/values.ts'
 import type { FabricFill } from './fabricFill.ts'
 import { drawPicture } from './drawPicture.ts'
@@ -22,6 +23,7 @@ interface About {
   readonly by: string
   readonly subject: string
   readonly language: string
+  readonly say: BookletWords['pages']
   /** Said above the first page of single pages: what they belong to. */
   readonly banner: string
 }
@@ -142,7 +144,7 @@ export class PageWriter {
     this.pdf.switchToPage(page)
     this.face = null
     const width = (this.width - CONTENTS_GAP * (columns - 1)) / columns
-    const head = this.pdf.struct('Caption', {}, [() => this.textBlock(['In this booklet'], STYLES.heading, this.left, top)])
+    const head = this.pdf.struct('Caption', {}, [() => this.textBlock([this.about.say.contents], STYLES.heading, this.left, top)])
     element.add(head)
     this.chapters.forEach(({ title, page: number, name }, at) => {
       const x = this.left + Math.floor(at / rows) * (width + CONTENTS_GAP)
@@ -362,7 +364,7 @@ export class PageWriter {
 
   private foot(number: number, count: number): void {
     const y = this.size[1] - FOOT
-    const page = `Page ${number} of ${count}`
+    const page = this.about.say.page(number, count)
     const room = this.width - this.measure(STYLES.small)(page) - 18
     const words = this.about.by === '' ? this.about.title : `${this.about.title} · ${this.about.by}`
     this.ornament(() => {

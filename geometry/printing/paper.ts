@@ -21,9 +21,9 @@ export const usualPaper = ({ measure }: Pick<Block, 'measure'>): Paper => (measu
 export const PAPER_NAMES: Readonly<Record<Paper, string>> = { a4: 'A4', letter: 'Letter' }
 
 /** Blank round the words: wide enough for any printer, and for a hole punch at the left. */
-export const MARGIN = { side: 56, top: 54, bottom: 62 } as const
+export const MARGIN = { side: 42, top: 38, bottom: 44 } as const
 /** Where the line at the foot of each page stands, above the paper's edge. */
-export const FOOT = 34
+export const FOOT = 31
 
 /** How much a booklet tells: the few pages that one sews from, or everything. */
 export const EDITIONS = ['short', 'full'] as const

@@ -2,6 +2,7 @@
 import type { Block, MeasureUnit } from '../values/block.ts'
 import type { Report } from '../values/report.ts'
 import type { Booklet, Drawing } from '../writing/booklet/values.ts'
+import type { BookletWords } from '../words/booklet/bookletWords.ts'
 import type { FabricFill } from './fabricFill.ts'
 import type { PageWriter } from './pageWriter.ts'
 
@@ -10,6 +11,8 @@ export interface PrintJob {
   readonly report: Report
   readonly block: Block
   readonly booklet: Booklet
+  /** What the pages say, in the booklet's language. */
+  readonly say: BookletWords
   readonly unit: MeasureUnit
   readonly fabricFill: (fabric: string | null) => FabricFill
   /** Every picture of a step that is printed: the key tells what their marks mean. */

@@ -1,4 +1,5 @@
 /** A square of a known size: if it measures right with a ruler, the page was printed at its own size. */
+import type { BookletWords } from '../words/booklet/bookletWords.ts'
 import { boxAt } from '../writing/booklet/sketch.ts'
 import { INK, STYLES } from './pageStyle.ts'
 import { POINTS } from './paper.ts'
@@ -11,10 +12,10 @@ const squareSide = (unit: 'in' | 'cm'): number => (unit === 'in' ? 1 : 2.5)
 /** Points from one side to the other, between the middles of its lines. */
 export const testSquareSide = (unit: 'in' | 'cm'): number => squareSide(unit) * POINTS[unit]
 
-export function testSquare(pages: PageWriter, x: number, y: number, unit: 'in' | 'cm'): void {
+export function testSquare(pages: PageWriter, x: number, y: number, unit: 'in' | 'cm', say: BookletWords['pages']): void {
   const side = testSquareSide(unit)
   const said = `${squareSide(unit)} ${unit}`
-  pages.figure(`Test square: each side measures ${said} when the page is printed at its own size`, (surface) => {
+  pages.figure(say.testSquareAlt(said), (surface) => {
     surface.path(polygon(boxAt(x, y, side, side)), { line: { colour: INK.ink, width: 0.5 } })
     const marks = unit === 'in' ? 4 : 5
     for (let at = 1; at < marks; at += 1) {
@@ -31,14 +32,11 @@ export function testSquare(pages: PageWriter, x: number, y: number, unit: 'in' |
       ] as const)
         surface.path(polygon([from, to], false), { line: { colour: INK.ink, width: 0.4 } })
     }
-    surface.words({ text: 'Test square', at: [x + side / 2, y + side / 2 - 6], size: 7, align: 'middle', face: 'text', colour: INK.soft })
+    surface.words({ text: say.testSquare, at: [x + side / 2, y + side / 2 - 6], size: 10, align: 'middle', face: 'text', colour: INK.soft })
     surface.words({ text: said, at: [x + side / 2, y + side / 2 + 5], size: 10, align: 'middle', face: 'strong', colour: INK.ink })
   })
 }
 
-/** The words beside it. */
-export const SQUARE_WORDS = 'Print at 100 %, “actual size”, not “fit to page”. Then measure the square before you cut.'
-
 /** The words beside the test square, from a place on the page, in points. */
-export const squareNote = (pages: PageWriter, x: number, y: number, width: number): void =>
-  pages.tagged('P', () => pages.textBlock(pages.breakLines(SQUARE_WORDS, STYLES.small, width), STYLES.small, x, y))
+export const squareNote = (pages: PageWriter, x: number, y: number, width: number, say: BookletWords['pages']): void =>
+  pages.tagged('P', () => pages.textBlock(pages.breakLines(say.printAtFullSize, STYLES.small, width), STYLES.small, x, y))

@@ -1,6 +1,5 @@
 /** German for what the geometry says. It is loaded when German is chosen. */
 import { sayLength } from '../exact/lengths.ts'
-import type { Kind, Method } from '../values/block.ts'
 import { GERMAN_KINDS, GERMAN_METHODS, ONE_GERMAN_KIND } from './germanPhrases.ts'
 import type { BattingId, BattingSize, BlockLine, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept } from '../values/messages.ts'
 import { unitInGerman, unitLabelInGerman } from './unitGerman.ts'

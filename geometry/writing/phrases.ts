@@ -17,10 +17,12 @@ export const sayExact = (length: number, unit: MeasureUnit): string =>
   isOnRuler(length, unit) ? sayOne(length, unit) : `${toThousandths(length)} ${unit}`
 
 /** `6 1/2 × 3 1/2 in`, or `about 3 5/16 × 3 5/16 in (exactly 3.333 × 3.333)`. */
-export function saySize([width, height]: Size, unit: MeasureUnit): string {
+export function saySize([width, height]: Size, unit: MeasureUnit, about = inEnglishAbout): string {
   const said = `${sayLength(width, unit)} × ${sayLength(height, unit)} ${unit}`
-  return isOnRuler(width, unit) && isOnRuler(height, unit) ? said : `about ${said} (exactly ${toThousandths(width)} × ${toThousandths(height)})`
+  return isOnRuler(width, unit) && isOnRuler(height, unit) ? said : about(said, `${toThousandths(width)} × ${toThousandths(height)}`)
 }
+
+const inEnglishAbout = (said: string, exactly: string): string => `about ${said} (exactly ${exactly})`
 
 /** A number to three places: `0.75`. */
 export const toThousandths = (length: number): string => String(Math.round(length * 1000) / 1000)

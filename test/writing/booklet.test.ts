@@ -145,15 +145,15 @@ describe('squares in pairs', () => {
   }
 
   it('two from a pair, and what is over [S37]', () => {
-    expect(wordsFor([hst(0)])).toMatch(/They make two units, one of them left over\..*the .+ square\. Sew.*Trim it to/)
-    expect(wordsFor([hst(0), hst(1), hst(2)])).toMatch(/Two pairs make four units, one of them left over\..*each .+ square\. Sew.*Trim each to/)
+    expect(wordsFor([hst(0)])).toMatch(/the .+ square\. Put .* They make 2 units\. 1 is spare\. Sew.*Trim it to/)
+    expect(wordsFor([hst(0), hst(1), hst(2)])).toMatch(/the .+ squares\. Make 2 pairs: .* All pairs make 4 units\. 1 is spare\. Sew.*Trim each to/)
   })
 
   it('of one fabric are drawn on once', () => {
-    expect(wordsFor([hst(0, dark), hst(1, dark)])).toContain('on the wrong side of one of the squares.')
+    expect(wordsFor([hst(0, dark), hst(1, dark)])).toContain('on the wrong side of one square.')
   })
 
   it('give hourglasses of both hands: one is kept', () => {
-    expect(wordsFor([hourglass])).toContain('One hourglass is the other one flipped: keep the one that the layout picture shows.')
+    expect(wordsFor([hourglass])).toContain('You get 2 hourglasses: one is the other one flipped. Keep the one that the layout shows.')
   })
 })

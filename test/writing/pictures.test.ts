@@ -42,9 +42,10 @@ describe('to scale', () => {
   })
 
   it('stitches lie an allowance beside the line, on both sides of it', () => {
-    const lines = marks(picture(BLOCKS.star, /^Make 4 geese/, /^The large square/), 'line')
-    const cut = lines.find(({ style }) => style === 'cut')?.points as [[number, number], [number, number]]
-    const away = lines.filter(({ style }) => style === 'stitch').map(({ points }) => fromLine(points[0] as [number, number], cut))
+    const drawn = marks(picture(BLOCKS.star, /^Make 4 geese/, /^The large square/), 'line')
+    const line = drawn.find(({ style }) => style === 'marked')?.points as [[number, number], [number, number]]
+    const sewn = marks(picture(BLOCKS.star, /^Make 4 geese/, /^The same, with stitches/), 'line')
+    const away = sewn.filter(({ style }) => style === 'stitch').map(({ points }) => fromLine(points[0] as [number, number], line))
     expect(away.map((far) => Math.round(far * 1e4) / 1e4).sort()).toEqual([-0.25, 0.25])
   })
 

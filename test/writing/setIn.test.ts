@@ -34,9 +34,9 @@ describe('an inner corner', () => {
 
   it('of two pieces opens only where their seam stops short of the edge', () => {
     const steps = joining(BLOCKS.attic as Block)
-    expect(steps[0]?.words).toContain('At the end where a corner will be set in later, stop 1/4 in before the edge')
+    expect(steps[0]?.words).toContain('at the end with the dot, stop at the dot, 1/4 in before the edge, and backstitch')
     expect(steps[1]?.words).toMatch(/^Set A into section 1\./)
-    expect(steps[1]?.words).toContain('The seam of section 1 that runs into the corner must end at the mark')
+    expect(steps[1]?.words).toContain('The seam of section 1 that runs into the corner must end at the dot')
     expect(steps[1]?.words).not.toContain('Clip')
   })
 

@@ -2,16 +2,16 @@
 import type { Caution } from '../../writing/booklet/values.ts'
 import { INK, STYLES } from '../pageStyle.ts'
 import type { PrintJob } from '../printJob.ts'
-import { SQUARE_WORDS, testSquare, testSquareSide } from '../testSquare.ts'
+import { testSquare, testSquareSide } from '../testSquare.ts'
 import { chapter, heading } from '../titles.ts'
 import { keyColumns, keyOn } from './key.ts'
 
 /** Cautions, seam allowance and key. */
 export function beforeYouStart(job: PrintJob): void {
-  const { pages, booklet } = job
-  chapter(pages, 'Before you begin')
+  const { pages, booklet, say } = job
+  chapter(pages, say.pages.beforeYouBegin, 160)
   cautions(job, booklet.cautions)
-  if (booklet.seamAdvice.length > 0) heading(pages, 'Your seam allowance')
+  if (booklet.seamAdvice.length > 0) heading(pages, say.pages.seamAllowance)
   for (const sentence of booklet.seamAdvice) pages.paragraph(sentence, STYLES.body, { after: 4 })
   key(job)
 }
@@ -50,15 +50,15 @@ function cautions({ pages }: PrintJob, all: readonly Caution[]): void {
 
 /** Lines and marks of the pictures, with what they mean; the test square beside them. */
 function key(job: PrintJob): void {
-  const { pages, unit } = job
+  const { pages, unit, say } = job
   const side = testSquareSide(unit)
   const width = (pages.width - side - GAP) / 2
   const columns = keyColumns(job, width)
   const height = Math.max(columns.height, side)
-  heading(pages, 'What the pictures show', height + 2 * STYLES.small.lead)
+  heading(pages, say.pages.whatPicturesShow, height + 2 * STYLES.small.lead)
   const { top } = pages
   keyOn(job, columns, width)
-  testSquare(pages, pages.left + pages.width - side, top - 4, unit)
+  testSquare(pages, pages.left + pages.width - side, top - 4, unit, say.pages)
   pages.top = top + height + 4
-  pages.paragraph(SQUARE_WORDS, STYLES.small)
+  pages.paragraph(say.pages.printAtFullSize, STYLES.small)
 }

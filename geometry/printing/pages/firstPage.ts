@@ -24,16 +24,16 @@ export function firstPage(job: PrintJob): void {
 }
 
 /** The booklet's title and who it is by. */
-export function title({ pages, booklet }: PrintJob): void {
+export function title({ pages, booklet, say }: PrintJob): void {
   pages.panel(pages.left, pages.top, 46, 3, INK.accent)
   pages.top += 14
   const style = pages.breakLines(booklet.title, STYLES.cover).length > 3 ? STYLES.title : STYLES.cover
   pages.paragraph(booklet.title, style, { tag: 'H1', after: booklet.by === '' ? 12 : 2 })
-  if (booklet.by !== '') pages.paragraph(`by ${booklet.by}`, { ...STYLES.lead, colour: INK.accent }, { after: 12 })
+  if (booklet.by !== '') pages.paragraph(say.pages.by(booklet.by), { ...STYLES.lead, colour: INK.accent }, { after: 12 })
 }
 
 /** What keeps the block from being sewn is said before all else. */
-export function problems({ pages, report, booklet }: PrintJob): void {
+export function problems({ pages, report, booklet, say }: PrintJob): void {
   const errors = report.problems.filter(({ code }) => ERRORS.has(code))
   if (errors.length === 0) return
   const words = placedErrors(errors)
@@ -41,9 +41,7 @@ export function problems({ pages, report, booklet }: PrintJob): void {
   const rest = words.length - told.length
   const inner = pages.width - 24
   const head = pages.breakLines(booklet.problems[0] ?? '', STYLES.strong, inner)
-  const lines = [...told, ...(rest > 0 ? [`and ${rest} more, which the app shows on the board.`] : [])].map((line) =>
-    pages.breakLines(`– ${line}`, STYLES.body, inner),
-  )
+  const lines = [...told, ...(rest > 0 ? [say.pages.moreProblems(rest)] : [])].map((line) => pages.breakLines(`– ${line}`, STYLES.body, inner))
   const height = 22 + head.length * STYLES.strong.lead + lines.flat().length * STYLES.body.lead
   pages.ensureRoom(height)
   const top = pages.top
@@ -63,8 +61,9 @@ const MOST_TOLD = 6
 const PICTURE = 0.62
 const TALLEST = 340
 
-/** The finished block with some facts beside it; `tallest` is how high the picture may be, in points. */
-export function front({ pages, booklet, fabricFill }: PrintJob, tallest: number, facts: Booklet['facts']): void {
+/** The finished block with some facts beside it, and the fabrics where they are few; `tallest` is how high the picture may be, in points. */
+export function front(job: PrintJob, tallest: number, facts: Booklet['facts'], withFabrics = false): void {
+  const { pages, booklet, fabricFill } = job
   const { front: drawing } = booklet
   const wide = pages.width * PICTURE
   const scale = Math.min(wide / Math.max(drawing.width, 1e-6), tallest / Math.max(drawing.height, 1e-6))
@@ -76,7 +75,7 @@ export function front({ pages, booklet, fabricFill }: PrintJob, tallest: number,
     said: pages.breakLines(said, STYLES.strong, factsWidth),
   }))
   const tall = said.reduce((sum, fact) => sum + factHeight(fact), 0)
-  pages.ensureRoom(Math.max(height, tall))
+  pages.ensureRoom(Math.max(height, tall + (withFabrics ? booklet.fabrics.length * CELL : 0)))
   const { top } = pages
   if (width > 0 && height > 0) pages.picture(drawing, [pages.left + (wide - width) / 2, top], scale, fabricFill)
   let y = top
@@ -88,6 +87,11 @@ export function front({ pages, booklet, fabricFill }: PrintJob, tallest: number,
     })
     y += factHeight(fact)
   }
+  if (withFabrics)
+    for (const fabric of booklet.fabrics) {
+      fabricCell(job, fabric, pages.breakLines(fabric.name, STYLES.strong, factsWidth - SWATCH - 9), factsLeft, y + 4)
+      y += CELL
+    }
   pages.top = Math.max(top + height, y) + 8
 }
 
@@ -98,12 +102,14 @@ const factHeight = ({ what, said }: { readonly what: readonly string[]; readonly
   what.length * STYLES.label.lead + said.length * STYLES.strong.lead + 12
 
 const SWATCH = 26
+/** A fabric under the facts. */
+const CELL = 33
 
 /** Each fabric with how much of it to buy. */
 export function fabricCells(job: PrintJob): void {
-  const { pages, booklet } = job
+  const { pages, booklet, say } = job
   if (booklet.fabrics.length === 0) return
-  heading(pages, booklet.fabrics.some(({ buy }) => buy !== '') ? 'Fabrics, and how much to buy' : 'Fabrics', 60)
+  heading(pages, booklet.fabrics.some(({ buy }) => buy !== '') ? say.pages.fabricsToBuy : say.pages.fabrics, 60)
   pages.top += 4
   const columns = columnsFor(job)
   const width = cellWidth(job, columns)
@@ -127,12 +133,17 @@ function columnsFor(job: PrintJob): 3 | 4 {
   return booklet.fabrics.length % 3 === 1 && fit ? 4 : 3
 }
 
-function fabricCell({ pages, fabricFill }: PrintJob, { id, name, buy }: BookletFabric, lines: readonly string[], x: number): void {
-  const { top } = pages
+function fabricCell(
+  { pages, fabricFill, say }: PrintJob,
+  { id, name, buy }: BookletFabric,
+  lines: readonly string[],
+  x: number,
+  top = pages.top,
+): void {
   swatch({ pages, fabricFill }, id, x, top, SWATCH)
   pages.tagged('P', () => {
-    pages.textBlock(spaced(name === '' ? ['(no name)'] : lines), STYLES.strong, x + SWATCH + 9, top)
-    if (buy !== '') pages.textBlock([`buy ${buy}`], STYLES.small, x + SWATCH + 9, top + Math.max(1, lines.length) * STYLES.strong.lead)
+    pages.textBlock(spaced(name === '' ? [say.pages.noName] : lines), STYLES.strong, x + SWATCH + 9, top)
+    if (buy !== '') pages.textBlock([say.pages.buy(buy)], STYLES.small, x + SWATCH + 9, top + Math.max(1, lines.length) * STYLES.strong.lead)
   })
 }
 
@@ -148,10 +159,10 @@ export function swatch({ pages, fabricFill }: Pick<PrintJob, 'pages' | 'fabricFi
 }
 
 /** What is good to know, and keeps nobody from sewing. */
-export function notes({ pages, report, booklet }: PrintJob): void {
+export function notes({ pages, report, booklet, say }: PrintJob): void {
   const errors = new Set(placedErrors(report.problems.filter(({ code }) => ERRORS.has(code))))
   const known = [...new Set(booklet.problems)].slice(errors.size === 0 ? 0 : 1).filter((message) => !errors.has(message))
   if (known.length === 0) return
-  heading(pages, 'Good to know')
+  heading(pages, say.pages.goodToKnow)
   for (const message of known) pages.paragraph(message, STYLES.body, { after: 3 })
 }

@@ -7,8 +7,8 @@
 import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { Drawing, Mark, Spot } from '../../writing/booklet/values.ts'
 import { fabricFills, paintFabric } from '../fabricFill.ts'
-import { drawPicture, LINE_WORDS } from '../drawPicture.ts'
-import { MARK_WORDS } from '../meetingMarks.ts'
+import type { BookletWords } from '../../words/booklet/bookletWords.ts'
+import { drawPicture } from '../drawPicture.ts'
 import { STYLES } from '../pageStyle.ts'
 import type { Surface } from '../pen.ts'
 import type { PrintJob } from '../printJob.ts'
@@ -54,19 +54,19 @@ const arrowRow = (words: string, means: 'press' | 'turn' | 'grain', heads: 1 | 2
   }),
 })
 
-const wrongSide: KeyRow = {
-  words: 'the wrong side of the fabric',
+const wrongSide = (words: string): KeyRow => ({
+  words,
   used: (mark) => mark.type === 'area' && mark.side === 'wrong',
   sample: (surface, left, right, y) => {
     const box = boxAt(left, y - 5, right - left, 10)
     paintFabric(surface, box, fabricFills([{ id: 'any', name: 'Any', colour: '#c9bda9' }])('any'), 'wrong', 1, [left, y - 5])
     surface.path(polygon(box), { line: { colour: '#3c312b', width: 0.55 } })
   },
-}
+})
 
-const ROWS: readonly KeyRow[] = [
-  arrowRow('press the seam this way', 'press', 1),
-  ...(Object.entries(LINE_WORDS) as [keyof typeof LINE_WORDS, string][]).map(
+const rowsIn = (say: BookletWords['pages']): readonly KeyRow[] => [
+  arrowRow(say.pressThisWay, 'press', 1),
+  ...(Object.entries(say.lines) as [keyof typeof say.lines, string][]).map(
     ([style, words]): KeyRow => ({
       words,
       used: (mark) => mark.type === 'line' && mark.style === style,
@@ -82,10 +82,10 @@ const ROWS: readonly KeyRow[] = [
       ]),
     }),
   ),
-  wrongSide,
-  arrowRow('measure this far', 'turn', 2),
-  arrowRow('the straight grain of the fabric', 'grain', 2),
-  ...(Object.entries(MARK_WORDS) as [keyof typeof MARK_WORDS, string][]).map(
+  wrongSide(say.wrongSide),
+  arrowRow(say.measureThisFar, 'turn', 2),
+  arrowRow(say.straightGrain, 'grain', 2),
+  ...(Object.entries(say.marks) as [keyof typeof say.marks, string][]).map(
     ([kind, words]): KeyRow => ({
       words,
       used: (mark) => mark.type === 'point' && mark.mark === kind,
@@ -93,12 +93,12 @@ const ROWS: readonly KeyRow[] = [
     }),
   ),
   {
-    words: 'the order in which to sew',
+    words: say.sewingOrder,
     used: (mark) => mark.type === 'point' && mark.mark === 'number',
     sample: drawn((left, right, y) => [{ type: 'point', at: middle(left, right, y), mark: 'number', text: '1' }]),
   },
   {
-    words: 'the quilting line and its stops',
+    words: say.quiltingLine,
     used: ({ type }) => type === 'leg',
     sample: drawn((left, right, y) => [
       {
@@ -117,9 +117,9 @@ const ROWS: readonly KeyRow[] = [
 const SAMPLE = 34
 
 /** The rows that some pictures need, in the order in which they are told. */
-function rowsFor(drawings: readonly Drawing[]): KeyRow[] {
+function rowsFor(drawings: readonly Drawing[], say: BookletWords['pages']): KeyRow[] {
   const marks = drawings.flatMap((drawing) => drawing.marks)
-  return ROWS.filter(({ used }) => marks.some(used))
+  return rowsIn(say).filter(({ used }) => marks.some(used))
 }
 
 interface KeyColumns {
@@ -127,17 +127,18 @@ interface KeyColumns {
   readonly height: number
 }
 
-/** The rows in two columns of a width each, all words whole. */
-export function keyColumns({ pages, drawings }: PrintJob, width: number): KeyColumns {
-  const rows = rowsFor(drawings).map((row) => ({ ...row, lines: pages.breakLines(row.words, STYLES.body, width - SAMPLE - 22) }))
+/** The rows in columns of a width each, all words whole. */
+export function keyColumns({ pages, drawings, say }: PrintJob, width: number, number = 2): KeyColumns {
+  const rows = rowsFor(drawings, say.pages).map((row) => ({ ...row, lines: pages.breakLines(row.words, STYLES.body, width - SAMPLE - 22) }))
   const heightOf = ({ lines }: { lines: readonly string[] }): number => lines.length * STYLES.body.lead + AIR
-  const half = rows.reduce((sum, row) => sum + heightOf(row), 0) / 2
-  const columns: (KeyRow & { lines: readonly string[]; top: number })[][] = [[], []]
-  const tops = [0, 0] as [number, number]
+  const share = rows.reduce((sum, row) => sum + heightOf(row), 0) / number
+  const columns = Array.from({ length: number }, (): (KeyRow & { lines: readonly string[]; top: number })[] => [])
+  const tops = columns.map(() => 0)
+  let column = 0
   for (const row of rows) {
-    const column = tops[0] < half - 0.01 ? 0 : 1
-    columns[column]?.push({ ...row, top: tops[column] })
-    tops[column] += heightOf(row)
+    if ((tops[column] as number) >= share - 0.01 && column < number - 1) column += 1
+    columns[column]?.push({ ...row, top: tops[column] as number })
+    tops[column] = (tops[column] as number) + heightOf(row)
   }
   return { columns, height: Math.max(...tops) }
 }

@@ -12,6 +12,7 @@ import { MARGIN } from '../paper.ts'
 import { polygon, round } from '../pen.ts'
 import { chapter } from '../titles.ts'
 import { cuttingOf } from './cuttingDiagrams.ts'
+import { cellsOn, roomForFirst, stepCells } from '../short/cells.ts'
 import { quiltRows, type Row, type Shown } from './quiltRows.ts'
 
 const GUTTER = 30
@@ -21,6 +22,7 @@ const AIR = 13
 /** Steps are numbered from `first` on; the number of the next is returned. */
 export function partPages(job: PrintJob, part: BookletPart, first: number): number {
   const { pages } = job
+  if (part.key === 'units') return unitPages(job, part, first)
   const laid = part.steps.map((step) => laidOut(job, part, step))
   const item = chapter(pages, capital(part.title), TITLE + Math.min(laid[0]?.height ?? 0, wholePage(job) - TITLE))
   laid.forEach((one, at) => {
@@ -28,6 +30,14 @@ export function partPages(job: PrintJob, part: BookletPart, first: number): numb
     pages.group('Sect', () => stepOn(job, one, first + at, at === 0, item))
   })
   pages.top += 4
+  return first + part.steps.length
+}
+
+/** Units are told action by action, as in the short edition. */
+function unitPages(job: PrintJob, part: BookletPart, first: number): number {
+  const cells = part.steps.map((step, at) => stepCells(job, step, first + at))
+  chapter(job.pages, part.title, TITLE + roomForFirst(job, cells))
+  cellsOn(job, cells)
   return first + part.steps.length
 }
 

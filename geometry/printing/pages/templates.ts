@@ -7,7 +7,6 @@
  */
 import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { Spot, Template } from '../../writing/booklet/values.ts'
-import { count } from '../../writing/phrases.ts'
 import { INK, STYLES } from '../pageStyle.ts'
 import type { PrintJob } from '../printJob.ts'
 import type { PdfOutline } from '../pdfLibrary.ts'
@@ -28,27 +27,80 @@ export function templatePages(job: PrintJob): void {
   const { pages, booklet } = job
   const { templates } = booklet
   if (templates.length === 0) return
-  pages.newPage()
-  const item = chapter(pages, 'Templates, full size', 0)
   const region = regionOf(job)
-  foot(job, region)
   const room: Region = { ...region, x: pages.left, width: pages.width }
-  const shelf: Shelf = { x: room.x, y: pages.top, high: 0 }
   const fits = (template: Template): boolean => {
     const size = sizeOf(job, template)
     return size.width <= room.width && size.height + captionOf(job, template).height <= region.height
   }
-  const large = templates.filter((template) => !fits(template)).map((template) => tilingOf(job, template, region))
-  for (const tiling of large) if (tiling.tiles.length > 1) overview(job, tiling, region, room, shelf)
-  for (const template of templates.filter(fits)) small(job, template, room, shelf, item)
-  for (const tiling of large) tiled(job, tiling, region, item)
+  const [few, large] = [templates.filter(fits), templates.filter((template) => !fits(template))]
+  const whole = large.flatMap((template) => wholeSheet(job, template) ?? [])
+  const tilings = large.filter((template) => wholeSheet(job, template) === null).map((template) => tilingOf(job, template, region))
+  // How sheets go together is shown where there is room, so that no page has nothing else.
+  if (few.length > 0) pages.newPage()
+  const item = chapter(pages, job.say.pages.templates, few.length > 0 ? 0 : tilings.length > 0 ? OVERVIEW + 130 : 80)
+  if (few.length === 0 && tilings.length === 0) pages.paragraph(job.say.pages.templatesFollow, STYLES.body)
+  const shelf: Shelf = { x: room.x, y: pages.top, high: 0 }
+  if (few.length > 0) foot(job, region)
+  for (const template of few) small(job, template, room, shelf, item)
+  for (const tiling of tilings) overview(job, tiling, region, room, shelf)
+  pages.top = shelf.y + shelf.high
+  for (const one of whole) wholeOn(job, one, item)
+  for (const tiling of tilings) tiled(job, tiling, region, item)
+  pages.top = pages.end
+}
+
+/** Blank round a template that takes a whole sheet: at the sides and top, and at the foot for the page's number. */
+const SHEET = { side: 24, top: 30, bottom: 46 } as const
+/** What the words and the test square beside it need. */
+const BESIDE = 150
+
+interface WholeSheet {
+  /** Turned a quarter where only so it fits. */
+  readonly template: Template
+  /** Whether the words stand to the right of it; else inside it. */
+  readonly beside: boolean
+}
+
+/** A template that no shelf holds, but one sheet does; null where it must be tiled. */
+function wholeSheet(job: PrintJob, template: Template): WholeSheet | null {
+  const [width, height] = job.pages.paper
+  const fitting = [template, quarterTurned(template)].filter((one) => {
+    const size = sizeOf(job, one)
+    return size.width <= width - 2 * SHEET.side && size.height <= height - SHEET.top - SHEET.bottom
+  })
+  const beside = fitting.find((one) => sizeOf(job, one).width <= width - 2 * SHEET.side - BESIDE)
+  const [any] = fitting
+  return beside !== undefined ? { template: beside, beside: true } : any !== undefined ? { template: any, beside: false } : null
+}
+
+function wholeOn(job: PrintJob, { template, beside }: WholeSheet, item: PdfOutline): void {
+  const { pages, unit } = job
+  pages.newPage()
+  pages.bookmark(template.name, item)
+  const size = sizeOf(job, template)
+  const [x, y]: Spot = [SHEET.side, SHEET.top]
+  const [middleX, middleY] = middleOf(template.finished)
+  const middle: Spot = [x + middleX * POINTS[unit], y + middleY * POINTS[unit]]
+  pages.figure(alt(job, template), (surface) => {
+    outline(surface, template, [x, y], POINTS[unit])
+    letterOn(surface, template, middle)
+  })
+  // Inside it the words stand under its letter.
+  const [left, top] = beside ? [x + size.width + 16, y + 8] : [middle[0] - 60, middle[1] + 20]
+  pages.tagged('P', () => pages.textBlock(pages.breakLines(template.name, STYLES.strong, BESIDE - 24), STYLES.strong, left, top))
+  const words = template.sentences.flatMap((sentence) => pages.breakLines(sentence, STYLES.small, BESIDE - 24))
+  pages.tagged('P', () => pages.textBlock(words, STYLES.small, left, top + 30))
+  const under = top + 30 + words.length * STYLES.small.lead + 12
+  testSquare(pages, left, under, unit, job.say.pages)
+  squareNote(pages, left, under + testSquareSide(unit) + 8, BESIDE - 24, job.say.pages)
   pages.top = pages.end
 }
 
 /** Says on a page that the block needs no templates. */
 export function noTemplates(job: PrintJob): void {
-  chapter(job.pages, 'Templates', 60)
-  job.pages.paragraph('This block needs no templates: every patch is cut as a square, a rectangle or a triangle from strips.', STYLES.body)
+  chapter(job.pages, job.say.pages.templates, 60)
+  job.pages.paragraph(job.say.pages.noTemplates, STYLES.body)
 }
 
 interface Region {
@@ -81,8 +133,8 @@ function foot(job: PrintJob, region: Region, more: readonly string[] = []): void
   const y = region.y + region.height + 8
   const side = testSquareSide(unit)
   const x = region.x + region.width - side - 1
-  testSquare(pages, x, y, unit)
-  squareNote(pages, x - 158, y + 14, 146)
+  testSquare(pages, x, y, unit, job.say.pages)
+  squareNote(pages, x - 158, y + 14, 146, job.say.pages)
   more.forEach((words, at) => {
     pages.tagged('P', () => pages.textLineFitting(words, pages.left, y + 16 + at * 13, at === 0 ? STYLES.strong : STYLES.small, x - 178 - pages.left))
   })
@@ -103,11 +155,11 @@ function captionOf(job: PrintJob, template: Template): Caption {
   return { title, body, width, height: 6 + title.length * STYLES.strong.lead + body.length * STYLES.small.lead }
 }
 
-function countsOf({ block }: PrintJob, { counts }: Template): string[] {
+function countsOf({ block, say }: PrintJob, { counts }: Template): string[] {
   const names = new Map(block.fabrics.map(({ id, name }) => [id, name]))
   return counts.map(({ fabric, count: number, mirrored }) => {
-    const turned = mirrored === 0 ? '' : number === 0 ? ', template turned over' : ` and ${mirrored} with the template turned over`
-    return `Cut ${number === 0 ? mirrored : number} of ${names.get(fabric) ?? fabric}${turned}.`
+    const name = names.get(fabric) ?? fabric
+    return mirrored === 0 ? say.pages.cutOf(number, name) : say.pages.cutOfFlipped(number, mirrored, name)
   })
 }
 
@@ -133,7 +185,7 @@ function small(job: PrintJob, template: Template, room: Region, shelf: Shelf, it
   const { x, y } = shelf
   pages.bookmark(template.name, item)
   pages.group('Sect', () => {
-    pages.figure(alt(template, unit), (surface) => {
+    pages.figure(alt(job, template), (surface) => {
       outline(surface, template, [x, y], POINTS[unit])
       const [middleX, middleY] = middleOf(template.finished)
       letterOn(surface, template, [x + middleX * POINTS[unit], y + middleY * POINTS[unit]])
@@ -145,8 +197,8 @@ function small(job: PrintJob, template: Template, room: Region, shelf: Shelf, it
   shelf.high = Math.max(shelf.high, high)
 }
 
-const alt = ({ name, width, height }: Template, unit: string): string =>
-  `${name}, at its own size: ${Math.round(width * 1000) / 1000} by ${Math.round(height * 1000) / 1000} ${unit} with its seam allowances`
+const alt = ({ unit, say }: PrintJob, { name, width, height }: Template): string =>
+  say.pages.atFullSize(name, [width, height].map((length) => Math.round(length * 1000) / 1000).join(' × ') + ` ${unit}`)
 
 function outline(surface: Surface, template: Template, [x, y]: Spot, scale: number): void {
   const put = ([px, py]: Spot): Spot => [x + px * scale, y + py * scale]
@@ -272,12 +324,12 @@ function overview(job: PrintJob, { template, across, down, tiles }: Tiling, regi
   const { pages, unit } = job
   const whole = { width: across * (region.width - OVERLAP) + OVERLAP, height: down * (region.height - OVERLAP) + OVERLAP }
   const small = Math.min(OVERVIEW / whole.width, OVERVIEW / whole.height)
-  const words = [template.name, ...countsOf(job, template), `${count(tiles.length, 'sheet')} to tape together.`]
+  const words = [template.name, ...countsOf(job, template), job.say.pages.sheetsToTape(tiles.length)]
   const lines = words.flatMap((text, at) => pages.breakLines(text, at === 0 ? STYLES.strong : STYLES.small, OVERVIEW))
   const high = whole.height * small + 8 + lines.length * STYLES.strong.lead
   makeRoom(job, room, shelf, OVERVIEW, high)
   const { x, y } = shelf
-  pages.figure(`How the sheets of template ${template.letter} go together: ${count(down, 'row')}, ${count(across, 'column')}`, (surface) => {
+  pages.figure(job.say.pages.howSheetsGo(template.letter, down, across), (surface) => {
     for (const [at, tile] of tiles.entries()) {
       const box = boxOf(tile, region)
       const corner: Spot = [x + box.x * small, y + box.y * small]
@@ -303,20 +355,17 @@ function tiled(job: PrintJob, { template, across, down, tiles }: Tiling, region:
   tiles.forEach((tile, at) => {
     job.pages.newPage()
     if (at === 0) job.pages.bookmark(template.name, item)
-    const place = `Sheet ${at + 1} of ${tiles.length}: row ${tile.row + 1} of ${down}, column ${tile.column + 1} of ${across}`
-    foot(job, region, [
-      template.name,
-      ...countsOf(job, template).slice(0, 2),
-      ...(tiles.length > 1 ? [place, 'Lay crosses on crosses, then tape.'] : []),
-    ])
+    const place = job.say.pages.sheet(at + 1, tiles.length, [tile.row + 1, down], [tile.column + 1, across])
+    foot(job, region, [template.name, ...countsOf(job, template).slice(0, 2), ...(tiles.length > 1 ? [place, job.say.pages.crossesOnCrosses] : [])])
     tileOn(job, template, region, tile, { across, down })
   })
 }
 
-function tileOn({ pages, unit }: PrintJob, template: Template, region: Region, tile: Tile, grid: Grid): void {
+function tileOn(job: PrintJob, template: Template, region: Region, tile: Tile, grid: Grid): void {
+  const { pages, unit } = job
   const box = boxOf(tile, region)
   const frame = polygon(boxAt(region.x, region.y, region.width, region.height))
-  pages.figure(`${alt(template, unit)}; part in row ${tile.row + 1}, column ${tile.column + 1}`, (surface) => {
+  pages.figure(`${alt(job, template)}; ${tile.row + 1} | ${tile.column + 1}`, (surface) => {
     surface.within(frame, () => outline(surface, template, [region.x - box.x, region.y - box.y], POINTS[unit]))
     joins(surface, region, tile, grid)
     const [middleX, middleY] = middleOf(within(scaled(template.cut, POINTS[unit]), box))

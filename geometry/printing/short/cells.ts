@@ -1,5 +1,5 @@
 /**
- * Steps as pictures with their words under them, two abreast.
+ * Steps as pictures with their words under them, two or three abreast.
  *
  * In      steps with their actions.
  * Out     cells on the pages: a row of them is never torn; a step's title stays with its first row. A picture is at least 60 mm wide, unless it
@@ -32,11 +32,14 @@ export interface StepCells {
   readonly number: number
   readonly step: BookletStep
   readonly cells: readonly Cell[]
+  readonly columns: Columns
 }
 
-/** Between the two columns, and between rows. */
-const GAP = 20
-const BETWEEN = 14
+/** Between columns, at least, and between rows. Pictures have air of their own. */
+const GAP = 0.2
+const BETWEEN = 6
+/** Words of neighbouring columns keep apart. */
+const WORDS_APART = 14
 /** What a picture is at least, and how tall the usual and the tallest one are: points. */
 const LEAST_WIDTH = 6 * POINTS.cm
 const USUAL_HEIGHT = 176
@@ -44,7 +47,10 @@ const MOST_HEIGHT = 260
 /** Letters on pictures are as large as the text. */
 const LETTERS = 10
 
-const columnWidth = ({ pages }: PrintJob): number => (pages.width - GAP) / 2
+/** As many columns as pictures of the least width find room in, two where there are only two. */
+type Columns = 2 | 3
+
+const columnWidth = ({ pages }: PrintJob, columns: Columns): number => (pages.width - (columns - 1) * GAP) / columns
 
 /** A picture fitted to a column. */
 export function fitted(drawing: Drawing, wide: number): CellPicture {
@@ -55,7 +61,9 @@ export function fitted(drawing: Drawing, wide: number): CellPicture {
 
 /** A step's cells: one for each action, or one with all its words and its first picture. */
 export function stepCells(job: PrintJob, step: BookletStep, number: number): StepCells {
-  const wide = columnWidth(job)
+  const pictures = step.actions?.reduce((sum, { drawings }) => sum + drawings.length, 0) ?? 1
+  const columns = pictures >= 3 && columnWidth(job, 3) >= LEAST_WIDTH ? 3 : 2
+  const wide = columns === 3 ? LEAST_WIDTH : columnWidth(job, 2) - WORDS_APART
   const shown = (drawing: Drawing | undefined): CellPicture | null => (drawing === undefined || drawing.width <= 0 ? null : fitted(drawing, wide))
   const actions = step.actions ?? [{ sentences: step.sentences, drawings: step.drawings.slice(0, 1) }]
   // The maker's own words stand in place of all of them, and the pictures after.
@@ -68,40 +76,55 @@ export function stepCells(job: PrintJob, step: BookletStep, number: number): Ste
   )
   const [only] = cells
   const alone = cells.length === 1 && only !== undefined && step.note === undefined && step.photograph === undefined
-  return { number, step, cells: alone ? [{ ...only, step: { number, title: step.title } }] : cells }
+  return { number, step, columns, cells: alone ? [{ ...only, step: { number, title: step.title } }] : cells }
 }
 
 /** Steps of one cell stand beside each other; any other step has its title across the page. */
 export function cellsOn(job: PrintJob, steps: readonly StepCells[]): void {
   let waiting: Cell[] = []
   const put = (): void => {
-    rowsOf(waiting).forEach((row) => {
-      rowOn(job, row)
-    })
+    const columns = waiting.length >= 3 && columnWidth(job, 3) >= LEAST_WIDTH ? 3 : 2
+    for (const row of rowsOf(waiting, columns)) rowOn(job, row, columns)
     waiting = []
   }
-  for (const { number, step, cells } of steps) {
-    if (cells.length === 1 && cells[0]?.step !== null) {
-      waiting.push(...cells)
+  for (const one of steps) {
+    if (one.cells.length === 1 && one.cells[0]?.step !== null) {
+      waiting.push(...one.cells)
       continue
     }
     put()
-    stepOn(job, number, step, cells)
+    stepOn(job, one)
   }
   put()
 }
 
-function stepOn(job: PrintJob, number: number, step: BookletStep, cells: readonly Cell[]): void {
+/** How much stands on the page together with a chapter's title: the first step, to its first pictures. */
+export function roomForFirst(job: PrintJob, steps: readonly StepCells[]): number {
+  const [first] = steps
+  if (first === undefined) return 0
+  const rows = rowsOf(first.cells, first.columns)
+  return TITLE + heightToFirstPicture(job, rows, first.columns)
+}
+
+/** A step's title of one or two lines. */
+const TITLE = 24
+
+function stepOn(job: PrintJob, { number, step, cells, columns }: StepCells): void {
   const { pages } = job
-  const rows = rowsOf(cells)
-  const first = rows[0] === undefined ? 0 : rowHeight(job, rows[0])
+  const rows = rowsOf(cells, columns)
   pages.group('Sect', () => {
-    titleOn(job, number, step.title, pages.left, pages.width, first)
-    for (const row of rows) rowOn(job, row)
+    titleOn(job, number, step.title, pages.left, pages.width, heightToFirstPicture(job, rows, columns))
+    for (const row of rows) rowOn(job, row, columns)
     const { note = '' } = step
     if (note !== '') pages.paragraph(note, { ...STYLES.body, colour: INK.accent }, { after: 6 })
     photographOn(job, step)
   })
+}
+
+/** Words before the first row of pictures stay with it. */
+function heightToFirstPicture(job: PrintJob, rows: readonly (readonly Cell[])[], columns: Columns): number {
+  const first = rows.findIndex((row) => row.some(({ picture }) => picture !== null))
+  return rows.slice(0, first + 1).reduce((sum, row) => sum + rowHeight(job, row, columns), 0)
 }
 
 function photographOn({ pages }: PrintJob, { photograph, title }: BookletStep): void {
@@ -137,12 +160,12 @@ function badge({ pages }: PrintJob, number: number, [x, y]: readonly [number, nu
   pages.tagged('P', () => pages.textLine(said, x - pages.measure(style)(said) / 2, y + 3.5, style))
 }
 
-/** Cells with a picture go in pairs; words alone have a row to themselves. */
-function rowsOf(cells: readonly Cell[]): Cell[][] {
+/** Cells with a picture go beside each other; words alone have a row to themselves. */
+function rowsOf(cells: readonly Cell[], columns: Columns): Cell[][] {
   const rows: Cell[][] = []
   for (const cell of cells) {
     const last = rows.at(-1)
-    if (cell.picture !== null && last?.length === 1 && last[0]?.picture != null) last.push(cell)
+    if (cell.picture !== null && last !== undefined && last.length < columns && last[0]?.picture != null) last.push(cell)
     else rows.push([cell])
   }
   return rows
@@ -156,62 +179,71 @@ interface Laid {
   readonly wordsHeight: number
 }
 
-function laid(job: PrintJob, { step, sentences }: Cell, width: number): Laid {
+/** How wide the words of a cell may be. */
+function wordsWidth(job: PrintJob, { picture }: Cell, alone: boolean, columns: Columns): number {
+  const column = columnWidth(job, columns)
+  if (!alone) return column - WORDS_APART
+  return picture === null ? job.pages.width : job.pages.width - column - WORDS_APART
+}
+
+function laid(job: PrintJob, cell: Cell, alone: boolean, columns: Columns): Laid {
   const { pages } = job
-  const title = step === null ? [] : pages.breakLines(step.title, STYLES.heading, columnWidth(job) - GUTTER)
-  const words = sentences.map((sentence) => pages.breakLines(sentence, STYLES.body, width))
+  const { step, sentences } = cell
+  const title = step === null ? [] : pages.breakLines(step.title, STYLES.heading, columnWidth(job, columns) - GUTTER - WORDS_APART)
+  const words = sentences.map((sentence) => pages.breakLines(sentence, STYLES.body, wordsWidth(job, cell, alone, columns)))
   const wordsHeight = words.reduce((sum, lines) => sum + lines.length * STYLES.body.lead + 2, 0)
   return { title, words, head: title.length === 0 ? 0 : title.length * STYLES.heading.lead + 4, wordsHeight }
 }
 
-const isWide = (row: readonly Cell[]): boolean => row.length === 1
+const isAlone = (row: readonly Cell[]): boolean => row.length === 1
 
-function heightOf(job: PrintJob, cell: Cell, alone: boolean): number {
-  const { picture } = cell
-  const width = alone && picture === null ? job.pages.width : columnWidth(job)
-  const { head, wordsHeight } = laid(job, cell, width)
-  if (picture === null) return head + wordsHeight
-  return head + (alone ? Math.max(picture.height, wordsHeight) : picture.height + 4 + wordsHeight)
+function rowHeight(job: PrintJob, row: readonly Cell[], columns: Columns): number {
+  const alone = isAlone(row)
+  const all = row.map((cell) => laid(job, cell, alone, columns))
+  const head = Math.max(...all.map((one) => one.head))
+  const high = Math.max(...row.map(({ picture }) => picture?.height ?? 0))
+  const words = Math.max(...all.map(({ wordsHeight }) => wordsHeight))
+  if (high === 0) return head + words
+  return head + (alone ? Math.max(high, words) : high + 4 + words)
 }
 
-const rowHeight = (job: PrintJob, row: readonly Cell[]): number => Math.max(...row.map((cell) => heightOf(job, cell, isWide(row))))
-
-function rowOn(job: PrintJob, row: readonly Cell[]): void {
+function rowOn(job: PrintJob, row: readonly Cell[], columns: Columns): void {
   const { pages } = job
-  const height = rowHeight(job, row)
+  const height = rowHeight(job, row, columns)
   pages.ensureRoom(height)
   const { top } = pages
   // Pictures of one row stand on one line, their words begin at one height.
-  const head = Math.max(...row.map((cell) => laid(job, cell, columnWidth(job)).head))
+  const head = Math.max(...row.map((cell) => laid(job, cell, isAlone(row), columns).head))
   const high = Math.max(...row.map(({ picture }) => picture?.height ?? 0))
   row.forEach((cell, at) => {
-    const x = pages.left + at * (columnWidth(job) + GAP)
-    pages.group('Sect', () => cellOn(job, cell, { x, top, head, high, alone: isWide(row) }))
+    const x = pages.left + at * (columnWidth(job, columns) + GAP)
+    pages.group('Sect', () => cellOn(job, cell, { x, top, head, high, alone: isAlone(row), columns }))
   })
   pages.top = top + height + BETWEEN
 }
 
-interface Spot {
+interface CellPlace {
   readonly x: number
   readonly top: number
   readonly head: number
   readonly high: number
   readonly alone: boolean
+  readonly columns: Columns
 }
 
-function cellOn(job: PrintJob, cell: Cell, { x, top, head, high, alone }: Spot): void {
+function cellOn(job: PrintJob, cell: Cell, { x, top, head, high, alone, columns }: CellPlace): void {
   const { pages } = job
   const { picture, step } = cell
+  const column = columnWidth(job, columns)
   if (step !== null) {
     pages.top = top
-    titleOn(job, step.number, step.title, x, columnWidth(job), 0)
+    titleOn(job, step.number, step.title, x, column - WORDS_APART, 0)
   }
-  if (picture !== null) pictureOn(job, picture, x + (columnWidth(job) - picture.width) / 2, top + head + (alone ? 0 : high - picture.height))
+  if (picture !== null) pictureOn(job, picture, x + (column - picture.width) / 2, top + head + (alone ? 0 : high - picture.height))
   const beside = alone && picture !== null
-  const width = alone && picture === null ? pages.width : columnWidth(job)
   let y = top + head + (picture === null || beside ? 0 : high + 4)
-  for (const lines of laid(job, cell, width).words) {
-    pages.tagged('P', () => pages.textBlock(lines, STYLES.body, beside ? x + columnWidth(job) + GAP : x, y))
+  for (const lines of laid(job, cell, alone, columns).words) {
+    pages.tagged('P', () => pages.textBlock(lines, STYLES.body, beside ? x + column + WORDS_APART : x, y))
     y += lines.length * STYLES.body.lead + 2
   }
 }

@@ -4,7 +4,10 @@ import type { PrintJob } from '../printJob.ts'
 import { fabricCells, front, notes, problems, title } from '../pages/firstPage.ts'
 
 /** How tall the picture may be, in points: the cutting stands on the same page. */
-const TALLEST = 250
+const TALLEST = 260
+/** Fabrics that have room beside the picture, with names of so many letters. */
+const MOST_BESIDE = 4
+const LONGEST_NAME = 24
 
 export function shortCover(job: PrintJob): void {
   const { pages, booklet } = job
@@ -13,11 +16,13 @@ export function shortCover(job: PrintJob): void {
   title(job)
   problems(job)
   if (booklet.introduction !== '') pages.paragraph(booklet.introduction, STYLES.lead, { after: 8 })
+  const beside = booklet.fabrics.length <= MOST_BESIDE && booklet.fabrics.every(({ name }) => name.length <= LONGEST_NAME)
   front(
     job,
     TALLEST,
     booklet.facts.filter(({ of }) => of === 'size'),
+    beside,
   )
-  fabricCells(job)
+  if (!beside) fabricCells(job)
   notes(job)
 }

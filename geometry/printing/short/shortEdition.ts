@@ -8,12 +8,12 @@
 import type { Booklet, BookletPart } from '../../writing/booklet/values.ts'
 import { STYLES } from '../pageStyle.ts'
 import type { Chapter, PrintJob } from '../printJob.ts'
-import { beforeYouStart } from '../pages/beforeYouStart.ts'
+import { shortBefore } from './shortBefore.ts'
 import { templatePages } from '../pages/templates.ts'
 import { chapter } from '../titles.ts'
 import { shortCover } from './shortCover.ts'
 import { shortCutting } from './shortCutting.ts'
-import { type StepCells, cellsOn, stepCells } from './cells.ts'
+import { type StepCells, cellsOn, roomForFirst, stepCells } from './cells.ts'
 import { rowsOn } from './shortRows.ts'
 
 const LEFT_OUT: ReadonlySet<BookletPart['key']> = new Set(['sandwich', 'quilt', 'finish'])
@@ -31,8 +31,11 @@ export function shortEdition(booklet: Booklet): Chapter[] {
     return (job) => (part.key === 'cut' ? shortCutting(job, part, first) : sewing(job, part, first))
   })
   const cutting = told.findIndex(({ key }) => key === 'cut') + 1
-  return [shortCover, ...chapters.slice(0, cutting), beforeYouStart, ...chapters.slice(cutting), theEnd, templatePages]
+  return [shortCover, ...chapters.slice(0, cutting), shortBefore, ...chapters.slice(cutting), theEnd, templatePages]
 }
+
+/** A chapter's title. */
+const CHAPTER = 40
 
 function sewing(job: PrintJob, part: BookletPart, first: number): void {
   const { rows } = job.booklet
@@ -40,19 +43,15 @@ function sewing(job: PrintJob, part: BookletPart, first: number): void {
   if (part.key === 'lay out' && rows !== null) return rowsOn(job, part, first)
   const inRows = new Set(part.key === 'join' ? rows?.steps : [])
   const steps = part.steps.map((step, at) => ({ step, number: first + at })).filter((_, at) => !inRows.has(at))
-  chapter(job.pages, part.title, ROOM)
-  cellsOn(
-    job,
-    steps.map(({ step, number }): StepCells => stepCells(job, step, number)),
-  )
+  const cells = steps.map(({ step, number }): StepCells => stepCells(job, step, number))
+  // Rows that were sewn a moment ago are joined under the same title.
+  if (part.key !== 'join' || rows === null || steps.length > 1) chapter(job.pages, part.title, CHAPTER + roomForFirst(job, cells))
+  cellsOn(job, cells)
 }
 
-/** Points under a chapter's title for its first pictures. */
-const ROOM = 250
-
 /** Sizes are checked in the last step of sewing; here it says where to go on. */
-function theEnd({ pages, booklet }: PrintJob): void {
+function theEnd({ pages, booklet, say }: PrintJob): void {
   if (!booklet.parts.some(({ key }) => key === 'finish')) return
   pages.gap(10)
-  pages.paragraph('Your block is finished. The full edition of this booklet tells you how to layer, quilt and bind it.', STYLES.body)
+  pages.paragraph(say.pages.theEnd, STYLES.body)
 }

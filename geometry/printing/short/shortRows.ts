@@ -7,7 +7,7 @@ import { chapter } from '../titles.ts'
 import { fitted, pictureOn, titleOn } from './cells.ts'
 
 /** Of the page's width, for a picture beside the words; where more rows or letters need it, the whole width. */
-const BESIDE = 0.54
+const BESIDE = 0.52
 const GAP = 18
 /** Units of which a picture beside the words still shows the letters. */
 const MOST_BESIDE = 30

@@ -7,11 +7,12 @@
  * Exact   pictures only: places are doubles here and decide nothing.
  */
 import { cellOf } from '../../block/lengthsOf.ts'
-import type { Block, Unit, MeasureUnit } from '../../values/block.ts'
+import type { Block, MeasureUnit, Size, Unit } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { viewOf } from '../../units/unitPicture.ts'
 import type { Join, Meeting, Report, ReportPoint, UnitRow } from '../../values/report.ts'
-import { letterAt, sayExact } from '../phrases.ts'
+import { type BookletLanguage, type BookletWords, bookletWords } from '../../words/booklet/bookletWords.ts'
+import { letterAt, sayExact, sayOne, saySize } from '../phrases.ts'
 import { inCells } from '../pieceNames.ts'
 import { sanitiseLine } from '../sanitiseText.ts'
 import type { Spot } from './values.ts'
@@ -45,6 +46,13 @@ export interface UnitVariant {
 }
 
 export interface BookletContext {
+  readonly say: BookletWords
+  /** Numbers as the language writes them: `7,5 cm`. */
+  readonly local: (said: string) => string
+  /** A length, the nearest on a ruler; a length as it is; a size. */
+  readonly one: (length: number) => string
+  readonly exact: (length: number) => string
+  readonly size: (size: Size) => string
   readonly report: Report
   readonly block: Block
   readonly unit: MeasureUnit
@@ -66,19 +74,22 @@ export interface BookletContext {
 }
 
 /** What all steps share, derived once from a report and its block. */
-export function bookletContext(report: Report, block: Block): BookletContext {
+export function bookletContext(report: Report, block: Block, language: BookletLanguage = 'en'): BookletContext {
   const cell = toNumber(cellOf(block))
   const { unit, seam } = report.measure
   const fabrics = new Map(block.fabrics.map((fabric) => [fabric.id, fabric]))
   const place = placer(cell)
   const seams = unitSeams(report)
   const variants = variantsOf(report, block, seams)
+  const say = bookletWords(language)
   return {
+    say,
+    ...saidIn(say, unit),
     report,
     block,
     unit,
     seam,
-    seamText: sayExact(seam, unit),
+    seamText: saidIn(say, unit).exact(seam),
     cell,
     fabric: (id) => oneLine(fabrics.get(id)?.name ?? id),
     colour: (id) => fabrics.get(id)?.colour ?? '#888888',
@@ -92,6 +103,17 @@ export function bookletContext(report: Report, block: Block): BookletContext {
     variants,
     variantOf: new Map(variants.flatMap((variant) => variant.units.map((id) => [id, variant] as const))),
     letterOf: (row) => letterAt(report.units.indexOf(row)),
+  }
+}
+
+/** Lengths and sizes as a language says them. */
+function saidIn({ language, about }: BookletWords, unit: MeasureUnit): Pick<BookletContext, 'local' | 'one' | 'exact' | 'size'> {
+  const local = (said: string): string => (language === 'de' ? said.replace(/(\d)\.(\d)/g, '$1,$2') : said)
+  return {
+    local,
+    one: (length) => local(sayOne(length, unit)),
+    exact: (length) => local(sayExact(length, unit)),
+    size: (size) => local(saySize(size, unit, about)),
   }
 }
 

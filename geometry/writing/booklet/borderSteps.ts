@@ -8,8 +8,6 @@
 import { tidy } from '../../exact/lengths.ts'
 import { message } from '../../values/messages.ts'
 import type { Join } from '../../values/report.ts'
-import { capital } from '../../words/englishPhrases.ts'
-import { listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, type MeasuredPatch, patchesIn } from './bookletContext.ts'
 import { boundsOf, plus, withRawEdge } from './pieceDrawing.ts'
 import type { SewingDraft } from './draftStep.ts'
@@ -62,7 +60,7 @@ function borderStep(pair: Pair, many: boolean, context: BookletContext): SewingD
   const last = joins.at(-1) as Join
   const strips = joins.flatMap((join) => newPatches(join, context))
   const squares = [...new Map(strips.filter(({ name }) => !PLAIN.has(name)).map((patch) => [patch.id, patch])).values()]
-  const which = many ? `${ORDINALS[border] ?? `${border + 1}th`} border` : 'border'
+  const words = context.say.join
   const down = what === 'sides'
   const match = alongStrips(joins, context)
   return {
@@ -71,11 +69,11 @@ function borderStep(pair: Pair, many: boolean, context: BookletContext): SewingD
     sentences: [
       ...measuring(pair, strips, context),
       ...(squares.length === 0 ? [] : [cornerSentence(squares, context)]),
-      `Pin each strip at both ends and in the middle, ease the fabric between, and sew${match.length === 0 ? '' : `: ${match.join('; ')}`}.`,
-      `Press ${pressedOut(joins, context) ? 'toward the border' : 'as the arrows show'}.`,
-      ...(last.unfinished === null ? [] : [`The block should now measure ${saySize(last.unfinished, context.unit)}.`]),
+      words.pinStrips(match),
+      pressedOut(joins, context) ? words.pressBorder : words.pressAsArrows,
+      ...(last.unfinished === null ? [] : [words.shouldMeasure(words.theBlock, context.size(last.unfinished))]),
     ],
-    drawings: [borderPicture(joins, down, which, context)],
+    drawings: [borderPicture(joins, down, context)],
     cautions: ['needle', 'iron'],
     count: 1,
     joins: joins.map(({ id }) => id),
@@ -86,45 +84,35 @@ function borderStep(pair: Pair, many: boolean, context: BookletContext): SewingD
 
 /** Strips are sewn one by one: what is alike along each is said once. */
 function alongStrips(joins: readonly Join[], context: BookletContext): string[] {
-  const [first, ...others] = joins.map(({ id }) => matchingClauses(meetingsAlong(context, [id])))
+  const match = (ids: readonly string[]): string[] => matchingClauses(meetingsAlong(context, ids), context)
+  const [first, ...others] = joins.map(({ id }) => match([id]))
   if (first !== undefined && first.length > 0 && others.length > 0 && others.every((one) => one.join() === first.join()))
-    return [`along each strip ${first[0]}`, ...first.slice(1)]
-  return matchingClauses(
-    meetingsAlong(
-      context,
-      joins.map(({ id }) => id),
-    ),
-  )
+    return [context.say.join.alongEach(first[0] as string), ...first.slice(1)]
+  return match(joins.map(({ id }) => id))
 }
 
 /** Where corner squares follow, top and bottom are as long as the piece was wide before its sides went on: both ways are measured then. */
 function measuring({ what, border, joins }: Pair, strips: readonly MeasuredPatch[], context: BookletContext): string[] {
   const down = what === 'sides'
   const cornered = context.block.borders?.[border]?.corner !== undefined
-  const fabrics = listed([...new Set(strips.filter(({ name }) => PLAIN.has(name)).map(({ fabric }) => context.fabric(fabric)))])
-  const length = stripLength(joins, context, down)
-  const should = length === null ? '' : ` It should be ${sayOne(length, context.unit)}.`
-  if (cornered && !down) return [`Cut both ${fabrics} strips to the width you measured before you added the sides.${should.replace('It', 'That')}`]
-  return [
-    `Measure the block through the middle, ${down ? 'from top to bottom' : 'from side to side'}, not along the edge.${should} Cut both ${fabrics} strips to that length.`,
-    ...(cornered
-      ? ['Measure it from side to side too, and write that down. You’ll cut the top and bottom strips to it, because squares go in the corners.']
-      : []),
-  ]
+  const words = context.say.join
+  const fabrics = [...new Set(strips.filter(({ name }) => PLAIN.has(name)).map(({ fabric }) => context.fabric(fabric)))]
+  const exactly = stripLength(joins, context, down)
+  const length = exactly === null ? null : context.one(exactly)
+  if (cornered && !down) return [words.cutToMeasured(length, fabrics)]
+  return [words.measureThrough({ down, length, fabrics }), ...(cornered ? [words.measureOtherWay] : [])]
 }
 
 function cornerSentence(squares: readonly MeasuredPatch[], context: BookletContext): string {
   const own = new Set(squares.map(({ id }) => id))
-  const cloth = listed([...new Set(squares.map(({ fabric }) => context.fabric(fabric)))])
+  const cloth = [...new Set(squares.map(({ fabric }) => context.fabric(fabric)))]
   const joins = context.report.joins.filter(({ sides }) => sides.some((side) => own.has(side)))
   const toStrip = joins.every(({ sides, press }) => press.toward !== 'open' && !own.has(sides[press.toward]))
   const toSquare = joins.every(({ sides, press }) => press.toward !== 'open' && own.has(sides[press.toward]))
-  const way = toStrip ? 'toward the strip' : toSquare ? 'toward the square' : 'so it nests with the seam it will meet'
-  return `Sew a corner square of ${cloth} to each end of both strips. Press ${way}.`
+  return context.say.join.cornerSquares(cloth, toStrip ? 'strips' : toSquare ? 'squares' : null)
 }
 
 const PLAIN: ReadonlySet<string> = new Set(['left', 'right', 'top', 'bottom'])
-const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth']
 
 /** The length of a strip without corner squares, unfinished. */
 function stripLength(joins: readonly Join[], context: BookletContext, down: boolean): number | null {
@@ -142,7 +130,7 @@ function pressedOut(joins: readonly Join[], context: BookletContext): boolean {
   })
 }
 
-function borderPicture(joins: readonly Join[], down: boolean, which: string, context: BookletContext): Drawing {
+function borderPicture(joins: readonly Join[], down: boolean, context: BookletContext): Drawing {
   const strips = new Map(joins.flatMap((join) => newPatches(join, context)).map((patch) => [patch.id, patch]))
   const all = patchesIn(context, (joins.at(-1) as Join).id)
   const inner = all.filter(({ id }) => !strips.has(id))
@@ -169,8 +157,5 @@ function borderPicture(joins: readonly Join[], down: boolean, which: string, con
     const [near, away] = [plus(edge, way, -far * 0.3), plus(edge, way, far * 0.95)]
     sketch.arrow(out ? near : away, out ? away : near)
   }
-  return sketch.drawing(
-    `${capital(which)}: ${down ? 'the side strips' : 'the top and bottom strips'} beside the block; arrows show which way to press.`,
-    far / 3,
-  )
+  return sketch.drawing(context.say.join.pictures.border(down), far / 3)
 }

@@ -9,8 +9,7 @@ import { cuttingDiagram } from '../../cutting/cuttingDiagram.ts'
 import { shortSideFirst } from '../../exact/lengths.ts'
 import type { CutRow, FabricRow, Strip, UnitRow } from '../../values/report.ts'
 import { isBorderCorner } from '../cutPieces.ts'
-import { capital, inWords, unitRowWords } from '../../words/englishPhrases.ts'
-import { count, listed, sayExact, sayOne, saySize } from '../phrases.ts'
+import { blocksOf } from './severalBlocks.ts'
 import { type BookletContext, grouped } from './bookletContext.ts'
 import { isUprightBox } from './templates.ts'
 import { boxAt, Sketch } from './sketch.ts'
@@ -23,11 +22,12 @@ export function cutSteps(context: BookletContext): DraftStep[] {
   const used = new Set(report.cut.map(({ fabric }) => fabric))
   return block.fabrics
     .filter(({ id }) => used.has(id))
-    .map(({ id }) =>
+    .map(({ id }, at) =>
       cutStep(
         context,
         id,
         places.filter(({ row }) => row.fabric === id),
+        at === 0,
       ),
     )
 }
@@ -37,13 +37,17 @@ interface Placed {
   readonly place: number
 }
 
-function cutStep(context: BookletContext, fabric: string, rows: readonly Placed[]): DraftStep {
+function cutStep(context: BookletContext, fabric: string, rows: readonly Placed[], isFirst: boolean): DraftStep {
   const cloth = context.report.fabric.find((one) => one.fabric === fabric)
   const largest = [...rows].sort((a, b) => polygonArea(b.row) - polygonArea(a.row))
   return {
     keys: [`cut:${fabric}`],
-    title: `Cut ${context.fabric(fabric)}`,
-    sentences: [...(cloth === undefined ? [] : stripSentences(cloth, context)), ...largest.map(({ row }) => pieceSentence(row, context))],
+    title: context.say.cut.title(context.fabric(fabric)),
+    sentences: [
+      ...(isFirst ? [context.say.cut.straighten] : []),
+      ...(cloth === undefined ? [] : stripSentences(cloth, context)),
+      ...largest.map(({ row }) => pieceSentence(row, context)),
+    ],
     drawings: cloth === undefined || cloth.strips.length === 0 ? [] : [stripPicture(cloth, context)],
     cautions: ['blade'],
     count: 1,
@@ -55,26 +59,18 @@ function cutStep(context: BookletContext, fabric: string, rows: readonly Placed[
 
 const polygonArea = ({ size: [width, height] }: CutRow): number => width * height
 
-/** `Press the fabric and straighten its end. Cut two strips 3 1/2 in wide across the fabric, from selvage to selvage.` */
-function stripSentences({ strips }: FabricRow, { unit, report }: BookletContext): string[] {
-  if (strips.length === 0) return []
-  const [across, along] = [
-    strips.filter((strip) => !isLong(strip, report.cloth.usableWidth)),
-    strips.filter((strip) => isLong(strip, report.cloth.usableWidth)),
-  ]
-  const said = (some: readonly Strip[]): string => {
-    const heights = [
+/** `Cut 2 strips 3 1/2 in wide.` */
+function stripSentences({ strips }: FabricRow, { say, one, report }: BookletContext): string[] {
+  const said = (some: readonly Strip[]) =>
+    [
       ...grouped(
         [...some].sort((a, b) => b.height - a.height),
         ({ height }) => String(height),
       ).values(),
-    ]
-    return listed(heights.map((same) => `${inWords(same.length, 'strip')} ${sayOne((same[0] as Strip).height, unit)} wide`))
-  }
-  return [
-    ...(across.length === 0 ? [] : [`Press the fabric and straighten its end. Cut ${said(across)} across the fabric, from selvage to selvage.`]),
-    ...(along.length === 0 ? [] : [`Cut ${said(along)} along the length of the fabric, beside the selvage.`]),
-  ]
+    ].map((same) => ({ count: same.length, width: one((same[0] as Strip).height) }))
+  const across = said(strips.filter((strip) => !isLong(strip, report.cloth.usableWidth)))
+  const along = said(strips.filter((strip) => isLong(strip, report.cloth.usableWidth)))
+  return [...(across.length === 0 ? [] : [say.cut.strips(across)]), ...(along.length === 0 ? [] : [say.cut.stripsAlong(along)])]
 }
 
 const isLong = ({ pieces }: Strip, width: number): boolean =>
@@ -82,40 +78,32 @@ const isLong = ({ pieces }: Strip, width: number): boolean =>
 
 /** `Cut 4 squares 3 1/2 × 3 1/2 in, for A.` */
 function pieceSentence(row: CutRow, context: BookletContext): string {
-  const letters = purpose(row, context)
+  const words = context.say.cut
   const shape = shapeOf(row, context)
-  if (shape === 'polygon')
-    return `Cut ${row.count} with ${byTemplate(row, context)}; ${row.count === 1 ? 'it fits' : 'each fits'} in ${saySize(row.size, context.unit)}.`
-  const after = {
-    none: '.',
-    halve: `. Cut ${row.count === 1 ? 'it' : 'each'} once from corner to corner${slant(row, context)}: ${triangles(row, 2, context)}.`,
-    quarter: `. Cut ${row.count === 1 ? 'it' : 'each'} twice from corner to corner: ${triangles(row, 4, context)}.`,
-  }[row.then]
-  const upright = row.fixed === true ? ' (the first side across the fabric, so the print stands upright)' : ''
-  return `Cut ${count(row.count, shape)} ${saySize(row.fixed ? row.size : shortSideFirst(row.size), context.unit)}${upright}, ${letters}${larger(row, context)}${after}`
-}
-
-/** `template D`. */
-function byTemplate(row: CutRow, context: BookletContext): string {
-  const letters = lettersFor(row, context)
-  if (letters.length === 0 || letters.length > MOST_LETTERS)
-    return `${row.count === 1 ? 'its template' : 'their templates'}, ${purpose(row, context)}`
-  return `${letters.length === 1 ? 'template' : 'templates'} ${listed(letters)}`
-}
-
-/** `4 triangles, one more than you need`. Where squares of one fabric give two sorts of triangle to the same units, the surplus is not told. */
-function triangles(row: CutRow, each: 2 | 4, { report, patches }: BookletContext): string {
-  const [made, units] = [each * row.count, new Set(row.for)]
-  const alone = report.cut.every((other) => other === row || other.fabric !== row.fabric || !other.for.some((unit) => units.has(unit)))
-  const needed = [...patches.values()].filter(({ unit, fabric }) => unit !== null && units.has(unit) && fabric === row.fabric).length
-  const over = alone ? made - needed : 0
-  return `${made} triangles${over > 0 ? `, ${inWords(over, 'more', 'more')} than you need` : ''}`
-}
-
-/** Says what is cut larger, so that nobody takes the size for a mistake. */
-function larger(row: CutRow, context: BookletContext): string {
+  if (shape === 'polygon') {
+    const letters = lettersFor(row, context)
+    return words.withTemplate({ count: row.count, templates: letters.length > MOST_LETTERS ? [] : letters, box: context.size(row.size) })
+  }
   const by = context.variantOf.get(row.for[0] ?? '')?.row.oversize
-  return by === undefined || !isTrimmedLater(row) ? '' : `, ${sayOne(by, context.unit)} larger than needed, for trimming`
+  return words.piece({
+    count: row.count,
+    shape,
+    size: context.size(row.fixed ? row.size : shortSideFirst(row.size)),
+    upright: row.fixed === true,
+    purpose: purpose(row, context),
+    larger: by === undefined || !isTrimmedLater(row) ? null : context.one(by),
+    then: row.then,
+    hand: row.then === 'halve' ? handOf(row, context) : null,
+    ...triangles(row, context),
+  })
+}
+
+/** How many triangles a row gives. Where squares of one fabric give two sorts of triangle to the same units, the surplus is not told. */
+function triangles(row: CutRow, { report, patches, block }: BookletContext): { readonly triangles: number; readonly spare: number } {
+  const [made, units] = [{ none: 0, halve: 2, quarter: 4 }[row.then] * row.count, new Set(row.for)]
+  const alone = report.cut.every((other) => other === row || other.fabric !== row.fabric || !other.for.some((unit) => units.has(unit)))
+  const ofBlock = [...patches.values()].filter(({ unit, fabric }) => unit !== null && units.has(unit) && fabric === row.fabric).length
+  return { triangles: made, spare: alone ? Math.max(0, made - ofBlock * blocksOf(block)) : 0 }
 }
 
 const isTrimmedLater = ({ method, then }: CutRow): boolean => then !== 'none' || !['plain', 'corner-flip', 'strip-set'].includes(method)
@@ -130,13 +118,6 @@ function shapeOf({ shape, size, for: units }: CutRow, context: BookletContext): 
 }
 
 /** Halves of a rectangle are of one hand: which corners the cut joins is not free. */
-function slant(row: CutRow, context: BookletContext): string {
-  const hand = handOf(row, context)
-  if (hand === null) return ''
-  const way = hand === 'right' ? 'from bottom left to top right' : 'from top left to bottom right'
-  return `, right side up with the long side across, ${way}`
-}
-
 function handOf(row: CutRow, context: BookletContext): 'left' | 'right' | null {
   const [first] = row.for
   return first === undefined ? null : (context.variantOf.get(first)?.row.hand ?? null)
@@ -144,14 +125,16 @@ function handOf(row: CutRow, context: BookletContext): 'left' | 'right' | null {
 
 /** What the pieces are for, by the letters of the layout picture: `B` stands for `B1` and `B2`. */
 function purpose(row: CutRow, context: BookletContext): string {
-  if (row.for.length === 0)
-    return isBorderCorner(row, context.report)
-      ? 'for the corners of the borders'
-      : `for the borders: cut ${sayExact(Math.min(...row.size), context.unit)} wide; trim to length when you get there`
+  const { cut: words, kind } = context.say
+  if (row.for.length === 0) return isBorderCorner(row, context.report) ? words.forCorners : words.forBorders(LONGER[context.unit])
   const letters = lettersFor(row, context)
-  const kinds = [...new Set(unitRowsFor(row, context).map((unit) => unitRowWords(unit, 2)))]
-  return letters.length === 0 ? 'for the units' : `for ${letters.length > MOST_LETTERS ? kinds.join(' and ') : listed(letters)}`
+  if (letters.length === 0) return words.forTheUnits
+  const kinds = [...new Set(unitRowsFor(row, context).map((unit) => kind(unit, 2)))]
+  return words.forUnits(letters.length > MOST_LETTERS ? kinds : letters)
 }
+
+/** What makers add to border strips until the block is measured. Common practice, no source. */
+const LONGER = { in: '1 in', cm: '2 cm' } as const
 
 /** Above as many letters pieces go by the kinds of their units. */
 const MOST_LETTERS = 4
@@ -164,7 +147,7 @@ function unitRowsFor(row: CutRow, context: BookletContext): UnitRow[] {
 }
 
 function stripPicture({ strips, fabric }: FabricRow, context: BookletContext) {
-  const { report, unit } = context
+  const { report } = context
   const longest = Math.max(report.cloth.usableWidth, ...strips.flatMap(({ pieces }) => pieces.flatMap(({ size }) => size)))
   const picture = cuttingDiagram(strips, longest)
   const sketch = new Sketch()
@@ -180,9 +163,8 @@ function stripPicture({ strips, fabric }: FabricRow, context: BookletContext) {
       for (const line of laterCuts(known.get(sizeKey(piece.size)) ?? [], corners, context)) sketch.line(line, 'cut')
     }
   }
-  const said = picture.strips.map(({ height, pieces }) => `one ${sayOne(height, unit)} wide with ${count(pieces.length, 'piece')}`)
-  const naming = said.length > 6 ? `${said.length} strips with their pieces` : capital(listed(said))
-  return sketch.drawing(`Strips of ${context.fabric(fabric)} and the pieces cut from them. ${naming}.`, longest / 100)
+  const said = picture.strips.map(({ height, pieces }) => ({ width: context.one(height), pieces: pieces.length }))
+  return sketch.drawing(context.say.cut.picture(context.fabric(fabric), said), longest / 100)
 }
 
 const sizeKey = (size: readonly number[]): string => [...size].sort((a, b) => a - b).join()

@@ -7,7 +7,7 @@
 import type { Block } from '../../values/block.ts'
 import type { StepTitle } from '../../values/messages.ts'
 import { cautionLine } from './cautions.ts'
-import type { BookletStep, Caution } from './values.ts'
+import type { BookletStep, Caution, StepAction } from './values.ts'
 
 export interface DraftStep extends Omit<BookletStep, 'key' | 'cautions' | 'edited' | 'note' | 'photograph'> {
   readonly keys: readonly string[]
@@ -18,6 +18,13 @@ export interface DraftStep extends Omit<BookletStep, 'key' | 'cautions' | 'edite
 export interface SewingDraft extends Omit<DraftStep, 'title'> {
   readonly heading: StepTitle
 }
+
+/** What a step says and draws, from its actions. */
+export const allOf = (actions: readonly StepAction[]): Pick<DraftStep, 'sentences' | 'drawings' | 'actions'> => ({
+  sentences: actions.flatMap(({ sentences }) => [...sentences]),
+  drawings: actions.flatMap(({ drawings }) => [...drawings]),
+  actions,
+})
 
 /** The steps of one part with the maker's own words laid over them; each caution stands once, in the first step that calls for it. */
 export function withOwnWords(drafts: readonly DraftStep[], block: Block, taken: Set<string>): BookletStep[] {

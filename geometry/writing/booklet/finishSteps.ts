@@ -9,10 +9,11 @@ import { bindingFor, layersFor } from '../../cutting/finishing.ts'
 import type { Unit, MeasureUnit, Size } from '../../values/block.ts'
 import { message } from '../../values/messages.ts'
 import { ruleOf } from '../../cutting/oneRun.ts'
-import { inWords, unitRowWords } from '../../words/englishPhrases.ts'
+import { inWords } from '../../words/englishPhrases.ts'
 import { listed, sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, NO_METHOD, oneLine } from './bookletContext.ts'
 import { centreOfAll, type BoundingBox, boundsOf, grownBy, patchesByUnit } from './pieceDrawing.ts'
+import { blocksOf } from './severalBlocks.ts'
 import type { DraftStep, SewingDraft } from './draftStep.ts'
 import { layersPicture } from './quilting/layersPicture.ts'
 import { boxAt, Sketch } from './sketch.ts'
@@ -32,32 +33,19 @@ export function frontPicture(context: BookletContext): Drawing {
 /** Laying the units out before joining; nothing where there are none. */
 export function layOutSteps(context: BookletContext): SewingDraft[] {
   if (context.variants.length === 0) return []
-  const many = context.variants.length > MOST_LETTERS
+  const [words, blocks] = [context.say.join, blocksOf(context.block)]
   return [
     {
       ...BARE,
       keys: ['lay out'],
       heading: message('step-lay-out'),
-      sentences: [
-        'Lay out all the units, right side up, as the picture shows. Step back and look: is every unit turned the right way?',
-        ...(many
-          ? []
-          : context.variants.map(
-              ({ label, row, units, first }) =>
-                `${label}: ${inWords(units.length, unitRowWords(row, 1), unitRowWords(row, 2))} in ${clothOf(first, context)}.`,
-            )),
-        'Keep the layout beside your machine. Put each piece back in its place once it’s sewn and pressed.',
-      ],
+      sentences: [...(blocks > 1 ? [words.oneAtATime(blocks)] : []), words.layOut, words.keepLayout],
       drawings: [layOutPicture(context)],
       cautions: [],
     },
   ]
 }
 
-const clothOf = ({ fabrics }: Unit, context: BookletContext): string => listed([...new Set(Object.values(fabrics))].map(context.fabric))
-
-/** Letters above which the picture alone tells them. */
-const MOST_LETTERS = 26
 /** Units above which letters would not be read. */
 const MOST_LETTERED = 400
 
@@ -70,7 +58,7 @@ function layOutPicture(context: BookletContext): Drawing {
     if (units.length <= MOST_LETTERED) sketch.text(centreOfAll(own), context.variantOf.get(unit)?.label ?? NO_METHOD)
   }
   const [wide, high] = context.report.block.finished
-  return sketch.drawing('The block laid out, each unit with its letter.', Math.max(wide, high) * 0.02)
+  return sketch.drawing(context.say.join.pictures.laidOut, Math.max(wide, high) * 0.02)
 }
 
 /** Layering backing, batting and top; nothing where no seam is sewn. */

@@ -5,20 +5,25 @@
  * Out     drawings to scale.
  */
 import type { Join } from '../../values/report.ts'
-import { type BookletContext, joinsIn, patchesIn, spotOf } from './bookletContext.ts'
+import { type BookletContext, type MeasuredPatch, joinsIn, patchesIn, spotOf } from './bookletContext.ts'
 import {
+  centreOf,
+  cross,
   dot,
   type SeamBetweenPatches,
   boundsOf,
   vectorLength,
   midpoint,
   minus,
+  outward,
   plus,
+  polygonSides,
   seamBetween,
   type LineSegment,
   withRawEdge,
 } from './pieceDrawing.ts'
-import { type SewingRun, seamPlace, towardSign } from './runs.ts'
+import { dotsOf } from './setInSeam.ts'
+import { type RunItem, type SewingRun, seamPlace, towardSign } from './runs.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 import { longestOf, wrongSideSketch } from './unitPictures.ts'
@@ -41,17 +46,33 @@ export function runSketch(run: SewingRun, labels: readonly string[], context: Bo
   run.items.forEach((item, index) => {
     const moved = (spot: Spot): Spot => plus(spot, run.axis, gap * index)
     for (const { patch, outline } of withRawEdge(item.patches, context.seam)) sketch.area(outline.map(moved), patch.fabric)
-    if (labels[index] !== '') sketch.text(moved(item.centre), labels[index] as string)
+  })
+  // Over all pieces: a piece that comes later would hide the words of an earlier one.
+  run.items.forEach((item, index) => {
+    if (labels[index] !== '') sketch.text(plus(labelPlace(item), run.axis, gap * index), labels[index] as string)
   })
   run.joins.forEach((join) => {
     drawSeam(sketch, join, context, shift)
     for (const { at, verdict } of context.meetings.get(join.id) ?? []) sketch.point(shift(spotOf(context, at)), verdict)
-    pressArrow(sketch, join, run, context, shift, gap)
+    for (const dot of dotsOf(join, context)) sketch.point(shift(dot), 'dot')
+    if (join.kind === 'set-in') pressLegs(sketch, join, context, shift, gap)
+    else pressArrow(sketch, join, run, context, shift, gap)
   })
   if (numbered)
     for (const [index, join] of inOrder(run, context).entries()) sketch.point(shift(spotOf(context, join.from)), 'number', String(index + 1))
   return sketch
 }
+
+/** The middle of a piece; of its first patch where the piece bends round its own middle. */
+function labelPlace({ centre, patches }: RunItem): Spot {
+  const inside = patches.some(({ corners }) => centreIsIn(corners, centre))
+  return inside ? centre : centreOf((patches[0] as MeasuredPatch).corners)
+}
+
+/** Whether a ray to the right crosses an odd number of sides, or the point lies on one. */
+const centreIsIn = (corners: readonly Spot[], [x, y]: Spot): boolean =>
+  polygonSides(corners).filter(([a, b]) => a[1] > y !== b[1] > y && x < a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0])).length % 2 === 1 ||
+  polygonSides(corners).some(([a, b]) => Math.abs(cross(minus(b, a), minus([x, y], a))) < 1e-6 && dot(minus(a, [x, y]), minus(b, [x, y])) <= 0)
 
 const gapOf = (run: SewingRun, context: BookletContext): number => {
   const { left, right, top, bottom } = boundsOf(run.items.flatMap(({ patches }) => patches.flatMap(({ corners }) => corners)))
@@ -81,6 +102,7 @@ function drawHalf(sketch: Sketch, stretch: LineSegment, ends: LineSegment, shift
   const middle = midpoint(a, b)
   sketch.line([shift(atFirst ? a : b), shift(middle)], 'stitch')
   sketch.line([shift(middle), shift(atFirst ? b : a)], 'marked')
+  sketch.point(shift(middle), 'dot')
 }
 
 /** Where the two sides of a join lie along each other when it is sewn. */
@@ -88,8 +110,7 @@ export const sewnNow = (join: Join, context: BookletContext): LineSegment[] =>
   seamBetween(patchesIn(context, join.sides[0]), patchesIn(context, join.sides[1])).map(({ stretch }) => stretch)
 
 function pressArrow(sketch: Sketch, join: Join, run: SewingRun, context: BookletContext, shift: (spot: Spot) => Spot, gap: number): void {
-  const ends = join.via.length === 0 ? ([spotOf(context, join.from), spotOf(context, join.to)] as const) : longestOf(sewnNow(join, context))
-  if (ends === null) return
+  const ends = [spotOf(context, join.from), spotOf(context, join.to)] as const
   const at = shift(
     freePlace(
       ends,
@@ -100,6 +121,23 @@ function pressArrow(sketch: Sketch, join: Join, run: SewingRun, context: Booklet
   const way = towardSign(join, run, context)
   for (const sign of way === 0 ? [1, -1] : [way]) sketch.arrow(plus(at, run.axis, way === 0 ? 0 : -sign * far), plus(at, run.axis, sign * far))
 }
+
+/** Across each leg of a seam that bends, square to it, the way its allowances go. */
+function pressLegs(sketch: Sketch, join: Join, context: BookletContext, shift: (spot: Spot) => Spot, gap: number): void {
+  const { toward } = join.press
+  const stretches = sewnNow(join, context)
+  const corners = [join.from, ...join.via, join.to].map((at) => spotOf(context, at))
+  corners.slice(1).forEach((end, index) => {
+    const start = corners[index] as Spot
+    const leg = longestOf(stretches.filter(([a, b]) => onLine(a, start, end) && onLine(b, start, end)))
+    if (leg === null) return
+    const [at, out, far] = [shift(midpoint(...leg)), outward(...leg), gap * 0.42]
+    for (const sign of toward === 'open' ? [1, -1] : [toward === 1 ? 1 : -1])
+      sketch.arrow(plus(at, out, toward === 'open' ? 0 : -sign * far), plus(at, out, sign * far))
+  })
+}
+
+const onLine = (spot: Spot, a: Spot, b: Spot): boolean => Math.abs(cross(minus(b, a), minus(spot, a))) < 1e-6
 
 /** The place along a seam that is farthest from its meetings, the middle if there are none. */
 function freePlace([a, b]: LineSegment, meetings: readonly Spot[]): Spot {

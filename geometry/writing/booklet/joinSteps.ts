@@ -6,14 +6,13 @@
  * Source  pressing and nesting [S79][S89], partial seams [S95], set-in seams [S99]; chain piecing: common practice, no source.
  */
 import type { Join } from '../../values/report.ts'
-import { capital, inWords } from '../../words/englishPhrases.ts'
-import { listed, sayOne, saySize } from '../phrases.ts'
+import type { PressDirection, SewingOrder } from '../../words/booklet/joinEnglish.ts'
 import { type BookletContext, NO_METHOD, spotOf } from './bookletContext.ts'
 import { vectorLength, minus } from './pieceDrawing.ts'
 import { inOrder, layoutPicture, placePicture, pressedRun, sewnNow } from './joinPictures.ts'
 import type { SewingDraft } from './draftStep.ts'
 import { matchingClauses, meetingsAlong } from './matchingPoints.ts'
-import { rowsOrColumns, listedNumbers, type RunItem, type SewingRun, sewingRuns, type RunGroup, groupRuns, towardSign } from './runs.ts'
+import { rowsOrColumns, type RunItem, type SewingRun, sewingRuns, type RunGroup, groupRuns, towardSign } from './runs.ts'
 import { setInSentences, stopShort } from './setInSeam.ts'
 import type { Drawing, Spot } from './values.ts'
 
@@ -35,8 +34,7 @@ export function sewingOrder(context: BookletContext, runs: readonly SewingRun[])
 }
 
 /** Whether a group of runs is a row or a column of the block. */
-export const isLine = ({ heading }: RunGroup): boolean =>
-  heading.code === 'step-sew-line' && 'line' in heading.params && heading.params.line !== 'section'
+export const isLine = ({ is }: RunGroup): boolean => is === 'row' || is === 'column'
 
 interface Naming {
   readonly context: BookletContext
@@ -45,18 +43,20 @@ interface Naming {
 }
 
 const unitName = ({ unit }: RunItem, context: BookletContext): string =>
-  unit === null ? 'the piece' : (context.variantOf.get(unit)?.label ?? NO_METHOD)
+  unit === null ? context.say.join.thePiece : (context.variantOf.get(unit)?.label ?? NO_METHOD)
 
 /** In the block's last run each item has the name of its place. */
 function lineNames(runs: readonly SewingRun[], names: ReadonlyMap<string, string>, context: BookletContext): ReadonlyMap<string, string> {
+  const words = context.say.join
   const lines = rowsOrColumns(context, runs)
   const last = runs.find(({ items }) => items.some(({ piece }) => lines?.places.has(piece)))
   if (lines === null || last === undefined) return new Map()
   return new Map(
     last.items.map((item) => {
+      const place = lines.places.get(item.piece) as number
       const own = item.unit === null ? names.get(item.piece) : unitName(item, context)
-      const also = own === undefined || own.startsWith(lines.word) ? '' : ` (${own})`
-      return [item.piece, `${lines.word} ${lines.places.get(item.piece)}${also}`] as const
+      const isOwn = own === undefined || own.startsWith(words.lines(lines.word, [0]).slice(0, 3))
+      return [item.piece, isOwn ? words.lines(lines.word, [place]) : words.lineMadeOf(lines.word, place, own)] as const
     }),
   )
 }
@@ -65,7 +65,7 @@ function joinStep(group: RunGroup, naming: Naming): SewingDraft {
   const { context } = naming
   const [run] = group.runs as [SewingRun]
   const number = group.runs.length
-  const lastRun = run.stage === 'block' || group.name === 'the block'
+  const lastRun = run.stage === 'block' || group.is === 'block'
   const press = pressWords(run, naming)
   return {
     keys: keysOf(group, context),
@@ -77,8 +77,8 @@ function joinStep(group: RunGroup, naming: Naming): SewingDraft {
         context,
       ),
       ...finished(group.runs, naming),
-      `Press ${press.words}.`,
-      ...measure(run, number, group.name, context),
+      press.words,
+      ...measure(group, context),
     ],
     drawings: [...drawingsOf(run, group.name, naming, press.numbered), ...whereInBlock(group, context)],
     cautions: ['needle', 'iron'],
@@ -90,9 +90,9 @@ function joinStep(group: RunGroup, naming: Naming): SewingDraft {
 }
 
 /** Found again by any unit of the piece: what else stands in the block does not matter. */
-function keysOf({ runs, name }: RunGroup, context: BookletContext): string[] {
+function keysOf({ runs, is }: RunGroup, context: BookletContext): string[] {
   const [run] = runs as [SewingRun]
-  if (name === 'the block') return ['join:block']
+  if (is === 'block') return ['join:block']
   const units = run.items.flatMap(({ patches }) => patches.map(({ unit }) => unit))
   const others = runs.slice(1).flatMap(({ items }) => items.flatMap(({ patches }) => patches.map(({ unit }) => unit)))
   const own = [...new Set([...units, ...others])].filter((unit) => unit !== null)
@@ -105,67 +105,48 @@ const MOST_TOLD = 12
 
 /** `Sew A, B and A together, from left to right.` */
 function asOne(run: SewingRun, number: number, naming: Naming): string[] {
+  const words = naming.context.say.join
   const crooked = run.joins.filter(({ kind }) => kind !== 'straight')
   const names = run.items.map(naming.name)
-  const chain =
-    number > 1
-      ? [`Make ${inWords(number, '', '').trim()}. Chain piece them: feed them through one after the other, then snip the threads between them.`]
-      : []
-  const match = matchingClauses(
-    meetingsAlong(
-      naming.context,
-      run.joins.map(({ id }) => id),
-    ),
-  )
-  const clause = match.length === 0 ? '' : `: ${listedClauses(match)}`
+  const chain = number > 1 ? [words.makeAlike(number)] : []
+  const joins = run.joins.map(({ id }) => id)
+  const match = matchingClauses(meetingsAlong(naming.context, joins), naming.context)
   if (crooked.length > 0)
-    return [
-      ...crooked.flatMap((join) => crookedSentences(join, run, naming)),
-      ...(match.length === 0 ? [] : [`${capital(listedClauses(match))}.`]),
-      ...chain,
-    ]
-  const how = run.items.length === 2 ? pair(names[0] as string, names[1] as string) : `Sew ${row(names)} together, ${direction(run.axis)}`
-  return [`${how}${clause}.`, ...chain]
+    return [...crooked.flatMap((join) => crookedSentences(join, run, naming)), ...(match.length === 0 ? [] : [words.matched(match)]), ...chain]
+  const [one, other] = names as [string, string]
+  if (names.length !== 2) return [words.together(row(names, naming), direction(run.axis), match), ...chain]
+  const sewn = one === other ? words.twoAlike(one, run.items[0]?.unit !== null, match) : words.oneToOther(one, other, match)
+  return [sewn, ...chain]
 }
 
-/** `Sew A to B`; `Sew two section 1s together`. */
-const pair = (one: string, other: string): string =>
-  one !== other ? `Sew ${one} to ${other}` : `Sew two ${one.includes(' ') ? `${one}s` : `${one} units`} together`
-
 /** `A, B, A`, with stretches of one letter counted: `4 A, B`. */
-function row(names: readonly string[]): string {
+function row(names: readonly string[], { context }: Naming): string[] {
   const stretches: { name: string; number: number }[] = []
   for (const name of names) {
     const last = stretches.at(-1)
     if (last?.name === name) last.number += 1
     else stretches.push({ name, number: 1 })
   }
-  return listed(stretches.map(({ name, number }) => (number === 1 ? name : `${number} ${name}`)))
+  return stretches.map(({ name, number }) => (number === 1 ? name : context.say.join.several(number, name)))
 }
 
-const listedClauses = (clauses: readonly string[]): string => clauses.join('; ')
+const direction = ([x, y]: Spot): SewingOrder => (Math.abs(x) > Math.abs(y) * 4 ? 'across' : Math.abs(y) > Math.abs(x) * 4 ? 'down' : 'as shown')
 
-const direction = ([x, y]: Spot): string =>
-  Math.abs(x) > Math.abs(y) * 4 ? 'from left to right' : Math.abs(y) > Math.abs(x) * 4 ? 'from top to bottom' : 'in the order the picture shows'
-
-/** Seam by seam: `Sew row 1 to row 2: match 2 nested seams.` */
+/** Seam by seam: `Sew row 1 to row 2: nest the seams at 2 points.` */
 function oneByOne(run: SewingRun, naming: Naming): string[] {
   return inOrder(run, naming.context).flatMap((join, index) => {
     if (join.kind !== 'straight') return crookedSentences(join, run, naming)
-    const match = matchingClauses(naming.context.meetings.get(join.id) ?? [])
-    const clause = match.length === 0 ? '' : `: ${listedClauses(match)}`
-    return [`Sew ${naming.name(run.items[index] as RunItem)} to ${naming.name(run.items[index + 1] as RunItem)}${clause}.`]
+    const match = matchingClauses(naming.context.meetings.get(join.id) ?? [], naming.context)
+    const [one, other] = [run.items[index], run.items[index + 1]].map((item) => naming.name(item as RunItem)) as [string, string]
+    return [naming.context.say.join.oneToOther(one, other, match)]
   })
 }
 
 function crookedSentences(join: Join, run: SewingRun, naming: Naming): string[] {
-  const [one, other] = run.items.map(naming.name)
+  const [one, other] = run.items.map(naming.name) as [string, string]
   if (join.kind === 'set-in') return setInSentences(join, sideNames(join, run, naming), naming.context)
-  const open = openEnd(join, naming.context)
   const length = sewnNow(join, naming.context).reduce((sum, [a, b]) => sum + vectorLength(minus(b, a)), 0) / 2
-  return [
-    `Sew ${one} to ${other} only part of the way: start at the ${OTHER_END[open]} end, stop after ${sayOne(length, naming.context.unit)} and leave the rest open. You’ll finish it later. Until then, press it as far as it’s sewn.`,
-  ]
+  return [naming.context.say.join.partial({ one, other, start: OTHER_END[openEnd(join, naming.context)], length: naming.context.one(length) })]
 }
 
 /** How the sides of a join are called, in the join's order. */
@@ -191,87 +172,73 @@ function openEnd(join: Join, context: BookletContext): keyof typeof OTHER_END {
 function finished(runs: readonly SewingRun[], { context }: Naming): string[] {
   const own = new Set(runs.flatMap(({ joins }) => joins.map(({ id }) => id)))
   const closed = context.report.joins.filter(({ finishedAfter }) => finishedAfter !== undefined && own.has(finishedAfter))
-  return closed.length === 0
-    ? []
-    : [`Now finish the ${closed.length === 1 ? 'seam' : `${closed.length} seams`} you left open, from the last stitch to the edge.`]
+  return closed.length === 0 ? [] : [context.say.join.finishOpen(closed.length)]
 }
 
 function pressWords(run: SewingRun, naming: Naming): { words: string; numbered: boolean } {
+  const said = naming.context.say.join
   const joins = inOrder(run, naming.context)
   const signs = joins.map((join) => towardSign(join, run, naming.context))
-  const all = signs.length === 1 ? 'the seam' : signs.length === 2 ? 'both seams' : 'all seams'
-  const towards = signs.map((sign, index) => (sign === 0 ? 'open' : naming.name(run.items[sign === 1 ? index + 1 : index] as RunItem)))
-  const aways = signs.map((sign, index) => (sign === 0 ? 'open' : naming.name(run.items[sign === 1 ? index : index + 1] as RunItem)))
-  if (signs.every((sign) => sign === 0)) return { words: `${all} open`, numbered: false }
+  const nameAt = (index: number): string => naming.name(run.items[index] as RunItem)
+  const towards = signs.map((sign, index) => (sign === 0 ? null : nameAt(sign === 1 ? index + 1 : index)))
+  const aways = signs.map((sign, index) => (sign === 0 ? null : nameAt(sign === 1 ? index : index + 1)))
+  if (signs.every((sign) => sign === 0)) return { words: said.pressOpen(signs.length), numbered: false }
+  const [sign, toward] = [signs[0] as number, towards[0] ?? null]
   if (signs.length === 1) {
-    const toward = towards[0] === aways[0] ? '' : `, toward ${towards[0]}`
-    return { words: `the seam ${sideWords(run.axis, signs[0] as number)}${toward}`, numbered: false }
+    if (toward === null || toward === aways[0]) return { words: said.pressSeams(1, wayOf(run.axis, sign)), numbered: false }
+    const bent = joins[0]?.kind === 'set-in'
+    return { words: bent ? said.pressBentToward(toward) : said.pressSeamToward(wayOf(run.axis, sign), toward), numbered: false }
   }
-  if (new Set(signs).size === 1) return { words: `${all} ${sideWords(run.axis, signs[0] as number)}`, numbered: false }
-  const names = [...new Set(towards)]
-  if (names.length <= 2 && !names.includes('open') && !aways.some((away) => names.includes(away)))
-    return { words: `${all} toward ${listed(names)}`, numbered: false }
-  return { words: `${byNumber(signs, run.axis)}, counting ${direction(run.axis)}`, numbered: true }
+  if (new Set(signs).size === 1) return { words: said.pressSeams(signs.length, wayOf(run.axis, sign)), numbered: false }
+  const names = [...new Set(towards)].filter((name) => name !== null)
+  if (names.length <= 2 && !towards.includes(null) && !aways.some((away) => away !== null && names.includes(away)))
+    return { words: said.pressToward(signs.length, names), numbered: false }
+  return { words: byNumber(signs, run.axis, naming), numbered: true }
 }
 
-/** `seam 1 down and seam 2 up`; `all seams to the right except 4, 8 and 12, and those to the left`. */
-function byNumber(signs: readonly number[], axis: Spot): string {
+/** `seam 1 down and seam 2 up`; `all seams to the right, except 4, 8 and 12`. */
+function byNumber(signs: readonly number[], axis: Spot, { context: { say } }: Naming): string {
   const ways = [...new Set(signs)]
     .map((sign) => ({
-      way: sign === 0 ? 'open' : sideWords(axis, sign),
-      places: signs.flatMap((one, index) => (one === sign ? [index + 1] : [])),
+      to: sign === 0 ? ('open' as const) : wayOf(axis, sign),
+      seams: signs.flatMap((one, index) => (one === sign ? [index + 1] : [])),
     }))
-    .sort((a, b) => b.places.length - a.places.length)
+    .sort((a, b) => b.seams.length - a.seams.length)
   const [most, rest] = ways
-  if (ways.length === 2 && most !== undefined && rest !== undefined && most.places.length > Math.max(2, rest.places.length))
-    return `all seams ${most.way} except ${listedNumbers(rest.places)}, and ${rest.places.length === 1 ? 'that one' : 'those'} ${rest.way}`
-  return listed(
-    ways
-      .sort((a, b) => (a.places[0] as number) - (b.places[0] as number))
-      .map(({ way, places }) => `${places.length === 1 ? 'seam' : 'seams'} ${listedNumbers(places)} ${way}`),
+  if (ways.length === 2 && most !== undefined && rest !== undefined && most.seams.length > Math.max(2, rest.seams.length))
+    return say.join.pressExcept(most.to, rest.to, rest.seams, direction(axis))
+  return say.join.pressByNumber(
+    ways.sort((a, b) => (a.seams[0] as number) - (b.seams[0] as number)),
+    direction(axis),
   )
 }
 
 /** `to the right`, `down`, `up and to the left`. */
-function sideWords([x, y]: Spot, sign: number): string {
+function wayOf([x, y]: Spot, sign: number): PressDirection {
   const [dx, dy] = [x * sign, y * sign]
-  const level = Math.abs(dx) > Math.abs(dy) * 4
-  const upright = Math.abs(dy) > Math.abs(dx) * 4
-  const words = [...(level ? [] : [dy < 0 ? 'up' : 'down']), ...(upright ? [] : [dx < 0 ? 'to the left' : 'to the right'])]
-  return words.join(' and ')
+  const one = (length: number): -1 | 0 | 1 => (length < 0 ? -1 : 1)
+  return [Math.abs(dy) > Math.abs(dx) * 4 ? 0 : one(dx), Math.abs(dx) > Math.abs(dy) * 4 ? 0 : one(dy)]
 }
 
-function measure({ final }: SewingRun, number: number, name: string, context: BookletContext): string[] {
-  if (final.unfinished === null) return []
-  const what =
-    number > 1
-      ? name.startsWith('row')
-        ? 'Each row'
-        : name.startsWith('column')
-          ? 'Each column'
-          : 'Each'
-      : capital(name.startsWith('the ') ? name : `${name}`)
-  return [`${what} should measure ${saySize(final.unfinished, context.unit)}.`]
+function measure({ runs, name, is }: RunGroup, context: BookletContext): string[] {
+  const unfinished = runs[0]?.final.unfinished
+  if (unfinished == null) return []
+  const size = context.size(unfinished)
+  return [runs.length > 1 ? context.say.join.eachShouldMeasure(is === 'block' ? null : is, size) : context.say.join.shouldMeasure(name, size)]
 }
 
 function drawingsOf(run: SewingRun, name: string, naming: Naming, numbered: boolean): Drawing[] {
   const { context } = naming
+  const { pictures } = context.say.join
   const labels = run.items.map((item) => shortName(naming.name(item), run.items.length))
-  const laid = layoutPicture(
-    run,
-    labels,
-    context,
-    numbered,
-    `${capital(name)} laid out right side up, its pieces apart; arrows show which way to press each seam.`,
-  )
-  const behind = pressedRun(run, context, `${capital(name)} from the wrong side, sewn and pressed.`)
+  const laid = layoutPicture(run, labels, context, numbered, pictures.laidApart(name))
+  const behind = pressedRun(run, context, pictures.behind(name))
   return behind === null ? [laid] : [laid, behind]
 }
 
 /** A section is no row: where it lies in the block is shown beside it. */
-function whereInBlock({ runs, name }: RunGroup, context: BookletContext): Drawing[] {
-  if (!name.startsWith('section')) return []
-  return [placePicture(runs, context, `Where ${name} goes in the block.`)]
+function whereInBlock({ runs, name, is }: RunGroup, context: BookletContext): Drawing[] {
+  return is === 'section' ? [placePicture(runs, context, context.say.join.pictures.where(name))] : []
 }
 
 /** Little room is left in a picture of many. */

@@ -35,7 +35,7 @@ export function rowsOf(context: BookletContext): BookletRows | null {
     if (across) sketch.text([left - far - context.seam * 2, (top + bottom) / 2 + beside], String(place + 1), 'normal', 'right')
     else sketch.text([(left + right) / 2 + beside, top - far - context.seam * 3], String(place + 1))
   })
-  const drawing = sketch.drawing(`The block laid out, its ${lines.word}s apart and numbered; arrows show which way to press each seam.`, context.seam)
+  const drawing = sketch.drawing(context.say.join.pictures.rows(lines.word), context.seam)
   return { drawing, steps: groups.flatMap((group, place) => (isLine(group) ? [place] : [])) }
 }
 

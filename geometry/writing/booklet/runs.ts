@@ -7,7 +7,7 @@
  * How     a join goes on with the run of one of its sides where that is of the same stage and runs the same way, so that a row is one run. Sections go
  *         on only where the piece is made as often: four alike quarters are made first and joined then.
  */
-import { message, type StepTitle } from '../../values/messages.ts'
+import { type BlockLine, message, type StepTitle } from '../../values/messages.ts'
 import type { Join, Stage } from '../../values/report.ts'
 import { type BookletContext, type MeasuredPatch, patchesIn, spotOf } from './bookletContext.ts'
 import { inCells } from '../pieceNames.ts'
@@ -38,6 +38,7 @@ export interface RunGroup {
   readonly runs: readonly SewingRun[]
   /** How a maker calls the piece that comes out. */
   readonly name: string
+  readonly is: 'block' | BlockLine
   readonly heading: StepTitle
 }
 
@@ -180,18 +181,18 @@ export function towardSign(join: Join, run: SewingRun, context: BookletContext):
 
 function named(context: BookletContext, groups: readonly (readonly SewingRun[])[], runs: readonly SewingRun[]): RunGroup[] {
   const lines = rowsOrColumns(context, runs)
+  const words = context.say.join
   let sections = 0
   return groups.map((group): RunGroup => {
     const [first] = group as [SewingRun]
-    if (isBlock(context, first)) return { runs: group, name: 'the block', heading: blockHeading(first, lines) }
+    if (isBlock(context, first)) return { runs: group, name: words.theBlock, is: 'block', heading: blockHeading(first, lines) }
     const places = group.flatMap((run) => lines?.places.get(run.final.id) ?? []).sort((a, b) => a - b)
-    if (lines !== null && places.length === group.length) {
-      const said = places.length === 1 ? `${lines.word} ${places[0]}` : `${lines.word}s ${listedNumbers(places)}`
-      return { runs: group, name: said, heading: message('step-sew-line', { line: lines.word, places, alike: group.length }) }
-    }
-    sections += 1
-    const heading = message('step-sew-line', { line: 'section', places: [sections], alike: group.length })
-    return { runs: group, name: `section ${sections}`, heading }
+    const isLine = lines !== null && places.length === group.length
+    if (!isLine) sections += 1
+    const line = isLine ? lines.word : 'section'
+    const numbers = isLine ? places : [sections]
+    const heading = message('step-sew-line', { line, places: numbers, alike: group.length })
+    return { runs: group, name: words.lines(line, numbers), is: line, heading }
   })
 }
 
@@ -204,10 +205,6 @@ function blockHeading(run: SewingRun, lines: RowsOrColumns | null): StepTitle {
   if (lines !== null) return message('step-join-lines', { line: lines.word })
   return run.items.every(({ unit }) => unit !== null) ? message('step-sew-block') : message('step-join-lines', { line: 'section' })
 }
-
-/** `1, 2 and 4`. */
-export const listedNumbers = (numbers: readonly number[]): string =>
-  numbers.length < 2 ? String(numbers[0] ?? '') : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`
 
 interface RowsOrColumns {
   readonly word: 'row' | 'column'

@@ -6,8 +6,7 @@
  * Source  stop at the seam line with the needle down [S104][S105]; clipping an inner corner: common practice, no source.
  */
 import type { Join, ReportPoint } from '../../values/report.ts'
-import { inWords } from '../../words/englishPhrases.ts'
-import { type BookletContext, type MeasuredPatch, joinsIn, patchesIn, spotOf } from './bookletContext.ts'
+import { type BookletContext, type MeasuredPatch, patchesIn, spotOf } from './bookletContext.ts'
 import { vectorLength, minus } from './pieceDrawing.ts'
 import type { Spot } from './values.ts'
 
@@ -15,48 +14,49 @@ const NEAR = 1e-6
 
 /** How to sew a set-in seam; `names` is what its two sides are called, in the join's order. */
 export function setInSentences(join: Join, names: readonly [string, string], context: BookletContext): string[] {
+  const words = context.say.join
   const host = hostOf(join, context)
-  const [into, set] = [names[host], names[host === 0 ? 1 : 0]]
+  const [into, piece] = [names[host], names[host === 0 ? 1 : 0]]
   const { seamText } = context
   const bends = join.via.length
-  if (bends === 0)
-    return [
-      `Sew ${set} to ${into}. The seam ends in a corner: mark it on the wrong side of both pieces, ${seamText} from both edges. Sew up to the mark, not a stitch further. Secure both ends.`,
-    ]
-  const corners = bends > 1 ? inWords(bends, 'corner') : 'corner'
-  return [
-    `Set ${set} into ${into}. On the wrong side of both pieces, mark the ${corners} where the seam turns, ${seamText} from both edges.`,
-    ...readied(join, host, into, context),
-    `Sew up to ${bends > 1 ? 'each' : 'the'} mark, not a stitch further, and stop with the needle down. Lift the presser foot, bring the next edges together, and sew on. Secure both ends.`,
-  ]
+  if (bends === 0) return [words.setInEnd(piece, into, seamText)]
+  return [words.setIn({ piece, into, corners: bends, seam: seamText }), ...readied(join, host, into, context), words.pivot(bends > 1)]
 }
 
-/** The inner corner must open: one patch is clipped there, and a seam that runs into it may not be sewn beyond the mark. */
+/** The inner corner must open: one patch is clipped there, and a seam that runs into it may not be sewn beyond the dot. */
 function readied(join: Join, host: 0 | 1, into: string, context: BookletContext): string[] {
+  const words = context.say.join
   const patches = patchesIn(context, join.sides[host])
   const inner = join.via.map((at) => spotOf(context, at)).filter((spot) => angleOf(patches, spot) > Math.PI + NEAR)
   const [whole, seamed] = [inner.filter((spot) => touching(patches, spot) === 1), inner.filter((spot) => touching(patches, spot) > 1)]
-  return [
-    ...(whole.length === 0
-      ? []
-      : [
-          `Clip the seam allowance of ${into} at ${whole.length > 1 ? 'each inner corner' : 'its inner corner'}, to a thread short of the mark, not through it.`,
-        ]),
-    ...(seamed.length === 0 ? [] : [`The seam of ${into} that runs into the corner must end at the mark: unpick any stitches beyond it.`]),
-  ]
+  return [...(whole.length === 0 ? [] : [words.clipCorner(into, whole.length > 1)]), ...(seamed.length === 0 ? [] : [words.seamEndsAtDot(into)])]
 }
 
-/** Said where a seam is sewn that runs into an inner corner of a later one. */
+/** Said where seams are sewn that reach a corner which is set in later: each of them stops there. */
 export function stopShort(joins: readonly Join[], context: BookletContext): string[] {
-  const later = context.report.joins.filter(({ kind, via }) => kind === 'set-in' && via.length > 0)
-  const stops = joins.some((join) => join.kind === 'straight' && later.some((setIn) => runsInto(join, setIn, context)))
-  return stops ? [`At the end where a corner will be set in later, stop ${context.seamText} before the edge and secure the stitches.`] : []
+  const most = Math.max(0, ...joins.map((join) => laterBends(join, context).length))
+  return most === 0 ? [] : [context.say.join.stopAtDot(most, context.seamText)]
 }
 
-function runsInto(join: Join, setIn: Join, context: BookletContext): boolean {
-  const host = setIn.sides[hostOf(setIn, context)]
-  const ends = setIn.via.some((at) => [join.from, join.to].some((end) => isSame(at, end)))
-  return ends && joinsIn(context, host).some(({ id }) => id === join.id)
+/** The ends of a seam at which a later seam bends, or ends inside: it is sewn up to a dot there, not to the edge. */
+function laterBends(join: Join, { report }: BookletContext): ReportPoint[] {
+  const later = report.joins.slice(report.joins.indexOf(join) + 1).filter(({ kind }) => kind === 'set-in')
+  const stops = later.flatMap(({ via, from, to }) => (via.length > 0 ? via : [from, to]))
+  return [join.from, join.to].filter((end) => stops.some((stop) => isSame(stop, end)))
+}
+
+/** Where the sewing of a seam starts, stops or turns short of an edge: its bends, the ends that stop short, and its end in a corner. */
+export function dotsOf(join: Join, context: BookletContext): Spot[] {
+  const corner = join.kind === 'set-in' && join.via.length === 0 ? [join.from, join.to].filter((end) => isInside(end, context)) : []
+  const all = [...(join.kind === 'set-in' ? join.via : []), ...laterBends(join, context), ...corner]
+  return [...new Map(all.map((at) => [String(at), spotOf(context, at)])).values()]
+}
+
+/** Not on the outside of the block. */
+function isInside(at: ReportPoint, context: BookletContext): boolean {
+  const [x, y] = spotOf(context, at)
+  const [wide, high] = context.report.block.finished
+  return x > NEAR && y > NEAR && x < wide - NEAR && y < high - NEAR
 }
 
 const isSame = (a: ReportPoint, b: ReportPoint): boolean => String(a[0]) === String(b[0]) && String(a[1]) === String(b[1])

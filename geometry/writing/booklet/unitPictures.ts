@@ -38,7 +38,7 @@ import { Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
 /** The unit's patches, not mirrored unless it is drawn so, turned so many quarters, from 0, 0. */
-function restingPatches(variant: UnitVariant, context: BookletContext, turn: 0 | 1 | 2 | 3 = 0): MeasuredPatch[] {
+export function restingPatches(variant: UnitVariant, context: BookletContext, turn: 0 | 1 | 2 | 3 = 0): MeasuredPatch[] {
   const { first } = variant
   if (first.kind === 'polygon') return []
   const lying: BoxUnit = { ...first, at: [0, 0], turn, size: turn % 2 === (first.turn ?? 0) % 2 ? first.size : [first.size[1], first.size[0]] }
@@ -60,30 +60,29 @@ function seamsIn(variant: UnitVariant, patches: readonly MeasuredPatch[]): SeamB
 export function pressedPicture(variant: UnitVariant, context: BookletContext): Drawing {
   const patches = restingPatches(variant, context)
   const sketch = wrongSideSketch(patches, seamsIn(variant, patches), context.seam)
-  return sketch.drawing(`${unitCaption(variant)} from the wrong side, with its seams pressed.`, marginOf(patches))
+  return sketch.drawing(context.say.join.pictures.pressedUnit(variant.label), marginOf(patches))
 }
 
-/** Units made in one go that differ, side by side, right side up. */
+/** All units made in one go that differ, right side up, four beside each other, each with its letter. */
 export function variantsPicture(variants: readonly UnitVariant[], context: BookletContext): Drawing {
   const sketch = new Sketch()
-  let x = 0
-  for (const variant of variants) {
+  variants.forEach((variant, place) => {
     const patches = restingPatches(variant, context)
     const { right, bottom, left, top } = boxOfPatches(patches)
+    const apart = context.seam * 5
+    const move: Spot = [(place % ABREAST) * (right - left + apart) - left, Math.floor(place / ABREAST) * (bottom - top + apart) - top]
     for (const { patch, outline } of withRawEdge(patches, context.seam)) {
       sketch.area(
-        outline.map((spot) => plus(spot, [x - left, -top])),
+        outline.map((spot) => plus(spot, move)),
         patch.fabric,
       )
     }
-    sketch.text([x + (right - left) / 2, (bottom - top) * 0.6], variant.label)
-    x += right - left + context.seam * 5
-  }
-  return sketch.drawing(`${listed(variants.map(({ label }) => label))} from the right side.`, context.seam)
+    sketch.text(plus([(left + right) / 2, top + (bottom - top) * 0.6], move), variant.label)
+  })
+  return sketch.drawing(context.say.join.pictures.looks(variants.map(({ label }) => label)), context.seam)
 }
 
-/** `Unit A, goose,` at the head of a picture's title. */
-const unitCaption = ({ label, row }: UnitVariant): string => `Unit ${label}, ${unitRowWords(row, 1)},`
+const ABREAST = 4
 
 const marginOf = (patches: readonly MeasuredPatch[]): number => {
   const { left, right, top, bottom } = boundsOf(cornersOf(patches))
@@ -158,7 +157,7 @@ export function apartPicture(variant: UnitVariant, context: BookletContext): Dra
     if (longest === null || one === undefined) return
     sketch.point(plus(midpoint(...longest), midpoint(shiftOf(one.one), shiftOf(one.other))), 'number', String(index + 1))
   })
-  return sketch.drawing(`The pieces of unit ${variant.label}, laid apart; numbers show which seam to sew first.`, marginOf(patches))
+  return sketch.drawing(context.say.join.pictures.unitApart(variant.label), marginOf(patches))
 }
 
 /** Strips stand side by side at equal distances; other pieces move away from the middle. */

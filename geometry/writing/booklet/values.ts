@@ -20,7 +20,7 @@ export interface Drawing {
 }
 
 export type LineStyle = 'seam' | 'stitch' | 'marked' | 'cut' | 'fold' | 'trim' | 'blade' | 'thin'
-export type PointMark = 'nests' | 'clashes' | 'open' | 'pin' | 'tip' | 'number'
+export type PointMark = 'nests' | 'clashes' | 'open' | 'pin' | 'tip' | 'dot' | 'number'
 
 /** In painting order. */
 export type Mark =
@@ -64,7 +64,7 @@ export interface QuiltingStopMark {
 }
 
 /** One thing to do, with the pictures that show it. */
-interface StepAction {
+export interface StepAction {
   readonly sentences: readonly string[]
   readonly drawings: readonly Drawing[]
 }

@@ -109,11 +109,12 @@ function drawRuler(sketch: Sketch, { spot, reach: [far, down], measure, rough }:
   sketch.line([spot(0, 0), spot(far, 0), spot(far, down), spot(0, down)], 'thin', true)
   for (let at: number = STEP[measure]; at < far; at += STEP[measure]) {
     sketch.line([spot(at, 0), spot(at, down)], 'thin')
-    sketch.text(spot(at, down - rough * 0.8), String(at), 'small')
+    // In the ruler's far corner the numbers of its two edges would stand on each other.
+    if (at < far - STEP[measure] * 0.7) sketch.text(spot(at, down - rough * 0.8), String(at), 'small')
   }
   for (let at: number = STEP[measure]; at < down; at += STEP[measure]) {
     sketch.line([spot(0, at), spot(far, at)], 'thin')
-    sketch.text(spot(far - rough * 0.8, at), String(at), 'small')
+    if (at < down - STEP[measure] * 0.7) sketch.text(spot(far - rough * 0.8, at), String(at), 'small')
   }
 }
 

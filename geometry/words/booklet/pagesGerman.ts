@@ -1,0 +1,77 @@
+/** What stands on the printed pages besides the steps, in German. */
+import type { pagesEnglish } from './pagesEnglish.ts'
+
+export const pagesGerman: typeof pagesEnglish = {
+  untitled: 'Quiltblock',
+  subject: 'So näht man einen Quiltblock',
+  page: (number, of) => `Seite ${number} von ${of}`,
+  by: (name) => `von ${name}`,
+  contents: 'In diesem Heft',
+  fabricsToBuy: 'Stoffe, und wie viel du kaufst',
+  fabrics: 'Stoffe',
+  buy: (amount) => `kauf ${amount}`,
+  noName: '(ohne Namen)',
+  goodToKnow: 'Gut zu wissen',
+  moreProblems: (rest) => `und ${rest} mehr; die App zeigt sie auf dem Brett.`,
+  beforeYouBegin: 'Bevor du anfängst',
+  seamAllowance: 'Deine Nahtzugabe',
+  whatPicturesShow: 'Was die Bilder zeigen',
+  lines: {
+    stitch: 'auf dieser Linie nähen',
+    marked: 'diese Linie zeichnen',
+    cut: 'auf dieser Linie schneiden',
+    fold: 'auf dieser Linie falten',
+    trim: 'auf dieser Linie abschneiden',
+    blade: 'an dieser Kante des Lineals schneiden',
+  },
+  marks: {
+    nests: 'hier greifen Nähte ineinander: leg sie dicht aneinander',
+    clashes: 'Nähte greifen hier nicht ineinander: stecken, langsam nähen',
+    open: 'eine Naht ist auseinandergebügelt: durch beide stecken',
+    pin: 'eine Nadel durch beide Punkte stecken',
+    dot: 'am Punkt anfangen oder anhalten und verriegeln',
+    tip: 'eine Fadenbreite über dieser Spitze nähen, damit sie bleibt',
+  },
+  wrongSide: 'die linke Seite des Stoffs',
+  pressThisWay: 'Naht in diese Richtung bügeln',
+  measureThisFar: 'so weit messen',
+  straightGrain: 'der Fadenlauf des Stoffs',
+  sewingOrder: 'die Reihenfolge beim Nähen',
+  quiltingLine: 'die Quiltlinie und ihre Halte',
+  testSquare: 'Testquadrat',
+  testSquareAlt: (side) => `Testquadrat: In Originalgröße gedruckt misst jede Seite ${side}`,
+  printAtFullSize: 'Druck mit 100 %, „tatsächliche Größe“, nicht „an Seite anpassen“. Miss das Quadrat nach, bevor du schneidest.',
+  blockFile: 'Die Blockdatei: öffne sie oder dieses Heft in Nestwright',
+  theEnd: 'Dein Block ist fertig. Wie du schichtest, quiltest und einfasst, steht in der ganzen Ausgabe dieses Hefts.',
+  ownWordsStale: 'Das sind eigene Worte; der Block hat sich seitdem geändert.',
+  photograph: (title) => `Foto: ${title}`,
+  photographMissing: 'Hierher gehört ein Foto, aber es ließ sich nicht lesen.',
+
+  templates: 'Schablonen in Originalgröße',
+  noTemplates: 'Dieser Block braucht keine Schablonen: Jedes Teil wird als Quadrat, Rechteck oder Dreieck aus Streifen geschnitten.',
+  templatesFollow: 'Sie stehen auf den nächsten Seiten. Druck sie mit 100 % und miss das Testquadrat nach.',
+  cutOf: (number, fabric) => `Schneide ${number} aus ${fabric}.`,
+  cutOfFlipped: (plain, flipped, fabric) =>
+    plain === 0
+      ? `Schneide ${flipped} aus ${fabric}, die Schablone gewendet.`
+      : `Schneide ${plain} aus ${fabric} und ${flipped} mit gewendeter Schablone.`,
+  atFullSize: (name, size) => `${name} in Originalgröße: ${size} mit Nahtzugaben`,
+  sheetsToTape: (number) => `${number === 1 ? '1 Blatt' : `${number} Blätter`} zum Zusammenkleben.`,
+  howSheetsGo: (letter, rows, columns) =>
+    `Wie die Blätter der Schablone ${letter} zusammengehören: ${rows === 1 ? '1 Reihe' : `${rows} Reihen`}, ${columns === 1 ? '1 Spalte' : `${columns} Spalten`}`,
+  sheet: (at, of, row, column) => `Blatt ${at} von ${of}: Reihe ${row[0]} von ${row[1]}, Spalte ${column[0]} von ${column[1]}`,
+  crossesOnCrosses: 'Leg Kreuz auf Kreuz, dann kleb.',
+
+  cutList: 'Zuschnitt',
+  nothingToCut: 'Es gibt noch nichts zu schneiden.',
+  cutListHead: (seam) =>
+    `In jeder Größe sind die Nahtzugaben von ${seam} enthalten. Schneide zuerst Streifen quer zum Stoff, den breitesten zuerst. Schneide dann die Teile aus den Streifen.`,
+  haveReady: 'Leg außer den Stoffen bereit',
+  leastFound: (length) => `So wenig Stoff wurde gefunden: ${length}.`,
+  buyWide: (amount, width) => `kauf ${amount}, ${width} breit`,
+  colouringPage: 'Ausmalseite',
+  outlinesAlt: (title) => `${title} in Umrissen, zum Ausmalen`,
+  nothingToColour: 'Es gibt noch nichts auszumalen.',
+  allowanceTest: 'Wenn jede Naht etwas abweicht',
+  allowanceHeads: (much) => ['Stück', 'Nähte quer × längs', 'Geplant', `Jede Zugabe ${much} zu breit`, `Jede Zugabe ${much} zu schmal`],
+}
