@@ -5,7 +5,7 @@
  * Units   points, 72 an inch, from the top left of the page, y down.
  * Kept    what is drawn lies between the margins; `top` is where the next thing goes. A page is begun only when something is to be put on it.
  */
-import type { BookletWords } from '../words/booklet/bookletWords.ts'
+import type { BookletPhrases } from '../words/booklet/bookletWords.ts'
 import type { Drawing, Spot } from '../writing/booklet/values.ts'
 import type { FabricFill } from './fabricFill.ts'
 import { drawPicture } from './drawPicture.ts'
@@ -23,7 +23,7 @@ interface About {
   readonly by: string
   readonly subject: string
   readonly language: string
-  readonly say: BookletWords['pages']
+  readonly say: BookletPhrases['pages']
   /** Said above the first page of single pages: what they belong to. */
   readonly banner: string
 }

@@ -2,7 +2,7 @@
 import type { Block, MeasureUnit } from '../values/block.ts'
 import type { Report } from '../values/report.ts'
 import type { Booklet, Drawing } from '../writing/booklet/values.ts'
-import type { BookletWords } from '../words/booklet/bookletWords.ts'
+import type { BookletPhrases } from '../words/booklet/bookletWords.ts'
 import type { FabricFill } from './fabricFill.ts'
 import type { PageWriter } from './pageWriter.ts'
 
@@ -12,7 +12,7 @@ export interface PrintJob {
   readonly block: Block
   readonly booklet: Booklet
   /** What the pages say, in the booklet's language. */
-  readonly say: BookletWords
+  readonly say: BookletPhrases
   readonly unit: MeasureUnit
   readonly fabricFill: (fabric: string | null) => FabricFill
   /** Every picture of a step that is printed: the key tells what their marks mean. */

@@ -1,5 +1,5 @@
 /** A square of a known size: if it measures right with a ruler, the page was printed at its own size. */
-import type { BookletWords } from '../words/booklet/bookletWords.ts'
+import type { BookletPhrases } from '../words/booklet/bookletWords.ts'
 import { boxAt } from '../writing/booklet/sketch.ts'
 import { INK, STYLES } from './pageStyle.ts'
 import { POINTS } from './paper.ts'
@@ -12,7 +12,7 @@ const squareSide = (unit: 'in' | 'cm'): number => (unit === 'in' ? 1 : 2.5)
 /** Points from one side to the other, between the middles of its lines. */
 export const testSquareSide = (unit: 'in' | 'cm'): number => squareSide(unit) * POINTS[unit]
 
-export function testSquare(pages: PageWriter, x: number, y: number, unit: 'in' | 'cm', say: BookletWords['pages']): void {
+export function testSquare(pages: PageWriter, x: number, y: number, unit: 'in' | 'cm', say: BookletPhrases['pages']): void {
   const side = testSquareSide(unit)
   const said = `${squareSide(unit)} ${unit}`
   pages.figure(say.testSquareAlt(said), (surface) => {
@@ -38,5 +38,5 @@ export function testSquare(pages: PageWriter, x: number, y: number, unit: 'in' |
 }
 
 /** The words beside the test square, from a place on the page, in points. */
-export const squareNote = (pages: PageWriter, x: number, y: number, width: number, say: BookletWords['pages']): void =>
+export const squareNote = (pages: PageWriter, x: number, y: number, width: number, say: BookletPhrases['pages']): void =>
   pages.tagged('P', () => pages.textBlock(pages.breakLines(say.printAtFullSize, STYLES.small, width), STYLES.small, x, y))

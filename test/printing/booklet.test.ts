@@ -26,7 +26,7 @@ describe('the booklet of a star', () => {
     ['Cut list', 'squares 3 7/8 × 3 7/8 in'],
     // A top of 12 1/2, batting 2 in larger each side [S145]; the backing no smaller, common practice, no source.
     ['Cut list', 'backing and batting 16 1/2 × 16 1/2 in each'],
-    ['Make the units', 'Trim each to 6 1/2 × 3 1/2 in'],
+    ['Make the units', '1 set of four makes all 4 geese'],
     ['If every seam is a little off', '12 1/2 × 12 1/2 in'],
     ['Size chart', '7 1/4'],
     ['Colouring page', 'Moss'],

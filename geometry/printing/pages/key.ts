@@ -7,7 +7,7 @@
 import { boxAt } from '../../writing/booklet/sketch.ts'
 import type { Drawing, Mark, Spot } from '../../writing/booklet/values.ts'
 import { fabricFills, paintFabric } from '../fabricFill.ts'
-import type { BookletWords } from '../../words/booklet/bookletWords.ts'
+import type { BookletPhrases } from '../../words/booklet/bookletWords.ts'
 import { drawPicture } from '../drawPicture.ts'
 import { STYLES } from '../pageStyle.ts'
 import type { Surface } from '../pen.ts'
@@ -64,7 +64,7 @@ const wrongSide = (words: string): KeyRow => ({
   },
 })
 
-const rowsIn = (say: BookletWords['pages']): readonly KeyRow[] => [
+const rowsIn = (say: BookletPhrases['pages']): readonly KeyRow[] => [
   arrowRow(say.pressThisWay, 'press', 1),
   ...(Object.entries(say.lines) as [keyof typeof say.lines, string][]).map(
     ([style, words]): KeyRow => ({
@@ -117,7 +117,7 @@ const rowsIn = (say: BookletWords['pages']): readonly KeyRow[] => [
 const SAMPLE = 34
 
 /** The rows that some pictures need, in the order in which they are told. */
-function rowsFor(drawings: readonly Drawing[], say: BookletWords['pages']): KeyRow[] {
+function rowsFor(drawings: readonly Drawing[], say: BookletPhrases['pages']): KeyRow[] {
   const marks = drawings.flatMap((drawing) => drawing.marks)
   return rowsIn(say).filter(({ used }) => marks.some(used))
 }

@@ -198,7 +198,7 @@ function small(job: PrintJob, template: Template, room: Region, shelf: Shelf, it
 }
 
 const alt = ({ unit, say }: PrintJob, { name, width, height }: Template): string =>
-  say.pages.atFullSize(name, [width, height].map((length) => Math.round(length * 1000) / 1000).join(' × ') + ` ${unit}`)
+  say.pages.atFullSize(name, `${[width, height].map((length) => Math.round(length * 1000) / 1000).join(' × ')} ${unit}`)
 
 function outline(surface: Surface, template: Template, [x, y]: Spot, scale: number): void {
   const put = ([px, py]: Spot): Spot => [x + px * scale, y + py * scale]

@@ -22,7 +22,7 @@ import { unitsGerman } from './unitsGerman.ts'
 export const BOOKLET_LANGUAGES = ['en', 'de'] as const
 export type BookletLanguage = (typeof BOOKLET_LANGUAGES)[number]
 
-export interface BookletWords {
+export interface BookletPhrases {
   readonly language: BookletLanguage
   readonly message: (message: Message) => string
   /** A size that no ruler shows, with the size itself. */
@@ -42,7 +42,7 @@ const listedWith =
   (words: readonly string[]): string =>
     words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} ${and} ${words.at(-1)}`
 
-const WORDS: Readonly<Record<BookletLanguage, BookletWords>> = {
+const WORDS: Readonly<Record<BookletLanguage, BookletPhrases>> = {
   en: {
     language: 'en',
     message: (message) => say(english, message),
@@ -69,4 +69,4 @@ const WORDS: Readonly<Record<BookletLanguage, BookletWords>> = {
 }
 
 /** What a booklet says in a language. */
-export const bookletWords = (language: BookletLanguage): BookletWords => WORDS[language]
+export const bookletWords = (language: BookletLanguage): BookletPhrases => WORDS[language]

@@ -5,7 +5,7 @@ const listed = (words: readonly (string | number)[]): string =>
 
 const SHAPES = { square: ['square', 'squares'], rectangle: ['rectangle', 'rectangles'], triangle: ['triangle', 'triangles'] } as const
 
-export interface CutPiece {
+export interface PieceToCut {
   readonly count: number
   readonly shape: keyof typeof SHAPES
   readonly size: string
@@ -22,7 +22,7 @@ export interface CutPiece {
   readonly spare: number
 }
 
-const cutAgain = ({ count, then, hand, triangles, spare }: CutPiece): string => {
+const cutAgain = ({ count, then, hand, triangles, spare }: PieceToCut): string => {
   if (then === 'none') return ''
   const way =
     hand === null
@@ -39,7 +39,7 @@ export const cutEnglish = {
     `Cut ${listed(strips.map(({ count, width }) => `${count === 1 ? '1 strip' : `${count} strips`} ${width} wide`))}. From ${strips.length === 1 && strips[0]?.count === 1 ? 'it' : 'them'} cut these pieces.`,
   stripsAlong: (strips: readonly { readonly count: number; readonly width: string }[]) =>
     `Cut ${listed(strips.map(({ count, width }) => `${count === 1 ? '1 strip' : `${count} strips`} ${width} wide`))} along the length of the fabric, beside the selvage.`,
-  piece: (piece: CutPiece) =>
+  piece: (piece: PieceToCut) =>
     `Cut ${piece.count} ${SHAPES[piece.shape][piece.count === 1 ? 0 : 1]} ${piece.size}${piece.upright ? ' (the first side across the fabric, so the print stands upright)' : ''}, ${piece.purpose}${piece.larger === null ? '' : `, ${piece.larger} larger than needed, for trimming`}.${cutAgain(piece)}`,
   withTemplate: ({ count, templates, box }: { readonly count: number; readonly templates: readonly string[]; readonly box: string }) =>
     `Cut ${count} with ${templates.length === 0 ? (count === 1 ? 'its template' : 'their templates') : `${templates.length === 1 ? 'template' : 'templates'} ${listed(templates)}`}; ${count === 1 ? 'it fits' : 'each fits'} in ${box}.`,

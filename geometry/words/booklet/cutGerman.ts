@@ -1,5 +1,5 @@
 /** Cutting, in German: what the steps of a booklet say. */
-import type { CutPiece, cutEnglish } from './cutEnglish.ts'
+import type { PieceToCut, cutEnglish } from './cutEnglish.ts'
 
 const listed = (words: readonly (string | number)[]): string =>
   words.length < 2 ? String(words[0] ?? '') : `${words.slice(0, -1).join(', ')} und ${words.at(-1)}`
@@ -9,7 +9,7 @@ const SHAPES = { square: ['Quadrat', 'Quadrate'], rectangle: ['Rechteck', 'Recht
 const strips = (all: readonly { readonly count: number; readonly width: string }[]): string =>
   listed(all.map(({ count, width }) => `${count === 1 ? '1 Streifen' : `${count} Streifen`}, ${width} breit,`)).replace(/,$/, '')
 
-const cutAgain = ({ count, then, hand, triangles, spare }: CutPiece): string => {
+const cutAgain = ({ count, then, hand, triangles, spare }: PieceToCut): string => {
   if (then === 'none') return ''
   const way =
     hand === null

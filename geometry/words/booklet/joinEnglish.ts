@@ -8,10 +8,10 @@ const clauses = (match: readonly string[]): string => (match.length === 0 ? '' :
 export type Line = 'row' | 'column' | 'section'
 /** Which way a seam goes as the piece lies on the table: 0 where it goes neither way. */
 export type PressDirection = readonly [across: -1 | 0 | 1, down: -1 | 0 | 1]
-export type SeamEnd = 'left' | 'right' | 'upper' | 'lower'
-export type SewingOrder = 'across' | 'down' | 'as shown'
+export type EndOfSeam = 'left' | 'right' | 'upper' | 'lower'
+export type ReadingOrder = 'across' | 'down' | 'as shown'
 
-const ORDERS: Readonly<Record<SewingOrder, string>> = {
+const ORDERS: Readonly<Record<ReadingOrder, string>> = {
   across: 'from left to right',
   down: 'from top to bottom',
   'as shown': 'in the order the picture shows',
@@ -35,13 +35,13 @@ export const joinEnglish = {
   lines: (line: Line, places: readonly number[]) => `${line}${places.length > 1 ? 's' : ''} ${listed(places)}`,
   lineMadeOf: (line: Line, place: number, what: string) => `${line} ${place} (${what})`,
   several: (number: number, name: string) => `${number} ${name}`,
-  together: (names: readonly string[], order: SewingOrder, match: readonly string[]) =>
+  together: (names: readonly string[], order: ReadingOrder, match: readonly string[]) =>
     `Sew ${listed(names)} together, ${ORDERS[order]}${clauses(match)}.`,
   oneToOther: (one: string, other: string, match: readonly string[]) => `Sew ${one} to ${other}${clauses(match)}.`,
   twoAlike: (name: string, isUnit: boolean, match: readonly string[]) => `Sew two ${name}${isUnit ? ' units' : 's'} together${clauses(match)}.`,
   makeAlike: (number: number) => `Make ${number}. Chain piece them: feed them through one after the other, then snip the threads between them.`,
   matched: (match: readonly string[]) => `${match.join('; ').charAt(0).toUpperCase()}${match.join('; ').slice(1)}.`,
-  partial: ({ one, other, start, length }: { readonly one: string; readonly other: string; readonly start: SeamEnd; readonly length: string }) =>
+  partial: ({ one, other, start, length }: { readonly one: string; readonly other: string; readonly start: EndOfSeam; readonly length: string }) =>
     `Sew ${one} to ${other} only part of the way: start at the ${start} end, stop at the dot after ${length}, and backstitch. Leave the rest open: you’ll finish it later. Until then, press it as far as it’s sewn.`,
   finishOpen: (number: number) => `Now finish the ${number === 1 ? 'seam' : `${number} seams`} you left open, from the dot to the edge.`,
 
@@ -50,9 +50,9 @@ export const joinEnglish = {
   pressBentToward: (name: string) => `Press the seam toward ${name}, as the arrows show.`,
   pressOpen: (number: number) => `Press ${seams(number)} open.`,
   pressToward: (number: number, names: readonly string[]) => `Press ${seams(number)} toward ${listed(names)}.`,
-  pressExcept: (to: PressDirection | 'open', other: PressDirection | 'open', except: readonly number[], order: SewingOrder) =>
+  pressExcept: (to: PressDirection | 'open', other: PressDirection | 'open', except: readonly number[], order: ReadingOrder) =>
     `Press all seams ${to === 'open' ? 'open' : way(to)}, except ${listed(except)}, counting ${ORDERS[order]}: press ${except.length === 1 ? 'that one' : 'those'} ${other === 'open' ? 'open' : way(other)}.`,
-  pressByNumber: (ways: readonly { readonly to: PressDirection | 'open'; readonly seams: readonly number[] }[], order: SewingOrder) =>
+  pressByNumber: (ways: readonly { readonly to: PressDirection | 'open'; readonly seams: readonly number[] }[], order: ReadingOrder) =>
     `Press ${listed(ways.map(({ to, seams: numbers }) => `${numbers.length === 1 ? 'seam' : 'seams'} ${listed(numbers)} ${to === 'open' ? 'open' : way(to)}`))}, counting ${ORDERS[order]}.`,
   shouldMeasure: (name: string, size: string) => `${name.charAt(0).toUpperCase()}${name.slice(1)} should measure ${size}.`,
   eachShouldMeasure: (line: Line | null, size: string) => `Each ${line === 'row' || line === 'column' ? `${line} ` : ''}should measure ${size}.`,

@@ -1,5 +1,5 @@
 /** Laying out, joining and borders, in German: what the steps of a booklet say. */
-import type { joinEnglish, Line, SewingOrder, SeamEnd, PressDirection } from './joinEnglish.ts'
+import type { joinEnglish, Line, ReadingOrder, EndOfSeam, PressDirection } from './joinEnglish.ts'
 
 const listed = (words: readonly (string | number)[]): string =>
   words.length < 2 ? String(words[0] ?? '') : `${words.slice(0, -1).join(', ')} und ${words.at(-1)}`
@@ -12,12 +12,12 @@ const LINES: Readonly<Record<Line, readonly [one: string, many: string]>> = {
   column: ['Spalte', 'Spalten'],
   section: ['Abschnitt', 'Abschnitte'],
 }
-const ORDERS: Readonly<Record<SewingOrder, string>> = {
+const ORDERS: Readonly<Record<ReadingOrder, string>> = {
   across: 'von links nach rechts',
   down: 'von oben nach unten',
   'as shown': 'in der Reihenfolge, die das Bild zeigt',
 }
-const SIDES: Readonly<Record<SeamEnd, string>> = { left: 'linken', right: 'rechten', upper: 'oberen', lower: 'unteren' }
+const SIDES: Readonly<Record<EndOfSeam, string>> = { left: 'linken', right: 'rechten', upper: 'oberen', lower: 'unteren' }
 const way = ([across, down]: PressDirection): string =>
   [...(down === 0 ? [] : [down < 0 ? 'nach oben' : 'nach unten']), ...(across === 0 ? [] : [across < 0 ? 'nach links' : 'nach rechts'])].join(' und ')
 

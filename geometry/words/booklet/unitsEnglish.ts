@@ -141,7 +141,7 @@ export const unitsEnglish = {
     `${hand === 'right' ? 'Right-handed' : 'Left-handed'}, first cut: lay ${under}. Cut along the ${hand} and top edges.`,
   firstCutAlike: 'Left-handed, first cut: the same, measured from the left edge. Cut along the left and top edges.',
   secondCut: ({ hand, lines, under }: { readonly hand: 'right' | 'left'; readonly lines: string; readonly under: string | null }) =>
-    `${hand === 'right' ? 'Right-handed' : 'Left-handed'}, second cut: rotate it 180°. Lay the cut edges on ${lines}${under === null ? '' : `, ${under}`}. Cut the other two edges.`,
+    `${hand === 'right' ? 'Right-handed' : 'Left-handed'}, second cut: rotate it 180° and lay the cut edges on ${lines}${under === null ? '' : `, ${under}`}. Cut the other two edges.`,
   rulerLines: (wide: string, high: string) => (wide === high ? `the ruler’s ${wide} lines` : `the ruler’s ${wide} and ${high} lines`),
   halfSquareLine: (one: boolean) => `the 45° line along ${one ? 'the seam' : 'a seam'}`,
   seamsMeet: (side: string, top: string, hand: 'right' | 'left') =>

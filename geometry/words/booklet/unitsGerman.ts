@@ -129,7 +129,7 @@ export const unitsGerman: typeof unitsEnglish = {
   firstCut: ({ hand, under }) => `${HANDS[hand]}, erster Schnitt: Leg ${under}. Schneide an der ${EDGES[hand]} und der oberen Kante.`,
   firstCutAlike: 'Linkshändig, erster Schnitt: genauso, von der linken Kante gemessen. Schneide an der linken und der oberen Kante.',
   secondCut: ({ hand, lines, under }) =>
-    `${HANDS[hand]}, zweiter Schnitt: Dreh sie um 180°. Leg die geschnittenen Kanten auf ${lines}${under === null ? '' : `, ${under}`}. Schneide die anderen beiden Kanten.`,
+    `${HANDS[hand]}, zweiter Schnitt: Dreh sie um 180° und leg die geschnittenen Kanten auf ${lines}${under === null ? '' : `, ${under}`}. Schneide die anderen beiden Kanten.`,
   rulerLines: (wide, high) => (wide === high ? `die ${wide}-Linien des Lineals` : `die Linien für ${wide} und ${high}`),
   halfSquareLine: (one) => `die 45°-Linie des Lineals auf ${one ? 'der Naht' : 'einer Naht'}`,
   seamsMeet: (side, top, hand) => `den Punkt, wo die Nähte sich treffen, ${side} von der ${EDGES[hand]} und ${top} unter der oberen Kante`,

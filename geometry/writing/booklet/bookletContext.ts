@@ -11,7 +11,7 @@ import type { Block, MeasureUnit, Size, Unit } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { viewOf } from '../../units/unitPicture.ts'
 import type { Join, Meeting, Report, ReportPoint, UnitRow } from '../../values/report.ts'
-import { type BookletLanguage, type BookletWords, bookletWords } from '../../words/booklet/bookletWords.ts'
+import { type BookletLanguage, type BookletPhrases, bookletWords } from '../../words/booklet/bookletWords.ts'
 import { letterAt, sayExact, sayOne, saySize } from '../phrases.ts'
 import { inCells } from '../pieceNames.ts'
 import { sanitiseLine } from '../sanitiseText.ts'
@@ -46,7 +46,7 @@ export interface UnitVariant {
 }
 
 export interface BookletContext {
-  readonly say: BookletWords
+  readonly say: BookletPhrases
   /** Numbers as the language writes them: `7,5 cm`. */
   readonly local: (said: string) => string
   /** A length, the nearest on a ruler; a length as it is; a size. */
@@ -107,7 +107,7 @@ export function bookletContext(report: Report, block: Block, language: BookletLa
 }
 
 /** Lengths and sizes as a language says them. */
-function saidIn({ language, about }: BookletWords, unit: MeasureUnit): Pick<BookletContext, 'local' | 'one' | 'exact' | 'size'> {
+function saidIn({ language, about }: BookletPhrases, unit: MeasureUnit): Pick<BookletContext, 'local' | 'one' | 'exact' | 'size'> {
   const local = (said: string): string => (language === 'de' ? said.replace(/(\d)\.(\d)/g, '$1,$2') : said)
   return {
     local,

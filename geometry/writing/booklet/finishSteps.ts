@@ -6,11 +6,11 @@
  * Source  backing and batting [S145], binding [S139]; the figures are those of `finishing.ts`.
  */
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
-import type { Unit, MeasureUnit, Size } from '../../values/block.ts'
+import type { MeasureUnit, Size } from '../../values/block.ts'
 import { message } from '../../values/messages.ts'
 import { ruleOf } from '../../cutting/oneRun.ts'
 import { inWords } from '../../words/englishPhrases.ts'
-import { listed, sayOne, saySize } from '../phrases.ts'
+import { sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, NO_METHOD, oneLine } from './bookletContext.ts'
 import { centreOfAll, type BoundingBox, boundsOf, grownBy, patchesByUnit } from './pieceDrawing.ts'
 import { blocksOf } from './severalBlocks.ts'

@@ -6,7 +6,7 @@
  * Source  pressing and nesting [S79][S89], partial seams [S95], set-in seams [S99]; chain piecing: common practice, no source.
  */
 import type { Join } from '../../values/report.ts'
-import type { PressDirection, SewingOrder } from '../../words/booklet/joinEnglish.ts'
+import type { PressDirection, ReadingOrder } from '../../words/booklet/joinEnglish.ts'
 import { type BookletContext, NO_METHOD, spotOf } from './bookletContext.ts'
 import { vectorLength, minus } from './pieceDrawing.ts'
 import { inOrder, layoutPicture, placePicture, pressedRun, sewnNow } from './joinPictures.ts'
@@ -130,7 +130,7 @@ function row(names: readonly string[], { context }: Naming): string[] {
   return stretches.map(({ name, number }) => (number === 1 ? name : context.say.join.several(number, name)))
 }
 
-const direction = ([x, y]: Spot): SewingOrder => (Math.abs(x) > Math.abs(y) * 4 ? 'across' : Math.abs(y) > Math.abs(x) * 4 ? 'down' : 'as shown')
+const direction = ([x, y]: Spot): ReadingOrder => (Math.abs(x) > Math.abs(y) * 4 ? 'across' : Math.abs(y) > Math.abs(x) * 4 ? 'down' : 'as shown')
 
 /** Seam by seam: `Sew row 1 to row 2: nest the seams at 2 points.` */
 function oneByOne(run: SewingRun, naming: Naming): string[] {

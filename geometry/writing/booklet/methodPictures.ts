@@ -11,8 +11,6 @@ import { cross, minus, plus, unitVector } from './pieceDrawing.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
 
-const ROOT = Math.SQRT2
-
 /** A line from corner to corner, and one on each side of it a seam allowance away, within a box. */
 export function besideLine(sketch: Sketch, from: Spot, to: Spot, seam: number, outline: readonly Spot[], cut: boolean): void {
   const along = unitVector(minus(to, from))
