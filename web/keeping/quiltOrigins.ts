@@ -6,7 +6,7 @@
  */
 import { database } from './openBlock.ts'
 
-export interface Origin {
+interface Origin {
   /** The id of the library block. */
   readonly card: string
   /** When that block was last changed, as far as the maker has been asked about it. */

@@ -60,7 +60,7 @@ function OpenQuilt() {
 }
 
 function BoardButtons() {
-  const { marks, value } = useQuiltView()
+  const { marks, value, line, zoom } = useQuiltView()
   return (
     <div className="buttons board-buttons">
       <button type="button" aria-pressed={marks} onClick={() => setQuiltView({ marks: !marks })}>
@@ -69,9 +69,14 @@ function BoardButtons() {
       <button type="button" aria-pressed={value} onClick={() => setQuiltView({ value: !value })}>
         {t('Value')}
       </button>
-      <button type="button" onClick={() => setQuiltView({ zoom: 1, pan: [0, 0] })}>
-        {t('Fit to window')}
+      <button type="button" aria-pressed={line} onClick={() => setQuiltView({ line: !line })}>
+        {t('Quilting line')}
       </button>
+      {zoom > 1 && (
+        <button type="button" onClick={() => setQuiltView({ zoom: 1, pan: [0, 0] })}>
+          {t('Fit to window')}
+        </button>
+      )}
       <NoticeLog />
       <Popover name={t('Shortcuts')} className="upward keys">
         <QuiltKeys />

@@ -28,6 +28,10 @@ interface QuiltView {
   /** Zoom 1 fits the quilt to the board; pan in pixels. */
   readonly zoom: number
   readonly pan: readonly [number, number]
+  /** Whether the quilting line of each place is shown. */
+  readonly line: boolean
+  /** The joining seam that is drawn, by its number. */
+  readonly joint: number | null
   /** The crossing that is pointed at: its number among the report's meetings. */
   readonly pointed: number | null
 }
@@ -40,6 +44,8 @@ const START: QuiltView = {
   sheet: 'place',
   marks: true,
   value: false,
+  line: false,
+  joint: null,
   zoom: 1,
   pan: [0, 0],
   pointed: null,

@@ -80,7 +80,7 @@ interface StageProps {
 function QuiltStage({ quilt, layout, frame, size, byKeys, run }: StageProps) {
   const dragLayer = useRef<LayerNode>(null)
   const [target, setTarget] = useState<readonly PlacedBox[]>([])
-  const { selected, cursor, inHand, marks, value, pointed } = useQuiltView()
+  const { selected, cursor, inHand, marks, value, pointed, line, joint, sheet } = useQuiltView()
   const decoded = useDecodedPhotos()
   const { report, of } = useQuiltReport()
   const mode = value ? 'value' : 'cloth'
@@ -161,7 +161,13 @@ function QuiltStage({ quilt, layout, frame, size, byKeys, run }: StageProps) {
           />
         )}
       </Layer>
-      <QuiltMarks frame={frame} meetings={marks && of === quilt ? (report?.meetings ?? null) : null} pointed={of === quilt ? pointed : null} />
+      <QuiltMarks
+        frame={frame}
+        meetings={marks && of === quilt ? (report?.meetings ?? null) : null}
+        pointed={sheet === 'check' && of === quilt ? pointed : null}
+        lines={line && of === quilt ? (report?.places ?? null) : null}
+        joint={sheet === 'joining' && joint !== null && of === quilt ? (report?.joints[joint] ?? null) : null}
+      />
     </Stage>
   )
 }

@@ -1,8 +1,8 @@
 /** What lies over the quilt: what is selected, where a drop will land, crossings between blocks, places that don't fit. */
 import { memo, useMemo } from 'react'
 import { Layer, Shape } from 'react-konva/lib/ReactKonvaCore.js'
-import type { QuiltCell, QuiltLayout, QuiltReport } from '../../../geometry/index.ts'
-import { pointOf } from '../../document/shapes.ts'
+import { type QuiltCell, type QuiltLayout, type QuiltReport, routeLines } from '../../../geometry/index.ts'
+import { type Point, pointOf } from '../../document/shapes.ts'
 import { MARKS, marksPerPlace, type PlacedMark } from '../../drawing/marks.ts'
 import { useInk } from '../../drawing/useInk.ts'
 import type { QuiltFrame } from './quiltFrame.ts'
@@ -39,10 +39,14 @@ interface MarksProps {
   /** Null while they are not shown, or not known. */
   readonly meetings: QuiltReport['meetings'] | null
   readonly pointed: number | null
+  /** Places whose quilting line is shown. */
+  readonly lines: QuiltReport['places'] | null
+  /** The joining seam that is drawn. */
+  readonly joint: QuiltReport['joints'][number] | null
 }
 
 /** Crossings between blocks, on a layer of their own: a quilt may have thousands. */
-export const QuiltMarks = memo(function QuiltMarks({ frame, meetings, pointed }: MarksProps) {
+export const QuiltMarks = memo(function QuiltMarks({ frame, meetings, pointed, lines, joint }: MarksProps) {
   const inks = useInk()
   const points = useMemo(() => (meetings ?? []).map(({ at, verdict }) => ({ at: pointOf(at), verdict })), [meetings])
   const placed = useMemo(() => marksPerPlace(points), [points])
@@ -53,7 +57,9 @@ export const QuiltMarks = memo(function QuiltMarks({ frame, meetings, pointed }:
         perfectDrawEnabled={false}
         sceneFunc={({ _context }) => {
           const pen = _context as CanvasRenderingContext2D
+          if (lines !== null) drawLines(pen, frame, lines, inks)
           drawMarks(pen, frame, placed, inks)
+          if (joint !== null) drawJoint(pen, frame, joint, inks)
           const one = pointed === null ? undefined : points[pointed]
           if (one !== undefined) ring(pen, frame.toPixels(one.at), inks)
         }}
@@ -133,6 +139,53 @@ function drawMarks(pen: CanvasRenderingContext2D, frame: QuiltFrame, placed: rea
 function dot(pen: CanvasRenderingContext2D, [x, y]: readonly [number, number]): void {
   pen.fillStyle = MARKS.clashes.fill
   pen.fillRect(x - 1.5, y - 1.5, 3, 3)
+}
+
+/** Stitches as dashes, light on dark and dark on light. */
+function drawLines(pen: CanvasRenderingContext2D, frame: QuiltFrame, places: QuiltReport['places'], inks: Inks): void {
+  pen.lineJoin = 'round'
+  pen.lineCap = 'round'
+  for (const [colour, width, dash] of [
+    [inks.paper, 3.5, []],
+    [inks.ink, 1.6, [5, 4]],
+  ] as const) {
+    pen.strokeStyle = colour
+    pen.lineWidth = width
+    pen.setLineDash([...dash])
+    for (const { origin, ditch } of places) {
+      const [left, top] = pointOf(origin)
+      for (const { points, closed } of routeLines(ditch)) {
+        pen.beginPath()
+        for (const [x, y] of points) pen.lineTo(...frame.toPixels([left + x, top + y]))
+        if (closed) pen.closePath()
+        pen.stroke()
+      }
+    }
+  }
+  pen.setLineDash([])
+}
+
+/** A joining seam as a bold line, with a tick wherever its edges have to come level. */
+function drawJoint(pen: CanvasRenderingContext2D, frame: QuiltFrame, { from, to, marks }: QuiltReport['joints'][number], inks: Inks): void {
+  const [a, b] = [frame.toPixels(pointOf(from)), frame.toPixels(pointOf(to))]
+  const long = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1
+  const along: Point = [(b[0] - a[0]) / long, (b[1] - a[1]) / long]
+  const ticks = marks.map((mark): Point => [a[0] + along[0] * mark * frame.scale, a[1] + along[1] * mark * frame.scale])
+  for (const [colour, width] of [
+    [inks.paper, 10],
+    [inks.accent, 6],
+  ] as const) {
+    pen.strokeStyle = colour
+    pen.lineWidth = width
+    pen.beginPath()
+    pen.moveTo(...a)
+    pen.lineTo(...b)
+    for (const [x, y] of ticks) {
+      pen.moveTo(x - along[1] * 12, y + along[0] * 12)
+      pen.lineTo(x + along[1] * 12, y - along[0] * 12)
+    }
+    pen.stroke()
+  }
 }
 
 function ring(pen: CanvasRenderingContext2D, [x, y]: readonly [number, number], inks: Inks): void {

@@ -38,7 +38,7 @@ export function CrossingList({ quilt, report }: Props) {
                 aria-expanded={at >= 0}
                 onClick={() => setQuiltView({ pointed: meetings[at + 1] ?? null, marks: true })}
               >
-                {tn(meetings.length, '{words}', '{words} ({n} times)', { words })}
+                {capitalise(tn(meetings.length, '{words}', '{words} ({n} times)', { words }))}
               </button>
               {at >= 0 && <MeetingFixes quilt={quilt} meeting={report.meetings[meetings[at] as number] as Meeting} />}
             </li>
@@ -49,6 +49,8 @@ export function CrossingList({ quilt, report }: Props) {
     </>
   )
 }
+
+const capitalise = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 function pairsOf(quilt: Quilt, report: QuiltReport): Pair[] {
   const pairs = new Map<string, number[]>()

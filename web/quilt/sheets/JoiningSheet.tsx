@@ -10,9 +10,9 @@ import { t, tn } from '../../words/words.ts'
 import { quiltWorker } from '../../workers/clients.ts'
 import { useWorker } from '../../workers/useWorker.ts'
 import { act } from '../quiltActions.ts'
-import { useQuiltReport } from '../useQuiltReport.ts'
 import { BorderPanel } from './BorderPanel.tsx'
 import { JoinPicture } from './JoinPicture.tsx'
+import { JointSteps } from './JointSteps.tsx'
 import { exactOf } from './FrameFields.tsx'
 
 const WAY_NAMES: Readonly<Record<Way, () => string>> = {
@@ -55,9 +55,9 @@ export function JoiningSheet({ quilt }: { readonly quilt: Quilt }) {
         <h2 id="way-options-title">{WAY_NAMES[join]()}</h2>
         <WayOptions quilt={quilt} join={join} />
         <OrderField quilt={quilt} />
-        <JointList quilt={quilt} />
       </section>
       {join === 'whole' && <BorderPanel quilt={quilt} />}
+      <JointSteps quilt={quilt} />
     </>
   )
 }
@@ -262,18 +262,5 @@ function OrderField({ quilt }: { readonly quilt: Quilt }) {
         <option value="sections">{t('in sections, half by half')}</option>
       </select>
     </label>
-  )
-}
-
-/** How many joints there are, and the longest. */
-function JointList({ quilt }: { readonly quilt: Quilt }) {
-  const { report } = useQuiltReport()
-  if (report === null || report.joints.length === 0) return null
-  const { unit } = quilt.measure
-  return (
-    <p className="hint">
-      {tn(report.joints.length, 'One seam joins the places.', '{n} seams join the places.')}{' '}
-      {t('The longest is {length}.', { length: sayOneSize(report.machineLong, unit) })}
-    </p>
   )
 }

@@ -1,6 +1,16 @@
 /** The quilt's places: how many and how large, the frame round each block, and what lies in the selected place. */
 import { useMemo } from 'react'
-import { cellForAll, type Quilt, quiltLayout, setPlaceSize, setQuiltFrame, setQuiltGrid, type Length } from '../../../geometry/index.ts'
+import {
+  cellForAll,
+  PLACE_STAGES,
+  stagesDone,
+  type Quilt,
+  quiltLayout,
+  setPlaceSize,
+  setQuiltFrame,
+  setQuiltGrid,
+  type Length,
+} from '../../../geometry/index.ts'
 import { CountField } from '../../controls/CountField.tsx'
 import { EntryField } from '../../controls/EntryField.tsx'
 import { lengthForFile, lengthProblem } from '../../controls/lengthEntry.ts'
@@ -42,6 +52,7 @@ export function PlaceSheet({ quilt }: { readonly quilt: Quilt }) {
           <dd>{saySides(layout.size, quilt.measure.unit)}</dd>
         </dl>
         <FitCheck quilt={quilt} />
+        <Progress quilt={quilt} />
         <p className="hint">{t('Blocks lie square to the edges. Blocks on point aren’t there yet.')}</p>
       </section>
       <FramePanel quilt={quilt} />
@@ -116,6 +127,18 @@ function FitCheck({ quilt }: { readonly quilt: Quilt }) {
         )}
       </div>
     </div>
+  )
+}
+
+/** How much is done of the quilt, once anything is ticked off. */
+function Progress({ quilt }: { readonly quilt: Quilt }) {
+  const counts = PLACE_STAGES.map((stage) => quilt.places.filter((place) => stagesDone(place).includes(stage)).length)
+  if (counts.every((count) => count === 0)) return null
+  const [pieced = 0, quilted = 0, joined = 0] = counts
+  return (
+    <p className="sum">
+      {t('Of {n} places: {pieced} pieced, {quilted} quilted, {joined} joined', { n: quilt.places.length, pieced, quilted, joined })}
+    </p>
   )
 }
 

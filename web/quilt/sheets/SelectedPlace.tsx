@@ -18,6 +18,7 @@ import { sayOneSize, saySides } from '../../words/sizes.ts'
 import { t } from '../../words/words.ts'
 import { nameOfContent, wordsOfPlace } from '../board/PlaceGrid.tsx'
 import { act, openBlockOf, pressChosen, stretchChosen, turnChosen } from '../quiltActions.ts'
+import { useQuiltReport } from '../useQuiltReport.ts'
 import { FrameFields } from './FrameFields.tsx'
 
 interface Props {
@@ -33,6 +34,8 @@ export function SelectedPlace({ quilt, drawn }: Props) {
       <h2 id="place-title">{nameOfContent(quilt, place)}</h2>
       <p className="hint">{wordsOfPlace(quilt, drawn)}</p>
       <PlaceSizes quilt={quilt} drawn={drawn} />
+      <PlaceLayers quilt={quilt} id={place.id} />
+      <PrintTurned quilt={quilt} drawn={drawn} />
       {isBlock && (
         <div className="buttons">
           <button type="button" onClick={() => turnChosen(1)}>
@@ -99,6 +102,48 @@ function PlaceSizes({ quilt, drawn: { place, size, content, frame, spare, fit } 
         </>
       )}
     </dl>
+  )
+}
+
+/** How large the layers are cut and trimmed, and where the quilting stops. */
+function PlaceLayers({ quilt, id }: { readonly quilt: Quilt; readonly id: string }) {
+  const { report, of } = useQuiltReport()
+  const layers = of === quilt ? report?.places.find((place) => place.id === id)?.layers : null
+  if (layers == null) return null
+  const { unit } = quilt.measure
+  const both = ({ cut, trim }: { readonly cut: readonly [number, number]; readonly trim: readonly [number, number] }): string =>
+    cut.join() === trim.join() ? saySides(cut, unit) : t('{cut}, trimmed to {trim}', { cut: saySides(cut, unit), trim: saySides(trim, unit) })
+  return (
+    <dl className="size">
+      <dt>{t('Front')}</dt>
+      <dd>{saySides(layers.front, unit)}</dd>
+      <dt>{t('Batting')}</dt>
+      <dd>{both(layers.batting)}</dd>
+      <dt>{t('Backing')}</dt>
+      <dd>{both(layers.backing)}</dd>
+      {layers.loose > 0 && (
+        <>
+          <dt>{t('Quilting')}</dt>
+          <dd>{t('stops {length} from the raw edge', { length: sayOneSize(layers.loose, unit) })}</dd>
+        </>
+      )}
+    </dl>
+  )
+}
+
+/** A print with a direction turns with its block. */
+function PrintTurned({ quilt, drawn: { place } }: Props) {
+  const turn = place.turn ?? 0
+  const item = quilt.blocks.find(({ id }) => id === place.block)
+  if (item === undefined || turn === 0) return null
+  const turned = fabricsShown(item.block)
+    .map((fabric) => quilt.fabrics.find(({ id }) => id === item.wear?.[fabric.id]) ?? fabric)
+    .filter(({ direction }) => direction === 'one-way' || (direction === 'two-way' && turn % 2 === 1))
+  if (turned.length === 0) return null
+  return (
+    <p className="hint">
+      {t('{fabric} doesn’t lie upright here: its print turns with the block.', { fabric: turned.map(({ name }) => name).join(', ') })}
+    </p>
   )
 }
 
