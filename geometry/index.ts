@@ -27,7 +27,7 @@ export {
   setFinishedSize,
   type SizeFit,
 } from './edits/sizeEdits.ts'
-export { parseJson } from './values/parseJson.ts'
+export { MOST_VALUES_OF_MANY, parseJson } from './values/parseJson.ts'
 export { readBlock, checkBlock, isBlockCount, LONGEST_WORDS, MOST_BLOCKS, MOST_UNITS, writeBlock } from './block/read.ts'
 export * from './values/block.ts'
 export * from './values/quilt.ts'

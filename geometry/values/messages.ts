@@ -38,6 +38,7 @@ interface FileFaults {
   readonly 'not-one-of': OneOf
   readonly 'not-flag': Found
   readonly 'too-deep': Most
+  readonly 'too-many-values': Most
   readonly 'not-length': Found
   readonly 'length-not-above-zero': Found
   readonly 'length-beyond-rulers': Found

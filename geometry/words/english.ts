@@ -74,6 +74,7 @@ export const english: Words = {
   'not-one-of': ({ value, known }) => `is ${found(value)}; give one of ${known.join(', ')}`,
   'not-flag': ({ value }) => `is ${found(value)}; give true or false`,
   'too-deep': ({ most }) => `has lists or objects nested more than ${most} deep; open a file that Nestwright saved`,
+  'too-many-values': ({ most }) => `has more than ${most / 1e6} million values; open a file that Nestwright saved`,
   'not-length': ({ value }) => `is ${found(value)}; give a length such as 3 or "2 1/2"`,
   'list-too-long': ({ count, most }) => `has ${count} entries; give at most ${most}`,
   'length-not-above-zero': ({ value }) => `is ${found(value)}; give a length above zero`,

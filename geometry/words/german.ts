@@ -110,6 +110,7 @@ export const germanMessages: Words = {
   'not-flag': ({ value }) => `${is(value)}; gib true oder false an`,
   'too-deep': ({ most }) =>
     `enthält Listen oder Objekte, die mehr als ${most} tief ineinander liegen; öffne eine Datei, die Nestwright gespeichert hat`,
+  'too-many-values': ({ most }) => `enthält mehr als ${most / 1e6} Millionen Werte; öffne eine Datei, die Nestwright gespeichert hat`,
   'not-length': ({ value }) => `${is(value)}; gib eine Länge an, etwa 3 oder "2 1/2"`,
   'list-too-long': ({ count, most }) => `hat ${count} Einträge; gib höchstens ${most} an`,
   'length-not-above-zero': ({ value }) => `${is(value)}; gib eine Länge über null an`,

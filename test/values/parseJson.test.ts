@@ -24,6 +24,13 @@ it('refuses lists and objects that lie too deep, whole or cut short', () => {
     expect(parseJson(text)).toMatchObject({ ok: false, message: { code: 'too-deep' } })
 })
 
+it('refuses more values than a file of ours holds, and takes commas in strings for letters', () => {
+  const list = (count: number): string => JSON.stringify(Array.from({ length: count }, () => ({})))
+  expect(parseJson(list(10), 10)).toMatchObject({ ok: true })
+  expect(parseJson(list(11), 10)).toMatchObject({ ok: false, message: { code: 'too-many-values' } })
+  expect(parseJson(JSON.stringify([','.repeat(50)]), 10)).toMatchObject({ ok: true })
+})
+
 it('takes brackets in strings for letters, after an escaped quotation mark too', () => {
   const words = `${'['.repeat(500)}"${'{'.repeat(500)}\\`
   expect(parseJson(JSON.stringify({ words }))).toEqual({ ok: true, value: { words } })

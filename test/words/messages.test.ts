@@ -98,6 +98,7 @@ const SAMPLES: WithParams = {
   'position-not-exact': [one],
   'not-pair': VALUES,
   'list-too-long': counted,
+  'too-many-values': [{ most: 3_000_000 }],
   'too-many-units': counted,
   'method-of-another-kind': [{ ...one, kind: 'hst', known: ['k41', 'k42'] }],
   'too-many-patches': counted,

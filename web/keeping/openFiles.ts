@@ -4,7 +4,7 @@
  * In      files that were picked or dropped; a link to a block in the page's address.
  * Out     a notice: what was opened, or why it was not. Opening never overwrites another block.
  */
-import { checkBlock, checkQuilt, isPdf, type Message, MOST_BYTES, parseJson, type Read } from '../../geometry/index.ts'
+import { checkBlock, checkQuilt, isPdf, type Message, MOST_BYTES, MOST_VALUES_OF_MANY, parseJson, type Read } from '../../geometry/index.ts'
 import type { Doc } from '../document/document.ts'
 import { translateAny } from '../words/translateAny.ts'
 import { t, tn } from '../words/words.ts'
@@ -54,7 +54,7 @@ async function openFile(file: File): Promise<FileResult> {
   }
   if (text === null)
     return refused(t('{file} is a PDF without a block inside. Open a block file, or a booklet saved from Nestwright.', { file: name }))
-  const parsed = parseJson(text)
+  const parsed = parseJson(text, MOST_VALUES_OF_MANY)
   if (!parsed.ok) return notOpened(name, parsed.place, parsed.message)
   return isBlocksFile(parsed.value) ? openMany(name, parsed.value) : openOne(name, parsed.value)
 }
