@@ -64,4 +64,11 @@ describe('the structure of a booklet', () => {
   })
 })
 
+it('has the size of the block’s own units in its chart, whatever it is', async () => {
+  // Cells of 2 3/8 cm: geese of 4.75 by 2.375 cm, which no chart by whole centimetres lists.
+  const odd = { ...BLOCKS.framed, grid: { ...BLOCKS.framed.grid, cell: '19/8' } }
+  const { pages } = await printed(odd, 'a4', 'chart')
+  expect(pages.map(({ text }) => text).join(' ')).toMatch(/4\.75 × about 2\.4[\s\S]*Shaded/)
+})
+
 const contentsTop = ({ words }: ReadPage): number => words.find(({ text }) => text.startsWith('In this booklet'))?.y ?? Number.POSITIVE_INFINITY

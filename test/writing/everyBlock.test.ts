@@ -24,6 +24,13 @@ describe.each(BLOCKS)('%s', (_, block) => {
     for (const { id, unit } of said.patches) if (unit !== null && seamed.has(id)) expect(sewn, unit).toContain(unit)
   })
 
+  it('says on its cover what the last step of joining joins', () => {
+    const last = made.parts.find(({ key }) => key === 'join')?.steps.at(-1)?.title
+    const sewn = made.facts.find(({ what }) => what === 'Sewn in')?.said
+    if (last === undefined) expect(sewn).toBeUndefined()
+    else expect(last).toContain(sewn)
+  })
+
   it('reads like a maker', () => {
     const text = stepsText(made)
     expect(text).not.toMatch(/undefined|NaN|null|\bj:\d|\bp:\d|\[object|\s{2,}\S*\s{2,}\S.*\n\S*\d\.\d{4}/)

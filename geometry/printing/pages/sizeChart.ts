@@ -1,7 +1,7 @@
 /** Size charts: the kinds of unit that the block has, its own sizes marked. */
 import { type ChartKind, type SizeChart, sizeChart } from '../../cutting/sizes/sizeChart.ts'
-import { seamOf } from '../../block/lengthsOf.ts'
-import { rational } from '../../exact/rational.ts'
+import { cellOf, seamOf } from '../../block/lengthsOf.ts'
+import { compare, multiply, parseRational, type Rational, rational } from '../../exact/rational.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
 import { CHART_TITLES } from '../../writing/sizeChartText.ts'
 import { message } from '../../values/messages.ts'
@@ -48,12 +48,15 @@ function charts(job: PrintJob, kinds: readonly string[]): void {
   for (const kind of kinds) chartTable(job, kind)
 }
 
-function chartTable({ pages, report, block, unit }: PrintJob, kind: string): void {
+function chartTable(job: PrintJob, kind: string): void {
+  const { pages, report, block, unit } = job
   const [from, to, step] = RANGE[unit]
   const asked = { unit, seam: seamOf(block), from: rational(from), to: rational(to), step: rational(step[0], step[1]) }
-  const charts = (KIND_CHARTS[kind] as readonly ChartKind[]).map((one) => sizeChart({ kind: one, ...asked }))
-  const [first] = charts as [SizeChart, ...SizeChart[]]
   const own = new Set(report.units.filter((row) => row.kind === kind).map(({ finished }) => finished.join(' ')))
+  const charts = (KIND_CHARTS[kind] as readonly ChartKind[]).map((one) =>
+    withOwnSizes(sizeChart({ kind: one, ...asked }), own, ownWidths(job, kind), asked),
+  )
+  const [first] = charts as [SizeChart, ...SizeChart[]]
   const marked = new Set(first.rows.flatMap(({ finished }, at) => (own.has(finished.join(' ')) ? [at] : [])))
   const method = charts.length > 1 || first.method === 'plain' ? '' : `, ${METHOD_WORDS[first.method]}`
   heading(pages, `${CHART_TITLES[first.kind]}${method}`, 60 + first.rows.length * ROW)
@@ -73,6 +76,32 @@ function chartTable({ pages, report, block, unit }: PrintJob, kind: string): voi
   )
   pages.top += 3
   if (marked.size > 0) pages.paragraph('Shaded: the size in this block.', STYLES.small, { after: 2 })
+}
+
+/** Widths of the block's own units of a kind, as fractions of the measure's unit: the longer side of a goose. */
+function ownWidths({ block }: PrintJob, kind: string): Rational[] {
+  const cell = cellOf(block)
+  return block.units.flatMap((unit) => {
+    if (unit.kind !== kind || unit.kind === 'polygon') return []
+    const sides = unit.size.flatMap((side) => parseRational(side) ?? []).map((side) => multiply(side, cell))
+    return sides.sort((a, b) => compare(b, a)).slice(0, 1)
+  })
+}
+
+/** A chart with the sizes of the block's own units among its rows, where the chart has none of them. */
+function withOwnSizes(
+  chart: SizeChart,
+  own: ReadonlySet<string>,
+  widths: readonly Rational[],
+  asked: Omit<Parameters<typeof sizeChart>[0], 'kind'>,
+): SizeChart {
+  const rows = new Map(chart.rows.map((row) => [row.finished.join(' '), row]))
+  for (const width of widths) {
+    const [row] = sizeChart({ ...asked, kind: chart.kind, from: width, to: width }).rows
+    // A goose that isn't twice as wide as high has no row in the chart.
+    if (row !== undefined && own.has(row.finished.join(' '))) rows.set(row.finished.join(' '), row)
+  }
+  return { ...chart, rows: [...rows.values()].sort((a, b) => a.finished[0] - b.finished[0]) }
 }
 
 /** Points from one row to the next. */

@@ -14,6 +14,7 @@ import { cutSteps } from './cutSteps.ts'
 import { finishSteps, frontPicture, sandwichSteps } from './finishSteps.ts'
 import { type DraftStep, withOwnWords } from './draftStep.ts'
 import { rowsOf } from './rowsPicture.ts'
+import { rowsOrColumns, sewingRuns } from './runs.ts'
 import { needsOf, problemsOf } from './notes.ts'
 import { allowanceTest } from './allowanceTest.ts'
 import { quiltSteps } from './quilting/quiltSteps.ts'
@@ -40,7 +41,7 @@ export function bookletOf(report: Report, block: Block): Booklet {
     units: block.units.length,
     blocks: blocksOf(block),
     problems: problemsOf(context),
-    facts: factsOf(context),
+    facts: factsOf(context, parts),
     front: frontPicture(context),
     rows: rowsOf(context),
     fabrics: fabricsOf(context),
@@ -92,7 +93,9 @@ function ownIntroduction({ report, unit, seam }: BookletContext): string {
   return `${said} measures ${saySize(finished, unit)} finished${framed}. Read all the steps before you cut.`
 }
 
-function factsOf({ report, block, unit, seamText }: BookletContext): BookletFact[] {
+function factsOf(context: BookletContext, parts: readonly BookletPart[]): BookletFact[] {
+  const { report, block, unit, seamText } = context
+  const lines = rowsOrColumns(context, sewingRuns(context))
   const { finished, unfinished, withBorders } = report.block
   const borders = withBorders[0] !== unfinished[0] || withBorders[1] !== unfinished[1]
   const pieces = report.cut.reduce((sum, { count }) => sum + count, 0)
@@ -106,13 +109,14 @@ function factsOf({ report, block, unit, seamText }: BookletContext): BookletFact
     ...(report.joins.length === 0
       ? []
       : [
-          { of: 'making' as const, what: 'Sewn in', said: ORDERS[report.order] },
+          ...(parts.some(({ key }) => key === 'join') ? [{ of: 'making' as const, what: 'Sewn in', said: LINES[lines?.word ?? 'section'] }] : []),
           { of: 'making' as const, what: 'Seams', said: String(report.joins.length) },
         ]),
   ]
 }
 
-const ORDERS = { rows: 'rows', columns: 'columns', sections: 'sections' } as const
+/** As the steps of joining call them. */
+const LINES = { row: 'rows', column: 'columns', section: 'sections' } as const
 
 function fabricsOf({ report, block, unit }: BookletContext): BookletFabric[] {
   const cloth = new Map(report.fabric.map((row) => [row.fabric, row]))
