@@ -13,6 +13,7 @@ import { polygon, round } from '../pen.ts'
 import { chapter } from '../titles.ts'
 import { cuttingOf } from './cuttingDiagrams.ts'
 import { cellsOn, roomForFirst, stepCells } from '../short/cells.ts'
+import { widePictures } from './widePictures.ts'
 import { quiltRows, type Row, type Shown } from './quiltRows.ts'
 
 const GUTTER = 30
@@ -76,7 +77,7 @@ interface Laid {
 
 function laidOut(job: PrintJob, part: BookletPart, step: BookletStep): Laid {
   const drawings = part.key === 'cut' ? cuttingOf(job, step) : step.drawings
-  if (WIDE.has(part.key)) {
+  if (WIDE.has(part.key) || widePictures(part, step, job.booklet.units)) {
     const words = wordsIn(job, step, job.pages.width - GUTTER)
     const photo = photoOf(job, step, job.pages.width / 2)
     const most = wholePage(job) - TITLE - wordsHeight(words) - BETWEEN

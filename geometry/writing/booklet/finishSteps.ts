@@ -11,10 +11,11 @@ import { message } from '../../values/messages.ts'
 import { ruleOf } from '../../cutting/oneRun.ts'
 import { inWords } from '../../words/englishPhrases.ts'
 import { sayOne, saySize } from '../phrases.ts'
-import { type BookletContext, NO_METHOD, oneLine } from './bookletContext.ts'
-import { centreOfAll, type BoundingBox, boundsOf, grownBy, patchesByUnit } from './pieceDrawing.ts'
+import { type BookletContext, oneLine } from './bookletContext.ts'
+import { type BoundingBox, boundsOf, grownBy } from './pieceDrawing.ts'
 import { blocksOf } from './severalBlocks.ts'
 import type { DraftStep, SewingDraft } from './draftStep.ts'
+import { layOutPicture } from './layout/layOutPicture.ts'
 import { layersPicture } from './quilting/layersPicture.ts'
 import { boxAt, Sketch } from './sketch.ts'
 import type { Drawing, Spot } from './values.ts'
@@ -44,21 +45,6 @@ export function layOutSteps(context: BookletContext): SewingDraft[] {
       cautions: [],
     },
   ]
-}
-
-/** Units above which letters would not be read. */
-const MOST_LETTERED = 400
-
-function layOutPicture(context: BookletContext): Drawing {
-  const sketch = new Sketch()
-  const patches = [...context.patches.values()].filter(({ unit }) => unit !== null)
-  for (const { corners, fabric } of patches) sketch.area(corners, fabric)
-  const units = patchesByUnit(patches)
-  for (const { patches: own, unit } of units) {
-    if (units.length <= MOST_LETTERED) sketch.text(centreOfAll(own), context.variantOf.get(unit)?.label ?? NO_METHOD)
-  }
-  const [wide, high] = context.report.block.finished
-  return sketch.drawing(context.say.join.pictures.laidOut, Math.max(wide, high) * 0.02)
 }
 
 /** Layering backing, batting and top; nothing where no seam is sewn. */

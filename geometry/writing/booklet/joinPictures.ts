@@ -59,8 +59,16 @@ export function runSketch(run: SewingRun, labels: readonly string[], context: Bo
     else pressArrow(sketch, join, run, context, shift, gap)
   })
   if (numbered)
-    for (const [index, join] of inOrder(run, context).entries()) sketch.point(shift(spotOf(context, join.from)), 'number', String(index + 1))
+    for (const [index, join] of inOrder(run, context).entries()) sketch.point(besideRow(run, join, context, shift, gap), 'number', String(index + 1))
   return sketch
+}
+
+/** Beyond the end of a seam, so that its number lies on no fabric. */
+function besideRow({ axis }: SewingRun, join: Join, context: BookletContext, shift: (spot: Spot) => Spot, gap: number): Spot {
+  const [from, to] = [spotOf(context, join.from), spotOf(context, join.to)]
+  const out: Spot = [Math.abs(axis[1]), Math.abs(axis[0])]
+  const first = dot(from, out) <= dot(to, out) ? from : to
+  return plus(shift(first), out, -(context.seam + gap * 0.35))
 }
 
 /** The middle of a piece; of its first patch where the piece bends round its own middle. */

@@ -5,13 +5,13 @@
  * Out     a drawing of the rows (or columns) apart, right side up, units with their letters, an arrow across each seam, rows numbered; and which
  *         steps of joining sew them. Null where the block is not sewn in rows or columns.
  */
-import { type BookletContext, NO_METHOD } from './bookletContext.ts'
-import { isLine, sewingOrder } from './joinSteps.ts'
-import { runSketch } from './joinPictures.ts'
-import { boundsOf, centreOfAll, withRawEdge } from './pieceDrawing.ts'
-import { rowsOrColumns, type RunItem, type SewingRun, sewingRuns } from './runs.ts'
-import { Sketch } from './sketch.ts'
-import type { BookletRows } from './values.ts'
+import { type BookletContext, NO_METHOD } from '../bookletContext.ts'
+import { isLine, sewingOrder } from '../joinSteps.ts'
+import { runSketch } from '../joinPictures.ts'
+import { boundsOf, centreOfAll, withRawEdge } from '../pieceDrawing.ts'
+import { rowsOrColumns, type RunItem, type SewingRun, sewingRuns } from '../runs.ts'
+import { Sketch } from '../sketch.ts'
+import type { BookletRows } from '../values.ts'
 
 export function rowsOf(context: BookletContext): BookletRows | null {
   const runs = sewingRuns(context)
