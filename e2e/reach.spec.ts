@@ -82,3 +82,36 @@ test('a part of the page that does not load says so in its place, and the board 
   // The browser says on the console what was kept from it.
   errors.length = 0
 })
+
+test('the side panel is made wider by keys and by dragging, and the next visit remembers it', async ({ page }) => {
+  await page.setViewportSize({ width: 1440, height: 900 })
+  await openApp(page)
+  const edge = page.getByRole('separator', { name: 'Width of the side panel' })
+  await expect(edge).toHaveAttribute('aria-valuenow', '428')
+  await edge.focus()
+  await page.keyboard.press('ArrowLeft')
+  await expect(edge).toHaveAttribute('aria-valuenow', '452')
+  await page.keyboard.press('End')
+  await expect(edge, 'half the window').toHaveAttribute('aria-valuenow', '720')
+  await page.keyboard.press('Enter')
+  await expect(edge).toHaveAttribute('aria-valuenow', '428')
+  const box = (await edge.boundingBox()) as { x: number; y: number; width: number; height: number }
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2)
+  await page.mouse.down()
+  await page.mouse.move(box.x - 100, box.y + box.height / 2, { steps: 4 })
+  await page.mouse.up()
+  const width = Number(await edge.getAttribute('aria-valuenow'))
+  expect(width).toBeGreaterThan(500)
+  await page.reload()
+  await expect(edge).toHaveAttribute('aria-valuenow', String(width))
+})
+
+test('the log has what was said before, the newest first', async ({ page }) => {
+  await openApp(page)
+  await page.getByRole('button', { name: 'Colour with Moss' }).click()
+  await page.getByRole('button', { name: 'Done' }).click()
+  await page.keyboard.press('Control+z')
+  await expect(page.locator('.notice')).toHaveText('There’s nothing to undo.')
+  await page.locator('summary', { hasText: 'Log' }).click()
+  await expect(page.locator('.log li')).toContainText(['Finished colouring.', 'Now click patches to colour them.'])
+})
