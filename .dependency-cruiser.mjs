@@ -11,7 +11,7 @@ const GROUND = ['values', 'exact', 'solvers']
 const BLOCK = [...GROUND, 'plane', 'units', 'colour', 'block']
 const SEWN = [...BLOCK, 'piecing', 'pressing', 'neighbours']
 const REPORT = [...SEWN, 'edits', 'cutting', 'colouring', 'quilting', 'report']
-const WRITING = [...REPORT, 'words', 'writing']
+const WRITING = [...REPORT, 'quilt', 'words', 'writing']
 
 const geometry = {
   values: [],
@@ -31,7 +31,7 @@ const geometry = {
   report: [...SEWN, 'edits', 'cutting', 'colouring', 'quilting'],
   quilt: REPORT,
   words: ['values', 'exact'],
-  writing: [...REPORT, 'words'],
+  writing: [...REPORT, 'quilt', 'words'],
   printing: WRITING,
 }
 

@@ -19,9 +19,10 @@ const HELP = {
       ['--of pieces|units|cloth', 'which table: the pieces, the units to make, or the fabric to buy'],
       ['--german', 'the table as German spreadsheets read it: semicolons, decimal commas'],
       ['--ids', 'the table with the ids of the block file'],
+      ['--part 2', 'of a quilt: what one part of a class needs'],
     ],
   },
-  steps: { use: 'FILE', does: 'the numbered steps', options: [] },
+  steps: { use: 'FILE', does: 'the numbered steps of a block or a quilt', options: [['--part 2', 'of a quilt: one part of a class']] },
   chart: {
     use: '',
     does: 'a size chart',
@@ -36,9 +37,10 @@ const HELP = {
   },
   setting: {
     use: 'FILE',
-    does: 'copies of the block side by side: where their seams nest, as JSON',
+    does: 'a quilt of copies of the block, and its report as JSON',
     options: [
       ['--columns 3 --rows 2', 'how many'],
+      ['--out QUILT.json', 'write the quilt file here'],
       [`--turn ${TURNINGS.join('|')}`, 'turn none, turn every other one, or turn them so that most seams nest'],
       [`--press ${PRESSINGS.join('|')}`, 'press all the same, every other one the opposite way, or so that most seams nest'],
     ],

@@ -47,21 +47,27 @@ interface QuiltPiece {
   readonly pieced?: number
 }
 
+/** What goes round the outside: a sash, then the borders of a top of a finished size. */
+interface QuiltEdge {
+  readonly round: SashRound | null
+  readonly top: ExactSize
+}
+
+/** The cut list of some places and joints of a quilt, or of all; with what goes round the outside, or null where that is cut another time. */
 export function quiltCutting(
   quilt: Quilt,
   measures: Measures,
   places: readonly LaidPlace[],
   joints: readonly PlacedJoint[],
-  round: SashRound | null,
-  top: ExactSize,
+  edge: QuiltEdge | null,
 ): QuiltCutting {
   const block = allUnits(quilt, places)
   const width = usableWidthOf(block)
   const own = cutList(block, { depth: 'quick' })
   const pieces = [
     ...places.flatMap((laid) => [...blockBorders(laid), ...framePieces(laid), ...plainPiece(laid, measures)]),
-    ...stripPieces(quilt, measures, joints, round, width),
-    ...quiltBorders(quilt, block, top),
+    ...stripPieces(quilt, measures, joints, edge?.round ?? null, width),
+    ...(edge === null ? [] : quiltBorders(quilt, block, edge.top)),
   ]
   const cut = [...own.cut.map((row): QuiltCutRow => ({ ...row, part: 'block' })), ...gathered(pieces)]
   const { rows, tooLarge } = fabricRows(block, cut, toNumber(width), 'proving')

@@ -30,7 +30,7 @@ export interface QuiltFix {
 }
 
 /** A place laid another way; null where it does not fit so. */
-export type LayAnew = (place: QuiltPlace) => LaidPlace | null
+type LayAnew = (place: QuiltPlace) => LaidPlace | null
 
 /** By meeting, in the order of the joining's own. */
 export function quiltFixes({ places, joined, outlines }: Joining, others: readonly JoinedPlaces[], layAnew: LayAnew): QuiltFix[][] {
@@ -38,18 +38,17 @@ export function quiltFixes({ places, joined, outlines }: Joining, others: readon
   const clashing = meetings.filter(({ verdict }) => verdict === 'clashes')
   if (clashing.length === 0) return meetings.map(() => [])
   const trial = new Trial(places, outlines, joined, clashing, layAnew)
-  const orders = others.map((other) => ({
-    order: other.order,
-    points: new Set((other.met?.meetings ?? []).filter(({ verdict }) => verdict === 'clashes').map(({ at }) => pointKey(at))),
-  }))
-  const points = countedBy(clashing, ({ at }) => pointKey(at))
+  const points = clashPoints(clashing)
+  const orders = others
+    .map(({ order, met }) => ({ order, points: clashPoints(met?.meetings ?? []) }))
+    .filter((other) => [...other.points].every((point) => points.has(point)))
   return meetings.map((meeting) => {
     if (meeting.verdict !== 'clashes') return []
     const here = pointKey(meeting.at)
     return [
       ...trial.fixes(meeting),
       ...orders
-        .filter((other) => !other.points.has(here) && [...other.points].every((point) => points.has(point)))
+        .filter((other) => !other.points.has(here))
         .map(
           (other): QuiltFix => ({
             do: 'order',
@@ -60,6 +59,9 @@ export function quiltFixes({ places, joined, outlines }: Joining, others: readon
     ]
   })
 }
+
+const clashPoints = (meetings: readonly QuiltMeeting[]): ReadonlySet<string> =>
+  new Set(meetings.filter(({ verdict }) => verdict === 'clashes').map(({ at }) => pointKey(at)))
 
 const pointKey = ([x, y]: ExactSize): string => `${x.n}/${x.d} ${y.n}/${y.d}`
 

@@ -5,8 +5,10 @@
  * Out     problems with a place in cells; `isError` tells those that make the exit status 1.
  */
 import { add, compare, multiply, type Rational, rational, subtract, ZERO } from '../exact/rational.ts'
+import { lay } from '../block/lay.ts'
+import { planeOf } from '../block/blockPlane.ts'
 import { cutList } from '../cutting/cutList.ts'
-import { sewBlock } from '../report/report.ts'
+import { layoutFaults } from '../report/layoutFaults.ts'
 import type { Block } from '../values/block.ts'
 import { type BoardMessage, type Message, message } from '../values/messages.ts'
 import { type Problem, ERRORS, type ReportPoint } from '../values/report.ts'
@@ -36,6 +38,7 @@ const AMONG_PLACES = { gap: message('positions-empty'), overlap: message('positi
 
 /** Gaps, overlaps and what lies beyond the grid: places are squares of a block to those who look for them. */
 export function placeFaults(quilt: Quilt): QuiltProblem[] {
+  if (fillsGrid(quilt)) return []
   const { columns, rows } = quilt.grid
   const block: Block = {
     format: 'nestwright.block',
@@ -46,7 +49,27 @@ export function placeFaults(quilt: Quilt): QuiltProblem[] {
     fabrics: [],
     units: quilt.places.map(({ id, at, size = [1, 1] }) => ({ id, kind: 'square', at, size, fabrics: { patch: '' } })),
   }
-  return sewBlock(block, 'quick').faults.map((fault) => ({ ...fault, message: AMONG_PLACES[fault.code as keyof typeof AMONG_PLACES] }))
+  const laid = lay(block)
+  return layoutFaults(laid, planeOf(laid).faults).map((fault) => ({ ...fault, message: AMONG_PLACES[fault.code as keyof typeof AMONG_PLACES] }))
+}
+
+/** Whether the places cover each cell of the grid once. */
+function fillsGrid({ grid: { columns, rows }, places }: Quilt): boolean {
+  const taken = new Uint8Array(columns * rows)
+  let left = columns * rows
+  for (const {
+    at: [x, y],
+    size: [w, h] = [1, 1],
+  } of places) {
+    left -= w * h
+    if (x < 0 || y < 0 || x + w > columns || y + h > rows || left < 0) return false
+    for (let row = y; row < y + h; row++)
+      for (let column = x; column < x + w; column++) {
+        if (taken[row * columns + column] === 1) return false
+        taken[row * columns + column] = 1
+      }
+  }
+  return left === 0
 }
 
 /** Blocks that don't fit their places. */

@@ -17,6 +17,9 @@ import { CLOSINGS, COVERS, FREE_TURNS, PLACE_PRESSINGS, type Quilt, type Way, WA
 const MOST_PLACES = 100
 const FARTHEST = 10_000
 
+/** A quilt as its file is written. */
+export const writeQuilt = (quilt: Quilt): string => `${JSON.stringify(quilt, null, 2)}\n`
+
 /** A quilt file's text to a quilt, or the place in the file that is wrong and a message that says why. */
 export function readQuilt(text: string): Read<Quilt> {
   const parsed = parseJson(text)

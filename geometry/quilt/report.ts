@@ -25,14 +25,31 @@ import { placeDitch } from './placeDitch.ts'
 import { type LaidPlace, layPlace } from './places.ts'
 import { blockProblems, fitProblems, hiddenPoints, keepsFromJoining, placeFaults, type QuiltProblem, unjoinable, wideSash } from './problems.ts'
 import { type SashRound, sashRound } from './sashRound.ts'
+import type { JointStrip } from './strips.ts'
 import { type WornBlock, wornBlocks } from './wornBlocks.ts'
 
 type Numbers = readonly [number, number]
 const numbers = ([w, h]: ExactSize): Numbers => [toNumber(w), toNumber(h)]
 const pointOf = ([x, y]: ExactSize): ReportPoint => [toFile(x), toFile(y)]
 
-/** The whole report of a quilt; lengths in the measure's unit, places of joints and meetings from the first place's finished corner. */
-export function quiltReport(quilt: Quilt) {
+/** A quilt as it is laid and joined, before anything is said of it. */
+interface QuiltWork {
+  readonly quilt: Quilt
+  readonly measures: Measures
+  readonly blocks: ReadonlyMap<string, WornBlock>
+  readonly faults: readonly QuiltProblem[]
+  readonly joining: Joining | null
+  readonly places: readonly LaidPlace[]
+  readonly joints: readonly PlacedJoint[]
+  readonly round: SashRound | null
+  /** Finished, without borders; with them; and edge to edge. */
+  readonly sashed: ExactSize
+  readonly finished: ExactSize
+  readonly raw: ExactSize
+}
+
+/** Wears, lays and joins. */
+export function workOut(quilt: Quilt): QuiltWork {
   const measures = measuresOf(quilt)
   const blocks = wornBlocks(quilt)
   const laid = quilt.places.map((place) => layPlace(quilt, measures, blocks, place))
@@ -45,17 +62,21 @@ export function quiltReport(quilt: Quilt) {
   const sashed: ExactSize = round === null ? inner : larger(inner, times(measures.gap, 2))
   const borders = (quilt.borders ?? []).reduce<Rational>((all, { finishedWidth }) => add(all, times(lengthOf(finishedWidth), 2)), ZERO)
   const finished = larger(sashed, borders)
-  const raw = larger(finished, times(measures.seam, 2))
-  const cutting = quiltCutting(quilt, measures, places, joints, round, sashed)
+  return { quilt, measures, blocks, faults, joining, places, joints, round, sashed, finished, raw: larger(finished, times(measures.seam, 2)) }
+}
+
+/** The whole report of a quilt; lengths in the measure's unit, places of joints and meetings from the first place's finished corner. */
+export function quiltReport(quilt: Quilt) {
+  const { measures, blocks, faults, joining, places, joints, round, sashed, finished, raw } = workOut(quilt)
+  const cutting = quiltCutting(quilt, measures, places, joints, { round, top: sashed })
   const blocked = faults.some(keepsFromJoining)
   const problems: QuiltProblem[] = [
     ...faults,
-    ...(joining === null && !blocked ? [unjoinable(laid)] : []),
+    ...(joining === null && !blocked ? [unjoinable(places)] : []),
     ...cutting.tooLarge.map(({ fabric, size, for: units }) => clothProblem(quilt, places, fabric, size, units)),
     ...wideSash(quilt, measures, places),
     ...hiddenPoints(measures, places),
   ]
-  const rows = places.map((place) => placeRow(quilt, measures, place))
   const byHand = measures.join === 'fronts' || (measures.join === 'strips' && quilt.way?.close === 'hand')
   return {
     format: 'nestwright.quilt-report',
@@ -67,7 +88,7 @@ export function quiltReport(quilt: Quilt) {
     size: { finished: numbers(finished), raw: numbers(raw) },
     order: joining?.joined.order ?? (quilt.order === undefined || quilt.order === 'auto' ? 'rows' : quilt.order),
     problems,
-    places: rows,
+    places: places.map((place) => placeRow(quilt, measures, place)),
     joints: joints.map((joint, number) => jointRow(joining as Joining, places, joint, number)),
     ...met(quilt, measures, blocks, joining, places),
     underArm: underArm(measures, joining, raw),
@@ -85,7 +106,7 @@ export function quiltReport(quilt: Quilt) {
     cut: cutting.cut satisfies readonly QuiltCutRow[],
     fabric: cutting.fabric,
     cloth: { usableWidth: cutting.usableWidth },
-    layers: gatheredLayers(quilt, measures, places, joints, raw, cutting.usableWidth),
+    layers: measures.join === 'whole' ? wholeLayers(quilt, measures, raw, cutting.usableWidth) : gatheredLayers(quilt, measures, places, joints),
     binding: bindingRow(quilt, measures, raw, cutting.usableWidth),
   }
 }
@@ -107,7 +128,7 @@ function placeRow(quilt: Quilt, measures: Measures, laid: LaidPlace) {
   const strip = (one: ExactSize | null) => (one === null ? null : { size: numbers(one), count: 2 })
   return {
     id: place.id,
-    ...(place.block === undefined ? { plain: place.plain } : { block: place.block }),
+    ...((place.block === undefined ? { plain: place.plain } : { block: place.block }) as { readonly block?: string; readonly plain?: string }),
     at: place.at,
     size,
     origin: pointOf(origin),
@@ -116,8 +137,9 @@ function placeRow(quilt: Quilt, measures: Measures, laid: LaidPlace) {
     turn: place.turn ?? 0,
     press: place.press ?? 'planned',
     content: numbers(content),
-    frame: frame.map(({ fabric, sides, topAndBottom, becomes }) => ({
+    frame: frame.map(({ fabric, across, down, sides, topAndBottom, becomes }) => ({
       fabric,
+      finished: numbers([across, down]),
       sides: strip(sides),
       topAndBottom: strip(topAndBottom),
       becomes: numbers(becomes),
@@ -147,15 +169,31 @@ function jointRow({ joined }: Joining, places: readonly LaidPlace[], joint: Plac
     underArm: toNumber(arm),
     marks: marks.map(toNumber),
     press: joined.met?.press[number] ?? null,
-    strip:
-      strip === null
-        ? null
-        : Object.fromEntries(
-            Object.entries(strip).map(([key, value]) => [
-              key,
-              key === 'sash' ? (value as ExactSize[]).map(numbers) : Array.isArray(value) ? numbers(value as unknown as ExactSize) : value,
-            ]),
-          ),
+    strip: strip === null ? null : stripRow(strip),
+  }
+}
+
+/** What is cut for one join: across each strip, then along it. */
+interface StripRow {
+  readonly front?: Numbers
+  readonly cover?: Numbers
+  readonly coverIs?: 'folded' | 'flat'
+  readonly batting?: Numbers | null
+  readonly sash?: readonly Numbers[]
+  readonly corners?: number
+  readonly corner?: Numbers | null
+}
+
+function stripRow({ front, cover, coverIs, batting, sash, corners, corner }: JointStrip): StripRow {
+  const orNull = (size: ExactSize | null): Numbers | null => (size === null ? null : numbers(size))
+  return {
+    ...(front === undefined ? {} : { front: numbers(front) }),
+    ...(cover === undefined ? {} : { cover: numbers(cover) }),
+    ...(coverIs === undefined ? {} : { coverIs }),
+    ...(batting === undefined ? {} : { batting: orNull(batting) }),
+    ...(sash === undefined ? {} : { sash: sash.map(numbers) }),
+    ...(corners === undefined ? {} : { corners }),
+    ...(corner === undefined ? {} : { corner: orNull(corner) }),
   }
 }
 
@@ -207,36 +245,32 @@ function underArm({ join }: Measures, joining: Joining | null, raw: ExactSize): 
   return joining === null ? 0 : toNumber(underArmOf(joining.joined))
 }
 
-interface LayerRow {
+/** A piece of batting or backing, as it is cut. */
+export interface LayerRow {
   readonly what: 'batting' | 'backing'
   readonly size: Numbers
   readonly count: number
 }
 
-function gatheredLayers(
-  quilt: Quilt,
-  measures: Measures,
-  places: readonly LaidPlace[],
-  joints: readonly PlacedJoint[],
-  raw: ExactSize,
-  usableWidth: number,
-): LayerRow[] {
-  const { unit } = quilt.measure
-  if (measures.join === 'whole') {
-    const rule = { seam: toNumber(measures.seam), round: toNumber(roundOf({ measure: quilt.measure } as Block)) }
-    const { batting, backing } = layersFor(numbers(raw), unit, 'home', usableWidth, rule)
-    return [
-      { what: 'batting', size: batting, count: 1 },
-      { what: 'backing', size: backing, count: 1 },
-    ]
-  }
+function wholeLayers({ measure }: Quilt, { seam }: Measures, raw: ExactSize, usableWidth: number): LayerRow[] {
+  const rule = { seam: toNumber(seam), round: toNumber(roundOf({ measure } as Block)) }
+  const { batting, backing } = layersFor(numbers(raw), measure.unit, 'home', usableWidth, rule)
+  return [
+    { what: 'batting', size: batting, count: 1 },
+    { what: 'backing', size: backing, count: 1 },
+  ]
+}
+
+/** Batting and backing of places that are quilted by themselves, and batting strips of joints, alike ones together. */
+export function gatheredLayers({ grid }: Quilt, measures: Measures, places: readonly LaidPlace[], joints: readonly PlacedJoint[]): LayerRow[] {
   const rows = new Map<string, LayerRow>()
   const put = (what: LayerRow['what'], size: Numbers): void => {
     const key = `${what} ${size.map(tidy)}`
     rows.set(key, { what, size, count: (rows.get(key)?.count ?? 0) + 1 })
   }
   for (const laid of places) {
-    const layers = layersOf(measures, laid, quilt.grid.columns, quilt.grid.rows) as PlaceLayers
+    const layers = layersOf(measures, laid, grid.columns, grid.rows)
+    if (layers === null) continue
     put('batting', numbers(layers.batting.cut))
     put('backing', numbers(layers.backing.cut))
   }

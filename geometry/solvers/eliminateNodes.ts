@@ -14,7 +14,7 @@ export interface Factor {
 }
 
 /** The states of nodes, by node. */
-export type Choice = ReadonlyMap<number, number>
+export type NodeStates = ReadonlyMap<number, number>
 
 /** The table entries of an elimination, each times the states of its node; infinite where they are too many for any machine. */
 export function workOf(factors: readonly Factor[], sizes: readonly number[], order: readonly number[]): number {
@@ -36,14 +36,14 @@ export function workOf(factors: readonly Factor[], sizes: readonly number[], ord
 const MOST = 1e12
 
 /** The states of least cost. */
-export const eliminated = (factors: readonly Factor[], sizes: readonly number[], order: readonly number[]): Choice =>
+export const eliminated = (factors: readonly Factor[], sizes: readonly number[], order: readonly number[]): NodeStates =>
   walk(factors, sizes, order, Number.POSITIVE_INFINITY).choice
 
 /** A bound from below on the cost of all choices, and the states read from it, with no table of more than `most` entries. */
 export const groupedBound = walk
 
 interface Walked {
-  readonly choice: Choice
+  readonly choice: NodeStates
   readonly atLeast: number
 }
 
@@ -143,7 +143,7 @@ function strideOf({ nodes }: Factor, node: number, sizes: readonly number[]): nu
   return place < 0 ? 0 : nodes.slice(place + 1).reduce((product, one) => product * (sizes[one] as number), 1)
 }
 
-function bestState(factors: readonly Factor[], node: number, sizes: readonly number[], choice: Choice): number {
+function bestState(factors: readonly Factor[], node: number, sizes: readonly number[], choice: NodeStates): number {
   const costs = Array.from({ length: sizes[node] as number }, (_, state) =>
     factors.reduce((sum, factor) => sum + costIn(factor, sizes, (one) => (one === node ? state : (choice.get(one) as number))), 0),
   )

@@ -7,7 +7,7 @@
  *         is left out and the result is the minimum. Where tables would grow beyond `WORK`, each node's costs are minimized in groups: that bounds
  *         the minimum from below; the choice read from it is improved by solving stretches of the orders exactly, the rest kept.
  */
-import { type Choice, costIn, eliminated, type Factor, groupedBound, workOf } from './eliminateNodes.ts'
+import { type NodeStates, costIn, eliminated, type Factor, groupedBound, workOf } from './eliminateNodes.ts'
 
 export interface PairProblem {
   /** By node and state; whole numbers, never negative. */
@@ -43,7 +43,7 @@ export function leastChoices(problem: PairProblem): LeastChoices {
     const cost = factors.reduce((sum, factor) => sum + costIn(factor, sizes, (node) => states[node] as number), 0)
     return { states: states.map((state, node) => (alive[node] as number[])[state] as number), cost, atLeast: bound ?? cost }
   }
-  const inRow = (choice: Choice): number[] => sizes.map((_, node) => choice.get(node) as number)
+  const inRow = (choice: NodeStates): number[] => sizes.map((_, node) => choice.get(node) as number)
   if (work <= WORK) return result(inRow(eliminated(factors, sizes, order)), null)
   const most = Math.max(...sizes)
   const { choice, atLeast } = groupedBound(factors, sizes, order, Math.min(TABLE, WORK / 2 / (most * sizes.length)))

@@ -462,6 +462,22 @@ interface QuiltMessages {
   readonly 'turn-position': QuiltPosition & { readonly quarters: Turn }
 }
 
+/** Headings of a quilt's steps; positions by their numbers in its overview. */
+interface QuiltTitles {
+  readonly 'quilt-chapter': { readonly chapter: 'frame' | 'layer' | 'quilt' | 'join' | 'finish' }
+  readonly 'quilt-block-chapter': { readonly block: string; readonly count: number }
+  readonly 'quilt-frame': { readonly block: string; readonly positions: readonly number[] }
+  readonly 'quilt-layer': { readonly positions: readonly number[] }
+  readonly 'quilt-positions': { readonly positions: readonly number[] }
+  readonly 'quilt-press-other': { readonly positions: readonly number[] }
+  readonly 'quilt-join': { readonly sides: readonly [readonly number[], readonly number[]] }
+  readonly 'quilt-finish': { readonly step: 'sash' | 'borders' | 'layer' | 'quilt' | 'binding' | 'rim' | 'label' | 'sleeve' }
+  /** What a row of the quilt's cut list is for; `each`: strips that one long strip is sewn from. */
+  readonly 'cut-for-quilt': { readonly part: QuiltCutPart; readonly each: number }
+}
+
+export type QuiltCutPart = 'block-border' | 'frame' | 'plain' | 'sash' | 'corner' | 'strip' | 'border'
+
 interface QuiltPosition {
   readonly column: number
   readonly row: number
@@ -471,6 +487,7 @@ export interface MessageParams
   extends FileFaults,
     QuiltMessages,
     QuiltEditNames,
+    QuiltTitles,
     UnitNames,
     StepTitles,
     EditNames,
@@ -494,6 +511,7 @@ export type Message<Code extends MessageCode = MessageCode> = {
 export type EditName = Message<EditCode>
 export type QuiltEditName = Message<keyof (QuiltEditNames & EditNames)>
 export type StepTitle = Message<keyof StepTitles>
+export type QuiltTitle = Message<Exclude<keyof QuiltTitles, 'cut-for-quilt'>>
 
 /** What is said beside a block on the board: its findings and the names of its edits. The page has these words from the start. */
 export type BoardCode = keyof (UnitNames & EditNames & Problems & PressReasons & Proofs & Fixes)

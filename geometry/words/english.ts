@@ -5,6 +5,7 @@ import { boardEnglish } from './boardEnglish.ts'
 import { pressedInEnglish } from './pressEnglish.ts'
 import { capital, inWords, kindWords, METHOD_WORDS } from './englishPhrases.ts'
 import { nounsWords, unitInEnglish } from './unitEnglish.ts'
+import { runsOf } from './runsOf.ts'
 import { say, type Words } from './words.ts'
 
 export const inEnglish = (message: Message): string => say(english, message)
@@ -47,6 +48,38 @@ function geeseWords(geese: readonly GeeseOfWings[]): string {
 }
 const joined = (words: readonly (string | number)[]): string =>
   words.length < 2 ? String(words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+
+const QUILT_CHAPTERS = {
+  frame: 'Frame the blocks',
+  layer: 'Layer the blocks',
+  quilt: 'Quilt the blocks',
+  join: 'Join the quilt',
+  finish: 'Finish the quilt',
+} as const
+
+const QUILT_FINISHES = {
+  sash: 'Add the sashing round the outside',
+  borders: 'Add the borders',
+  layer: 'Layer the quilt',
+  quilt: 'Quilt it',
+  binding: 'Bind the edge',
+  rim: 'Fold the rim over',
+  label: 'Add a label',
+  sleeve: 'Add a hanging sleeve',
+} as const
+
+const QUILT_CUTS = {
+  'block-border': 'borders of the blocks',
+  frame: 'framing strips',
+  plain: 'plain pieces',
+  sash: 'sashing',
+  corner: 'corner squares of the sashing',
+  strip: 'joining strips',
+  border: 'borders of the quilt',
+} as const
+
+/** `position 4`, `positions 1, 3 and 5–8`. */
+const positionsWords = (numbers: readonly number[]): string => `position${numbers.length === 1 ? '' : 's'} ${joined(runsOf(numbers))}`
 
 const NTH_BORDER = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth']
 
@@ -142,6 +175,15 @@ export const english: Words = {
     `${clashes === 1 ? 'One crossing' : `${clashes} crossings`} between blocks can’t nest, however the joins are pressed.`,
   'fronts-searched': ({ clashes, atLeast }) =>
     `${clashes === 1 ? 'One crossing doesn’t' : `${clashes} crossings don’t`} nest between blocks. At least ${atLeast} can’t; not every choice was tried.`,
+  'quilt-chapter': ({ chapter }) => QUILT_CHAPTERS[chapter],
+  'quilt-block-chapter': ({ block, count }) => `${block}: make ${count}`,
+  'quilt-frame': ({ block, positions }) => `Frame ${block}: ${positionsWords(positions)}`,
+  'quilt-layer': ({ positions }) => `Layer ${positionsWords(positions)}`,
+  'quilt-positions': ({ positions }) => `Quilt ${positionsWords(positions)}`,
+  'quilt-press-other': ({ positions }) => `Press the other way for ${positionsWords(positions)}`,
+  'quilt-join': ({ sides: [one, other] }) => `Join ${positionsWords(one)} to ${positionsWords(other)}`,
+  'quilt-finish': ({ step }) => QUILT_FINISHES[step],
+  'cut-for-quilt': ({ part, each }) => `${QUILT_CUTS[part]}${each > 1 ? `; sew ${each} end to end for each long one` : ''}`,
   'press-position': ({ column, row, press }) =>
     `Press the block in column ${column}, row ${row} ${press === 'opposite' ? 'the other way' : 'as planned'}.`,
   'press-position-seam': ({ column, row }) => `In the block in column ${column}, row ${row}, press the seam that ends here the other way.`,

@@ -1,4 +1,5 @@
 /** German for what the geometry says. It is loaded when German is chosen. */
+import { runsOf } from './runsOf.ts'
 import { sayLength } from '../exact/lengths.ts'
 import { GERMAN_KINDS, GERMAN_METHODS, ONE_GERMAN_KIND } from './germanPhrases.ts'
 import type { BattingId, BattingSize, BlockLine, ChartPieceId, ClashingChain, FoundValue, GeeseOfWings, PressNotKept } from '../values/messages.ts'
@@ -22,6 +23,41 @@ function geeseWords(geese: readonly GeeseOfWings[]): string {
       `${inWords(count, 'eine Gans', 'Gänse')} mit ${left === right ? `beiden Flügeln aus ${left}` : `${left} links und ${right} rechts`}`,
   )
   return `${each.join('; ')}${geese.some(({ left, right }) => left !== right) ? ', Spitze oben' : ''}`
+}
+
+const QUILT_CHAPTERS = {
+  frame: 'Die Blöcke einrahmen',
+  layer: 'Die Lagen der Blöcke',
+  quilt: 'Die Blöcke quilten',
+  join: 'Den Quilt verbinden',
+  finish: 'Den Quilt fertigstellen',
+} as const
+
+const QUILT_FINISHES = {
+  sash: 'Zwischenstreifen außen herum annähen',
+  borders: 'Die Ränder annähen',
+  layer: 'Die Lagen des Quilts',
+  quilt: 'Quilten',
+  binding: 'Einfassen',
+  rim: 'Den Rand umschlagen',
+  label: 'Ein Etikett annähen',
+  sleeve: 'Einen Tunnel zum Aufhängen annähen',
+} as const
+
+const QUILT_CUTS = {
+  'block-border': 'Ränder der Blöcke',
+  frame: 'Rahmenstreifen',
+  plain: 'einfarbige Stücke',
+  sash: 'Zwischenstreifen',
+  corner: 'Ecken der Zwischenstreifen',
+  strip: 'Verbindungsstreifen',
+  border: 'Ränder des Quilts',
+} as const
+
+const positionsWords = (numbers: readonly number[]): string => {
+  const runs = runsOf(numbers)
+  const list = runs.length < 2 ? (runs[0] ?? '') : `${runs.slice(0, -1).join(', ')} und ${runs.at(-1)}`
+  return `${numbers.length === 1 ? 'Platz' : 'Plätze'} ${list}`
 }
 
 const QUARTERS = ['um 0°', 'um 90° nach rechts', 'um 180°', 'um 90° nach links'] as const
@@ -178,6 +214,15 @@ export const germanMessages: Words = {
     `${clashes === 1 ? 'Eine Kreuzung' : `${clashes} Kreuzungen`} zwischen Blöcken ${clashes === 1 ? 'passt' : 'passen'} nicht ineinander, wie auch immer gebügelt wird.`,
   'fronts-searched': ({ clashes, atLeast }) =>
     `${clashes === 1 ? 'Eine Kreuzung' : `${clashes} Kreuzungen`} zwischen Blöcken ${clashes === 1 ? 'passt' : 'passen'} nicht ineinander. Mindestens ${atLeast} bleiben; nicht alles wurde versucht.`,
+  'quilt-chapter': ({ chapter }) => QUILT_CHAPTERS[chapter],
+  'quilt-block-chapter': ({ block, count }) => `${block}: ${count} nähen`,
+  'quilt-frame': ({ block, positions }) => `${block} einrahmen: ${positionsWords(positions)}`,
+  'quilt-layer': ({ positions }) => `${positionsWords(positions)}: Lagen legen`,
+  'quilt-positions': ({ positions }) => `${positionsWords(positions)} quilten`,
+  'quilt-press-other': ({ positions }) => `Für ${positionsWords(positions)} andersherum bügeln`,
+  'quilt-join': ({ sides: [one, other] }) => `${positionsWords(one)} mit ${positionsWords(other)} verbinden`,
+  'quilt-finish': ({ step }) => QUILT_FINISHES[step],
+  'cut-for-quilt': ({ part, each }) => `${QUILT_CUTS[part]}${each > 1 ? `; für jeden langen ${each} aneinandernähen` : ''}`,
   'press-position': ({ column, row, press }) =>
     `Bügle den Block in Spalte ${column}, Reihe ${row} ${press === 'opposite' ? 'andersherum' : 'wie geplant'}.`,
   'press-position-seam': ({ column, row }) => `Bügle im Block in Spalte ${column}, Reihe ${row} die Naht, die hier endet, andersherum.`,

@@ -5,24 +5,32 @@
  * Out     one line for each different piece: sizes as a ruler shows them and exact, in the measure's unit; the letter of the booklet's picture.
  */
 import { sayLength } from '../exact/lengths.ts'
-import type { Block } from '../values/block.ts'
-import type { Findings } from '../values/report.ts'
+import type { Block, MeasureUnit } from '../values/block.ts'
+import type { Findings, UnitRow } from '../values/report.ts'
 import { say } from '../words/words.ts'
 import { csv } from './csv.ts'
-import { cutPieces } from './cutPieces.ts'
+import { cutPieces, type ListedPiece } from './cutPieces.ts'
 import { namesOf } from './cutListText.ts'
 import { letterAt } from './phrases.ts'
 import { type TableForm, tableWords } from './tableWords.ts'
 
 /** The pieces to cut as a table. */
-export function cutListCsv(report: Findings, block: Block, { ids = false, german }: TableForm = {}): string {
-  const named = namesOf(block)
-  const { unit } = report.measure
+export const cutListCsv = (report: Findings, block: Block, form: TableForm = {}): string =>
+  piecesCsv(cutPieces(report), report.units, report.measure.unit, namesOf(block), form)
+
+/** Pieces as a table; `units` are the rows of units whose letters they name. */
+export function piecesCsv(
+  pieces: readonly ListedPiece[],
+  units: readonly UnitRow[],
+  unit: MeasureUnit,
+  named: (fabric: string) => string,
+  { ids = false, german }: TableForm = {},
+): string {
   const words = tableWords({ german })
   const ruler = (length: number): string => (german === undefined ? sayLength(length, unit) : sayLength(length, unit).replace('.', ','))
-  const rows = cutPieces(report).map((piece) => [
+  const rows = pieces.map((piece) => [
     named(piece.fabric),
-    piece.units.map((row) => letterAt(report.units.indexOf(row))).join(' '),
+    piece.units.map((row) => letterAt(units.indexOf(row))).join(' '),
     words.shapes[piece.shape],
     piece.count,
     ...piece.size.map(ruler),

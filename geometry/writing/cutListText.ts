@@ -79,7 +79,7 @@ function wingsOf({ for: ids }: UnitRow, { units }: Block): Wings[] {
 type Named = (fabric: string) => string
 
 /** The name of a fabric by its id, safe on one line; the id where the block does not have it. */
-export function namesOf(block: Block): Named {
+export function namesOf(block: Pick<Block, 'fabrics'>): Named {
   const names = new Map(block.fabrics.map(({ id, name }) => [id, sanitiseLine(name)]))
   return (fabric) => names.get(fabric) ?? fabric
 }
@@ -98,7 +98,8 @@ function fabricSection(fabric: string, report: Findings, named: Named): string {
   return [named(fabric), ...pieces, ...(cloth === undefined ? [] : clothLines(cloth, report.cloth.usableWidth, unit))].join('\n')
 }
 
-function pieceLine(piece: ListedPiece, unit: MeasureUnit): string {
+/** One row of the list: `4 squares 3 1/2 × 3 1/2 in – corners`. */
+export function pieceLine(piece: ListedPiece, unit: MeasureUnit): string {
   const shape = piece.shape === 'polygon' ? ['template', 'templates'] : [piece.shape, `${piece.shape}s`]
   const then = { none: '', halve: ', each cut once from corner to corner', quarter: ', each cut twice from corner to corner' }[piece.then]
   const template = piece.shape === 'polygon' ? ' round its outermost points: trace the patch and add the seam allowance all round' : ''
@@ -109,7 +110,8 @@ function pieceLine(piece: ListedPiece, unit: MeasureUnit): string {
   return `${count(piece.count, ...(shape as [string, string]))} ${saySize(piece.size, unit)}${fixed}${template}${then}${hand} – ${what}${border}`
 }
 
-function clothLines(row: FabricRow, usableWidth: number, unit: MeasureUnit): string[] {
+/** The strips across a fabric, and how much to buy. */
+export function clothLines(row: FabricRow, usableWidth: number, unit: MeasureUnit): string[] {
   const strips = row.strips.map(({ height, pieces }) => {
     const held = pieces.map((piece) => `${piece.count} of ${saySize(piece.fixed ? piece.size : shortSideFirst(piece.size), unit)}`).join(', ')
     return `    a strip ${sayOne(height, unit)} wide: ${held}`
@@ -133,7 +135,8 @@ function batchSection(report: Findings, block: Block, named: Named): string {
   return rows.map((row) => batchLines(row, block, named).join('\n')).join('\n\n')
 }
 
-function batchLines(row: UnitRow, block: Block, named: Named): string[] {
+/** The batches of one row of geese, and what each makes. */
+export function batchLines(row: UnitRow, block: Block, named: Named): string[] {
   const { unit } = block.measure
   const least = row.batchesAtLeast === undefined ? [] : [`  At least ${inWords(row.batchesAtLeast, 'batch', 'batches')}; fewer than these may do.`]
   const batches = row.batches.map((batch, index) => {

@@ -21,8 +21,11 @@ export interface ListedPiece extends CutRow {
   readonly isBorderStrip: boolean
 }
 
+/** What of a report the pieces come from. */
+type CutFindings = Pick<Findings, 'cut' | 'units' | 'patches' | 'measure'>
+
 /** The pieces to cut. */
-export function cutPieces(report: Findings): ListedPiece[] {
+export function cutPieces(report: CutFindings): ListedPiece[] {
   const pieces = new Map<string, ListedPiece>()
   for (const row of report.cut) {
     const piece = pieceOf(row, report)
@@ -36,7 +39,7 @@ export function cutPieces(report: Findings): ListedPiece[] {
 
 const area = ({ size: [width, length] }: CutRow): number => width * length
 
-function pieceOf(row: CutRow, report: Findings): ListedPiece {
+function pieceOf(row: CutRow, report: CutFindings): ListedPiece {
   const wanted = new Set(row.for)
   const units = report.units.filter((unit) => unit.for.some((id) => wanted.has(id)))
   const hand = row.then === 'halve' && row.shape === 'rectangle' ? (units[0]?.hand ?? null) : null
@@ -55,13 +58,13 @@ const together = (one: ListedPiece, other: ListedPiece): ListedPiece => ({
 })
 
 /** Whether a row for borders cuts their corner squares: a strip may be a square too, beside a narrow block. */
-export const isBorderCorner = ({ shape, fabric }: CutRow, { patches }: Findings): boolean =>
+export const isBorderCorner = ({ shape, fabric }: CutRow, { patches }: Pick<Findings, 'patches'>): boolean =>
   shape === 'square' && patches.some((patch) => patch.unit === null && patch.fabric === fabric && BORDER_CORNERS.has(patch.name))
 
 const BORDER_CORNERS: ReadonlySet<string> = new Set(['topLeft', 'topRight', 'bottomRight', 'bottomLeft'])
 
 /** `geese, four at a time`; `borders`. */
-function cutFor(row: CutRow, report: Findings): Message {
+function cutFor(row: CutRow, report: CutFindings): Message {
   if (row.for.length === 0) return message(isBorderCorner(row, report) ? 'cut-for-border-corners' : 'cut-for-borders')
   const wanted = new Set(row.for)
   const units = report.units.filter((unit) => unit.for.some((id) => wanted.has(id)))

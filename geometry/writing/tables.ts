@@ -12,7 +12,11 @@ import { letterAt } from './phrases.ts'
 import { type TableForm, tableWords } from './tableWords.ts'
 
 /** One line for each different unit. */
-export function unitsCsv(report: Findings, block: Block, { ids = false, german }: TableForm = {}): string {
+export function unitsCsv(
+  report: Pick<Findings, 'units' | 'measure'>,
+  block: Pick<Block, 'fabrics'>,
+  { ids = false, german }: TableForm = {},
+): string {
   const named = namesOf(block)
   const words = tableWords({ german })
   const rows = report.units.map((row, place) => [
@@ -36,7 +40,11 @@ export function unitsCsv(report: Findings, block: Block, { ids = false, german }
 }
 
 /** One line for each fabric. */
-export function clothCsv(report: Findings, block: Block, { ids = false, german }: TableForm = {}): string {
+export function clothCsv(
+  report: Pick<Findings, 'fabric' | 'measure' | 'cloth'>,
+  block: Pick<Block, 'fabrics'>,
+  { ids = false, german }: TableForm = {},
+): string {
   const named = namesOf(block)
   const words = tableWords({ german })
   const colours = new Map(block.fabrics.map(({ id, colour }) => [id, colour]))

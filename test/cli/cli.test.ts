@@ -77,10 +77,26 @@ describe('what can be read', () => {
     expect(err).toMatch(/^gap at /)
   })
 
-  it('prints a setting of copies, and refuses what it cannot lay', () => {
+  it('makes a quilt of copies, which all commands of a quilt read', () => {
+    const made = nestwright('setting', 'star.json', '--columns', '2', '--rows', '2', '--press', 'alternate', '--out', 'copies.json')
+    expect(nestwright('quilt', 'copies.json')).toEqual(made)
+    expect(nestwright('cutlist', 'copies.json').out).toContain('Cut list')
+    expect(nestwright('cutlist', 'copies.json', '--csv').out.split('\r\n').length).toBeGreaterThan(3)
+    expect(nestwright('steps', 'copies.json').out).toContain('Join position 1 to position 2')
+    expect(nestwright('picture', 'copies.json', 'copies.svg').status).toBe(0)
+    expect(readFileSync(join(folder, 'copies.svg'), 'utf8')).toContain('<svg')
+    expect(nestwright('booklet', 'copies.json', 'copies.pdf').status).toBe(0)
+    expect(readFileSync(join(folder, 'copies.pdf')).subarray(0, 5).toString()).toBe('%PDF-')
+    const refused = nestwright('cutlist', 'copies.json', '--part', '2')
+    expect([refused.status, refused.out, refused.err.startsWith('--part: ')]).toEqual([2, '', true])
+    expect(nestwright('steps', 'star.json', '--part', '1').status).toBe(2)
+  })
+
+  it('prints a quilt of copies, and refuses what it cannot lay', () => {
     const { status, out } = nestwright('setting', 'star.json', '--columns', '2', '--rows=2', '--turn', 'free')
     expect(status).toBe(0)
-    expect(JSON.parse(out)).toMatchObject({ format: 'nestwright.setting', columns: 2, rows: 2, turn: 'free', press: 'same', proved: true })
+    expect(JSON.parse(out)).toMatchObject({ format: 'nestwright.quilt-report', pressing: { proved: true } })
+    expect(JSON.parse(out).places).toHaveLength(4)
     expect(nestwright('setting', 'gap.json', '--columns', '2', '--rows', '2').status).toBe(1)
     for (const [args, place] of [
       [['setting', 'star.json', '--rows', '2'], '--columns'],

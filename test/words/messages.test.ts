@@ -58,6 +58,18 @@ const PRESS_HOWS = [
 const SAMPLES: WithParams = {
   'other-format': VALUES,
   'unknown-block': [one],
+  'quilt-chapter': (['frame', 'layer', 'quilt', 'join', 'finish'] as const).map((chapter) => ({ chapter })),
+  'quilt-block-chapter': [{ block: 'B71', count: 72 }],
+  'quilt-frame': [{ block: 'B71', positions: [72] }],
+  'quilt-layer': [{ positions: [71, 72, 73, 74, 77] }],
+  'quilt-positions': [{ positions: [71, 73] }],
+  'quilt-press-other': [{ positions: [71, 73] }],
+  'quilt-join': [{ sides: [[71], [72]] }],
+  'quilt-finish': (['sash', 'borders', 'layer', 'quilt', 'binding', 'rim', 'label', 'sleeve'] as const).map((step) => ({ step })),
+  'cut-for-quilt': (['block-border', 'frame', 'plain', 'sash', 'corner', 'strip', 'border'] as const).map((part, each) => ({
+    part,
+    each: part === 'strip' ? 71 : Math.min(each, 1),
+  })),
   'press-position': (['planned', 'opposite'] as const).map((press) => ({ column: 71, row: 72, press })),
   'press-position-seam': [{ column: 71, row: 72 }],
   'turn-position': turned.map(({ quarters }) => ({ column: 71, row: 72, quarters })),

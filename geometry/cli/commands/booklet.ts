@@ -9,23 +9,31 @@ import {
   MOST_BLOCKS,
   PAPERS,
   printBooklet,
+  printQuiltBooklet,
   type PrintTools,
+  type Quilt,
+  quiltBooklet,
+  quiltReport,
   report,
   SINGLE_PAGES,
   usualPaper,
   writeBlock,
+  writeQuilt,
 } from '../../index.ts'
 import { inputAndOutput, choiceOf, parseArguments } from '../arguments.ts'
-import { readBlockFile } from '../readBlockFile.ts'
+import { partAsked, quiltTextResult, readDocument } from '../readQuiltFile.ts'
 import { type CommandResult, printable, refuse, textResult } from '../result.ts'
 import { writeOutput } from '../writeOutput.ts'
 
 export async function runBooklet(args: readonly string[]): Promise<CommandResult> {
-  const { options, files } = parseArguments('booklet', args, ['--paper', '--edition', '--only', '--blocks', '--title', '--by'])
+  const { options, files } = parseArguments('booklet', args, ['--paper', '--edition', '--only', '--blocks', '--title', '--by', '--part'])
   const [input, output] = inputAndOutput('booklet', files, '.pdf')
+  const document = readDocument(input)
+  if (document.type === 'quilt') return quiltBookletResult(document.quilt, output, options)
+  if (options.has('--part')) refuse('--part', 'is for a quilt file; a block has no parts')
   const only = options.has('--only') ? choiceOf('--only', options.get('--only') ?? '', SINGLE_PAGES) : null
   const edition = options.has('--edition') ? choiceOf('--edition', options.get('--edition') ?? '', EDITIONS) : 'short'
-  const block = withWords(readBlockFile(input), options)
+  const block = withWords(document.block, options)
   const paper = choiceOf('--paper', (options.get('--paper') ?? usualPaper(block)).toLowerCase(), PAPERS)
   const value = report(block)
   const bytes = await printBooklet({
@@ -41,6 +49,25 @@ export async function runBooklet(args: readonly string[]): Promise<CommandResult
   })
   writeOutput(output, bytes)
   return textResult('', value)
+}
+
+async function quiltBookletResult(quilt: Quilt, output: string, options: ReadonlyMap<string, string>): Promise<CommandResult> {
+  const [other] = [...options.keys()].filter((option) => option !== '--paper' && option !== '--part')
+  if (other !== undefined) refuse(other, 'is for the booklet of a block')
+  const paper = choiceOf('--paper', (options.get('--paper') ?? usualPaper(quilt)).toLowerCase(), PAPERS)
+  const part = partAsked(options.get('--part'), quilt)
+  const value = quiltReport(quilt)
+  const bytes = await printQuiltBooklet({
+    quilt,
+    report: value,
+    booklet: quiltBooklet(quilt, value, part),
+    file: new TextEncoder().encode(writeQuilt(quilt)),
+    paper,
+    tools: await printTools(),
+    onProgress: process.stderr.isTTY ? showProgress : undefined,
+  })
+  writeOutput(output, bytes)
+  return quiltTextResult('', value)
 }
 
 /** The block with what the options say of its booklet, in place of what its file says. */

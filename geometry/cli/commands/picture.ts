@@ -1,7 +1,7 @@
-/** `picture FILE OUT.svg`: a picture of the block, to scale. */
-import { report, VIEWS, viewSvg } from '../../index.ts'
+/** `picture FILE OUT.svg`: a picture of the block or the quilt, to scale. */
+import { QUILT_VIEWS, quiltReport, quiltSvg, report, VIEWS, viewSvg } from '../../index.ts'
 import { inputAndOutput, choiceOf, parseArguments } from '../arguments.ts'
-import { readBlockFile } from '../readBlockFile.ts'
+import { quiltTextResult, readDocument } from '../readQuiltFile.ts'
 import { type Command, textResult } from '../result.ts'
 import { writeOutput } from '../writeOutput.ts'
 
@@ -10,10 +10,17 @@ export const pictureCommand: Command = {
   run: (args) => {
     const { options, files } = parseArguments('picture', args, ['--view'])
     const [input, output] = inputAndOutput('picture', files, '.svg')
-    const view = choiceOf('--view', options.get('--view') ?? 'cloth', VIEWS)
-    const block = readBlockFile(input)
-    const value = report(block)
-    writeOutput(output, new TextEncoder().encode(viewSvg(view, value, block)))
+    const asked = options.get('--view') ?? 'cloth'
+    const document = readDocument(input)
+    if (document.type === 'quilt') {
+      const view = choiceOf('--view', asked, QUILT_VIEWS)
+      const value = quiltReport(document.quilt)
+      writeOutput(output, new TextEncoder().encode(quiltSvg(view, document.quilt, value)))
+      return quiltTextResult('', value)
+    }
+    const view = choiceOf('--view', asked, VIEWS)
+    const value = report(document.block)
+    writeOutput(output, new TextEncoder().encode(viewSvg(view, value, document.block)))
     return textResult('', value)
   },
 }

@@ -1,10 +1,12 @@
-/** `setting FILE --columns N --rows N`: copies of a block set edge to edge, as JSON. */
-import { inEnglish, MOST_COPIES, PRESSINGS, settingReport, TURNINGS } from '../../index.ts'
+/** `setting FILE --columns N --rows N`: a quilt of copies of a block, edge to edge; its file, and its report as JSON. */
+import { inEnglish, MOST_COPIES, PRESSINGS, quiltOfCopies, TURNINGS, writeQuilt } from '../../index.ts'
 import { oneFile, choiceOf, parseArguments } from '../arguments.ts'
 import { readBlockFile } from '../readBlockFile.ts'
-import { type Command, jsonResult, printable, refuse } from '../result.ts'
+import { type Command, printable, refuse } from '../result.ts'
+import { writeOutput } from '../writeOutput.ts'
+import { quiltResult } from './quilt.ts'
 
-const OPTIONS = ['--columns', '--rows', '--turn', '--press'] as const
+const OPTIONS = ['--columns', '--rows', '--turn', '--press', '--out'] as const
 
 export const settingCommand: Command = {
   name: 'setting',
@@ -17,8 +19,12 @@ export const settingCommand: Command = {
       turn: choiceOf('--turn', options.get('--turn') ?? 'none', TURNINGS),
       press: choiceOf('--press', options.get('--press') ?? 'same', PRESSINGS),
     }
-    const setting = settingReport(readBlockFile(file), request)
-    return setting.ok ? jsonResult(setting.value, setting.value.problems) : refuse(`--${setting.place}`, inEnglish(setting.message))
+    const quilt = quiltOfCopies(readBlockFile(file), request)
+    if (!quilt.ok) return refuse(`--${quilt.place}`, inEnglish(quilt.message))
+    const result = quiltResult(quilt.value)
+    const out = options.get('--out')
+    if (out !== undefined) writeOutput(out, new TextEncoder().encode(writeQuilt(quilt.value)))
+    return result
   },
 }
 

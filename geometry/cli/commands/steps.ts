@@ -1,15 +1,22 @@
-/** `steps FILE`: the numbered making steps. */
-import { bookletOf, report, stepsText } from '../../index.ts'
+/** `steps FILE`: the numbered making steps of a block, or of a quilt. */
+import { bookletOf, quiltBooklet, quiltReport, quiltStepsText, report, stepsText } from '../../index.ts'
 import { oneFile, parseArguments } from '../arguments.ts'
-import { readBlockFile } from '../readBlockFile.ts'
-import { type Command, textResult } from '../result.ts'
+import { partAsked, quiltTextResult, readDocument } from '../readQuiltFile.ts'
+import { type Command, refuse, textResult } from '../result.ts'
 
 export const stepsCommand: Command = {
   name: 'steps',
   run: (args) => {
-    const { files } = parseArguments('steps', args, [])
-    const block = readBlockFile(oneFile('steps', files))
-    const value = report(block)
-    return textResult(stepsText(bookletOf(value, block)), value)
+    const { files, options } = parseArguments('steps', args, ['--part'])
+    const document = readDocument(oneFile('steps', files))
+    if (document.type === 'quilt') {
+      const { quilt } = document
+      const part = partAsked(options.get('--part'), quilt)
+      const value = quiltReport(quilt)
+      return quiltTextResult(quiltStepsText(quiltBooklet(quilt, value, part)), value)
+    }
+    if (options.has('--part')) refuse('--part', 'is for a quilt file; a block has no parts')
+    const value = report(document.block)
+    return textResult(stepsText(bookletOf(value, document.block)), value)
   },
 }

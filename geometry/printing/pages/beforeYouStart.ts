@@ -6,8 +6,11 @@ import { testSquare, testSquareSide } from '../testSquare.ts'
 import { chapter, heading } from '../titles.ts'
 import { keyColumns, keyOn } from './key.ts'
 
+/** What these pages need of a booklet, of a block or a quilt. */
+type BeginJob = Pick<PrintJob, 'pages' | 'unit' | 'say' | 'drawings'> & { readonly booklet: Pick<PrintJob['booklet'], 'cautions' | 'seamAdvice'> }
+
 /** Cautions, seam allowance and key. */
-export function beforeYouStart(job: PrintJob): void {
+export function beforeYouStart(job: BeginJob): void {
   const { pages, booklet, say } = job
   chapter(pages, say.pages.beforeYouBegin, 160)
   cautions(job, booklet.cautions)
@@ -19,7 +22,7 @@ export function beforeYouStart(job: PrintJob): void {
 const GAP = 22
 
 /** In two columns, each caution whole, the next always in the shorter column. */
-function cautions({ pages }: PrintJob, all: readonly Caution[]): void {
+function cautions({ pages }: BeginJob, all: readonly Caution[]): void {
   const width = (pages.width - GAP) / 2
   const cells = all.map(({ title, sentences }) => ({
     title: pages.breakLines(title, STYLES.strong, width - 12),
@@ -49,7 +52,7 @@ function cautions({ pages }: PrintJob, all: readonly Caution[]): void {
 }
 
 /** Lines and marks of the pictures, with what they mean; the test square beside them. */
-function key(job: PrintJob): void {
+function key(job: BeginJob): void {
   const { pages, unit, say } = job
   const side = testSquareSide(unit)
   const width = (pages.width - side - GAP) / 2

@@ -128,7 +128,7 @@ interface KeyColumns {
 }
 
 /** The rows in columns of a width each, all words whole. */
-export function keyColumns({ pages, drawings, say }: PrintJob, width: number, number = 2): KeyColumns {
+export function keyColumns({ pages, drawings, say }: Pick<PrintJob, 'pages' | 'drawings' | 'say'>, width: number, number = 2): KeyColumns {
   const rows = rowsFor(drawings, say.pages).map((row) => ({ ...row, lines: pages.breakLines(row.words, STYLES.body, width - SAMPLE - 22) }))
   const heightOf = ({ lines }: { lines: readonly string[] }): number => lines.length * STYLES.body.lead + AIR
   const share = rows.reduce((sum, row) => sum + heightOf(row), 0) / number
@@ -146,7 +146,7 @@ export function keyColumns({ pages, drawings, say }: PrintJob, width: number, nu
 const AIR = 2
 
 /** Draws the key from the pages' top on. */
-export function keyOn({ pages }: PrintJob, { columns }: KeyColumns, width: number): void {
+export function keyOn({ pages }: Pick<PrintJob, 'pages'>, { columns }: KeyColumns, width: number): void {
   const { top } = pages
   columns.forEach((rows, column) => {
     const left = pages.left + column * width

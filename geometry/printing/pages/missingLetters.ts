@@ -8,7 +8,7 @@ import { chapter } from '../titles.ts'
 /** Of long words, so much round the letter. */
 const SHOWN = 60
 
-export function missingPage({ pages }: PrintJob): void {
+export function missingPage({ pages }: Pick<PrintJob, 'pages'>): void {
   const missing = [...pages.letters.missing]
   if (missing.length === 0) return
   chapter(pages, 'Letters shown as boxes', 140)

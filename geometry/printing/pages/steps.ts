@@ -20,15 +20,38 @@ const GUTTER = 30
 const GAP = 22
 const AIR = 13
 
+/** What the pages of steps are made from. */
+type StepJob = Pick<PrintJob, 'pages' | 'fabricFill'>
+
+/** Steps with a title over them. */
+interface StepPart extends Pick<BookletPart, 'key' | 'title' | 'steps'> {
+  /** Said before the first step. */
+  readonly introduction?: readonly string[]
+  /** Whether a step's pictures stand below its words. */
+  readonly isWide?: (step: BookletStep) => boolean
+}
+
 /** Steps are numbered from `first` on; the number of the next is returned. */
 export function partPages(job: PrintJob, part: BookletPart, first: number): number {
-  const { pages } = job
   if (part.key === 'units') return unitPages(job, part, first)
-  const laid = part.steps.map((step) => laidOut(job, part, step))
+  const isWide = (step: BookletStep): boolean => widePictures(part, step, job.booklet.units)
+  return stepPages(job, { ...part, isWide }, first, part.key === 'cut' ? (step) => cuttingOf(job, step) : undefined)
+}
+
+/** As `partPages`, for steps of a block or a quilt; `drawingsOf` where the pictures are not the step's own. */
+export function stepPages(
+  job: StepJob,
+  part: StepPart,
+  first: number,
+  drawingsOf: (step: BookletStep) => readonly Drawing[] = ({ drawings }) => drawings,
+): number {
+  const { pages } = job
+  const laid = part.steps.map((step) => laidOut(job, part, step, drawingsOf(step)))
   const item = chapter(pages, capital(part.title), TITLE + Math.min(laid[0]?.height ?? 0, wholePage(job) - TITLE))
+  for (const line of part.introduction ?? []) pages.paragraph(line, STYLES.lead, { after: 8 })
   laid.forEach((one, at) => {
     if (at > 0) between(job, one.height)
-    pages.group('Sect', () => stepOn(job, one, first + at, at === 0, item))
+    pages.group('Sect', () => stepOn(job, one, first + at, at === 0 && part.introduction === undefined, item))
   })
   pages.top += 4
   return first + part.steps.length
@@ -44,10 +67,10 @@ function unitPages(job: PrintJob, part: BookletPart, first: number): number {
 
 /** Room for a chapter's title. */
 const TITLE = 42
-const wholePage = ({ pages }: PrintJob): number => pages.end - MARGIN.top
+const wholePage = ({ pages }: StepJob): number => pages.end - MARGIN.top
 
 /** A rule stands between two steps of one page only. */
-function between({ pages }: PrintJob, next: number): void {
+function between({ pages }: StepJob, next: number): void {
   if (pages.blank) return
   pages.top += AIR
   if (pages.room > next + AIR) pages.rule(pages.left + GUTTER, pages.top, pages.width - GUTTER)
@@ -75,9 +98,8 @@ interface Laid {
   readonly share: number
 }
 
-function laidOut(job: PrintJob, part: BookletPart, step: BookletStep): Laid {
-  const drawings = part.key === 'cut' ? cuttingOf(job, step) : step.drawings
-  if (WIDE.has(part.key) || widePictures(part, step, job.booklet.units)) {
+function laidOut(job: StepJob, part: StepPart, step: BookletStep, drawings: readonly Drawing[]): Laid {
+  if (WIDE.has(part.key) || part.isWide?.(step)) {
     const words = wordsIn(job, step, job.pages.width - GUTTER)
     const photo = photoOf(job, step, job.pages.width / 2)
     const most = wholePage(job) - TITLE - wordsHeight(words) - BETWEEN
@@ -94,7 +116,7 @@ function laidOut(job: PrintJob, part: BookletPart, step: BookletStep): Laid {
 /** Of the width right of the gutter, for words: usually, and where there are many. */
 const SHARES = [0.52, 0.66] as const
 
-function beside(job: PrintJob, step: BookletStep, drawings: readonly Drawing[], share: number, least: number): Laid {
+function beside(job: StepJob, step: BookletStep, drawings: readonly Drawing[], share: number, least: number): Laid {
   const widths = widthsOf(job, share)
   const words = wordsIn(job, step, widths.words)
   const photo = photoOf(job, step, widths.pictures)
@@ -115,14 +137,14 @@ const HALF = 324
 /** Many pictures of one step are made smaller, so that they stand beside its words. */
 const SHRINK = [1, 0.85, 0.72, 0.6, 0.5] as const
 
-const widthsOf = ({ pages }: PrintJob, share: number): { readonly words: number; readonly pictures: number; readonly left: number } => {
+const widthsOf = ({ pages }: StepJob, share: number): { readonly words: number; readonly pictures: number; readonly left: number } => {
   const whole = pages.width - GUTTER - GAP
   return { words: whole * share, pictures: whole * (1 - share), left: pages.left + GUTTER + whole * share + GAP }
 }
 
 const STALE = 'These are the maker’s own words; the block has changed since they were written.'
 
-function wordsIn({ pages }: PrintJob, step: BookletStep, width: number): Words[] {
+function wordsIn({ pages }: StepJob, step: BookletStep, width: number): Words[] {
   const said = (text: string, style: Style, tag: string, before: number): Words => ({
     lines: pages.breakLines(text, style, width),
     text,
@@ -153,9 +175,9 @@ function picturesHeight(rows: readonly Row[], photo: Photo | null): number {
 
 const BETWEEN = 12
 /** No picture is taller than a part of the page. */
-const tallest = ({ pages }: PrintJob): number => pages.paper[1] * 0.3
+const tallest = ({ pages }: StepJob): number => pages.paper[1] * 0.3
 
-function stepOn(job: PrintJob, laid: Laid, number: number, first: boolean, item: PdfOutline): void {
+function stepOn(job: StepJob, laid: Laid, number: number, first: boolean, item: PdfOutline): void {
   const { pages } = job
   // A step that no page holds under its chapter's title begins there and runs on.
   if (laid.height <= wholePage(job) && !first) pages.ensureRoom(laid.height)
@@ -169,7 +191,7 @@ function stepOn(job: PrintJob, laid: Laid, number: number, first: boolean, item:
   pages.top = top + laid.height
 }
 
-function numberOn({ pages }: PrintJob, number: number, top: number): void {
+function numberOn({ pages }: StepJob, number: number, top: number): void {
   const [x, y] = [pages.left + 9, top + 8]
   pages.ornament(() => pages.surface().path(polygon(round([x, y], 9.5)), { fill: INK.accent }))
   const style = { ...STYLES.strong, colour: INK.white, size: number > 99 ? 7.5 : 9.5 }
@@ -177,7 +199,7 @@ function numberOn({ pages }: PrintJob, number: number, top: number): void {
   pages.tagged('P', () => pages.textLine(said, x - pages.measure(style)(said) / 2, y + 3.4, style))
 }
 
-function saySome({ pages }: PrintJob, words: readonly Words[], top: number): void {
+function saySome({ pages }: StepJob, words: readonly Words[], top: number): void {
   let y = top
   for (const { lines, style, tag, before, caution } of words) {
     y += before
@@ -189,7 +211,7 @@ function saySome({ pages }: PrintJob, words: readonly Words[], top: number): voi
 }
 
 /** Words across the page, then pictures: each goes to the next page where this one has no room for it. */
-function runningStep(job: PrintJob, { step, words, rows, photo, below }: Laid): void {
+function runningStep(job: StepJob, { step, words, rows, photo, below }: Laid): void {
   const { pages } = job
   const [x, width] = [pages.left + GUTTER, pages.width - GUTTER]
   for (const { text, style, tag, before, caution } of words) {
@@ -255,7 +277,7 @@ function commonScale(shown: readonly Drawing[], width: number, most: number): nu
   return Math.max(Math.min(most / high, abreast), Math.min(Math.min(most, AMONG) / high, width / wide))
 }
 
-function rowOn({ pages, fabricFill }: PrintJob, { pictures, height }: Row, left: number, width: number, top: number): void {
+function rowOn({ pages, fabricFill }: StepJob, { pictures, height }: Row, left: number, width: number, top: number): void {
   const used = pictures.reduce((sum, picture) => sum + picture.width, 0) + ASIDE * (pictures.length - 1)
   let x = left + (width - used) / 2
   for (const { drawing, scale, ...picture } of pictures) {
@@ -264,7 +286,7 @@ function rowOn({ pages, fabricFill }: PrintJob, { pictures, height }: Row, left:
   }
 }
 
-function picturesOn(job: PrintJob, { step, rows, photo, share }: Laid, top: number): void {
+function picturesOn(job: StepJob, { step, rows, photo, share }: Laid, top: number): void {
   const { left, pictures } = widthsOf(job, share)
   let y = top
   for (const row of rows) {
@@ -282,7 +304,7 @@ interface Photo {
 }
 
 /** A photograph that cannot be shown is said to be missing, never an empty place. */
-function photoOf(job: PrintJob, { photograph }: BookletStep, width: number): Photo | null {
+function photoOf(job: StepJob, { photograph }: BookletStep, width: number): Photo | null {
   if (photograph === undefined) return null
   const bytes = photographOf(photograph)
   const size = bytes === null ? null : job.pages.photographSize(bytes, photograph, [width, tallest(job)])
@@ -291,7 +313,7 @@ function photoOf(job: PrintJob, { photograph }: BookletStep, width: number): Pho
 
 const MISSING = 'A photograph belongs here, but it could not be read.'
 
-function photoOn({ pages }: PrintJob, step: BookletStep, { bytes, width, height }: Photo, x: number, y: number): void {
+function photoOn({ pages }: StepJob, step: BookletStep, { bytes, width, height }: Photo, x: number, y: number): void {
   if (bytes.length > 0) pages.photograph(bytes, step.photograph as string, `Photograph: ${step.title}`, [x, y], [width, height])
   else pages.tagged('P', () => pages.textBlock(pages.breakLines(MISSING, STYLES.small, width), STYLES.small, x, y))
 }

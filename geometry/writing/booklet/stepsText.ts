@@ -44,7 +44,8 @@ function head({ title, by, introduction, facts, fabrics, problems, needs }: Book
   return [...lines, ...naming].join('\n')
 }
 
-function stepText(step: BookletStep, number: number): string {
+/** A step with its number, its words wrapped. */
+export function stepText(step: BookletStep, number: number): string {
   const stale = step.edited?.stale === true ? ['(The block has changed since you wrote this.)'] : []
   const note = step.note === undefined ? [] : step.note.split('\n').map((line) => `Note: ${line}`)
   const lines = [...wordsOf(step), ...stale, ...note, ...step.cautions.map((caution) => `! ${caution}`)]
@@ -73,7 +74,7 @@ function cautions({ cautions: all }: Booklet): string {
 const BREAKS = / (?!\d+\/\d|(?:in|cm|×)(?:[ .,;:)]|$))(?<!× )/
 
 /** Broken between words; a word that is too long by itself stays whole. */
-function wrapped(text: string, first: string, rest: string, wide = WIDE): string[] {
+export function wrapped(text: string, first: string, rest: string, wide = WIDE): string[] {
   const lines: string[] = []
   let line = first
   let empty = true
