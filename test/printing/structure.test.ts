@@ -29,6 +29,17 @@ describe('the structure of a booklet', () => {
     expect(first.links).toEqual(numbers)
   })
 
+  it('lists in its key the marks that its pictures use, pressing first, and no other', () => {
+    const text = pdf.pages
+      .map((page) => page.text)
+      .join('\n')
+      .replaceAll('\n', ' ')
+    const key = text.slice(text.indexOf('What the pictures show'))
+    expect(key).toMatch(/^What the pictures show\s+press the seam this way/)
+    for (const used of ['the wrong side of the fabric', 'the quilting line and its stops']) expect(key).toContain(used)
+    for (const unused of ['one seam is pressed open', 'the straight grain']) expect(key).not.toContain(unused)
+  })
+
   it('has words for each picture', () => {
     const pictures = pdf.pages.flatMap((page) => [...page.pictures])
     expect(pictures.length).toBeGreaterThan(10)
