@@ -435,6 +435,7 @@ interface QuiltEditNames {
   readonly 'set-joining': None
   readonly 'set-sashing': None
   readonly 'take-turns': None
+  readonly 'set-parts': None
   readonly 'wear-fabric': None
   readonly 'update-block': None
   readonly 'remove-block': None

@@ -156,6 +156,7 @@ export const english: Words = {
   'set-joining': 'change the way of joining',
   'set-sashing': 'change the sashing',
   'take-turns': 'turn and press so the blocks nest',
+  'set-parts': 'change the parts for a class',
   'wear-fabric': 'change a block’s fabric',
   'update-block': 'bring a block up to date',
   'remove-block': 'delete a block from the quilt',

@@ -195,6 +195,7 @@ export const germanMessages: Words = {
   'set-joining': 'die Art des Verbindens ändern',
   'set-sashing': 'die Zwischenstreifen ändern',
   'take-turns': 'drehen und bügeln, damit die Blöcke ineinandergreifen',
+  'set-parts': 'die Teile für einen Kurs ändern',
   'wear-fabric': 'den Stoff eines Blocks ändern',
   'update-block': 'einen Block auf den neuesten Stand bringen',
   'remove-block': 'einen Block aus dem Quilt löschen',

@@ -1,6 +1,7 @@
 /** Edits of a quilt: each leaves a quilt that can be read, and does what its name says. */
 import { describe, expect, it } from 'vitest'
 import {
+  addPart,
   type Block,
   bringBlock,
   cellForAll,
@@ -12,6 +13,7 @@ import {
   joinBy,
   moveToCell,
   type Mutable,
+  namePart,
   placeAtCell,
   pressPlaces,
   putInPlaces,
@@ -21,6 +23,7 @@ import {
   quiltLayout,
   quiltReport,
   removeBlock,
+  removePart,
   repeatInPlaces,
   resizePlace,
   setPlaceSize,
@@ -154,6 +157,31 @@ describe('places', () => {
   })
 })
 
+describe('the parts of a class', () => {
+  const parted = edited(two, addPart('The star', ['a1']), addPart('The lantern', ['b1']))
+
+  it('hold each place once, and are named and deleted', () => {
+    expect(parted.parts).toEqual([
+      { title: 'The star', places: ['a1'] },
+      { title: 'The lantern', places: ['b1'] },
+    ])
+    expect(edited(parted, addPart('Both', ['a1', 'b1'])).parts).toEqual([{ title: 'Both', places: ['a1', 'b1'] }])
+    expect(edited(parted, namePart(1, 'June'), removePart(0)).parts).toEqual([{ title: 'June', places: ['b1'] }])
+    expect(edited(parted, removePart(0), removePart(0))).not.toHaveProperty('parts')
+  })
+
+  it('forget places that are gone, so that the quilt can still be read', () => {
+    const gone = [clearPlaces(['a1']), removeBlock('evening-star-example'), resizePlace('b1', [2, 1]), setQuiltGrid(1, 1), moveToCell('a1', [2, 1])]
+    expect(gone.map((edit) => edited(parted, edit).parts?.map(({ places }) => places))).toEqual([
+      [['b1']],
+      [['b1']],
+      [['a1'], ['b1']],
+      [['a1']],
+      [['a1'], ['b1']],
+    ])
+  })
+})
+
 describe('blocks', () => {
   it('are brought in once, and wear one fabric where they have the same', () => {
     const again = edited(two, bringBlock(eveningStar, [[2, 0]]))
@@ -216,6 +244,10 @@ describe('the quilt as a whole', () => {
         report.places.map(({ origin, finished, content }) => [origin.map(Number), finished, content]),
       )
     }
+  })
+
+  it('is not joined with strips of no fabric', () => {
+    expect(edited({ ...EMPTY, fabrics: [], frame: [] }, joinBy('strips', undefined))).not.toHaveProperty('way')
   })
 
   it('drops sashing and borders with the way they belong to', () => {

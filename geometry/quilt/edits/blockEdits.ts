@@ -9,7 +9,7 @@ import type { Block, Fabric, Mutable } from '../../values/block.ts'
 import { message } from '../../values/messages.ts'
 import type { Quilt } from '../../values/quilt.ts'
 import { putAt } from './placeEdits.ts'
-import { freeId, type QuiltCell, type QuiltDraft, type QuiltEdit } from './quiltEdit.ts'
+import { freeId, keepPlaces, type QuiltCell, type QuiltDraft, type QuiltEdit } from './quiltEdit.ts'
 
 const copyOf = <Value>(value: Value): Mutable<Value> => JSON.parse(JSON.stringify(value)) as Mutable<Value>
 
@@ -90,7 +90,7 @@ export const removeBlock = (id: string): QuiltEdit => ({
   name: message('remove-block'),
   change: (draft) => {
     draft.blocks = draft.blocks.filter((one) => one.id !== id)
-    draft.places = draft.places.filter(({ block }) => block !== id)
+    keepPlaces(draft, ({ block }) => block !== id)
   },
 })
 

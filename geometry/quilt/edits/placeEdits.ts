@@ -7,7 +7,17 @@
 import type { Turn } from '../../values/block.ts'
 import { message } from '../../values/messages.ts'
 import type { FrameRound, PlacePressing } from '../../values/quilt.ts'
-import { covers, freePlaceId, type PlaceContent, placeAtCell, placeSize, type QuiltCell, type QuiltDraft, type QuiltEdit } from './quiltEdit.ts'
+import {
+  covers,
+  freePlaceId,
+  keepPlaces,
+  type PlaceContent,
+  placeAtCell,
+  placeSize,
+  type QuiltCell,
+  type QuiltDraft,
+  type QuiltEdit,
+} from './quiltEdit.ts'
 
 type DraftPlace = QuiltDraft['places'][number]
 
@@ -82,8 +92,8 @@ export const moveToCell = (from: string, to: QuiltCell): QuiltEdit => ({
     const target = placeAtCell(draft.places, to)
     const [lying, other] = [lyingOn(source), target === undefined ? null : lyingOn(target)]
     if (target === undefined || other === null) {
-      draft.places = draft.places.filter(({ id }) => id !== from)
-      putAt(draft, to, lying as PlaceContent, lying)
+      source.at = [to[0], to[1]]
+      delete source.size
       return
     }
     clear(source)
@@ -97,7 +107,7 @@ export const moveToCell = (from: string, to: QuiltCell): QuiltEdit => ({
 export const clearPlaces = (ids: readonly string[]): QuiltEdit => ({
   name: message('clear-places', { places: ids.length }),
   change: (draft) => {
-    draft.places = draft.places.filter(({ id }) => !ids.includes(id))
+    keepPlaces(draft, ({ id }) => !ids.includes(id))
   },
 })
 
@@ -160,7 +170,7 @@ export const resizePlace = (id: string, [wide, high]: QuiltCell): QuiltEdit => (
     if (place === undefined || wide < 1 || high < 1 || place.at[0] + wide > columns || place.at[1] + high > rows) return
     if (wide === 1 && high === 1) delete place.size
     else place.size = [wide, high]
-    draft.places = draft.places.filter((other) => other.id === id || !overlap(other, place))
+    keepPlaces(draft, (other) => other.id === id || !overlap(other, place))
   },
 })
 

@@ -48,3 +48,13 @@ export function freePlaceId(quilt: Pick<Quilt, 'places'>, [column, row]: QuiltCe
   for (let left = column; left >= 0; left = Math.floor(left / 26) - 1) letters = String.fromCharCode(97 + (left % 26)) + letters
   return freeId(new Set(quilt.places.map(({ id }) => id)), `${letters}${row + 1}`)
 }
+
+/** Drops places; the parts of a class forget them too, and a part that has none left goes with them. */
+export function keepPlaces(draft: QuiltDraft, keep: (place: QuiltDraft['places'][number]) => boolean): void {
+  draft.places = draft.places.filter(keep)
+  if (draft.parts === undefined) return
+  const ids = new Set(draft.places.map(({ id }) => id))
+  for (const part of draft.parts) part.places = part.places.filter((id) => ids.has(id))
+  draft.parts = draft.parts.filter(({ places }) => places.length > 0)
+  if (draft.parts.length === 0) delete draft.parts
+}

@@ -7,7 +7,7 @@
 import type { Border, Length, Mutable, Order } from '../../values/block.ts'
 import { message } from '../../values/messages.ts'
 import type { FrameRound, Quilt, QuiltWay, Way } from '../../values/quilt.ts'
-import { placeSize, type QuiltEdit } from './quiltEdit.ts'
+import { keepPlaces, placeSize, type QuiltEdit } from './quiltEdit.ts'
 
 const copyOf = <Value>(value: Value): Mutable<Value> => JSON.parse(JSON.stringify(value)) as Mutable<Value>
 
@@ -17,7 +17,7 @@ export const setQuiltGrid = (columns: number, rows: number): QuiltEdit => ({
   change: (draft) => {
     draft.grid.columns = columns
     draft.grid.rows = rows
-    draft.places = draft.places.filter(({ at }) => at[0] < columns && at[1] < rows)
+    keepPlaces(draft, ({ at }) => at[0] < columns && at[1] < rows)
     for (const place of draft.places) {
       const [wide, high] = placeSize(place as Quilt['places'][number])
       const [w, h] = [Math.min(wide, columns - place.at[0]), Math.min(high, rows - place.at[1])]
@@ -86,6 +86,8 @@ export const joinBy = (join: Way, fabric: string | undefined): QuiltEdit => {
   return {
     name: way.name,
     change: (draft) => {
+      // Without a fabric for its strips the quilt could not be read again.
+      if (CUTS_STRIPS.has(join) && fabric === undefined && draft.way?.fabric === undefined) return
       way.change(draft)
       const next = draft.way as { fabric?: string } | undefined
       if (next !== undefined && next.fabric === undefined && fabric !== undefined && CUTS_STRIPS.has(join)) next.fabric = fabric
