@@ -27,7 +27,7 @@ interface PrintPattern {
   readonly repeat: number
 }
 
-const PAPER: FabricFill = { fill: INK.white, edge: '#3c312b', hatch: '#d8cfc6', wrong: INK.white, print: null }
+const PAPER: FabricFill = { fill: INK.white, edge: '#3c312b', hatch: '#b3a698', wrong: INK.white, print: null }
 
 /** How each fabric is filled, by its id; plain paper for null and for ids the block does not have. */
 export function fabricFills(fabrics: readonly Fabric[], fabricStyle: FabricStyle = 'cloth'): (fabric: string | null) => FabricFill {
