@@ -27,7 +27,7 @@ export function CrossingList({ quilt, report }: Props) {
   return (
     <>
       <h3>{t('Crossings that don’t nest')}</h3>
-      <ol className="findings">
+      <ol className="crossings-left">
         {pairs.slice(0, MOST_LISTED).map(({ words, meetings }) => {
           const at = pointed === null ? -1 : meetings.indexOf(pointed)
           return (

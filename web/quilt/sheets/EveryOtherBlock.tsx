@@ -14,7 +14,7 @@ export function EveryOtherBlock({ quilt, report }: { readonly quilt: Quilt; read
   const left = reply?.type === 'answer' ? reply.value.pressing.between : null
   if (left !== null && left >= report.pressing.between) return null
   return (
-    <div className="advice" role="status">
+    <div className="every-other" role="status">
       <p>
         <strong>{t('Press every other block the other way.')}</strong>{' '}
         {left === null

@@ -50,7 +50,7 @@ function Problems({ quilt, report }: Props) {
   return (
     <section aria-labelledby="problems-title">
       <h2 id="problems-title">{t('To look at')}</h2>
-      <ul className="findings">
+      <ul className="crossings-left">
         {report.problems.map(({ code, at, message, units }) => {
           const cell: readonly [number, number] = [Math.floor(Number(at[0])), Math.floor(Number(at[1]))]
           return (
