@@ -12,7 +12,7 @@ export type HandItem =
   | { readonly type: 'library'; readonly card: string; readonly name: string }
   | { readonly type: 'plain'; readonly fabric: string }
 
-export type QuiltSheet = 'place' | 'joining' | 'check' | 'cutting'
+export type QuiltSheet = 'place' | 'joining' | 'check' | 'cutting' | 'booklet'
 
 interface QuiltView {
   /** First cells of the selected places, and empty cells. */

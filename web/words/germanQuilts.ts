@@ -271,4 +271,8 @@ export const germanQuilts: Catalogue = {
   'Part {n} is deleted.': 'Teil {n} ist gelöscht.',
   'The selected places are a part now.': 'Die ausgewählten Plätze sind jetzt ein Teil.',
   'Make the selection a part': 'Aus der Auswahl einen Teil machen',
+  'What to print': 'Was drucken',
+  'the whole quilt': 'den ganzen Quilt',
+  'Fill every place first. The seam check says what is missing.': 'Beleg zuerst jeden Platz. Die Nahtprüfung sagt, was fehlt.',
+  'Print it at 100 %, “actual size”.': 'Druck es mit 100 %, „tatsächliche Größe“.',
 }

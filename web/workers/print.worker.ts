@@ -2,13 +2,27 @@
 /**
  * Makes the booklet's PDF in a worker. The library, the typefaces and the page code are loaded only when somebody prints.
  *
- * In      the block, and what to print of it on which paper.
+ * In      the block or quilt, and what to print of it on which paper.
  * Out     progress, chapter by chapter; then the bytes, or what went wrong.
  */
 import textFace from '@expo-google-fonts/inter/400Regular/Inter_400Regular.ttf?url'
 import strongFace from '@expo-google-fonts/inter/600SemiBold/Inter_600SemiBold.ttf?url'
 import Pdf from 'pdfkit'
-import { type Block, bookletOf, type Edition, type Paper, printBooklet, report, type SinglePage, writeBlock } from '../../geometry/index.ts'
+import {
+  type Block,
+  bookletOf,
+  type Edition,
+  type Paper,
+  printBooklet,
+  printQuiltBooklet,
+  type Quilt,
+  quiltBooklet,
+  quiltReport,
+  report,
+  type SinglePage,
+  writeBlock,
+  writeQuilt,
+} from '../../geometry/index.ts'
 import { postProgress, serveJobs } from './serveJobs.ts'
 
 /** What to print, and on which paper. */
@@ -19,7 +33,13 @@ export interface PrintChoice {
   readonly only: SinglePage | null
 }
 
-const jobs = { print }
+export interface QuiltPrintChoice {
+  readonly paper: Paper
+  /** Null for the whole quilt. */
+  readonly part: number | null
+}
+
+const jobs = { print, printQuilt }
 export type PrintJobs = typeof jobs
 /** Progress while the pages are made: chapters done, and how many there are. */
 export type PrintProgress = readonly [done: number, of: number]
@@ -37,6 +57,22 @@ async function print(block: Block, { paper, edition, only }: PrintChoice): Promi
     paper,
     edition,
     only,
+    tools: { Pdf, faces: { text, strong } },
+    onProgress: (done, of) => postProgress([done, of] satisfies PrintProgress),
+  })
+  return new Uint8Array(bytes)
+}
+
+/** The booklet of a quilt, or of one part of it, numbered from 1. */
+async function printQuilt(quilt: Quilt, { paper, part }: QuiltPrintChoice): Promise<Uint8Array<ArrayBuffer>> {
+  const [text, strong] = await Promise.all([faceAt(textFace), faceAt(strongFace)])
+  const said = quiltReport(quilt)
+  const bytes = await printQuiltBooklet({
+    quilt,
+    report: said,
+    booklet: quiltBooklet(quilt, said, part),
+    file: new TextEncoder().encode(writeQuilt(quilt)),
+    paper,
     tools: { Pdf, faces: { text, strong } },
     onProgress: (done, of) => postProgress([done, of] satisfies PrintProgress),
   })

@@ -20,7 +20,6 @@ import { t, tn } from '../../words/words.ts'
 import { act, cellName } from '../quiltActions.ts'
 import { selectedPlaces, setQuiltView, useQuiltView } from '../quiltView.ts'
 import { exactOf, FrameFields } from './FrameFields.tsx'
-import { PartsPanel } from './PartsPanel.tsx'
 import { SelectedPlace } from './SelectedPlace.tsx'
 
 export function PlaceSheet({ quilt }: { readonly quilt: Quilt }) {
@@ -57,7 +56,6 @@ export function PlaceSheet({ quilt }: { readonly quilt: Quilt }) {
         <p className="hint">{t('Blocks lie square to the edges. Blocks on point aren’t there yet.')}</p>
       </section>
       <FramePanel quilt={quilt} />
-      <PartsPanel quilt={quilt} />
     </>
   )
 }

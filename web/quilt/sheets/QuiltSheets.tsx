@@ -15,6 +15,7 @@ interface PanelProps {
 
 const JoiningSheet = lazy(async () => ({ default: (await import('./JoiningSheet.tsx')).JoiningSheet }))
 const SeamSheet = lazy(async () => ({ default: (await import('./SeamSheet.tsx')).SeamSheet }))
+const QuiltBookletSheet = lazy(async () => ({ default: (await import('./QuiltBookletSheet.tsx')).QuiltBookletSheet }))
 const CuttingSheet = lazy(async () => ({ default: (await import('./CuttingSheet.tsx')).CuttingSheet }))
 
 const SHEETS: readonly {
@@ -41,6 +42,12 @@ const SHEETS: readonly {
       </>
     ),
     Panel: CuttingSheet,
+  },
+  {
+    sheet: 'booklet',
+    name: () => t('Booklet'),
+    icon: <path d="M12 6C9 4 6 4 3 5v14c3-1 6-1 9 1 3-2 6-2 9-1V5c-3-1-6-1-9 1zM12 6v14" />,
+    Panel: QuiltBookletSheet,
   },
 ]
 
