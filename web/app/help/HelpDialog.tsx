@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { createPortal } from 'react-dom'
 import { useModal } from '../../controls/useModal.ts'
 import { HINTS, rememberHints } from '../../document/hints.ts'
-import { setView } from '../../document/store.ts'
+import { setView, useStore } from '../../document/store.ts'
 import { t } from '../../words/words.ts'
 import { Glossary } from './Glossary.tsx'
 import { KeyList } from './KeyList.tsx'
@@ -11,6 +11,8 @@ import './help.css'
 
 export function HelpDialog({ close }: { readonly close: () => void }) {
   const dialog = useModal()
+  // The hints are about a block.
+  const quilt = useStore((state) => state.quilt !== null)
   const [showsKeys, setShowsKeys] = useState(false)
   const bringHintsBack = (): void => {
     dialog.current?.close()
@@ -32,9 +34,11 @@ export function HelpDialog({ close }: { readonly close: () => void }) {
         <button type="button" aria-pressed={showsKeys} onClick={() => setShowsKeys(true)}>
           {t('Shortcuts')}
         </button>
-        <button type="button" onClick={bringHintsBack}>
-          {t('Show the hints again')}
-        </button>
+        {!quilt && (
+          <button type="button" className="hints-back" onClick={bringHintsBack}>
+            {t('Show the hints again')}
+          </button>
+        )}
       </div>
       {showsKeys ? <KeyList /> : <Glossary />}
     </dialog>,
