@@ -1,5 +1,5 @@
 /** What the command says about how to use it: everything at once, or one command with its options. */
-import { CHART_KINDS, EDITIONS, PAPERS, PRESSINGS, SINGLE_PAGES, TURNINGS, VIEWS } from '../index.ts'
+import { BOOKLET_LANGUAGES, CHART_KINDS, EDITIONS, PAPERS, PRESSINGS, SINGLE_PAGES, TURNINGS, VIEWS } from '../index.ts'
 
 interface CommandHelp {
   /** What follows the command's name. */
@@ -7,6 +7,8 @@ interface CommandHelp {
   readonly does: string
   readonly options: readonly (readonly [option: string, does: string])[]
 }
+
+const LANGUAGE = `--language ${BOOKLET_LANGUAGES.join('|')}`
 
 const HELP = {
   report: { use: 'FILE', does: 'everything Nestwright works out about the block, as JSON', options: [] },
@@ -22,7 +24,14 @@ const HELP = {
       ['--part 2', 'of a quilt: what one part of a class needs'],
     ],
   },
-  steps: { use: 'FILE', does: 'the numbered steps of a block or a quilt', options: [['--part 2', 'of a quilt: one part of a class']] },
+  steps: {
+    use: 'FILE',
+    does: 'the numbered steps of a block or a quilt',
+    options: [
+      [LANGUAGE, 'of a block: English, unless you say otherwise'],
+      ['--part 2', 'of a quilt: one part of a class'],
+    ],
+  },
   chart: {
     use: '',
     does: 'a size chart',
@@ -56,6 +65,7 @@ const HELP = {
     options: [
       [`--paper ${PAPERS.join('|')}`, 'Letter for inches and A4 for centimetres, unless you say otherwise'],
       [`--edition ${EDITIONS.join('|')}`, 'the few pages to sew from, unless you say otherwise; or everything, to the quilting and binding'],
+      [LANGUAGE, 'English, unless you say otherwise'],
       ['--blocks 1', 'how many blocks it makes'],
       ['--title TITLE --by NAME', 'its title, and who it is by'],
       [`--only ${SINGLE_PAGES.join('|')}`, 'only these pages'],

@@ -8,7 +8,7 @@ describe('before the steps', () => {
 
   it('nothing is pointed at that paper cannot point at', () => {
     expect(made.problems.join(' ')).not.toMatch(/\b[Tt]h(is seam|ese free patches)\b/)
-    expect(made.problems[0]).toBe('One seam is set in at a corner. Sew slowly, and mark the corners as its step says.')
+    expect(made.problems[0]).toBe('1 seam is set in at a corner. Sew slowly, and mark the corners as its step says.')
     expect(made.problems.join(' ')).toMatch(/Templates [A-Z] and [A-Z] each have an edge on the outside/)
   })
 

@@ -6,7 +6,7 @@ import { setView, useStore, useFindings } from '../document/store.ts'
 import { FittedDrawing } from '../drawing/FittedDrawing.tsx'
 import { StepPicture } from '../drawing/StepPicture.tsx'
 import { translateAny } from '../words/translateAny.ts'
-import { t, tn } from '../words/words.ts'
+import { bookletLanguage, t, tn } from '../words/words.ts'
 import { assembly, wavesIn } from './assembly.ts'
 import { type SewingInSteps, type StepOnScreen, useSewingSteps } from './useSewingSteps.ts'
 import './views.css'
@@ -82,7 +82,7 @@ function StepWords({ step, title }: { readonly step: StepOnScreen; readonly titl
     <>
       <h3>{title}</h3>
       {/* The program writes its steps in English; the page around them is in the maker's language. */}
-      <ol lang="en">
+      <ol lang={bookletLanguage()}>
         {wordsOf(step).map((sentence, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: sentences have no name but their place
           <li key={index}>{sentence}</li>
@@ -90,7 +90,7 @@ function StepWords({ step, title }: { readonly step: StepOnScreen; readonly titl
       </ol>
       {step.note !== undefined && <p className="note">{step.note}</p>}
       {step.cautions.map((caution) => (
-        <p key={caution} className="caution" lang="en">
+        <p key={caution} className="caution" lang={bookletLanguage()}>
           {caution}
         </p>
       ))}
@@ -102,7 +102,7 @@ function StepPictures({ step, sewing: { block, report } }: { readonly step: Step
   if (step.drawings.length === 0) return null
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a row that scrolls sideways must be reached with the keyboard
-    <section className="step-pictures" lang="en" aria-label={t('Pictures of this step')} tabIndex={0}>
+    <section className="step-pictures" lang={bookletLanguage()} aria-label={t('Pictures of this step')} tabIndex={0}>
       {step.drawings.map((drawing, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: pictures have no name but their place
         <StepPicture key={index} drawing={drawing} fabrics={block.fabrics} unit={report.measure.unit} />

@@ -1,6 +1,7 @@
 /** The steps that sew the block, as the booklet has them, with the report that they are written from. */
 import { useMemo } from 'react'
 import { type Block, type Report, type SewingStep, sewingSteps, unitLetters } from '../../geometry/index.ts'
+import { bookletLanguage } from '../words/words.ts'
 import { useWholeReport } from './useWholeReport.ts'
 
 export interface StepOnScreen extends SewingStep {
@@ -28,6 +29,6 @@ export function useSewingSteps(block: Block): { readonly sewing: SewingInSteps |
 /** The steps of a report; exported for tests. */
 export function inSteps(report: Report, block: Block): SewingInSteps {
   const places = new Map(report.joins.map(({ id }, place) => [id, place]))
-  const steps = sewingSteps(report, block).map((step) => ({ ...step, places: step.joins.flatMap((id) => places.get(id) ?? []) }))
+  const steps = sewingSteps(report, block, bookletLanguage()).map((step) => ({ ...step, places: step.joins.flatMap((id) => places.get(id) ?? []) }))
   return { report, block, steps, letters: unitLetters(report, block) }
 }

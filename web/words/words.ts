@@ -23,6 +23,9 @@ let plural = new Intl.PluralRules('en')
 
 export const currentLanguage = (): Language => language
 
+/** The language of steps and booklets: English has one spelling there. */
+export const bookletLanguage = (): 'en' | 'de' => (currentLanguage() === 'de' ? 'de' : 'en')
+
 /** How times and dates are written: as in the browser's region where it speaks the page's language; else as in Britain or Germany. */
 export const pageLocale = (): string =>
   navigator.language.slice(0, 2) === language ? navigator.language : { en: 'en-GB', 'en-US': 'en-US', de: 'de-DE' }[language]

@@ -10,6 +10,7 @@ import strongFace from '@expo-google-fonts/inter/600SemiBold/Inter_600SemiBold.t
 import Pdf from 'pdfkit'
 import {
   type Block,
+  type BookletLanguage,
   bookletOf,
   type Edition,
   type Paper,
@@ -29,6 +30,7 @@ import { postProgress, serveJobs } from './serveJobs.ts'
 export interface PrintChoice {
   readonly paper: Paper
   readonly edition: Edition
+  readonly language: BookletLanguage
   /** One page alone; null for the booklet. */
   readonly only: SinglePage | null
 }
@@ -46,13 +48,13 @@ export type PrintProgress = readonly [done: number, of: number]
 
 serveJobs(jobs)
 
-async function print(block: Block, { paper, edition, only }: PrintChoice): Promise<Uint8Array<ArrayBuffer>> {
+async function print(block: Block, { paper, edition, language, only }: PrintChoice): Promise<Uint8Array<ArrayBuffer>> {
   const [text, strong] = await Promise.all([faceAt(textFace), faceAt(strongFace)])
   const said = report(block)
   const bytes = await printBooklet({
     report: said,
     block,
-    booklet: bookletOf(said, block),
+    booklet: bookletOf(said, block, language),
     file: new TextEncoder().encode(writeBlock(block)),
     paper,
     edition,

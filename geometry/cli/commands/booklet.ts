@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs'
 import {
   type Block,
+  BOOKLET_LANGUAGES,
   bookletOf,
   EDITIONS,
   isBlockCount,
@@ -26,20 +27,30 @@ import { type CommandResult, printable, refuse, textResult } from '../result.ts'
 import { writeOutput } from '../writeOutput.ts'
 
 export async function runBooklet(args: readonly string[]): Promise<CommandResult> {
-  const { options, files } = parseArguments('booklet', args, ['--paper', '--edition', '--only', '--blocks', '--title', '--by', '--part'])
+  const { options, files } = parseArguments('booklet', args, [
+    '--paper',
+    '--edition',
+    '--only',
+    '--language',
+    '--blocks',
+    '--title',
+    '--by',
+    '--part',
+  ])
   const [input, output] = inputAndOutput('booklet', files, '.pdf')
   const document = readDocument(input)
   if (document.type === 'quilt') return quiltBookletResult(document.quilt, output, options)
   if (options.has('--part')) refuse('--part', 'is for a quilt file; a block has no parts')
   const only = options.has('--only') ? choiceOf('--only', options.get('--only') ?? '', SINGLE_PAGES) : null
   const edition = options.has('--edition') ? choiceOf('--edition', options.get('--edition') ?? '', EDITIONS) : 'short'
+  const language = choiceOf('--language', options.get('--language') ?? 'en', BOOKLET_LANGUAGES)
   const block = withWords(document.block, options)
   const paper = choiceOf('--paper', (options.get('--paper') ?? usualPaper(block)).toLowerCase(), PAPERS)
   const value = report(block)
   const bytes = await printBooklet({
     report: value,
     block,
-    booklet: bookletOf(value, block),
+    booklet: bookletOf(value, block, language),
     file: new TextEncoder().encode(writeBlock(block)),
     paper,
     edition,

@@ -5,26 +5,22 @@ import type { PrintJob } from '../printJob.ts'
 import { table } from '../table.ts'
 import { chapter } from '../titles.ts'
 
-export function allowanceTestPage({ pages, booklet, unit }: PrintJob): void {
+export function allowanceTestPage({ pages, booklet, unit, say }: PrintJob): void {
   const { off, rows, sentences } = booklet.allowanceTest
   if (rows.length === 0) return
-  chapter(pages, 'If every seam is a little off', Math.min(MOST, 130 + rows.length * ROW))
+  chapter(pages, say.pages.allowanceTest, Math.min(MOST, 130 + rows.length * ROW))
   for (const sentence of sentences) pages.paragraph(sentence, STYLES.body, { after: 4 })
   const much = saidOff(off, unit)
   pages.top += 4
   table(
     pages,
-    [
-      { title: 'Piece', share: 1.2, strong: true },
-      { title: 'Seams across × down', share: 0.8 },
-      { title: 'As planned', share: 1.1, strong: true },
-      { title: `Each allowance ${much} too wide`, share: 1.1 },
-      { title: `Each allowance ${much} too narrow`, share: 1.1 },
-    ],
+    say.pages.allowanceHeads(much).map((title, at) => ({ title, ...(COLUMNS[at] as (typeof COLUMNS)[number]) })),
     rows.map(({ what, seams, planned, wide, narrow }) => [what, seams.join(' × '), ...[planned, wide, narrow].map((size) => said(size, unit))]),
     { marked: new Set([rows.length - 1]) },
   )
 }
+
+const COLUMNS = [{ share: 1.2, strong: true }, { share: 0.8 }, { share: 1.1, strong: true }, { share: 1.1 }, { share: 1.1 }] as const
 
 /** Points of one row; and of what begins on the page it stands on, where a new one would hold it whole. */
 const ROW = 26

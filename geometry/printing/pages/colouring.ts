@@ -9,16 +9,16 @@ import { chapter } from '../titles.ts'
 const BOX = 22
 
 export function colouringPage(job: PrintJob): void {
-  const { pages, booklet, blank } = job
+  const { pages, booklet, blank, say } = job
   pages.newPage()
-  chapter(pages, 'Colouring page', 0)
-  const drawing = { ...booklet.front, title: `${booklet.title} in outlines, to colour in`, marks: booklet.front.marks.filter(isOutline) }
+  chapter(pages, say.pages.colouringPage, 0)
+  const drawing = { ...booklet.front, title: say.pages.outlinesAlt(booklet.title), marks: booklet.front.marks.filter(isOutline) }
   const names = booklet.fabrics.slice(0, MOST)
   const rows = Math.ceil(names.length / COLUMNS)
   const foot = pages.end - rows * (BOX + 8)
   const room = foot - pages.top - 14
   const scale = Math.min(pages.width / Math.max(drawing.width, 1e-6), room / Math.max(drawing.height, 1e-6))
-  if (drawing.marks.length === 0) pages.paragraph('There is nothing to colour yet.', STYLES.body)
+  if (drawing.marks.length === 0) pages.paragraph(say.pages.nothingToColour, STYLES.body)
   else pages.picture(drawing, [pages.left + (pages.width - drawing.width * scale) / 2, pages.top], scale, blank)
   const boxes = Math.min(foot, pages.top + (drawing.marks.length === 0 ? 40 : drawing.height * scale + 24))
   const width = pages.width / COLUMNS

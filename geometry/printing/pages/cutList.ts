@@ -18,18 +18,14 @@ import { swatch } from './firstPage.ts'
 
 /** `pictures`: where each cut goes; in the whole booklet the steps of cutting show it. */
 export function cutListPages(job: PrintJob, pictures: boolean): void {
-  const { pages, report, block, unit } = job
+  const { pages, report, block, unit, say } = job
   pages.newPage()
-  const item = chapter(pages, 'Cut list', 0)
+  const item = chapter(pages, say.pages.cutList, 0)
   if (report.cut.length === 0) {
-    pages.paragraph('There is nothing to cut yet.', STYLES.body)
+    pages.paragraph(say.pages.nothingToCut, STYLES.body)
     return
   }
-  pages.paragraph(
-    `Every size includes its seam allowances of ${sayExact(report.measure.seam, unit)}. Cut strips across the fabric first, the widest strip first. Then cut the pieces from the strips.`,
-    STYLES.body,
-    { after: 6 },
-  )
+  pages.paragraph(say.pages.cutListHead(sayExact(report.measure.seam, unit)), STYLES.body, { after: 6 })
   const used = block.fabrics.filter(({ id }) => report.cut.some(({ fabric }) => fabric === id))
   for (const { id, name } of used) fabricPart(job, id, name, pictures, item)
   rulerNote(job)
@@ -37,10 +33,10 @@ export function cutListPages(job: PrintJob, pictures: boolean): void {
 }
 
 /** Layers, binding and tools, on the page that is taken to the shop. */
-function besides({ pages, booklet: { needs } }: PrintJob): void {
+function besides({ pages, booklet: { needs }, say }: PrintJob): void {
   if (needs.length === 0) return
   const lines = needs.flatMap((sentence) => pages.breakLines(sentence, STYLES.body))
-  heading(pages, 'Have ready beside the fabrics', pages.height(lines, STYLES.body) + needs.length * 3)
+  heading(pages, say.pages.haveReady, pages.height(lines, STYLES.body) + needs.length * 3)
   for (const sentence of needs) pages.paragraph(sentence, STYLES.body, { after: 3 })
 }
 

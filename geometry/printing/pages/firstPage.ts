@@ -36,7 +36,7 @@ export function title({ pages, booklet, say }: PrintJob): void {
 export function problems({ pages, report, booklet, say }: PrintJob): void {
   const errors = report.problems.filter(({ code }) => ERRORS.has(code))
   if (errors.length === 0) return
-  const words = placedErrors(errors)
+  const words = placedErrors(errors, say)
   const told = words.slice(0, MOST_TOLD)
   const rest = words.length - told.length
   const inner = pages.width - 24
@@ -160,7 +160,12 @@ export function swatch({ pages, fabricFill }: Pick<PrintJob, 'pages' | 'fabricFi
 
 /** What is good to know, and keeps nobody from sewing. */
 export function notes({ pages, report, booklet, say }: PrintJob): void {
-  const errors = new Set(placedErrors(report.problems.filter(({ code }) => ERRORS.has(code))))
+  const errors = new Set(
+    placedErrors(
+      report.problems.filter(({ code }) => ERRORS.has(code)),
+      say,
+    ),
+  )
   const known = [...new Set(booklet.problems)].slice(errors.size === 0 ? 0 : 1).filter((message) => !errors.has(message))
   if (known.length === 0) return
   heading(pages, say.pages.goodToKnow)

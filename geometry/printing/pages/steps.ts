@@ -3,7 +3,6 @@
  */
 import { wordsOf } from '../../writing/booklet/booklet.ts'
 import type { BookletPart, BookletStep, Drawing } from '../../writing/booklet/values.ts'
-import { capital } from '../../words/englishPhrases.ts'
 import { photographOf } from '../dataUrl.ts'
 import { INK, type Style, STYLES } from '../pageStyle.ts'
 import type { PrintJob } from '../printJob.ts'
@@ -47,7 +46,7 @@ export function stepPages(
 ): number {
   const { pages } = job
   const laid = part.steps.map((step) => laidOut(job, part, step, drawingsOf(step)))
-  const item = chapter(pages, capital(part.title), TITLE + Math.min(laid[0]?.height ?? 0, wholePage(job) - TITLE))
+  const item = chapter(pages, part.title, TITLE + Math.min(laid[0]?.height ?? 0, wholePage(job) - TITLE))
   for (const line of part.introduction ?? []) pages.paragraph(line, STYLES.lead, { after: 8 })
   laid.forEach((one, at) => {
     if (at > 0) between(job, one.height)

@@ -11,7 +11,7 @@ import { INK, STYLES } from '../pageStyle.ts'
 import type { PrintJob } from '../printJob.ts'
 import type { PdfOutline } from '../pdfLibrary.ts'
 import { POINTS } from '../paper.ts'
-import { polygon, type Surface } from '../pen.ts'
+import { polygon, round, type Surface } from '../pen.ts'
 import { squareNote, testSquare, testSquareSide } from '../testSquare.ts'
 import { chapter } from '../titles.ts'
 
@@ -205,6 +205,7 @@ function outline(surface: Surface, template: Template, [x, y]: Spot, scale: numb
   surface.path(polygon(template.cut.map(put)), { line: { colour: INK.ink, width: 0.8 } })
   surface.path(polygon(template.finished.map(put)), { line: { colour: INK.soft, width: 0.7, dash: [4, 2.5] } })
   for (const { from, to } of template.notches) surface.path(polygon([put(from), put(to)], false), { line: { colour: INK.ink, width: 1.1 } })
+  for (const dot of template.dots) surface.path(polygon(round(put(dot), 2.4)), { fill: INK.ink })
   grain(surface, put(template.grain.from), put(template.grain.to))
 }
 
@@ -294,6 +295,7 @@ function quarterTurned(template: Template): Template {
     finished: template.finished.map(turn),
     grain: line(template.grain),
     notches: template.notches.map(line),
+    dots: template.dots.map(turn),
   }
 }
 

@@ -10,6 +10,8 @@ import { unitRowWords } from '../englishPhrases.ts'
 import { GERMAN_KINDS, ONE_GERMAN_KIND } from '../germanPhrases.ts'
 import { germanMessages } from '../german.ts'
 import { say } from '../words.ts'
+import { bookEnglish } from './bookEnglish.ts'
+import { bookGerman } from './bookGerman.ts'
 import { cutEnglish } from './cutEnglish.ts'
 import { cutGerman } from './cutGerman.ts'
 import { joinEnglish } from './joinEnglish.ts'
@@ -31,9 +33,19 @@ export interface BookletPhrases {
   readonly list: (words: readonly string[]) => string
   /** `goose`, `geese`. */
   readonly kind: (row: { readonly kind: Kind; readonly finished: readonly [number, number] }, count: number) => string
+  /** What stands in the booklet as text besides. */
+  readonly text: {
+    readonly stale: string
+    readonly note: (words: string) => string
+    readonly by: (title: string, by: string) => string
+    readonly allowance: string
+    readonly templates: string
+    readonly takeCare: string
+  }
   readonly units: typeof unitsEnglish
   readonly join: typeof joinEnglish
   readonly cut: typeof cutEnglish
+  readonly book: typeof bookEnglish
   readonly pages: typeof pagesEnglish
 }
 
@@ -48,9 +60,18 @@ const WORDS: Readonly<Record<BookletLanguage, BookletPhrases>> = {
     message: (message) => say(english, message),
     about: (said, exactly) => `about ${said} (exactly ${exactly})`,
     list: listedWith('and'),
+    text: {
+      stale: '(The block has changed since you wrote this.)',
+      note: (words) => `Note: ${words}`,
+      by: (title, by) => `${title}, by ${by}`,
+      allowance: 'About your seam allowance',
+      templates: 'Templates',
+      takeCare: 'Take care',
+    },
     units: unitsEnglish,
     join: joinEnglish,
     cut: cutEnglish,
+    book: bookEnglish,
     pages: pagesEnglish,
     kind: unitRowWords,
   },
@@ -59,9 +80,18 @@ const WORDS: Readonly<Record<BookletLanguage, BookletPhrases>> = {
     message: (message) => say(germanMessages, message),
     about: (said, exactly) => `etwa ${said} (genau ${exactly})`,
     list: listedWith('und'),
+    text: {
+      stale: '(Der Block hat sich geändert, seit du das geschrieben hast.)',
+      note: (words) => `Hinweis: ${words}`,
+      by: (title, by) => `${title}, von ${by}`,
+      allowance: 'Zu deiner Nahtzugabe',
+      templates: 'Schablonen',
+      takeCare: 'Pass auf',
+    },
     units: unitsGerman,
     join: joinGerman,
     cut: cutGerman,
+    book: bookGerman,
     pages: pagesGerman,
     kind: ({ kind, finished: [width, height] }, count) =>
       kind === 'square' && width !== height ? (count === 1 ? 'Rechteck' : 'Rechtecke') : count === 1 ? ONE_GERMAN_KIND[kind] : GERMAN_KINDS[kind],

@@ -131,7 +131,7 @@ export const unitsGerman: typeof unitsEnglish = {
   secondCut: ({ hand, lines, under }) =>
     `${HANDS[hand]}, zweiter Schnitt: Dreh sie um 180° und leg die geschnittenen Kanten auf ${lines}${under === null ? '' : `, ${under}`}. Schneide die anderen beiden Kanten.`,
   rulerLines: (wide, high) => (wide === high ? `die ${wide}-Linien des Lineals` : `die Linien für ${wide} und ${high}`),
-  halfSquareLine: (one) => `die 45°-Linie des Lineals auf ${one ? 'der Naht' : 'einer Naht'}`,
+  halfSquareLine: (one) => `die 45°-Linie des Lineals auf ${one ? 'die Naht' : 'eine Naht'}`,
   seamsMeet: (side, top, hand) => `den Punkt, wo die Nähte sich treffen, ${side} von der ${EDGES[hand]} und ${top} unter der oberen Kante`,
   seamEnds: (side, top, hand) => `das Ende der Naht ${side} von der ${EDGES[hand]} und ${top} unter der oberen Kante`,
 

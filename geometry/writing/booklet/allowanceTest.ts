@@ -11,7 +11,7 @@
 import { compare, parseRational, type Rational, rational, subtract, toNumber } from '../../exact/rational.ts'
 import type { Join, ReportPoint } from '../../values/report.ts'
 import { capital } from '../../words/englishPhrases.ts'
-import { count, toThousandths, saySize } from '../phrases.ts'
+import { toThousandths } from '../phrases.ts'
 import type { Size } from '../../values/block.ts'
 import { type BookletContext, joinsIn } from './bookletContext.ts'
 import { sewingRuns, groupRuns } from './runs.ts'
@@ -23,26 +23,29 @@ const OFF = { in: 1 / 32, cm: 0.1 } as const
 export function allowanceTest(context: BookletContext): AllowanceTest {
   const off = OFF[context.unit]
   const { report } = context
-  if (report.joins.length === 0) return { off, rows: [], sentences: ['There’s nothing to check: this block has no seams.'] }
+  if (report.joins.length === 0) return { off, rows: [], sentences: [context.say.book.nothingToCheck] }
   const pieces = groupRuns(context, sewingRuns(context))
-    .map(({ runs, name }) => ({ what: capital(name), final: runs[0]?.final as Join }))
+    .map(({ runs, name, is }) => ({ what: capital(name), is, many: runs.length > 1, final: runs[0]?.final as Join }))
     .filter(({ final }) => final.unfinished !== null)
   const last = report.joins.at(-1) as Join
-  const whole = last.stage === 'border' ? [{ what: 'The block with its borders', final: last }] : []
-  const single = pieces.length === 0 && whole.length === 0 && last.unfinished !== null ? [{ what: 'The block', final: last }] : []
-  const rows = [...pieces, ...whole, ...single].map(({ what, final }) => rowOf(what, final, context, off))
+  const whole = last.stage === 'border' ? [{ what: context.say.book.blockWithBorders, is: 'block' as const, many: false, final: last }] : []
+  const single =
+    pieces.length === 0 && whole.length === 0 && last.unfinished !== null
+      ? [{ what: context.say.book.wholeBlock, is: 'block' as const, many: false, final: last }]
+      : []
+  const rows = [...pieces, ...whole, ...single].map(({ final, ...named }) => rowOf(named, final, context, off))
   // Then no size depends on the allowance, and a table of equal sizes would say nothing.
   if (rows.length > 0 && rows.every(({ seams: [across, down] }) => across + down === 0))
-    return { off, rows: [], sentences: ['There’s nothing to check: all that is sewn here keeps its size, or is trimmed to it.'] }
+    return { off, rows: [], sentences: [context.say.book.nothingDepends] }
   return { off, rows, sentences: sentences(rows, off, context) }
 }
 
-function rowOf(what: string, final: Join, context: BookletContext, off: number): AllowanceTestRow {
+function rowOf(named: Pick<AllowanceTestRow, 'what' | 'is' | 'many'>, final: Join, context: BookletContext, off: number): AllowanceTestRow {
   const seams = joinsIn(context, final.id).filter((join) => takesCloth(join, context))
   const [across, down] = [worstLine(seams, 1), worstLine(seams, 0)]
   const planned = final.unfinished as Size
   const by = (sign: number): Size => [tidy(planned[0] + sign * 2 * off * across.taken), tidy(planned[1] + sign * 2 * off * down.taken)]
-  return { what, seams: [across.seams, down.seams], planned, wide: by(-1), narrow: by(1) }
+  return { ...named, seams: [across.seams, down.seams], planned, wide: by(-1), narrow: by(1) }
 }
 
 const tidy = (length: number): number => Math.round(length * 1e6) / 1e6
@@ -110,34 +113,38 @@ function reachesOf({ from, via, to }: Join, axis: 0 | 1): Reach[] {
 }
 
 function sentences(rows: readonly AllowanceTestRow[], off: number, context: BookletContext): string[] {
+  const words = context.say.book
   const whole = rows.at(-1)
-  if (whole === undefined) return ['No piece of this block is a rectangle, so there’s no size to check.']
+  if (whole === undefined) return [words.noRectangle]
   const { unit } = context
-  const hair = unit === 'in' ? '1/32 in' : '0.1 cm'
-  const planned = saySize(whole.planned, unit)
-  const lines = rows.filter(({ what }) => /^(Row|Column)/.test(what))
+  const said = (size: Size): string => context.local(fine(size, unit))
   return [
-    `Every seam takes two allowances. If each is ${hair} too wide, ${lower(whole.what)} comes out ${fine(whole.wide, unit)} instead of ${planned}. If each is ${hair} too narrow, it comes out ${fine(whole.narrow, unit)}.`,
-    `That is ${count(whole.seams[0], 'seam')} across and ${count(whole.seams[1], 'seam')} down, where there are most. Units trimmed to size count as one piece.`,
-    ...unequal(lines, off, unit),
+    words.ifOff({
+      off: context.local(unit === 'in' ? '1/32 in' : '0.1 cm'),
+      what: whole.what,
+      planned: context.size(whole.planned),
+      wide: said(whole.wide),
+      narrow: said(whole.narrow),
+    }),
+    words.seamsCrossed(...whole.seams),
+    ...unequal(
+      rows.filter(({ is }) => is === 'row' || is === 'column'),
+      off,
+      context,
+    ),
   ]
 }
 
-const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`
-
 /** Rows with more seams than their neighbours come out shorter: they will not match. */
-function unequal(lines: readonly AllowanceTestRow[], off: number, unit: 'in' | 'cm'): string[] {
-  const across = lines[0]?.what.startsWith('Column') ? 1 : 0
+function unequal(lines: readonly AllowanceTestRow[], off: number, { say, unit, local }: BookletContext): string[] {
+  const across = lines[0]?.is === 'column' ? 1 : 0
   const sorted = [...lines].sort((a, b) => a.wide[across] - b.wide[across])
   const [most, least] = [sorted[0], sorted.at(-1)]
   if (most === undefined || least === undefined || least.wide[across] - most.wide[across] < off) return []
-  const apart = least.wide[across] - most.wide[across]
-  return [
-    `${most.what} ${isMany(most) ? 'have' : 'has'} ${count(most.seams[across], 'seam')} ${across === 0 ? 'across' : 'down'}, ${lower(least.what)} ${isMany(least) ? 'have' : 'has'} ${least.seams[across]}. With allowances that wide, ${lower(most.what)} ${isMany(most) ? 'come' : 'comes'} out ${thirtySeconds(apart, unit)} shorter, and they no longer match.`,
-  ]
+  const apart = local(thirtySeconds(least.wide[across] - most.wide[across], unit))
+  const tested = ({ what, many, seams }: AllowanceTestRow) => ({ name: what, many, seams: seams[across] })
+  return [say.book.unequal(tested(most), tested(least), across === 1, apart)]
 }
-
-const isMany = ({ what }: AllowanceTestRow): boolean => /^\w+s /.test(what)
 
 /** To a thirty-second of an inch: the test is about hairs. */
 function thirtySeconds(length: number, unit: 'in' | 'cm'): string {

@@ -7,9 +7,10 @@
  */
 import type { Block } from '../../values/block.ts'
 import type { Report } from '../../values/report.ts'
-import { count, purchaseText, saySize } from '../phrases.ts'
+import type { BookletLanguage } from '../../words/booklet/bookletWords.ts'
+import { purchaseText } from '../phrases.ts'
 import { type BookletContext, bookletContext, oneLine } from './bookletContext.ts'
-import { CAUTIONS, seamAdvice } from './cautions.ts'
+import { cautionsIn, seamAdvice } from './cautions.ts'
 import { cutSteps } from './cutSteps.ts'
 import { finishSteps, frontPicture, sandwichSteps } from './finishSteps.ts'
 import { type DraftStep, withOwnWords } from './draftStep.ts'
@@ -19,24 +20,27 @@ import { needsOf, problemsOf } from './notes.ts'
 import { allowanceTest } from './allowanceTest.ts'
 import { quiltSteps } from './quilting/quiltSteps.ts'
 import { blocksOf, reportForBlocks } from './severalBlocks.ts'
-import { SEWING_PARTS } from './sewingSteps.ts'
+import { nothingTold, SEWING_PARTS } from './sewingSteps.ts'
 import { templatesOf } from './templates.ts'
 import type { Booklet, BookletFabric, BookletFact, BookletPart, BookletPartKey, BookletStep, OrphanedWords } from './values.ts'
 
-/** The booklet of a block and its report, with the maker's own words laid over its steps. */
-export function bookletOf(report: Report, block: Block): Booklet {
-  const context = bookletContext(reportForBlocks(report, block), block)
-  const taken = new Set<string>()
-  const parts = PARTS.map(([key, title, steps]): BookletPart => ({ key, title, steps: withOwnWords(steps(context), block, taken) })).filter(
-    ({ steps }) => steps.length > 0,
+/** The booklet of a block and its report in a language, with the maker's own words laid over its steps. */
+export function bookletOf(report: Report, block: Block, language: BookletLanguage = 'en'): Booklet {
+  const context = bookletContext(reportForBlocks(report, block), block, language)
+  const told = nothingTold(
+    context,
+    PARTS.map(([, steps]) => steps),
   )
+  const parts = PARTS.map(
+    ([key, steps]): BookletPart => ({ key, title: context.say.book.parts[key], steps: withOwnWords(steps(context), context, told) }),
+  ).filter(({ steps }) => steps.length > 0)
   const templates = templatesOf(context)
   const { title = '', by = '', introduction = '' } = block.booklet ?? {}
   return {
     title: oneLine(title.trim() === '' ? block.name : title),
     by: by.trim() === '' ? '' : oneLine(by),
     introduction: introduction.trim() === '' ? ownIntroduction(context) : introduction,
-    language: 'en',
+    language,
     unit: context.unit,
     units: block.units.length,
     blocks: blocksOf(block),
@@ -49,21 +53,21 @@ export function bookletOf(report: Report, block: Block): Booklet {
     allowanceTest: allowanceTest(context),
     templates,
     needs: needsOf(context, templates.length > 0),
-    cautions: CAUTIONS,
+    cautions: cautionsIn(context.say),
     seamAdvice: seamAdvice(context),
-    orphans: orphansOf(block, taken),
+    orphans: orphansOf(block, told.taken),
   }
 }
 
-const PARTS: readonly (readonly [BookletPartKey, string, (context: BookletContext) => DraftStep[]])[] = [
-  ['cut', 'Cut', cutSteps],
-  ['units', 'Make the units', SEWING_PARTS.units],
-  ['lay out', 'Lay out', SEWING_PARTS['lay out']],
-  ['join', 'Join', SEWING_PARTS.join],
-  ['borders', 'Add the borders', SEWING_PARTS.borders],
-  ['sandwich', 'Layer', sandwichSteps],
-  ['quilt', 'Quilt', quiltSteps],
-  ['finish', 'Finish', finishSteps],
+const PARTS: readonly (readonly [BookletPartKey, (context: BookletContext) => DraftStep[]])[] = [
+  ['cut', cutSteps],
+  ['units', SEWING_PARTS.units],
+  ['lay out', SEWING_PARTS['lay out']],
+  ['join', SEWING_PARTS.join],
+  ['borders', SEWING_PARTS.borders],
+  ['sandwich', sandwichSteps],
+  ['quilt', quiltSteps],
+  ['finish', finishSteps],
 ]
 
 /** What the maker reads in a step: her own words if she has any. */
@@ -85,32 +89,33 @@ function orphansOf({ booklet }: Block, taken: ReadonlySet<string>): OrphanedWord
   )
 }
 
-function ownIntroduction({ report, unit, seam }: BookletContext): string {
+function ownIntroduction({ report, seam, say, size }: BookletContext): string {
   const { name, finished, unfinished, withBorders } = report.block
   const borders = withBorders.some((side, axis) => side !== unfinished[axis])
-  const framed = borders ? `, and ${saySize([withBorders[0] - 2 * seam, withBorders[1] - 2 * seam], unit)} with its borders` : ''
-  const said = name.trim() === '' ? 'This block' : `“${oneLine(name)}”`
-  return `${said} measures ${saySize(finished, unit)} finished${framed}. Read all the steps before you cut.`
+  const framed = borders ? size([withBorders[0] - 2 * seam, withBorders[1] - 2 * seam]) : null
+  return say.book.introduction(name.trim() === '' ? null : oneLine(name), size(finished), framed)
 }
 
 function factsOf(context: BookletContext, parts: readonly BookletPart[]): BookletFact[] {
-  const { report, block, unit, seamText } = context
+  const { report, block, seamText, say, size } = context
+  const { facts, blocks, orders } = say.book
   const lines = rowsOrColumns(context, sewingRuns(context))
   const { finished, unfinished, withBorders } = report.block
   const borders = withBorders[0] !== unfinished[0] || withBorders[1] !== unfinished[1]
   const pieces = report.cut.reduce((sum, { count }) => sum + count, 0)
+  const one = (of: BookletFact['of'], what: string, said: string): BookletFact => ({ of, what, said })
   return [
-    { of: 'size', what: 'Makes', said: count(blocksOf(block), 'block') },
-    { of: 'size', what: 'Finished size', said: saySize(finished, unit) },
-    { of: 'size', what: 'Unfinished size', said: saySize(unfinished, unit) },
-    ...(borders ? [{ of: 'size' as const, what: 'With its borders, unfinished', said: saySize(withBorders, unit) }] : []),
-    { of: 'size', what: 'Seam allowance', said: seamText },
-    { of: 'making', what: 'Pieces to cut', said: String(pieces) },
+    one('size', facts.makes, blocks(blocksOf(block))),
+    one('size', facts.finished, size(finished)),
+    one('size', facts.unfinished, size(unfinished)),
+    ...(borders ? [one('size', facts.withBorders, size(withBorders))] : []),
+    one('size', facts.allowance, seamText),
+    one('making', facts.pieces, String(pieces)),
     ...(report.joins.length === 0
       ? []
       : [
-          ...(parts.some(({ key }) => key === 'join') ? [{ of: 'making' as const, what: 'Sewn in', said: LINES[lines?.word ?? 'section'] }] : []),
-          { of: 'making' as const, what: 'Seams', said: String(report.joins.length) },
+          ...(parts.some(({ key }) => key === 'join') ? [one('making', facts.sewnIn, orders[LINES[lines?.word ?? 'section']])] : []),
+          one('making', facts.seams, String(report.joins.length)),
         ]),
   ]
 }
@@ -118,13 +123,13 @@ function factsOf(context: BookletContext, parts: readonly BookletPart[]): Bookle
 /** As the steps of joining call them. */
 const LINES = { row: 'rows', column: 'columns', section: 'sections' } as const
 
-function fabricsOf({ report, block, unit }: BookletContext): BookletFabric[] {
+function fabricsOf({ report, block, unit, local }: BookletContext): BookletFabric[] {
   const cloth = new Map(report.fabric.map((row) => [row.fabric, row]))
   const used = new Set([...report.cut.map(({ fabric }) => fabric), ...report.patches.map(({ fabric }) => fabric)])
   return block.fabrics
     .filter(({ id }) => used.has(id))
     .map(({ id, name, colour }) => {
       const buy = cloth.get(id)?.buy
-      return { id, name, colour, buy: buy === undefined ? '' : purchaseText(buy, unit) }
+      return { id, name, colour, buy: buy === undefined ? '' : local(purchaseText(buy, unit)) }
     })
 }

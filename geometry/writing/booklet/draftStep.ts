@@ -6,6 +6,7 @@
  */
 import type { Block } from '../../values/block.ts'
 import type { StepTitle } from '../../values/messages.ts'
+import type { BookletContext } from './bookletContext.ts'
 import { cautionLine } from './cautions.ts'
 import type { BookletStep, Caution, StepAction } from './values.ts'
 
@@ -26,18 +27,32 @@ export const allOf = (actions: readonly StepAction[]): Pick<DraftStep, 'sentence
   actions,
 })
 
+/** What the steps before have told. */
+export interface Told {
+  /** Keys of steps. */
+  readonly taken: Set<string>
+  /** The program's words of all steps in the other languages: hers may have been written beside those. */
+  readonly other: () => ReadonlySet<string>
+}
+
 /** The steps of one part with the maker's own words laid over them; each caution stands once, in the first step that calls for it. */
-export function withOwnWords(drafts: readonly DraftStep[], block: Block, taken: Set<string>): BookletStep[] {
+export function withOwnWords(drafts: readonly DraftStep[], { block, say }: BookletContext, { taken, other }: Told): BookletStep[] {
   const said = new Set<Caution['about']>()
   return drafts.map((step) => {
     const fresh = step.cautions.filter((about) => !said.has(about))
     for (const about of fresh) said.add(about)
-    return withWords(step, fresh.map(cautionLine), block, taken)
+    return withWords(
+      step,
+      fresh.map((about) => cautionLine(about, say)),
+      block,
+      taken,
+      other,
+    )
   })
 }
 
 /** Stored words are found by any of the step's keys that no step before it has taken. */
-function withWords({ keys, ...step }: DraftStep, cautions: readonly string[], block: Block, taken: Set<string>): BookletStep {
+function withWords({ keys, ...step }: DraftStep, cautions: readonly string[], block: Block, taken: Set<string>, other: Told['other']): BookletStep {
   const stored = block.booklet?.steps ?? {}
   const key = keys.find((one) => Object.hasOwn(stored, one) && !taken.has(one)) ?? keys.find((one) => !taken.has(one)) ?? (keys[0] as string)
   taken.add(key)
@@ -46,7 +61,9 @@ function withWords({ keys, ...step }: DraftStep, cautions: readonly string[], bl
     ...step,
     key,
     cautions,
-    ...(own?.words === undefined ? {} : { edited: { words: own.words, stale: own.of !== undefined && own.of !== programWords(step.sentences) } }),
+    ...(own?.words === undefined
+      ? {}
+      : { edited: { words: own.words, stale: own.of !== undefined && own.of !== programWords(step.sentences) && !other().has(own.of) } }),
     ...(own?.note === undefined ? {} : { note: own.note }),
     ...(own?.photograph === undefined ? {} : { photograph: own.photograph }),
   }

@@ -6,11 +6,9 @@
  * Source  backing and batting [S145], binding [S139]; the figures are those of `finishing.ts`.
  */
 import { bindingFor, layersFor } from '../../cutting/finishing.ts'
-import type { MeasureUnit, Size } from '../../values/block.ts'
+import type { Size } from '../../values/block.ts'
 import { message } from '../../values/messages.ts'
 import { ruleOf } from '../../cutting/oneRun.ts'
-import { inWords } from '../../words/englishPhrases.ts'
-import { sayOne, saySize } from '../phrases.ts'
 import { type BookletContext, oneLine } from './bookletContext.ts'
 import { type BoundingBox, boundsOf, grownBy } from './pieceDrawing.ts'
 import { blocksOf } from './severalBlocks.ts'
@@ -27,8 +25,7 @@ export function frontPicture(context: BookletContext): Drawing {
   const sketch = new Sketch()
   for (const { corners, fabric } of context.patches.values()) sketch.area(corners, fabric)
   const [wide, high] = context.report.block.finished
-  const borders = (context.block.borders ?? []).length > 0 ? ' with its borders' : ''
-  return sketch.drawing(`${oneLine(context.report.block.name)}, finished${borders}.`, Math.max(wide, high) * 0.01)
+  return sketch.drawing(context.say.join.pictures.finished(oneLine(context.report.block.name)), Math.max(wide, high) * 0.01)
 }
 
 /** Laying the units out before joining; nothing where there are none. */
@@ -51,18 +48,14 @@ export function layOutSteps(context: BookletContext): SewingDraft[] {
 export function sandwichSteps(context: BookletContext): DraftStep[] {
   const { report, unit, block } = context
   if (report.joins.length === 0) return []
+  const words = context.say.book
   const { backing, batting } = layersFor(report.block.withBorders, unit, 'home', report.cloth.usableWidth, ruleOf(block))
   return [
     {
       ...BARE,
       keys: ['sandwich'],
-      title: 'Layer the sandwich',
-      sentences: [
-        'Press the top once more, and snip loose threads so that none show through.',
-        `Cut ${layersText(backing, batting, unit)}.`,
-        'Tape the backing down, wrong side up, smooth but not stretched. Centre the batting on it, then the top, right side up.',
-        'Pin or tack through all three layers, from the middle outward, about a hand’s width apart. Keep pins off the seams you’ll quilt along.',
-      ],
+      title: words.layerTitle,
+      sentences: [words.stopHere, words.pressTop, words.cutLayers(layersText(backing, batting, context)), words.tapeBacking, words.pinLayers],
       drawings: [layersPicture(context, backing, batting)],
       cautions: ['glue'],
     },
@@ -70,30 +63,26 @@ export function sandwichSteps(context: BookletContext): DraftStep[] {
 }
 
 /** `the backing 16 × 16 in and the batting 16 × 16 in`: sizes in the unit of measure. */
-export function layersText(backing: Size, batting: Size, unit: MeasureUnit): string {
-  const alike = backing.every((side, axis) => side === batting[axis])
-  return alike
-    ? `backing and batting ${saySize(backing, unit)} each`
-    : `the backing ${saySize(backing, unit)} and the batting ${saySize(batting, unit)}`
-}
+export const layersText = (backing: Size, batting: Size, { say, size }: Pick<BookletContext, 'say' | 'size'>): string =>
+  say.book.layers(size(backing), size(batting))
 
 /** Trimming, binding and labelling; nothing where no seam is sewn. */
 export function finishSteps(context: BookletContext): DraftStep[] {
   const { report, unit } = context
   if (report.joins.length === 0) return []
   const top = report.block.withBorders
+  const words = context.say.book
   const { strips, strip, length } = bindingFor(top, unit, report.cloth.usableWidth)
   return [
     {
       ...BARE,
       keys: ['finish'],
-      title: 'Finish the edge',
+      title: words.finishTitle,
       sentences: [
-        'If this block is going into a quilt, join it to its neighbours before you layer and quilt.',
-        'Trim the backing and batting level with the top, with square corners.',
-        `For the binding, cut ${inWords(strips, 'strip')} ${sayOne(strip, unit)} wide across the fabric.${strips > 1 ? ` Join them with slanting seams to make ${sayOne(Math.floor(length), unit)}.` : ''} Press the ${strips > 1 ? 'long strip' : 'strip'} in half lengthwise, wrong sides together.`,
-        'Sew it to the front along the raw edges, with a mitre at each corner. Fold it to the back and stitch it down.',
-        'Sew a label on the back: who made it, where and when.',
+        words.trimLayers,
+        words.binding({ strips, width: context.one(strip), length: context.one(Math.floor(length)) }),
+        words.sewBinding,
+        words.sewLabel,
       ],
       drawings: [edgePicture(context)],
       cautions: ['blade', 'iron'],
@@ -112,5 +101,5 @@ function edgePicture(context: BookletContext): Drawing {
   boxOf(outer).forEach((corner, index) => {
     sketch.line([corner, boxOf(inner)[index] as Spot], 'fold')
   })
-  return sketch.drawing('The binding round the edge, a mitre in each corner.', context.cell * 0.1)
+  return sketch.drawing(context.say.book.bindingPicture, context.cell * 0.1)
 }

@@ -7,10 +7,10 @@
  */
 import type { Block } from '../../values/block.ts'
 import type { Report } from '../../values/report.ts'
-import { inEnglish } from '../../words/english.ts'
+import type { BookletLanguage } from '../../words/booklet/bookletWords.ts'
 import { type BookletContext, bookletContext } from './bookletContext.ts'
 import { borderSteps } from './borderSteps.ts'
-import { type DraftStep, type SewingDraft, withOwnWords } from './draftStep.ts'
+import { type DraftStep, programWords, type SewingDraft, type Told, withOwnWords } from './draftStep.ts'
 import { layOutSteps } from './finishSteps.ts'
 import { joinSteps } from './joinSteps.ts'
 import { unitSteps } from './unitSteps.ts'
@@ -22,7 +22,7 @@ type TitledDraft = DraftStep & SewingDraft
 const titled =
   (steps: (context: BookletContext) => readonly SewingDraft[]) =>
   (context: BookletContext): TitledDraft[] =>
-    steps(context).map((step) => ({ ...step, title: inEnglish(step.heading) }))
+    steps(context).map((step) => ({ ...step, title: context.say.message(step.heading) }))
 
 /** The parts of a booklet that sew, in their order. */
 export const SEWING_PARTS = {
@@ -33,13 +33,26 @@ export const SEWING_PARTS = {
 } as const
 
 /** The booklet's steps from the first unit to the last border, the maker's own words laid over them. */
-export function sewingSteps(report: Report, block: Block): SewingStep[] {
-  const context = bookletContext(reportForBlocks(report, block), block)
-  const taken = new Set<string>()
+export function sewingSteps(report: Report, block: Block, language: BookletLanguage = 'en'): SewingStep[] {
+  const context = bookletContext(reportForBlocks(report, block), block, language)
+  const told = nothingTold(context, Object.values(SEWING_PARTS))
   return Object.values(SEWING_PARTS).flatMap((steps) => {
     const drafts = steps(context)
-    return withOwnWords(drafts, block, taken).map((step, index) => ({ ...step, heading: (drafts[index] as SewingDraft).heading }))
+    return withOwnWords(drafts, context, told).map((step, index) => ({ ...step, heading: (drafts[index] as SewingDraft).heading }))
   })
+}
+
+/** Before the first step; `parts` are all that may have stored words. */
+export function nothingTold(context: BookletContext, parts: readonly ((context: BookletContext) => readonly DraftStep[])[]): Told {
+  let known: ReadonlySet<string> | null = null
+  const other = (): ReadonlySet<string> => {
+    const language = context.say.language === 'en' ? 'de' : 'en'
+    known ??= new Set(
+      parts.flatMap((steps) => steps(bookletContext(context.report, context.block, language)).map(({ sentences }) => programWords(sentences))),
+    )
+    return known
+  }
+  return { taken: new Set(), other }
 }
 
 /** The letter of each unit in the steps and in the layout picture, by the unit's id. */

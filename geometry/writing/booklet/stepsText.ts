@@ -4,34 +4,38 @@
  * In      a booklet.
  * Out     lines of at most `WIDE` characters, for a terminal or a mail.
  */
+import { type BookletPhrases, bookletWords } from '../../words/booklet/bookletWords.ts'
 import { sanitiseLines } from '../sanitiseText.ts'
 import { wordsOf } from './booklet.ts'
 import type { Booklet, BookletStep } from './values.ts'
 
 const WIDE = 100
 
+type Texts = BookletPhrases['text']
+
 /** The whole booklet as plain text. */
 export function stepsText(booklet: Booklet): string {
+  const { text } = bookletWords(booklet.language)
   let number = 0
   const parts = booklet.parts.map(({ title, steps }) => {
     const said = steps.map((step) => {
       number += 1
-      return stepText(step, number)
+      return stepText(step, number, text)
     })
     return [heading(title), ...said].join('\n\n')
   })
   return sanitiseLines(
-    `${[head(booklet), ...parts, allowanceTest(booklet), templates(booklet), cautions(booklet)].filter((text) => text !== '').join('\n\n')}\n`,
+    `${[head(booklet, text), ...parts, allowanceTest(booklet, text), templates(booklet, text), cautions(booklet, text)].filter((part) => part !== '').join('\n\n')}\n`,
   )
 }
 
 const heading = (title: string): string => `${title.toUpperCase()}`
 
-function head({ title, by, introduction, facts, fabrics, problems, needs }: Booklet): string {
+function head({ title, by, introduction, facts, fabrics, problems, needs }: Booklet, text: Texts): string {
   const lines = [
-    by === '' ? title : `${title}, by ${by}`,
+    by === '' ? title : text.by(title, by),
     '',
-    ...problems.flatMap((problem) => wrapped(`Note: ${problem}`, '', '      ')),
+    ...problems.flatMap((problem) => wrapped(text.note(problem), '', '      ')),
     ...(problems.length > 0 ? [''] : []),
   ]
   const naming = [
@@ -45,29 +49,29 @@ function head({ title, by, introduction, facts, fabrics, problems, needs }: Book
 }
 
 /** A step with its number, its words wrapped. */
-export function stepText(step: BookletStep, number: number): string {
-  const stale = step.edited?.stale === true ? ['(The block has changed since you wrote this.)'] : []
-  const note = step.note === undefined ? [] : step.note.split('\n').map((line) => `Note: ${line}`)
+export function stepText(step: BookletStep, number: number, text: Texts): string {
+  const stale = step.edited?.stale === true ? [text.stale] : []
+  const note = step.note === undefined ? [] : step.note.split('\n').map((line) => text.note(line))
   const lines = [...wordsOf(step), ...stale, ...note, ...step.cautions.map((caution) => `! ${caution}`)]
   return [`${number}. ${step.title}`, ...lines.flatMap((line) => wrapped(line, '   ', '   '))].join('\n')
 }
 
-function allowanceTest({ allowanceTest: { sentences, rows }, seamAdvice }: Booklet): string {
+function allowanceTest({ allowanceTest: { sentences, rows }, seamAdvice }: Booklet, text: Texts): string {
   const said = [...seamAdvice, ...(rows.length === 0 ? [] : sentences)].flatMap((line) => wrapped(line, '', ''))
-  return [heading('About your seam allowance'), '', ...said].join('\n')
+  return [heading(text.allowance), '', ...said].join('\n')
 }
 
-function templates({ templates: all }: Booklet): string {
+function templates({ templates: all }: Booklet, text: Texts): string {
   if (all.length === 0) return ''
   return [
-    heading('Templates'),
+    heading(text.templates),
     '',
     ...all.flatMap(({ name, sentences }) => [name, ...sentences.flatMap((line) => wrapped(line, '   ', '   '))]),
   ].join('\n')
 }
 
-function cautions({ cautions: all }: Booklet): string {
-  return [heading('Take care'), '', ...all.flatMap(({ title, sentences }) => wrapped(`${title}: ${sentences.join(' ')}`, '', '  '))].join('\n')
+function cautions({ cautions: all }: Booklet, text: Texts): string {
+  return [heading(text.takeCare), '', ...all.flatMap(({ title, sentences }) => wrapped(`${title}: ${sentences.join(' ')}`, '', '  '))].join('\n')
 }
 
 /** A length is not broken: `3 1/2 in`, `3 1/2 × 4 in`. */

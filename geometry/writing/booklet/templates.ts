@@ -122,8 +122,10 @@ function templateOf(
   const cut = outline.map(moved)
   const notches = notchesOf(patch, beside, context.seam).map(([from, to]) => ({ from: moved(from), to: moved(to) }))
   const arrow = { from: moved(grain[0]), to: moved(grain[1]) }
+  const words = context.say.book
   const row = context.variantOf.get(patch.unit as string)?.row
-  const name = `Template ${letter}, ${row === undefined ? kindWords('polygon', 1) : unitRowWords(row, 1)}`
+  const name = words.template(letter, row === undefined ? '' : context.say.kind(row, 1))
+  const dots = wantsDots(patch, context) ? finished : []
   const [width, height] = [tidyPlace(right - left), tidyPlace(bottom - top)]
   return {
     key: `template:${patch.unit ?? key}:${patch.name}`,
@@ -136,20 +138,22 @@ function templateOf(
     cut,
     grain: arrow,
     notches,
-    drawing: picture(patch, name, cut, finished, arrow, notches, letter),
+    dots,
+    drawing: picture(context, patch, name, cut, finished, arrow, notches, letter),
     sentences: [
-      ...counts.map(({ fabric, count: plain, mirrored }) => `${context.fabric(fabric)}: ${cutWords(plain, mirrored)}.`),
-      `Cut on the outer line, ${context.seamText} outside the seam line. Lay the arrow along the straight grain.${notches.length === 0 ? '' : ' Mark the notches: that’s where the neighbours’ seams meet it.'}`,
+      ...counts.map(({ fabric, count: plain, mirrored }) => words.cutWithTemplate(context.fabric(fabric), plain, mirrored)),
+      words.howToCutTemplate(context.seamText, notches.length > 0),
+      ...(dots.length > 0 ? [words.markCornerDots] : []),
     ],
   }
 }
 
-function cutWords(plain: number, mirrored: number): string {
-  const parts = [...(plain > 0 ? [`cut ${plain} as drawn`] : []), ...(mirrored > 0 ? [`cut ${mirrored} with the template flipped`] : [])]
-  return listed(parts)
-}
+/** Where seams start and stop: at the ends of a half rectangle's seam, and at every corner where some seam of the block bends. */
+const wantsDots = ({ unit }: MeasuredPatch, { report, variantOf }: BookletContext): boolean =>
+  variantOf.get(unit ?? '')?.row.kind === 'half-rectangle' || report.joins.some(({ kind }) => kind === 'set-in')
 
 function picture(
+  context: BookletContext,
   { fabric }: MeasuredPatch,
   name: string,
   cut: readonly Spot[],
@@ -164,10 +168,7 @@ function picture(
   for (const { from, to } of notches) sketch.line([from, to], 'marked')
   sketch.arrow(grain.from, grain.to, 'grain')
   sketch.text(plus(centreOf(finished), unitVector(turned(minus(grain.to, grain.from))), vectorLength(minus(grain.to, grain.from)) * 0.15), letter)
-  return sketch.drawing(
-    `${name}: the cutting line, the seam line inside it, an arrow along the grain${notches.length === 0 ? '' : ', notches where seams meet it'}.`,
-    0.1,
-  )
+  return sketch.drawing(context.say.book.templatePicture(name, notches.length > 0), 0.1)
 }
 
 const turned = ([x, y]: Spot): Spot => [-y, x]

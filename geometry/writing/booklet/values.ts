@@ -4,9 +4,10 @@
  * Lengths and places of pictures are in the measure's unit, x to the right, y down, from the picture's top left. A picture of the wrong side is
  * drawn mirrored already. Sentences are whole and say their units.
  */
+import type { BookletLanguage } from '../../words/booklet/bookletWords.ts'
 import type { MeasureUnit, Size } from '../../values/block.ts'
 import type { BesideSeam } from '../../quilting/numberedStops.ts'
-import type { StepTitle } from '../../values/messages.ts'
+import type { BlockLine, StepTitle } from '../../values/messages.ts'
 
 export type Spot = readonly [number, number]
 
@@ -135,6 +136,9 @@ export interface Caution {
 export interface AllowanceTestRow {
   /** `Row 1`, `The whole block`. */
   readonly what: string
+  readonly is: 'block' | BlockLine
+  /** Several alike ones. */
+  readonly many: boolean
   /** Seams across its width and down its height, along the line that crosses most. */
   readonly seams: readonly [number, number]
   /** Unfinished, as planned. */
@@ -168,6 +172,8 @@ export interface Template {
   readonly grain: { readonly from: Spot; readonly to: Spot }
   /** Short lines from the seam line to the cut line where seams of the neighbours meet it. */
   readonly notches: readonly { readonly from: Spot; readonly to: Spot }[]
+  /** Where seams start and stop, on the seam line. */
+  readonly dots: readonly Spot[]
   readonly drawing: Drawing
   readonly sentences: readonly string[]
 }
@@ -190,7 +196,7 @@ export interface Booklet {
   /** The maker's name, or nothing. */
   readonly by: string
   readonly introduction: string
-  readonly language: 'en'
+  readonly language: BookletLanguage
   readonly unit: MeasureUnit
   /** Units of one block. */
   readonly units: number

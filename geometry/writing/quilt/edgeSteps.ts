@@ -13,6 +13,7 @@ import { toNumber } from '../../exact/rational.ts'
 import type { Block } from '../../values/block.ts'
 import { message } from '../../values/messages.ts'
 import { inWords } from '../../words/englishPhrases.ts'
+import { bookletWords } from '../../words/booklet/bookletWords.ts'
 import { layersText } from '../booklet/finishSteps.ts'
 import { boxAt, Sketch } from '../booklet/sketch.ts'
 import type { Drawing } from '../booklet/values.ts'
@@ -97,7 +98,7 @@ function wholeSteps(context: QuiltContext): QuiltStep[] {
       finishing('layer'),
       [
         'Press the top once more, and snip loose threads.',
-        `Cut ${layersText(backing, batting, unit)}. ${pieced}`,
+        `Cut ${layersText(backing, batting, { say: bookletWords('en'), size: (size) => saySize(size, unit) })}. ${pieced}`,
         'Tape the backing down wrong side up, smooth but not stretched. Centre the batting on it, then the top, right side up.',
         'Pin or tack through all three layers, from the middle outward, about a hand’s width apart.',
       ],

@@ -9,6 +9,7 @@
 import { tidy } from '../../exact/lengths.ts'
 import { message, type QuiltTitle } from '../../values/messages.ts'
 import { inEnglish } from '../../words/english.ts'
+import { bookletWords } from '../../words/booklet/bookletWords.ts'
 import { cautionLine } from '../booklet/cautions.ts'
 import { boxAt, Sketch } from '../booklet/sketch.ts'
 import { minus, plus, unitVector, vectorLength } from '../booklet/pieceDrawing.ts'
@@ -35,7 +36,7 @@ export function quiltStep(
     title: inEnglish(heading),
     sentences,
     drawings,
-    cautions: cautions.map(cautionLine),
+    cautions: cautions.map((about) => cautionLine(about, bookletWords('en'))),
     count: 1,
     joins: [],
     units: [],

@@ -17,7 +17,8 @@ import { inEnglish } from '../../words/english.ts'
 import { capital, inWords } from '../../words/englishPhrases.ts'
 import { bookletOf } from '../booklet/booklet.ts'
 import { bookletContext, oneLine, spotOf } from '../booklet/bookletContext.ts'
-import { CAUTIONS } from '../booklet/cautions.ts'
+import { bookletWords } from '../../words/booklet/bookletWords.ts'
+import { cautionsIn } from '../booklet/cautions.ts'
 import { minus, plus, unitVector } from '../booklet/pieceDrawing.ts'
 import { Sketch } from '../booklet/sketch.ts'
 import type { BookletFabric, BookletFact, BookletStep, Caution, Drawing, Spot } from '../booklet/values.ts'
@@ -77,7 +78,7 @@ export function quiltBooklet(quilt: Quilt, report: QuiltReport, part: number | n
       ...blockChapters(context),
       ...chapters.flatMap(([chapter, steps]) => (steps.length === 0 ? [] : [chapterOf(message('quilt-chapter', { chapter }), steps)])),
     ],
-    cautions: CAUTIONS,
+    cautions: cautionsIn(bookletWords('en')),
   }
 }
 

@@ -4,6 +4,7 @@
  * In      a quilt's booklet.
  * Out     lines for a terminal or a mail.
  */
+import { bookletWords } from '../../words/booklet/bookletWords.ts'
 import { stepText, wrapped } from '../booklet/stepsText.ts'
 import { sanitiseLines } from '../sanitiseText.ts'
 import type { QuiltBooklet, QuiltChapter } from './quiltBooklet.ts'
@@ -15,7 +16,7 @@ export function quiltStepsText(booklet: QuiltBooklet): string {
       [title.toUpperCase(), ...introduction.flatMap((line) => wrapped(line, '', ''))].join('\n'),
       ...steps.map((step) => {
         number += 1
-        return stepText(step, number)
+        return stepText(step, number, bookletWords('en').text)
       }),
     ].join('\n\n'),
   )

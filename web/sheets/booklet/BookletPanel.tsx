@@ -26,8 +26,7 @@ export function BookletPanel({ block, booklet, outdated, trouble }: Props) {
       {trouble !== null && <p className="trouble">{trouble}</p>}
       {booklet === null && trouble === null && <p className="hint">{t('Writing the steps…')}</p>}
       {booklet !== null && (
-        // The program writes its steps in English; the page around them is in the maker's language.
-        <div className={outdated ? 'outdated' : ''} lang="en">
+        <div className={outdated ? 'outdated' : ''} lang={booklet.language}>
           <BookletProblems problems={booklet.problems} />
           <BookletParts booklet={booklet} block={block} />
           <BookletAppendix booklet={booklet} block={block} />

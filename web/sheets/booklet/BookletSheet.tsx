@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react'
 import { bookletOf, type Edition, EDITIONS, PAPERS, type Paper } from '../../../geometry/index.ts'
 import { readSetting, writeSetting } from '../../document/browserSettings.ts'
 import { usualPaperHere } from '../../document/region.ts'
+import { bookletLanguage } from '../../words/words.ts'
 import { useStore } from '../../document/store.ts'
 import { BookletPanel } from './BookletPanel.tsx'
 import { SaveBooklet } from './SaveBooklet.tsx'
@@ -22,7 +23,7 @@ export function BookletSheet() {
   const [edition, setEdition] = useState(savedEdition)
   const { result, trouble } = useWholeReport(block)
   const booklet = useMemo(
-    () => (result === null ? null : bookletOf(result.report, { ...result.block, booklet: block.booklet })),
+    () => (result === null ? null : bookletOf(result.report, { ...result.block, booklet: block.booklet }, bookletLanguage())),
     [result, block.booklet],
   )
   const choosePaper = (next: Paper): void => {

@@ -1,7 +1,7 @@
 /** Saves the whole booklet as PDF, on the paper that the maker chooses. */
 import { useRef } from 'react'
 import { type Block, type Edition, EDITIONS, PAPER_NAMES, PAPERS, type Paper } from '../../../geometry/index.ts'
-import { label, t } from '../../words/words.ts'
+import { bookletLanguage, label, t } from '../../words/words.ts'
 import { PrintingProgress } from './PrintingProgress.tsx'
 import { usePrinting } from './usePrinting.ts'
 
@@ -50,7 +50,7 @@ export function SaveBooklet({ block, paper, setPaper, edition, setEdition }: Pro
           type="button"
           className="main"
           aria-disabled={busy}
-          onClick={() => !busy && void start(block, { paper, edition, only: null })}
+          onClick={() => !busy && void start(block, { paper, edition, language: bookletLanguage(), only: null })}
         >
           {t('Save booklet as PDF')}
         </button>

@@ -1,7 +1,7 @@
 /** Single pages as PDF, pictures to scale and tables. */
 import { useRef } from 'react'
 import { type Block, type Paper, SINGLE_PAGES, type SinglePage } from '../../../geometry/index.ts'
-import { label, t } from '../../words/words.ts'
+import { bookletLanguage, label, t } from '../../words/words.ts'
 import { PictureExport } from './PictureExport.tsx'
 import { PrintingProgress } from './PrintingProgress.tsx'
 import { TableExport } from './TableExport.tsx'
@@ -34,7 +34,12 @@ export function SavePages({ block, paper, templates }: Props) {
       </h3>
       <div className="buttons">
         {pages.map((page) => (
-          <button key={page} type="button" aria-disabled={busy} onClick={() => !busy && void start(block, { paper, edition: 'full', only: page })}>
+          <button
+            key={page}
+            type="button"
+            aria-disabled={busy}
+            onClick={() => !busy && void start(block, { paper, edition: 'full', language: bookletLanguage(), only: page })}
+          >
             {t(BUTTONS[page])}
           </button>
         ))}

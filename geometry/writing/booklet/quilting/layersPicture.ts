@@ -14,6 +14,7 @@ const LEAN = 0.5
 const FLAT = 0.46
 
 export function layersPicture(context: BookletContext, backing: Size, batting: Size): Drawing {
+  const words = context.say.book.layersPicture
   const sketch = new Sketch()
   const deepest = Math.max(backing[1], batting[1])
   const widest = Math.max(backing[0], batting[0])
@@ -29,14 +30,14 @@ export function layersPicture(context: BookletContext, backing: Size, batting: S
   }
   // The lowest is drawn first: each covers what lies under it.
   sketch.area(centred(backing).map(aslant(2 * step)), null, 'wrong', 'cut')
-  named(backing, 2 * step, 'backing, wrong side up')
+  named(backing, 2 * step, words.backing)
   sketch.area(centred(batting).map(aslant(step)), null, 'right', 'cut')
-  named(batting, step, 'batting')
+  named(batting, step, words.batting)
   const [wide, high] = context.report.block.finished
   sketch.area(centred(context.report.block.withBorders).map(aslant(0)), null, 'right', 'cut')
   for (const { corners, fabric } of context.patches.values()) {
     const moved = corners.map(([x, y]): Spot => [x - wide / 2, y - high / 2])
     sketch.area(moved.map(aslant(0)), fabric)
   }
-  return sketch.drawing('Three layers: the backing at the bottom, wrong side up, the batting on it, and the top, right side up.', widest * 0.03)
+  return sketch.drawing(words.title, widest * 0.03)
 }

@@ -12,7 +12,6 @@ import { MOST_LEGS, type QuiltingPart } from '../../../quilting/quiltingParts.ts
 import { routeLines, type StitchedLine } from '../../../quilting/stitchedLines.ts'
 import { quiltingByParts, quiltingRoute } from '../../../report/wholeReport.ts'
 import type { Ditch } from '../../../values/report.ts'
-import { count, sayOne } from '../../phrases.ts'
 import type { BookletContext } from '../bookletContext.ts'
 import type { DraftStep } from '../draftStep.ts'
 import { boundsOf, clipped } from '../pieceDrawing.ts'
@@ -25,7 +24,7 @@ const MOST_PARTS = 30
 
 /** Quilting along the seams; nothing where the report has no route. */
 export function quiltSteps(context: BookletContext): DraftStep[] {
-  const { block, report, unit } = context
+  const { block, report } = context
   // The line as the maker starts it; the report's where she didn't choose.
   const ditch = quiltingOf(block).begin === null ? report.ditch : quiltingRoute(block)
   if (ditch.routes.length === 0) return []
@@ -38,16 +37,12 @@ export function quiltSteps(context: BookletContext): DraftStep[] {
       units: [],
       cut: [],
       keys: ['quilt'],
-      title: 'Quilt along the seams',
+      title: context.say.book.quilt.title,
       sentences: [
         ...plan.sentences,
-        'Stitch on the low side of each seam, away from its allowances. Where a seam is pressed open, stitch in the middle of it. A walking foot keeps the layers together.',
-        ...(fills.length === 0
-          ? []
-          : [
-              `Then fill the patches as the dashed lines show: ${count(fills.length, 'line')}, ${sayOne(quiltingOf(block).spacing, unit)} apart. Each has its own start.`,
-            ]),
-        'Secure both ends of every line.',
+        context.say.book.quilt.low,
+        ...(fills.length === 0 ? [] : [context.say.book.quilt.fills(fills.length, context.one(quiltingOf(block).spacing))]),
+        context.say.book.quilt.secure,
       ],
       drawings: plan.drawings,
       cautions: ['needle'],
@@ -69,38 +64,28 @@ function planOf(context: BookletContext, ditch: Ditch, fills: readonly StitchedL
   return { sentences: partByPart(context, parts), drawings: [...parts.flatMap((_, at) => partPictures(context, parts, at)), ...rest] }
 }
 
-const FOLLOW = 'Go from each number straight to the next, the way the arrows point.'
-const TWICE = 'Where two lines run side by side, you stitch that seam twice.'
-
-const lengthWords = (length: number, { unit }: BookletContext): string => sayOne(Math.round(length), unit)
+const lengthWords = (length: number, context: BookletContext): string => context.one(Math.round(length))
 
 function inOnePicture(context: BookletContext, ditch: Ditch): string[] {
+  const words = context.say.book.quilt
   const { routes, retraced } = ditch
-  const twice = retraced === 0 ? 'No seam is stitched twice.' : `${sayOne(retraced, context.unit)} of it is stitched twice.`
-  const lines = routes.length === 1 ? 'one line' : count(routes.length, 'line')
   return [
-    `Quilt in the ditch, along the seams: ${lengthWords(ditch.length, context)} of quilting in ${lines}. ${twice}`,
-    `Begin at “Start 1” and stop at “End”. ${FOLLOW}${retraced === 0 ? '' : ` ${TWICE}`}`,
-    ...(routes.length === 1 ? [] : ['At each “End”, cut the threads and begin again at the next “Start”.']),
+    words.along(lengthWords(ditch.length, context), routes.length, retraced === 0 ? null : context.one(retraced)),
+    words.begin(retraced > 0),
+    ...(routes.length === 1 ? [] : [words.again]),
   ]
 }
 
 function partByPart(context: BookletContext, parts: readonly QuiltingPart[]): string[] {
-  const sum = (of: (part: QuiltingPart) => number): number => parts.reduce((total, part) => total + of(part), 0)
-  return [
-    `Quilt in the ditch, along the seams: ${lengthWords(
-      sum(({ ditch }) => ditch.length),
-      context,
-    )} of quilting in ${parts.length} parts. Begin with part 1, in the middle, and work outward.`,
-    `In each part, begin at “Start 1” and stop at “End”. ${FOLLOW} ${TWICE}`,
-    'Where a part has more than one “Start”, cut the threads at each “End” and begin again at the next.',
-  ]
+  const words = context.say.book.quilt
+  const length = parts.reduce((total, { ditch }) => total + ditch.length, 0)
+  return [words.inParts(lengthWords(length, context), parts.length), words.beginParts, words.againInParts]
 }
 
-const onTheScreen = (context: BookletContext, ditch: Ditch): string[] => [
-  `Quilt in the ditch, along the seams: ${lengthWords(ditch.length, context)} of quilting.`,
-  'This line has too many turns for paper. On the screen, open Quilting and move the needle along the line to see where it goes next.',
-]
+function onTheScreen(context: BookletContext, ditch: Ditch): string[] {
+  const words = context.say.book.quilt
+  return [words.length(lengthWords(ditch.length, context)), words.onScreen]
+}
 
 /** The whole block with its line. */
 function wholePicture(context: BookletContext, ditch: Ditch, fills: readonly StitchedLine[]): Drawing {
@@ -108,14 +93,14 @@ function wholePicture(context: BookletContext, ditch: Ditch, fills: readonly Sti
   for (const { corners } of context.patches.values()) sketch.area(corners, null, 'right', 'seam')
   addFills(sketch, context, fills)
   sketch.marksOf(quiltingMarks(routeLines(ditch), cellsToLengths(context)))
-  return sketch.drawing('The quilting line along the seams, its stops numbered from start to end.', context.cell * 0.15)
+  return sketch.drawing(context.say.book.quilt.pictures.whole, context.cell * 0.15)
 }
 
 function fillsPicture(context: BookletContext, fills: readonly StitchedLine[]): Drawing {
   const sketch = new Sketch()
   for (const { corners } of context.patches.values()) sketch.area(corners, null, 'right', 'seam')
   addFills(sketch, context, fills)
-  return sketch.drawing('The lines that fill the patches.', context.cell * 0.15)
+  return sketch.drawing(context.say.book.quilt.pictures.fills, context.cell * 0.15)
 }
 
 function addFills(sketch: Sketch, context: BookletContext, fills: readonly StitchedLine[]): void {
@@ -138,8 +123,8 @@ function partPictures(context: BookletContext, parts: readonly QuiltingPart[], a
   for (const { corners } of context.patches.values()) picture.area(clipped(corners, boundsOf(cornersOf(part))), null, 'right', 'seam')
   picture.marksOf(quiltingMarks(routeLines(part.ditch), put))
   return [
-    place.drawing(`Part ${at + 1} of ${parts.length} in the block.`, context.cell * 0.1),
-    picture.drawing(`The quilting line of part ${at + 1}, its stops numbered from start to end.`, context.cell * 0.15),
+    place.drawing(context.say.book.quilt.pictures.place(at + 1, parts.length), context.cell * 0.1),
+    picture.drawing(context.say.book.quilt.pictures.part(at + 1), context.cell * 0.15),
   ]
 }
 

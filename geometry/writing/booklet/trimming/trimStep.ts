@@ -28,7 +28,8 @@ export function trimActions({ first, row }: UnitVariant, context: BookletContext
                   ? say.units.firstCutAlike
                   : cutSaid(cut, hand, at, context),
               ],
-              drawings: pictures.slice(at, at + 1),
+              // Who cannot see the picture hears the same measures.
+              drawings: pictures.slice(at, at + 1).map((drawing) => ({ ...drawing, title: cutSaid(cut, hand, at, context) })),
             }),
           )
         })
