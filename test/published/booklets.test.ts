@@ -49,7 +49,8 @@ interface Cut {
 const SAID = /^Cut (\d+) (?:squares?|rectangles?) (.+?) × (.+?) in,.*?(?:Cut (?:it|each) (once|twice) from corner to corner)?[^.]*\.?$/
 
 function cutIn(sentence: string): Cut[] {
-  if (!/^Cut \d/.test(sentence)) return []
+  // Strips are cut first; what is cut from them is counted.
+  if (!/^Cut \d/.test(sentence) || /^Cut \d+ strips? /.test(sentence)) return []
   const found = SAID.exec(sentence)
   if (found === null) throw new Error(`a sentence that cannot be read: ${sentence}`)
   const [, count, width, height] = found as unknown as [string, string, string, string]
