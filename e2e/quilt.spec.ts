@@ -18,7 +18,7 @@ async function startQuilt(page: Page): Promise<void> {
   await page.getByRole('dialog').getByRole('button', { name: 'Start a quilt' }).click()
   await expect(quilt(page)).toBeVisible()
   for (const name of ['Places across', 'Places down']) await page.getByRole('combobox', { name }).selectOption('2')
-  await expect(quilt(page)).toHaveAccessibleName(/2 by 2 places/)
+  await expect(quilt(page)).toHaveAccessibleName(/2 by 2 positions/)
 }
 
 /** The middle of a place, in pixels of the window, once the board stands still. */
@@ -109,7 +109,7 @@ test('the same is done with keys alone, and each place says what lies in it', as
   await page.keyboard.press('Delete')
   await expect(cell(page, [0, 1])).toHaveAccessibleName(/empty/)
   await page.keyboard.press('Control+z')
-  await expect(notice(page)).toHaveText('Undone: clear a place.')
+  await expect(notice(page)).toHaveText('Undone: clear a position.')
   await expect(cell(page, [1, 1])).toHaveAccessibleName(/2 by 1 cells/)
 })
 

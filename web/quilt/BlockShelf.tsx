@@ -44,7 +44,7 @@ export function BlockShelf({ quilt }: { readonly quilt: Quilt }) {
         </ul>
         {sorted.length === 0 && <p className="hint">{t('No blocks yet. Make one in My blocks first.')}</p>}
       </div>
-      <p className="hint">{t('Drag a block onto a place. Or click it, then click places, or drag across several.')}</p>
+      <p className="hint">{t('Drag a block onto a position. Or click it, then click positions, or drag across several.')}</p>
     </section>
   )
 }
@@ -81,7 +81,7 @@ function ShelfItem({ item, name, children }: ItemProps) {
 function pickUp(item: HandItem, name: string): void {
   const same = isSame(quiltView().inHand, item)
   setQuiltView({ inHand: same ? null : item })
-  setView({ notice: same ? t('Nothing in hand now.') : t('Click a place to put {name} there, or drag across several.', { name }) })
+  setView({ notice: same ? t('Nothing in hand now.') : t('Click a position to put {name} there, or drag across several.', { name }) })
   if (!same) focusPart('board')
 }
 
@@ -95,7 +95,7 @@ export function QuiltFabrics({ quilt }: { readonly quilt: Quilt }) {
           <FabricItem key={fabric.id} fabric={fabric} unit={quilt.measure.unit} />
         ))}
       </ul>
-      <p className="hint">{t('A fabric changes in every block that wears it. Click one, then click places, for plain pieces.')}</p>
+      <p className="hint">{t('A fabric changes in every block that wears it. Click one, then click positions, for plain pieces.')}</p>
     </section>
   )
 }

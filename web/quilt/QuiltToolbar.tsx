@@ -45,8 +45,9 @@ function handName(quilt: Quilt, item: HandItem): string {
 
 function selectionWords(quilt: Quilt, selected: readonly (readonly [number, number])[]): string {
   const [only] = selected
-  if (only === undefined) return quilt.places.length === 0 ? t('Drag a block from the list onto a place to begin.') : t('Click a place to select it.')
-  if (selected.length > 1) return tn(selected.length, 'One place selected.', '{n} places selected.')
+  if (only === undefined)
+    return quilt.places.length === 0 ? t('Drag a block from the list onto a position to begin.') : t('Click a position to select it.')
+  if (selected.length > 1) return tn(selected.length, 'One position selected.', '{n} positions selected.')
   const [place] = selectedPlaces(quilt, selected)
   return place === undefined ? t('Column {x}, row {y}: empty', { x: only[0] + 1, y: only[1] + 1 }) : nameOfContent(quilt, place)
 }
@@ -89,7 +90,7 @@ function SelectMenu({ quilt }: { readonly quilt: Quilt }) {
           {t('Select all')}
         </button>
         <button type="button" onClick={selectEveryOther}>
-          {t('Select every other place')}
+          {t('Select every other position')}
         </button>
         {!readOnly && <PatternButtons quilt={quilt} />}
       </div>
@@ -106,7 +107,7 @@ function PatternButtons({ quilt }: { readonly quilt: Quilt }) {
     <button
       type="button"
       aria-disabled={two === null}
-      title={t('Select two places first')}
+      title={t('Select two positions first')}
       onClick={() => {
         if (two === null) return
         setQuiltView({ selected: [] })

@@ -74,7 +74,9 @@ export async function openBlockOf(quilt: Quilt, id: string): Promise<void> {
 }
 
 const placedWords = (cells: readonly QuiltCell[]): string =>
-  cells.length === 1 ? t('Placed in {cell}.', { cell: cellName(cells[0] as QuiltCell) }) : tn(cells.length, 'One place filled.', '{n} places filled.')
+  cells.length === 1
+    ? t('Placed in {cell}.', { cell: cellName(cells[0] as QuiltCell) })
+    : tn(cells.length, 'One position filled.', '{n} positions filled.')
 
 export function movePlace(from: QuiltPlace, to: QuiltCell): void {
   const quilt = openQuilt()
@@ -106,7 +108,7 @@ export function turnChosen(quarters: Turn): void {
 export function clearChosen(): void {
   const ids = chosenPlaces().map(({ id }) => id)
   if (ids.length === 0) return say(t('There’s nothing to clear here.'))
-  act(clearPlaces(ids), tn(ids.length, 'One place cleared.', '{n} places cleared.'))
+  act(clearPlaces(ids), tn(ids.length, 'One position cleared.', '{n} positions cleared.'))
 }
 
 export function pressChosen(): void {
@@ -127,7 +129,7 @@ export function stretchChosen(wider: number, higher: number): void {
   const [place] = chosenPlaces()
   if (place === undefined) return say(t('Put a block or a plain piece here first.'))
   const [wide, high] = placeSize(place)
-  act(resizePlace(place.id, [wide + wider, high + higher]), t('This place is now {wide} by {high}.', { wide: wide + wider, high: high + higher }))
+  act(resizePlace(place.id, [wide + wider, high + higher]), t('This position is now {wide} by {high}.', { wide: wide + wider, high: high + higher }))
 }
 
 /** Fills the selection with what lies in the place that was selected first. */
@@ -136,8 +138,8 @@ export function fillSelection(): void {
   const { selected } = quiltView()
   if (quilt === null) return
   const source = selected.map((cell) => placeAtCell(quilt.places, cell)).find((place) => place !== undefined)
-  if (source === undefined || selected.length < 2) return say(t('Select a place and the empty ones to fill.'))
-  act(fillRun(source.id, selected), tn(selected.length - 1, 'One place filled.', '{n} places filled.'))
+  if (source === undefined || selected.length < 2) return say(t('Select a position and the empty ones to fill.'))
+  act(fillRun(source.id, selected), tn(selected.length - 1, 'One position filled.', '{n} positions filled.'))
 }
 
 /** Puts two things by turns on the selection, or on the whole quilt where less than two cells are selected. */
@@ -145,7 +147,7 @@ export function alternate(contents: readonly PlaceContent[]): void {
   const quilt = openQuilt()
   if (quilt === null) return
   const cells = chosenCells().length > 1 ? chosenCells() : allCells(quilt)
-  act(repeatInPlaces(cells, contents), tn(cells.length, 'One place filled.', '{n} places filled.'))
+  act(repeatInPlaces(cells, contents), tn(cells.length, 'One position filled.', '{n} positions filled.'))
 }
 
 /** Selects every other place of the quilt, as on a draughts board. */
@@ -154,7 +156,7 @@ export function selectEveryOther(): void {
   if (quilt === null) return
   const cells = everyOther(quilt).map(({ at }) => at)
   setQuiltView({ selected: cells })
-  say(tn(cells.length, 'One place selected.', '{n} places selected.'))
+  say(tn(cells.length, 'One position selected.', '{n} positions selected.'))
 }
 
 export const everyOther = (quilt: Quilt): QuiltPlace[] => quilt.places.filter(({ at }) => (at[0] + at[1]) % 2 === 1)
@@ -164,5 +166,5 @@ export function selectAll(): void {
   if (quilt === null) return
   const cells = new Map(allCells(quilt).map((cell) => [anchorOf(quilt, cell).join(), anchorOf(quilt, cell)]))
   setQuiltView({ selected: [...cells.values()] })
-  say(tn(cells.size, 'One place selected.', '{n} places selected.'))
+  say(tn(cells.size, 'One position selected.', '{n} positions selected.'))
 }

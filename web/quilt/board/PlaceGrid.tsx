@@ -21,7 +21,7 @@ export const PlaceGrid = memo(function PlaceGrid(props: Props) {
   const { columns, rows } = quilt.grid
   return (
     // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table that is walked through, cell by cell, is a grid
-    <table className="unseen" role="grid" aria-label={t('Places')} aria-rowcount={rows} aria-colcount={columns} aria-multiselectable="true">
+    <table className="unseen" role="grid" aria-label={t('Positions')} aria-rowcount={rows} aria-colcount={columns} aria-multiselectable="true">
       <tbody>
         {rangeOf(cursor[1], rows).map((row) => (
           <tr key={row} aria-rowindex={row + 1}>

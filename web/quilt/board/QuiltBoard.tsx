@@ -43,7 +43,7 @@ export function QuiltBoard({ quilt }: { readonly quilt: Quilt }) {
       className={inHand === null ? 'board quilt-board' : 'board quilt-board placing'}
       data-part="board"
       role="application"
-      aria-label={t('Quilt: {name}, {columns} by {rows} places', { name: quilt.name, columns, rows })}
+      aria-label={t('Quilt: {name}, {columns} by {rows} positions', { name: quilt.name, columns, rows })}
       aria-describedby="quilt-board-how"
       aria-activedescendant={quiltCellId(cursor)}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: the board is worked with the keys listed below it
@@ -156,7 +156,7 @@ function QuiltStage({ quilt, layout, frame, size, byKeys, run }: StageProps) {
             onStretched={(corner) => {
               setTarget([])
               const to = sizeTo(quilt, only.at, frame, corner)
-              act(resizePlace(only.id, to), t('This place is now {wide} by {high}.', { wide: to[0], high: to[1] }))
+              act(resizePlace(only.id, to), t('This position is now {wide} by {high}.', { wide: to[0], high: to[1] }))
             }}
           />
         )}

@@ -54,7 +54,7 @@ function fabricsCut(quilt: Quilt, report: QuiltReport): Fabric[] {
 const PARTS: Readonly<Record<CutRow['part'], () => string>> = {
   block: () => t('blocks'),
   frame: () => t('frames'),
-  plain: () => t('plain places'),
+  plain: () => t('plain pieces'),
   sash: () => t('sashing'),
   strip: () => t('joining strips'),
   border: () => t('borders'),

@@ -14,6 +14,7 @@ import { BorderPanel } from './BorderPanel.tsx'
 import { JoinPicture } from './JoinPicture.tsx'
 import { JointSteps } from './JointSteps.tsx'
 import { exactOf } from './FrameFields.tsx'
+import { isFull } from './QuiltSummary.tsx'
 
 const WAY_NAMES: Readonly<Record<Way, () => string>> = {
   whole: () => t('Quilt it whole'),
@@ -25,10 +26,10 @@ const WAY_NAMES: Readonly<Record<Way, () => string>> = {
 
 const WAY_HINTS: Readonly<Record<Way, () => string>> = {
   whole: () => t('Sew the top, layer it with batting and backing, then quilt everything at once.'),
-  strips: () => t('Quilt and trim each place, then join two with a strip in front and a cover strip behind.'),
-  fronts: () => t('Quilt each place but its edges. Sew the fronts, butt the batting, close the backing by hand.'),
-  'backing-over': () => t('Sew the backings together, then fold each margin twice over its own place and topstitch.'),
-  butted: () => t('Quilt and trim each place. Zigzag the edges together and sew a strip over both sides.'),
+  strips: () => t('Quilt and trim each position, then join two with a strip in front and a cover strip behind.'),
+  fronts: () => t('Quilt each position but its edges. Sew the fronts, butt the batting, close the backing by hand.'),
+  'backing-over': () => t('Sew the backings together, then fold each margin twice over its own position and topstitch.'),
+  butted: () => t('Quilt and trim each position. Zigzag the edges together and sew a strip over both sides.'),
 }
 
 export function JoiningSheet({ quilt }: { readonly quilt: Quilt }) {
@@ -108,9 +109,12 @@ function Facts({ facts, quilt, working }: { readonly facts: WayFacts; readonly q
   const { unit } = quilt.measure
   const { finished, strips, handSewn, underArm, loose, between } = facts
   const length = (value: number): string => sayOneSize(value, unit)
+  const size = <span>{t('Finished: {size}', { size: saySides(finished, unit) })}</span>
+  // Nothing is known of strips and seams until the whole quilt is laid out.
+  if (!isFull(quilt)) return <span className="way-facts">{size}</span>
   return (
     <span className={working ? 'way-facts stale' : 'way-facts'}>
-      <span>{t('Finished: {size}', { size: saySides(finished, unit) })}</span>
+      {size}
       <span>{strips === 0 ? t('No strips to cut') : tn(strips, 'One strip to cut', '{n} strips to cut')}</span>
       <span>{handSewn === 0 ? t('Nothing by hand') : t('By hand: {length}', { length: length(handSewn) })}</span>
       <span>{t('Under the machine’s arm: {length}', { length: length(underArm) })}</span>

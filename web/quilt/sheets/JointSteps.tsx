@@ -20,7 +20,7 @@ export function JointSteps({ quilt }: { readonly quilt: Quilt }) {
     <section aria-labelledby="joints-title">
       <h2 id="joints-title">{t('Joining order')}</h2>
       <p className="hint">
-        {tn(report.joints.length, 'One seam joins the places.', '{n} seams join the places.')}{' '}
+        {tn(report.joints.length, 'One seam joins the positions.', '{n} seams join the positions.')}{' '}
         {t('The longest is {length}.', { length: sayOneSize(report.machineLong, unit) })}
       </p>
       <ol className="moves joints">

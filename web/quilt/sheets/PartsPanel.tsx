@@ -14,7 +14,7 @@ export function PartsPanel({ quilt }: { readonly quilt: Quilt }) {
   return (
     <section aria-labelledby="parts-title">
       <h2 id="parts-title">{t('Parts for a class')}</h2>
-      <p className="hint">{t('What a class gets at a time, such as a block a month. Places in no part come with the last.')}</p>
+      <p className="hint">{t('What a class gets at a time, such as a block a month. Positions in no part come with the last.')}</p>
       {parts.map(({ title, places }, number) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a part is its number
         <div className="part" key={number}>
@@ -22,8 +22,8 @@ export function PartsPanel({ quilt }: { readonly quilt: Quilt }) {
             {t('Part {n}', { n: number + 1 })}
             <input value={title} maxLength={100} onChange={(event) => editQuilt(namePart(number, event.target.value))} />
           </label>
-          <button type="button" aria-label={t('Select the places of part {n}', { n: number + 1 })} onClick={() => show(places)}>
-            {tn(places.length, 'one place', '{n} places')}
+          <button type="button" aria-label={t('Select the positions of part {n}', { n: number + 1 })} onClick={() => show(places)}>
+            {tn(places.length, 'one position', '{n} positions')}
           </button>
           <button
             type="button"
@@ -39,7 +39,7 @@ export function PartsPanel({ quilt }: { readonly quilt: Quilt }) {
         <button
           type="button"
           disabled={ids.length === 0}
-          onClick={() => act(addPart(t('Part {n}', { n: parts.length + 1 }), ids), t('The selected places are a part now.'))}
+          onClick={() => act(addPart(t('Part {n}', { n: parts.length + 1 }), ids), t('The selected positions are a part now.'))}
         >
           {t('Make the selection a part')}
         </button>

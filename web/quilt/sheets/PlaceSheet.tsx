@@ -31,16 +31,16 @@ export function PlaceSheet({ quilt }: { readonly quilt: Quilt }) {
     <>
       {drawn !== undefined && selected.length === 1 && <SelectedPlace quilt={quilt} drawn={drawn} />}
       <section aria-labelledby="grid-title">
-        <h2 id="grid-title">{t('Places')}</h2>
+        <h2 id="grid-title">{t('Positions')}</h2>
         <div className="pairs">
           <CountField
-            label={t('Places across')}
+            label={t('Blocks across')}
             value={quilt.grid.columns}
             choices={countsTo(quilt.grid.columns)}
             onChange={(columns) => editQuilt(setQuiltGrid(columns, quilt.grid.rows))}
           />
           <CountField
-            label={t('Places down')}
+            label={t('Blocks down')}
             value={quilt.grid.rows}
             choices={countsTo(quilt.grid.rows)}
             onChange={(rows) => editQuilt(setQuiltGrid(quilt.grid.columns, rows))}
@@ -72,17 +72,17 @@ function CellSize({ quilt }: { readonly quilt: Quilt }) {
   const { cell } = quilt.grid
   const [wide, high] = typeof cell === 'object' ? (cell as readonly [Length, Length]) : [cell, cell]
   const set = (next: readonly [Length, Length]): void =>
-    act(setPlaceSize(String(next[0]) === String(next[1]) ? next[0] : next), t('Size of the places changed.'))
+    act(setPlaceSize(String(next[0]) === String(next[1]) ? next[0] : next), t('Size of the positions changed.'))
   return (
     <>
       <EntryField
-        label={t('Width of a place ({unit})', { unit })}
+        label={t('Width of a position ({unit})', { unit })}
         value={sayFieldLength(exactOf(wide), unit)}
         validate={lengthProblem}
         onCommit={(text) => set([lengthForFile(text), typeof cell === 'object' ? high : lengthForFile(text)])}
       />
       <EntryField
-        label={t('Height of a place ({unit})', { unit })}
+        label={t('Height of a position ({unit})', { unit })}
         value={sayFieldLength(exactOf(high), unit)}
         validate={lengthProblem}
         onCommit={(text) => set([wide, lengthForFile(text)])}
@@ -104,10 +104,16 @@ function FitCheck({ quilt }: { readonly quilt: Quilt }) {
   const size = `${sayFieldLength(exactOf(wide), unit)} × ${sayFieldLength(exactOf(high), unit)} ${unit}`
   return (
     <div className="fit-check">
-      {large > 0 && <p className="trouble">{tn(large, 'One block is too large for its place.', '{n} blocks are too large for their places.')}</p>}
+      {large > 0 && (
+        <p className="trouble">{tn(large, 'One block is too large for its position.', '{n} blocks are too large for their positions.')}</p>
+      )}
       {wrong.length > large && (
         <p className="trouble">
-          {tn(wrong.length - large, 'One block doesn’t fill its place: give it a frame.', '{n} blocks don’t fill their places: give them a frame.')}
+          {tn(
+            wrong.length - large,
+            'One block doesn’t fill its position: give it a frame.',
+            '{n} blocks don’t fill their positions: give them a frame.',
+          )}
         </p>
       )}
       <div className="buttons">
@@ -121,8 +127,8 @@ function FitCheck({ quilt }: { readonly quilt: Quilt }) {
           {t('Show which')}
         </button>
         {large > 0 && (
-          <button type="button" onClick={() => act(setPlaceSize(fitting), t('Every block fits its place now.'))}>
-            {t('Make places {size}', { size })}
+          <button type="button" onClick={() => act(setPlaceSize(fitting), t('Every block fits its position now.'))}>
+            {t('Make positions {size}', { size })}
           </button>
         )}
       </div>
@@ -137,7 +143,7 @@ function Progress({ quilt }: { readonly quilt: Quilt }) {
   const [pieced = 0, quilted = 0, joined = 0] = counts
   return (
     <p className="sum">
-      {t('Of {n} places: {pieced} pieced, {quilted} quilted, {joined} joined', { n: quilt.places.length, pieced, quilted, joined })}
+      {t('Of {n} positions: {pieced} pieced, {quilted} quilted, {joined} joined', { n: quilt.places.length, pieced, quilted, joined })}
     </p>
   )
 }
@@ -148,7 +154,7 @@ function FramePanel({ quilt }: { readonly quilt: Quilt }) {
   return (
     <section aria-labelledby="frame-title">
       <h2 id="frame-title">{t('Frame')}</h2>
-      <p className="hint">{t('Strips round each block bring it to the size of its place. The last strips take what is left.')}</p>
+      <p className="hint">{t('Strips round each block bring it to the size of its position. The last strips take what is left.')}</p>
       <FrameFields rounds={rounds} quilt={quilt} onChange={(next) => act(setQuiltFrame(next), t('Frame changed.'))} />
     </section>
   )

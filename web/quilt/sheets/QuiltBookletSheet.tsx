@@ -57,7 +57,9 @@ export function QuiltBookletSheet({ quilt }: { readonly quilt: Quilt }) {
             {t('Save booklet as PDF')}
           </button>
         </div>
-        <p className="hint">{unready ? t('Fill every place first. The seam check says what is missing.') : t('Print it at 100 %, “actual size”.')}</p>
+        <p className="hint">
+          {unready ? t('Fill every position first. The seam check says what is missing.') : t('Print it at 100 %, “actual size”.')}
+        </p>
         {progress !== null && (
           <PrintingProgress
             progress={progress}

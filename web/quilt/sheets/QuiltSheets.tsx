@@ -24,7 +24,7 @@ const SHEETS: readonly {
   readonly icon: ReactElement
   readonly Panel: ComponentType<PanelProps>
 }[] = [
-  { sheet: 'place', name: () => t('Places'), icon: <path d="M3 3h8v8H3zM13 3h8v8h-8zM3 13h8v8H3zM13 13h8v8h-8z" />, Panel: PlaceSheet },
+  { sheet: 'place', name: () => t('Positions'), icon: <path d="M3 3h8v8H3zM13 3h8v8h-8zM3 13h8v8H3zM13 13h8v8h-8z" />, Panel: PlaceSheet },
   { sheet: 'joining', name: () => t('Joining'), icon: <path d="M3 6h7v12H3zM14 6h7v12h-7zM10 12h4M12 9v6" />, Panel: JoiningSheet },
   {
     sheet: 'check',

@@ -30,6 +30,9 @@ interface Line {
   readonly verdict: 'nests' | 'clashes' | null
 }
 
+/** Whether each square of the quilt's grid is filled. */
+export const isFull = (quilt: Quilt): boolean => filledCells(quilt) >= quilt.grid.columns * quilt.grid.rows
+
 const filledCells = (quilt: Quilt): number =>
   quilt.places.reduce((all, place) => {
     const [wide, high] = placeSize(place)
@@ -39,9 +42,9 @@ const filledCells = (quilt: Quilt): number =>
 function summaryOf(quilt: Quilt, report: QuiltReport): Line {
   const cells = quilt.grid.columns * quilt.grid.rows
   const filled = filledCells(quilt)
-  if (filled < cells) return { words: t('{n} of {m} places filled', { n: filled, m: cells }), verdict: null }
+  if (filled < cells) return { words: t('{n} of {m} positions filled', { n: filled, m: cells }), verdict: null }
   const errors = report.problems.filter(isError)
-  if (errors.length > 0) return { words: tn(errors.length, 'One place needs a look', '{n} places need a look'), verdict: 'clashes' }
+  if (errors.length > 0) return { words: tn(errors.length, 'One position needs a look', '{n} positions need a look'), verdict: 'clashes' }
   if (report.gap > 0) return { words: t('No seams of two blocks meet'), verdict: 'nests' }
   const { between } = report.pressing
   return between === 0

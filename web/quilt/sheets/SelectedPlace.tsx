@@ -85,7 +85,7 @@ function PlaceSizes({ quilt, drawn: { place, size, content, frame, spare, fit } 
   const round = frame.at(-1)
   return (
     <dl className="size">
-      <dt>{t('Place, finished')}</dt>
+      <dt>{t('Position, finished')}</dt>
       <dd>{saySides(size, unit)}</dd>
       {place.block !== undefined && (
         <>
