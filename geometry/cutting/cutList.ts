@@ -4,7 +4,7 @@
  * In      a block that has been read; its layout may still have gaps.
  * Out     `units`, `cut`, `fabric`, `cloth`, `advice` of the report and problems (`method`, `cloth`, `bias-edge`, `hand`).
  */
-import { cellOf, roundOf, seamOf, usableWidthOf } from '../block/lengthsOf.ts'
+import { cellOf, usableWidthOf } from '../block/lengthsOf.ts'
 import type { Block, Unit } from '../values/block.ts'
 import { EPSILON, tidy } from '../exact/lengths.ts'
 import { compare, rational, toNumber } from '../exact/rational.ts'

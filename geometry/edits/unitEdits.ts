@@ -5,7 +5,7 @@
  * Out     a name for the history and a change to apply to a draft of the block. A change that does not fit leaves the draft as it is.
  * Exact   places are added and turned as fractions, so four turns and a way there and back change nothing.
  */
-import { compare, type Rational, rational, subtract } from '../exact/rational.ts'
+import { type Rational, rational, subtract } from '../exact/rational.ts'
 import { exactPoint, KIND_FACTS } from '../units/kinds.ts'
 import { boxAround, file, mirrorIn, shift, turnIn } from '../block/boxes.ts'
 import { boxOf, type ExactBox } from '../units/unitBox.ts'

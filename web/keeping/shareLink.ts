@@ -6,7 +6,7 @@
  *         is sent anywhere: the part after `#` never leaves the browser. Photographs are left out. Or the block or quilt again, or why there is none.
  * Source  deflate: RFC 1951; base64url: RFC 4648, section 5.
  */
-import { base64Of, type Block, bytesOfBase64, checkBlock, checkQuilt, type Quilt, readBlock, readQuilt } from '../../geometry/index.ts'
+import { base64Of, type Block, bytesOfBase64, checkBlock, type Quilt, readBlock, readQuilt } from '../../geometry/index.ts'
 import { type Doc, isQuilt } from '../document/document.ts'
 
 const PREFIX = '#block='

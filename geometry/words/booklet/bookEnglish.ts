@@ -6,7 +6,7 @@ const count = (number: number, one: string, many = `${one}s`): string => `${numb
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 /** A row, column, section or the block in the test of the seam allowance. */
-export interface TestedPiece {
+interface TestedPiece {
   readonly name: string
   /** Several alike ones. */
   readonly many: boolean

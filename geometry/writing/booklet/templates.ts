@@ -1,15 +1,3 @@
-/**
- * Full-size templates for patches that no strip or square gives: free patches, clipped centres, halves of rectangles.
- *
- * In      the booklet context: report and block, with lengths in the unit of measure (in or cm).
- * Out     one template for each shape, however turned, with how many to cut of each fabric, as it is and turned over.
- * How     the cut outline is the finished one moved out by an allowance, corners mitred. Where a neighbour's corner is blunter, the tip is cut along
- *         that neighbour's own raw edge as it lies under it when the two are sewn, so that their ears match. No tip reaches further than an
- *         allowance beyond the patch's box as it lies in the block: that is the cloth which the cut list allows for it.
- * Source  common practice, no source: grain along a straight edge, at the outside of the block where there is one; notches where seams meet.
- */
-import { kindWords, unitRowWords } from '../../words/englishPhrases.ts'
-import { listed } from '../phrases.ts'
 import { type BookletContext, type MeasuredPatch, grouped } from './bookletContext.ts'
 import {
   centreOf,

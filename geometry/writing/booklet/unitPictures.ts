@@ -1,27 +1,17 @@
-/**
- * Pictures of a unit as it lies at turn 0 of its kind: its pieces apart, sewn and pressed from behind, under the ruler.
- *
- * In      a unit variant, with the booklet context.
- * Out     drawings to scale, in the measure's unit.
- */
-import { type Hand, trimCuts } from '../../cutting/sizes/trim.ts'
 import type { BoxUnit, MeasureUnit } from '../../values/block.ts'
 import { toNumber } from '../../exact/rational.ts'
 import { shapeOf } from '../../units/kinds.ts'
 import { isOnRuler, sayLength } from '../../exact/lengths.ts'
-import { unitRowWords } from '../../words/englishPhrases.ts'
-import { toThousandths, listed } from '../phrases.ts'
+import { toThousandths } from '../phrases.ts'
 import type { BookletContext, MeasuredPatch, UnitVariant } from './bookletContext.ts'
 import {
   boxOfPatches,
   centreOf,
   centreOfAll,
-  clipped,
   type SeamBetweenPatches,
   boundsOf,
   cornersOf,
   foldedAllowances,
-  grownBy,
   vectorLength,
   midpoint,
   minus,

@@ -14,7 +14,7 @@ import { BorderPanel } from './BorderPanel.tsx'
 import { JoinPicture } from './JoinPicture.tsx'
 import { JointSteps } from './JointSteps.tsx'
 import { exactOf } from './FrameFields.tsx'
-import { isFull } from './QuiltSummary.tsx'
+import { isLaidOut } from './QuiltSummary.tsx'
 
 const WAY_NAMES: Readonly<Record<Way, () => string>> = {
   whole: () => t('Quilt it whole'),
@@ -111,7 +111,7 @@ function Facts({ facts, quilt, working }: { readonly facts: WayFacts; readonly q
   const length = (value: number): string => sayOneSize(value, unit)
   const size = <span>{t('Finished: {size}', { size: saySides(finished, unit) })}</span>
   // Nothing is known of strips and seams until the whole quilt is laid out.
-  if (!isFull(quilt)) return <span className="way-facts">{size}</span>
+  if (!isLaidOut(quilt)) return <span className="way-facts">{size}</span>
   return (
     <span className={working ? 'way-facts stale' : 'way-facts'}>
       {size}

@@ -31,7 +31,7 @@ interface Line {
 }
 
 /** Whether each square of the quilt's grid is filled. */
-export const isFull = (quilt: Quilt): boolean => filledCells(quilt) >= quilt.grid.columns * quilt.grid.rows
+export const isLaidOut = (quilt: Quilt): boolean => filledCells(quilt) >= quilt.grid.columns * quilt.grid.rows
 
 const filledCells = (quilt: Quilt): number =>
   quilt.places.reduce((all, place) => {

@@ -15,7 +15,7 @@ import { shapeOf } from '../../../units/kinds.ts'
 import type { Block, BoxUnit, MeasureUnit } from '../../../values/block.ts'
 import { type BoundingBox, clipped, minus, plus, unitVector, withRawEdge } from '../pieceDrawing.ts'
 import { onRuler } from '../unitPictures.ts'
-import { boxAt, Sketch } from '../sketch.ts'
+import { Sketch } from '../sketch.ts'
 import type { Drawing, Spot } from '../values.ts'
 
 /** How far fabric sticks out of the unfinished size, and how far apart the ruler's numbered lines are. */
