@@ -3,6 +3,8 @@ import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
+import { german } from '../web/words/german.ts'
+import { germanQuilts } from '../web/words/germanQuilts.ts'
 
 const home = fileURLToPath(new URL('..', import.meta.url))
 const read = (name: string): string => readFileSync(join(home, name), 'utf8')
@@ -46,4 +48,10 @@ it('README.md lists every command of the command line', () => {
   expect(commands.length).toBeGreaterThan(5)
   const readme = read('README.md')
   expect(commands.filter((command) => !readme.includes(`npx nestwright ${command} `))).toEqual([])
+})
+
+it('README.md calls what is on the screen as the screen does', () => {
+  const named = [...read('README.md').matchAll(/“([^”]+)”/g)].map(([, label = '']) => label.replaceAll('\n', ' '))
+  expect(named.length).toBeGreaterThan(10)
+  expect(named.filter((label) => !Object.hasOwn(german, label) && !Object.hasOwn(germanQuilts, label))).toEqual([])
 })
