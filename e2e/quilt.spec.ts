@@ -17,7 +17,7 @@ async function startQuilt(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'My blocks', exact: true }).click()
   await page.getByRole('dialog').getByRole('button', { name: 'Start a quilt' }).click()
   await expect(quilt(page)).toBeVisible()
-  for (const name of ['Places across', 'Places down']) await page.getByRole('combobox', { name }).selectOption('2')
+  for (const name of ['Blocks across', 'Blocks down']) await page.getByRole('combobox', { name }).selectOption('2')
   await expect(quilt(page)).toHaveAccessibleName(/2 by 2 positions/)
 }
 

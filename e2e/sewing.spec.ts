@@ -59,7 +59,7 @@ for (const [how, handOf] of HANDS) {
       // A goose of 6 by 3 is 6 1/2 by 3 1/2 before it is sewn on [S17].
       await expect(told(page)).toContainText('6 1/2 × 3 1/2 in')
       // Geese that are made four at a time are never sewn from single triangles.
-      await expect(told(page)).not.toContainText(/triangle|wing to/)
+      await expect(told(page)).not.toContainText(/goose triangle|(left|right) wing/)
       await expect(page.getByRole('region', { name: 'Pictures of this step' }).getByRole('img').first()).toBeVisible()
       await hand.press(button(page, 'Next'))
       await expect(told(page).getByRole('heading')).toHaveText('Lay out the block')

@@ -15,7 +15,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await openApp(page)
       await openSheet(page, 'Booklet')
       await expect(step(page, /Make 4 geese/)).toContainText('Press both seams toward the wings.')
-      await expect(step(page, /Join the rows/)).toContainText('nest the seams at 2 crossings')
+      await expect(step(page, /Join the rows/)).toContainText('nest the seams at 2 points')
       await expect(step(page, /Sew rows 1 and 3/).getByRole('img', { name: /from the wrong side, sewn and pressed/ })).toBeVisible()
       expect(await barriers(page, undefined, colorScheme === 'dark' ? 'contrast' : 'everything')).toEqual([])
     })
