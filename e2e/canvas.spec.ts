@@ -505,7 +505,9 @@ test('the cells are a grid to walk through, each saying what lies there', BOTH_E
   await expect(cell(page, [3, 1])).toHaveText('Column 4, row 2: Square, quarter turn, Patch in Fern, selected.')
   await expect(cell(page, [3, 1])).toHaveAttribute('aria-selected', 'true')
   await button(page, 'Help').click()
-  await expect(page.getByRole('dialog', { name: 'Help' })).toContainText('swap two selected units')
+  const help = page.getByRole('dialog', { name: 'Help' })
+  await help.getByRole('button', { name: 'Shortcuts' }).click()
+  await expect(help).toContainText('swap two selected units')
 })
 
 /** Bytes: what a first visit may fetch of script, compressed as servers commonly do it. */
