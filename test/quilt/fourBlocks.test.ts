@@ -1,7 +1,7 @@
 /** A quilt of four blocks without sashing beside one block that holds all four, sewn in the same order: the same seams cross at the same places. */
 import { expect, it } from 'vitest'
 import { type QuiltReport, quiltReport, report } from '../../geometry/index.ts'
-import type { Turn, Unit } from '../../geometry/values/block.ts'
+import type { Unit } from '../../geometry/values/block.ts'
 import type { Quilt } from '../../geometry/values/quilt.ts'
 import { sequence } from '../help.ts'
 import { block, plainQuilt } from './quilts.ts'
