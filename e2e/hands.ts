@@ -195,8 +195,9 @@ function focusTrouble(): string | null {
   const on = document.activeElement
   if (on === null || on === document.body) return 'nothing has the focus'
   const { left, top, width, height } = on.getBoundingClientRect()
-  // Over the board's upper edge stands what can be done with the selected units.
-  const middle = [left + width / 2, top + (on.matches('[role="application"]') ? height : Math.min(height, 24)) / 2] as const
+  // Over the board's upper edge stands what can be done with the selected units; over the middle of an empty one, ways to start.
+  const isBoard = on.matches('[role="application"]')
+  const middle = [left + width / (isBoard ? 8 : 2), top + (isBoard ? height : Math.min(height, 24)) / 2] as const
   if (middle[0] < 0 || middle[1] < 0 || middle[0] > window.innerWidth || middle[1] > window.innerHeight)
     return `${on.outerHTML.slice(0, 80)} is out of sight`
   const over = document.elementFromPoint(...middle)
