@@ -80,9 +80,11 @@ const HELP = {
 
 export type CommandName = keyof typeof HELP
 
-const FOOT = `FILE is a block file, or a booklet: the block inside it is read. - reads standard input.
+const FILES = `FILE is a block file, or a booklet: the block inside it is read. quilt reads a quilt file; cutlist, steps, picture and booklet
+read either. - reads standard input.
+`
 
-Exit status: 0, done; 1, the block has an error that must be fixed before it can be sewn (the output is printed all the same);
+const STATUS = `Exit status: 0, done; 1, the block has an error that must be fixed before it can be sewn (the output is printed all the same);
 2, the file or the arguments could not be used, and one line on standard error says where.
 `
 
@@ -96,12 +98,13 @@ ${Object.entries<CommandHelp>(HELP)
   help COMMAND          the options of a command
   --version             which version this is
 
-${FOOT}`
+${FILES}
+${STATUS}`
 
 /** What `nestwright help COMMAND` prints. */
 export function commandUsage(name: CommandName): string {
   const { use, does, options }: CommandHelp = HELP[name]
   const words = [`nestwright ${name}`, use, options.length === 0 ? '' : '[options]'].filter((word) => word !== '').join(' ')
   const lines = options.map(([option, what]) => `  ${option}\n      ${what}\n`)
-  return `Usage: ${words}\n\n${does.charAt(0).toUpperCase()}${does.slice(1)}.\n${lines.length === 0 ? '' : `\n${lines.join('')}`}\n${FOOT}`
+  return `Usage: ${words}\n\n${does.charAt(0).toUpperCase()}${does.slice(1)}.\n${lines.length === 0 ? '' : `\n${lines.join('')}`}\n${use.includes('FILE ') || use.endsWith('FILE') ? `${FILES}\n` : ''}${STATUS}`
 }
