@@ -1,5 +1,5 @@
 /** For every maker: on a phone, at twice the size, in another language, in the sun and at night. */
-import { barriers, expect, openApp, openSheet, type Page, pixels, test, BOTH_ENGINES } from './maker.ts'
+import { barriers, expect, findings, openApp, openSheet, type Page, pixels, test, BOTH_ENGINES } from './maker.ts'
 
 const SHEETS = ['Block', 'Seam check', 'Colour', 'Cutting', 'Quilting', 'Setting', 'Booklet'] as const
 const LOOKS = ['Fabric', 'Value', 'Wrong side', 'Layers', 'Sewing order', 'Quilting line', 'Repeated blocks'] as const
@@ -67,6 +67,9 @@ for (const [light, name] of [
 
 test('a part of the page that does not load says so in its place, and the board goes on', BOTH_ENGINES, async ({ page, errors }) => {
   await openApp(page)
+  // What the first visit loads by itself has come.
+  await expect(page.getByText('Hint 1 of 3')).toBeVisible()
+  await expect(findings(page)).toContainText('Bulkiest spot')
   // The sheet is fetched when it is opened first; chunks have no names by which to keep back just one.
   const scripts = /\.js$/
   await page.route(scripts, (route) => route.abort())
