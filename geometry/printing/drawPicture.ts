@@ -70,7 +70,7 @@ interface GroundedStroke {
   readonly ground: boolean
 }
 
-/** Each line has dashes of its own: they are told apart in a grey print. */
+/** Each line has dashes of its own: they differ in a grey print. */
 const STROKES: Readonly<Record<LineStyle, GroundedStroke>> = {
   seam: { colour: '#241c18', width: 0.6, ground: true },
   stitch: { colour: INK.accent, width: 1.1, dash: [3, 1.8], ground: true },

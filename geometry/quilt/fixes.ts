@@ -1,7 +1,7 @@
 /**
  * What to do about a clash between blocks: each fix, once applied, takes that clash away and makes no other.
  *
- * In      a joining in which seams clash, the same places joined in the other orders, and how a place may be laid anew.
+ * In      a joining in which seams clash, the same places joined in the other orders, and how else a place may lie.
  * Out     for each clashing meeting its fixes; there may be none.
  * How     a fix is tried, not guessed. A place that is pressed or turned otherwise changes only what its own outline meets, so its new seam ends are
  *         looked up among those that lie across its joints, which stay pressed as they are.

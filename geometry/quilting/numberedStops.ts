@@ -5,7 +5,7 @@
  * In      lines.
  * Out     each stop once, with every number it has: a line may come by more than once. A leg holds every point that it passes, and for each
  *         stretch between two of them on which side it is drawn where the seam is stitched twice.
- * Exact   for drawing only: whether a line turns is told from doubles.
+ * Exact   for drawing only: whether a line turns is judged by doubles.
  */
 import { type StitchedLine, type StitchPoint, stitchedPoints, stretchesOf } from './stitchedLines.ts'
 

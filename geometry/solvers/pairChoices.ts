@@ -97,7 +97,7 @@ function factorsOf({ own, pairs }: PairProblem, alive: readonly (readonly number
   return factors
 }
 
-/** Goes through stretches of nodes that follow each other, half over half, and chooses each stretch anew with all others kept, as long as it helps. */
+/** Goes through stretches of nodes that follow each other, half over half, and chooses each stretch again with all others kept, as long as it helps. */
 function improve(factors: readonly Factor[], sizes: readonly number[], orders: PairProblem['orders'], states: number[]): void {
   const touching: Factor[][] = sizes.map(() => [])
   for (const factor of factors) for (const node of factor.nodes) touching[node]?.push(factor)

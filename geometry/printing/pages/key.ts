@@ -116,7 +116,7 @@ const rowsIn = (say: BookletPhrases['pages']): readonly KeyRow[] => [
 
 const SAMPLE = 34
 
-/** The rows that some pictures need, in the order in which they are told. */
+/** The rows that some pictures need, in the order in which they are sewn. */
 function rowsFor(drawings: readonly Drawing[], say: BookletPhrases['pages']): KeyRow[] {
   const marks = drawings.flatMap((drawing) => drawing.marks)
   return rowsIn(say).filter(({ used }) => marks.some(used))

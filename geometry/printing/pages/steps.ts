@@ -56,7 +56,7 @@ export function stepPages(
   return first + part.steps.length
 }
 
-/** Units are told action by action, as in the short edition. */
+/** Units are described action by action, as in the short edition. */
 function unitPages(job: PrintJob, part: BookletPart, first: number): number {
   const cells = part.steps.map((step, at) => stepCells(job, step, first + at))
   chapter(job.pages, part.title, TITLE + roomForFirst(job, cells))

@@ -76,7 +76,7 @@ export interface BookletStep {
   readonly title: string
   readonly sentences: readonly string[]
   readonly drawings: readonly Drawing[]
-  /** The same sentences and drawings, each sentence beside what it says; only where a step is told action by action. */
+  /** The same sentences and drawings, each sentence beside what it says; only where a step is described action by action. */
   readonly actions?: readonly StepAction[]
   readonly cautions: readonly string[]
   /** How many alike are made in it. */

@@ -1,4 +1,4 @@
-/** The crossings that don't nest, gathered by the two places beside them; an opened one is ringed on the quilt and says what would mend it. */
+/** The crossings that don't nest, gathered by the two places beside them; an opened one is ringed on the quilt and says what would fix it. */
 import { pressPlaces, type Quilt, type QuiltEdit, type QuiltReport, setQuiltOrder, takeTurns, type Turn } from '../../../geometry/index.ts'
 import { translateAny } from '../../words/translateAny.ts'
 import { t, tn } from '../../words/words.ts'
