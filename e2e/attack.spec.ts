@@ -467,8 +467,12 @@ async function damage(page: Page, store: 'edits' | 'bases', name: string, value:
           request.onerror = () => failed(request.error)
         })
       const base = await ask(indexedDB.open('nestwright'))
-      const cards = await ask<{ id: string; name: string }[]>(base.transaction('cards').objectStore('cards').getAll())
-      const id = cards.find((card) => card.name === whose)?.id ?? ''
+      // The last edit may still be on its way to the database.
+      let id: string | undefined
+      while (id === undefined) {
+        const cards = await ask<{ id: string; name: string }[]>(base.transaction('cards').objectStore('cards').getAll())
+        id = cards.find((card) => card.name === whose)?.id
+      }
       await ask(
         base
           .transaction(where, 'readwrite')
